@@ -1,0 +1,14 @@
+//! Haulm works out what a board mill that blends on the dry side has to dose.
+//!
+//! The arrows between the modules point one way, `quantity ← domain ← record ← browser ← ui`,
+//! and a test (`tests/tidy.rs`) keeps it so.
+
+pub mod domain;
+pub mod quantity;
+pub mod record;
+
+/// The only code that touches the browser: storage, files, clock, locale.
+#[cfg(target_arch = "wasm32")]
+pub mod browser;
+
+pub mod ui;

@@ -1,0 +1,1 @@
+//! What is kept: recipes, their revisions, and the file formats.

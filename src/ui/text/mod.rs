@@ -1,0 +1,1 @@
+//! All words of the app.
