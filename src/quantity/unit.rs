@@ -209,3 +209,17 @@ impl Unit {
         Self::ALL.iter().copied().find(|unit| unit.symbol() == symbol)
     }
 }
+
+impl serde::Serialize for Unit {
+    /// As its symbol, so that a file says in plain text what its numbers mean.
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(self.symbol())
+    }
+}
+
+impl<'de> serde::Deserialize<'de> for Unit {
+    fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let symbol = <std::borrow::Cow<'_, str>>::deserialize(deserializer)?;
+        Self::from_symbol(&symbol).ok_or_else(|| serde::de::Error::custom(format_args!("no unit `{symbol}`")))
+    }
+}
