@@ -134,18 +134,14 @@ macro_rules! plain {
         /// The numbers outside the liquids.
         #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
         #[cfg_attr(test, derive(schemars::JsonSchema))]
+        #[serde(default)]
         #[allow(missing_docs, reason = "each is the field of the same name")]
-        pub struct Plain { $( #[serde(default = $crate::domain::draft::blank::$name)] pub $name: Entry, )* }
-
-        /// The boxes of a new recipe: the usual values filled in, the rest blank.
-        mod blank {
-            use super::{Entry, Unit};
-            $( pub fn $name() -> Entry { Entry::preset($preset, Unit::$unit) } )*
-        }
+        pub struct Plain { $( pub $name: Entry, )* }
 
         impl Default for Plain {
+            /// The boxes of a new recipe: the usual values filled in, the rest blank.
             fn default() -> Self {
-                Self { $( $name: blank::$name(), )* }
+                Self { $( $name: Entry::preset($preset, Unit::$unit), )* }
             }
         }
 
