@@ -2,5 +2,13 @@
 
 /// Straight lines between the rows of a published table.
 mod interpolate;
+/// The substances that a mill dissolves in water, and how much of each dissolves.
+pub mod solute;
+/// Aqueous solutions made up from crystals, refused where they would not dissolve.
+pub mod solution;
+/// Density of aqueous solutions at 20 °C, from a published table.
+pub mod solution_density;
+/// How much of a liquid is wanted, by mass or by volume.
+pub mod wanted;
 /// Liquid water from 0 to 100 °C: density, heat capacity, heat to evaporate.
 pub mod water;
