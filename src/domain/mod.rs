@@ -1,5 +1,7 @@
 //! The trade, pure: what was typed is checked, solved, and every figure can show its working.
 
+/// A premixed glue: kilograms and litres of each part for a wanted batch.
+pub mod glue_batch;
 /// Straight lines between the rows of a published table.
 mod interpolate;
 /// The substances that a mill dissolves in water, and how much of each dissolves.
