@@ -98,9 +98,7 @@ pub const PRESS_FACTOR: Window = Window { low: 5.6, high: 14.0, source: Publishe
 #[must_use]
 pub const fn plain(field: Field) -> Limit {
     match field {
-        Field::FibreFlow => {
-            Limit::above_to(U::KilogramPerHour, 0.0, 1e6).usually(500.0, 60_000.0, CommonPractice)
-        }
+        Field::FibreFlow => Limit::above_to(U::KilogramPerHour, 0.0, 1e6).usually(500.0, 60_000.0, CommonPractice),
         Field::WantedLineSpeed => Limit::above_to(U::MetrePerMinute, 0.0, 300.0).usually(1.0, 120.0, CommonPractice),
         Field::WantedPressFactor => Limit::above_to(U::SecondPerMillimetre, 0.0, 1_000.0).usually(
             PRESS_FACTOR.low,
@@ -109,11 +107,9 @@ pub const fn plain(field: Field) -> Limit {
         ),
         Field::FibreMoisture => Limit::from_to(U::PercentDryBasis, 0.0, 200.0).usually(1.0, 12.0, CommonPractice),
         Field::FibrePrice => Limit::from_to(U::PerTonne, 0.0, 1e6).optional(),
-        Field::MatMoisture => Limit::from_to(U::PercentDryBasis, 0.0, 100.0).usually(
-            8.0,
-            12.0,
-            Published("Gruver et al.; Garay (2012)"),
-        ),
+        Field::MatMoisture => {
+            Limit::from_to(U::PercentDryBasis, 0.0, 100.0).usually(8.0, 12.0, Published("Gruver et al.; Garay (2012)"))
+        }
         Field::DryingLoss => Limit::from_to(U::Percent, 0.0, 50.0).usually(0.0, 3.0, CommonPractice),
         Field::WaterOnFibre => Limit::from_to(U::Percent, 0.0, 100.0).usually(0.0, 15.0, CommonPractice),
         Field::WaterFlow => Limit::from_to(U::KilogramPerHour, 0.0, 1e6),
@@ -122,9 +118,7 @@ pub const fn plain(field: Field) -> Limit {
         }
         Field::BoardMoisture => Limit::from_to(U::PercentDryBasis, 0.0, 50.0).usually(4.0, 11.0, FromMemory),
         Field::Thickness => Limit::above_to(U::Millimetre, 0.0, 300.0).usually(2.0, 40.0, CommonPractice),
-        Field::SandTop | Field::SandBottom => {
-            Limit::from_to(U::Millimetre, 0.0, 20.0).usually(0.0, 0.75, FromMemory)
-        }
+        Field::SandTop | Field::SandBottom => Limit::from_to(U::Millimetre, 0.0, 20.0).usually(0.0, 0.75, FromMemory),
         Field::SurfaceRatio => Limit::above_to(U::One, 0.0, 3.0).usually(0.9, 1.5, CommonPractice),
         Field::MatWidth | Field::SpreadWidth => {
             Limit::above_to(U::Metre, 0.0, 20.0).usually(0.3, 4.5, CommonPractice).optional()
@@ -175,11 +169,9 @@ fn with(limit: Limit, usual: Option<(f64, f64, Source)>) -> Limit {
 fn dose(liquid: &LiquidDraft) -> Limit {
     match liquid.dose_way {
         DoseWay::SolidsOnFibre => with(Limit::from_to(U::Percent, 0.0, 100.0), usual_dose_on_fibre(liquid)),
-        DoseWay::SolidsOnLiquid(_) if liquid.role == Role::Hardener => Limit::from_to(U::Percent, 0.0, 100.0).usually(
-            0.85,
-            3.0,
-            Published("Čuk et al. (2011) and others"),
-        ),
+        DoseWay::SolidsOnLiquid(_) if liquid.role == Role::Hardener => {
+            Limit::from_to(U::Percent, 0.0, 100.0).usually(0.85, 3.0, Published("Čuk et al. (2011) and others"))
+        }
         DoseWay::SolidsOnLiquid(_) => Limit::from_to(U::Percent, 0.0, 1_000.0),
         DoseWay::LiquidOnFibre => Limit::from_to(U::Percent, 0.0, 200.0),
         DoseWay::LiquidPerBoard => Limit::from_to(U::KilogramPerCubicMetre, 0.0, 1_000.0),

@@ -49,3 +49,16 @@ pub fn capacities(limits: &MachineLimits, fibre: MassRate, solids: MassRate, lin
     found.sort_by(|a, b| b.used.value.total_cmp(&a.used.value));
     found
 }
+
+impl Machine {
+    /// The stable key of the machine.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::FibreSupply => "fibre_supply",
+            Self::Blender => "blender",
+            Self::Press => "press",
+            Self::LineSpeed => "line_speed",
+        }
+    }
+}

@@ -231,7 +231,8 @@ impl Solved {
             usage.water_per_volume.value,
             usage.cost.per_cubic_metre(),
         ];
-        liquids && optional.into_iter().flatten().chain(plain).all(f64::is_finite)
+        liquids
+            && optional.into_iter().flatten().chain(plain).all(f64::is_finite)
             && self.capacities.iter().all(|capacity| capacity.used.is_finite() && capacity.fibre_at_limit.is_finite())
     }
 }
