@@ -3,6 +3,9 @@
 //! The arrows between the modules point one way, `quantity ← domain ← record ← browser ← ui`,
 //! and a test (`tests/tidy.rs`) keeps it so.
 
+#[macro_use]
+extern crate uom;
+
 pub mod domain;
 pub mod quantity;
 pub mod record;

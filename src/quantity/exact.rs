@@ -1,0 +1,16 @@
+//! The definitions that customary units are built from.
+//!
+//! Source: NIST SP 811 (2008), appendix B.
+
+/// Kilograms in a pound, exact.
+pub const POUND: f64 = 0.453_592_37;
+/// Metres in a foot, exact.
+pub const FOOT: f64 = 0.3048;
+/// Cubic metres in a US gallon, exact.
+pub const GALLON: f64 = 3.785_411_784e-3;
+/// Joules in a British thermal unit (International Table).
+pub const BTU: f64 = 1_055.055_852_62;
+/// Cubic metres in a cubic foot, exact.
+pub const CUBIC_FOOT: f64 = FOOT * FOOT * FOOT;
+/// Seconds in an hour.
+pub const HOUR: f64 = 3_600.0;

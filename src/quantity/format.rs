@@ -1,0 +1,1 @@
+//! Showing a number.

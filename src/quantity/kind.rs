@@ -1,0 +1,237 @@
+//! Kinds of figures: what is measured decides which units are offered and how finely it is shown.
+
+use super::{Dimension, Unit};
+use Unit as U;
+
+/// A kind of figure. Every field and every result is of one kind, and the unit chosen for a kind
+/// holds all over the app.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Kind {
+    /// Fibre or furnish flow, large.
+    FibreFlow,
+    /// Flow of a liquid or of water by mass.
+    LiquidFlow,
+    /// Flow of a liquid or of water by volume.
+    PumpFlow,
+    /// Flow of water or solids lost or driven out, by mass.
+    LossFlow,
+    /// Density of board at its conditioned moisture.
+    BoardDensity,
+    /// Density of a liquid.
+    LiquidDensity,
+    /// Bulk density of the loose mat, with its moisture.
+    BulkDensity,
+    /// Use per volume of finished board.
+    UsePerVolume,
+    /// Use per area of finished board.
+    UsePerArea,
+    /// Mass of board per area, and mat weight.
+    MatWeight,
+    /// Mat weight per running length.
+    RunningWeight,
+    /// Thickness of board, sanding, mat height.
+    Thickness,
+    /// Widths and lengths of machines.
+    Extent,
+    /// Board area made per hour.
+    AreaFlow,
+    /// Board volume made per hour.
+    BoardFlow,
+    /// Line speed.
+    LineSpeed,
+    /// Pressing time.
+    PressTime,
+    /// Pressing time per pressed thickness.
+    PressFactor,
+    /// Hours of a shift.
+    ShiftTime,
+    /// Temperature.
+    Temperature,
+    /// Heat per mass of water.
+    SpecificHeat,
+    /// Heat flow.
+    HeatFlow,
+    /// A share of something, without a moisture's or a dose's basis.
+    Share,
+    /// Solids of a liquid, by mass.
+    Solids,
+    /// A dose; its base stands in its label.
+    Dose,
+    /// Moisture, on the basis that the unit says.
+    Moisture,
+    /// Price per mass.
+    Price,
+    /// Cost per volume of finished board.
+    Cost,
+    /// Batch masses.
+    BatchMass,
+    /// Batch volumes.
+    BatchVolume,
+    /// A ratio without a unit.
+    Ratio,
+}
+
+/// Which customary system a figure is shown in unless its kind has a unit of its own.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum System {
+    /// Metric units of the trade.
+    #[default]
+    Metric,
+    /// US customary units.
+    Us,
+}
+
+impl Kind {
+    /// All kinds.
+    pub const ALL: &'static [Kind] = &[
+        Kind::FibreFlow,
+        Kind::LiquidFlow,
+        Kind::PumpFlow,
+        Kind::LossFlow,
+        Kind::BoardDensity,
+        Kind::LiquidDensity,
+        Kind::BulkDensity,
+        Kind::UsePerVolume,
+        Kind::UsePerArea,
+        Kind::MatWeight,
+        Kind::RunningWeight,
+        Kind::Thickness,
+        Kind::Extent,
+        Kind::AreaFlow,
+        Kind::BoardFlow,
+        Kind::LineSpeed,
+        Kind::PressTime,
+        Kind::PressFactor,
+        Kind::ShiftTime,
+        Kind::Temperature,
+        Kind::SpecificHeat,
+        Kind::HeatFlow,
+        Kind::Share,
+        Kind::Solids,
+        Kind::Dose,
+        Kind::Moisture,
+        Kind::Price,
+        Kind::Cost,
+        Kind::BatchMass,
+        Kind::BatchVolume,
+        Kind::Ratio,
+    ];
+
+    /// The units offered, the usual metric one first, the usual US one second (the same one twice
+    /// where both systems share it).
+    const fn table(self) -> &'static [Unit] {
+        match self {
+            Self::FibreFlow => &[U::KilogramPerHour, U::PoundPerHour, U::TonnePerHour, U::ShortTonPerHour],
+            Self::LiquidFlow => {
+                &[U::KilogramPerHour, U::PoundPerHour, U::KilogramPerMinute, U::GramPerMinute, U::PoundPerMinute]
+            }
+            Self::LossFlow => &[U::KilogramPerHour, U::PoundPerHour, U::TonnePerHour],
+            Self::PumpFlow => {
+                &[U::LitrePerHour, U::GallonPerMinute, U::LitrePerMinute, U::CubicMetrePerHour, U::GallonPerHour]
+            }
+            Self::BoardDensity | Self::BulkDensity => &[U::KilogramPerCubicMetre, U::PoundPerCubicFoot],
+            Self::LiquidDensity => {
+                &[U::KilogramPerCubicMetre, U::PoundPerGallon, U::KilogramPerLitre, U::PoundPerCubicFoot]
+            }
+            Self::UsePerVolume => &[U::KilogramPerCubicMetre, U::PoundPerCubicFoot],
+            Self::UsePerArea => &[U::GramPerSquareMetre, U::PoundPerThousandSquareFeet, U::KilogramPerSquareMetre],
+            Self::MatWeight => &[
+                U::KilogramPerSquareMetre,
+                U::PoundPerThousandSquareFeet,
+                U::GramPerSquareMetre,
+                U::PoundPerSquareFoot,
+            ],
+            Self::RunningWeight => &[U::KilogramPerMetre, U::PoundPerFoot],
+            Self::Thickness => &[U::Millimetre, U::Inch],
+            Self::Extent => &[U::Metre, U::Foot, U::Millimetre, U::Inch],
+            Self::AreaFlow => &[U::SquareMetrePerHour, U::SquareFootPerHour],
+            Self::BoardFlow => &[U::CubicMetrePerHour, U::CubicFootPerHour],
+            Self::LineSpeed => &[U::MetrePerMinute, U::FootPerMinute, U::MillimetrePerSecond],
+            Self::PressTime => &[U::Second, U::Second, U::Minute],
+            Self::PressFactor => &[U::SecondPerMillimetre, U::SecondPerMillimetre, U::SecondPerInch],
+            Self::ShiftTime => &[U::Hour, U::Hour],
+            Self::Temperature => &[U::Celsius, U::Fahrenheit],
+            Self::SpecificHeat => &[U::KilojoulePerKilogram, U::BtuPerPound],
+            Self::HeatFlow => &[U::Kilowatt, U::BtuPerHour],
+            Self::Share => &[U::Percent, U::Percent],
+            Self::Solids | Self::Dose => &[U::Percent, U::Percent, U::PerUnit],
+            Self::Moisture => &[U::PercentDryBasis, U::PercentDryBasis, U::PercentWetBasis],
+            Self::Price => &[U::PerTonne, U::PerPound, U::PerKilogram, U::PerShortTon],
+            Self::Cost => &[U::PerCubicMetre, U::PerThousandSquareFeetThreeQuarter, U::PerCubicFoot],
+            Self::BatchMass => &[U::Kilogram, U::Pound, U::Gram, U::Tonne],
+            Self::BatchVolume => &[U::Litre, U::Gallon, U::Millilitre, U::CubicMetre],
+            Self::Ratio => &[U::One, U::One],
+        }
+    }
+
+    /// The units offered for this kind, each once, the usual metric one first.
+    pub fn units(self) -> impl Iterator<Item = Unit> {
+        let table = self.table();
+        table.iter().copied().enumerate().filter(|(at, unit)| !table[..*at].contains(unit)).map(|(_, unit)| unit)
+    }
+
+    /// The usual unit of a system.
+    #[must_use]
+    pub const fn unit_in(self, system: System) -> Unit {
+        match system {
+            System::Metric => self.table()[0],
+            System::Us => self.table()[1],
+        }
+    }
+
+    /// What the kind's units measure.
+    #[must_use]
+    pub const fn dimension(self) -> Dimension {
+        self.table()[0].dimension()
+    }
+
+    /// How many significant digits a figure of this kind is shown with: what a pump, a belt scale
+    /// or a gauge at the line can still tell apart, and one more.
+    ///
+    /// Common practice, no source.
+    #[must_use]
+    pub const fn digits(self) -> u8 {
+        match self {
+            Self::Temperature | Self::Dose | Self::Moisture | Self::Share | Self::PressFactor | Self::PressTime => 3,
+            _ => 4,
+        }
+    }
+
+    /// The stable key of the kind in stored settings.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::FibreFlow => "fibre_flow",
+            Self::LiquidFlow => "liquid_flow",
+            Self::PumpFlow => "pump_flow",
+            Self::LossFlow => "loss_flow",
+            Self::BoardDensity => "board_density",
+            Self::LiquidDensity => "liquid_density",
+            Self::BulkDensity => "bulk_density",
+            Self::UsePerVolume => "use_per_volume",
+            Self::UsePerArea => "use_per_area",
+            Self::MatWeight => "mat_weight",
+            Self::RunningWeight => "running_weight",
+            Self::Thickness => "thickness",
+            Self::Extent => "extent",
+            Self::AreaFlow => "area_flow",
+            Self::BoardFlow => "board_flow",
+            Self::LineSpeed => "line_speed",
+            Self::PressTime => "press_time",
+            Self::PressFactor => "press_factor",
+            Self::ShiftTime => "shift_time",
+            Self::Temperature => "temperature",
+            Self::SpecificHeat => "specific_heat",
+            Self::HeatFlow => "heat_flow",
+            Self::Share => "share",
+            Self::Solids => "solids",
+            Self::Dose => "dose",
+            Self::Moisture => "moisture",
+            Self::Price => "price",
+            Self::Cost => "cost",
+            Self::BatchMass => "batch_mass",
+            Self::BatchVolume => "batch_volume",
+            Self::Ratio => "ratio",
+        }
+    }
+}
