@@ -171,7 +171,12 @@ export class Page {
   heading = (name, options) => this.byRole("heading", name, options);
 
   /** The first element for a selector, for what has no words. */
-  css = (selector) => until(() => this.driver.findElement(By.css(selector)));
+  css = (selector) =>
+    until(async () => {
+      const [found] = await this.driver.findElements(By.css(selector));
+      if (!found) throw new Error(`nothing on the page matches ${selector}`);
+      return found;
+    });
 
   /** Waits until the words are visible; gives the innermost element that holds them. */
   async sees(words, { within = null, wait = WAIT } = {}) {

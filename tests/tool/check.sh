@@ -9,7 +9,6 @@ step() {
   local name=$1 began=$SECONDS outcome=passed
   shift
   say "$name"
-  # In a shell of its own: `set -e` holds there, and a step cannot change the next one's surroundings.
   if "$@"; then passed=$((passed + 1)); else outcome=FAILED failed=$((failed + 1)); fi
   table+=$(printf '%-38s %-7s %5d s' "$name" "$outcome" $((SECONDS - began)))$'\n'
 }
@@ -25,6 +24,8 @@ step "format" cargo fmt --check
 step "lints, native" cargo clippy --locked --all-targets -- -D warnings
 step "lints, browser" cargo clippy --locked --target wasm32-unknown-unknown --lib --bins -- -D warnings
 step "native tests and doc tests" cargo test --locked --no-fail-fast
+# What an earlier build left must not pass for this one's.
+rm -rf dist
 step "browser build" trunk build --release
 step "size budget" node tests/browser/size.mjs
 step "browser tests" browser tests/browser/*.test.mjs
