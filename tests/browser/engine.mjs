@@ -17,8 +17,8 @@ import chrome from "selenium-webdriver/chrome.js";
 
 const ENGINES = { chromium };
 
-/** Starts the browser with a profile of its own. */
-export async function launch(options = {}) {
+/** Starts the browser with a profile of its own; `folder` is where it may put what it likes. */
+export async function launch(options) {
   const name = process.env.HAULM_BROWSER ?? "chromium";
   const engine = ENGINES[name];
   if (!engine) throw new Error(`HAULM_BROWSER is "${name}"; known are ${Object.keys(ENGINES).join(", ")}`);
@@ -36,7 +36,7 @@ function program(variable, name) {
   return found;
 }
 
-async function chromium({ lang = "en-GB", record = true }) {
+async function chromium({ lang = "en-GB", record = true, folder }) {
   const options = new chrome.Options();
   options.setBinaryPath(program("CHROMIUM", "chromium"));
   options.addArguments(
@@ -60,11 +60,10 @@ async function chromium({ lang = "en-GB", record = true }) {
     options.setLoggingPrefs(kept);
     options.setPerfLoggingPrefs({ enableNetwork: true, enablePage: false });
   }
-  const driver = await new Builder()
-    .forBrowser("chrome")
-    .setChromeOptions(options)
-    .setChromeService(new chrome.ServiceBuilder(program("CHROMEDRIVER", "chromedriver")))
-    .build();
+  const service = new chrome.ServiceBuilder(program("CHROMEDRIVER", "chromedriver"));
+  // It leaves its scraps where it puts its temporary files.
+  service.setEnvironment({ ...process.env, TMPDIR: folder });
+  const driver = await new Builder().forBrowser("chrome").setChromeOptions(options).setChromeService(service).build();
   const command = (method, params = {}) => driver.sendAndGetDevToolsCommand(method, params);
   return {
     driver,

@@ -43,6 +43,8 @@ export const DIST = join(ROOT, "dist");
 export const SCREENSHOTS = join(ROOT, "target/screenshots");
 
 const WAIT = 5000;
+// A browser that was told to go may write for a moment longer.
+const TREE = { recursive: true, force: true, maxRetries: 10, retryDelay: 100 };
 const FIELDS = ["textbox", "searchbox", "combobox", "listbox", "checkbox", "switch", "radio", "slider", "spinbutton"];
 const ACTIONS = ["button", "link", "tab", "menuitem", "option", "radio", "checkbox", "switch"];
 const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
@@ -80,7 +82,7 @@ export async function open(options = {}) {
   const folder = await mkdtemp(join(tmpdir(), "haulm-"));
   let engine;
   try {
-    engine = await launch(options);
+    engine = await launch({ ...options, folder });
     const page = new Page(engine, server, folder, options);
     await page.look(options);
     if (options.load ?? true) await page.go(options.hash ?? "");
@@ -88,7 +90,7 @@ export async function open(options = {}) {
   } catch (cause) {
     await engine?.close();
     await server.close();
-    await rm(folder, { recursive: true, force: true });
+    await rm(folder, TREE);
     throw cause;
   }
 }
@@ -243,15 +245,15 @@ export class Page {
 
   /** Runs `act`, which makes the page save a file; gives `{ name, bytes }`. */
   async download(act) {
-    await this.command("Browser.setDownloadBehavior", { behavior: "allow", downloadPath: this.folder });
-    const before = await readdir(this.folder);
+    const folder = await mkdtemp(join(this.folder, "download-"));
+    await this.command("Browser.setDownloadBehavior", { behavior: "allow", downloadPath: folder });
     await act();
     const name = await until(async () => {
-      const fresh = (await readdir(this.folder)).filter((file) => !before.includes(file) && !file.endsWith(".crdownload"));
-      assert.equal(fresh.length, 1, "no file was saved");
-      return fresh[0];
+      const files = await readdir(folder);
+      assert.ok(files.length === 1 && !/crdownload|^[.]/.test(files[0]), `instead of one saved file: ${files}`);
+      return files[0];
     });
-    return { name, bytes: await readFile(join(this.folder, name)) };
+    return { name, bytes: await readFile(join(folder, name)) };
   }
 
   /** The page as it prints: the PDF's bytes. `paper` is "A4" or "Letter". */
@@ -333,7 +335,7 @@ export class Page {
   async close() {
     await this.engine.close();
     await this.server.close();
-    await rm(this.folder, { recursive: true, force: true });
+    await rm(this.folder, TREE);
   }
 
   async #need(name) {

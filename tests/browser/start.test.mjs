@@ -1,7 +1,7 @@
 // The app arrives and starts, wherever its folder lies.
 
 import assert from "node:assert/strict";
-import { cp, mkdtemp, rm, writeFile } from "node:fs/promises";
+import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { test } from "node:test";
@@ -25,6 +25,11 @@ journey("the page is sent in the fewest round trips, and only from its own folde
   const asked = page.server.served.map(({ path, status }) => `${status} ${path.split("/").pop() || "page"}`).sort();
   assert.deepEqual(asked, ["200 haulm.css", "200 haulm.js", "200 haulm_bg.wasm", "200 icon.svg", "200 page", "200 start.js"]);
   assert.deepEqual(page.server.served.filter(({ encoding }) => encoding !== "br"), []);
+});
+
+test("the sheet was understood and shortened", async () => {
+  // Trunk only warns of a sheet that it cannot read, and copies it with its comments.
+  assert.doesNotMatch(await readFile(join(DIST, "haulm.css"), "utf8"), /[/][*]/);
 });
 
 journey("it reflows at 320 px", { width: 320, height: 640 }, async (page) => {

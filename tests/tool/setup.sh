@@ -27,25 +27,29 @@ locked() { awk -v want="name = \"$1\"" '$0 == want { getline; gsub(/version = |"
 # itself, the file alone brings nothing.
 need_rust() {
   has rustup || die "rustup is missing: install it as your system does (Debian: apt-get install rustup) and start this again."
-  local channel
+  local channel libs
   channel=$(sed -n 's/^channel = "\(.*\)"/\1/p' rust-toolchain.toml)
+  toolchain=${RUSTUP_TOOLCHAIN:-$channel}
   if ! rustc --version >/dev/null 2>&1; then
-    say "Installing Rust $channel"
-    rustup toolchain install "$channel" --profile minimal
+    if [[ $(rustc +stable --version 2>/dev/null) == "rustc $channel "* ]]; then
+      # The same compiler under its other name.
+      toolchain=stable
+    else
+      say "Installing Rust $channel"
+      rustup toolchain install "$channel" --profile minimal
+    fi
+    export RUSTUP_TOOLCHAIN=$toolchain
   fi
-  local libs
   libs=$(rustc --print target-libdir --target wasm32-unknown-unknown)
   if [[ ! -d $libs ]]; then
     say "Adding the browser target to Rust $channel"
-    rustup target add wasm32-unknown-unknown --toolchain "$channel"
+    rustup target add wasm32-unknown-unknown --toolchain "$toolchain"
   fi
 }
 
 need_lints() {
-  local channel
-  channel=$(sed -n 's/^channel = "\(.*\)"/\1/p' rust-toolchain.toml)
-  cargo fmt --version >/dev/null 2>&1 || rustup component add rustfmt --toolchain "$channel"
-  cargo clippy --version >/dev/null 2>&1 || rustup component add clippy --toolchain "$channel"
+  cargo fmt --version >/dev/null 2>&1 || rustup component add rustfmt --toolchain "$toolchain"
+  cargo clippy --version >/dev/null 2>&1 || rustup component add clippy --toolchain "$toolchain"
 }
 
 # need_tool COMMAND PACKAGE VERSION OPTION...: a program from the package registry, unless the one at hand is of that version.
@@ -68,6 +72,9 @@ need_build() {
   need_tool wasm-bindgen wasm-bindgen-cli "$(locked wasm-bindgen)"
   need_tool trunk trunk "$trunk_version" --no-default-features
 }
+
+# Quiet but for errors: trunk warns on each build that it cannot shorten the generated script, which it then copies as it is.
+trunk() { command trunk --log error "$@"; }
 
 # need_debian PACKAGE...: from the system's own packages, as root or by sudo.
 need_debian() {
