@@ -1,0 +1,347 @@
+// Browser journeys: what a person does in the built app, told in the words on the screen.
+//
+// How to write one
+//   1. `trunk build --release` first: a journey drives what is in dist/, served at a sub-path of this machine's own address.
+//   2. In tests/browser/NAME.test.mjs:
+//
+//        import assert from "node:assert/strict";
+//        import { journey } from "./harness.mjs";
+//
+//        journey("a typed flow changes the dose", { width: 390, height: 844, touch: true }, async (page) => {
+//          await page.type("Fibre flow", "12,5");                     // a field by its label; real keys replace what stood there
+//          await page.press("Save");                                  // a button or link by its name
+//          await page.choose("Units", "US customary");                // an option of a select
+//          await page.sees("Saved");                                  // waits until the words are visible
+//          await page.until(async () => assert.equal(await page.figure("water_dose"), "1 234 kg/h"));
+//          await page.axe();                                          // WCAG A and AA, light and dark, nothing found
+//          await page.screenshot("dose-phone");                       // target/screenshots/dose-phone.png
+//        });
+//
+//   3. `node --test tests/browser/NAME.test.mjs`. Every journey has a browser and a storage of its own.
+//
+// A name is matched whole, else as part of exactly one name; several or none is an error that lists the names there are. Finders
+// wait up to five seconds. A journey fails by itself on any error in the console and on any request that leaves the origin; one
+// that provokes an error names it: `{ allow: [/404/] }`. On failure there is a screenshot of the last state beside the others.
+//
+// Where words will not do, `page.css('[data-field="fibre_flow"]')` finds by selector; `page.type` takes such an element too.
+// axe takes a transparent page for white, so the app's own sheet must set the background of both schemes.
+
+import assert from "node:assert/strict";
+import { mkdir, mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { dirname, join, resolve } from "node:path";
+import { test } from "node:test";
+import { fileURLToPath } from "node:url";
+import { By, Key } from "selenium-webdriver";
+import { launch } from "./engine.mjs";
+import * as inpage from "./inpage.mjs";
+import { serve } from "./server.mjs";
+
+const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
+export const DIST = join(ROOT, "dist");
+export const SCREENSHOTS = join(ROOT, "target/screenshots");
+
+const WAIT = 5000;
+// A browser that was told to go may write for a moment longer.
+const TREE = { recursive: true, force: true, maxRetries: 10, retryDelay: 100 };
+const FIELDS = ["textbox", "searchbox", "combobox", "listbox", "checkbox", "switch", "radio", "slider", "spinbutton"];
+const ACTIONS = ["button", "link", "tab", "menuitem", "option", "radio", "checkbox", "switch"];
+const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+
+const require = createRequire(import.meta.url);
+const library = (path) => readFile(require.resolve(path), "utf8");
+const LIBRARIES = {
+  TestingLibraryDom: () => library("@testing-library/dom/dist/@testing-library/dom.umd.min.js"),
+  axe: () => library("axe-core/axe.min.js"),
+};
+
+/** A test with a browser of its own, closed and looked through for errors afterwards. */
+export function journey(name, options, act) {
+  if (typeof options === "function") [options, act] = [{}, options];
+  test(name, { timeout: options.timeout ?? 60_000 }, async () => {
+    const page = await open(options);
+    try {
+      await act(page);
+      await page.assertClean();
+    } catch (cause) {
+      await page.screenshot(`failed-${name.replace(/[^a-z0-9]+/gi, "-").toLowerCase()}`).catch(() => {});
+      throw cause;
+    } finally {
+      await page.close();
+    }
+  });
+}
+
+/**
+ * Opens the app. Options: `width`, `height`, `scale`, `touch`, `dark`, `lang` (BCP 47), `hash` (where in the app), `dir` (another
+ * folder than dist/), `allow` (console errors that are meant), `record: false` (no logs, for timings), `load: false` (blank page).
+ */
+export async function open(options = {}) {
+  const server = await serve(options.dir ?? DIST);
+  const folder = await mkdtemp(join(tmpdir(), "haulm-"));
+  let engine;
+  try {
+    engine = await launch({ ...options, folder });
+    const page = new Page(engine, server, folder, options);
+    await page.look(options);
+    if (options.load ?? true) await page.go(options.hash ?? "");
+    return page;
+  } catch (cause) {
+    await engine?.close();
+    await server.close();
+    await rm(folder, TREE);
+    throw cause;
+  }
+}
+
+/** Tries `attempt` until it neither throws nor gives false or null; gives what it gave. */
+export async function until(attempt, wait = WAIT) {
+  const end = Date.now() + wait;
+  for (;;) {
+    let failure;
+    try {
+      const value = await attempt();
+      // An attempt made of assertions gives undefined when they hold.
+      if (value !== false && value !== null) return value;
+      failure = new Error(`still ${value} after ${wait} ms: ${attempt}`);
+    } catch (cause) {
+      failure = cause;
+    }
+    if (Date.now() > end) throw failure;
+    await pause(25);
+  }
+}
+
+export const pause = (ms) => new Promise((done) => setTimeout(done, ms));
+
+/** One open page, with what a person can do there. */
+export class Page {
+  #look = { width: 1440, height: 900, scale: 1, touch: false, dark: false };
+  #complaints = [];
+  #requests = [];
+
+  constructor(engine, server, folder, { allow = [] } = {}) {
+    Object.assign(this, { engine, server, folder, allow, driver: engine.driver, command: engine.command });
+  }
+
+  /** Changes size, touch or scheme; what is not named stays. */
+  async look(change) {
+    for (const key of Object.keys(this.#look)) if (change[key] !== undefined) this.#look[key] = change[key];
+    const { dark, ...rest } = this.#look;
+    await this.engine.look({ ...rest, scheme: dark ? "dark" : "light" });
+  }
+
+  // Going places
+
+  /** Loads the app afresh at a place in it (`"#recipe"`), and waits until it has taken over from the first paint. */
+  async go(hash = "") {
+    await this.driver.get("about:blank");
+    await this.driver.get(this.server.url + hash);
+    await this.started();
+  }
+
+  async reload() {
+    await this.driver.navigate().refresh();
+    await this.started();
+  }
+
+  async started() {
+    await until(async () => (await this.run(() => document.getElementById("start") === null)) || false, 20_000);
+  }
+
+  // Finding
+
+  /** The one element of `role` (or of several roles) with this name. */
+  async byRole(role, name, { within = null, wait = WAIT } = {}) {
+    const roles = [role].flat();
+    return until(async () => {
+      await this.#need("TestingLibraryDom");
+      const { elements, names } = await this.run(inpage.named, within, roles);
+      const like = (test) => elements.filter((_, i) => test(names[i]));
+      const exact = name instanceof RegExp ? like((n) => name.test(n)) : like((n) => n === name);
+      const hits = exact.length || name instanceof RegExp ? exact : like((n) => n.includes(name));
+      if (hits.length === 1) return hits[0];
+      throw new Error(`${hits.length || "no"} ${roles.slice(0, 3).join("/")} named "${name}"; there are: ${names.join(" | ")}`);
+    }, wait);
+  }
+
+  /** The input with this label. */
+  field = (label, options) => this.byRole(FIELDS, label, options);
+  button = (name, options) => this.byRole("button", name, options);
+  link = (name, options) => this.byRole("link", name, options);
+  heading = (name, options) => this.byRole("heading", name, options);
+
+  /** The first element for a selector, for what has no words. */
+  css = (selector) =>
+    until(async () => {
+      const [found] = await this.driver.findElements(By.css(selector));
+      if (!found) throw new Error(`nothing on the page matches ${selector}`);
+      return found;
+    });
+
+  /** Waits until the words are visible; gives the innermost element that holds them. */
+  async sees(words, { within = null, wait = WAIT } = {}) {
+    return until(async () => {
+      const [found] = await this.run(inpage.holding, within, words);
+      if (!found) throw new Error(`nowhere on the page: "${words}"`);
+      return found;
+    }, wait);
+  }
+
+  /** Waits until the words are gone. */
+  async seesNot(words, { within = null, wait = WAIT } = {}) {
+    return until(async () => {
+      const found = await this.run(inpage.holding, within, words);
+      assert.equal(found.length, 0, `still on the page: "${words}"`);
+    }, wait);
+  }
+
+  /** What a figure shows, by its `data-figure`, spaces of any width as plain ones. */
+  async figure(id) {
+    const element = await this.css(`[data-figure="${id}"]`);
+    return (await this.run((e) => e.textContent, element)).replace(/\s+/g, " ").trim();
+  }
+
+  /** What a field holds. */
+  async value(label) {
+    return (await this.field(label)).getProperty("value");
+  }
+
+  until = until;
+
+  // Doing
+
+  /** Replaces what stands in a field, key by key. */
+  async type(label, text) {
+    const field = typeof label === "string" || label instanceof RegExp ? await this.field(label) : label;
+    await field.sendKeys(Key.chord(Key.CONTROL, "a"), text === "" ? Key.BACK_SPACE : text);
+    return field;
+  }
+
+  /** Keys to whatever has the focus: `page.keys(Key.TAB)`; `Key` comes from this module. */
+  async keys(...keys) {
+    await this.driver.actions().sendKeys(...keys).perform();
+  }
+
+  /** Chooses an option of a select by its words. */
+  async choose(label, words) {
+    const field = await this.field(label);
+    const options = await field.findElements(By.css("option"));
+    const texts = await Promise.all(options.map((option) => this.run((o) => o.textContent.trim(), option)));
+    assert.ok(texts.includes(words), `no option "${words}" in "${label}"; there are: ${texts.join(" | ")}`);
+    await options[texts.indexOf(words)].click();
+  }
+
+  /** Presses a button, link, tab, option or box by its name. */
+  async press(name, options) {
+    await (await this.byRole(ACTIONS, name, options)).click();
+  }
+
+  /** Puts a file into a file input; it may be hidden behind a button, so it is found by selector. */
+  async upload(selector, path) {
+    await (await this.driver.findElement(By.css(selector))).sendKeys(resolve(path));
+  }
+
+  /** Runs `act`, which makes the page save a file; gives `{ name, bytes }`. */
+  async download(act) {
+    const folder = await mkdtemp(join(this.folder, "download-"));
+    await this.command("Browser.setDownloadBehavior", { behavior: "allow", downloadPath: folder });
+    await act();
+    const name = await until(async () => {
+      const files = await readdir(folder);
+      assert.ok(files.length === 1 && !/crdownload|^[.]/.test(files[0]), `instead of one saved file: ${files}`);
+      return files[0];
+    });
+    return { name, bytes: await readFile(join(folder, name)) };
+  }
+
+  /** The page as it prints: the PDF's bytes. `paper` is "A4" or "Letter". */
+  async pdf(paper = "A4") {
+    const [paperWidth, paperHeight] = { A4: [8.27, 11.69], Letter: [8.5, 11] }[paper];
+    const { data } = await this.command("Page.printToPDF", { paperWidth, paperHeight, preferCSSPageSize: true });
+    return Buffer.from(data, "base64");
+  }
+
+  /** Makes the processor so many times slower; 1 is as it is. */
+  slow = (rate) => this.command("Emulation.setCPUThrottlingRate", { rate });
+
+  /** `{ kbits, latency }` of the line, each way; null takes the limit off. `{ offline: true }` cuts it. */
+  async line(limit) {
+    await this.command("Network.enable");
+    const bytes = limit?.kbits ? (limit.kbits * 1000) / 8 : -1;
+    await this.command("Network.emulateNetworkConditions", {
+      offline: limit?.offline ?? false,
+      latency: limit?.latency ?? 0,
+      downloadThroughput: bytes,
+      uploadThroughput: bytes,
+    });
+  }
+
+  /** Runs a function in the page; it may use only its arguments. */
+  run = (act, ...args) => this.driver.executeScript(act, ...args);
+
+  // Judging
+
+  /** axe on the page as it stands, light and dark: nothing may be found. `also` adds tags ("best-practice"). */
+  async axe({ also = [] } = {}) {
+    const { dark } = this.#look;
+    const found = [];
+    for (const scheme of ["light", "dark"]) {
+      await this.look({ dark: scheme === "dark" });
+      await this.#need("axe");
+      for (const rule of await this.driver.executeAsyncScript(inpage.judge, [...WCAG, ...also])) {
+        const places = rule.nodes.map((node) => `    ${node.target.join(" ")}: ${node.failureSummary?.replace(/\s+/g, " ")}`);
+        found.push(`${scheme}: ${rule.id} (${rule.impact}): ${rule.help}\n${places.join("\n")}`);
+      }
+    }
+    await this.look({ dark });
+    assert.equal(found.length, 0, `axe found\n${found.join("\n")}`);
+  }
+
+  /** The page cannot be scrolled sideways (WCAG 1.4.10). */
+  async assertNoSideways() {
+    const [wide, view] = await this.run(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+    assert.ok(wide <= view, `the page is ${wide} px wide in a view of ${view} px`);
+  }
+
+  /** A picture into target/screenshots; `full` takes the whole page, not only what is in view. */
+  async screenshot(name, { full = false } = {}) {
+    const data = full
+      ? (await this.command("Page.captureScreenshot", { captureBeyondViewport: true })).data
+      : await this.driver.takeScreenshot();
+    await mkdir(SCREENSHOTS, { recursive: true });
+    await writeFile(join(SCREENSHOTS, `${name}.png`), Buffer.from(data, "base64"));
+  }
+
+  /** Addresses asked for so far that are not this origin's. */
+  async foreign() {
+    this.#requests.push(...(await this.engine.requests()));
+    const own = (url) => url.startsWith(`${this.server.origin}/`) || /^(data|blob|about|chrome|devtools):/.test(url);
+    return this.#requests.filter((url) => !own(url));
+  }
+
+  /** Errors in the console so far, without those that are meant. */
+  async complaints() {
+    this.#complaints.push(...(await this.engine.complaints()));
+    return this.#complaints.filter((text) => !this.allow.some((meant) => meant.test(text)));
+  }
+
+  async assertClean() {
+    assert.deepEqual(await this.complaints(), [], "errors in the console");
+    assert.deepEqual(await this.foreign(), [], "requests that leave the origin");
+  }
+
+  async close() {
+    await this.engine.close();
+    await this.server.close();
+    await rm(this.folder, TREE);
+  }
+
+  async #need(name) {
+    if (await this.run((key) => key in window, name)) return;
+    await this.driver.executeScript(await LIBRARIES[name]());
+  }
+}
+
+export { Key };

@@ -1,0 +1,59 @@
+// Serves a folder at a sub-path of this machine's own address, the way a plain web server does: right types, brotli where asked for,
+// nothing outside the folder.
+
+import { createServer } from "node:http";
+import { readFile } from "node:fs/promises";
+import { extname, join, normalize, sep } from "node:path";
+import { brotliCompressSync, constants } from "node:zlib";
+
+const TYPES = {
+  ".css": "text/css; charset=utf-8",
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".json": "application/json",
+  ".svg": "image/svg+xml",
+  ".wasm": "application/wasm",
+  ".webmanifest": "application/manifest+json",
+};
+
+/** Brotli at its best setting, as a host that compresses beforehand would send it. */
+export function brotli(bytes) {
+  return brotliCompressSync(bytes, {
+    params: { [constants.BROTLI_PARAM_QUALITY]: 11, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length },
+  });
+}
+
+/** Serves `dir`; gives `{ origin, url, served, close }`, where `served` lists what was answered. */
+export async function serve(dir, base = "/some/sub/path/") {
+  const packed = new Map();
+  const served = [];
+  const server = createServer(async (request, response) => {
+    const path = decodeURIComponent(new URL(request.url, "http://any").pathname);
+    const answer = (status, headers, body) => {
+      served.push({ path, status, bytes: body.length, encoding: headers["content-encoding"] ?? "" });
+      response.writeHead(status, { "cache-control": "no-cache", ...headers }).end(body);
+    };
+    const inside = normalize(path.slice(base.length) || "index.html");
+    try {
+      if (!path.startsWith(base) || inside.startsWith("..") || inside.startsWith(sep)) throw new Error("outside");
+      const file = join(dir, inside);
+      const bytes = await readFile(file);
+      const headers = { "content-type": TYPES[extname(file)] ?? "application/octet-stream" };
+      if (!/\bbr\b/.test(request.headers["accept-encoding"] ?? "")) return answer(200, headers, bytes);
+      const known = packed.get(file);
+      const small = known?.bytes.equals(bytes) ? known.small : brotli(bytes);
+      packed.set(file, { bytes, small });
+      answer(200, { ...headers, "content-encoding": "br" }, small);
+    } catch {
+      answer(404, { "content-type": "text/plain" }, Buffer.from("not found"));
+    }
+  });
+  await new Promise((ready) => server.listen(0, "127.0.0.1", ready));
+  const origin = `http://127.0.0.1:${server.address().port}`;
+  const close = () =>
+    new Promise((closed) => {
+      server.close(closed);
+      server.closeAllConnections();
+    });
+  return { origin, url: origin + base, served, close };
+}

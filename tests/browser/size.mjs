@@ -1,0 +1,29 @@
+// What a first visit downloads: every file of dist/, as it is and as brotli -11. Above the limit this fails.
+
+import { readdir, readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { DIST } from "./harness.mjs";
+import { brotli } from "./server.mjs";
+
+const LIMIT = 220_000;
+const AIM = 150_000;
+
+const entries = await readdir(DIST, { recursive: true, withFileTypes: true });
+const rows = [];
+for (const entry of entries.filter((entry) => entry.isFile())) {
+  const bytes = await readFile(join(entry.parentPath ?? entry.path, entry.name));
+  rows.push([entry.name, bytes.length, brotli(bytes).length]);
+}
+rows.sort((a, b) => b[2] - a[2]);
+rows.push(["total", ...[1, 2].map((i) => rows.reduce((sum, row) => sum + row[i], 0))]);
+
+const line = (name, raw, small) => console.log(name.padEnd(28) + String(raw).padStart(12) + String(small).padStart(12));
+line("file", "raw, B", "brotli, B");
+for (const row of rows) line(...row);
+
+const total = rows.at(-1)[2];
+console.log(`brotli: ${(total / 1000).toFixed(1)} kB of at most ${LIMIT / 1000} kB; the aim is ${AIM / 1000} kB`);
+if (total > LIMIT) {
+  console.error("The download is over its limit.");
+  process.exitCode = 1;
+}

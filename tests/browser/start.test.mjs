@@ -1,0 +1,57 @@
+// The app arrives and starts, wherever its folder lies.
+
+import assert from "node:assert/strict";
+import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { test } from "node:test";
+import { DIST, journey, open } from "./harness.mjs";
+
+for (const [name, size] of Object.entries({
+  phone: { width: 390, height: 844, touch: true },
+  tablet: { width: 820, height: 1180, touch: true },
+  desk: { width: 1440, height: 900 },
+})) {
+  journey(`the app starts at the size of a ${name}`, size, async (page) => {
+    await page.heading(/./).catch(() => assert.fail("the started app has no heading"));
+    await page.axe();
+    await page.screenshot(`start-${name}`);
+    await page.look({ dark: true });
+    await page.screenshot(`start-${name}-dark`);
+  });
+}
+
+journey("the page is sent in the fewest round trips, and only from its own folder", async (page) => {
+  const asked = page.server.served.map(({ path, status }) => `${status} ${path.split("/").pop() || "page"}`).sort();
+  assert.deepEqual(asked, ["200 haulm.css", "200 haulm.js", "200 haulm_bg.wasm", "200 icon.svg", "200 page", "200 start.js"]);
+  assert.deepEqual(page.server.served.filter(({ encoding }) => encoding !== "br"), []);
+});
+
+test("the sheet was understood and shortened", async () => {
+  // Trunk only warns of a sheet that it cannot read, and copies it with its comments.
+  assert.doesNotMatch(await readFile(join(DIST, "haulm.css"), "utf8"), /[/][*]/);
+});
+
+journey("it reflows at 320 px", { width: 320, height: 640 }, async (page) => {
+  await page.assertNoSideways();
+});
+
+test("where the program does not arrive, the page says so", async () => {
+  const dir = await mkdtemp(join(tmpdir(), "haulm-dist-"));
+  try {
+    await cp(DIST, dir, { recursive: true });
+    await writeFile(join(dir, "haulm_bg.wasm"), "not a program");
+    const page = await open({ dir, load: false });
+    try {
+      await page.driver.get(page.server.url);
+      await page.sees("Haulm did not start");
+      await page.axe();
+      await page.screenshot("start-failed");
+      assert.notDeepEqual(await page.complaints(), []);
+    } finally {
+      await page.close();
+    }
+  } finally {
+    await rm(dir, { recursive: true, force: true });
+  }
+});

@@ -1,0 +1,37 @@
+#!/usr/bin/env bash
+# Sets up what is missing and tests everything, each step even where an earlier one failed. Ends with a table of what passed.
+source "$(dirname "${BASH_SOURCE[0]}")/setup.sh"
+
+passed=0 failed=0 table=""
+
+# step NAME COMMAND...: runs one step, keeps its outcome and its seconds.
+step() {
+  local name=$1 began=$SECONDS outcome=passed
+  shift
+  say "$name"
+  if "$@"; then passed=$((passed + 1)); else outcome=FAILED failed=$((failed + 1)); fi
+  table+=$(printf '%-38s %-7s %5d s' "$name" "$outcome" $((SECONDS - began)))$'\n'
+}
+
+# Nothing below means anything without these.
+need_build
+need_lints
+need_browser
+
+browser() { node --test --test-reporter=spec --test-concurrency=1 "$@"; }
+
+step "format" cargo fmt --check
+step "lints, native" cargo clippy --locked --all-targets -- -D warnings
+step "lints, browser" cargo clippy --locked --target wasm32-unknown-unknown --lib --bins -- -D warnings
+step "native tests and doc tests" cargo test --locked --no-fail-fast
+# What an earlier build left must not pass for this one's.
+rm -rf dist
+step "browser build" trunk build --release
+step "size budget" node tests/browser/size.mjs
+step "browser tests" browser tests/browser/*.test.mjs
+# By itself: nothing else runs while time is measured.
+step "time budgets" browser tests/browser/budget/*.test.mjs
+
+say "Summary"
+printf '%s\nscreenshots: target/screenshots\ncheck: %d passed, %d failed\n' "$table" "$passed" "$failed"
+((failed == 0))

@@ -1,0 +1,105 @@
+# Sourced by start.sh and check.sh: brings what is missing on this machine and leaves alone what fits.
+#
+# What it needs beforehand: rustup, and for check.sh Node.js 20 or newer. Tools of the build go to a cache folder of their own, so
+# that a trunk of another version which somebody installed for other work stays as it is.
+
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/../.."
+
+# Trunk stops at NO_COLOR=1, which is how most programs are told.
+unset NO_COLOR
+
+# Newer trunks need a newer compiler than rust-toolchain.toml names.
+trunk_version=0.21.14
+tools=${XDG_CACHE_HOME:-$HOME/.cache}/haulm
+
+say() { printf '\n== %s\n' "$*"; }
+die() {
+  printf '\n%s\n' "$*" >&2
+  exit 1
+}
+has() { command -v "$1" >/dev/null 2>&1; }
+
+# locked NAME: the version of a package in Cargo.lock.
+locked() { awk -v want="name = \"$1\"" '$0 == want { getline; gsub(/version = |"/, ""); print; exit }' Cargo.lock; }
+
+# The compiler of rust-toolchain.toml with its browser target. Asked for in so many words: where rustup is told not to install by
+# itself, the file alone brings nothing.
+need_rust() {
+  has rustup || die "rustup is missing: install it as your system does (Debian: apt-get install rustup) and start this again."
+  local channel libs
+  channel=$(sed -n 's/^channel = "\(.*\)"/\1/p' rust-toolchain.toml)
+  toolchain=${RUSTUP_TOOLCHAIN:-$channel}
+  if ! rustc --version >/dev/null 2>&1; then
+    if [[ $(rustc +stable --version 2>/dev/null) == "rustc $channel "* ]]; then
+      # The same compiler under its other name.
+      toolchain=stable
+    else
+      say "Installing Rust $channel"
+      rustup toolchain install "$channel" --profile minimal
+    fi
+    export RUSTUP_TOOLCHAIN=$toolchain
+  fi
+  libs=$(rustc --print target-libdir --target wasm32-unknown-unknown)
+  if [[ ! -d $libs ]]; then
+    say "Adding the browser target to Rust $channel"
+    rustup target add wasm32-unknown-unknown --toolchain "$toolchain"
+  fi
+}
+
+need_lints() {
+  cargo fmt --version >/dev/null 2>&1 || rustup component add rustfmt --toolchain "$toolchain"
+  cargo clippy --version >/dev/null 2>&1 || rustup component add clippy --toolchain "$toolchain"
+}
+
+# need_tool COMMAND PACKAGE VERSION OPTION...: a program from the package registry, unless the one at hand is of that version.
+# Installed quickly rather than well optimised: it runs for a second and would compile for minutes.
+need_tool() {
+  local command=$1 package=$2 version=$3
+  shift 3
+  [[ $("$command" --version 2>/dev/null) == *" $version"* ]] && return
+  say "Installing $package $version into $tools"
+  env -u CARGO_TARGET_DIR -u CARGO_BUILD_TARGET -u RUSTFLAGS CARGO_PROFILE_RELEASE_OPT_LEVEL=0 CARGO_PROFILE_RELEASE_LTO=off \
+    CARGO_PROFILE_RELEASE_CODEGEN_UNITS=16 cargo install "$package" --version "=$version" --locked --root "$tools" --force "$@"
+  hash -r
+}
+
+need_build() {
+  need_rust
+  has cc || need_debian gcc libc6-dev
+  export PATH="$tools/bin:$PATH"
+  # The lock file's own version: a bindgen of another one refuses to read what the compiler made.
+  need_tool wasm-bindgen wasm-bindgen-cli "$(locked wasm-bindgen)"
+  need_tool trunk trunk "$trunk_version" --no-default-features
+}
+
+# Quiet but for errors: trunk warns on each build that it cannot shorten the generated script, which it then copies as it is.
+trunk() { command trunk --log error "$@"; }
+
+# need_debian PACKAGE...: from the system's own packages, as root or by sudo.
+need_debian() {
+  has apt-get || die "Missing here: $*. Install what your system calls these and start this again."
+  local root=()
+  if [[ $(id -u) != 0 ]]; then
+    has sudo || die "Missing here: $*. Install them as root (apt-get install $*) and start this again."
+    root=(sudo)
+  fi
+  say "Installing $*"
+  "${root[@]}" apt-get update
+  "${root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends "$@"
+}
+
+# A browser with its driver, and the modules that drive it. CHROMIUM and CHROMEDRIVER name others than the system's.
+need_browser() {
+  has node || die "Node.js 20 or newer is missing: install it as your system does (Debian: apt-get install nodejs npm) and start this again."
+  (($(node -p 'parseInt(process.versions.node)') >= 20)) || die "Node.js $(node --version) is too old for the browser tests: 20 or newer is needed."
+  local missing=()
+  has "${CHROMIUM:-chromium}" || missing+=(chromium)
+  has "${CHROMEDRIVER:-chromedriver}" || missing+=(chromium-driver)
+  has fc-list && [[ -n $(fc-list) ]] || missing+=(fontconfig fonts-dejavu-core)
+  ((${#missing[@]} == 0)) || need_debian "${missing[@]}"
+  if ! cmp -s tests/browser/package-lock.json tests/browser/node_modules/.installed; then
+    say "Installing the modules of the browser tests"
+    (cd tests/browser && npm ci --ignore-scripts --no-audit --no-fund && cp package-lock.json node_modules/.installed)
+  fi
+}
