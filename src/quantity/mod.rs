@@ -11,8 +11,10 @@ pub mod format;
 pub mod kind;
 pub mod number;
 pub mod unit;
+pub mod units;
 
 pub use amount::Amount;
 pub use basis::{Dose, Moisture, Solids};
 pub use kind::Kind;
 pub use unit::{Dimension, Unit};
+pub use units::{Coherent, Units};

@@ -102,6 +102,12 @@ macro_rules! uom_from {
     };
 }
 
+/// Zero for what is left of a zero after 273.15 was added and taken away again: the spacing of
+/// doubles there is 6·10⁻¹⁴, and 32 °F must not be shown as 5.7·10⁻¹⁴ °C.
+fn settled(degrees: f64) -> f64 {
+    if degrees.abs() < 1.0e-12 { 0.0 } else { degrees }
+}
+
 units! {
     Gram: Mass, "g", ["gram", "grams"], uom_into!(Mass, mass::gram), uom_from!(Mass, mass::gram);
     Kilogram: Mass, "kg", ["kilogram", "kilograms"], uom_into!(Mass, mass::kilogram), uom_from!(Mass, mass::kilogram);
@@ -115,7 +121,7 @@ units! {
     GramPerMinute: MassFlow, "g/min", ["g per minute"], uom_into!(MassRate, cu::mass_rate::gram_per_minute), uom_from!(MassRate, cu::mass_rate::gram_per_minute);
     PoundPerHour: MassFlow, "lb/h", ["lb/hr", "lbs/h", "lbs/hr", "pph"], uom_into!(MassRate, cu::mass_rate::pound_per_hour), uom_from!(MassRate, cu::mass_rate::pound_per_hour);
     PoundPerMinute: MassFlow, "lb/min", ["lbs/min"], uom_into!(MassRate, cu::mass_rate::pound_per_minute), uom_from!(MassRate, cu::mass_rate::pound_per_minute);
-    ShortTonPerHour: MassFlow, "short ton/h", ["short tons/h", "st/h", "ton/h", "tons/h"], uom_into!(MassRate, cu::mass_rate::short_ton_per_hour), uom_from!(MassRate, cu::mass_rate::short_ton_per_hour);
+    ShortTonPerHour: MassFlow, "short ton/h", ["short tons/h", "st/h"], uom_into!(MassRate, cu::mass_rate::short_ton_per_hour), uom_from!(MassRate, cu::mass_rate::short_ton_per_hour);
 
     Millilitre: Volume, "mL", ["ml"], uom_into!(Volume, volume::milliliter), uom_from!(Volume, volume::milliliter);
     Litre: Volume, "L", ["l", "litre", "litres", "liter", "liters"], uom_into!(Volume, volume::liter), uom_from!(Volume, volume::liter);
@@ -138,7 +144,7 @@ units! {
     KilogramPerSquareMetre: ArealMass, "kg/m²", ["kg/m2"], uom_into!(ArealMassDensity, cu::areal_mass_density::kilogram_per_square_metre), uom_from!(ArealMassDensity, cu::areal_mass_density::kilogram_per_square_metre);
     GramPerSquareMetre: ArealMass, "g/m²", ["g/m2"], uom_into!(ArealMassDensity, cu::areal_mass_density::gram_per_square_metre), uom_from!(ArealMassDensity, cu::areal_mass_density::gram_per_square_metre);
     PoundPerSquareFoot: ArealMass, "lb/ft²", ["lb/ft2", "psf"], uom_into!(ArealMassDensity, cu::areal_mass_density::pound_per_square_foot), uom_from!(ArealMassDensity, cu::areal_mass_density::pound_per_square_foot);
-    PoundPerThousandSquareFeet: ArealMass, "lb/1000 ft²", ["lb/1000 ft2", "lb/1000ft2", "lb/1000ft²", "lb/msf"], uom_into!(ArealMassDensity, cu::areal_mass_density::pound_per_thousand_square_feet), uom_from!(ArealMassDensity, cu::areal_mass_density::pound_per_thousand_square_feet);
+    PoundPerThousandSquareFeet: ArealMass, "lb/1000 ft²", ["lb/1000 ft2", "lb/1000ft2", "lb/1000ft²", "lb/1000 sq ft", "lb/msf"], uom_into!(ArealMassDensity, cu::areal_mass_density::pound_per_thousand_square_feet), uom_from!(ArealMassDensity, cu::areal_mass_density::pound_per_thousand_square_feet);
 
     KilogramPerMetre: LinearMass, "kg/m", [], uom_into!(LinearMassDensity, linear_mass_density::kilogram_per_meter), uom_from!(LinearMassDensity, linear_mass_density::kilogram_per_meter);
     PoundPerFoot: LinearMass, "lb/ft", ["lbs/ft"], uom_into!(LinearMassDensity, cu::linear_mass_density::pound_per_foot), uom_from!(LinearMassDensity, cu::linear_mass_density::pound_per_foot);
@@ -170,8 +176,8 @@ units! {
     HourPerMetre: Slowness, "h/m", [], |x: f64| x * exact::HOUR, |x: f64| x / exact::HOUR;
     HourPerFoot: Slowness, "h/ft", [], |x: f64| x * exact::HOUR / exact::FOOT, |x: f64| x * exact::FOOT / exact::HOUR;
 
-    Celsius: Temperature, "°C", ["c", "degc", "deg c"], uom_into!(ThermodynamicTemperature, thermodynamic_temperature::degree_celsius), uom_from!(ThermodynamicTemperature, thermodynamic_temperature::degree_celsius);
-    Fahrenheit: Temperature, "°F", ["f", "degf", "deg f"], uom_into!(ThermodynamicTemperature, thermodynamic_temperature::degree_fahrenheit), uom_from!(ThermodynamicTemperature, thermodynamic_temperature::degree_fahrenheit);
+    Celsius: Temperature, "°C", ["c", "degc", "deg c"], uom_into!(ThermodynamicTemperature, thermodynamic_temperature::degree_celsius), |base: f64| settled(uom_from!(ThermodynamicTemperature, thermodynamic_temperature::degree_celsius)(base));
+    Fahrenheit: Temperature, "°F", ["f", "degf", "deg f"], uom_into!(ThermodynamicTemperature, thermodynamic_temperature::degree_fahrenheit), |base: f64| settled(uom_from!(ThermodynamicTemperature, thermodynamic_temperature::degree_fahrenheit)(base));
 
     KilojoulePerKilogram: SpecificEnergy, "kJ/kg", ["kj/kg"], uom_into!(AvailableEnergy, available_energy::kilojoule_per_kilogram), uom_from!(AvailableEnergy, available_energy::kilojoule_per_kilogram);
     BtuPerPound: SpecificEnergy, "Btu/lb", ["btu/lb"], uom_into!(AvailableEnergy, cu::available_energy::btu_per_pound), uom_from!(AvailableEnergy, cu::available_energy::btu_per_pound);
@@ -185,9 +191,10 @@ units! {
     PerUnit: Fraction, "kg/kg", ["fraction"], |x: f64| x, |x: f64| x;
 
     /// Water per oven-dry mass (EN 322).
-    PercentDryBasis: Moisture, "% dry basis", ["% dry", "% db", "% d.b.", "%db"], |x: f64| x / 100.0, |x: f64| x * 100.0;
-    /// Water per total mass: ω = u/(1−u).
-    PercentWetBasis: Moisture, "% wet basis", ["% wet", "% wb", "% w.b.", "%wb"], |u: f64| (u / 100.0) / (1.0 - u / 100.0), |w: f64| 100.0 * w / (1.0 + w);
+    PercentDryBasis: Moisture, "% dry basis", ["% dry", "% db", "% d.b.", "dry basis", "db"], |x: f64| x / 100.0, |x: f64| x * 100.0;
+    /// Water per total mass: ω = u/(1−u). Infinite from 100 % up, where nothing is left to relate to
+    /// (the formula itself would come back from there with a negative moisture).
+    PercentWetBasis: Moisture, "% wet basis", ["% wet", "% wb", "% w.b.", "wet basis", "wb"], |u: f64| if u < 100.0 { (u / 100.0) / (1.0 - u / 100.0) } else { f64::INFINITY }, |w: f64| 100.0 * w / (1.0 + w);
 
     PerTonne: Price, "/t", ["per tonne"], |x: f64| x / 1_000.0, |x: f64| x * 1_000.0;
     PerKilogram: Price, "/kg", ["per kg"], |x: f64| x, |x: f64| x;

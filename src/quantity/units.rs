@@ -1,0 +1,160 @@
+//! Which unit each kind of figure is typed and shown in, and sets of units that fit each other.
+
+use super::format::DecimalMark;
+use super::kind::System;
+use super::{Dimension, Kind, Unit};
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
+use std::collections::BTreeMap;
+
+/// The units chosen: a system, and for single kinds another unit than the system's usual one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Units {
+    /// The system that kinds without a choice of their own follow.
+    pub system: System,
+    /// The decimal mark that numbers are shown with. Both are read.
+    pub mark: DecimalMark,
+    /// The unit chosen for a kind, at the kind's place in [`Kind::ALL`].
+    own: [Option<Unit>; Kind::ALL.len()],
+}
+
+impl Default for Units {
+    fn default() -> Self {
+        Self { system: System::default(), mark: DecimalMark::default(), own: [None; Kind::ALL.len()] }
+    }
+}
+
+impl Units {
+    /// The unit that figures of `kind` are typed and shown in.
+    #[must_use]
+    pub fn unit(&self, kind: Kind) -> Unit {
+        self.own.get(kind as usize).copied().flatten().unwrap_or(kind.unit_in(self.system))
+    }
+
+    /// Chooses `unit` for `kind`. The system's usual unit is no choice of its own; a unit that the
+    /// kind does not offer changes nothing.
+    pub fn choose(&mut self, kind: Kind, unit: Unit) {
+        if let Some(own) = self.own.get_mut(kind as usize)
+            && kind.units().any(|offered| offered == unit)
+        {
+            *own = (unit != kind.unit_in(self.system)).then_some(unit);
+        }
+    }
+
+    /// Goes over to `system`, all kinds at once: choices made in the other system are dropped.
+    /// Those for kinds that both systems show alike stay, as the basis of a moisture.
+    pub fn set_system(&mut self, system: System) {
+        if system == self.system {
+            return;
+        }
+        self.system = system;
+        for (kind, own) in Kind::ALL.iter().zip(&mut self.own) {
+            if kind.unit_in(System::Metric) != kind.unit_in(System::Us) {
+                *own = None;
+            }
+        }
+    }
+}
+
+/// How [`Units`] are stored: words, so that a file from another version still says most of it.
+#[derive(Serialize, Deserialize)]
+struct Stored {
+    #[serde(default)]
+    system: String,
+    #[serde(default)]
+    mark: String,
+    #[serde(default)]
+    units: BTreeMap<String, String>,
+}
+
+impl Serialize for Units {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let chosen = Kind::ALL.iter().zip(self.own);
+        Stored {
+            system: match self.system {
+                System::Metric => "metric",
+                System::Us => "us",
+            }
+            .to_owned(),
+            mark: match self.mark {
+                DecimalMark::Point => "point",
+                DecimalMark::Comma => "comma",
+            }
+            .to_owned(),
+            units: chosen.filter_map(|(kind, unit)| Some((kind.key().to_owned(), unit?.symbol().to_owned()))).collect(),
+        }
+        .serialize(serializer)
+    }
+}
+
+impl<'de> Deserialize<'de> for Units {
+    /// Words that are not known here fall back to the default, one by one.
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let stored = Stored::deserialize(deserializer)?;
+        let mut units = Self {
+            system: if stored.system == "us" { System::Us } else { System::Metric },
+            mark: if stored.mark == "comma" { DecimalMark::Comma } else { DecimalMark::Point },
+            ..Self::default()
+        };
+        for (key, symbol) in stored.units {
+            let kind = Kind::ALL.iter().copied().find(|kind| kind.key() == key);
+            if let (Some(kind), Some(unit)) = (kind, Unit::from_symbol(&symbol)) {
+                units.choose(kind, unit);
+            }
+        }
+        Ok(units)
+    }
+}
+
+/// A set with one unit a dimension in which formulas hold between the bare numbers (percent read as
+/// 0.01): what workings are written in, so that their numbers can be followed with a calculator.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum Coherent {
+    /// kg, m, h, kJ.
+    #[default]
+    Metric,
+    /// lb, ft, h, Btu.
+    Us,
+}
+
+impl From<System> for Coherent {
+    fn from(system: System) -> Self {
+        match system {
+            System::Metric => Self::Metric,
+            System::Us => Self::Us,
+        }
+    }
+}
+
+impl Coherent {
+    /// The set's unit of a dimension. Moisture is on the dry basis in both.
+    #[must_use]
+    pub const fn unit(self, dimension: Dimension) -> Unit {
+        let (metric, us) = match dimension {
+            Dimension::Mass => (Unit::Kilogram, Unit::Pound),
+            Dimension::MassFlow => (Unit::KilogramPerHour, Unit::PoundPerHour),
+            Dimension::Volume => (Unit::CubicMetre, Unit::CubicFoot),
+            Dimension::VolumeFlow => (Unit::CubicMetrePerHour, Unit::CubicFootPerHour),
+            Dimension::Density => (Unit::KilogramPerCubicMetre, Unit::PoundPerCubicFoot),
+            Dimension::ArealMass => (Unit::KilogramPerSquareMetre, Unit::PoundPerSquareFoot),
+            Dimension::LinearMass => (Unit::KilogramPerMetre, Unit::PoundPerFoot),
+            Dimension::Length => (Unit::Metre, Unit::Foot),
+            Dimension::Area => (Unit::SquareMetre, Unit::SquareFoot),
+            Dimension::AreaFlow => (Unit::SquareMetrePerHour, Unit::SquareFootPerHour),
+            Dimension::Speed => (Unit::MetrePerHour, Unit::FootPerHour),
+            Dimension::Time => (Unit::Hour, Unit::Hour),
+            Dimension::Slowness => (Unit::HourPerMetre, Unit::HourPerFoot),
+            Dimension::Temperature => (Unit::Celsius, Unit::Fahrenheit),
+            Dimension::SpecificEnergy => (Unit::KilojoulePerKilogram, Unit::BtuPerPound),
+            Dimension::HeatFlow => (Unit::KilojoulePerHour, Unit::BtuPerHour),
+            Dimension::Fraction => (Unit::Percent, Unit::Percent),
+            Dimension::Moisture => (Unit::PercentDryBasis, Unit::PercentDryBasis),
+            Dimension::Price => (Unit::PerKilogram, Unit::PerPound),
+            Dimension::Cost => (Unit::PerCubicMetre, Unit::PerCubicFoot),
+            Dimension::Number => (Unit::One, Unit::One),
+        };
+        match self {
+            Self::Metric => metric,
+            Self::Us => us,
+        }
+    }
+}
