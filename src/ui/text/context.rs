@@ -53,3 +53,12 @@ pub struct CautionWords {
     /// Published limits with their source; may be empty.
     pub limits: &'static str,
 }
+
+/// The words of a binder system.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct SystemWords {
+    /// Its name.
+    pub name: &'static str,
+    /// What to know about it, one or two sentences.
+    pub note: &'static str,
+}

@@ -8,7 +8,7 @@ mod english;
 mod page;
 mod show;
 
-pub use context::{CautionWords, Context, FieldWords, FigureWords, Message};
+pub use context::{CautionWords, Context, FieldWords, FigureWords, Message, SystemWords};
 pub use english::ENGLISH;
 pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
 pub use show::{shown, trimmed, unit_shown};
@@ -16,6 +16,7 @@ pub use show::{shown, trimmed, unit_shown};
 use crate::domain::caution::Caution;
 use crate::domain::draft::{FeedWay, LiquidDraft, WaterWay};
 use crate::domain::glue_batch::GlueError;
+use crate::domain::library::SystemKey;
 use crate::domain::limit::Source;
 use crate::domain::machine::Machine;
 use crate::domain::solute::Solute;
@@ -63,6 +64,8 @@ pub struct Words {
     pub water_way: fn(WaterWay) -> &'static str,
     /// A way to enter a dose, its base named.
     pub dose_way: fn(DoseWay, &Draft) -> Cow<'static, str>,
+    /// A binder system of the starting library.
+    pub binder_system: fn(SystemKey) -> SystemWords,
     /// A kind of figure, where its unit is chosen.
     pub kind: fn(Kind) -> &'static str,
     /// What a unit measures.

@@ -7,6 +7,7 @@ mod finding;
 mod make_up;
 mod name;
 mod page;
+mod system;
 
 use super::Words;
 
@@ -29,6 +30,7 @@ pub static ENGLISH: Words = Words {
     feed_way: name::feed_way,
     water_way: name::water_way,
     dose_way: name::dose_way,
+    binder_system: system::binder_system,
     kind: name::kind,
     dimension: name::dimension,
     system: name::system,
