@@ -27,6 +27,8 @@ pub mod liquid;
 
 // The balance.
 
+/// Every stream of the line, and whether mass closes at each machine.
+pub mod balance;
 /// Every figure of the solved balance by name.
 pub mod figure;
 /// Which machine limits the line.
@@ -43,6 +45,8 @@ pub mod solved;
 pub mod station;
 /// Liquid water from 0 to 100 °C: density, heat capacity, heat to evaporate.
 pub mod water;
+/// How each figure came about.
+pub mod working;
 
 // Made up beside the line.
 
@@ -78,3 +82,4 @@ pub use outcome::{Case, Outcome, work_out};
 pub use solve::{Unsolvable, solve};
 pub use solved::Solved;
 pub use station::Station;
+pub use working::{Working, working};
