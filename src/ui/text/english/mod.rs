@@ -1,5 +1,6 @@
 //! English.
 
+mod balance;
 mod caution;
 mod field;
 mod figure;
@@ -7,6 +8,7 @@ mod finding;
 mod make_up;
 mod name;
 mod page;
+mod record;
 mod system;
 
 use super::Words;
@@ -37,6 +39,14 @@ pub static ENGLISH: Words = Words {
     solute: name::solute,
     make_up: make_up::make_up,
     glue: make_up::glue,
+    node: balance::node,
+    stream: balance::stream,
+    constant: balance::constant,
+    ground: balance::ground,
+    refusal: record::refusal,
+    unread: record::unread,
+    store: record::store,
+    unsaved: record::unsaved,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
     shelf_page: page::SHELF,
