@@ -4,7 +4,7 @@
 //! from the sanded thickness, offcuts from the area yield), so that closing is a check and not a
 //! consequence of how they were computed.
 
-use super::input::{Input, MOST_LIQUIDS};
+use super::input::MOST_LIQUIDS;
 use super::liquid::LiquidId;
 use super::outcome::Case;
 use super::solved::Solved;
@@ -150,7 +150,7 @@ pub type Streams = ArrayVec<Stream, MOST_STREAMS>;
 pub fn streams(case: &Case) -> Streams {
     let Case { input, solved } = case;
     let Solved { water, mat, line, losses, .. } = solved;
-    let Input { board, line: set, .. } = input;
+    let board = &input.board;
     let zero = MassRate::ZERO;
     let mut list = Streams::new();
     let mut put = |name, from, to, solids: MassRate, water: MassRate| {
@@ -183,7 +183,7 @@ pub fn streams(case: &Case) -> Streams {
         let solids = areal / board.moisture.wet_per_dry() * pressed_area;
         (solids, solids * moisture)
     };
-    let exit = set.exit_moisture.dry_basis();
+    let exit = input.exit_moisture().dry_basis();
     let kept = board.moisture.dry_basis();
     let (solids, water) = moist(mat.raw_board, exit);
     put(StreamName::RawBoard, Node::Press, Node::Stack, solids, water);

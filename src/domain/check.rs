@@ -155,7 +155,7 @@ impl Reader<'_> {
         let water = self.water();
         let drying_loss = si!(Ratio, self.required(Field::DryingLoss));
         let board = self.board();
-        let line = self.line(board.as_ref().map(|board| board.moisture));
+        let line = self.line();
         let limits = MachineLimits {
             fibre_supply: fibre_supply.map(|flow| si!(MassRate, flow)),
             blender: blender.map(|flow| si!(MassRate, flow)),
@@ -170,7 +170,7 @@ impl Reader<'_> {
             water: water?,
             drying_loss,
             board: board?,
-            line: line?,
+            line,
             limits,
         })
     }
@@ -230,7 +230,7 @@ impl Reader<'_> {
         Some(Board { density, moisture: moisture?, thickness, sand_top, sand_bottom, surface_ratio })
     }
 
-    fn line(&mut self, board_moisture: Option<Moisture>) -> Option<Line> {
+    fn line(&mut self) -> Line {
         let width = self.optional(Field::MatWidth);
         let spread_width = self.optional(Field::SpreadWidth);
         if let Some((width, spread)) = width.zip(spread_width)
@@ -246,19 +246,18 @@ impl Reader<'_> {
         let exit_moisture = self.moisture(Field::ExitMoisture);
         let area_yield = si!(Ratio, self.required(Field::AreaYield));
         let shift = si!(Time, self.required(Field::ShiftHours));
-        Some(Line {
+        Line {
             width: width.map(|width| si!(Length, width)),
             spread_width: spread_width.map(|width| si!(Length, width)),
             press_length: press_length.map(|length| si!(Length, length)),
             reject,
             area_yield,
-            // Without a moisture of its own the board is taken to leave the press as it is sold.
-            exit_moisture: exit_moisture.or(board_moisture)?,
+            exit_moisture,
             bulk_density: bulk_density.map(|density| si!(MassDensity, density)),
             mat_temperature: si!(ThermodynamicTemperature, mat_temperature),
             surface_spray: si!(ArealMassDensity, surface_spray),
             shift,
-        })
+        }
     }
 
     fn liquids(&mut self) -> Option<Liquids> {

@@ -118,6 +118,11 @@ impl Liquids {
         &self.list
     }
 
+    /// A liquid, to change its numbers. Its base must stay as it is.
+    pub(super) fn get_mut(&mut self, id: LiquidId) -> Option<&mut Liquid> {
+        self.list.iter_mut().find(|liquid| liquid.id == id)
+    }
+
     /// The liquids, each after the one it is dosed on, with their places in [`as_slice`](Self::as_slice).
     pub fn bases_first(&self) -> impl Iterator<Item = (usize, &Liquid)> {
         self.order.iter().filter_map(|at| self.list.get(*at as usize).map(|liquid| (*at as usize, liquid)))
@@ -167,8 +172,8 @@ pub struct Line {
     pub reject: Ratio,
     /// Area yield y, above 0 and up to 1.
     pub area_yield: Ratio,
-    /// Board moisture as it leaves the press.
-    pub exit_moisture: Moisture,
+    /// Board moisture as it leaves the press; `None` where it is taken to be that of the finished board.
+    pub exit_moisture: Option<Moisture>,
     /// Bulk density of the loose moist mat.
     pub bulk_density: Option<MassDensity>,
     /// Temperature of the mat before the press.
@@ -213,4 +218,12 @@ pub struct Input {
     pub line: Line,
     /// The machines' limits.
     pub limits: MachineLimits,
+}
+
+impl Input {
+    /// Board moisture as it leaves the press; without one of its own, that of the finished board.
+    #[must_use]
+    pub fn exit_moisture(&self) -> Moisture {
+        self.line.exit_moisture.unwrap_or(self.board.moisture)
+    }
 }

@@ -230,7 +230,7 @@ fn lose(
     let od_density = board.density / board.moisture.wet_per_dry();
     let sanded = board.surface_ratio * (board.sand_top + board.sand_bottom);
     let surface_spray = line.surface_spray * pressed_area;
-    let press_vapour = run.net_solids * (mat_moisture.dry_basis() - line.exit_moisture.dry_basis()) + surface_spray;
+    let press_vapour = run.net_solids * (mat_moisture.dry_basis() - input.exit_moisture().dry_basis()) + surface_spray;
     Losses {
         reject: solids * line.reject,
         trim: line.width.zip(line.spread_width).map(|(width, spread)| run.net_solids * (spread / width - one())),

@@ -8,7 +8,7 @@ use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::degree_celsius;
 
 /// The number of a field in the base unit of its kind; `None` where the recipe does not use it.
-pub(super) fn field(input: &Input, field: Field) -> Option<f64> {
+pub(in crate::domain) fn field(input: &Input, field: Field) -> Option<f64> {
     let Input { board, line, limits, .. } = input;
     Some(match field {
         Field::FibreFlow => match input.feed {
@@ -49,7 +49,7 @@ pub(super) fn field(input: &Input, field: Field) -> Option<f64> {
         Field::PressLength => line.press_length?.value,
         Field::Reject => line.reject.value,
         Field::AreaYield => line.area_yield.value,
-        Field::ExitMoisture => line.exit_moisture.dry_basis().value,
+        Field::ExitMoisture => input.exit_moisture().dry_basis().value,
         Field::MatBulkDensity => line.bulk_density?.value,
         Field::MatTemperature => line.mat_temperature.value,
         Field::SurfaceSpray => line.surface_spray.value,
@@ -77,12 +77,18 @@ pub(super) fn field(input: &Input, field: Field) -> Option<f64> {
 }
 
 /// A number from a table, in the base unit.
-pub(super) fn constant(input: &Input, constant: Constant) -> Option<f64> {
+pub(in crate::domain) fn constant(input: &Input, constant: Constant) -> Option<f64> {
     match constant {
         Constant::WaterDensity => {
             water::density(ThermodynamicTemperature::new::<degree_celsius>(20.0)).ok().map(|density| density.value)
         }
         Constant::SensibleHeat => water::sensible_heat(input.line.mat_temperature).ok().map(|heat| heat.value),
         Constant::LatentHeat => Some(water::latent_heat().value),
+        Constant::DryerHeat => {
+            let cold = ThermodynamicTemperature::new::<degree_celsius>(20.0);
+            water::heat_to_evaporate(cold).ok().map(|heat| heat.value)
+        }
+        // No recipe says so; who compares does.
+        Constant::HoursPerYear => None,
     }
 }
