@@ -63,6 +63,8 @@ pub enum Kind {
     Price,
     /// Cost per volume of finished board.
     Cost,
+    /// Cost per year of given hours.
+    YearCost,
     /// Batch masses.
     BatchMass,
     /// Batch volumes.
@@ -112,6 +114,7 @@ impl Kind {
         Kind::Moisture,
         Kind::Price,
         Kind::Cost,
+        Kind::YearCost,
         Kind::BatchMass,
         Kind::BatchVolume,
         Kind::Ratio,
@@ -158,6 +161,7 @@ impl Kind {
             Self::Moisture => &[U::PercentDryBasis, U::PercentDryBasis, U::PercentWetBasis],
             Self::Price => &[U::PerTonne, U::PerPound, U::PerKilogram, U::PerShortTon],
             Self::Cost => &[U::PerCubicMetre, U::PerThousandSquareFeetThreeQuarter, U::PerCubicFoot],
+            Self::YearCost => &[U::PerYear, U::PerYear],
             Self::BatchMass => &[U::Kilogram, U::Pound, U::Gram, U::Tonne],
             Self::BatchVolume => &[U::Litre, U::Gallon, U::Millilitre, U::CubicMetre],
             Self::Ratio => &[U::One, U::One],
@@ -229,6 +233,7 @@ impl Kind {
             Self::Moisture => "moisture",
             Self::Price => "price",
             Self::Cost => "cost",
+            Self::YearCost => "year_cost",
             Self::BatchMass => "batch_mass",
             Self::BatchVolume => "batch_volume",
             Self::Ratio => "ratio",

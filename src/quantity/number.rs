@@ -85,7 +85,7 @@ pub fn read(text: &str, kind: Kind, unit_in_box: Unit) -> Result<Reading, ReadEr
     if text.is_empty() {
         return Err(ReadError::Empty);
     }
-    let money = matches!(kind.dimension(), Dimension::Price | Dimension::Cost);
+    let money = matches!(kind.dimension(), Dimension::Price | Dimension::Cost | Dimension::YearCost);
     let text = if money { skip_currency(text) } else { text };
     let (value, rest) = read_number(text)?;
     let rest = rest.trim_matches(is_blank);

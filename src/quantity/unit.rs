@@ -38,6 +38,8 @@ pub enum Dimension {
     Price,
     /// Money per volume of board.
     Cost,
+    /// Money per year of given hours.
+    YearCost,
     /// A bare number.
     Number,
 }
@@ -205,6 +207,8 @@ units! {
     PerCubicFoot: Cost, "/ft³", ["/ft3"], |x: f64| x / exact::CUBIC_FOOT, |x: f64| x * exact::CUBIC_FOOT;
     /// A thousand square feet, three quarters of an inch thick: 1.769 802 912 m³.
     PerThousandSquareFeetThreeQuarter: Cost, "/1000 ft² of ¾ in", ["/msf 3/4"], |x: f64| x / (exact::CUBIC_FOOT * 62.5), |x: f64| x * (exact::CUBIC_FOOT * 62.5);
+
+    PerYear: YearCost, "/year", ["per year"], |x: f64| x, |x: f64| x;
 
     One: Number, "", [], |x: f64| x, |x: f64| x;
 }

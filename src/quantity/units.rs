@@ -150,6 +150,7 @@ impl Coherent {
             Dimension::Moisture => (Unit::PercentDryBasis, Unit::PercentDryBasis),
             Dimension::Price => (Unit::PerKilogram, Unit::PerPound),
             Dimension::Cost => (Unit::PerCubicMetre, Unit::PerCubicFoot),
+            Dimension::YearCost => (Unit::PerYear, Unit::PerYear),
             Dimension::Number => (Unit::One, Unit::One),
         };
         match self {

@@ -197,6 +197,7 @@ const fn unit(kind: Kind) -> (Unit, &'static str) {
         Dimension::Moisture => (Unit::PercentDryBasis, "fraction"),
         Dimension::Price => (Unit::PerTonne, "currency_per_t"),
         Dimension::Cost => (Unit::PerCubicMetre, "currency_per_m3"),
+        Dimension::YearCost => (Unit::PerYear, "currency_per_year"),
         Dimension::Number => (Unit::One, "ratio"),
     }
 }

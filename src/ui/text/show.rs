@@ -9,7 +9,7 @@ use std::borrow::Cow;
 #[must_use]
 pub fn unit_shown(unit: Unit, currency: &str) -> Cow<'static, str> {
     match unit.dimension() {
-        Dimension::Price | Dimension::Cost => Cow::Owned(format!("{currency}{}", unit.symbol())),
+        Dimension::Price | Dimension::Cost | Dimension::YearCost => Cow::Owned(format!("{currency}{}", unit.symbol())),
         _ => Cow::Borrowed(unit.symbol()),
     }
 }

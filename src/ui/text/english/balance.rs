@@ -49,6 +49,8 @@ pub(super) fn constant(constant: Constant) -> &'static str {
         Constant::WaterDensity => "Density of water at 20 °C",
         Constant::SensibleHeat => "Heat to warm the water from the mat's temperature to boiling",
         Constant::LatentHeat => "Heat to evaporate water at 101.325 kPa",
+        Constant::DryerHeat => "Heat to warm water from 20 °C and to evaporate it at 101.325 kPa",
+        Constant::HoursPerYear => "Hours per year, as chosen",
     }
 }
 

@@ -143,6 +143,7 @@ pub(super) fn kind(kind: Kind) -> &'static str {
         Kind::Moisture => "Moisture",
         Kind::Price => "Prices",
         Kind::Cost => "Cost of board",
+        Kind::YearCost => "Cost per year",
         Kind::BatchMass => "Batch masses",
         Kind::BatchVolume => "Batch volumes",
         Kind::Ratio => "Ratios",
@@ -171,6 +172,7 @@ pub(super) fn dimension(dimension: Dimension) -> &'static str {
         Dimension::Moisture => "moisture",
         Dimension::Price => "money per mass",
         Dimension::Cost => "money per volume of board",
+        Dimension::YearCost => "money per year",
         Dimension::Number => "a bare number",
     }
 }
