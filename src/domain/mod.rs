@@ -48,6 +48,11 @@ pub mod water;
 /// How each figure came about.
 pub mod working;
 
+// Several recipes beside each other, and how sure each figure is.
+
+/// Comparing binder systems.
+pub mod compare;
+
 // Made up beside the line.
 
 /// Molar ratio of formaldehyde to urea of a resin, and what extra urea does to it.

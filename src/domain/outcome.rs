@@ -73,7 +73,7 @@ fn explain(draft: &Draft, input: &Input, unsolvable: Unsolvable) -> Finding {
 }
 
 /// What the solved balance gives to say.
-fn examine(input: &Input, solved: &Solved, findings: &mut Vec<Finding>) {
+pub(in crate::domain) fn examine(input: &Input, solved: &Solved, findings: &mut Vec<Finding>) {
     let mut say = |grade, station, what| findings.push(Finding { grade, place: Place::Station(station), what });
     let Solved { water, line, losses, mat, .. } = solved;
 

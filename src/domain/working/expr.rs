@@ -55,6 +55,21 @@ impl Expr {
         terms.into_iter().reduce(|sum, term| sum + term).unwrap_or(Self::ZERO)
     }
 
+    /// The value of the formula, each number put in as `number` gives it.
+    #[must_use]
+    pub fn value(&self, number: &dyn Fn(usize) -> f64) -> f64 {
+        let of = |part: &Self| part.value(number);
+        match self {
+            Self::Given(at) => number(*at),
+            Self::Number(exact) => *exact,
+            Self::Add(left, right) => of(left) + of(right),
+            Self::Sub(left, right) => of(left) - of(right),
+            Self::Mul(left, right) => of(left) * of(right),
+            Self::Div(left, right) => of(left) / of(right),
+            Self::Max(left, right) => of(left).max(of(right)),
+        }
+    }
+
     /// How tightly the outermost operator binds: sums 1, products 2, everything else 3.
     #[must_use]
     pub const fn binding(&self) -> u8 {

@@ -99,7 +99,8 @@ impl Sheet<'_> {
         let base = given::constant(&self.case.input, constant)?;
         let kind = match constant {
             Constant::WaterDensity => Kind::LiquidDensity,
-            Constant::SensibleHeat | Constant::LatentHeat => Kind::SpecificHeat,
+            Constant::SensibleHeat | Constant::LatentHeat | Constant::DryerHeat => Kind::SpecificHeat,
+            Constant::HoursPerYear => Kind::ShiftTime,
         };
         Some(self.put(Origin::Constant(constant), Symbol::of_constant(constant), Amount::from_base(kind, base)))
     }

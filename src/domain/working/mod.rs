@@ -9,9 +9,9 @@ mod expr;
 /// The formulas of the balance.
 mod formula;
 /// What a field held when the recipe was solved.
-mod given;
+pub(in crate::domain) mod given;
 /// The letters of the model.
-mod symbol;
+pub(in crate::domain) mod symbol;
 
 pub use expr::Expr;
 pub use symbol::Symbol;
@@ -20,7 +20,7 @@ use crate::domain::field::Field;
 use crate::domain::figure::Figure;
 use crate::quantity::Amount;
 
-/// A number from a table.
+/// A number from a table, or one chosen for a comparison.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum Constant {
     /// Density of water at 20 °C.
@@ -29,6 +29,10 @@ pub enum Constant {
     SensibleHeat,
     /// Latent heat of evaporation at 101.325 kPa.
     LatentHeat,
+    /// Heat to warm and evaporate water of 20 °C, as fibre is taken to bring it to the dryer.
+    DryerHeat,
+    /// Hours per year that a comparison is made for.
+    HoursPerYear,
 }
 
 /// Where a number put in comes from.
@@ -66,11 +70,11 @@ pub enum Ground {
     Published(&'static str),
 }
 
-/// How a figure came about.
+/// How a figure came about: one of the balance, or what else `T` names.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Working {
+pub struct Working<T = Figure> {
     /// The figure.
-    pub figure: Figure,
+    pub figure: T,
     /// Its letter.
     pub symbol: Symbol,
     /// The numbers put in.

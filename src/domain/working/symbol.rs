@@ -16,7 +16,7 @@ pub struct Symbol {
     pub liquid: Option<usize>,
 }
 
-const fn symbol(letter: &'static str, index: &'static str) -> Symbol {
+pub(in crate::domain) const fn symbol(letter: &'static str, index: &'static str) -> Symbol {
     Symbol { letter, index, liquid: None }
 }
 
@@ -32,7 +32,7 @@ impl Symbol {
         }
     }
 
-    pub(super) const fn of_liquid(self, place: usize) -> Self {
+    pub(in crate::domain) const fn of_liquid(self, place: usize) -> Self {
         Self { liquid: Some(place), ..self }
     }
 
@@ -159,6 +159,8 @@ impl Symbol {
             Constant::WaterDensity => symbol("ρ", "w"),
             Constant::SensibleHeat => symbol("Δh", ""),
             Constant::LatentHeat => symbol("r", "w"),
+            Constant::DryerHeat => symbol("h", "dry"),
+            Constant::HoursPerYear => symbol("T", "a"),
         }
     }
 }
