@@ -1,7 +1,10 @@
 //! Comparing systems.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
+#[path = "../support/study.rs"]
+mod study;
 #[path = "../support/mod.rs"]
 mod support;
 
 mod tape;
+mod uncertainty;

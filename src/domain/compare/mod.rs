@@ -7,9 +7,43 @@
 pub mod knob;
 /// What is compared.
 pub mod output;
+/// A recipe solved again and again with some numbers turned.
+pub mod probe;
+/// Whether a recipe can be run.
+pub mod verdict;
 
-// Many recipes at once.
+// Several systems.
 
+/// Systems side by side.
+pub mod side;
+
+// Asking the other way round, and over a range.
+
+/// The price at which two systems cost the same.
+pub mod equal_cost;
+/// One input from a wanted value of one figure.
+pub mod solve_for;
+/// One input over a range, two over a grid.
+pub mod sweep;
+
+// How sure a figure is.
+
+/// Whether first order and Monte Carlo agree.
+pub mod agreement;
+/// First order: standard uncertainty and the share of each source.
+pub mod budget;
+/// Coverage factors, combined uncertainty, degrees of freedom.
+pub mod coverage;
+/// What an input is measured with, and a ± to start from.
+pub mod instrument;
+/// Monte Carlo, in slices.
+pub mod monte_carlo;
+/// How uncertain one input is.
+pub mod spread;
+/// What an uncertainty study is about.
+pub mod study;
+/// What the draws say.
+pub mod summary;
 /// A recipe as instructions over its varied inputs.
 pub mod tape;
 

@@ -196,8 +196,8 @@ impl Block {
 #[inline]
 fn each(out: &mut Lane, a: Option<&Lane>, b: Option<&Lane>, of: impl Fn(f64, f64) -> f64) {
     if let (Some(a), Some(b)) = (a, b) {
-        for ((out, a), b) in out.iter_mut().zip(a).zip(b) {
-            *out = of(*a, *b);
+        for at in 0..LANES {
+            out[at] = of(a[at], b[at]);
         }
     }
 }

@@ -1,0 +1,67 @@
+//! The study that is timed: a recipe of four liquids, 14 uncertain inputs, 7 figures.
+#![allow(dead_code, clippy::unwrap_used, missing_docs)]
+
+use haulm::domain::compare::Output;
+use haulm::domain::compare::spread::{Form, Size, Spread};
+use haulm::domain::compare::study::{Asked, Study, Uncertain};
+use haulm::domain::library::SystemKey;
+use haulm::domain::outcome::Case;
+use haulm::domain::{Field, Figure, LiquidField, LiquidId, example, work_out};
+
+/// The example mill with a UF resin, hardener, urea and wax.
+pub fn case() -> Case {
+    let mut draft = example();
+    draft.liquids = SystemKey::Uf.system().liquids;
+    for liquid in &mut draft.liquids {
+        liquid.price = haulm::domain::Entry::typed("600", haulm::quantity::Unit::PerTonne);
+    }
+    let entry = draft.entry_mut(Field::FibreMoisture).unwrap();
+    *entry = haulm::domain::Entry::typed("2", haulm::quantity::Unit::PercentDryBasis);
+    work_out(&draft).case.unwrap()
+}
+
+/// A field, what its ± means, and its size as a share.
+pub const INPUTS: [(Field, Form, f64); 14] = [
+    (Field::FibreFlow, Form::Standard, 0.005),
+    (Field::FibreMoisture, Form::Standard, 0.1),
+    (Field::Liquid(LiquidId(1), LiquidField::Dose), Form::HalfWidth, 0.01),
+    (Field::Liquid(LiquidId(1), LiquidField::Solids), Form::HalfWidth, 0.015),
+    (Field::Liquid(LiquidId(1), LiquidField::Density), Form::Standard, 0.002),
+    (Field::Liquid(LiquidId(2), LiquidField::Dose), Form::HalfWidth, 0.02),
+    (Field::Liquid(LiquidId(3), LiquidField::Dose), Form::HalfWidth, 0.02),
+    (Field::Liquid(LiquidId(4), LiquidField::Dose), Form::HalfWidth, 0.02),
+    (Field::Liquid(LiquidId(4), LiquidField::Solids), Form::HalfWidth, 0.02),
+    (Field::BoardDensity, Form::Standard, 0.01),
+    (Field::BoardMoisture, Form::Standard, 0.05),
+    (Field::Thickness, Form::Standard, 0.005),
+    (Field::Reject, Form::Standard, 0.1),
+    (Field::DryingLoss, Form::Standard, 0.1),
+];
+
+pub const OUTPUTS: [Output; 7] = [
+    Output::Figure(Figure::WaterDose),
+    Output::Figure(Figure::BlenderMoisture),
+    Output::Figure(Figure::MatWet),
+    Output::Figure(Figure::LineSpeed),
+    Output::Figure(Figure::PressHeat),
+    Output::Figure(Figure::FinishedVolume),
+    Output::Figure(Figure::Cost),
+];
+
+/// The same inputs and figures for each of several systems, which share their instruments for the fibre
+/// and the board.
+pub fn large(systems: usize) -> Study {
+    let cases: Vec<Case> = (0..systems).map(|_| case()).collect();
+    let mut uncertain = Vec::new();
+    for (field, form, share) in INPUTS {
+        let spread = Spread::new(form, Size::Relative(share), None).unwrap();
+        let all = (0..systems).map(|system| (system, field));
+        match field {
+            Field::Liquid(..) => uncertain.extend(all.map(|target| Uncertain { targets: vec![target], spread })),
+            _ => uncertain.push(Uncertain { targets: all.collect(), spread }),
+        }
+    }
+    let asked: Vec<Asked> =
+        (0..systems).flat_map(|system| OUTPUTS.map(|output| Asked::Of { system, output })).collect();
+    Study::new(&cases, &uncertain, &asked).unwrap()
+}
