@@ -6,5 +6,7 @@ mod study;
 #[path = "../support/mod.rs"]
 mod support;
 
+mod side;
+mod solve_for;
 mod tape;
 mod uncertainty;

@@ -1,0 +1,64 @@
+//! One recipe, solved again and again with some numbers turned.
+
+use super::knob;
+use super::output::Output;
+use super::verdict::{Obstacle, Verdict, verdict};
+use crate::domain::field::Field;
+use crate::domain::finding::Finding;
+use crate::domain::outcome::Case;
+use crate::domain::solve::solve;
+
+/// A recipe to turn numbers of.
+#[derive(Debug, Clone)]
+pub struct Probe {
+    case: Case,
+    findings: Vec<Finding>,
+}
+
+impl Probe {
+    /// A probe of a solved recipe.
+    #[must_use]
+    pub fn new(case: &Case) -> Self {
+        Self { case: case.clone(), findings: Vec::new() }
+    }
+
+    /// Solves the recipe with these numbers. The last ones stay where others are not set.
+    ///
+    /// # Errors
+    /// What stands in the way of any balance; the recipe last solved stays.
+    pub fn turn(&mut self, numbers: &[(Field, f64)]) -> Result<&Case, Obstacle> {
+        for (field, base) in numbers {
+            knob::set(&mut self.case.input, *field, *base).map_err(|_| Obstacle::NotAllowed)?;
+        }
+        if !knob::consistent(&self.case.input) {
+            return Err(Obstacle::NotAllowed);
+        }
+        self.case.solved = solve(&self.case.input).map_err(|_| Obstacle::NoBalance)?;
+        Ok(&self.case)
+    }
+
+    /// A figure at these numbers; `None` where there is no balance, or none of the figure.
+    pub fn value(&mut self, numbers: &[(Field, f64)], output: Output) -> Option<f64> {
+        self.turn(numbers).ok().and_then(|case| output.value(case)).map(|amount| amount.base)
+    }
+
+    /// What stands in the way at these numbers.
+    pub fn verdict(&mut self, numbers: &[(Field, f64)]) -> Verdict {
+        if let Err(obstacle) = self.turn(numbers) {
+            return Verdict::only(obstacle);
+        }
+        let mut found = verdict(&self.case, &mut self.findings);
+        let unusual =
+            |(field, base): &(Field, f64)| knob::limit(&self.case.input, *field).outside_usual(*base).is_some();
+        if numbers.iter().any(unusual) {
+            found.add(Obstacle::Input);
+        }
+        found
+    }
+
+    /// The recipe as last solved.
+    #[must_use]
+    pub const fn case(&self) -> &Case {
+        &self.case
+    }
+}

@@ -1,0 +1,352 @@
+//! One input from a wanted value: closed forms against the root finder, no root, several, stretches.
+
+use crate::support;
+use haulm::domain::compare::equal_cost::{EqualCost, NoPrice, equal_cost};
+use haulm::domain::compare::solve_for::{Found, NoAnswer, Way, is_line, solve_for};
+use haulm::domain::compare::sweep::{Axis, MOST_POINTS, grid, sweep};
+use haulm::domain::compare::verdict::Obstacle;
+use haulm::domain::compare::{Output, knob};
+use haulm::domain::library::SystemKey;
+use haulm::domain::outcome::Case;
+use haulm::domain::{Entry, Field, Figure, LiquidField, LiquidId, example, solve, work_out};
+use haulm::quantity::Unit;
+use proptest::prelude::*;
+
+fn case() -> Case {
+    work_out(&example()).case.unwrap()
+}
+
+#[track_caller]
+fn near(found: f64, expected: f64) {
+    assert!((found - expected).abs() <= 1e-8 * expected.abs().max(1e-9), "{found} for {expected}");
+}
+
+/// The figure with the input set.
+fn value(case: &Case, field: Field, at: f64, output: Output) -> f64 {
+    let mut turned = case.clone();
+    knob::set(&mut turned.input, field, at).unwrap();
+    turned.solved = solve(&turned.input).unwrap();
+    output.value(&turned).unwrap().base
+}
+
+#[track_caller]
+fn one(case: &Case, field: Field, output: Output, wanted: f64) -> (f64, Way) {
+    let answer = solve_for(case, field, output, wanted).unwrap();
+    let Found::One(at) = answer.found else { panic!("{answer:?}") };
+    near(value(case, field, at, output), wanted);
+    (at, answer.way)
+}
+
+/// The fibre moisture for no water is a figure of the balance: F·(ω_f − ω_f0) = W − W*.
+#[test]
+fn fibre_moisture_for_no_water() {
+    let case = case();
+    let closed = case.figure(Figure::FibreMoistureForNoWater).unwrap().base;
+    let (at, _) = one(&case, Field::FibreMoisture, Output::DryerWater, 0.0);
+    near(at, closed);
+    // As a wanted dose of zero it is a whole stretch: every moister fibre needs none either.
+    let answer = solve_for(&case, Field::FibreMoisture, Output::Figure(Figure::WaterDose), 0.0).unwrap();
+    let Found::Stretch { from, to } = answer.found else { panic!("{answer:?}") };
+    near(from, closed);
+    near(to, 2.0);
+}
+
+#[test]
+fn density_for_a_mat_weight() {
+    let case = case();
+    let wanted = 12.0;
+    let output = Output::Figure(Figure::MatOvenDry);
+    let (at, way) = one(&case, Field::BoardDensity, output, wanted);
+    near(at, 680.0 * wanted / case.figure(Figure::MatOvenDry).unwrap().base);
+    assert_eq!(way, Way::Line);
+    // The moist weight is a line as well, but only for this recipe's water plan: it is searched for.
+    let (_, way) = one(&case, Field::BoardDensity, Output::Figure(Figure::MatWet), wanted);
+    assert_eq!(way, Way::Search);
+}
+
+#[test]
+fn fibre_flow_at_a_pump_limit_and_at_a_machine_limit() {
+    let case = case();
+    let pump = Figure::Liquid(case.solved.liquids[0].id, haulm::domain::LiquidFigure::Volume);
+    let now = case.figure(pump).unwrap().base;
+    let (at, way) = one(&case, Field::FibreFlow, Output::Figure(pump), now * 1.3);
+    near(at, case.solved.fibre.value * 1.3);
+    assert_eq!(way, Way::Line);
+    for machine in [haulm::domain::machine::Machine::Blender, haulm::domain::machine::Machine::Press] {
+        let limit = case.figure(Figure::FibreAtLimit(machine)).unwrap().base;
+        near(one(&case, Field::FibreFlow, Output::Figure(Figure::Used(machine)), 1.0).0, limit);
+    }
+}
+
+/// A dose for a cost: c(d) is no straight line, for the fibre in a board grows less when more of it is resin.
+#[test]
+fn dose_for_a_cost() {
+    let case = case();
+    let dose = Field::Liquid(case.solved.liquids[0].id, LiquidField::Dose);
+    let cost = Output::Figure(Figure::Cost);
+    let now = cost.value(&case).unwrap().base;
+    let (at, way) = one(&case, dose, cost, now * 1.1);
+    assert!(at > knob::get(&case.input, dose).unwrap());
+    assert_eq!(way, Way::Search);
+    near(one(&case, dose, cost, now).0, knob::get(&case.input, dose).unwrap());
+}
+
+/// Every straight line that is claimed is one, and its answer is the root finder's.
+#[test]
+fn lines_are_lines() {
+    let case = work_out(&{
+        let mut draft = example();
+        draft.liquids = SystemKey::Uf.system().liquids;
+        for liquid in &mut draft.liquids {
+            liquid.price = Entry::typed("500", Unit::PerTonne);
+        }
+        *draft.entry_mut(Field::FibreMoisture).unwrap() = Entry::typed("1", Unit::PercentDryBasis);
+        draft
+    })
+    .case
+    .unwrap();
+    let outputs: Vec<Output> = case
+        .figures()
+        .map(|(figure, _)| Output::Figure(figure))
+        .chain([
+            Output::LiquidFlow,
+            Output::LiquidWater,
+            Output::DryerWater,
+            Output::DryerHeat,
+            Output::BinderOnFibre,
+            Output::CostPerYear(5000),
+        ])
+        .collect();
+    let mut lines = 0;
+    for field in knob::used(&case.input) {
+        let at = knob::get(&case.input, field).unwrap();
+        for output in &outputs {
+            if !is_line(&case, field, *output) {
+                continue;
+            }
+            lines += 1;
+            let [a, b, c] = [0.7, 0.9, 1.3].map(|turn| value(&case, field, at * turn, *output));
+            let expected = a + (b - a) * 3.0;
+            assert!((c - expected).abs() <= 1e-9 * c.abs().max(1e-12), "{output:?} over {field:?}: {c} for {expected}");
+            if (c - a).abs() > 1e-9 * a.abs() {
+                let answer = solve_for(&case, field, *output, c).unwrap();
+                let Found::One(found) = answer.found else { panic!("{answer:?}") };
+                near(found, at * 1.3);
+            }
+        }
+    }
+    assert!(lines > 60, "{lines}");
+}
+
+#[test]
+fn what_cannot_be_reached_names_the_nearest() {
+    let case = case();
+    // A mat moisture of 10.5 % is kept whatever the fibre brings, until the fibre alone is too wet; never below.
+    let answer = solve_for(&case, Field::FibreMoisture, Output::Figure(Figure::MatMoisture), 0.05).unwrap();
+    let Found::Never { nearest } = answer.found else { panic!("{answer:?}") };
+    near(nearest.gives, 0.105);
+    // A press factor that no fibre flow gives with this limit on the flow field.
+    let answer = solve_for(&case, Field::AreaYield, Output::Figure(Figure::FinishedVolume), 1.0).unwrap();
+    let Found::Never { nearest } = answer.found else { panic!("{answer:?}") };
+    near(nearest.at, 1.0);
+    near(nearest.gives, value(&case, Field::AreaYield, 1.0, Output::Figure(Figure::FinishedVolume)));
+    // A cost below what the rest costs: the nearest is a price of nothing.
+    let answer = solve_for(&case, Field::FibrePrice, Output::Figure(Figure::Cost), 1.0).unwrap();
+    assert_eq!(answer.way, Way::Line);
+    let Found::Never { nearest } = answer.found else { panic!("{answer:?}") };
+    assert_eq!(nearest.at, 0.0);
+}
+
+#[test]
+fn an_input_that_changes_nothing_is_said() {
+    let case = case();
+    let answer = solve_for(&case, Field::MatTemperature, Output::Figure(Figure::WaterDose), 0.1).unwrap();
+    let now = case.figure(Figure::WaterDose).unwrap().base;
+    assert!(matches!(answer.found, Found::Indifferent { gives } if (gives - now).abs() < 1e-9), "{answer:?}");
+    let answer = solve_for(&case, Field::MatTemperature, Output::Figure(Figure::WaterDose), now).unwrap();
+    assert!(matches!(answer.found, Found::Stretch { .. }), "{answer:?}");
+}
+
+#[test]
+fn a_question_that_does_not_fit_is_refused() {
+    let case = case();
+    let ask = |field, output, wanted| solve_for(&case, field, output, wanted).unwrap_err();
+    let dose = Output::Figure(Figure::WaterDose);
+    assert_eq!(ask(Field::WaterFlow, dose, 1.0), NoAnswer::NotUsed);
+    assert_eq!(ask(Field::Liquid(LiquidId(99), LiquidField::Dose), dose, 1.0), NoAnswer::NotUsed);
+    let spray = Figure::Liquid(case.solved.liquids[0].id, haulm::domain::LiquidFigure::Spray);
+    assert_eq!(ask(Field::FibreFlow, Output::Figure(spray), 1.0), NoAnswer::NotGiven);
+    assert_eq!(ask(Field::FibreFlow, dose, f64::NAN), NoAnswer::NotWanted);
+}
+
+/// Two answers: with heavily sanded, dense faces the fibre flow that the line can take grows with the
+/// thickness while the line speed limits (it goes with t + k·a), and falls once the press does (it goes
+/// with (t + k·a)/(t + a)).
+#[test]
+fn several_answers_are_all_found() {
+    let mut draft = example();
+    for (field, text, unit) in [
+        (Field::SurfaceRatio, "3", Unit::One),
+        (Field::SandTop, "1.5", Unit::Millimetre),
+        (Field::SandBottom, "1.5", Unit::Millimetre),
+        (Field::FibreSupply, "", Unit::KilogramPerHour),
+        (Field::BlenderCapacity, "", Unit::KilogramPerHour),
+    ] {
+        *draft.entry_mut(field).unwrap() = Entry::typed(text, unit);
+    }
+    let case = work_out(&draft).case.unwrap();
+    let output = Output::FibreAtLimit;
+    // Both machines limit alike where v_max·φ_min·t_p = l: t = 18 m/(0.5 m/s·7 s/mm) − 3 mm.
+    let peak = 18.0 / (0.5 * 7.0) * 1e-3 - 3e-3;
+    let wanted = 0.95 * value(&case, Field::Thickness, peak, output);
+    let answer = solve_for(&case, Field::Thickness, output, wanted).unwrap();
+    let Found::Several(all) = answer.found else { panic!("{answer:?}") };
+    let [thin, thick] = all.as_slice() else { panic!("{all:?}") };
+    assert!(*thin < peak && peak < *thick, "{all:?}");
+    for at in all {
+        near(value(&case, Field::Thickness, at, output), wanted);
+    }
+    // At the very peak, where no sign changes, one answer; above it none, and the peak comes nearest.
+    let top = value(&case, Field::Thickness, peak, output);
+    let answer = solve_for(&case, Field::Thickness, output, top * 1.1).unwrap();
+    let Found::Never { nearest } = answer.found else { panic!("{answer:?}") };
+    assert!((nearest.at - peak).abs() < 1e-6 && (nearest.gives - top).abs() < 1e-4 * top, "{nearest:?}");
+}
+
+#[test]
+fn price_at_which_two_systems_cost_the_same() {
+    let cheap = case();
+    let mut draft = example();
+    draft.liquids = SystemKey::Uf.system().liquids;
+    for liquid in &mut draft.liquids {
+        liquid.price = Entry::typed("450", Unit::PerTonne);
+    }
+    let other = work_out(&draft).case.unwrap();
+    let field = Field::Liquid(cheap.solved.liquids[0].id, LiquidField::Price);
+    let EqualCost::At(price) = equal_cost(&cheap, field, &other, None).unwrap() else { panic!() };
+    near(value(&cheap, field, price, Output::Figure(Figure::Cost)), other.figure(Figure::Cost).unwrap().base);
+    // The same by the root finder.
+    let (at, _) = one(&cheap, field, Output::Figure(Figure::Cost), other.figure(Figure::Cost).unwrap().base);
+    near(at, price);
+    // The fibre's price counts for both.
+    match equal_cost(&cheap, Field::FibrePrice, &other, Some(Field::FibrePrice)).unwrap() {
+        EqualCost::At(price) => {
+            let cost = |case| value(case, Field::FibrePrice, price, Output::Figure(Figure::Cost));
+            near(cost(&cheap), cost(&other));
+        }
+        EqualCost::DearerEvenForNothing(_) => {}
+        found => panic!("{found:?}"),
+    }
+    assert_eq!(equal_cost(&cheap, Field::FibrePrice, &cheap, Some(Field::FibrePrice)).unwrap(), EqualCost::Always);
+    assert_eq!(equal_cost(&cheap, Field::FibreFlow, &other, None), Err(NoPrice::NotAPrice));
+    let free = equal_cost(&other, Field::Liquid(LiquidId(4), LiquidField::Price), &cheap, None).unwrap();
+    assert!(matches!(free, EqualCost::At(_) | EqualCost::DearerEvenForNothing(_)));
+    let mut unpriced = example();
+    for liquid in &mut unpriced.liquids {
+        liquid.price = Entry::empty(Unit::PerTonne);
+    }
+    unpriced.plain.fibre_price = Entry::empty(Unit::PerTonne);
+    let unpriced = work_out(&unpriced).case.unwrap();
+    assert_eq!(equal_cost(&cheap, field, &unpriced, None), Err(NoPrice::Unpriced));
+}
+
+/// A sweep is nothing but single solves.
+#[test]
+fn sweeps_are_single_solves() {
+    let case = case();
+    let outputs = [Output::Figure(Figure::WaterDose), Output::DryerWater, Output::Figure(Figure::Cost)];
+    let axis = Axis::around(&case, Field::FibreMoisture, 41).unwrap();
+    let swept = sweep(&case, &axis, &outputs);
+    assert_eq!(swept.inputs.len(), 41);
+    assert_eq!((swept.inputs[0], swept.inputs[40]), (axis.from, axis.to));
+    for (at, base) in swept.inputs.iter().enumerate() {
+        for (output, values) in outputs.iter().zip(&swept.outputs) {
+            assert_eq!(values[at], Some(value(&case, Field::FibreMoisture, *base, *output)));
+        }
+    }
+    // The other input turned back and forth leaves no trace.
+    let dose = Field::Liquid(case.solved.liquids[0].id, LiquidField::Dose);
+    let up = Axis::around(&case, dose, 7).unwrap();
+    let found = grid(&case, &Axis { points: 9, ..axis }, &up, outputs[0]);
+    assert_eq!(found.values.len(), 63);
+    for (row, second) in found.up.iter().enumerate() {
+        for (column, first) in found.across.iter().enumerate() {
+            let mut turned = case.clone();
+            knob::set(&mut turned.input, dose, *second).unwrap();
+            let expected = value(&turned, Field::FibreMoisture, *first, outputs[0]);
+            assert_eq!(found.values[found.place(column, row)], Some(expected));
+        }
+    }
+}
+
+/// What stands in the way is said for each point: dry enough, too wet, and beyond the blender.
+#[test]
+fn verdicts_follow_the_findings() {
+    let case = case();
+    let wet = case.figure(Figure::FibreMoistureForNoWater).unwrap().base;
+    let axis = Axis { field: Field::FibreMoisture, from: 0.02, to: 0.2, points: 61 };
+    let swept = sweep(&case, &axis, &[]);
+    for (base, verdict) in swept.inputs.iter().zip(&swept.verdicts) {
+        let obstacles: Vec<_> = verdict.obstacles().collect();
+        assert_eq!(obstacles.contains(&Obstacle::TooWet), *base > wet, "{base}: {obstacles:?}");
+        assert_eq!(verdict.is_feasible(), *base <= wet);
+        assert_eq!(obstacles.contains(&Obstacle::Input), *base > 0.12 * (1.0 + 1e-9), "{base}: {obstacles:?}");
+    }
+    let blender = case.figure(Figure::FibreAtLimit(haulm::domain::machine::Machine::Blender)).unwrap().base;
+    let flow = Axis { field: Field::FibreFlow, from: blender * 0.5, to: blender * 1.5, points: MOST_POINTS + 100 };
+    let swept = sweep(&case, &flow, &[]);
+    assert_eq!(swept.inputs.len(), MOST_POINTS);
+    for (base, verdict) in swept.inputs.iter().zip(&swept.verdicts) {
+        let over = verdict.obstacles().any(|o| o == Obstacle::OverLimit(haulm::domain::machine::Machine::Blender));
+        assert_eq!(over, *base > blender * (1.0 + 1e-9));
+    }
+    let beyond = Axis { field: Field::AreaYield, from: 0.9, to: 1.1, points: 3 };
+    let swept = sweep(&case, &beyond, &[Output::LiquidFlow]);
+    assert!(swept.outputs[0][1].is_some() && swept.outputs[0][2].is_none());
+    assert_eq!(swept.verdicts[2].obstacles().collect::<Vec<_>>(), [Obstacle::NotAllowed]);
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 120, failure_persistence: None, ..ProptestConfig::default() })]
+
+    /// Whatever is asked of whatever recipe: an answer that is one gives what was wanted, and a value that
+    /// the input had before is found again.
+    #[test]
+    fn answers_are_answers((_, case) in support::solved(), pick in 0..1000_usize, what in 0..1000_usize, turn in 0.8..1.25_f64) {
+        let fields: Vec<Field> = knob::used(&case.input).collect();
+        let field = fields[pick % fields.len()];
+        let outputs: Vec<Output> = Output::side_by_side(4000).into_iter().filter(|output| output.value(&case).is_some()).collect();
+        let output = outputs[what % outputs.len()];
+        let wanted = output.value(&case).unwrap().base * turn;
+        let answer = solve_for(&case, field, output, wanted).unwrap();
+        let reached = |at: f64| {
+            let mut turned = case.clone();
+            knob::set(&mut turned.input, field, at).ok()?;
+            turned.solved = solve(&turned.input).ok()?;
+            output.value(&turned).map(|amount| (amount.base - wanted).abs() <= 1e-6 * wanted.abs().max(1e-3))
+        };
+        match &answer.found {
+            Found::One(at) => prop_assert_eq!(reached(*at), Some(true)),
+            Found::Several(all) => for at in all { prop_assert_eq!(reached(*at), Some(true)); },
+            Found::Stretch { from, to } => {
+                prop_assert!(from <= to);
+                prop_assert_eq!(reached(*from), Some(true));
+            }
+            Found::Never { nearest } => prop_assert!(nearest.gives.is_finite() && nearest.at.is_finite()),
+            Found::Indifferent { gives } => prop_assert!(gives.is_finite()),
+        }
+        // What the recipe holds already is an answer to what it gives already.
+        let now = output.value(&case).unwrap().base;
+        let again = solve_for(&case, field, output, now).unwrap();
+        let at = knob::get(&case.input, field).unwrap();
+        let close = |found: f64| (found - at).abs() <= 1e-6 * at.abs().max(1e-6);
+        let holds = match &again.found {
+            Found::One(found) => close(*found),
+            Found::Several(all) => all.iter().any(|found| close(*found)),
+            Found::Stretch { from, to } => *from <= at * (1.0 + 1e-9) && at <= *to * (1.0 + 1e-9),
+            Found::Indifferent { gives } => (gives - now).abs() <= 1e-9 * now.abs(),
+            Found::Never { nearest } => (nearest.gives - now).abs() <= 1e-6 * now.abs(),
+        };
+        prop_assert!(holds, "{again:?}, held {at}, {now}");
+    }
+}
