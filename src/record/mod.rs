@@ -6,6 +6,7 @@
 
 pub mod file;
 pub mod id;
+pub mod open_draft;
 pub mod refusal;
 pub mod revision;
 pub mod sealed;
@@ -14,7 +15,6 @@ pub mod shelf;
 pub mod store;
 pub mod summary;
 pub mod system;
-pub mod working;
 
 pub use id::{RecipeId, RevisionId, SystemId};
 pub use refusal::Refusal;

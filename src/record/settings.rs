@@ -3,6 +3,7 @@
 use super::refusal::{self, Refusal};
 use super::sealed::Extra;
 use super::summary::Order;
+use crate::quantity::Units;
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Deserializer, Serialize};
 
@@ -36,6 +37,9 @@ impl Theme {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default)]
 pub struct Settings {
+    /// The units that numbers are typed and shown in, and the decimal mark.
+    #[serde(deserialize_with = "lenient")]
+    pub units: Units,
     /// What stands for the money in prices and costs.
     #[serde(deserialize_with = "currency")]
     pub currency: String,
@@ -59,6 +63,7 @@ pub struct Settings {
 impl Default for Settings {
     fn default() -> Self {
         Self {
+            units: Units::default(),
             currency: "€".to_owned(),
             theme: Theme::System,
             initials: String::new(),

@@ -1,6 +1,7 @@
 //! Everything that is kept, over a [`Store`]: one key a record, and none ever overwritten.
 
 use super::id::{Id, RecipeId, RevisionId, SystemId};
+use super::open_draft::OpenDraft;
 use super::refusal::Refusal;
 use super::revision::{Revision, RevisionContent, Stamp, Standing};
 use super::sealed::{Content, Sealed};
@@ -8,7 +9,6 @@ use super::settings::Settings;
 use super::store::{Store, StoreError};
 use super::summary::{Listed, Summary};
 use super::system::{BinderSystem, SystemContent};
-use super::working::Working;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// All keys of ours begin so: pages that run from a file share one store with others.
@@ -19,8 +19,8 @@ const REVISION: &str = "haulm/revision/";
 const SYSTEM: &str = "haulm/system/";
 /// Followed by the id of a text that could not be read and had to make room.
 const ASIDE: &str = "haulm/aside/";
-/// The work in hand.
-pub const WORKING: &str = "haulm/draft";
+/// The open draft.
+pub const DRAFT: &str = "haulm/draft";
 /// The settings.
 pub const SETTINGS: &str = "haulm/settings";
 
@@ -377,35 +377,35 @@ impl<S: Store> Shelf<S> {
         Ok(id)
     }
 
-    // --- the work in hand and the settings: one text each, overwritten ---------------------------
+    // --- the open draft and the settings: one text each, overwritten ---------------------------
 
-    /// The work in hand, if there is any.
+    /// The open draft, if there is any.
     ///
     /// # Errors
     /// When it cannot be read.
-    pub fn working(&self) -> Result<Option<Working>, Unread> {
-        match self.store.read(WORKING).map_err(Unread::Store)? {
-            Some(text) => Working::read(&text).map(Some).map_err(Unread::Refused),
+    pub fn open_draft(&self) -> Result<Option<OpenDraft>, Unread> {
+        match self.store.read(DRAFT).map_err(Unread::Store)? {
+            Some(text) => OpenDraft::read(&text).map(Some).map_err(Unread::Refused),
             None => Ok(None),
         }
     }
 
-    /// Keeps the work in hand in place of what was there. What was there and cannot be read is set
+    /// Keeps the open draft in place of what was there. What was there and cannot be read is set
     /// aside first.
     ///
     /// # Errors
     /// When it is not in the store.
-    pub fn keep_working(&self, working: &Working) -> Result<(), SaveError> {
-        self.overwrite(WORKING, &working.text()?, |text| Working::read(text).is_ok())
+    pub fn keep_draft(&self, draft: &OpenDraft) -> Result<(), SaveError> {
+        self.overwrite(DRAFT, &draft.text()?, |text| OpenDraft::read(text).is_ok())
     }
 
-    /// Forgets the work in hand.
+    /// Forgets the open draft.
     ///
     /// # Errors
     /// When the store cannot be reached, or what cannot be read cannot be set aside.
-    pub fn drop_working(&self) -> Result<(), SaveError> {
-        self.make_room(WORKING, |text| Working::read(text).is_ok())?;
-        Ok(self.store.remove(WORKING)?)
+    pub fn drop_draft(&self) -> Result<(), SaveError> {
+        self.make_room(DRAFT, |text| OpenDraft::read(text).is_ok())?;
+        Ok(self.store.remove(DRAFT)?)
     }
 
     /// The settings; the usual ones where there are none.

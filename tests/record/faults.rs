@@ -3,10 +3,10 @@
 use crate::faulty::{Fault, FaultyStore};
 use crate::sample::{draft, stamp, title};
 use haulm::record::RevisionId;
+use haulm::record::open_draft::OpenDraft;
 use haulm::record::revision::Revision;
 use haulm::record::shelf::{SaveError, Shelf, Unread};
 use haulm::record::store::Store;
-use haulm::record::working::Working;
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -131,9 +131,9 @@ impl Life {
                 }
             }
             Step::Work => {
-                let work = Working { from: None, title: title("work"), draft: draft("1"), example: false };
-                if self.tabs[tab].keep_working(&work).is_ok() {
-                    assert_eq!(self.tabs[tab].working(), Ok(Some(work)));
+                let work = OpenDraft { from: None, title: title("work"), draft: draft("1"), example: false };
+                if self.tabs[tab].keep_draft(&work).is_ok() {
+                    assert_eq!(self.tabs[tab].open_draft(), Ok(Some(work)));
                 }
             }
             Step::Refresh => drop(self.tabs[tab].refresh()),
@@ -206,7 +206,7 @@ impl Life {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: cases(200), ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: cases(100), ..ProptestConfig::default() })]
 
     #[test]
     fn no_confirmed_revision_is_ever_lost(steps in proptest::collection::vec((0_usize..2, step()), 1..60)) {

@@ -162,7 +162,7 @@ fn pointers(value: &Value, at: &str, all: &mut Vec<String>) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: cases(2_000), ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: cases(400), ..ProptestConfig::default() })]
 
     #[test]
     fn any_text(text in any::<String>()) {

@@ -1,15 +1,18 @@
-//! The work in hand, the settings, and the mill's own binder systems.
+//! The open draft, the settings, and the mill's own binder systems.
 
 use crate::faulty::{Fault, FaultyStore};
 use crate::sample::{draft, stamp, title};
+use haulm::quantity::format::DecimalMark;
+use haulm::quantity::kind::System;
+use haulm::quantity::{Kind, Unit, Units};
 use haulm::record::id::RevisionId;
+use haulm::record::open_draft::OpenDraft;
 use haulm::record::revision::Standing;
 use haulm::record::settings::{Settings, Theme};
-use haulm::record::shelf::{SETTINGS, Shelf, Unread, WORKING};
+use haulm::record::shelf::{DRAFT, SETTINGS, Shelf, Unread};
 use haulm::record::store::Store;
 use haulm::record::summary::Order;
 use haulm::record::system::BinderSystem;
-use haulm::record::working::Working;
 use serde_json::{Value, json};
 
 fn new_shelf() -> (FaultyStore, Shelf<FaultyStore>) {
@@ -17,45 +20,45 @@ fn new_shelf() -> (FaultyStore, Shelf<FaultyStore>) {
     (store.clone(), Shelf::open(store).unwrap())
 }
 
-fn work(density: &str) -> Working {
+fn work(density: &str) -> OpenDraft {
     let from = RevisionId::parse("00112233445566778899aabbccddeeff");
-    Working { from, title: title("Straw 16"), draft: draft(density), example: false }
+    OpenDraft { from, title: title("Straw 16"), draft: draft(density), example: false }
 }
 
 #[test]
 fn the_work_in_hand_survives_a_reload() {
     let (store, shelf) = new_shelf();
-    assert_eq!(shelf.working(), Ok(None));
-    shelf.keep_working(&work("680")).unwrap();
-    shelf.keep_working(&work("7,3 0")).unwrap();
-    assert_eq!(Shelf::open(store.clone()).unwrap().working(), Ok(Some(work("7,3 0"))));
-    shelf.drop_working().unwrap();
-    assert_eq!(Shelf::open(store).unwrap().working(), Ok(None));
+    assert_eq!(shelf.open_draft(), Ok(None));
+    shelf.keep_draft(&work("680")).unwrap();
+    shelf.keep_draft(&work("7,3 0")).unwrap();
+    assert_eq!(Shelf::open(store.clone()).unwrap().open_draft(), Ok(Some(work("7,3 0"))));
+    shelf.drop_draft().unwrap();
+    assert_eq!(Shelf::open(store).unwrap().open_draft(), Ok(None));
 }
 
 #[test]
 fn the_last_work_in_hand_stays_when_the_next_is_refused() {
     let (store, shelf) = new_shelf();
-    shelf.keep_working(&work("680")).unwrap();
+    shelf.keep_draft(&work("680")).unwrap();
     for fault in [Fault::Full, Fault::Blocked, Fault::Dropped] {
         store.fail_write(0, fault);
-        assert!(shelf.keep_working(&work("700")).is_err(), "{fault:?}");
-        assert_eq!(shelf.working(), Ok(Some(work("680"))), "{fault:?}");
+        assert!(shelf.keep_draft(&work("700")).is_err(), "{fault:?}");
+        assert_eq!(shelf.open_draft(), Ok(Some(work("680"))), "{fault:?}");
     }
 }
 
 /// What cannot be read is set aside before it is written over; where that fails, it is not.
 #[test]
 fn what_cannot_be_read_is_set_aside_before_it_is_written_over() {
-    for key in [WORKING, SETTINGS] {
+    for key in [DRAFT, SETTINGS] {
         let (store, shelf) = new_shelf();
         let keep = || match key {
-            WORKING => shelf.keep_working(&work("680")),
+            DRAFT => shelf.keep_draft(&work("680")),
             _ => shelf.keep_settings(&Settings::default()),
         };
         store.inner.write(key, "half a tex").unwrap();
-        if key == WORKING {
-            assert!(matches!(shelf.working(), Err(Unread::Refused(_))));
+        if key == DRAFT {
+            assert!(matches!(shelf.open_draft(), Err(Unread::Refused(_))));
         } else {
             assert!(matches!(shelf.settings(), Err(Unread::Refused(_))));
         }
@@ -80,7 +83,7 @@ fn settings_take_what_they_know_and_keep_the_rest() {
     assert_eq!(read_settings(&json!({ "haulm": "settings", "version": 1 })), usual);
     let some = read_settings(&json!({
         "haulm": "settings", "version": 1,
-        "theme": "sepia", "currency": 5, "order": "name", "copied_at": -1, "initials": "CD", "later": [1, 2],
+        "theme": "sepia", "units": [3], "currency": 5, "order": "name", "copied_at": -1, "initials": "CD", "later": [1, 2],
     }));
     assert_eq!((some.theme, some.currency.as_str(), some.order), (Theme::System, "€", Order::Name));
     assert_eq!((some.copied_at, some.initials.as_str()), (None, "CD"));
@@ -93,7 +96,12 @@ fn settings_take_what_they_know_and_keep_the_rest() {
 fn settings_are_kept() {
     let (store, shelf) = new_shelf();
     assert_eq!(shelf.settings(), Ok(Settings::default()));
+    let mut units = Units::default();
+    units.set_system(System::Us);
+    units.choose(Kind::Moisture, Unit::PercentWetBasis);
+    units.mark = DecimalMark::Comma;
     let settings = Settings {
+        units,
         currency: "kr".to_owned(),
         theme: Theme::Dark,
         initials: "CD".to_owned(),

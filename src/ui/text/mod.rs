@@ -11,7 +11,7 @@ mod show;
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Message, SystemWords};
 pub use english::ENGLISH;
 pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
-pub use show::{shown, trimmed, unit_shown};
+pub use show::{shown, trimmed, trimmed_to, unit_shown};
 
 use crate::domain::balance::{Node, StreamName};
 use crate::domain::caution::Caution;

@@ -1,4 +1,4 @@
-//! The work in hand: what is on the page and not yet saved.
+//! The open draft: what is on the page and not yet saved.
 
 use super::id::RevisionId;
 use super::refusal::{self, Refusal};
@@ -6,17 +6,17 @@ use super::revision::Title;
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
 
-/// The format version of the work in hand.
+/// The format version of the open draft.
 const VERSION: u32 = 1;
 /// The key `haulm` of its text.
-const KIND: &str = "working";
+const KIND: &str = "draft";
 /// The longest text that is read, in bytes.
 const LARGEST: usize = 1_000_000;
 
 /// What is on the page, and the revision that it started from. Kept after every change, so that a
 /// crash or a reload costs nothing.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Working {
+pub struct OpenDraft {
     /// The revision that was opened; `None` for a new recipe.
     pub from: Option<RevisionId>,
     /// Name, note and tags.
@@ -27,7 +27,7 @@ pub struct Working {
     pub example: bool,
 }
 
-/// [`Working`] as it is stored.
+/// [`OpenDraft`] as it is stored.
 #[derive(Serialize, Deserialize)]
 struct Stored {
     haulm: String,
@@ -41,7 +41,7 @@ struct Stored {
     draft: Draft,
 }
 
-impl Working {
+impl OpenDraft {
     /// Its text in the store.
     ///
     /// # Errors
