@@ -242,20 +242,6 @@ impl LiquidDraft {
             LiquidField::Price => &mut self.price,
         }
     }
-
-    /// What a field measures, which for the dose follows from its way.
-    #[must_use]
-    pub const fn kind(&self, field: LiquidField) -> Kind {
-        match field {
-            LiquidField::Dose => match self.dose_way {
-                DoseWay::LiquidPerBoard => Kind::UsePerVolume,
-                DoseWay::SolidsOnFibre | DoseWay::SolidsOnLiquid(_) | DoseWay::LiquidOnFibre => Kind::Dose,
-            },
-            LiquidField::Solids | LiquidField::SpraySolids => Kind::Solids,
-            LiquidField::Density => Kind::LiquidDensity,
-            LiquidField::Price => Kind::Price,
-        }
-    }
 }
 
 impl Draft {
@@ -298,23 +284,8 @@ impl Draft {
     #[must_use]
     pub fn kind(&self, field: Field) -> Kind {
         match field {
-            Field::FibreFlow | Field::FibreSupply | Field::BlenderCapacity => Kind::FibreFlow,
-            Field::WantedLineSpeed | Field::TopLineSpeed => Kind::LineSpeed,
-            Field::WantedPressFactor | Field::LeastPressFactor => Kind::PressFactor,
-            Field::FibreMoisture | Field::MatMoisture | Field::BoardMoisture | Field::ExitMoisture => Kind::Moisture,
-            Field::FibrePrice => Kind::Price,
-            Field::DryingLoss | Field::Reject | Field::AreaYield => Kind::Share,
-            Field::WaterOnFibre => Kind::Dose,
-            Field::WaterFlow => Kind::LiquidFlow,
-            Field::BoardDensity => Kind::BoardDensity,
-            Field::Thickness | Field::SandTop | Field::SandBottom => Kind::Thickness,
-            Field::SurfaceRatio => Kind::Ratio,
-            Field::MatWidth | Field::SpreadWidth | Field::PressLength => Kind::Extent,
-            Field::MatBulkDensity => Kind::BulkDensity,
-            Field::MatTemperature => Kind::Temperature,
-            Field::SurfaceSpray => Kind::UsePerArea,
-            Field::ShiftHours => Kind::ShiftTime,
-            Field::Liquid(id, part) => self.liquid(id).map_or(Kind::Ratio, |liquid| liquid.kind(part)),
+            Field::Liquid(id, part) => self.liquid(id).map_or(Kind::Ratio, |liquid| part.kind(liquid.dose_way)),
+            plain => plain.kind(),
         }
     }
 }

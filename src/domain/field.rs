@@ -1,6 +1,7 @@
 //! The address of every number a person can type.
 
-use super::liquid::LiquidId;
+use super::liquid::{DoseWay, LiquidId};
+use crate::quantity::Kind;
 
 /// A number on the recipe page.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -178,6 +179,48 @@ impl LiquidField {
             Self::Density => "density",
             Self::SpraySolids => "spray_solids",
             Self::Price => "price",
+        }
+    }
+}
+
+impl Field {
+    /// What the field measures. A liquid's field depends on the liquid: see [`LiquidField::kind`].
+    #[must_use]
+    pub const fn kind(self) -> Kind {
+        match self {
+            Self::FibreFlow | Self::FibreSupply | Self::BlenderCapacity => Kind::FibreFlow,
+            Self::WantedLineSpeed | Self::TopLineSpeed => Kind::LineSpeed,
+            Self::WantedPressFactor | Self::LeastPressFactor => Kind::PressFactor,
+            Self::FibreMoisture | Self::MatMoisture | Self::BoardMoisture | Self::ExitMoisture => Kind::Moisture,
+            Self::FibrePrice => Kind::Price,
+            Self::DryingLoss | Self::Reject | Self::AreaYield => Kind::Share,
+            Self::WaterOnFibre => Kind::Dose,
+            Self::WaterFlow => Kind::LiquidFlow,
+            Self::BoardDensity => Kind::BoardDensity,
+            Self::Thickness | Self::SandTop | Self::SandBottom => Kind::Thickness,
+            Self::SurfaceRatio => Kind::Ratio,
+            Self::MatWidth | Self::SpreadWidth | Self::PressLength => Kind::Extent,
+            Self::MatBulkDensity => Kind::BulkDensity,
+            Self::MatTemperature => Kind::Temperature,
+            Self::SurfaceSpray => Kind::UsePerArea,
+            Self::ShiftHours => Kind::ShiftTime,
+            Self::Liquid(_, part) => part.kind(DoseWay::SolidsOnFibre),
+        }
+    }
+}
+
+impl LiquidField {
+    /// What the field measures, which for the dose follows from its way.
+    #[must_use]
+    pub const fn kind(self, dose_way: DoseWay) -> Kind {
+        match self {
+            Self::Dose => match dose_way {
+                DoseWay::LiquidPerBoard => Kind::UsePerVolume,
+                DoseWay::SolidsOnFibre | DoseWay::SolidsOnLiquid(_) | DoseWay::LiquidOnFibre => Kind::Dose,
+            },
+            Self::Solids | Self::SpraySolids => Kind::Solids,
+            Self::Density => Kind::LiquidDensity,
+            Self::Price => Kind::Price,
         }
     }
 }

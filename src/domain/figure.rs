@@ -20,6 +20,8 @@ pub enum Figure {
     Liquid(LiquidId, LiquidFigure),
     /// Solids of the furnish S.
     Solids,
+    /// Solids of the furnish per oven-dry fibre, S/F.
+    FurnishPerFibre,
     /// Water that the mat moisture wanted needs, W*.
     WaterNeeded,
     /// Water on hand before any is dosed, W.
@@ -213,6 +215,7 @@ impl Figure {
         Self::FibreWet,
         Self::FibreWater,
         Self::Solids,
+        Self::FurnishPerFibre,
         Self::WaterNeeded,
         Self::WaterOnHand,
         Self::WaterDose,
@@ -267,6 +270,7 @@ impl Figure {
             | Self::FibreAtLimit(Machine::FibreSupply) => Station::Fibre,
             Self::Liquid(..)
             | Self::Solids
+            | Self::FurnishPerFibre
             | Self::WaterNeeded
             | Self::WaterOnHand
             | Self::WaterDose
@@ -331,7 +335,7 @@ impl Figure {
             Self::MatWet | Self::MatOvenDry | Self::MatFibre | Self::MatWater | Self::RawBoard => Kind::MatWeight,
             Self::MatRunning => Kind::RunningWeight,
             Self::MatHeight | Self::PressedThickness => Kind::Thickness,
-            Self::Compaction => Kind::Ratio,
+            Self::Compaction | Self::FurnishPerFibre => Kind::Ratio,
             Self::Reject
             | Self::TransportVapour
             | Self::Trim
@@ -373,6 +377,7 @@ impl Figure {
             Self::FibreWet => "fibre_wet",
             Self::FibreWater => "fibre_water",
             Self::Solids => "solids",
+            Self::FurnishPerFibre => "furnish_per_fibre",
             Self::WaterNeeded => "water_needed",
             Self::WaterOnHand => "water_on_hand",
             Self::WaterDose => "water_dose",
@@ -461,6 +466,7 @@ impl Case {
             Figure::FibreWet => solved.fibre_wet.value,
             Figure::FibreWater => (solved.fibre * input.fibre_moisture.dry_basis()).value,
             Figure::Solids => solved.solids.value,
+            Figure::FurnishPerFibre => (solved.solids / solved.fibre).value,
             Figure::WaterNeeded => water.needed?.value,
             Figure::WaterOnHand => water.on_hand.value,
             Figure::WaterDose => water.dose.value,
@@ -511,8 +517,8 @@ impl Case {
                     LiquidFigure::Liquid => flow.liquid.value,
                     LiquidFigure::Volume => flow.volume.value,
                     LiquidFigure::Water => flow.water.value,
-                    LiquidFigure::Thinning => flow.thinning.value,
-                    LiquidFigure::Spray => flow.spray.value,
+                    LiquidFigure::Thinning => self.is_thinned(id).then_some(flow.thinning.value)?,
+                    LiquidFigure::Spray => self.is_thinned(id).then_some(flow.spray.value)?,
                     LiquidFigure::Share => flow.share.value,
                     LiquidFigure::SolidsOnFibre => flow.solids_on_fibre.value,
                     LiquidFigure::LiquidOnFibre => flow.liquid_on_fibre.value,
@@ -526,6 +532,12 @@ impl Case {
                 }
             }
         })
+    }
+
+    /// Whether a liquid is thinned before it is sprayed.
+    #[must_use]
+    pub fn is_thinned(&self, id: LiquidId) -> bool {
+        self.input.liquids.as_slice().iter().any(|liquid| liquid.id == id && liquid.spray_solids.is_some())
     }
 
     /// Whether anything in the recipe has a price; a cost of nothing is not worth showing.

@@ -37,6 +37,8 @@ pub mod solved;
 pub mod station;
 /// Liquid water from 0 to 100 °C: density, heat capacity, heat to evaporate.
 pub mod water;
+/// How each figure came about.
+pub mod working;
 
 // Made up beside the line.
 
@@ -70,3 +72,4 @@ pub use outcome::{Case, Outcome, work_out};
 pub use solve::{Unsolvable, solve};
 pub use solved::Solved;
 pub use station::Station;
+pub use working::{Working, working};

@@ -1,0 +1,86 @@
+//! How each figure came about: formula, the numbers put in, the result, and where the formula comes from.
+//!
+//! The formulas stand here a second time, apart from [`solve`](crate::domain::solve): a test
+//! evaluates each with its numbers and compares with the solved figure, so that what the page
+//! explains and what the program does cannot drift apart.
+
+/// A formula as data.
+mod expr;
+/// The formulas of the balance.
+mod formula;
+/// What a field held when the recipe was solved.
+mod given;
+/// The letters of the model.
+mod symbol;
+
+pub use expr::Expr;
+pub use symbol::Symbol;
+
+use crate::domain::field::Field;
+use crate::domain::figure::Figure;
+use crate::quantity::Amount;
+
+/// A number from a table.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Constant {
+    /// Density of water at 20 °C.
+    WaterDensity,
+    /// Heat to warm liquid water from the mat's temperature to its boiling point.
+    SensibleHeat,
+    /// Latent heat of evaporation at 101.325 kPa.
+    LatentHeat,
+}
+
+/// Where a number put in comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Origin {
+    /// Entered.
+    Field(Field),
+    /// Another figure, with a working of its own.
+    Figure(Figure),
+    /// A table.
+    Constant(Constant),
+}
+
+/// A number put into a formula.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Given {
+    /// Where it comes from.
+    pub origin: Origin,
+    /// Its letter.
+    pub symbol: Symbol,
+    /// The number.
+    pub amount: Amount,
+}
+
+/// Where a formula comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Ground {
+    /// The figure is what was entered.
+    Entered,
+    /// Mass in equals mass out.
+    MassBalance,
+    /// The definition of the figure.
+    Definition,
+    /// A published source.
+    Published(&'static str),
+}
+
+/// How a figure came about.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Working {
+    /// The figure.
+    pub figure: Figure,
+    /// Its letter.
+    pub symbol: Symbol,
+    /// The numbers put in.
+    pub givens: Vec<Given>,
+    /// The formula over them.
+    pub formula: Expr,
+    /// The figure's value.
+    pub result: Amount,
+    /// Where the formula comes from.
+    pub ground: Ground,
+}
+
+pub use formula::working;
