@@ -4,6 +4,8 @@
 
 // What is entered, from the boxes to a recipe that can be solved.
 
+/// Which cautions apply to a recipe.
+pub mod caution;
 /// From a draft to a recipe that can be solved, or to what is wrong with it.
 pub mod check;
 /// What the user typed, raw.
@@ -61,6 +63,7 @@ pub mod solution_density;
 /// How much of a liquid is wanted, by mass or by volume.
 pub mod wanted;
 
+pub use caution::{Caution, cautions};
 pub use check::{Checked, check};
 pub use draft::{Draft, Entry, LiquidDraft};
 pub use field::{Field, LiquidField};

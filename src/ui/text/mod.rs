@@ -1,1 +1,90 @@
-//! All words of the app.
+//! All words that a person reads, one typed set of texts a language: a text that is missing in a
+//! language does not compile.
+//!
+//! Nothing here touches a page, so that every message can be tested natively.
+
+mod context;
+mod english;
+mod page;
+mod show;
+
+pub use context::{CautionWords, Context, FieldWords, FigureWords, Message};
+pub use english::ENGLISH;
+pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
+pub use show::{shown, trimmed, unit_shown};
+
+use crate::domain::caution::Caution;
+use crate::domain::draft::{FeedWay, LiquidDraft, WaterWay};
+use crate::domain::glue_batch::GlueError;
+use crate::domain::limit::Source;
+use crate::domain::machine::Machine;
+use crate::domain::solute::Solute;
+use crate::domain::solution::MakeUpError;
+use crate::domain::{DoseWay, Draft, Field, Figure, Finding, Grade, Role, Station, Substance};
+use crate::quantity::kind::System;
+use crate::quantity::{Dimension, Kind};
+use std::borrow::Cow;
+
+/// The words of one language.
+#[allow(clippy::struct_field_names, reason = "a page is a noun here")]
+pub struct Words {
+    /// The language's code (BCP 47), for the page's `lang`.
+    pub code: &'static str,
+    /// The language's own name.
+    pub language: &'static str,
+    /// Label, hint and symbol of a field. A liquid's field is labelled without the liquid's name.
+    pub field: fn(Field, &Draft) -> FieldWords,
+    /// A field by its full name, as messages call it: with the liquid's name.
+    pub field_name: fn(Field, &Draft) -> String,
+    /// Label and basis of a figure. A liquid's figure is labelled without the liquid's name, a
+    /// machine's with the machine's.
+    pub figure: fn(Figure) -> FigureWords,
+    /// What a liquid is called: its own name, or what it is while it has none.
+    pub liquid: fn(&LiquidDraft) -> Cow<'_, str>,
+    /// What was found, and how to mend it.
+    pub finding: fn(&Finding, &Context<'_>) -> Message,
+    /// How grave a finding is, in one word or two.
+    pub grade: fn(Grade) -> &'static str,
+    /// A caution.
+    pub caution: fn(Caution) -> CautionWords,
+    /// Where a usual window comes from.
+    pub source: fn(Source) -> Cow<'static, str>,
+    /// A station of the line.
+    pub station: fn(Station) -> &'static str,
+    /// What a liquid is for.
+    pub role: fn(Role) -> &'static str,
+    /// What a liquid is made of.
+    pub substance: fn(Substance) -> &'static str,
+    /// A machine that may limit the line.
+    pub machine: fn(Machine) -> &'static str,
+    /// A way to fix the fibre flow.
+    pub feed_way: fn(FeedWay) -> &'static str,
+    /// A way to fix the water dose.
+    pub water_way: fn(WaterWay) -> &'static str,
+    /// A way to enter a dose, its base named.
+    pub dose_way: fn(DoseWay, &Draft) -> Cow<'static, str>,
+    /// A kind of figure, where its unit is chosen.
+    pub kind: fn(Kind) -> &'static str,
+    /// What a unit measures.
+    pub dimension: fn(Dimension) -> &'static str,
+    /// A system of units.
+    pub system: fn(System) -> &'static str,
+    /// A substance that is dissolved in water.
+    pub solute: fn(Solute) -> &'static str,
+    /// Why a solution cannot be made up. Amounts of liquid are named by mass or volume as asked for.
+    pub make_up: fn(&MakeUpError, &Context<'_>) -> Message,
+    /// Why a glue cannot be mixed. The names of the parts stand in their places.
+    pub glue: fn(&GlueError, &[&str], &Context<'_>) -> Message,
+    /// The frame around all pages.
+    pub tools: Tools,
+    /// The recipe page.
+    pub recipe_page: RecipePage,
+    /// The shelf of recipes.
+    pub shelf_page: ShelfPage,
+    /// The binder systems.
+    pub systems_page: SystemsPage,
+    /// Solutions and glue mixes.
+    pub mix_page: MixPage,
+    /// Help.
+    pub help_page: HelpPage,
+}

@@ -1,0 +1,55 @@
+//! What words are asked with and what they come as.
+
+use crate::domain::Draft;
+use crate::quantity::Units;
+
+/// What a message needs to name things and to show numbers.
+#[derive(Debug, Clone, Copy)]
+pub struct Context<'a> {
+    /// The units chosen.
+    pub units: &'a Units,
+    /// What was typed.
+    pub draft: &'a Draft,
+    /// What stands for money, such as "€".
+    pub currency: &'a str,
+}
+
+/// What happened, and how to mend it: whole sentences each.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Message {
+    /// What happened, naming the field or the liquid.
+    pub what: String,
+    /// How to mend it.
+    pub mend: String,
+}
+
+/// The words of a field.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct FieldWords {
+    /// What the field holds, with its basis where that is fixed. The unit stands beside the box.
+    pub label: &'static str,
+    /// One short plain sentence; may be empty.
+    pub hint: &'static str,
+    /// The symbol in formulas, an underscore before its index ("ω_f"); may be empty.
+    pub symbol: &'static str,
+}
+
+/// The words of a figure.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct FigureWords {
+    /// What the figure is.
+    pub label: &'static str,
+    /// Its basis, such as "oven-dry" or "as delivered"; may be empty.
+    pub note: &'static str,
+}
+
+/// The words of a caution.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct CautionWords {
+    /// What it is about, a few words.
+    pub title: &'static str,
+    /// What can happen and what to do, whole sentences.
+    pub text: &'static str,
+    /// Published limits with their source; may be empty.
+    pub limits: &'static str,
+}

@@ -1,0 +1,89 @@
+//! Ranges and examples, in the units chosen.
+
+use crate::domain::check::limit_of;
+use crate::domain::limit::{Limit, Window};
+use crate::domain::{Draft, Field};
+use crate::quantity::{Amount, Kind, Unit, format};
+use crate::ui::text::show::with_unit;
+use crate::ui::text::{Context, trimmed};
+
+/// A bound of a limit as a number in the unit chosen.
+fn bound(value: f64, unit: Unit, kind: Kind, context: &Context<'_>) -> String {
+    trimmed(Amount::from_base(kind, unit.to_base(value)), context)
+}
+
+fn unit_behind(number: &str, kind: Kind, context: &Context<'_>) -> String {
+    with_unit(number, context.units.unit(kind), context.currency)
+}
+
+/// What is allowed: "from 0 to 200 % dry basis", "above 0 and up to 100 %".
+pub(super) fn allowed(limit: &Limit, kind: Kind, context: &Context<'_>) -> String {
+    let least = bound(limit.least, limit.unit, kind, context);
+    let most = unit_behind(&bound(limit.most, limit.unit, kind, context), kind, context);
+    match (limit.above_least, limit.below_most) {
+        (false, false) => format!("from {least} to {most}"),
+        (false, true) => format!("from {least} to below {most}"),
+        (true, false) => format!("above {least} and up to {most}"),
+        (true, true) => format!("above {least} and below {most}"),
+    }
+}
+
+/// What is usual: "1 to 12 % dry basis".
+pub(super) fn usual(window: Window, kind: Kind, unit: Unit, context: &Context<'_>) -> String {
+    let low = bound(window.low, unit, kind, context);
+    let high = bound(window.high, unit, kind, context);
+    if low == high { unit_behind(&low, kind, context) } else { unit_behind(&format!("{low} to {high}"), kind, context) }
+}
+
+/// An amount that is compared with bounds: with more digits where rounding would make it look like
+/// one of them.
+pub(super) fn beside(amount: Amount, bounds: &[f64], unit: Unit, context: &Context<'_>) -> String {
+    let short = trimmed(amount, context);
+    let looks_like = bounds.iter().any(|value| bound(*value, unit, amount.kind, context) == short);
+    let number =
+        if looks_like { format::full(amount.get(context.units.unit(amount.kind)), context.units.mark) } else { short };
+    unit_behind(&number, amount.kind, context)
+}
+
+/// A number that would do in the field, with its unit.
+pub(super) fn example(field: Field, context: &Context<'_>) -> String {
+    unit_behind(&example_number(field, context), context.draft.kind(field), context)
+}
+
+/// A number that would do in the field, in the unit chosen, as it can be typed.
+pub(super) fn example_number(field: Field, context: &Context<'_>) -> String {
+    let kind = context.draft.kind(field);
+    let base = example_base(field, kind, context.draft);
+    format::editable(two_digits(context.units.unit(kind).from_base(base)), context.units.mark)
+}
+
+/// An ordinary value for the field: the middle of what is usual, or one for its kind.
+fn example_base(field: Field, kind: Kind, draft: &Draft) -> f64 {
+    let limit = limit_of(draft, field);
+    if let Some(window) = limit.usual {
+        return f64::midpoint(limit.unit.to_base(window.low), limit.unit.to_base(window.high));
+    }
+    let (value, unit) = match kind {
+        Kind::FibreFlow => (12_000.0, Unit::KilogramPerHour),
+        Kind::LiquidFlow => (450.0, Unit::KilogramPerHour),
+        Kind::LineSpeed => (25.0, Unit::MetrePerMinute),
+        Kind::PressFactor => (9.0, Unit::SecondPerMillimetre),
+        Kind::UsePerVolume => (60.0, Unit::KilogramPerCubicMetre),
+        Kind::Price => (650.0, Unit::PerTonne),
+        Kind::Solids => (45.0, Unit::Percent),
+        Kind::Dose => (8.0, Unit::Percent),
+        other => return other.unit_in(crate::quantity::kind::System::Metric).to_base(10.0),
+    };
+    unit.to_base(value)
+}
+
+/// Rounded to two significant digits. Zero and what is not finite stay as they are.
+fn two_digits(value: f64) -> f64 {
+    if value == 0.0 || !value.is_finite() {
+        return value;
+    }
+    let step = 10_f64.powi(value.abs().log10().floor() as i32 - 1);
+    let rounded = (value / step).round() * step;
+    // Below one the step itself is not exact; this drops what is left of it.
+    (rounded * 1e9).round() / 1e9
+}

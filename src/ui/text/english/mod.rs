@@ -1,0 +1,44 @@
+//! English.
+
+mod caution;
+mod field;
+mod figure;
+mod finding;
+mod make_up;
+mod name;
+mod page;
+
+use super::Words;
+
+/// English, spelled the British way, units as their symbols.
+pub static ENGLISH: Words = Words {
+    code: "en",
+    language: "English",
+    field: field::field,
+    field_name: field::field_name,
+    figure: figure::figure,
+    liquid: name::liquid,
+    finding: finding::finding,
+    grade: name::grade,
+    caution: caution::caution,
+    source: name::source,
+    station: name::station,
+    role: name::role,
+    substance: name::substance,
+    machine: name::machine,
+    feed_way: name::feed_way,
+    water_way: name::water_way,
+    dose_way: name::dose_way,
+    kind: name::kind,
+    dimension: name::dimension,
+    system: name::system,
+    solute: name::solute,
+    make_up: make_up::make_up,
+    glue: make_up::glue,
+    tools: page::TOOLS,
+    recipe_page: page::RECIPE,
+    shelf_page: page::SHELF,
+    systems_page: page::SYSTEMS,
+    mix_page: page::MIX,
+    help_page: page::HELP,
+};

@@ -1,0 +1,192 @@
+//! Names of things: liquids, stations, machines, choices, kinds of figures.
+
+use crate::domain::draft::{FeedWay, LiquidDraft, WaterWay};
+use crate::domain::limit::Source;
+use crate::domain::machine::Machine;
+use crate::domain::solute::Solute;
+use crate::domain::{DoseWay, Draft, Grade, Role, Station, Substance};
+use crate::quantity::kind::System;
+use crate::quantity::{Dimension, Kind};
+use std::borrow::Cow;
+
+pub(super) fn liquid(liquid: &LiquidDraft) -> Cow<'_, str> {
+    let name = liquid.name.trim();
+    if !name.is_empty() {
+        Cow::Borrowed(name)
+    } else if liquid.substance == Substance::Other {
+        Cow::Borrowed(role(liquid.role))
+    } else {
+        Cow::Borrowed(substance(liquid.substance))
+    }
+}
+
+pub(super) fn grade(grade: Grade) -> &'static str {
+    match grade {
+        Grade::Stop => "Cannot be computed",
+        Grade::Unusual => "Outside the usual",
+        Grade::Note => "Note",
+    }
+}
+
+pub(super) fn source(source: Source) -> Cow<'static, str> {
+    match source {
+        Source::Published(source) => Cow::Borrowed(source),
+        Source::FromMemory => Cow::Borrowed("from memory, no source at hand"),
+        Source::CommonPractice => Cow::Borrowed("common practice, no source"),
+    }
+}
+
+pub(super) fn station(station: Station) -> &'static str {
+    match station {
+        Station::Fibre => "Fibre",
+        Station::Blender => "Blender",
+        Station::Mat => "Mat",
+        Station::Press => "Press",
+        Station::Board => "Board",
+    }
+}
+
+pub(super) fn role(role: Role) -> &'static str {
+    match role {
+        Role::Binder => "Binder",
+        Role::Hardener => "Hardener",
+        Role::Wax => "Wax",
+        Role::Scavenger => "Formaldehyde scavenger",
+        Role::ReleaseAgent => "Release agent",
+        Role::Other => "Other liquid",
+    }
+}
+
+pub(super) fn substance(substance: Substance) -> &'static str {
+    match substance {
+        Substance::Uf => "UF resin",
+        Substance::Muf => "MUF resin",
+        Substance::Pf => "PF resin",
+        Substance::Pmdi => "pMDI",
+        Substance::Soy => "Soy adhesive",
+        Substance::Tannin => "Tannin adhesive",
+        Substance::WaxEmulsion => "Wax emulsion",
+        Substance::AmmoniumSulfate => "Ammonium sulfate solution",
+        Substance::AmmoniumChloride => "Ammonium chloride solution",
+        Substance::AmmoniumNitrate => "Ammonium nitrate solution",
+        Substance::Urea => "Urea solution",
+        Substance::Other => "Something else",
+    }
+}
+
+pub(super) fn machine(machine: Machine) -> &'static str {
+    match machine {
+        Machine::FibreSupply => "Fibre supply",
+        Machine::Blender => "Blender",
+        Machine::Press => "Press",
+        Machine::LineSpeed => "Line speed",
+    }
+}
+
+pub(super) fn feed_way(way: FeedWay) -> &'static str {
+    match way {
+        FeedWay::OvenDry => "Oven-dry fibre flow",
+        FeedWay::Belt => "Belt scale reading, moist fibre",
+        FeedWay::LineSpeed => "From a line speed",
+        FeedWay::PressFactor => "From a press factor",
+    }
+}
+
+pub(super) fn water_way(way: WaterWay) -> &'static str {
+    match way {
+        WaterWay::ToMatMoisture => "To a mat moisture",
+        WaterWay::OnFibre => "Fixed, on oven-dry fibre",
+        WaterWay::Flow => "Fixed flow",
+        WaterWay::None => "No water dosed",
+    }
+}
+
+pub(super) fn dose_way(way: DoseWay, draft: &Draft) -> Cow<'static, str> {
+    match way {
+        DoseWay::SolidsOnFibre => Cow::Borrowed("Solids on oven-dry fibre"),
+        DoseWay::SolidsOnLiquid(base) => Cow::Owned(match draft.liquid(base) {
+            Some(base) => format!("Solids on the solids of {}", liquid(base)),
+            None => "Solids on the solids of a liquid that is not there".to_owned(),
+        }),
+        DoseWay::LiquidOnFibre => Cow::Borrowed("Liquid as delivered on oven-dry fibre"),
+        DoseWay::LiquidPerBoard => Cow::Borrowed("Liquid as delivered per volume of finished board"),
+    }
+}
+
+pub(super) fn kind(kind: Kind) -> &'static str {
+    match kind {
+        Kind::FibreFlow => "Fibre and furnish flow",
+        Kind::LiquidFlow => "Liquid flow by mass",
+        Kind::PumpFlow => "Liquid flow by volume",
+        Kind::LossFlow => "Losses and vapour",
+        Kind::BoardDensity => "Board density",
+        Kind::LiquidDensity => "Density of liquids",
+        Kind::BulkDensity => "Bulk density of the mat",
+        Kind::UsePerVolume => "Use per volume of board",
+        Kind::UsePerArea => "Use per area of board",
+        Kind::MatWeight => "Mat and board weight per area",
+        Kind::RunningWeight => "Mat weight per running length",
+        Kind::Thickness => "Thickness",
+        Kind::Extent => "Widths and lengths of machines",
+        Kind::AreaFlow => "Board area per time",
+        Kind::BoardFlow => "Board volume per time",
+        Kind::LineSpeed => "Line speed",
+        Kind::PressTime => "Pressing time",
+        Kind::PressFactor => "Press factor",
+        Kind::ShiftTime => "Hours of a shift",
+        Kind::Temperature => "Temperature",
+        Kind::SpecificHeat => "Heat per mass of water",
+        Kind::HeatFlow => "Heat flow",
+        Kind::Share => "Shares",
+        Kind::Solids => "Solids of liquids",
+        Kind::Dose => "Doses",
+        Kind::Moisture => "Moisture",
+        Kind::Price => "Prices",
+        Kind::Cost => "Cost of board",
+        Kind::BatchMass => "Batch masses",
+        Kind::BatchVolume => "Batch volumes",
+        Kind::Ratio => "Ratios",
+    }
+}
+
+pub(super) fn dimension(dimension: Dimension) -> &'static str {
+    match dimension {
+        Dimension::Mass => "mass",
+        Dimension::MassFlow => "mass per time",
+        Dimension::Volume => "volume",
+        Dimension::VolumeFlow => "volume per time",
+        Dimension::Density => "mass per volume",
+        Dimension::ArealMass => "mass per area",
+        Dimension::LinearMass => "mass per length",
+        Dimension::Length => "length",
+        Dimension::Area => "area",
+        Dimension::AreaFlow => "area per time",
+        Dimension::Speed => "speed",
+        Dimension::Time => "time",
+        Dimension::Slowness => "time per thickness",
+        Dimension::Temperature => "temperature",
+        Dimension::SpecificEnergy => "heat per mass",
+        Dimension::HeatFlow => "heat per time",
+        Dimension::Fraction => "a share by mass",
+        Dimension::Moisture => "moisture",
+        Dimension::Price => "money per mass",
+        Dimension::Cost => "money per volume of board",
+        Dimension::Number => "a bare number",
+    }
+}
+
+pub(super) fn system(system: System) -> &'static str {
+    match system {
+        System::Metric => "Metric",
+        System::Us => "US customary",
+    }
+}
+
+pub(super) fn solute(solute: Solute) -> &'static str {
+    match solute {
+        Solute::AmmoniumSulfate => "Ammonium sulfate",
+        Solute::AmmoniumChloride => "Ammonium chloride",
+        Solute::AmmoniumNitrate => "Ammonium nitrate",
+        Solute::Urea => "Urea",
+    }
+}

@@ -1,0 +1,46 @@
+//! Amounts in running text. The view formats figures itself; this is for sentences.
+
+use super::Context;
+use crate::quantity::{Amount, Dimension, Unit, format};
+use std::borrow::Cow;
+
+/// A unit's symbol as shown, money with the currency before the stroke: "€/t".
+#[must_use]
+pub fn unit_shown(unit: Unit, currency: &str) -> Cow<'static, str> {
+    match unit.dimension() {
+        Dimension::Price | Dimension::Cost => Cow::Owned(format!("{currency}{}", unit.symbol())),
+        _ => Cow::Borrowed(unit.symbol()),
+    }
+}
+
+/// The number of an amount in the unit chosen for its kind, rounded as its kind is, zeros at the end
+/// left out, without the unit.
+#[must_use]
+pub fn trimmed(amount: Amount, context: &Context<'_>) -> String {
+    let unit = context.units.unit(amount.kind);
+    let text = format::amount(amount, unit, context.units.mark);
+    without_zeros(&text, context.units.mark.char())
+}
+
+/// An amount with its unit, for a sentence.
+#[must_use]
+pub fn shown(amount: Amount, context: &Context<'_>) -> String {
+    with_unit(&trimmed(amount, context), context.units.unit(amount.kind), context.currency)
+}
+
+/// A number and its unit with a space that does not break; a bare number without one.
+pub(super) fn with_unit(number: &str, unit: Unit, currency: &str) -> String {
+    match unit_shown(unit, currency) {
+        symbol if symbol.is_empty() => number.to_owned(),
+        symbol => format!("{number}\u{a0}{symbol}"),
+    }
+}
+
+/// Without the zeros at the end of the decimals; a power of ten behind them stays.
+fn without_zeros(text: &str, mark: char) -> String {
+    let (digits, power) = text.split_at(text.find(" × ").unwrap_or(text.len()));
+    if !digits.contains(mark) {
+        return text.to_owned();
+    }
+    format!("{}{power}", digits.trim_end_matches('0').trim_end_matches(mark))
+}
