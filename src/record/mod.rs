@@ -1,1 +1,28 @@
 //! What is kept: recipes, their revisions, and the file formats.
+//!
+//! A save is a [`Revision`](revision::Revision): a record that never changes, under a name made from
+//! its own text. So two libraries merge as a union, a second tab cannot overwrite the first, and a
+//! record that was damaged shows itself. What follows a revision, even its removal, is another one.
+
+pub mod file;
+pub mod id;
+pub mod open_draft;
+pub mod refusal;
+pub mod revision;
+pub mod sealed;
+pub mod settings;
+pub mod shelf;
+pub mod store;
+pub mod summary;
+pub mod system;
+
+pub use id::{RecipeId, RevisionId, SystemId};
+pub use refusal::Refusal;
+pub use revision::Revision;
+pub use settings::Settings;
+pub use shelf::Shelf;
+pub use store::{Store, StoreError};
+pub use summary::Summary;
+
+#[cfg(test)]
+mod schema;

@@ -1,0 +1,121 @@
+//! A recipe as a file of its own: to pass on, to keep elsewhere, to read with a script.
+
+use super::id::RevisionId;
+use super::refusal::{self, Refusal};
+use super::revision::{Revision, Stamp, Title};
+use super::sealed::Extra;
+use crate::domain::Draft;
+use serde::{Deserialize, Serialize};
+
+/// The format version that is written.
+pub const VERSION: u32 = 1;
+/// The largest file that is read, in bytes. A recipe with a dozen liquids has 6 000.
+pub const LARGEST: usize = 1_000_000;
+/// The key `haulm` of a recipe file.
+const KIND: &str = "recipe";
+
+/// What a file of ours says it is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Kind {
+    /// One recipe.
+    Recipe,
+}
+
+/// A recipe file. Every number in its draft is text as typed, beside its unit.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub struct RecipeFile {
+    /// What the file is.
+    pub haulm: Kind,
+    /// The format version, from 1.
+    pub version: u32,
+    /// The version of the app that wrote it.
+    #[serde(default)]
+    pub app: String,
+    /// The recipe's name.
+    #[serde(default)]
+    pub name: String,
+    /// The note.
+    #[serde(default)]
+    pub note: String,
+    /// The tags.
+    #[serde(default)]
+    pub tags: Vec<String>,
+    /// The id of the revision that was written; none for work not saved yet.
+    #[serde(default)]
+    pub revision: Option<RevisionId>,
+    /// What was typed.
+    pub draft: Draft,
+    /// Keys that this app does not know.
+    #[serde(flatten)]
+    pub extra: Extra,
+}
+
+impl RecipeFile {
+    /// The file of what is on the page.
+    #[must_use]
+    pub fn new(title: Title, draft: Draft, revision: Option<RevisionId>) -> Self {
+        Self {
+            haulm: Kind::Recipe,
+            version: VERSION,
+            app: env!("CARGO_PKG_VERSION").to_owned(),
+            name: title.name,
+            note: title.note,
+            tags: title.tags,
+            revision,
+            draft,
+            extra: Extra::new(),
+        }
+    }
+
+    /// The file of a revision.
+    #[must_use]
+    pub fn of(revision: &Revision) -> Self {
+        let content = revision.content();
+        let mut file = Self::new(revision.title(), content.draft.clone(), Some(revision.revision()));
+        // An unknown key of the revision can have the name of a known one of the file.
+        let known = ["haulm", "version", "app", "name", "note", "tags", "revision", "draft"];
+        file.extra.clone_from(&content.extra);
+        file.extra.retain(|key, _| !known.contains(&key.as_str()));
+        file
+    }
+
+    /// The text of the file, laid out to be read.
+    ///
+    /// # Errors
+    /// When it has no JSON form. None lacks one.
+    pub fn text(&self) -> Result<String, serde_json::Error> {
+        let mut text = serde_json::to_string_pretty(self)?;
+        text.push('\n');
+        Ok(text)
+    }
+
+    /// Reads the text of a file.
+    ///
+    /// # Errors
+    /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
+    pub fn read(text: &str) -> Result<Self, Refusal> {
+        // A later format gives each older version an arm of its own here, which reads the type of
+        // that time and turns it into this one.
+        refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))
+    }
+
+    /// Name, note and tags.
+    #[must_use]
+    pub fn title(&self) -> Title {
+        Title { name: self.name.clone(), note: self.note.clone(), tags: self.tags.clone() }
+    }
+
+    /// The first revision of a new recipe that says what the file says, unknown keys too.
+    ///
+    /// # Errors
+    /// As [`Revision::new`](super::sealed::Sealed::new).
+    pub fn into_revision(self, stamp: Stamp) -> Result<Revision, serde_json::Error> {
+        let first = Revision::first(self.title(), self.draft, stamp)?;
+        let mut content = first.into_content();
+        content.extra = self.extra;
+        Revision::new(content)
+    }
+}

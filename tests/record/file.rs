@@ -1,0 +1,212 @@
+//! Recipe files: out and in again, and what is refused, with the place.
+
+use crate::faults::cases;
+use crate::sample::{draft, stamp, title};
+use haulm::record::file::{LARGEST, RecipeFile};
+use haulm::record::refusal::{Place, Refusal};
+use haulm::record::revision::Revision;
+use proptest::prelude::*;
+use serde_json::{Value, json};
+use std::time::{Duration, Instant};
+
+fn sample() -> RecipeFile {
+    RecipeFile::new(title("Straw 16"), draft("680"), None)
+}
+
+fn edited(edit: impl FnOnce(&mut Value)) -> String {
+    let mut value = serde_json::to_value(sample()).unwrap();
+    edit(&mut value);
+    value.to_string()
+}
+
+#[test]
+fn a_recipe_goes_out_and_comes_in_again() {
+    let revision = Revision::first(title("Straw 16"), draft("680"), stamp(1)).unwrap();
+    let file = RecipeFile::of(&revision);
+    let text = file.text().unwrap();
+    insta::assert_snapshot!(text.lines().take(24).collect::<Vec<_>>().join("\n"));
+    let read = RecipeFile::read(&text).unwrap();
+    assert_eq!(read, file);
+    let again = read.into_revision(stamp(2)).unwrap();
+    assert_eq!((again.title(), &again.content().draft), (revision.title(), &revision.content().draft));
+    assert_ne!(again.recipe(), revision.recipe());
+}
+
+#[test]
+fn unknown_keys_live_on_and_never_stand_in_for_known_ones() {
+    let text = edited(|value| {
+        value["trial"] = json!([1, 2]);
+        value["parents"] = json!("not ours");
+        value["app"] = json!("9.9.9");
+    });
+    let revision = RecipeFile::read(&text).unwrap().into_revision(stamp(1)).unwrap();
+    let revision = Revision::read(revision.id(), revision.text()).unwrap();
+    let file = RecipeFile::read(&RecipeFile::of(&revision).text().unwrap()).unwrap();
+    assert_eq!((&file.extra["trial"], file.app.as_str()), (&json!([1, 2]), env!("CARGO_PKG_VERSION")));
+}
+
+#[test]
+fn a_byte_order_mark_is_no_matter() {
+    assert_eq!(RecipeFile::read(&format!("\u{feff}{}", sample().text().unwrap())), Ok(sample()));
+}
+
+#[test]
+fn little_is_enough() {
+    let file = RecipeFile::read(
+        r#"{"haulm": "recipe", "version": 1, "draft":
+            {"feed_way": "oven_dry", "water_way": "none", "liquids": [], "plain": {}}}"#,
+    );
+    assert_eq!(file.unwrap().name, "");
+}
+
+#[track_caller]
+fn check_refused(text: &str, expected: Refusal) {
+    assert_eq!(RecipeFile::read(text), Err(expected));
+}
+
+fn at(line: usize, column: usize) -> Place {
+    Place { line, column }
+}
+
+#[test]
+fn refused_with_the_place() {
+    let large = " ".repeat(LARGEST + 1);
+    check_refused(&large, Refusal::TooLarge { bytes: LARGEST + 1, limit: LARGEST });
+    check_refused("", Refusal::NotJson { at: at(1, 1), cut_short: true });
+    check_refused("{\n  \"haulm\": recipe }", Refusal::NotJson { at: at(2, 12), cut_short: false });
+    check_refused("{\"haulm\": \"recipe\",\n", Refusal::NotJson { at: at(2, 1), cut_short: true });
+    check_refused("name;density\nStraw;680", Refusal::NotJson { at: at(1, 2), cut_short: false });
+    for foreign in ["{}", "[]", "3", "\"text\"", "null", r#"{"recipe": 1}"#, r#"{"haulm": null}"#] {
+        check_refused(foreign, Refusal::Foreign);
+    }
+    check_refused(r#"{"haulm": "library"}"#, Refusal::OtherKind { kind: "library".to_owned() });
+    check_refused(r#"{"haulm": 3, "version": 1}"#, Refusal::OtherKind { kind: String::new() });
+    check_refused(&edited(|value| value["version"] = json!(2)), Refusal::Newer { version: 2, known: 1 });
+    check_refused(&edited(|value| value["version"] = json!(u64::MAX)), Refusal::Newer { version: u64::MAX, known: 1 });
+    for version in [json!(0), json!(-1), json!("1"), json!(1.5), json!(null)] {
+        let what = "no format version".to_owned();
+        check_refused(&edited(|value| value["version"] = version), Refusal::Damaged { at: at(1, 1), what });
+    }
+    let deep = format!("{}{}", "[".repeat(100_000), "]".repeat(100_000));
+    check_refused(&deep, Refusal::TooDeep { at: at(1, 49) });
+    let in_a_text = edited(|value| value["x"] = json!("[\\\"{".repeat(200)));
+    assert!(RecipeFile::read(&in_a_text).is_ok(), "brackets in a text do not nest");
+}
+
+#[test]
+fn damage_is_named_and_placed() {
+    let check = |edit: fn(&mut Value), expected: &str| {
+        let mut value = serde_json::to_value(sample()).unwrap();
+        edit(&mut value);
+        match RecipeFile::read(&serde_json::to_string_pretty(&value).unwrap()) {
+            Err(Refusal::Damaged { at, what }) => {
+                assert!(what.contains(expected), "{what}");
+                assert!(at.line > 1, "{at:?}");
+            }
+            other => panic!("{expected}: {other:?}"),
+        }
+    };
+    check(|value| drop(value.as_object_mut().unwrap().remove("draft")), "missing field `draft`");
+    check(|value| value["draft"]["feed_way"] = json!("guess"), "unknown variant `guess`");
+    check(|value| value["draft"]["plain"]["thickness"]["unit"] = json!("ell"), "no unit `ell`");
+    check(|value| value["draft"]["plain"]["thickness"]["text"] = json!(16), "invalid type: integer `16`");
+    check(|value| value["draft"]["liquids"][0]["id"] = json!(70_000), "70000");
+    check(|value| value["tags"] = json!("trial"), "invalid type: string \"trial\"");
+    check(|value| value["revision"] = json!("abc"), "32 hexadecimal digits");
+}
+
+/// 100 MB, or brackets without end, within a moment.
+#[test]
+fn what_is_huge_is_refused_at_once() {
+    let huge = "[".repeat(100_000_000);
+    let start = Instant::now();
+    assert!(matches!(RecipeFile::read(&huge), Err(Refusal::TooLarge { .. })));
+    assert!(matches!(RecipeFile::read(&huge[..LARGEST]), Err(Refusal::TooDeep { .. })));
+    assert!(start.elapsed() < Duration::from_millis(200), "{:?}", start.elapsed());
+}
+
+/// The words are another matter, but nothing that is read may bring the reader down, and what is
+/// taken can be written and read again.
+fn check_any(text: &str) {
+    if let Ok(file) = RecipeFile::read(text) {
+        assert_eq!(RecipeFile::read(&file.text().unwrap()).as_ref(), Ok(&file));
+        let revision = file.into_revision(stamp(1)).unwrap();
+        assert_eq!(Revision::read(revision.id(), revision.text()).as_ref(), Ok(&revision));
+    }
+}
+
+fn json_value() -> impl Strategy<Value = Value> {
+    let leaf = prop_oneof![
+        Just(Value::Null),
+        any::<bool>().prop_map(Value::from),
+        any::<i64>().prop_map(Value::from),
+        any::<f64>().prop_map(Value::from),
+        ".{0,12}".prop_map(Value::from),
+    ];
+    leaf.prop_recursive(6, 40, 6, |inner| {
+        prop_oneof![
+            proptest::collection::vec(inner.clone(), 0..6).prop_map(Value::from),
+            proptest::collection::hash_map("[a-z_]{1,12}", inner, 0..6).prop_map(|map| map.into_iter().collect()),
+        ]
+    })
+}
+
+/// Pointers to every part of a value.
+fn pointers(value: &Value, at: &str, all: &mut Vec<String>) {
+    all.push(at.to_owned());
+    match value {
+        Value::Object(map) => map.iter().for_each(|(key, value)| pointers(value, &format!("{at}/{key}"), all)),
+        Value::Array(list) => list.iter().enumerate().for_each(|(n, value)| pointers(value, &format!("{at}/{n}"), all)),
+        _ => {}
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: cases(400), ..ProptestConfig::default() })]
+
+    #[test]
+    fn any_text(text in any::<String>()) {
+        check_any(&text);
+    }
+
+    #[test]
+    fn anything_like_json(text in r#"[\[\]{}":,0-9a-z\\ \n.eE+-]{0,200}"#) {
+        check_any(&text);
+    }
+
+    #[test]
+    fn any_json_under_our_name(mut value in json_value()) {
+        if let Some(map) = value.as_object_mut() {
+            map.insert("haulm".to_owned(), json!("recipe"));
+            map.insert("version".to_owned(), json!(1));
+        }
+        check_any(&value.to_string());
+    }
+
+    #[test]
+    fn a_file_with_one_part_replaced(pick in any::<usize>(), part in json_value()) {
+        let mut value = serde_json::to_value(sample()).unwrap();
+        let mut all = Vec::new();
+        pointers(&value, "", &mut all);
+        *value.pointer_mut(&all[pick % all.len()]).unwrap() = part;
+        check_any(&value.to_string());
+    }
+
+    #[test]
+    fn a_file_with_bytes_changed(changes in proptest::collection::vec((any::<usize>(), any::<u8>()), 1..8)) {
+        let mut bytes = sample().text().unwrap().into_bytes();
+        for (place, byte) in changes {
+            let place = place % bytes.len();
+            bytes[place] = byte;
+        }
+        check_any(&String::from_utf8_lossy(&bytes));
+    }
+
+    #[test]
+    fn a_file_cut_off(end in any::<usize>()) {
+        let text = sample().text().unwrap();
+        let end = text.floor_char_boundary(end % (text.len() - 2));
+        let refused = matches!(RecipeFile::read(&text[..end]), Err(Refusal::NotJson { cut_short: true, .. }));
+        prop_assert!(refused);
+    }
+}

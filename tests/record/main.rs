@@ -1,0 +1,10 @@
+//! What is kept: saved, found again, never lost, and refused in time.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
+
+mod faults;
+mod faulty;
+mod file;
+mod sample;
+mod search;
+mod shelf;
+mod small;

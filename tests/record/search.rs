@@ -1,0 +1,92 @@
+//! Finding and sorting, and how long it takes.
+
+use crate::sample::{draft, stamp, title};
+use haulm::domain::{Draft, Entry, LiquidDraft, LiquidId, Role};
+use haulm::quantity::Unit;
+use haulm::record::revision::{Revision, Title};
+use haulm::record::shelf::Shelf;
+use haulm::record::store::MemoryStore;
+use haulm::record::summary::{Order, find};
+use std::time::{Duration, Instant};
+
+fn shelf() -> Shelf<MemoryStore> {
+    let mut shelf = Shelf::open(MemoryStore::default()).unwrap();
+    for (at, name) in ["Straw 9 mm", "straw 12 mm", "Wood 9 mm", "Straw 009 mm, thin", "Ähre"].iter().enumerate() {
+        let mut title = title(name);
+        if *name == "Wood 9 mm" {
+            title.tags = vec!["Summer".to_owned()];
+        }
+        let density = if at == 1 { "720" } else { "680" };
+        shelf.save(Revision::first(title, draft(density), stamp(at as u64)).unwrap()).unwrap();
+    }
+    shelf
+}
+
+#[track_caller]
+fn check(query: &str, order: Order, expected: &[&str]) {
+    let shelf = shelf();
+    let found = find(&shelf.recipes(), query, order);
+    let names: Vec<&str> = found.iter().map(|listed| listed.head.name.as_str()).collect();
+    assert_eq!(names, expected, "{query:?} by {order:?}");
+}
+
+#[test]
+fn every_word_has_to_occur_somewhere() {
+    check("straw 12", Order::Name, &["straw 12 mm"]);
+    check("  STRAW   mm ", Order::Name, &["Straw 9 mm", "Straw 009 mm, thin", "straw 12 mm"]);
+    check("summer", Order::Name, &["Wood 9 mm"]);
+    check("720", Order::Name, &["straw 12 mm"]);
+    check("ähre pmdi", Order::Name, &["Ähre"]);
+    check("isocyanate wax emulsion screen summer ab wood", Order::Name, &["Wood 9 mm"]);
+    check("nothing of that", Order::Name, &[]);
+    check("thick", Order::Name, &[]);
+}
+
+#[test]
+fn sorted_by_name_and_time() {
+    let by_name = ["Straw 9 mm", "Straw 009 mm, thin", "straw 12 mm", "Wood 9 mm", "Ähre"];
+    check("", Order::Name, &by_name);
+    check("", Order::NameBackwards, &by_name.iter().rev().copied().collect::<Vec<_>>());
+    check("", Order::Newest, &["Ähre", "Straw 009 mm, thin", "Wood 9 mm", "straw 12 mm", "Straw 9 mm"]);
+    check("", Order::Oldest, &["Straw 9 mm", "straw 12 mm", "Wood 9 mm", "Straw 009 mm, thin", "Ähre"]);
+}
+
+/// A recipe with everything filled in and four liquids.
+fn full(n: usize) -> (Title, Draft) {
+    let mut draft = Draft::default();
+    for field in haulm::domain::Field::PLAIN {
+        draft.entry_mut(*field).unwrap().text = format!("{}.{}", n % 700, n % 10);
+    }
+    for id in 1..=4 {
+        let mut liquid = LiquidDraft::blank(LiquidId(id), Role::Binder);
+        liquid.name = format!("Liquid {id} of {n}");
+        liquid.dose = Entry::typed("4.5", Unit::Percent);
+        liquid.source = "certificate of last month".to_owned();
+        draft.liquids.push(liquid);
+    }
+    (title(&format!("Recipe {n} of the mill")), draft)
+}
+
+/// Budget in the browser: 100 ms to open, and as much to search and sort, 2 000 recipes. This is a
+/// loose bound for native code without optimisation; DEVELOPERS.md has the figures measured.
+#[test]
+#[allow(clippy::print_stdout, reason = "the figures are wanted, with --nocapture")]
+fn two_thousand_recipes_open_and_are_searched_in_time() {
+    let store = MemoryStore::default();
+    let mut shelf = Shelf::open(store.clone()).unwrap();
+    for n in 0..2_000 {
+        let (title, draft) = full(n);
+        shelf.save(Revision::first(title, draft, stamp(n as u64)).unwrap()).unwrap();
+    }
+    let bytes = shelf.revision(shelf.recipes()[0].head.id).unwrap().text().len();
+    let start = Instant::now();
+    let shelf = Shelf::open(store).unwrap();
+    let opened = start.elapsed();
+    let start = Instant::now();
+    let listed = shelf.recipes();
+    let found = find(&listed, "recipe liquid 1234", Order::Name).len();
+    let searched = start.elapsed();
+    println!("{bytes} bytes a recipe, opened in {opened:?}, searched in {searched:?}");
+    assert_eq!((listed.len(), found), (2_000, 1));
+    assert!(opened < Duration::from_secs(5) && searched < Duration::from_millis(500), "{opened:?} {searched:?}");
+}

@@ -1,0 +1,139 @@
+//! The open draft, the settings, and the mill's own binder systems.
+
+use crate::faulty::{Fault, FaultyStore};
+use crate::sample::{draft, stamp, title};
+use haulm::quantity::format::DecimalMark;
+use haulm::quantity::kind::System;
+use haulm::quantity::{Kind, Unit, Units};
+use haulm::record::id::RevisionId;
+use haulm::record::open_draft::OpenDraft;
+use haulm::record::revision::Standing;
+use haulm::record::settings::{Settings, Theme};
+use haulm::record::shelf::{DRAFT, SETTINGS, Shelf, Unread};
+use haulm::record::store::Store;
+use haulm::record::summary::Order;
+use haulm::record::system::BinderSystem;
+use serde_json::{Value, json};
+
+fn new_shelf() -> (FaultyStore, Shelf<FaultyStore>) {
+    let store = FaultyStore::default();
+    (store.clone(), Shelf::open(store).unwrap())
+}
+
+fn work(density: &str) -> OpenDraft {
+    let from = RevisionId::parse("00112233445566778899aabbccddeeff");
+    OpenDraft { from, title: title("Straw 16"), draft: draft(density), example: false }
+}
+
+#[test]
+fn the_work_in_hand_survives_a_reload() {
+    let (store, shelf) = new_shelf();
+    assert_eq!(shelf.open_draft(), Ok(None));
+    shelf.keep_draft(&work("680")).unwrap();
+    shelf.keep_draft(&work("7,3 0")).unwrap();
+    assert_eq!(Shelf::open(store.clone()).unwrap().open_draft(), Ok(Some(work("7,3 0"))));
+    shelf.drop_draft().unwrap();
+    assert_eq!(Shelf::open(store).unwrap().open_draft(), Ok(None));
+}
+
+#[test]
+fn the_last_work_in_hand_stays_when_the_next_is_refused() {
+    let (store, shelf) = new_shelf();
+    shelf.keep_draft(&work("680")).unwrap();
+    for fault in [Fault::Full, Fault::Blocked, Fault::Dropped] {
+        store.fail_write(0, fault);
+        assert!(shelf.keep_draft(&work("700")).is_err(), "{fault:?}");
+        assert_eq!(shelf.open_draft(), Ok(Some(work("680"))), "{fault:?}");
+    }
+}
+
+/// What cannot be read is set aside before it is written over; where that fails, it is not.
+#[test]
+fn what_cannot_be_read_is_set_aside_before_it_is_written_over() {
+    for key in [DRAFT, SETTINGS] {
+        let (store, shelf) = new_shelf();
+        let keep = || match key {
+            DRAFT => shelf.keep_draft(&work("680")),
+            _ => shelf.keep_settings(&Settings::default()),
+        };
+        store.inner.write(key, "half a tex").unwrap();
+        if key == DRAFT {
+            assert!(matches!(shelf.open_draft(), Err(Unread::Refused(_))));
+        } else {
+            assert!(matches!(shelf.settings(), Err(Unread::Refused(_))));
+        }
+        store.fail_write(0, Fault::Full);
+        assert!(keep().is_err());
+        assert_eq!(store.inner.read(key).unwrap().as_deref(), Some("half a tex"));
+        keep().unwrap();
+        keep().unwrap();
+        let aside = shelf.aside().unwrap();
+        assert_eq!(aside.iter().map(|(_, text)| text.as_str()).collect::<Vec<_>>(), ["half a tex"]);
+    }
+}
+
+fn read_settings(value: &Value) -> Settings {
+    Settings::read(&value.to_string()).unwrap()
+}
+
+#[test]
+fn settings_take_what_they_know_and_keep_the_rest() {
+    let usual = Settings::default();
+    assert_eq!(usual.currency, "€");
+    assert_eq!(read_settings(&json!({ "haulm": "settings", "version": 1 })), usual);
+    let some = read_settings(&json!({
+        "haulm": "settings", "version": 1,
+        "theme": "sepia", "units": [3], "currency": 5, "order": "name", "copied_at": -1, "initials": "CD", "later": [1, 2],
+    }));
+    assert_eq!((some.theme, some.currency.as_str(), some.order), (Theme::System, "€", Order::Name));
+    assert_eq!((some.copied_at, some.initials.as_str()), (None, "CD"));
+    let written: Value = serde_json::from_str(&some.text().unwrap()).unwrap();
+    assert_eq!((&written["later"], &written["haulm"]), (&json!([1, 2]), &json!("settings")));
+    assert_eq!(Settings::read(&some.text().unwrap()), Ok(some));
+}
+
+#[test]
+fn settings_are_kept() {
+    let (store, shelf) = new_shelf();
+    assert_eq!(shelf.settings(), Ok(Settings::default()));
+    let mut units = Units::default();
+    units.set_system(System::Us);
+    units.choose(Kind::Moisture, Unit::PercentWetBasis);
+    units.mark = DecimalMark::Comma;
+    let settings = Settings {
+        units,
+        currency: "kr".to_owned(),
+        theme: Theme::Dark,
+        initials: "CD".to_owned(),
+        order: Order::NameBackwards,
+        copied_at: Some(5),
+        ..Settings::default()
+    };
+    shelf.keep_settings(&settings).unwrap();
+    assert_eq!(Shelf::open(store).unwrap().settings(), Ok(settings));
+}
+
+#[test]
+fn binder_systems_are_kept_changed_and_removed() {
+    let (store, mut shelf) = new_shelf();
+    let names = |shelf: &Shelf<FaultyStore>| -> Vec<String> {
+        shelf.systems().iter().map(|system| system.content().name.clone()).collect()
+    };
+    let liquids = draft("680").liquids;
+    let first =
+        BinderSystem::first("Own pMDI".to_owned(), "certificate".to_owned(), liquids.clone(), stamp(1)).unwrap();
+    let id = shelf.save_system(first.clone()).unwrap();
+    shelf.save_system(BinderSystem::first("A second".to_owned(), String::new(), vec![], stamp(2)).unwrap()).unwrap();
+    assert_eq!(names(&shelf), ["A second", "Own pMDI"]);
+
+    let changed = first.follow(stamp(3), |content| content.name = "Own pMDI b".to_owned()).unwrap();
+    shelf.save_system(changed.clone()).unwrap();
+    let mut shelf = Shelf::open(store).unwrap();
+    assert_eq!(names(&shelf), ["A second", "Own pMDI b"]);
+    assert_eq!(shelf.system(id).unwrap().content().liquids, liquids, "the earlier save is still there");
+
+    let removed = changed.follow(stamp(4), |content| content.standing = Standing::Removed).unwrap();
+    shelf.save_system(removed).unwrap();
+    assert_eq!(names(&shelf), ["A second"]);
+    assert_eq!(shelf.recipes().len(), 0);
+}
