@@ -1,0 +1,4 @@
+//! What several pages are made of.
+
+pub mod figure;
+pub mod finding;
