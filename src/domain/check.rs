@@ -47,6 +47,10 @@ pub fn read_field(draft: &Draft, field: Field) -> Result<Option<f64>, What> {
     if entry.is_blank() {
         return if limit.optional { Ok(None) } else { Err(What::Missing) };
     }
+    // Only a file can bring a box with a unit of something else.
+    if entry.unit.dimension() != kind.dimension() {
+        return Err(What::Unreadable(ReadError::OtherUnit { unit: entry.unit }));
+    }
     let reading = read(&entry.text, kind, entry.unit).map_err(|error| match error {
         ReadError::Empty => What::Missing,
         other => What::Unreadable(other),

@@ -23,6 +23,8 @@ pub mod liquid;
 
 // The balance.
 
+/// Every stream of the line, and whether mass closes at each machine.
+pub mod balance;
 /// Every figure of the solved balance by name.
 pub mod figure;
 /// Which machine limits the line.

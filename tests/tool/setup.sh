@@ -57,7 +57,7 @@ need_lints() {
 need_tool() {
   local command=$1 package=$2 version=$3
   shift 3
-  [[ $("$command" --version 2>/dev/null) == *" $version"* ]] && return
+  [[ "$("$command" --version 2>/dev/null) " == "$command $version "* ]] && return
   say "Installing $package $version into $tools"
   env -u CARGO_TARGET_DIR -u CARGO_BUILD_TARGET -u RUSTFLAGS CARGO_PROFILE_RELEASE_OPT_LEVEL=0 CARGO_PROFILE_RELEASE_LTO=off \
     CARGO_PROFILE_RELEASE_CODEGEN_UNITS=16 cargo install "$package" --version "=$version" --locked --root "$tools" --force "$@"

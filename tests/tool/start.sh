@@ -15,4 +15,4 @@ need_build
 say "Building the app"
 trunk build --release
 say "Haulm is at http://127.0.0.1:$port/ (it is built anew when a source changes; Ctrl+C stops it)"
-trunk serve --release --port "$port"
+exec trunk --log error serve --release --port "$port"

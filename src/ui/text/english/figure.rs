@@ -16,6 +16,7 @@ pub(super) fn figure(figure: Figure) -> FigureWords {
         Figure::FibreWater => words("Water with the fibre", "water"),
         Figure::Liquid(_, part) => liquid(part),
         Figure::Solids => words("Furnish solids", "oven-dry: fibre and all solids sprayed on it"),
+        Figure::FurnishPerFibre => words("Furnish per fibre", "oven-dry furnish per oven-dry fibre"),
         Figure::WaterNeeded => words("Water needed", "water, for the mat moisture wanted"),
         Figure::WaterOnHand => words("Water on hand", "water, with fibre, liquids and thinning"),
         Figure::WaterDose => words("Water dose", "water, by mass"),
