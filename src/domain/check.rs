@@ -67,7 +67,10 @@ pub fn read_field(draft: &Draft, field: Field) -> Result<Option<f64>, What> {
 #[must_use]
 pub fn limit_of(draft: &Draft, field: Field) -> Limit {
     match field {
-        Field::Liquid(id, part) => draft.liquid(id).map_or(limit::plain(field), |liquid| limit::liquid(liquid, part)),
+        Field::Liquid(id, part) => draft.liquid(id).map_or(limit::plain(field), |liquid| {
+            let another = |other: &LiquidDraft| other.id != id && other.role == Role::Binder;
+            limit::liquid(liquid, part, draft.liquids.iter().any(another))
+        }),
         plain => limit::plain(plain),
     }
 }

@@ -1,6 +1,6 @@
 //! Every figure of the solved balance by name, so that views, workings and exports share one list.
 
-use super::liquid::LiquidId;
+use super::liquid::{DoseWay, LiquidId};
 use super::machine::Machine;
 use super::outcome::Case;
 use super::solved::LiquidFlow;
@@ -544,6 +544,22 @@ impl Case {
     #[must_use]
     pub fn anything_priced(&self) -> bool {
         self.solved.usage.fibre_cost.is_some() || self.solved.liquids.iter().any(|flow| flow.cost.is_some())
+    }
+
+    /// A liquid's dose as another way to enter it would have it, so that changing the way changes
+    /// nothing but the numbers. `None` for a base without solids.
+    #[must_use]
+    pub fn dose_in(&self, id: LiquidId, way: DoseWay) -> Option<Amount> {
+        let part = |part| self.figure(Figure::Liquid(id, part));
+        match way {
+            DoseWay::SolidsOnFibre => part(LiquidFigure::SolidsOnFibre),
+            DoseWay::LiquidOnFibre => part(LiquidFigure::LiquidOnFibre),
+            DoseWay::LiquidPerBoard => part(LiquidFigure::PerVolume),
+            DoseWay::SolidsOnLiquid(base) => {
+                let dose = self.liquid(id)?.solids / self.liquid(base)?.solids;
+                dose.is_finite().then(|| Amount::from_base(Kind::Dose, dose.value))
+            }
+        }
     }
 
     fn capacity(&self, machine: Machine) -> Option<&super::machine::Capacity> {

@@ -143,12 +143,12 @@ pub const fn plain(field: Field) -> Limit {
     }
 }
 
-/// The limit of a liquid's field.
+/// The limit of a liquid's field. Beside another binder a smaller dose is usual.
 #[must_use]
-pub fn liquid(liquid: &LiquidDraft, field: LiquidField) -> Limit {
+pub fn liquid(liquid: &LiquidDraft, field: LiquidField, beside_another: bool) -> Limit {
     let substance = liquid.substance;
     match field {
-        LiquidField::Dose => dose(liquid),
+        LiquidField::Dose => dose(liquid, beside_another),
         LiquidField::Solids => with(Limit::above_to(U::Percent, 0.0, 100.0), usual_solids(substance)),
         LiquidField::Density => with(
             Limit::above_to(U::KilogramPerCubicMetre, 0.0, 3_000.0),
@@ -166,12 +166,15 @@ fn with(limit: Limit, usual: Option<(f64, f64, Source)>) -> Limit {
     }
 }
 
-fn dose(liquid: &LiquidDraft) -> Limit {
+fn dose(liquid: &LiquidDraft, beside_another: bool) -> Limit {
     match liquid.dose_way {
-        DoseWay::SolidsOnFibre => with(Limit::from_to(U::Percent, 0.0, 100.0), usual_dose_on_fibre(liquid)),
-        DoseWay::SolidsOnLiquid(_) if liquid.role == Role::Hardener => {
+        DoseWay::SolidsOnFibre => {
+            with(Limit::from_to(U::Percent, 0.0, 100.0), usual_dose_on_fibre(liquid.substance, beside_another))
+        }
+        DoseWay::SolidsOnLiquid(_) if liquid.role == Role::Hardener && liquid.substance.is_hardener_salt() => {
             Limit::from_to(U::Percent, 0.0, 100.0).usually(0.85, 3.0, Published("Čuk et al. (2011) and others"))
         }
+        DoseWay::SolidsOnLiquid(_) if liquid.role == Role::Hardener => Limit::from_to(U::Percent, 0.0, 100.0),
         DoseWay::SolidsOnLiquid(_) => Limit::from_to(U::Percent, 0.0, 1_000.0),
         DoseWay::LiquidOnFibre => Limit::from_to(U::Percent, 0.0, 200.0),
         DoseWay::LiquidPerBoard => Limit::from_to(U::KilogramPerCubicMetre, 0.0, 1_000.0),
@@ -179,36 +182,65 @@ fn dose(liquid: &LiquidDraft) -> Limit {
 }
 
 /// Solids on oven-dry fibre, %.
-fn usual_dose_on_fibre(liquid: &LiquidDraft) -> Option<(f64, f64, Source)> {
-    match liquid.substance {
+fn usual_dose_on_fibre(substance: Substance, beside_another: bool) -> Option<(f64, f64, Source)> {
+    match substance {
+        Substance::Uf | Substance::Muf if beside_another => Some((4.0, 17.0, FromMemory)),
         Substance::Uf | Substance::Muf => {
             Some((9.0, 17.0, Published("Yousefi (2009); Halvarsson et al. (2008), wheat straw")))
         }
+        Substance::Pmdi if beside_another => Some((0.5, 5.0, FromMemory)),
         Substance::Pmdi => Some((3.0, 5.0, Published("Halvarsson et al. (2010), rice straw"))),
+        Substance::Pf => Some((4.0, 12.0, FromMemory)),
+        Substance::Soy => Some((5.0, 12.0, FromMemory)),
+        Substance::Tannin => Some((6.0, 14.0, FromMemory)),
         Substance::WaxEmulsion => Some((0.5, 1.0, Published("Wood Handbook (2010), chapter 11"))),
-        _ => None,
+        Substance::AmmoniumSulfate
+        | Substance::AmmoniumChloride
+        | Substance::AmmoniumNitrate
+        | Substance::Urea
+        | Substance::Other => None,
     }
 }
 
-/// Solids as delivered, %.
+/// Solids as delivered, %. The salts end where they no longer dissolve at 20 °C.
 fn usual_solids(substance: Substance) -> Option<(f64, f64, Source)> {
     match substance {
-        Substance::Uf => Some((60.0, 70.0, Published("Dunky (1998); Cosereanu and Cerbu (2019): 66 ± 1 %"))),
+        Substance::Uf => {
+            Some((60.0, 70.0, Published("around the 66 ± 1 % of Dunky (1998) and Cosereanu and Cerbu (2019)")))
+        }
         Substance::Muf => Some((60.0, 65.0, FromMemory)),
         Substance::Pf => Some((40.0, 50.0, FromMemory)),
         Substance::Pmdi => Some((100.0, 100.0, FromMemory)),
+        Substance::Soy => Some((25.0, 50.0, FromMemory)),
+        Substance::Tannin => Some((35.0, 55.0, FromMemory)),
         Substance::WaxEmulsion => Some((30.0, 60.0, FromMemory)),
-        _ => None,
+        Substance::AmmoniumSulfate => Some((10.0, 42.0, FromMemory)),
+        Substance::AmmoniumChloride => Some((10.0, 27.0, FromMemory)),
+        Substance::AmmoniumNitrate => Some((10.0, 65.0, FromMemory)),
+        Substance::Urea => Some((10.0, 51.0, FromMemory)),
+        Substance::Other => None,
     }
 }
 
-/// Density as delivered, kg/m³.
+/// Density as delivered, kg/m³. The solutions' reach from water to the end of the table at 20 °C.
 fn usual_density(substance: Substance) -> Option<(f64, f64, Source)> {
     match substance {
         Substance::Uf => Some((1_260.0, 1_300.0, FromMemory)),
+        Substance::Muf => Some((1_240.0, 1_300.0, FromMemory)),
         Substance::Pf => Some((1_180.0, 1_220.0, FromMemory)),
         Substance::Pmdi => Some((1_210.0, 1_250.0, FromMemory)),
+        Substance::Soy => Some((1_050.0, 1_200.0, FromMemory)),
+        Substance::Tannin => Some((1_150.0, 1_260.0, FromMemory)),
         Substance::WaxEmulsion => Some((930.0, 970.0, FromMemory)),
-        _ => None,
+        Substance::AmmoniumSulfate => {
+            Some((998.0, 1_228.0, Published("CRC Handbook of Chemistry and Physics, 102nd ed., up to 40 %")))
+        }
+        Substance::AmmoniumChloride => {
+            Some((998.0, 1_068.0, Published("CRC Handbook of Chemistry and Physics, 102nd ed., up to 24 %")))
+        }
+        Substance::Urea => {
+            Some((998.0, 1_132.0, Published("CRC Handbook of Chemistry and Physics, 102nd ed., up to 46 %")))
+        }
+        Substance::AmmoniumNitrate | Substance::Other => None,
     }
 }

@@ -10,12 +10,16 @@ pub mod caution;
 pub mod check;
 /// What the user typed, raw.
 pub mod draft;
+/// The example that a first start shows.
+pub mod example;
 /// The address of every number a person can type.
 pub mod field;
 /// What there is to say about a recipe, as data.
 pub mod finding;
 /// A recipe that can be solved.
 pub mod input;
+/// Typical binder systems to start from.
+pub mod library;
 /// One table of what a field may hold and what is usual.
 pub mod limit;
 /// What a liquid is and what it is for.
@@ -68,6 +72,7 @@ pub mod wanted;
 pub use caution::{Caution, cautions};
 pub use check::{Checked, check};
 pub use draft::{Draft, Entry, LiquidDraft};
+pub use example::example;
 pub use field::{Field, LiquidField};
 pub use figure::{Figure, LiquidFigure};
 pub use finding::{Finding, Grade, Place, What};

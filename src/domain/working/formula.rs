@@ -283,7 +283,7 @@ impl Sheet<'_> {
     }
 
     /// Whether a dose comes, perhaps by way of other liquids, from a dose per volume of board.
-    fn from_board(&self, id: LiquidId) -> bool {
+    fn hangs_on_board(&self, id: LiquidId) -> bool {
         let mut at = self.place(id);
         // The tree of bases is no deeper than it has liquids.
         for _ in 0..self.liquids().len() {
@@ -302,7 +302,7 @@ impl Sheet<'_> {
             return Some(self.fig(Figure::NetSolids)? / (Expr::ONE - self.field(Field::Reject)?));
         }
         let fibre = self.fig(Figure::Fibre)?;
-        let (on_board, on_fibre): (Vec<_>, Vec<_>) = self.ids().into_iter().partition(|id| self.from_board(*id));
+        let (on_board, on_fibre): (Vec<_>, Vec<_>) = self.ids().into_iter().partition(|id| self.hangs_on_board(*id));
         let mut terms = vec![fibre];
         for id in on_fibre {
             terms.push(self.fig(Figure::Liquid(id, LiquidFigure::Solids))?);
@@ -329,7 +329,7 @@ impl Sheet<'_> {
         let of_base = |part| base_id.map(|id| Figure::Liquid(id, part));
         let formula = match part {
             LiquidFigure::Solids => match dosing {
-                _ if self.from_board(id) => self.fig(own(LiquidFigure::Share))? * self.fig(Figure::Solids)?,
+                _ if self.hangs_on_board(id) => self.fig(own(LiquidFigure::Share))? * self.fig(Figure::Solids)?,
                 Dosing::SolidsOnLiquid(..) => {
                     self.field(field(LiquidField::Dose))? * self.fig(of_base(LiquidFigure::Solids)?)?
                 }
@@ -353,13 +353,13 @@ impl Sheet<'_> {
                     let net = (Expr::ONE - self.field(Field::Reject)?) * self.field(Field::AreaYield)?;
                     dose * net * self.field(Field::Thickness)? / self.fig(Figure::MatOvenDry)?
                 }
-                Dosing::SolidsOnLiquid(..) if self.from_board(id) => {
+                Dosing::SolidsOnLiquid(..) if self.hangs_on_board(id) => {
                     self.field(field(LiquidField::Dose))? * self.fig(of_base(LiquidFigure::Share)?)?
                 }
                 _ => self.fig(own(LiquidFigure::Solids))? / self.fig(Figure::Solids)?,
             },
             LiquidFigure::SolidsOnFibre => match dosing {
-                _ if self.from_board(id) => {
+                _ if self.hangs_on_board(id) => {
                     let rest = Expr::sum(self.shares_of_board());
                     let on_fibre = Expr::sum(self.on_fibre());
                     self.fig(own(LiquidFigure::Share))? * (Expr::ONE + on_fibre) / (Expr::ONE - rest)
@@ -388,12 +388,12 @@ impl Sheet<'_> {
     }
 
     fn shares_of_board(&mut self) -> Vec<Expr> {
-        let ids: Vec<_> = self.ids().into_iter().filter(|id| self.from_board(*id)).collect();
+        let ids: Vec<_> = self.ids().into_iter().filter(|id| self.hangs_on_board(*id)).collect();
         ids.into_iter().filter_map(|id| self.fig(Figure::Liquid(id, LiquidFigure::Share))).collect()
     }
 
     fn on_fibre(&mut self) -> Vec<Expr> {
-        let ids: Vec<_> = self.ids().into_iter().filter(|id| !self.from_board(*id)).collect();
+        let ids: Vec<_> = self.ids().into_iter().filter(|id| !self.hangs_on_board(*id)).collect();
         ids.into_iter().filter_map(|id| self.fig(Figure::Liquid(id, LiquidFigure::SolidsOnFibre))).collect()
     }
 }

@@ -23,15 +23,14 @@ pub struct Message {
     pub mend: String,
 }
 
-/// The words of a field.
+/// The words of a field. Its letter in formulas is no word:
+/// [`Symbol::of_field`](crate::domain::working::Symbol::of_field).
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct FieldWords {
     /// What the field holds, with its basis where that is fixed. The unit stands beside the box.
     pub label: &'static str,
     /// One short plain sentence; may be empty.
     pub hint: &'static str,
-    /// The symbol in formulas, an underscore before its index ("ω_f"); may be empty.
-    pub symbol: &'static str,
 }
 
 /// The words of a figure.
@@ -52,4 +51,22 @@ pub struct CautionWords {
     pub text: &'static str,
     /// Published limits with their source; may be empty.
     pub limits: &'static str,
+}
+
+/// The words of a binder system.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct SystemWords {
+    /// Its name.
+    pub name: &'static str,
+    /// What to know about it, one or two sentences.
+    pub note: &'static str,
+}
+
+/// What a text that was refused is to the reader.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Carrier {
+    /// A file that was chosen.
+    File,
+    /// A record in the browser's store.
+    Record,
 }

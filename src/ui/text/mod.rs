@@ -8,21 +8,26 @@ mod english;
 mod page;
 mod show;
 
-pub use context::{CautionWords, Context, FieldWords, FigureWords, Message};
+pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Message, SystemWords};
 pub use english::ENGLISH;
 pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
-pub use show::{shown, trimmed, unit_shown};
+pub use show::{shown, trimmed, trimmed_to, unit_shown};
 
+use crate::domain::balance::{Node, StreamName};
 use crate::domain::caution::Caution;
 use crate::domain::draft::{FeedWay, LiquidDraft, WaterWay};
 use crate::domain::glue_batch::GlueError;
+use crate::domain::library::SystemKey;
 use crate::domain::limit::Source;
 use crate::domain::machine::Machine;
 use crate::domain::solute::Solute;
 use crate::domain::solution::MakeUpError;
+use crate::domain::working::{Constant, Ground};
 use crate::domain::{DoseWay, Draft, Field, Figure, Finding, Grade, Role, Station, Substance};
 use crate::quantity::kind::System;
 use crate::quantity::{Dimension, Kind};
+use crate::record::shelf::{SaveError, Unread};
+use crate::record::{Refusal, StoreError};
 use std::borrow::Cow;
 
 /// The words of one language.
@@ -32,7 +37,7 @@ pub struct Words {
     pub code: &'static str,
     /// The language's own name.
     pub language: &'static str,
-    /// Label, hint and symbol of a field. A liquid's field is labelled without the liquid's name.
+    /// Label and hint of a field. A liquid's field is labelled without the liquid's name.
     pub field: fn(Field, &Draft) -> FieldWords,
     /// A field by its full name, as messages call it: with the liquid's name.
     pub field_name: fn(Field, &Draft) -> String,
@@ -63,6 +68,8 @@ pub struct Words {
     pub water_way: fn(WaterWay) -> &'static str,
     /// A way to enter a dose, its base named.
     pub dose_way: fn(DoseWay, &Draft) -> Cow<'static, str>,
+    /// A binder system of the starting library.
+    pub binder_system: fn(SystemKey) -> SystemWords,
     /// A kind of figure, where its unit is chosen.
     pub kind: fn(Kind) -> &'static str,
     /// What a unit measures.
@@ -75,6 +82,22 @@ pub struct Words {
     pub make_up: fn(&MakeUpError, &Context<'_>) -> Message,
     /// Why a glue cannot be mixed. The names of the parts stand in their places.
     pub glue: fn(&GlueError, &[&str], &Context<'_>) -> Message,
+    /// A machine of the balance, or the world outside the line.
+    pub node: fn(Node) -> &'static str,
+    /// What flows between two machines; a liquid by its name.
+    pub stream: fn(StreamName, &Draft) -> Cow<'_, str>,
+    /// A number from a table.
+    pub constant: fn(Constant) -> &'static str,
+    /// Where a formula comes from.
+    pub ground: fn(Ground) -> &'static str,
+    /// Why a text is not taken, and where in it the trouble is.
+    pub refusal: fn(&Refusal, Carrier) -> Message,
+    /// Why a stored record is not shown.
+    pub unread: fn(&Unread) -> Message,
+    /// Why the store did not do what it was asked.
+    pub store: fn(&StoreError) -> Message,
+    /// Why something was not saved.
+    pub unsaved: fn(&SaveError) -> Message,
     /// The frame around all pages.
     pub tools: Tools,
     /// The recipe page.

@@ -85,6 +85,8 @@ pub struct RecipePage {
     pub first_revision: &'static str,
     pub example: &'static str,
     pub example_hint: &'static str,
+    pub example_name: &'static str,
+    pub example_note: &'static str,
     pub example_again: &'static str,
     pub start_blank: &'static str,
     pub inputs: &'static str,

@@ -1,6 +1,7 @@
 //! Amounts in running text. The view formats figures itself; this is for sentences.
 
 use super::Context;
+use crate::quantity::format::DecimalMark;
 use crate::quantity::{Amount, Dimension, Unit, format};
 use std::borrow::Cow;
 
@@ -20,6 +21,12 @@ pub fn trimmed(amount: Amount, context: &Context<'_>) -> String {
     let unit = context.units.unit(amount.kind);
     let text = format::amount(amount, unit, context.units.mark);
     without_zeros(&text, context.units.mark.char())
+}
+
+/// A number with so many significant digits, zeros at the end left out.
+#[must_use]
+pub fn trimmed_to(value: f64, digits: u8, mark: DecimalMark) -> String {
+    without_zeros(&format::significant(value, digits, mark), mark.char())
 }
 
 /// An amount with its unit, for a sentence.

@@ -6,51 +6,47 @@ use crate::domain::field::LiquidField;
 use crate::domain::{DoseWay, Draft, Field, LiquidId};
 use crate::ui::text::FieldWords;
 
-const fn words(label: &'static str, symbol: &'static str, hint: &'static str) -> FieldWords {
-    FieldWords { label, hint, symbol }
+const fn words(label: &'static str, hint: &'static str) -> FieldWords {
+    FieldWords { label, hint }
 }
 
 pub(super) fn field(field: Field, draft: &Draft) -> FieldWords {
     match field {
         Field::FibreFlow => fibre_flow(draft.feed_way),
-        Field::WantedLineSpeed => words("Line speed wanted", "v", "The fibre flow follows from it."),
+        Field::WantedLineSpeed => words("Line speed wanted", "The fibre flow follows from it."),
         Field::WantedPressFactor => {
-            words("Press factor wanted", "", "Pressing time per pressed thickness; the fibre flow follows from it.")
+            words("Press factor wanted", "Pressing time per pressed thickness; the fibre flow follows from it.")
         }
-        Field::FibreMoisture => words("Fibre moisture", "ω_f", "Of the dried fibre as it enters the blender."),
-        Field::FibrePrice => words("Fibre price, oven-dry", "", "Per oven-dry mass."),
-        Field::MatMoisture => words("Mat moisture wanted", "ω_t", "At the former; the water dose follows from it."),
+        Field::FibreMoisture => words("Fibre moisture", "Of the dried fibre as it enters the blender."),
+        Field::FibrePrice => words("Fibre price, oven-dry", "Per oven-dry mass."),
+        Field::MatMoisture => words("Mat moisture wanted", "At the former; the water dose follows from it."),
         Field::DryingLoss => {
-            words("Drying on the way", "δ", "Points of dry-basis moisture lost between blender and former.")
+            words("Drying on the way", "Points of dry-basis moisture lost between blender and former.")
         }
-        Field::WaterOnFibre => {
-            words("Water dose, water on oven-dry fibre", "", "kg of water per 100 kg oven-dry fibre.")
-        }
-        Field::WaterFlow => words("Water dose, flow", "", ""),
-        Field::BoardDensity => words("Board density", "ρ", "Finished board at its board moisture (EN 323)."),
-        Field::BoardMoisture => words("Board moisture", "ω_b", "At which the density is meant."),
-        Field::Thickness => words("Finished thickness", "t", "After sanding."),
-        Field::SandTop => words("Sanded off, top face", "a_top", ""),
-        Field::SandBottom => words("Sanded off, bottom face", "a_bottom", ""),
+        Field::WaterOnFibre => words("Water dose, water on oven-dry fibre", "kg of water per 100 kg oven-dry fibre."),
+        Field::WaterFlow => words("Water dose, flow", ""),
+        Field::BoardDensity => words("Board density", "Finished board at its board moisture (EN 323)."),
+        Field::BoardMoisture => words("Board moisture", "At which the density is meant."),
+        Field::Thickness => words("Finished thickness", "After sanding."),
+        Field::SandTop => words("Sanded off, top face", ""),
+        Field::SandBottom => words("Sanded off, bottom face", ""),
         Field::SurfaceRatio => {
-            words("Density of the sanded-off layers, ratio to the mean", "k", "1 when nothing better is known.")
+            words("Density of the sanded-off layers, ratio to the mean", "1 when nothing better is known.")
         }
-        Field::MatWidth => words("Mat width, trimmed", "b", "As it enters the press."),
-        Field::SpreadWidth => words("Spread width", "", "As the former lays it; the edges between return."),
-        Field::PressLength => words("Press length, heated", "", ""),
-        Field::Reject => words("Sifter reject, share of the furnish", "r", ""),
-        Field::AreaYield => words("Area yield", "y", "Finished area per pressed area, after edges and crosscuts."),
-        Field::ExitMoisture => {
-            words("Board moisture leaving the press", "ω_exit", "Blank: taken to be the board moisture.")
-        }
-        Field::MatBulkDensity => words("Bulk density of the loose mat, moist", "", "Gives the mat height."),
-        Field::MatTemperature => words("Mat temperature before the press", "", ""),
-        Field::SurfaceSpray => words("Water sprayed on the mat, both faces", "", "Between former and press."),
-        Field::ShiftHours => words("Hours of a shift", "", ""),
-        Field::FibreSupply => words("Most fibre the dryer supplies, oven-dry", "", "Blank: no limit."),
-        Field::BlenderCapacity => words("Most furnish through the blender, oven-dry", "", "Blank: no limit."),
-        Field::LeastPressFactor => words("Least press factor that cures", "", "Blank: no limit."),
-        Field::TopLineSpeed => words("Top line speed", "", "Of former and press; blank: no limit."),
+        Field::MatWidth => words("Mat width, trimmed", "As it enters the press."),
+        Field::SpreadWidth => words("Spread width", "As the former lays it; the edges between return."),
+        Field::PressLength => words("Press length, heated", ""),
+        Field::Reject => words("Sifter reject, share of the furnish", ""),
+        Field::AreaYield => words("Area yield", "Finished area per pressed area, after edges and crosscuts."),
+        Field::ExitMoisture => words("Board moisture leaving the press", "Blank: taken to be the board moisture."),
+        Field::MatBulkDensity => words("Bulk density of the loose mat, moist", "Gives the mat height."),
+        Field::MatTemperature => words("Mat temperature before the press", ""),
+        Field::SurfaceSpray => words("Water sprayed on the mat, both faces", "Between former and press."),
+        Field::ShiftHours => words("Hours of a shift", ""),
+        Field::FibreSupply => words("Most fibre the dryer supplies, oven-dry", "Blank: no limit."),
+        Field::BlenderCapacity => words("Most furnish through the blender, oven-dry", "Blank: no limit."),
+        Field::LeastPressFactor => words("Least press factor that cures", "Blank: no limit."),
+        Field::TopLineSpeed => words("Top line speed", "Of former and press; blank: no limit."),
         Field::Liquid(id, part) => liquid_field(id, part, draft),
     }
 }
@@ -58,10 +54,10 @@ pub(super) fn field(field: Field, draft: &Draft) -> FieldWords {
 fn fibre_flow(way: FeedWay) -> FieldWords {
     match way {
         FeedWay::Belt => {
-            words("Fibre flow, belt scale reading, moist", "G", "With its moisture, as the belt scale shows it.")
+            words("Fibre flow, belt scale reading, moist", "With its moisture, as the belt scale shows it.")
         }
         FeedWay::OvenDry | FeedWay::LineSpeed | FeedWay::PressFactor => {
-            words("Fibre flow, oven-dry", "F", "Into the blender, without its moisture.")
+            words("Fibre flow, oven-dry", "Into the blender, without its moisture.")
         }
     }
 }
@@ -70,26 +66,24 @@ fn liquid_field(id: LiquidId, part: LiquidField, draft: &Draft) -> FieldWords {
     match part {
         LiquidField::Dose => dose(draft.liquid(id).map_or(DoseWay::SolidsOnFibre, |liquid| liquid.dose_way)),
         LiquidField::Solids => {
-            words("Solids as delivered, by mass", "s", "By the supplier's own method; 100 % for neat pMDI.")
+            words("Solids as delivered, by mass", "By the supplier's own method; 100 % for neat pMDI.")
         }
-        LiquidField::Density => words("Density as delivered", "ρ_i", ""),
-        LiquidField::SpraySolids => words("Spray solids after thinning, by mass", "s′", "Blank: sprayed as delivered."),
-        LiquidField::Price => words("Price as delivered", "", "Blank: left out of the cost."),
+        LiquidField::Density => words("Density as delivered", ""),
+        LiquidField::SpraySolids => words("Spray solids after thinning, by mass", "Blank: sprayed as delivered."),
+        LiquidField::Price => words("Price as delivered", "Blank: left out of the cost."),
     }
 }
 
 fn dose(way: DoseWay) -> FieldWords {
     match way {
-        DoseWay::SolidsOnFibre => {
-            words("Dose, solids on oven-dry fibre", "d", "kg of solids per 100 kg oven-dry fibre.")
-        }
+        DoseWay::SolidsOnFibre => words("Dose, solids on oven-dry fibre", "kg of solids per 100 kg oven-dry fibre."),
         DoseWay::SolidsOnLiquid(_) => {
-            words("Dose, solids on the other liquid's solids", "d", "kg of solids per 100 kg solids of the base.")
+            words("Dose, solids on the other liquid's solids", "kg of solids per 100 kg solids of the base.")
         }
         DoseWay::LiquidOnFibre => {
-            words("Dose, liquid as delivered on oven-dry fibre", "", "kg of liquid per 100 kg oven-dry fibre.")
+            words("Dose, liquid as delivered on oven-dry fibre", "kg of liquid per 100 kg oven-dry fibre.")
         }
-        DoseWay::LiquidPerBoard => words("Dose, liquid as delivered per volume of finished board", "", ""),
+        DoseWay::LiquidPerBoard => words("Dose, liquid as delivered per volume of finished board", ""),
     }
 }
 

@@ -112,7 +112,10 @@ pub(super) fn glue(error: &GlueError, names: &[&str], context: &Context<'_>) -> 
         ),
         GlueError::DensityOutOfRange { part: at, given } => message(
             format!("{}: a density of {} cannot be.", part(at), density_shown(given, context)),
-            "Type a density above zero, such as 1280 kg/m³.",
+            format!(
+                "Type a density above zero, such as {}.",
+                shown(Amount::from_base(Kind::LiquidDensity, 1_280.0), context)
+            ),
         ),
         GlueError::AmountOutOfRange { given } => amount(given, context),
         GlueError::NotFinite => message(

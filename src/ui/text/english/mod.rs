@@ -1,5 +1,6 @@
 //! English.
 
+mod balance;
 mod caution;
 mod field;
 mod figure;
@@ -7,6 +8,8 @@ mod finding;
 mod make_up;
 mod name;
 mod page;
+mod record;
+mod system;
 
 use super::Words;
 
@@ -29,12 +32,21 @@ pub static ENGLISH: Words = Words {
     feed_way: name::feed_way,
     water_way: name::water_way,
     dose_way: name::dose_way,
+    binder_system: system::binder_system,
     kind: name::kind,
     dimension: name::dimension,
     system: name::system,
     solute: name::solute,
     make_up: make_up::make_up,
     glue: make_up::glue,
+    node: balance::node,
+    stream: balance::stream,
+    constant: balance::constant,
+    ground: balance::ground,
+    refusal: record::refusal,
+    unread: record::unread,
+    store: record::store,
+    unsaved: record::unsaved,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
     shelf_page: page::SHELF,

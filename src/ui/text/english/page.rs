@@ -82,6 +82,8 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     first_revision: "First revision",
     example: "Example data",
     example_hint: "An invented mill. Change any number, or start blank.",
+    example_name: "Example: wheat straw, pMDI, 15 mm",
+    example_note: "Invented data of an invented mill.",
     example_again: "Show the example",
     start_blank: "Start blank",
     inputs: "What is wanted",

@@ -1,0 +1,106 @@
+//! Workings as MathML, so that a screen reader reads a formula and a browser sets it.
+//!
+//! The markup is made of our own letters and numbers only; the one text that comes from a person,
+//! the currency, is escaped.
+
+use super::text::{trimmed_to, unit_shown};
+use crate::domain::working::{Expr, Symbol, Working};
+use crate::quantity::format::DecimalMark;
+use crate::quantity::{Amount, Coherent, Dimension};
+use std::fmt::Write as _;
+
+/// How many significant digits the numbers put in are shown with. Enough to follow the arithmetic
+/// on a pocket calculator.
+const DIGITS: u8 = 6;
+
+/// What numbers are written with.
+#[derive(Clone, Copy)]
+pub struct Style<'a> {
+    /// A set of units in which the formula holds between the bare numbers.
+    pub set: Coherent,
+    /// The decimal mark.
+    pub mark: DecimalMark,
+    /// The currency.
+    pub currency: &'a str,
+}
+
+/// The formula in letters: "L₁ = m₁ / s₁".
+#[must_use]
+pub fn letters(working: &Working) -> String {
+    let right =
+        markup(&working.formula, &|at| working.givens.get(at).map_or_else(String::new, |given| letter(given.symbol)));
+    math(&format!("{}<mo>=</mo>{right}", letter(working.symbol)))
+}
+
+/// The formula with the numbers put in, and its result in the same set of units.
+#[must_use]
+pub fn numbers(working: &Working, style: Style<'_>) -> String {
+    let left = markup(&working.formula, &|at| {
+        working.givens.get(at).map_or_else(String::new, |given| quantity(given.amount, style))
+    });
+    math(&format!("{left}<mo>=</mo>{}", quantity(working.result, style)))
+}
+
+/// One letter by itself.
+#[must_use]
+pub fn symbol(symbol: Symbol) -> String {
+    math(&letter(symbol))
+}
+
+fn math(inner: &str) -> String {
+    format!("<math><mrow>{inner}</mrow></math>")
+}
+
+fn escape(text: &str) -> String {
+    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
+}
+
+fn letter(symbol: Symbol) -> String {
+    let base = format!("<mi>{}</mi>", symbol.letter);
+    let index = match (symbol.index, symbol.liquid) {
+        ("", None) => return base,
+        (index, None) => format!("<mtext>{index}</mtext>"),
+        ("", Some(place)) => format!("<mn>{place}</mn>"),
+        (index, Some(place)) => format!("<mrow><mtext>{index}</mtext><mo>,</mo><mn>{place}</mn></mrow>"),
+    };
+    format!("<msub>{base}{index}</msub>")
+}
+
+/// A number with its unit, as one group, so that "11 400 kg/h" is never torn apart.
+fn quantity(amount: Amount, style: Style<'_>) -> String {
+    let dimension = amount.kind.dimension();
+    let unit = style.set.unit(dimension);
+    let number = trimmed_to(amount.get(unit), DIGITS, style.mark);
+    // In a formula the basis of a moisture stands in its letter; the number is a percentage.
+    let symbol = match dimension {
+        Dimension::Moisture => "%".into(),
+        _ => escape(&unit_shown(unit, style.currency)),
+    };
+    let mut out = format!("<mrow><mn>{number}</mn>");
+    if !symbol.is_empty() {
+        let _ = write!(out, "<mspace width=\"0.17em\"/><mtext>{symbol}</mtext>");
+    }
+    out.push_str("</mrow>");
+    out
+}
+
+fn markup(expr: &Expr, given: &dyn Fn(usize) -> String) -> String {
+    let within = |part: &Expr, least: u8| {
+        let inner = markup(part, given);
+        if part.binding() < least { format!("<mrow><mo>(</mo>{inner}<mo>)</mo></mrow>") } else { inner }
+    };
+    match expr {
+        Expr::Given(at) => given(*at),
+        Expr::Number(number) => format!("<mn>{number}</mn>"),
+        Expr::Add(left, right) => format!("<mrow>{}<mo>+</mo>{}</mrow>", within(left, 1), within(right, 1)),
+        Expr::Sub(left, right) => format!("<mrow>{}<mo>−</mo>{}</mrow>", within(left, 1), within(right, 2)),
+        Expr::Mul(left, right) => format!("<mrow>{}<mo>·</mo>{}</mrow>", within(left, 2), within(right, 2)),
+        // A fraction bar groups by itself.
+        Expr::Div(left, right) => format!("<mfrac>{}{}</mfrac>", markup(left, given), markup(right, given)),
+        Expr::Max(left, right) => format!(
+            "<mrow><mi>max</mi><mo>(</mo>{}<mo>,</mo>{}<mo>)</mo></mrow>",
+            markup(left, given),
+            markup(right, given)
+        ),
+    }
+}

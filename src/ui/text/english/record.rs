@@ -1,0 +1,133 @@
+//! Files and the browser's store: why a text is not taken, why something was not saved.
+
+use crate::record::refusal::{DEEPEST, Place};
+use crate::record::shelf::{SaveError, Unread};
+use crate::record::{Refusal, StoreError};
+use crate::ui::text::{Carrier, Message};
+
+fn message(what: impl Into<String>, mend: impl Into<String>) -> Message {
+    Message { what: what.into(), mend: mend.into() }
+}
+
+fn at(place: Place) -> String {
+    format!("line {}, byte {}", place.line, place.column)
+}
+
+/// Bytes in kB, rounded up: nobody needs them finer.
+fn kilobytes(bytes: usize) -> String {
+    format!("{}\u{a0}kB", bytes.div_ceil(1_000))
+}
+
+pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
+    let subject = match carrier {
+        Carrier::File => "The file",
+        Carrier::Record => "The stored record",
+    };
+    let keep = match carrier {
+        Carrier::File => "Nothing on the page or on the shelf was changed.",
+        Carrier::Record => "It is kept as it is; save it to a file before anything else.",
+    };
+    let (what, mend) = match refusal {
+        Refusal::TooLarge { bytes, limit } => (
+            format!("{subject} has {}; at most {} are read.", kilobytes(*bytes), kilobytes(*limit)),
+            "Check that it is a recipe: one with a dozen liquids has about 6\u{a0}kB.".to_owned(),
+        ),
+        Refusal::TooDeep { at: place } => (
+            format!("{subject} nests brackets more than {DEEPEST} deep, at {}.", at(*place)),
+            "No recipe does. Check where it comes from.".to_owned(),
+        ),
+        Refusal::NotJson { at: place, cut_short: true } => (
+            format!("{subject} breaks off at {}.", at(*place)),
+            "Its end is missing. Take a whole copy, if there is one.".to_owned(),
+        ),
+        Refusal::NotJson { at: place, cut_short: false } => (
+            format!("{subject} is no JSON text from {} on.", at(*place)),
+            "Take a copy that was not changed, or mend it there in a text editor.".to_owned(),
+        ),
+        Refusal::Foreign => (
+            format!("{subject} is not from Haulm: it lacks the key \"haulm\"."),
+            "Choose a file that Haulm saved.".to_owned(),
+        ),
+        Refusal::OtherKind { kind } => (
+            format!("{subject} is from Haulm, but it is of another kind, «{kind}», than is asked for here."),
+            "Choose a file of the kind that this page opens.".to_owned(),
+        ),
+        Refusal::Newer { version, known } => (
+            format!("{subject} has format {version}; this Haulm knows formats up to {known}."),
+            "Load the page again to get the newest Haulm, and then try once more.".to_owned(),
+        ),
+        Refusal::Damaged { at: place, what } => (
+            format!("{subject} is damaged at {}: {}.", at(*place), remark(what)),
+            "Take a copy that was not changed, or mend it there in a text editor.".to_owned(),
+        ),
+        Refusal::Altered { found } => (
+            format!("{subject} was changed after it was saved: its text now belongs to the name {found}."),
+            "Take an older revision, or the copy in a file.".to_owned(),
+        ),
+    };
+    message(what, format!("{mend} {keep}"))
+}
+
+/// The technical remark of the JSON reader, in the tone of the other messages.
+fn remark(what: &str) -> String {
+    let plain = what
+        .replace("invalid type: ", "there is ")
+        .replace("invalid value: ", "there is ")
+        .replace("invalid length ", "there is the length ")
+        .replace(", expected ", " in place of ");
+    plain.replace("invalid", "unfit").trim_end_matches('.').to_owned()
+}
+
+pub(super) fn unread(why: &Unread) -> Message {
+    match why {
+        Unread::Refused(why) => refusal(why, Carrier::Record),
+        Unread::BadKey => message(
+            "The stored record has a key that names no record.",
+            "Another program may have written it. It is kept as it is.",
+        ),
+        Unread::Store(why) => store(why),
+    }
+}
+
+pub(super) fn store(error: &StoreError) -> Message {
+    match error {
+        StoreError::Full => message(
+            "The browser has no room left for Haulm.",
+            "Your work is still on the page: save it to a file now. Then make room, by clearing what other pages of \
+             this address keep, or by starting afresh from a copy of the shelf.",
+        ),
+        StoreError::Blocked => message(
+            "The browser does not let Haulm keep anything.",
+            "Your work is still on the page: save it to a file now. A private window or a setting of the browser may \
+             be the cause.",
+        ),
+        StoreError::Other(own) => message(
+            format!("The browser's store did not do it: «{own}»."),
+            "Your work is still on the page: save it to a file now, then load the page again.",
+        ),
+    }
+}
+
+pub(super) fn unsaved(error: &SaveError) -> Message {
+    match error {
+        SaveError::Store(why) => store(why),
+        SaveError::NotKept => message(
+            "The browser took it, and gave back something else.",
+            "Your work is still on the page: save it to a file now.",
+        ),
+        SaveError::Occupied { key } => message(
+            format!(
+                "A record that cannot be read stands where this one belongs, under «{key}». It is not overwritten."
+            ),
+            "Save both to files: this work from the page, that record from the shelf.",
+        ),
+        SaveError::Unknown => message(
+            "The record is no longer on the shelf.",
+            "Another tab may have changed it. Your work is still on the page: save it as a new recipe.",
+        ),
+        SaveError::NoJson(own) => message(
+            format!("The recipe cannot be written down: «{own}»."),
+            "Note the numbers on the page, and tell whoever keeps Haulm for you.",
+        ),
+    }
+}

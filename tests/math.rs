@@ -1,0 +1,53 @@
+//! The MathML of the workings.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
+
+mod support;
+
+use haulm::domain::{Figure, LiquidFigure, LiquidId, working};
+use haulm::quantity::Coherent;
+use haulm::quantity::format::DecimalMark;
+use haulm::ui::math::{Style, letters, numbers, symbol};
+use proptest::prelude::*;
+use support::{liquid, plain_recipe, solved};
+
+const STYLE: Style<'_> = Style { set: Coherent::Metric, mark: DecimalMark::Point, currency: "<&>" };
+
+#[test]
+fn a_liquid_over_its_solids() {
+    let mut draft = plain_recipe();
+    draft.liquids = vec![liquid(1, "12", "60", "1280")];
+    let case = haulm::domain::work_out(&draft).case.unwrap();
+    let working = working(Figure::Liquid(LiquidId(1), LiquidFigure::Liquid), &case).unwrap();
+    assert_eq!(
+        letters(&working),
+        "<math><mrow><msub><mi>L</mi><mn>1</mn></msub><mo>=</mo><mfrac><msub><mi>m</mi><mn>1</mn></msub>\
+         <msub><mi>s</mi><mn>1</mn></msub></mfrac></mrow></math>"
+    );
+    let put_in = numbers(&working, STYLE);
+    assert!(
+        put_in.contains("<mn>1200</mn>") && put_in.contains("<mn>60</mn>") && put_in.contains("<mn>2000</mn>"),
+        "{put_in}"
+    );
+    assert!(put_in.contains("kg/h") && put_in.contains('%'));
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 100, failure_persistence: None, ..ProptestConfig::default() })]
+
+    #[test]
+    fn every_working_is_well_formed((_, case) in solved()) {
+        for (figure, _) in case.figures() {
+            let working = working(figure, &case).unwrap();
+            for text in [letters(&working), numbers(&working, STYLE), symbol(working.symbol)] {
+                let document = roxmltree::Document::parse(&text).unwrap_or_else(|e| panic!("{figure:?}: {e}: {text}"));
+                for node in document.descendants() {
+                    let children = node.children().filter(roxmltree::Node::is_element).count();
+                    if node.has_tag_name("mfrac") || node.has_tag_name("msub") {
+                        prop_assert_eq!(children, 2, "{}", text);
+                    }
+                }
+                prop_assert!(!text.contains("NaN") && !text.contains("inf"));
+            }
+        }
+    }
+}
