@@ -11,6 +11,8 @@ pub mod file;
 pub mod hash;
 /// What the browser says about its user's habits.
 pub mod locale;
+/// The page's boxes: focus, scrolling, keys.
+pub mod page;
 /// The page on paper.
 pub mod print;
 /// The browser's local storage.
