@@ -4,11 +4,10 @@ use super::page;
 use super::part::{announce, bar, print};
 use super::route::Page;
 use super::state::{State, provide};
-use crate::browser::page as browser;
+use crate::browser::{hash, page as browser, theme};
 use crate::domain::example::example;
 use crate::record::Settings;
 use crate::record::revision::Title;
-use crate::record::settings::Theme;
 use crate::ui::text::ENGLISH;
 use leptos::prelude::*;
 
@@ -48,7 +47,7 @@ fn body(page: Page) -> AnyView {
 
 /// The page follows the address, and the window's title the page.
 fn follow_address(state: State) {
-    let read = move || state.page.set(Page::of(&browser::hash()));
+    let read = move || state.page.set(Page::of(&hash::read()));
     read();
     window_event_listener(leptos::ev::hashchange, move |_| read());
     Effect::new(move |_| {
@@ -57,7 +56,7 @@ fn follow_address(state: State) {
             Page::Recipe => state.title.with(|title| title.name.clone()),
         };
         browser::set_title(&if page.is_empty() { words.tools.app.to_owned() } else { format!("{page} – {}", words.tools.app) });
-        browser::set_root("lang", Some(words.code));
+        browser::set_language(words.code);
     });
 }
 
@@ -80,13 +79,6 @@ fn listen_to_keys(state: State) {
 
 /// The scheme chosen, for the sheet to follow; without a choice the device's.
 fn follow_theme(state: State) {
-    let theme = Memo::new(move |_| state.settings.with(|settings| settings.theme));
-    Effect::new(move |_| {
-        let scheme = match theme.get() {
-            Theme::System => None,
-            Theme::Light => Some("light"),
-            Theme::Dark => Some("dark"),
-        };
-        browser::set_root("data-theme", scheme);
-    });
+    let chosen = Memo::new(move |_| state.settings.with(|settings| settings.theme));
+    Effect::new(move |_| theme::apply(chosen.get()));
 }

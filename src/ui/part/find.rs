@@ -1,6 +1,6 @@
 //! Finds a page, a station or a field by its name, from the keyboard.
 
-use crate::browser::page as browser;
+use crate::browser::{hash, page as browser};
 use crate::domain::{Field, LiquidField, Station};
 use crate::ui::part::bar::page_name;
 use crate::ui::route::Page;
@@ -150,7 +150,7 @@ fn go(state: State, goal: Goal) {
     match goal {
         Goal::Page(page) => {
             state.page.set(page);
-            browser::go(&page.link());
+            hash::go(page.key());
             browser::focus("content");
         }
         Goal::Station(station) => {
@@ -166,7 +166,7 @@ fn on_recipe(state: State, act: impl FnOnce() + 'static) {
         act();
     } else {
         state.page.set(Page::Recipe);
-        browser::go(&Page::Recipe.link());
+        hash::go(Page::Recipe.key());
         request_animation_frame(act);
     }
 }

@@ -1,6 +1,6 @@
 //! The head of the recipe page: what it is called, how it stands, and what can be done with it.
 
-use crate::browser::page;
+use crate::browser::{page, print};
 use crate::domain::Draft;
 use crate::record::revision::Title;
 use crate::ui::field::text;
@@ -67,7 +67,7 @@ fn actions(state: State) -> AnyView {
             <button type="button" aria-disabled=move || (!state.can_undo()).then_some("true") on:click=move |_| state.undo()>{tools.undo}</button>
             <button type="button" aria-disabled=move || (!state.can_redo()).then_some("true") on:click=move |_| state.redo()>{tools.redo}</button>
             <button type="button" on:click=blank>{words.new}</button>
-            <button type="button" on:click=|_| page::print()>{tools.print}</button>
+            <button type="button" on:click=|_| _ = print::print()>{tools.print}</button>
         </div>
     }
     .into_any()
