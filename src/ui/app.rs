@@ -1,14 +1,11 @@
 //! The frame around all pages.
 
+use super::keep;
 use super::page;
 use super::part::{announce, bar, print};
 use super::route::Page;
 use super::state::{State, provide};
 use crate::browser::{hash, page as browser, theme};
-use crate::domain::example::example;
-use crate::record::Settings;
-use crate::record::revision::Title;
-use crate::ui::text::ENGLISH;
 use leptos::prelude::*;
 
 /// Puts the app into the page's body.
@@ -17,11 +14,9 @@ pub fn mount() {
 }
 
 fn app() -> AnyView {
-    let recipe = &ENGLISH.recipe_page;
-    let title =
-        Title { name: recipe.example_name.to_owned(), note: recipe.example_note.to_owned(), tags: Vec::new() };
-    let state = State::new(Settings::default(), example(), title, true);
+    let state = keep::start();
     provide(state);
+    keep::keep(state);
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
@@ -32,6 +27,7 @@ fn app() -> AnyView {
             browser::focus("content");
         }>{state.words.tools.skip_to_content}</a>
         {bar::bar()}
+        {announce::trouble()}
         <main id="content" tabindex="-1">{move || body(state.page.get())}</main>
         {announce::announce()}
         {print::sheet()}
