@@ -109,10 +109,14 @@ impl<S: Store> Shelf<S> {
     /// When the store does not list its keys. A single record that cannot be read is no error: see
     /// [`unreadable`](Self::unreadable).
     pub fn open(store: S) -> Result<Self, StoreError> {
-        let mut shelf =
-            Self { store, revisions: BTreeMap::new(), systems: BTreeMap::new(), unreadable: BTreeMap::new() };
+        let mut shelf = Self::blank(store);
         shelf.refresh()?;
         Ok(shelf)
+    }
+
+    /// A shelf that has read nothing, as over a store that is new.
+    pub const fn blank(store: S) -> Self {
+        Self { store, revisions: BTreeMap::new(), systems: BTreeMap::new(), unreadable: BTreeMap::new() }
     }
 
     /// Takes in what the store has and the shelf has not, as after another tab has saved.

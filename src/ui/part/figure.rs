@@ -1,0 +1,86 @@
+//! A figure: label, basis, number with unit, and its working on demand.
+
+use super::working;
+use crate::domain::Figure;
+use crate::quantity::{Amount, Unit, format};
+use crate::ui::state::{State, state};
+use crate::ui::text::unit_shown;
+use leptos::prelude::*;
+
+/// How much room a figure takes.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub enum Size {
+    /// One among many.
+    Plain,
+    /// To be read from two metres.
+    Big,
+}
+
+/// A figure of the result shown, rounded as its kind is, with its unit. `None` where the recipe does
+/// not give it.
+pub fn text(state: State, figure: Figure, unit: Option<Unit>) -> Memo<Option<String>> {
+    Memo::new(move |_| {
+        let amount = state.shown.with(|shown| shown.case.as_ref().and_then(|case| case.figure(figure)))?;
+        Some(with_unit(state, amount, unit))
+    })
+}
+
+/// An amount in a unit, or else in the one chosen for its kind.
+#[must_use]
+pub fn with_unit(state: State, amount: Amount, unit: Option<Unit>) -> String {
+    let units = state.units.get();
+    let unit = unit.unwrap_or_else(|| units.unit(amount.kind));
+    let number = format::amount(amount, unit, units.mark);
+    state.currency.with(|currency| joined(&number, &unit_shown(unit, currency)))
+}
+
+/// Number and unit with a space that does not break.
+#[must_use]
+pub fn joined(number: &str, unit: &str) -> String {
+    if unit.is_empty() { number.to_owned() } else { format!("{number}\u{a0}{unit}") }
+}
+
+/// A figure in its cell. It takes no room where the recipe does not give it.
+pub fn figure(figure: Figure, size: Size) -> AnyView {
+    let state = state();
+    let words = (state.words.figure)(figure);
+    cell(figure, words.label.to_owned().into(), words.note, size)
+}
+
+/// A figure in its cell, under another label than its usual one.
+pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Size) -> AnyView {
+    let state = state();
+    let text = text(state, figure, None);
+    let open = RwSignal::new(false);
+    let key = figure.key();
+    let (label_id, working_id) = (format!("figure-{key}"), format!("working-{key}"));
+    view! {
+        <div class="figure" class:big=size == Size::Big class:open=move || open.get() hidden=move || text.with(Option::is_none)>
+            <dt id=label_id.clone()>
+                {move || label.get()} {(!note.is_empty()).then(|| view! { <span class="note">{note}</span> })}
+            </dt>
+            <dd>
+                <button
+                    type="button"
+                    class="value"
+                    title=state.words.recipe_page.show_working
+                    aria-describedby=label_id
+                    aria-expanded=move || if open.get() { "true" } else { "false" }
+                    aria-controls=working_id.clone()
+                    on:click=move |_| open.update(|open| *open = !*open)
+                >
+                    <span data-figure=key>{move || text.get()}</span>
+                </button>
+                <div class="working" id=working_id hidden=move || !open.get()>
+                    {move || open.get().then(|| working::view(figure))}
+                </div>
+            </dd>
+        </div>
+    }
+    .into_any()
+}
+
+/// A list of figures. Those that the recipe does not give are left out.
+pub fn list(figures: &[Figure], size: Size) -> AnyView {
+    view! { <dl class="figures">{figures.iter().map(|each| figure(*each, size)).collect_view()}</dl> }.into_any()
+}

@@ -1,0 +1,165 @@
+//! The balance drawn to scale along the stations, with what was found pinned to its station.
+
+use super::finding::mark;
+use crate::browser::page;
+use crate::domain::balance::streams;
+use crate::domain::{Grade, Station};
+use crate::quantity::{Amount, Kind};
+use crate::ui::chart::legs::legs;
+use crate::ui::chart::strip_layout::{HEIGHT, Leg, Part, Shape, Stream, WIDTH, shapes};
+use crate::ui::part::figure::with_unit;
+use crate::ui::state::{State, state};
+use leptos::prelude::*;
+
+/// The strip: a button a station over the drawing, and the same as a table.
+pub fn strip() -> AnyView {
+    let state = state();
+    let words = &state.words.recipe_page;
+    let legs = Memo::new(move |_| {
+        state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
+    });
+    view! {
+        <nav class="strip" aria-label=words.balance class:old=move || state.shown.with(|shown| shown.old)>
+            <div class="stations">
+                {drawing(legs)}
+                {Station::ALL
+                    .iter()
+                    .enumerate()
+                    .map(|(at, station)| station_button(state, *station, at, legs))
+                    .collect_view()}
+            </div>
+        </nav>
+    }
+    .into_any()
+}
+
+/// The picture. What it shows stands in the table as well, so it is not read out.
+fn drawing(legs: Memo<Vec<Leg>>) -> AnyView {
+    let width = WIDTH * Station::ALL.len() as f64;
+    let outlines = Memo::new(move |_| legs.with(|legs| shapes(legs)));
+    // A few dozen short paths: cheaper to write anew than to compare.
+    let paths = move || {
+        outlines.with(|shapes| shapes.iter().map(|shape| view! { <path class=part_class(shape) d=shape.outline.clone()></path> }).collect_view())
+    };
+    view! {
+        <svg class="balance" viewBox=format!("0 0 {width} {HEIGHT}") preserveAspectRatio="none" aria-hidden="true">
+            <defs>
+                <pattern id="water" width="3" height="3" patternUnits="userSpaceOnUse">
+                    <rect class="ground" width="3" height="3"></rect>
+                    <rect class="stripe" width="3" height="1.2"></rect>
+                </pattern>
+            </defs>
+            {paths}
+        </svg>
+    }
+    .into_any()
+}
+
+const fn part_class(shape: &Shape) -> &'static str {
+    match shape.part {
+        Part::Solids => "solids",
+        Part::Water => "water",
+    }
+}
+
+/// Brings a station's inputs and figures into view, and says what was found there.
+fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>>) -> AnyView {
+    let gravest = Memo::new(move |_| {
+        state.outcome.with(|outcome| {
+            let here = outcome.findings.iter().filter(|finding| finding.station() == station);
+            here.map(|finding| finding.grade).min()
+        })
+    });
+    let found = move || {
+        gravest.get().filter(|grade| *grade != Grade::Note).map(|grade| {
+            view! { <span class="pinned">{mark(grade)} <span class="grade">{(state.words.grade)(grade)}</span></span> }
+        })
+    };
+    let passes = move |kind: Kind, mass: fn(&Stream) -> f64| {
+        Memo::new(move |_| {
+            let mass = legs.with(|legs| legs.get(at).map(|leg| mass(&leg.goes_on)))?;
+            Some(with_unit(state, Amount::from_base(kind, mass), None))
+        })
+    };
+    let solids = passes(Kind::FibreFlow, |stream| stream.solids);
+    let water = passes(Kind::LossFlow, |stream| stream.water);
+    let words = &state.words.recipe_page;
+    view! {
+        <button type="button" class="station" on:click=move |_| page::show(&format!("[data-station={}]", station.key()))>
+            <span class="name">{(state.words.station)(station)}</span>
+            {found}
+            <span class="passes" hidden=move || solids.with(Option::is_none)>
+                <span>{swatch("solids")} {words.solids} " " {move || solids.get()}</span>
+                <span>{swatch("water")} {words.of_water} " " {move || water.get()}</span>
+            </span>
+        </button>
+    }
+    .into_any()
+}
+
+/// The tone or pattern of a part, as the drawing has it.
+fn swatch(part: &'static str) -> AnyView {
+    view! {
+        <svg class="swatch" viewBox="0 0 12 12" aria-hidden="true">
+            <rect class=part width="12" height="12"></rect>
+        </svg>
+    }
+    .into_any()
+}
+
+/// The balance as a table: mass in and out of every station, solids and water apart.
+pub fn table() -> AnyView {
+    let state = state();
+    let words = &state.words.recipe_page;
+    let legs = Memo::new(move |_| {
+        state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
+    });
+    let row = move |(station, leg): (&Station, &Leg)| {
+        let flow = |mass: f64| with_unit(state, Amount::from_base(Kind::LossFlow, mass), None);
+        let incoming = sum(leg.arrives, leg.added);
+        let outgoing = sum(leg.lost, leg.goes_on);
+        let station = (state.words.station)(*station);
+        let part = |name: &'static str, mass_in: f64, mass_out: f64| {
+            view! {
+                <tr>
+                    <th scope="row">{station} ", " {name}</th>
+                    <td>{flow(mass_in)}</td>
+                    <td>{flow(mass_out)}</td>
+                    <td>{flow(settled(mass_in - mass_out, mass_in))}</td>
+                </tr>
+            }
+        };
+        [
+            part(words.solids, incoming.solids, outgoing.solids),
+            part(words.of_water, incoming.water, outgoing.water),
+        ]
+    };
+    view! {
+        <div class="scroll" tabindex="0" role="region" aria-label=words.balance_table>
+            <table class="closure">
+                <caption>{words.closure_hint}</caption>
+                <thead>
+                    <tr>
+                        <td></td>
+                        <th scope="col">{words.mass_in}</th>
+                        <th scope="col">{words.mass_out}</th>
+                        <th scope="col">{words.difference}</th>
+                    </tr>
+                </thead>
+                <tbody>
+                    {move || legs.with(|legs| Station::ALL.iter().zip(legs).flat_map(row).collect_view())}
+                </tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}
+
+fn sum(one: Stream, other: Stream) -> Stream {
+    Stream { solids: one.solids + other.solids, water: one.water + other.water }
+}
+
+/// A difference that is only rounding is none.
+fn settled(difference: f64, of: f64) -> f64 {
+    if difference.abs() <= 1e-9 * of.abs() { 0.0 } else { difference }
+}

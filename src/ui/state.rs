@@ -1,0 +1,251 @@
+//! What all parts of the page share. Everything shown follows from these signals.
+
+use super::history::History;
+use super::route::Page;
+use super::text::{Context, ENGLISH, Message, Words};
+use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, work_out};
+use crate::quantity::{Kind, Unit, Units};
+use crate::record::open_draft::OpenDraft;
+use crate::record::revision::Title;
+use crate::record::{RevisionId, Settings, Shelf, Store};
+use leptos::prelude::*;
+
+/// What is typed into without a break, so that it is one step to take back.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Session {
+    /// A number.
+    Field(Field),
+    /// A liquid's name.
+    LiquidName(LiquidId),
+    /// Where a liquid's values come from.
+    LiquidSource(LiquidId),
+    /// The recipe's name.
+    Name,
+    /// The recipe's note.
+    Note,
+    /// The recipe's tags.
+    Tags,
+}
+
+/// A short sentence that is shown for a while and read out.
+#[derive(Clone)]
+pub struct Notice {
+    /// The sentence.
+    pub words: String,
+    /// Takes back what it tells of.
+    pub undo: Option<Callback<()>>,
+}
+
+/// Everything that is kept, wherever this browser lets it be kept.
+pub type Library = Shelf<Box<dyn Store + Send + Sync>>;
+
+/// The last result that could be computed, and whether it is that of the entries as they are now.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Shown {
+    /// The result. `None` until there is a first one.
+    pub case: Option<Case>,
+    /// Whether something now stands in the way, so that the result is an older one.
+    pub old: bool,
+    /// Counts the recipes opened: an old result never outlives its recipe.
+    opened: u32,
+}
+
+/// The app's state, handed to every part.
+#[derive(Clone, Copy)]
+pub struct State {
+    /// The words of the language chosen.
+    pub words: &'static Words,
+    /// The page shown.
+    pub page: RwSignal<Page>,
+    /// Everything typed on the recipe page.
+    pub draft: RwSignal<Draft>,
+    /// The recipe's name, note and tags.
+    pub title: RwSignal<Title>,
+    /// The revision that the recipe was opened from or last saved as.
+    pub from: RwSignal<Option<RevisionId>>,
+    /// Whether it is the example that a first start shows.
+    pub example: RwSignal<bool>,
+    /// What comes of the draft.
+    pub outcome: Memo<Outcome>,
+    /// The result to show.
+    pub shown: Memo<Shown>,
+    /// What was chosen for the app as a whole.
+    pub settings: RwSignal<Settings>,
+    /// The units chosen, out of the settings.
+    pub units: Memo<Units>,
+    /// What stands for money, out of the settings.
+    pub currency: Memo<String>,
+    /// What is told for a while, such as what was removed.
+    pub notice: RwSignal<Option<Notice>>,
+    /// Everything that is kept.
+    pub shelf: RwSignal<Library>,
+    /// What went wrong with keeping things, until it goes right again.
+    pub trouble: RwSignal<Option<Message>>,
+    opened: RwSignal<u32>,
+    history: RwSignal<History<OpenDraft, Session>>,
+}
+
+impl State {
+    /// The state of an app that has just started.
+    #[must_use]
+    pub fn new(shelf: Library, settings: Settings, open: OpenDraft, trouble: Option<Message>) -> Self {
+        let settings = RwSignal::new(settings);
+        let draft = RwSignal::new(open.draft);
+        let opened = RwSignal::new(0);
+        let outcome = Memo::new(move |_| draft.with(work_out));
+        let shown = Memo::new(move |before: Option<&Shown>| {
+            let opened = opened.get();
+            outcome.with(|outcome| match (&outcome.case, before) {
+                (None, Some(before)) if before.opened == opened => {
+                    Shown { case: before.case.clone(), old: before.case.is_some(), opened }
+                }
+                (case, _) => Shown { case: case.clone(), old: false, opened },
+            })
+        });
+        Self {
+            words: &ENGLISH,
+            page: RwSignal::new(Page::Recipe),
+            draft,
+            title: RwSignal::new(open.title),
+            from: RwSignal::new(open.from),
+            example: RwSignal::new(open.example),
+            outcome,
+            shown,
+            settings,
+            units: Memo::new(move |_| settings.with(|settings| settings.units)),
+            currency: Memo::new(move |_| settings.with(|settings| settings.currency.clone())),
+            notice: RwSignal::new(None),
+            shelf: RwSignal::new(shelf),
+            trouble: RwSignal::new(trouble),
+            opened,
+            history: RwSignal::new(History::default()),
+        }
+    }
+
+    // --- changing the recipe -------------------------------------------------------------------
+
+    /// The recipe as it stands on the page. Follows no change.
+    #[must_use]
+    pub fn at_hand(&self) -> OpenDraft {
+        OpenDraft {
+            from: self.from.get_untracked(),
+            title: self.title.get_untracked(),
+            draft: self.draft.get_untracked(),
+            example: self.example.get_untracked(),
+        }
+    }
+
+    fn lay(&self, recipe: OpenDraft) {
+        // An old result never outlives its recipe.
+        if self.from.get_untracked() != recipe.from {
+            self.opened.update(|opened| *opened += 1);
+        }
+        self.from.set(recipe.from);
+        self.example.set(recipe.example);
+        self.title.set(recipe.title);
+        self.draft.set(recipe.draft);
+    }
+
+    /// Changes the draft as a step that can be taken back. Steps of one session are one step.
+    pub fn edit(&self, session: Option<Session>, change: &mut dyn FnMut(&mut Draft)) {
+        self.history.update(|history| history.before(session, || self.at_hand()));
+        self.draft.update(|draft| change(draft));
+    }
+
+    /// Changes name, note or tags as a step that can be taken back.
+    pub fn edit_title(&self, session: Session, change: &mut dyn FnMut(&mut Title)) {
+        self.history.update(|history| history.before(Some(session), || self.at_hand()));
+        self.title.update(|title| change(title));
+    }
+
+    /// A box was left: what is typed into it next is a step of its own.
+    pub fn leave(&self) {
+        self.history.update_untracked(History::close);
+    }
+
+    /// Puts an entry into a field.
+    pub fn enter(&self, session: Option<Session>, field: Field, text: &str, unit: Unit) {
+        self.edit(session, &mut |draft| {
+            if let Some(entry) = draft.entry_mut(field) {
+                *entry = Entry::typed(text, unit);
+            }
+        });
+    }
+
+    /// Takes the last step back.
+    pub fn undo(&self) {
+        self.step(|history, now| history.undo(now));
+    }
+
+    /// Goes a step forward again.
+    pub fn redo(&self) {
+        self.step(|history, now| history.redo(now));
+    }
+
+    fn step(&self, way: fn(&mut History<OpenDraft, Session>, &mut dyn FnMut() -> OpenDraft) -> Option<OpenDraft>) {
+        let restored = self.history.try_update(|history| way(history, &mut || self.at_hand())).flatten();
+        if let Some(recipe) = restored {
+            self.lay(recipe);
+        }
+    }
+
+    /// Whether there is a step to take back.
+    #[must_use]
+    pub fn can_undo(&self) -> bool {
+        self.history.with(History::can_undo)
+    }
+
+    /// Whether there is a step to go forward to.
+    #[must_use]
+    pub fn can_redo(&self) -> bool {
+        self.history.with(History::can_redo)
+    }
+
+    /// Puts another recipe on the page. What was there can be taken back.
+    pub fn open(&self, recipe: OpenDraft) {
+        self.history.update(|history| history.before(None, || self.at_hand()));
+        self.opened.update(|opened| *opened += 1);
+        self.lay(recipe);
+    }
+
+    /// Tells something for a while.
+    pub fn tell(&self, words: impl Into<String>) {
+        self.notice.set(Some(Notice { words: words.into(), undo: None }));
+    }
+
+    /// Tells of a step just made, which can be taken back from there.
+    pub fn tell_step(&self, words: impl Into<String>) {
+        let state = *self;
+        self.notice.set(Some(Notice { words: words.into(), undo: Some(Callback::new(move |()| state.undo())) }));
+    }
+
+    // --- reading -------------------------------------------------------------------------------
+
+    /// What words need to name things and to show numbers; follows every change.
+    pub fn with_context<T>(&self, act: impl FnOnce(&Context<'_>) -> T) -> T {
+        let units = self.units.get();
+        self.currency.with(|currency| self.draft.with(|draft| act(&Context { units: &units, draft, currency })))
+    }
+
+    /// The unit shown for a kind.
+    #[must_use]
+    pub fn unit(&self, kind: Kind) -> Unit {
+        self.units.with(|units| units.unit(kind))
+    }
+
+    /// The findings that `belongs` picks.
+    pub fn findings(&self, belongs: impl Fn(&Finding) -> bool) -> Vec<Finding> {
+        self.outcome.with(|outcome| outcome.findings.iter().filter(|finding| belongs(finding)).copied().collect())
+    }
+}
+
+/// The state that [`provide`] put there.
+#[must_use]
+pub fn state() -> State {
+    expect_context::<State>()
+}
+
+/// Hands the state to all parts below.
+pub fn provide(state: State) {
+    provide_context(state);
+}
