@@ -15,6 +15,7 @@ pub mod shelf;
 pub mod store;
 pub mod summary;
 pub mod system;
+pub mod table;
 
 pub use id::{RecipeId, RevisionId, SystemId};
 pub use refusal::Refusal;

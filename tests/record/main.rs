@@ -8,3 +8,4 @@ mod sample;
 mod search;
 mod shelf;
 mod small;
+mod table;
