@@ -417,6 +417,8 @@ fn labels_say_the_basis() {
     assert_eq!((ENGLISH.dose_way)(DoseWay::SolidsOnLiquid(WAX), &draft), "Solids on the solids of Wax emulsion");
 }
 
+#[path = "messages/compare.rs"]
+mod compare;
 #[path = "messages/make_up.rs"]
 mod make_up;
 #[path = "messages/record.rs"]

@@ -42,7 +42,8 @@ fn one(case: &Case, field: Field, output: Output, wanted: f64) -> (f64, Way) {
 fn fibre_moisture_for_no_water() {
     let case = case();
     let closed = case.figure(Figure::FibreMoistureForNoWater).unwrap().base;
-    let (at, _) = one(&case, Field::FibreMoisture, Output::DryerWater, 0.0);
+    let (at, way) = one(&case, Field::FibreMoisture, Output::DryerWater, 0.0);
+    assert_eq!(way, Way::Line);
     near(at, closed);
     // As a wanted dose of zero it is a whole stretch: every moister fibre needs none either.
     let answer = solve_for(&case, Field::FibreMoisture, Output::Figure(Figure::WaterDose), 0.0).unwrap();

@@ -10,7 +10,7 @@ use super::output::Output;
 use super::probe::Probe;
 use crate::domain::field::{Field, LiquidField};
 use crate::domain::figure::{Figure, LiquidFigure};
-use crate::domain::input::{Dosing, WaterPlan};
+use crate::domain::input::{Dosing, Feed, WaterPlan};
 use crate::domain::outcome::Case;
 use roots::{Convergency, find_root_brent};
 
@@ -128,6 +128,17 @@ pub fn is_line(case: &Case, field: Field, output: Output) -> bool {
                 matches!(output, Output::LiquidFlow | Output::LiquidWater | Output::DryerWater | Output::DryerHeat)
                     || matches!(output, Output::Figure(figure) if is_flow(figure));
             flow && !fixed_water
+        }
+        // Water on hand and water needed, as long as the fibre flow does not follow from the moisture.
+        Field::FibreMoisture => {
+            let water = matches!(
+                output,
+                Output::Figure(Figure::FibreWater | Figure::WaterOnHand) | Output::DryerWater | Output::DryerHeat
+            );
+            water && !matches!(case.input.feed, Feed::Belt(_))
+        }
+        Field::MatMoisture | Field::DryingLoss => {
+            matches!(output, Output::Figure(Figure::WaterNeeded) | Output::DryerWater | Output::DryerHeat)
         }
         Field::BoardDensity => matches!(output, Output::Figure(Figure::RawBoard | Figure::MatOvenDry)),
         Field::Thickness => {

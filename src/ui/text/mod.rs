@@ -3,15 +3,18 @@
 //!
 //! Nothing here touches a page, so that every message can be tested natively.
 
+pub mod compare;
 mod context;
 mod english;
 mod page;
 mod show;
+mod width;
 
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Message, SystemWords};
 pub use english::ENGLISH;
 pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
 pub use show::{shown, trimmed, trimmed_to, unit_shown};
+pub use width::{plus_minus, width_shown};
 
 use crate::domain::balance::{Node, StreamName};
 use crate::domain::caution::Caution;
@@ -98,6 +101,8 @@ pub struct Words {
     pub store: fn(&StoreError) -> Message,
     /// Why something was not saved.
     pub unsaved: fn(&SaveError) -> Message,
+    /// The comparison.
+    pub compare: compare::CompareWords,
     /// The frame around all pages.
     pub tools: Tools,
     /// The recipe page.

@@ -2,6 +2,7 @@
 
 mod balance;
 mod caution;
+mod compare;
 mod field;
 mod figure;
 mod finding;
@@ -47,6 +48,7 @@ pub static ENGLISH: Words = Words {
     unread: record::unread,
     store: record::store,
     unsaved: record::unsaved,
+    compare: compare::COMPARE,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
     shelf_page: page::SHELF,

@@ -1,0 +1,66 @@
+//! What the comparison says in words.
+
+use super::{Context, FieldWords, FigureWords, Message};
+use crate::domain::Field;
+use crate::domain::compare::Output;
+use crate::domain::compare::agreement::{Agreement, Why};
+use crate::domain::compare::budget::Improvement;
+use crate::domain::compare::equal_cost::{EqualCost, NoPrice};
+use crate::domain::compare::instrument::Instrument;
+use crate::domain::compare::side::{Belongs, Difference, NotSideBySide, System};
+use crate::domain::compare::solve_for::{Answer, NoAnswer};
+use crate::domain::compare::spread::Form;
+use crate::domain::compare::study::{NoStudy, Uncertain};
+use crate::domain::compare::verdict::Obstacle;
+use crate::quantity::Kind;
+
+/// The words of the comparison. Its page has words of its own.
+#[allow(clippy::struct_field_names, reason = "a form is a noun here")]
+pub struct CompareWords {
+    /// Label and basis of what is compared.
+    pub output: fn(Output) -> FigureWords,
+    /// What stands in the way of running a recipe, a few words.
+    pub obstacle: fn(Obstacle) -> &'static str,
+    /// What a difference belongs to.
+    pub belongs: fn(Belongs) -> &'static str,
+    /// What differs between systems beside their liquids, each system by its name, and what to do.
+    pub difference: fn(&Difference, &[System], &Context<'_>) -> Message,
+    /// Why systems cannot stand side by side.
+    pub not_side_by_side: fn(NotSideBySide) -> Message,
+    /// Prices that are not known, and so left out of a system's cost; `None` where all are.
+    pub unpriced: fn(&System) -> Option<Message>,
+    /// What a solved-for input comes to, and how it was found. The context's draft is the system's.
+    pub answer: fn(&Answer, &Context<'_>) -> Message,
+    /// Why nothing can be solved for. The context's draft is the system's.
+    pub no_answer: fn(NoAnswer, Field, Output, &Context<'_>) -> Message,
+    /// The price at which two systems, named, cost the same. The context's draft is the first one's.
+    pub equal_cost: fn(EqualCost, Field, [&str; 2], &Context<'_>) -> Message,
+    /// Why there is no such price.
+    pub no_price: fn(NoPrice) -> Message,
+    /// What a stated ± means: label and hint.
+    pub form: fn(Form) -> FieldWords,
+    /// What a number comes from.
+    pub instrument: fn(Instrument) -> &'static str,
+    /// A source of uncertainty by its instrument and what it acts on.
+    pub uncertain: fn(&Uncertain, &[System]) -> String,
+    /// Why there is no uncertainty to show.
+    pub no_study: fn(NoStudy, &[System]) -> Message,
+    /// Whether both methods agree.
+    pub agreement: fn(&Agreement) -> Message,
+    /// Why both methods differ.
+    pub why: fn(Why, &Context<'_>) -> String,
+    /// Which source to improve first: the source in words, then the figure's label; what it brings, around
+    /// this value of the figure.
+    pub improve: fn(&Improvement, [&str; 2], Width, &Context<'_>) -> Message,
+}
+
+/// A standard uncertainty in words needs to know of what: not every unit is a multiple of the base unit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Width {
+    /// What is measured.
+    pub kind: Kind,
+    /// Around which value.
+    pub at: f64,
+    /// The standard uncertainty as it is.
+    pub standard: f64,
+}

@@ -1,0 +1,113 @@
+//! How sure figures are, and what to improve.
+
+use super::name;
+use crate::domain::compare::agreement::{Agreement, Why};
+use crate::domain::compare::budget::Improvement;
+use crate::domain::compare::instrument::Instrument;
+use crate::domain::compare::side::System;
+use crate::domain::compare::study::{NoStudy, Uncertain};
+use crate::ui::text::compare::Width;
+use crate::ui::text::english::field;
+use crate::ui::text::{Context, Message, trimmed_to, width_shown};
+
+pub(super) fn uncertain(source: &Uncertain, systems: &[System]) -> String {
+    let Some((system, target)) = source.targets.first() else { return String::new() };
+    let instrument = name::instrument(Instrument::of(*target));
+    let label = systems.get(*system).map(|system| field::field_name(*target, &system.draft)).unwrap_or_default();
+    let whose = match (source.targets.len(), systems) {
+        (_, [] | [_]) => String::new(),
+        (1, _) => systems.get(*system).map(|system| format!(" ({})", system.name)).unwrap_or_default(),
+        (all, systems) if all == systems.len() => " (all systems)".to_owned(),
+        _ => {
+            let names: Vec<_> = source
+                .targets
+                .iter()
+                .filter_map(|(at, _)| systems.get(*at))
+                .map(|system| system.name.as_str())
+                .collect();
+            format!(" ({})", names.join(", "))
+        }
+    };
+    format!("{instrument}: {label}{whose}")
+}
+
+pub(super) fn no_study(error: NoStudy, systems: &[System]) -> Message {
+    let named = |at: usize| systems.get(at).map_or("A system", |system| system.name.as_str());
+    let (what, mend) = match error {
+        NoStudy::Empty => (
+            "Nothing is uncertain yet, or no figure is chosen.".to_owned(),
+            "Give at least one input a ±, and choose a figure.".to_owned(),
+        ),
+        NoStudy::NoSystem(_) => {
+            ("A system is no longer there.".to_owned(), "Choose the systems to compare again.".to_owned())
+        }
+        NoStudy::NotUsed(at, input) => {
+            let label =
+                systems.get(at).map_or_else(|| "an input".to_owned(), |system| field::field_name(input, &system.draft));
+            (
+                format!("{} does not use what a ± was given for: {label}.", named(at)),
+                "Remove the ± of this input.".to_owned(),
+            )
+        }
+        NoStudy::NotGiven(at, output) => (
+            format!("{} does not give this figure: {}.", named(at), name::output(output).label),
+            "Fill in what the figure needs, such as a width, a length or a price, or choose another.".to_owned(),
+        ),
+    };
+    Message { what, mend }
+}
+
+pub(super) fn agreement(agreement: &Agreement) -> Message {
+    let (what, mend) = match (agreement.agree, agreement.noisy) {
+        (true, _) => (
+            "Both methods agree: first order and Monte Carlo give the same interval, to the digits it is stated with.",
+            "Either can be used.",
+        ),
+        (false, false) => (
+            "The two methods differ by more than the last digit stated.",
+            "Take the interval of Monte Carlo, which makes fewer assumptions.",
+        ),
+        (false, true) => {
+            ("The two methods differ, but the draws are too few to say by how much.", "Run again with more draws.")
+        }
+    };
+    Message { what: what.to_owned(), mend: mend.to_owned() }
+}
+
+pub(super) fn why(why: Why, context: &Context<'_>) -> String {
+    match why {
+        Why::Held(share) => format!(
+            "In {} % of the draws the figure is held at its lowest, such as a water dose that cannot be below zero.",
+            trimmed_to(share * 100.0, 2, context.units.mark)
+        ),
+        Why::LeftOut(1) => "One draw was left out: a number in it was outside what is possible.".to_owned(),
+        Why::LeftOut(count) => {
+            format!("{count} draws were left out: a number in them was outside what is possible.")
+        }
+        Why::Curved => {
+            "Over so wide a range the figure does not change in proportion to its inputs; first order takes \
+                        it for a straight line."
+                .to_owned()
+        }
+        Why::Rectangular => "One source with fixed limits outweighs the others, and its values are all alike up to \
+                             them; first order takes the result for a normal distribution."
+            .to_owned(),
+        Why::FewDegrees => "Few degrees of freedom: the two methods treat them in different ways, and neither is the \
+                            better."
+            .to_owned(),
+    }
+}
+
+pub(super) fn improve(found: &Improvement, names: [&str; 2], width: Width, context: &Context<'_>) -> Message {
+    let [source, figure] = names;
+    let share = trimmed_to(found.share * 100.0, 2, context.units.mark);
+    let shown = |standard: f64| width_shown(width.kind, standard, width.at, context);
+    let what = format!("{figure}: improve this first. {source}; it makes up {share} % of the variance.");
+    let mend = format!(
+        "With its uncertainty halved, the standard uncertainty falls from {} to {}; without it, to {}.",
+        shown(width.standard),
+        shown(found.halved),
+        shown(found.exact)
+    );
+    Message { what, mend }
+}

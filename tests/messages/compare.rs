@@ -1,0 +1,200 @@
+//! What the comparison says.
+
+use super::{Context, ENGLISH, Units, example, sound, written};
+use haulm::domain::compare::Output;
+use haulm::domain::compare::agreement::{Agreement, Why};
+use haulm::domain::compare::budget::Improvement;
+use haulm::domain::compare::equal_cost::{EqualCost, NoPrice};
+use haulm::domain::compare::instrument::{Instrument, sources};
+use haulm::domain::compare::side::{Belongs, NotSideBySide, System, differences, with_liquids};
+use haulm::domain::compare::solve_for::{Answer, Found, NoAnswer, Reached, Way, solve_for};
+use haulm::domain::compare::spread::Form;
+use haulm::domain::compare::study::{Asked, NoStudy, Study};
+use haulm::domain::compare::verdict::Obstacle;
+use haulm::domain::library::SystemKey;
+use haulm::domain::{Draft, Entry, Field, Figure, LiquidField, LiquidId, work_out};
+use haulm::quantity::format::DecimalMark;
+use haulm::quantity::{Kind, Unit};
+use haulm::ui::text::compare::Width;
+use haulm::ui::text::plus_minus;
+use std::fmt::Write;
+
+fn context<'a>(draft: &'a Draft, units: &'a Units) -> Context<'a> {
+    Context { units, draft, currency: "€" }
+}
+
+fn systems() -> [System; 2] {
+    let mut draft = with_liquids(&example(), &SystemKey::Uf.system().liquids);
+    draft.feed_way = haulm::domain::draft::FeedWay::Belt;
+    draft.water_way = haulm::domain::draft::WaterWay::None;
+    for (field, text, unit) in [
+        (Field::BoardDensity, "42", Unit::PoundPerCubicFoot),
+        (Field::MatWidth, "", Unit::Metre),
+        (Field::LeastPressFactor, "8", Unit::SecondPerMillimetre),
+    ] {
+        *draft.entry_mut(field).unwrap() = Entry::typed(text, unit);
+    }
+    [System::new("Straw with pMDI", example()), System::new("UF", draft)]
+}
+
+const PRICE: Field = Field::Liquid(LiquidId(1), LiquidField::Price);
+
+#[test]
+fn side_by_side() {
+    let systems = systems();
+    let units = Units::default();
+    let context = context(&systems[0].draft, &units);
+    let words = &ENGLISH.compare;
+    let mut text = String::new();
+    for difference in differences(&systems) {
+        let message = (words.difference)(&difference, &systems, &context);
+        write!(text, "  [{}]\n{}", (words.belongs)(difference.belongs), written(&message)).unwrap();
+    }
+    for error in [NotSideBySide::TooFew, NotSideBySide::TooMany, NotSideBySide::NoReference] {
+        text += &written(&(words.not_side_by_side)(error));
+    }
+    assert_eq!((words.unpriced)(&systems[0]), None);
+    text += &written(&(words.unpriced)(&systems[1]).unwrap());
+    snapshot!("compare_side_by_side", text);
+}
+
+#[test]
+fn answers() {
+    let draft = example();
+    let units = Units::default();
+    let context = context(&draft, &units);
+    let words = &ENGLISH.compare;
+    let case = work_out(&draft).case.unwrap();
+    let mut text = String::new();
+    let (dose, cost) = (Output::Figure(Figure::WaterDose), Output::Figure(Figure::Cost));
+    for (field, output, wanted) in [
+        (Field::FibreMoisture, Output::DryerWater, 0.0),
+        (Field::FibreMoisture, dose, 0.0),
+        (Field::FibreFlow, dose, 0.1),
+        (Field::FibrePrice, cost, 1.0),
+        (Field::MatTemperature, dose, 0.1),
+    ] {
+        text += &written(&(words.answer)(&solve_for(&case, field, output, wanted).unwrap(), &context));
+    }
+    let found =
+        |found| Answer { field: Field::Thickness, output: Output::FibreAtLimit, wanted: 2.5, way: Way::Search, found };
+    for found in [
+        found(Found::Several(vec![0.002, 0.0125])),
+        found(Found::Several(vec![0.002, 0.0125, 0.02])),
+        found(Found::Never { nearest: Reached { at: 0.002, gives: 2.4 } }),
+    ] {
+        text += &written(&(words.answer)(&found, &context));
+    }
+    for (error, field) in [
+        (NoAnswer::NotUsed, Field::WaterFlow),
+        (NoAnswer::NotGiven, Field::Thickness),
+        (NoAnswer::NotWanted, Field::Thickness),
+    ] {
+        text += &written(&(words.no_answer)(error, field, Output::VolumeAtLimit, &context));
+    }
+    for found in [
+        EqualCost::At(1.85),
+        EqualCost::DearerEvenForNothing(3.0),
+        EqualCost::DearerEvenForNothing(-3.0),
+        EqualCost::Always,
+        EqualCost::Never(2.0),
+        EqualCost::Never(-2.0),
+    ] {
+        text += &written(&(words.equal_cost)(found, PRICE, ["Straw with pMDI", "UF"], &context));
+    }
+    for error in [NoPrice::NotAPrice, NoPrice::Unpriced] {
+        text += &written(&(words.no_price)(error));
+    }
+    snapshot!("compare_answers", text);
+}
+
+#[test]
+fn uncertainty() {
+    let mut systems = systems();
+    systems[1] = System::new("UF", with_liquids(&example(), &SystemKey::Uf.system().liquids));
+    let mut units = Units::default();
+    units.mark = DecimalMark::Comma;
+    let context = context(&systems[0].draft, &units);
+    let words = &ENGLISH.compare;
+    let mut text = String::new();
+    let cases = systems.each_ref().map(|system| system.case().unwrap());
+    let uncertain = sources(&[(&systems[0].draft, cases[0]), (&systems[1].draft, cases[1])]);
+    for source in &uncertain {
+        let source = (words.uncertain)(source, &systems);
+        sound(&source);
+        writeln!(text, "  {source}").unwrap();
+    }
+    let output = Output::Figure(Figure::WaterDose);
+    let study = Study::new(&cases.map(Clone::clone), &uncertain, &[Asked::Of { system: 0, output }]).unwrap();
+    let budget = study.budget(0).unwrap();
+    let first: Improvement = budget.improve_first().unwrap();
+    let width = Width { kind: output.kind(), at: budget.value, standard: budget.standard };
+    let names = [&*(words.uncertain)(&uncertain[first.source], &systems), (words.output)(output).label];
+    text += &written(&(words.improve)(&first, names, width, &context));
+    for (agree, noisy) in [(true, false), (false, false), (false, true)] {
+        let found = Agreement { tolerance: 0.1, low: 0.2, high: 0.0, agree, noisy, why: Vec::new() };
+        text += &written(&(words.agreement)(&found));
+    }
+    for why in [Why::Held(0.123), Why::LeftOut(1), Why::LeftOut(812), Why::Curved, Why::Rectangular, Why::FewDegrees] {
+        let why = (words.why)(why, &context);
+        sound(&why);
+        writeln!(text, "  {why}").unwrap();
+    }
+    for error in [
+        NoStudy::Empty,
+        NoStudy::NoSystem(7),
+        NoStudy::NotUsed(1, Field::WaterFlow),
+        NoStudy::NotGiven(0, Output::VolumeAtLimit),
+    ] {
+        text += &written(&(words.no_study)(error, &systems));
+    }
+    snapshot!("compare_uncertainty", text);
+}
+
+#[test]
+fn names() {
+    let words = &ENGLISH.compare;
+    let mut text = String::new();
+    for output in Output::side_by_side(6000) {
+        let found = (words.output)(output);
+        writeln!(text, "  {}: {} ({})", output.key(), found.label, found.note).unwrap();
+    }
+    for obstacle in Obstacle::ALL {
+        writeln!(text, "  {}: {}", obstacle.key(), (words.obstacle)(obstacle)).unwrap();
+    }
+    for form in Form::ALL {
+        let found = (words.form)(*form);
+        writeln!(text, "  {}: {}", found.label, found.hint).unwrap();
+    }
+    for instrument in [Instrument::BeltScale, Instrument::of(Field::FibreMoisture), Instrument::Estimate] {
+        writeln!(text, "  {}: {}", instrument.key(), (words.instrument)(instrument)).unwrap();
+    }
+    writeln!(text, "  {}", (words.belongs)(Belongs::Fibre)).unwrap();
+    sound(&text.replace("  ", ""));
+    snapshot!("compare_names", text);
+}
+
+/// Source: JCGM 100, 7.2.6: u_c with two digits, and the value to the same place: 10.057 62 Ω with u_c = 27 mΩ
+/// is 10.058 Ω.
+#[test]
+fn value_and_width_end_at_the_same_place() {
+    let draft = example();
+    let units = Units::default();
+    let context = context(&draft, &units);
+    let check = |kind, value, width, around, expected: [&str; 2]| {
+        let (value, width) = plus_minus(kind, value, width, around, &context);
+        assert_eq!([&*value, &*width], expected);
+    };
+    check(Kind::Ratio, 10.05762, 0.027, None, ["10.058", "0.027"]);
+    check(Kind::Ratio, 1234.5678, 0.996, None, ["1234.6", "1.0"]);
+    check(Kind::Ratio, 12345.678, 432.1, None, ["12\u{202f}350", "430"]);
+    check(Kind::Ratio, 0.001, 0.02, None, ["0.001", "0.020"]);
+    check(Kind::Ratio, 0.0001, 0.02, None, ["0", "0.020"]);
+    check(Kind::Ratio, -0.456, 0.02, None, ["−0.456", "0.020"]);
+    check(Kind::Ratio, 5.0, 0.0, None, ["5.000", "0"]);
+    check(Kind::Ratio, f64::NAN, 0.1, None, ["–", "–"]);
+    check(Kind::Moisture, 0.1049, 0.00123, None, ["10.49", "0.12"]);
+    // A difference of 2 K is 2 °C, not −271 °C.
+    check(Kind::Temperature, 2.0, 0.5, Some(300.0), ["2.00", "0.50"]);
+    check(Kind::Temperature, 300.0, 0.5, None, ["26.85", "0.50"]);
+}
