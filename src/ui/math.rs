@@ -4,6 +4,8 @@
 //! the currency, is escaped.
 
 use super::text::{trimmed_to, unit_shown};
+use crate::domain::compare::budget::Budget;
+use crate::domain::compare::spread::width_in;
 use crate::domain::working::{Expr, Symbol, Working};
 use crate::quantity::format::DecimalMark;
 use crate::quantity::{Amount, Coherent, Dimension};
@@ -41,6 +43,33 @@ pub fn numbers<T>(working: &Working<T>, style: Style<'_>) -> String {
     math(&format!("{left}<mo>=</mo>{}", quantity(working.result, style)))
 }
 
+/// The combined standard uncertainty in letters: "u_c = √(Σ (c_i·u_i)²)".
+#[must_use]
+pub fn combined_letters() -> String {
+    math(
+        "<msub><mi>u</mi><mtext>c</mtext></msub><mo>=</mo><msqrt><mrow><munder><mo>∑</mo><mi>i</mi></munder>\
+         <msup><mrow><mo>(</mo><msub><mi>c</mi><mi>i</mi></msub><mo>·</mo><msub><mi>u</mi><mi>i</mi></msub>\
+         <mo>)</mo></mrow><mn>2</mn></msup></mrow></msqrt>",
+    )
+}
+
+/// The combined standard uncertainty with the numbers put in: the part c·u of each source, the largest
+/// first, and the result, in one unit. `around` is the value near which a difference lies, as for
+/// [`plus_minus`](super::text::plus_minus).
+#[must_use]
+pub fn combined_numbers(budget: &Budget, around: Option<f64>, style: Style<'_>) -> String {
+    let kind = budget.asked.kind();
+    let unit = style.set.unit(kind.dimension());
+    let at = around.unwrap_or(budget.value);
+    let number = |width: f64| {
+        let number = trimmed_to(width_in(unit, width, at).abs(), DIGITS, style.mark);
+        with_unit(&number, kind.dimension(), style)
+    };
+    let squares = budget.shares.iter().map(|share| format!("<msup>{}<mn>2</mn></msup>", number(share.part)));
+    let sum = squares.collect::<Vec<_>>().join("<mo>+</mo>");
+    math(&format!("<msqrt><mrow>{sum}</mrow></msqrt><mo>=</mo>{}", number(budget.standard)))
+}
+
 /// One letter by itself.
 #[must_use]
 pub fn symbol(symbol: Symbol) -> String {
@@ -71,6 +100,11 @@ fn quantity(amount: Amount, style: Style<'_>) -> String {
     let dimension = amount.kind.dimension();
     let unit = style.set.unit(dimension);
     let number = trimmed_to(amount.get(unit), DIGITS, style.mark);
+    with_unit(&number, dimension, style)
+}
+
+fn with_unit(number: &str, dimension: Dimension, style: Style<'_>) -> String {
+    let unit = style.set.unit(dimension);
     // In a formula the basis of a moisture stands in its letter; the number is a percentage.
     let symbol = match dimension {
         Dimension::Moisture => "%".into(),

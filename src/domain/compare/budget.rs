@@ -3,6 +3,7 @@
 
 use super::coverage::{COVERAGE, Combined, Part, combine, factor};
 use super::study::{Asked, Study};
+use crate::domain::field::Field;
 
 /// One source's part in a figure's uncertainty.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -12,8 +13,23 @@ pub struct Share {
     /// What one standard uncertainty of the source changes in the figure, c·u, with its sign, in the
     /// base unit of the figure. Where it acts on several numbers, all of them move at once.
     pub part: f64,
+    /// Sensitivity and standard uncertainty by themselves; `None` where the source acts on several numbers.
+    pub single: Option<Single>,
     /// Its share of the figure's variance, (c·u)²/u_c², from 0 to 1; all shares add up to 1.
     pub share: f64,
+}
+
+/// A source that acts on one number.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Single {
+    /// The system that the number belongs to.
+    pub system: usize,
+    /// The number.
+    pub field: Field,
+    /// Sensitivity c = ∂y/∂x, base unit of the figure per base unit of the number.
+    pub slope: f64,
+    /// Standard uncertainty u of the number, in its base unit.
+    pub standard: f64,
 }
 
 /// A figure with its uncertainty to first order. Numbers are in the base unit of the figure's kind.
@@ -46,13 +62,17 @@ impl Study {
         let (terms, figure) = (self.terms.get(asked)?, *self.asked.get(asked)?);
         let mut value = 0.0;
         let mut parts = vec![0.0; self.sources.len()];
+        let mut acts: Vec<Vec<Single>> = vec![Vec::new(); self.sources.len()];
         for (system, output, sign) in terms.iter().flatten() {
             let part = self.parts.get(*system)?;
             let (of_system, slopes) = part.tape.derivatives(&part.point(), *output)?;
             value += sign * of_system;
             for (varied, slope) in part.varied.iter().zip(slopes) {
                 for (source, standard) in &varied.sources {
-                    *parts.get_mut(*source)? += sign * slope * standard;
+                    let single =
+                        Single { system: *system, field: varied.field, slope: sign * slope, standard: *standard };
+                    *parts.get_mut(*source)? += single.slope * standard;
+                    acts.get_mut(*source)?.push(single);
                 }
             }
         }
@@ -70,7 +90,13 @@ impl Study {
             .iter()
             .enumerate()
             .filter(|(_, part)| **part != 0.0)
-            .map(|(source, part)| Share { source, part: *part, share: share(*part) })
+            .map(|(source, part)| {
+                let single = match acts.get(source).map(Vec::as_slice) {
+                    Some([single]) => Some(*single),
+                    _ => None,
+                };
+                Share { source, part: *part, single, share: share(*part) }
+            })
             .collect();
         shares.sort_by(|a, b| b.share.total_cmp(&a.share));
         let factor = factor(COVERAGE, freedom);

@@ -86,9 +86,7 @@ impl Run {
         let (mean, standard) = mean_and_standard(draws);
         let low = draws.iter().copied().fold(f64::INFINITY, f64::min).max(mean - 4.0 * standard);
         let high = draws.iter().copied().fold(f64::NEG_INFINITY, f64::max).min(mean + 4.0 * standard);
-        if !(high > low) {
-            return None;
-        }
+        (high > low).then_some(())?;
         let mut counts = vec![0; bins];
         for draw in draws.iter().filter(|draw| **draw >= low && **draw <= high) {
             #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "from 0 to bins")]

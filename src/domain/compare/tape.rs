@@ -114,7 +114,7 @@ impl Tape {
             if let Some(lane) = block.lanes.get(*guard as usize) {
                 for (mark, value) in impossible.iter_mut().zip(lane) {
                     // What is not a number is impossible as well.
-                    *mark |= !(*value >= 0.0);
+                    *mark |= value.is_nan() | (*value < 0.0);
                 }
             }
         }
