@@ -51,3 +51,36 @@ proptest! {
         }
     }
 }
+
+/// √(3² + 4²) = 5, in the unit shown; the parts are the costs of two prices.
+#[test]
+fn a_combined_uncertainty_shows_its_parts() {
+    use haulm::domain::compare::Output;
+    use haulm::domain::compare::spread::{Form, Size, Spread};
+    use haulm::domain::compare::study::{Asked, Study, Uncertain};
+    use haulm::domain::{DoseWay, Entry, Field, LiquidField};
+    use haulm::quantity::Unit;
+    let mut draft = plain_recipe();
+    draft.liquids = vec![liquid(1, "1", "50", "1000"), liquid(2, "1", "50", "1000")];
+    for liquid in &mut draft.liquids {
+        liquid.dose_way = DoseWay::LiquidPerBoard;
+        liquid.dose = Entry::typed("1", Unit::KilogramPerCubicMetre);
+        liquid.price = Entry::typed("100", Unit::PerKilogram);
+    }
+    let case = haulm::domain::work_out(&draft).case.unwrap();
+    let uncertain = [(1, 3.0), (2, 4.0)].map(|(id, width)| Uncertain {
+        targets: vec![(0, Field::Liquid(LiquidId(id), LiquidField::Price))],
+        spread: Spread::new(Form::Standard, Size::Absolute(width), None).unwrap(),
+    });
+    let asked = [Asked::Of { system: 0, output: Output::Figure(Figure::Cost) }];
+    let budget = Study::new(&[case], &uncertain, &asked).unwrap().budget(0).unwrap();
+    let single = budget.shares[0].single.unwrap();
+    assert!((single.slope - 1.0).abs() < 1e-12 && (single.standard - 4.0).abs() < 1e-12, "{single:?}");
+    let text = haulm::ui::math::combined_numbers(&budget, None, STYLE);
+    let document = roxmltree::Document::parse(&text).unwrap();
+    let put_in: Vec<_> =
+        document.descendants().filter(|node| node.has_tag_name("mn")).filter_map(|n| n.text()).collect();
+    assert_eq!(put_in, ["4", "2", "3", "2", "5"]);
+    assert!(text.contains("&lt;&amp;&gt;/m³"), "{text}");
+    assert!(roxmltree::Document::parse(&haulm::ui::math::combined_letters()).is_ok());
+}
