@@ -209,6 +209,7 @@ fn check_unreadable(spoil: impl FnOnce(&str) -> String) -> Unread {
 
     let reopened = FaultyStore::over(store.inner.clone());
     let mut shelf = Shelf::open(reopened.clone()).unwrap();
+    assert_eq!(shelf.verify(usize::MAX), 0);
     assert!(shelf.revision(sound).is_some());
     assert!(shelf.revision(spoilt).is_none());
     let unreadable: Vec<_> = shelf.unreadable().cloned().collect();
@@ -280,10 +281,11 @@ fn layout_is_not_content() {
 #[test]
 fn unknown_keys_live_on_in_later_revisions() {
     let first = Revision::first(title("Straw 16"), draft("680"), stamp(1)).unwrap();
-    let mut content = first.into_content();
-    content.extra.insert("trial".to_owned(), json!({ "boards": 3 }));
-    content.extra.insert("parents".to_owned(), json!("never ours"));
-    let with = Revision::new(content).unwrap();
+    let mut extra = serde_json::Map::new();
+    extra.insert("trial".to_owned(), json!({ "boards": 3 }));
+    extra.insert("parents".to_owned(), json!("never ours"));
+    extra.insert("version".to_owned(), json!("nor this"));
+    let with = Revision::with(first.into_content(), extra).unwrap();
     let read = Revision::read(with.id(), with.text()).unwrap();
     let next = read.next(title("Straw 16"), draft("700"), stamp(2)).unwrap();
     let value: Value = serde_json::from_str(next.text()).unwrap();
