@@ -150,9 +150,14 @@ impl<S: Store> Shelf<S> {
     /// When the store does not list its keys. A single record that cannot be read is no error: see
     /// [`unreadable`](Self::unreadable).
     pub fn open(store: S) -> Result<Self, StoreError> {
-        let mut shelf = Self { store, held: BTreeMap::new(), turn: 0 };
+        let mut shelf = Self::blank(store);
         shelf.refresh()?;
         Ok(shelf)
+    }
+
+    /// A shelf that has read nothing, as over a store that is new.
+    pub const fn blank(store: S) -> Self {
+        Self { store, held: BTreeMap::new(), turn: 0 }
     }
 
     /// Takes in what the store has and the shelf has not, as after another tab has saved.

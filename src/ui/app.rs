@@ -1,15 +1,11 @@
 //! The frame around all pages.
 
+use super::keep;
 use super::page;
 use super::part::{announce, bar, print};
 use super::route::Page;
 use super::state::{State, provide};
-use crate::browser::page as browser;
-use crate::domain::example::example;
-use crate::record::Settings;
-use crate::record::revision::Title;
-use crate::record::settings::Theme;
-use crate::ui::text::ENGLISH;
+use crate::browser::{hash, page as browser, theme};
 use leptos::prelude::*;
 
 /// Puts the app into the page's body.
@@ -18,11 +14,9 @@ pub fn mount() {
 }
 
 fn app() -> AnyView {
-    let recipe = &ENGLISH.recipe_page;
-    let title =
-        Title { name: recipe.example_name.to_owned(), note: recipe.example_note.to_owned(), tags: Vec::new() };
-    let state = State::new(Settings::default(), example(), title, true);
+    let state = keep::start();
     provide(state);
+    keep::keep(state);
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
@@ -33,6 +27,7 @@ fn app() -> AnyView {
             browser::focus("content");
         }>{state.words.tools.skip_to_content}</a>
         {bar::bar()}
+        {announce::trouble()}
         <main id="content" tabindex="-1">{move || body(state.page.get())}</main>
         {announce::announce()}
         {print::sheet()}
@@ -48,7 +43,7 @@ fn body(page: Page) -> AnyView {
 
 /// The page follows the address, and the window's title the page.
 fn follow_address(state: State) {
-    let read = move || state.page.set(Page::of(&browser::hash()));
+    let read = move || state.page.set(Page::of(&hash::read()));
     read();
     window_event_listener(leptos::ev::hashchange, move |_| read());
     Effect::new(move |_| {
@@ -57,7 +52,7 @@ fn follow_address(state: State) {
             Page::Recipe => state.title.with(|title| title.name.clone()),
         };
         browser::set_title(&if page.is_empty() { words.tools.app.to_owned() } else { format!("{page} – {}", words.tools.app) });
-        browser::set_root("lang", Some(words.code));
+        browser::set_language(words.code);
     });
 }
 
@@ -80,13 +75,6 @@ fn listen_to_keys(state: State) {
 
 /// The scheme chosen, for the sheet to follow; without a choice the device's.
 fn follow_theme(state: State) {
-    let theme = Memo::new(move |_| state.settings.with(|settings| settings.theme));
-    Effect::new(move |_| {
-        let scheme = match theme.get() {
-            Theme::System => None,
-            Theme::Light => Some("light"),
-            Theme::Dark => Some("dark"),
-        };
-        browser::set_root("data-theme", scheme);
-    });
+    let chosen = Memo::new(move |_| state.settings.with(|settings| settings.theme));
+    Effect::new(move |_| theme::apply(chosen.get()));
 }

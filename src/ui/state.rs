@@ -2,11 +2,12 @@
 
 use super::history::History;
 use super::route::Page;
-use super::text::{Context, ENGLISH, Words};
+use super::text::{Context, ENGLISH, Message, Words};
 use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, work_out};
 use crate::quantity::{Kind, Unit, Units};
-use crate::record::Settings;
+use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
+use crate::record::{RevisionId, Settings, Shelf, Store};
 use leptos::prelude::*;
 
 /// What is typed into without a break, so that it is one step to take back.
@@ -35,8 +36,8 @@ pub struct Notice {
     pub undo: Option<Callback<()>>,
 }
 
-/// What a step can change, and what taking it back restores.
-type Before = (Draft, Title);
+/// Everything that is kept, wherever this browser lets it be kept.
+pub type Library = Shelf<Box<dyn Store + Send + Sync>>;
 
 /// The last result that could be computed, and whether it is that of the entries as they are now.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -60,6 +61,8 @@ pub struct State {
     pub draft: RwSignal<Draft>,
     /// The recipe's name, note and tags.
     pub title: RwSignal<Title>,
+    /// The revision that the recipe was opened from or last saved as.
+    pub from: RwSignal<Option<RevisionId>>,
     /// Whether it is the example that a first start shows.
     pub example: RwSignal<bool>,
     /// What comes of the draft.
@@ -74,16 +77,20 @@ pub struct State {
     pub currency: Memo<String>,
     /// What is told for a while, such as what was removed.
     pub notice: RwSignal<Option<Notice>>,
+    /// Everything that is kept.
+    pub shelf: RwSignal<Library>,
+    /// What went wrong with keeping things, until it goes right again.
+    pub trouble: RwSignal<Option<Message>>,
     opened: RwSignal<u32>,
-    history: RwSignal<History<Before, Session>>,
+    history: RwSignal<History<OpenDraft, Session>>,
 }
 
 impl State {
     /// The state of an app that has just started.
     #[must_use]
-    pub fn new(settings: Settings, draft: Draft, title: Title, example: bool) -> Self {
+    pub fn new(shelf: Library, settings: Settings, open: OpenDraft, trouble: Option<Message>) -> Self {
         let settings = RwSignal::new(settings);
-        let draft = RwSignal::new(draft);
+        let draft = RwSignal::new(open.draft);
         let opened = RwSignal::new(0);
         let outcome = Memo::new(move |_| draft.with(work_out));
         let shown = Memo::new(move |before: Option<&Shown>| {
@@ -99,14 +106,17 @@ impl State {
             words: &ENGLISH,
             page: RwSignal::new(Page::Recipe),
             draft,
-            title: RwSignal::new(title),
-            example: RwSignal::new(example),
+            title: RwSignal::new(open.title),
+            from: RwSignal::new(open.from),
+            example: RwSignal::new(open.example),
             outcome,
             shown,
             settings,
             units: Memo::new(move |_| settings.with(|settings| settings.units)),
             currency: Memo::new(move |_| settings.with(|settings| settings.currency.clone())),
             notice: RwSignal::new(None),
+            shelf: RwSignal::new(shelf),
+            trouble: RwSignal::new(trouble),
             opened,
             history: RwSignal::new(History::default()),
         }
@@ -114,19 +124,37 @@ impl State {
 
     // --- changing the recipe -------------------------------------------------------------------
 
-    fn before(&self) -> Before {
-        (self.draft.get_untracked(), self.title.get_untracked())
+    /// The recipe as it stands on the page. Follows no change.
+    #[must_use]
+    pub fn at_hand(&self) -> OpenDraft {
+        OpenDraft {
+            from: self.from.get_untracked(),
+            title: self.title.get_untracked(),
+            draft: self.draft.get_untracked(),
+            example: self.example.get_untracked(),
+        }
+    }
+
+    fn lay(&self, recipe: OpenDraft) {
+        // An old result never outlives its recipe.
+        if self.from.get_untracked() != recipe.from {
+            self.opened.update(|opened| *opened += 1);
+        }
+        self.from.set(recipe.from);
+        self.example.set(recipe.example);
+        self.title.set(recipe.title);
+        self.draft.set(recipe.draft);
     }
 
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
     pub fn edit(&self, session: Option<Session>, change: &mut dyn FnMut(&mut Draft)) {
-        self.history.update(|history| history.before(session, || self.before()));
+        self.history.update(|history| history.before(session, || self.at_hand()));
         self.draft.update(|draft| change(draft));
     }
 
     /// Changes name, note or tags as a step that can be taken back.
     pub fn edit_title(&self, session: Session, change: &mut dyn FnMut(&mut Title)) {
-        self.history.update(|history| history.before(Some(session), || self.before()));
+        self.history.update(|history| history.before(Some(session), || self.at_hand()));
         self.title.update(|title| change(title));
     }
 
@@ -154,11 +182,10 @@ impl State {
         self.step(|history, now| history.redo(now));
     }
 
-    fn step(&self, way: fn(&mut History<Before, Session>, &mut dyn FnMut() -> Before) -> Option<Before>) {
-        let restored = self.history.try_update(|history| way(history, &mut || self.before())).flatten();
-        if let Some((draft, title)) = restored {
-            self.draft.set(draft);
-            self.title.set(title);
+    fn step(&self, way: fn(&mut History<OpenDraft, Session>, &mut dyn FnMut() -> OpenDraft) -> Option<OpenDraft>) {
+        let restored = self.history.try_update(|history| way(history, &mut || self.at_hand())).flatten();
+        if let Some(recipe) = restored {
+            self.lay(recipe);
         }
     }
 
@@ -174,14 +201,11 @@ impl State {
         self.history.with(History::can_redo)
     }
 
-    /// Puts another recipe on the page. Nothing of the one before is left, but that it can be taken
-    /// back.
-    pub fn open(&self, draft: Draft, title: Title, example: bool) {
-        self.history.update(|history| history.before(None, || self.before()));
+    /// Puts another recipe on the page. What was there can be taken back.
+    pub fn open(&self, recipe: OpenDraft) {
+        self.history.update(|history| history.before(None, || self.at_hand()));
         self.opened.update(|opened| *opened += 1);
-        self.draft.set(draft);
-        self.title.set(title);
-        self.example.set(example);
+        self.lay(recipe);
     }
 
     /// Tells something for a while.

@@ -2,6 +2,7 @@
 
 use crate::domain::{Figure, Grade};
 use crate::ui::part::figure;
+use crate::ui::part::finding::mark;
 use crate::ui::state::state;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
@@ -51,6 +52,17 @@ pub fn announce() -> AnyView {
         </div>
     }
     .into_any()
+}
+
+/// What went wrong with keeping things, said at once and until it is mended.
+pub fn trouble() -> AnyView {
+    let state = state();
+    let told = move || {
+        state.trouble.get().map(|message| {
+            view! { <p class="finding stop">{mark(Grade::Stop)} " " <strong>{message.what}</strong> " " {message.mend}</p> }
+        })
+    };
+    view! { <div class="trouble" role="alert">{told}</div> }.into_any()
 }
 
 /// Does something with a text some time after it last changed. Nothing is done with the first one.

@@ -39,6 +39,7 @@ pub struct Tools {
     pub saved: &'static str,
     pub saved_at: &'static str,
     pub not_saved: &'static str,
+    pub changed: &'static str,
     pub cancel: &'static str,
     pub close: &'static str,
     pub remove: &'static str,

@@ -1,9 +1,8 @@
 //! The head of the recipe page: what it is called, how it stands, and what can be done with it.
 
-use crate::browser::page;
-use crate::domain::Draft;
-use crate::record::revision::Title;
+use crate::browser::{clock, page, print};
 use crate::ui::field::text;
+use crate::ui::keep;
 use crate::ui::state::{Session, State, state};
 use leptos::prelude::*;
 
@@ -30,6 +29,7 @@ pub fn head() -> AnyView {
                     on:change=move |_| state.leave()
                 />
             </div>
+            {standing(state)}
             {example(state)}
             {actions(state)}
             <details class="more">
@@ -54,20 +54,46 @@ fn example(state: State) -> AnyView {
     .into_any()
 }
 
+/// When it was saved and as which revision, or that it is not saved as it stands.
+fn standing(state: State) -> AnyView {
+    let words = state.words;
+    let saved = state.saved();
+    let summary = Memo::new(move |_| {
+        let id = state.from.get()?;
+        state.shelf.with(|shelf| {
+            let at = shelf.revision(id)?;
+            let history = shelf.history(at.recipe());
+            let number = history.iter().filter(|other| other.saved_at <= at.content().saved_at).count();
+            Some((number, clock::date_time(at.content().saved_at)))
+        })
+    });
+    let told = move || match (summary.get(), saved.get()) {
+        (Some((number, at)), true) => {
+            format!("{} {number} · {} {at}", words.recipe_page.revision, words.tools.saved_at)
+        }
+        (Some((number, _)), false) => {
+            format!("{} {number} · {}", words.recipe_page.revision, words.tools.changed)
+        }
+        (None, _) => words.tools.not_saved.to_owned(),
+    };
+    view! { <p class="standing-of-save" id="save-state" hidden=move || state.example.get()>{told}</p> }.into_any()
+}
+
 fn actions(state: State) -> AnyView {
     let words = &state.words.recipe_page;
     let tools = &state.words.tools;
     let blank = move |_| {
-        state.open(Draft::default(), Title::default(), false);
+        state.open(keep::blank());
         state.tell_step(words.new);
         page::focus("recipe-name");
     };
     view! {
         <div class="actions">
+            <button type="button" class="primary" on:click=move |_| if state.save() { state.tell(tools.saved) }>{tools.save}</button>
             <button type="button" aria-disabled=move || (!state.can_undo()).then_some("true") on:click=move |_| state.undo()>{tools.undo}</button>
             <button type="button" aria-disabled=move || (!state.can_redo()).then_some("true") on:click=move |_| state.redo()>{tools.redo}</button>
             <button type="button" on:click=blank>{words.new}</button>
-            <button type="button" on:click=|_| page::print()>{tools.print}</button>
+            <button type="button" on:click=|_| _ = print::print()>{tools.print}</button>
         </div>
     }
     .into_any()

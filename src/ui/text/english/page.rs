@@ -38,6 +38,7 @@ pub(super) const TOOLS: Tools = Tools {
     saved: "Saved",
     saved_at: "Saved at",
     not_saved: "Not saved yet",
+    changed: "Changed since it was saved",
     cancel: "Cancel",
     close: "Close",
     remove: "Remove",
