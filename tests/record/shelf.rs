@@ -293,3 +293,26 @@ fn unknown_keys_live_on_in_later_revisions() {
     assert_eq!(value["parents"], json!([with.id()]));
     assert_eq!((&value["haulm"], &value["version"]), (&json!("revision"), &json!(1)));
 }
+
+/// Opening takes a glance; reading whole comes afterwards, a few at a time, and finds what was
+/// altered.
+#[test]
+fn what_a_glance_does_not_see_is_found_afterwards() {
+    let (store, mut shelf) = new_shelf();
+    let (spoilt, _) = saved(&mut shelf, "Straw 16", 1);
+    for at in 2..=7 {
+        saved(&mut shelf, &format!("Straw {at}"), at);
+    }
+    assert_eq!(shelf.verify(0), 0, "what was saved here need not be read");
+    let key = format!("haulm/revision/{spoilt}");
+    let text = store.inner.read(&key).unwrap().unwrap().replace("680", "860");
+    store.inner.write(&key, &text).unwrap();
+
+    let mut shelf = Shelf::open(store).unwrap();
+    assert_eq!((shelf.recipes().len(), shelf.unreadable().count()), (7, 0));
+    assert!(shelf.revision(spoilt).is_none(), "never given out unread");
+    assert_eq!((shelf.verify(3), shelf.verify(3), shelf.verify(3)), (4, 1, 0));
+    assert_eq!(shelf.recipes().len(), 6);
+    let unreadable: Vec<_> = shelf.unreadable().collect();
+    assert_eq!((unreadable[0].key.as_str(), unreadable[0].text.as_deref()), (key.as_str(), Some(text.as_str())));
+}
