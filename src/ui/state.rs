@@ -82,6 +82,9 @@ pub struct State {
     /// What went wrong with keeping things, until it goes right again.
     pub trouble: RwSignal<Option<Message>>,
     opened: RwSignal<u32>,
+    /// The result before the step being made: what is shown as the old one. A number on its way
+    /// ("8" of "8,500") gives results that nobody meant.
+    settled: RwSignal<Option<Case>>,
     history: RwSignal<History<OpenDraft, Session>>,
 }
 
@@ -93,11 +96,13 @@ impl State {
         let draft = RwSignal::new(open.draft);
         let opened = RwSignal::new(0);
         let outcome = Memo::new(move |_| draft.with(work_out));
+        let settled = RwSignal::new(None::<Case>);
         let shown = Memo::new(move |before: Option<&Shown>| {
             let opened = opened.get();
             outcome.with(|outcome| match (&outcome.case, before) {
                 (None, Some(before)) if before.opened == opened => {
-                    Shown { case: before.case.clone(), old: before.case.is_some(), opened }
+                    let case = settled.get_untracked().or_else(|| before.case.clone());
+                    Shown { old: case.is_some(), case, opened }
                 }
                 (case, _) => Shown { case: case.clone(), old: false, opened },
             })
@@ -118,6 +123,7 @@ impl State {
             shelf: RwSignal::new(shelf),
             trouble: RwSignal::new(trouble),
             opened,
+            settled,
             history: RwSignal::new(History::default()),
         }
     }
@@ -135,10 +141,23 @@ impl State {
         }
     }
 
+    fn forget_result(&self) {
+        self.settled.set(None);
+        self.opened.update(|opened| *opened += 1);
+    }
+
+    /// Keeps the result as it is before a step, if there is one.
+    fn settle(&self) {
+        let case = self.outcome.with_untracked(|outcome| outcome.case.clone());
+        if case.is_some() {
+            self.settled.set(case);
+        }
+    }
+
     fn lay(&self, recipe: OpenDraft) {
         // An old result never outlives its recipe.
         if self.from.get_untracked() != recipe.from {
-            self.opened.update(|opened| *opened += 1);
+            self.forget_result();
         }
         self.from.set(recipe.from);
         self.example.set(recipe.example);
@@ -148,7 +167,12 @@ impl State {
 
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
     pub fn edit(&self, session: Option<Session>, change: &mut dyn FnMut(&mut Draft)) {
-        self.history.update(|history| history.before(session, || self.at_hand()));
+        self.history.update(|history| {
+            history.before(session, || {
+                self.settle();
+                self.at_hand()
+            });
+        });
         self.draft.update(|draft| change(draft));
     }
 
@@ -204,7 +228,7 @@ impl State {
     /// Puts another recipe on the page. What was there can be taken back.
     pub fn open(&self, recipe: OpenDraft) {
         self.history.update(|history| history.before(None, || self.at_hand()));
-        self.opened.update(|opened| *opened += 1);
+        self.forget_result();
         self.lay(recipe);
     }
 

@@ -72,7 +72,7 @@ fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>
     });
     let found = move || {
         gravest.get().filter(|grade| *grade != Grade::Note).map(|grade| {
-            view! { <span class="pinned">{mark(grade)} <span class="grade">{(state.words.grade)(grade)}</span></span> }
+            view! { <span class="pinned">{mark(grade)} " " <span class="grade">{(state.words.grade)(grade)}</span></span> }
         })
     };
     let passes = move |kind: Kind, mass: fn(&Stream) -> f64| {
@@ -86,11 +86,10 @@ fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>
     let words = &state.words.recipe_page;
     view! {
         <button type="button" class="station" on:click=move |_| page::show(&format!("[data-station={}]", station.key()))>
-            <span class="name">{(state.words.station)(station)}</span>
-            {found}
+            <span class="name"><span>{(state.words.station)(station)}</span> " " {found}</span>
             <span class="passes" hidden=move || solids.with(Option::is_none)>
-                <span>{swatch("solids")} {words.solids} " " {move || solids.get()}</span>
-                <span>{swatch("water")} {words.of_water} " " {move || water.get()}</span>
+                <span>{swatch("solids")} " " {words.solids} " " {move || solids.get()}</span>
+                <span>{swatch("water")} " " {words.of_water} " " {move || water.get()}</span>
             </span>
         </button>
     }

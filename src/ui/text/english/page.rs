@@ -150,6 +150,8 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     go_to_field: "Go to the field",
     water_to_dose: "Water to dose",
     each_liquid: "Each liquid in detail",
+    the_same_per_minute: "The same per minute",
+    the_same_per_hour: "The same per hour",
     fibre: "Fibre",
     excess: "Water in excess",
     too_wet: "Too wet",
