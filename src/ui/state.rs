@@ -3,7 +3,8 @@
 use super::history::History;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
-use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, work_out};
+use crate::domain::finding::What;
+use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, Place, Station, work_out};
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
@@ -257,10 +258,37 @@ impl State {
         self.units.with(|units| units.unit(kind))
     }
 
-    /// The findings that `belongs` picks.
+    /// The findings that `belongs` picks. Boxes that are still to be filled in and were never touched
+    /// are no findings to anybody: they are marked where they stand.
     pub fn findings(&self, belongs: impl Fn(&Finding) -> bool) -> Vec<Finding> {
-        self.outcome.with(|outcome| outcome.findings.iter().filter(|finding| belongs(finding)).copied().collect())
+        self.draft.with(|draft| {
+            let all = |outcome: &Outcome| {
+                outcome
+                    .findings
+                    .iter()
+                    .filter(|finding| belongs(finding) && !is_to_fill_in(draft, finding))
+                    .copied()
+                    .collect()
+            };
+            self.outcome.with(all)
+        })
     }
+
+    /// Whether a box at a station is still to be filled in.
+    #[must_use]
+    pub fn to_fill_in(&self, station: Station) -> bool {
+        self.draft.with(|draft| {
+            self.outcome.with(|outcome| {
+                outcome.findings.iter().any(|finding| finding.station() == station && is_to_fill_in(draft, finding))
+            })
+        })
+    }
+}
+
+/// Whether a finding only says that a box that nobody has touched is blank.
+fn is_to_fill_in(draft: &Draft, finding: &Finding) -> bool {
+    let Place::Field(field) = finding.place else { return false };
+    finding.what == What::Missing && draft.entry(field).is_none_or(|entry| entry.preset)
 }
 
 /// The state that [`provide`] put there.

@@ -94,7 +94,7 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     stale: "Old result",
     stale_hint: "It belongs to the last entries that could be computed.",
     nothing_yet: "No result yet",
-    nothing_yet_hint: "Fill in the boxes marked below; the result stands here at once.",
+    nothing_yet_hint: "Fill in the boxes marked “to fill in”; the result stands here at once.",
     to_dose: "To dose",
     to_dose_hint: "Each liquid as delivered.",
     water: "Water",
