@@ -3,7 +3,8 @@
 use super::history::History;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
-use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, work_out};
+use crate::domain::finding::What;
+use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, Place, Station, work_out};
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
@@ -82,6 +83,9 @@ pub struct State {
     /// What went wrong with keeping things, until it goes right again.
     pub trouble: RwSignal<Option<Message>>,
     opened: RwSignal<u32>,
+    /// The result before the step being made: what is shown as the old one. A number on its way
+    /// ("8" of "8,500") gives results that nobody meant.
+    settled: RwSignal<Option<Case>>,
     history: RwSignal<History<OpenDraft, Session>>,
 }
 
@@ -93,11 +97,13 @@ impl State {
         let draft = RwSignal::new(open.draft);
         let opened = RwSignal::new(0);
         let outcome = Memo::new(move |_| draft.with(work_out));
+        let settled = RwSignal::new(None::<Case>);
         let shown = Memo::new(move |before: Option<&Shown>| {
             let opened = opened.get();
             outcome.with(|outcome| match (&outcome.case, before) {
                 (None, Some(before)) if before.opened == opened => {
-                    Shown { case: before.case.clone(), old: before.case.is_some(), opened }
+                    let case = settled.get_untracked().or_else(|| before.case.clone());
+                    Shown { old: case.is_some(), case, opened }
                 }
                 (case, _) => Shown { case: case.clone(), old: false, opened },
             })
@@ -118,6 +124,7 @@ impl State {
             shelf: RwSignal::new(shelf),
             trouble: RwSignal::new(trouble),
             opened,
+            settled,
             history: RwSignal::new(History::default()),
         }
     }
@@ -135,10 +142,23 @@ impl State {
         }
     }
 
+    fn forget_result(&self) {
+        self.settled.set(None);
+        self.opened.update(|opened| *opened += 1);
+    }
+
+    /// Keeps the result as it is before a step, if there is one.
+    fn settle(&self) {
+        let case = self.outcome.with_untracked(|outcome| outcome.case.clone());
+        if case.is_some() {
+            self.settled.set(case);
+        }
+    }
+
     fn lay(&self, recipe: OpenDraft) {
         // An old result never outlives its recipe.
         if self.from.get_untracked() != recipe.from {
-            self.opened.update(|opened| *opened += 1);
+            self.forget_result();
         }
         self.from.set(recipe.from);
         self.example.set(recipe.example);
@@ -148,7 +168,12 @@ impl State {
 
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
     pub fn edit(&self, session: Option<Session>, change: &mut dyn FnMut(&mut Draft)) {
-        self.history.update(|history| history.before(session, || self.at_hand()));
+        self.history.update(|history| {
+            history.before(session, || {
+                self.settle();
+                self.at_hand()
+            });
+        });
         self.draft.update(|draft| change(draft));
     }
 
@@ -204,7 +229,7 @@ impl State {
     /// Puts another recipe on the page. What was there can be taken back.
     pub fn open(&self, recipe: OpenDraft) {
         self.history.update(|history| history.before(None, || self.at_hand()));
-        self.opened.update(|opened| *opened += 1);
+        self.forget_result();
         self.lay(recipe);
     }
 
@@ -233,10 +258,37 @@ impl State {
         self.units.with(|units| units.unit(kind))
     }
 
-    /// The findings that `belongs` picks.
+    /// The findings that `belongs` picks. Boxes that are still to be filled in and were never touched
+    /// are no findings to anybody: they are marked where they stand.
     pub fn findings(&self, belongs: impl Fn(&Finding) -> bool) -> Vec<Finding> {
-        self.outcome.with(|outcome| outcome.findings.iter().filter(|finding| belongs(finding)).copied().collect())
+        self.draft.with(|draft| {
+            let all = |outcome: &Outcome| {
+                outcome
+                    .findings
+                    .iter()
+                    .filter(|finding| belongs(finding) && !is_to_fill_in(draft, finding))
+                    .copied()
+                    .collect()
+            };
+            self.outcome.with(all)
+        })
     }
+
+    /// Whether a box at a station is still to be filled in.
+    #[must_use]
+    pub fn to_fill_in(&self, station: Station) -> bool {
+        self.draft.with(|draft| {
+            self.outcome.with(|outcome| {
+                outcome.findings.iter().any(|finding| finding.station() == station && is_to_fill_in(draft, finding))
+            })
+        })
+    }
+}
+
+/// Whether a finding only says that a box that nobody has touched is blank.
+fn is_to_fill_in(draft: &Draft, finding: &Finding) -> bool {
+    let Place::Field(field) = finding.place else { return false };
+    finding.what == What::Missing && draft.entry(field).is_none_or(|entry| entry.preset)
 }
 
 /// The state that [`provide`] put there.

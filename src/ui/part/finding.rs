@@ -41,7 +41,7 @@ pub fn says(finding: Finding) -> AnyView {
     let message = state.with_context(|context| (state.words.finding)(&finding, context));
     view! {
         <p class=format!("finding {}", class(finding.grade))>
-            {mark(finding.grade)} <strong>{(state.words.grade)(finding.grade)}</strong> " " {message.what} " "
+            {mark(finding.grade)} " " <strong>{(state.words.grade)(finding.grade)}</strong> " " {message.what} " "
             {message.mend}
         </p>
     }

@@ -29,9 +29,7 @@ pub fn head() -> AnyView {
                     on:change=move |_| state.leave()
                 />
             </div>
-            {standing(state)}
-            {example(state)}
-            {actions(state)}
+            {actions(state)} {standing(state)} {example(state)}
             <details class="more">
                 <summary>{words.note} ", " {words.tags}</summary>
                 <div class="fields">{note(state)} {tags(state)}</div>
