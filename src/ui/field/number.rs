@@ -167,9 +167,8 @@ fn unit_choice(state: State, field: Field, id: &str, kind: Memo<Kind>, unit: Mem
             let name = state.draft.with(|draft| (state.words.field_name)(field, draft));
             format!("{} {}", state.words.tools.unit_of, lower_first(&name))
         });
-        let choices = Signal::derive(move || {
-            kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect()
-        });
+        let choices =
+            Signal::derive(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
         let now = Signal::derive(move || unit.get().symbol().to_owned());
         let choose = Callback::new(move |symbol: String| {
             if let Some(unit) = Unit::from_symbol(&symbol) {
