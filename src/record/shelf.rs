@@ -1,6 +1,7 @@
 //! Everything that is kept, over a [`Store`]: one key a record, and none ever overwritten.
 
 use super::id::{Id, RecipeId, RevisionId, SystemId};
+use super::mix;
 use super::open_draft::OpenDraft;
 use super::refusal::Refusal;
 use super::revision::{Revision, RevisionContent, Stamp, Standing};
@@ -9,6 +10,7 @@ use super::settings::Settings;
 use super::store::{Store, StoreError};
 use super::summary::{Listed, Summary};
 use super::system::{BinderSystem, SystemContent};
+use crate::domain::mix::MixDraft;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// All keys of ours begin so: pages that run from a file share one store with others.
@@ -23,6 +25,8 @@ const ASIDE: &str = "haulm/aside/";
 pub const DRAFT: &str = "haulm/draft";
 /// The settings.
 pub const SETTINGS: &str = "haulm/settings";
+/// What is typed where solutions and glues are made up.
+pub const MIX: &str = "haulm/mix";
 
 /// Why a record is not shown.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -109,10 +113,16 @@ impl<S: Store> Shelf<S> {
     /// When the store does not list its keys. A single record that cannot be read is no error: see
     /// [`unreadable`](Self::unreadable).
     pub fn open(store: S) -> Result<Self, StoreError> {
-        let mut shelf =
-            Self { store, revisions: BTreeMap::new(), systems: BTreeMap::new(), unreadable: BTreeMap::new() };
+        let mut shelf = Self::unread(store);
         shelf.refresh()?;
         Ok(shelf)
+    }
+
+    /// A shelf that has read no record yet, as long as only the open draft and the settings are
+    /// asked for. [`refresh`](Self::refresh) reads the records.
+    #[must_use]
+    pub const fn unread(store: S) -> Self {
+        Self { store, revisions: BTreeMap::new(), systems: BTreeMap::new(), unreadable: BTreeMap::new() }
     }
 
     /// Takes in what the store has and the shelf has not, as after another tab has saved.
@@ -144,6 +154,12 @@ impl<S: Store> Shelf<S> {
             }
         }
         Ok(written)
+    }
+
+    /// Bytes of all keys and texts on this shelf: about what they take of the store's room.
+    #[must_use]
+    pub fn size(&self) -> usize {
+        self.texts().map(|(key, text)| key.len() + text.len()).sum()
     }
 
     fn count(&self) -> usize {
@@ -377,7 +393,7 @@ impl<S: Store> Shelf<S> {
         Ok(id)
     }
 
-    // --- the open draft and the settings: one text each, overwritten ---------------------------
+    // --- the open draft, the settings, the mix: one text each, overwritten ----------------------
 
     /// The open draft, if there is any.
     ///
@@ -426,6 +442,26 @@ impl<S: Store> Shelf<S> {
     /// When they are not in the store.
     pub fn keep_settings(&self, settings: &Settings) -> Result<(), SaveError> {
         self.overwrite(SETTINGS, &settings.text()?, |text| Settings::read(text).is_ok())
+    }
+
+    /// What was typed where solutions and glues are made up; what stands there at first where there is
+    /// nothing.
+    ///
+    /// # Errors
+    /// When it cannot be read.
+    pub fn mix(&self) -> Result<MixDraft, Unread> {
+        match self.store.read(MIX).map_err(Unread::Store)? {
+            Some(text) => mix::read(&text).map_err(Unread::Refused),
+            None => Ok(MixDraft::default()),
+        }
+    }
+
+    /// Keeps it in place of what was there. What was there and cannot be read is set aside first.
+    ///
+    /// # Errors
+    /// When it is not in the store.
+    pub fn keep_mix(&self, typed: &MixDraft) -> Result<(), SaveError> {
+        self.overwrite(MIX, &mix::text(typed)?, |text| mix::read(text).is_ok())
     }
 
     fn overwrite(&self, key: &str, text: &str, readable: impl FnOnce(&str) -> bool) -> Result<(), SaveError> {
