@@ -11,7 +11,7 @@ pub mod file;
 pub mod hash;
 /// What the browser says about its user's habits.
 pub mod locale;
-/// The page as a whole: its address, where the focus is, what is in view.
+/// Where the focus is, what is in view, and what the device answers to a media query.
 pub mod page;
 /// The page on paper.
 pub mod print;

@@ -1,4 +1,4 @@
-//! The page as a whole: its address, its scheme, where the focus is, what is in view.
+//! Where the focus is, what is in view, and what the device answers to a media query.
 
 use leptos::ev;
 use leptos::prelude::{document, window};
@@ -6,26 +6,11 @@ use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlElement, HtmlInputElement, Node};
 
-/// What stands in the address behind the file, with its `#`; blank when nothing does.
-#[must_use]
-pub fn hash() -> String {
-    window().location().hash().unwrap_or_default()
-}
-
-/// Goes to another place in the app. The browser tells by its `hashchange`.
-pub fn go(hash: &str) {
-    // Refused only where there is no address; then there is nowhere to go.
-    _ = window().location().set_hash(hash);
-}
-
-/// Sets or takes away an attribute of `<html>`.
-pub fn set_root(name: &str, value: Option<&str>) {
+/// The language that the page is written in, as a BCP 47 code.
+pub fn set_language(code: &str) {
     if let Some(root) = document().document_element() {
-        // Refused for a name that is none; the names are ours.
-        _ = match value {
-            Some(value) => root.set_attribute(name, value),
-            None => root.remove_attribute(name),
-        };
+        // Refused for a name that is none; this one is.
+        _ = root.set_attribute("lang", code);
     }
 }
 
@@ -48,12 +33,6 @@ pub fn watch(media: &str, tell: impl Fn(bool) + 'static) {
     if list.add_event_listener_with_callback("change", changed.as_ref().unchecked_ref()).is_ok() {
         changed.forget();
     }
-}
-
-/// Opens the browser's own dialog for printing.
-pub fn print() {
-    // Refused in a frame that may not; the browser says so itself.
-    _ = window().print();
 }
 
 fn find(selector: &str) -> Option<HtmlElement> {

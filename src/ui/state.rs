@@ -4,7 +4,7 @@ use super::history::History;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Words};
 use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, work_out};
-use crate::quantity::{Amount, Kind, Unit, Units, format};
+use crate::quantity::{Kind, Unit, Units};
 use crate::record::Settings;
 use crate::record::revision::Title;
 use leptos::prelude::*;
@@ -24,6 +24,15 @@ pub enum Session {
     Note,
     /// The recipe's tags.
     Tags,
+}
+
+/// A short sentence that is shown for a while and read out.
+#[derive(Clone)]
+pub struct Notice {
+    /// The sentence.
+    pub words: String,
+    /// Takes back what it tells of.
+    pub undo: Option<Callback<()>>,
 }
 
 /// What a step can change, and what taking it back restores.
@@ -63,8 +72,8 @@ pub struct State {
     pub units: Memo<Units>,
     /// What stands for money, out of the settings.
     pub currency: Memo<String>,
-    /// A short sentence to be read out and shown for a while, such as what was removed.
-    pub notice: RwSignal<String>,
+    /// What is told for a while, such as what was removed.
+    pub notice: RwSignal<Option<Notice>>,
     opened: RwSignal<u32>,
     history: RwSignal<History<Before, Session>>,
 }
@@ -97,7 +106,7 @@ impl State {
             settings,
             units: Memo::new(move |_| settings.with(|settings| settings.units)),
             currency: Memo::new(move |_| settings.with(|settings| settings.currency.clone())),
-            notice: RwSignal::new(String::new()),
+            notice: RwSignal::new(None),
             opened,
             history: RwSignal::new(History::default()),
         }
@@ -135,21 +144,14 @@ impl State {
         });
     }
 
-    /// Puts a number into a field, in the unit shown.
-    pub fn enter_amount(&self, field: Field, amount: Amount) {
-        let units = self.units.get_untracked();
-        let unit = units.unit(amount.kind);
-        self.enter(None, field, &format::editable(amount.get(unit), units.mark), unit);
-    }
-
     /// Takes the last step back.
     pub fn undo(&self) {
-        self.step(History::undo);
+        self.step(|history, now| history.undo(now));
     }
 
     /// Goes a step forward again.
     pub fn redo(&self) {
-        self.step(History::redo);
+        self.step(|history, now| history.redo(now));
     }
 
     fn step(&self, way: fn(&mut History<Before, Session>, &mut dyn FnMut() -> Before) -> Option<Before>) {
@@ -180,6 +182,17 @@ impl State {
         self.draft.set(draft);
         self.title.set(title);
         self.example.set(example);
+    }
+
+    /// Tells something for a while.
+    pub fn tell(&self, words: impl Into<String>) {
+        self.notice.set(Some(Notice { words: words.into(), undo: None }));
+    }
+
+    /// Tells of a step just made, which can be taken back from there.
+    pub fn tell_step(&self, words: impl Into<String>) {
+        let state = *self;
+        self.notice.set(Some(Notice { words: words.into(), undo: Some(Callback::new(move |()| state.undo())) }));
     }
 
     // --- reading -------------------------------------------------------------------------------

@@ -1,4 +1,11 @@
 //! What several pages are made of.
 
+pub mod announce;
+pub mod bar;
 pub mod figure;
+pub mod find;
 pub mod finding;
+pub mod preferences;
+pub mod print;
+pub mod strip;
+pub mod working;

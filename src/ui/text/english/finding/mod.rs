@@ -59,17 +59,8 @@ fn liquid_name(id: LiquidId, context: &Context<'_>) -> String {
     context.draft.liquid(id).map_or_else(|| "A liquid".to_owned(), |liquid| name::liquid(liquid).into_owned())
 }
 
-/// The liquid that a place belongs to.
-fn liquid_at(place: Place, context: &Context<'_>) -> String {
-    match place {
-        Place::Field(Field::Liquid(id, _)) | Place::Liquid(id) => liquid_name(id, context),
-        Place::Field(_) | Place::Station(_) => "this liquid".to_owned(),
-    }
-}
-
 /// Findings that carry few numbers or none.
 fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
-    let liquid = || liquid_at(place, context);
     let (what, mend) = match what {
         What::SprayThicker => {
             let as_delivered = match place {
@@ -82,11 +73,11 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
             )
         }
         What::BaseLoop => (
-            format!("the dose of {} leads back to itself, by way of the liquids it is dosed on.", liquid()),
+            "it leads back to itself, by way of the liquids that it is dosed on.".to_owned(),
             "Dose one liquid of the loop on oven-dry fibre.".to_owned(),
         ),
         What::BaseMissing => (
-            format!("{} is dosed on the solids of a liquid that is not in this recipe.", liquid()),
+            "it is meant on the solids of a liquid that is not in this recipe.".to_owned(),
             "Choose another base for the dose, or add the liquid it was dosed on.".to_owned(),
         ),
         What::TooManyLiquids { most } => (
@@ -120,7 +111,7 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
         ),
         What::DriesBelowZero { blender_out } => (
             format!(
-                "more than the furnish holds: it leaves the blender with a moisture of {}.",
+                "more than the furnish holds. It leaves the blender with a moisture of {}.",
                 shown(blender_out, context)
             ),
             "Type a smaller loss, or bring more water into the blender.".to_owned(),
@@ -139,7 +130,7 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
         ),
         What::NoHardener => (
             "a UF or MUF resin, and no hardener beside it.".to_owned(),
-            "Add the hardener, unless the resin comes with one or is cured by the acid of the fibre alone.".to_owned(),
+            "Add the hardener, unless the resin comes with one mixed in.".to_owned(),
         ),
         What::HardenerNotOnBinder => (
             "a hardener that is not dosed on the solids of a binder.".to_owned(),
@@ -182,8 +173,8 @@ fn too_wet(excess: Amount, mat: Amount, way_out: Option<Amount>, context: &Conte
     );
     let mend = match way_out {
         Some(fibre) => format!(
-            "Dry the fibre to {}, at which the water dose is exactly zero; or take resin with more solids, a smaller \
-             dose, or a higher mat moisture.",
+            "Dry the fibre to {}, at which the water dose is exactly zero; or take liquids with more \
+             solids, smaller doses, or a higher mat moisture.",
             shown(fibre, context)
         ),
         None => "No fibre is dry enough: the liquids alone bring more water than is needed. Take liquids with more \

@@ -1,0 +1,3 @@
+//! The pages.
+
+pub mod recipe;

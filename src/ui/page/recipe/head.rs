@@ -1,0 +1,112 @@
+//! The head of the recipe page: what it is called, how it stands, and what can be done with it.
+
+use crate::browser::{page, print};
+use crate::domain::Draft;
+use crate::record::revision::Title;
+use crate::ui::field::text;
+use crate::ui::state::{Session, State, state};
+use leptos::prelude::*;
+
+/// Name, standing, and the buttons.
+pub fn head() -> AnyView {
+    let state = state();
+    let words = &state.words.recipe_page;
+    let name = Signal::derive(move || state.title.with(|title| title.name.clone()));
+    view! {
+        <section class="head" aria-label=words.title>
+            <h1 class="out-of-sight">{words.title}</h1>
+            <div class="name">
+                <label class="out-of-sight" for="recipe-name">{words.name}</label>
+                <input
+                    id="recipe-name"
+                    type="text"
+                    autocomplete="off"
+                    placeholder=words.untitled
+                    prop:value=move || name.get()
+                    on:input=move |event| {
+                        let text = event_target_value(&event);
+                        state.edit_title(Session::Name, &mut |title| title.name.clone_from(&text));
+                    }
+                    on:change=move |_| state.leave()
+                />
+            </div>
+            {example(state)}
+            {actions(state)}
+            <details class="more">
+                <summary>{words.note} ", " {words.tags}</summary>
+                <div class="fields">{note(state)} {tags(state)}</div>
+            </details>
+        </section>
+    }
+    .into_any()
+}
+
+/// What is on the screen at a first start is marked as what it is.
+fn example(state: State) -> AnyView {
+    let words = &state.words.recipe_page;
+    view! {
+        <p class="example" hidden=move || !state.example.get()>
+            <strong>{words.example}</strong>
+            " "
+            {words.example_hint}
+        </p>
+    }
+    .into_any()
+}
+
+fn actions(state: State) -> AnyView {
+    let words = &state.words.recipe_page;
+    let tools = &state.words.tools;
+    let blank = move |_| {
+        state.open(Draft::default(), Title::default(), false);
+        state.tell_step(words.new);
+        page::focus("recipe-name");
+    };
+    view! {
+        <div class="actions">
+            <button type="button" aria-disabled=move || (!state.can_undo()).then_some("true") on:click=move |_| state.undo()>{tools.undo}</button>
+            <button type="button" aria-disabled=move || (!state.can_redo()).then_some("true") on:click=move |_| state.redo()>{tools.redo}</button>
+            <button type="button" on:click=blank>{words.new}</button>
+            <button type="button" on:click=|_| _ = print::print()>{tools.print}</button>
+        </div>
+    }
+    .into_any()
+}
+
+fn note(state: State) -> AnyView {
+    let now = Signal::derive(move || state.title.with(|title| title.note.clone()));
+    let put = Callback::new(move |text: String| {
+        state.edit_title(Session::Note, &mut |title| title.note.clone_from(&text));
+    });
+    text::lines("recipe-note".to_owned(), state.words.recipe_page.note, now, put)
+}
+
+/// The tags in one box, with commas between them. What is typed stays as it is until the box is left.
+fn tags(state: State) -> AnyView {
+    let now = Signal::derive(move || state.title.with(|title| title.tags.join(", ")));
+    view! {
+        <div class="field wide">
+            <label for="recipe-tags">{state.words.recipe_page.tags}</label>
+            <div class="box">
+                <input
+                    id="recipe-tags"
+                    type="text"
+                    autocomplete="off"
+                    aria-describedby="recipe-tags-hint"
+                    prop:value=move || now.get()
+                    on:change=move |event| {
+                        let tags: Vec<String> = event_target_value(&event)
+                            .split(',')
+                            .map(|tag| tag.trim().to_owned())
+                            .filter(|tag| !tag.is_empty())
+                            .collect();
+                        state.edit_title(Session::Tags, &mut |title| title.tags.clone_from(&tags));
+                        state.leave();
+                    }
+                />
+            </div>
+            <p class="aside" id="recipe-tags-hint">{state.words.recipe_page.tags_hint}</p>
+        </div>
+    }
+    .into_any()
+}

@@ -1,0 +1,141 @@
+//! The head of the sheet: what to dose, and what the mat weighs.
+
+use crate::domain::finding::What;
+use crate::domain::{Figure, LiquidFigure, LiquidId, Place, Station};
+use crate::quantity::Unit;
+use crate::ui::part::figure::{self, Size};
+use crate::ui::part::finding::says;
+use crate::ui::state::{State, state};
+use leptos::prelude::*;
+
+/// What has to be set, in the order of addition, and what the mat then weighs.
+pub fn sheet() -> AnyView {
+    let state = state();
+    let words = &state.words.recipe_page;
+    let ids = Memo::new(move |_| {
+        state.shown.with(|shown| match &shown.case {
+            Some(case) => case.solved.liquids.iter().map(|flow| flow.id).collect::<Vec<_>>(),
+            None => Vec::new(),
+        })
+    });
+    let nothing = move || state.shown.with(|shown| shown.case.is_none());
+    view! {
+        <section class="group to-dose" aria-labelledby="to-dose" tabindex="-1">
+            {standing(state)}
+            <h2 id="to-dose">{words.to_dose}</h2>
+            <p class="note" hidden=nothing>{words.to_dose_hint}</p>
+            <ol class="doses" hidden=nothing>
+                <For each=move || ids.get() key=|id| *id let:id>
+                    {liquid(state, id)}
+                </For>
+                {water(state)}
+            </ol>
+            {too_wet(state)}
+            <div class="mat" hidden=nothing>
+                <h3>{words.mat_weight}</h3>
+                {figure::list(&[Figure::MatWet, Figure::MatOvenDry], Size::Big)}
+            </div>
+        </section>
+    }
+    .into_any()
+}
+
+/// Whether the result is an old one, or none yet.
+fn standing(state: State) -> AnyView {
+    let words = &state.words.recipe_page;
+    let (none, old) = (
+        move || state.shown.with(|shown| shown.case.is_none()),
+        move || state.shown.with(|shown| shown.old),
+    );
+    view! {
+        <p class="standing nothing-yet" hidden=move || !none()><strong>{words.nothing_yet}</strong> " " {words.nothing_yet_hint}</p>
+        <p class="standing stale" hidden=move || !old()><strong>{words.stale}</strong> " " {words.stale_hint}</p>
+    }
+    .into_any()
+}
+
+/// A liquid as delivered: by mass, by volume, and by volume per minute or hour.
+fn liquid(state: State, id: LiquidId) -> AnyView {
+    let name = Memo::new(move |_| {
+        state.draft.with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned())).unwrap_or_default()
+    });
+    let figures = [LiquidFigure::Liquid, LiquidFigure::Volume].map(|part| {
+        let figure = Figure::Liquid(id, part);
+        let words = (state.words.figure)(figure);
+        figure::cell(figure, words.label.to_owned().into(), "", Size::Big)
+    });
+    view! {
+        <li class="dose" data-liquid=id.0.to_string()>
+            <h3>{move || name.get()}</h3>
+            <dl class="figures">{figures} {other_time(state, Figure::Liquid(id, LiquidFigure::Volume))}</dl>
+        </li>
+    }
+    .into_any()
+}
+
+fn water(state: State) -> AnyView {
+    let label = |figure| {
+        let words = (state.words.figure)(figure);
+        figure::cell(figure, words.label.to_owned().into(), "", Size::Big)
+    };
+    view! {
+        <li class="dose water">
+            <h3>{state.words.recipe_page.water}</h3>
+            <dl class="figures">
+                {label(Figure::WaterDose)} {label(Figure::WaterDoseVolume)}
+                {other_time(state, Figure::WaterDoseVolume)}
+            </dl>
+        </li>
+    }
+    .into_any()
+}
+
+/// A pump's flow a second time, by the minute where it is shown by the hour and the other way round.
+fn other_time(state: State, of: Figure) -> AnyView {
+    let unit = Memo::new(move |_| match state.unit(of.kind()) {
+        Unit::LitrePerMinute => Unit::LitrePerHour,
+        Unit::GallonPerMinute => Unit::GallonPerHour,
+        Unit::GallonPerHour => Unit::GallonPerMinute,
+        _ => Unit::LitrePerMinute,
+    });
+    let text = Memo::new(move |_| {
+        let amount = state.shown.with(|shown| shown.case.as_ref().and_then(|case| case.figure(of)))?;
+        Some(figure::with_unit(state, amount, Some(unit.get())))
+    });
+    let label = (state.words.figure)(of).label;
+    view! {
+        <div class="figure big">
+            <dt class="out-of-sight">{label}</dt>
+            <dd>
+                <span class="value" data-figure=format!("{}.other", of.key())>{move || text.get()}</span>
+            </dd>
+        </div>
+    }
+    .into_any()
+}
+
+/// Too much water: how much, what comes of it, and the way out. Stands where the water dose would.
+fn too_wet(state: State) -> AnyView {
+    let finding = Memo::new(move |_| {
+        state
+            .findings(|finding| {
+                finding.place == Place::Station(Station::Blender) && matches!(finding.what, What::TooWet { .. })
+            })
+            .first()
+            .copied()
+    });
+    let told = move || {
+        finding.get().map(|finding| {
+            view! {
+                <div class="too-wet" role="group" aria-label=state.words.recipe_page.too_wet>
+                    {says(finding)}
+                    {figure::list(
+                        &[Figure::WaterExcess, Figure::MatMoisture, Figure::FibreMoistureForNoWater],
+                        Size::Plain,
+                    )}
+                </div>
+            }
+        })
+    };
+    told.into_any()
+}
