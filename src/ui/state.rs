@@ -33,10 +33,17 @@ pub struct Notice {
     pub words: String,
     /// Takes back what it tells of.
     pub undo: Option<Callback<()>>,
+    /// Whether it stays until it is closed or another one comes.
+    pub stays: bool,
 }
 
 /// What a step can change, and what taking it back restores.
-type Before = (Draft, Title);
+struct Before {
+    draft: Draft,
+    title: Title,
+    example: bool,
+    opened: u32,
+}
 
 /// The last result that could be computed, and whether it is that of the entries as they are now.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -74,7 +81,10 @@ pub struct State {
     pub currency: Memo<String>,
     /// What is told for a while, such as what was removed.
     pub notice: RwSignal<Option<Notice>>,
-    opened: RwSignal<u32>,
+    /// Names what stands on the page from one opening to the next. Taking an opening back goes back
+    /// to the name before.
+    pub opened: RwSignal<u32>,
+    openings: StoredValue<u32>,
     history: RwSignal<History<Before, Session>>,
 }
 
@@ -108,6 +118,7 @@ impl State {
             currency: Memo::new(move |_| settings.with(|settings| settings.currency.clone())),
             notice: RwSignal::new(None),
             opened,
+            openings: StoredValue::new(0),
             history: RwSignal::new(History::default()),
         }
     }
@@ -115,7 +126,12 @@ impl State {
     // --- changing the recipe -------------------------------------------------------------------
 
     fn before(&self) -> Before {
-        (self.draft.get_untracked(), self.title.get_untracked())
+        Before {
+            draft: self.draft.get_untracked(),
+            title: self.title.get_untracked(),
+            example: self.example.get_untracked(),
+            opened: self.opened.get_untracked(),
+        }
     }
 
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
@@ -156,9 +172,11 @@ impl State {
 
     fn step(&self, way: fn(&mut History<Before, Session>, &mut dyn FnMut() -> Before) -> Option<Before>) {
         let restored = self.history.try_update(|history| way(history, &mut || self.before())).flatten();
-        if let Some((draft, title)) = restored {
-            self.draft.set(draft);
-            self.title.set(title);
+        if let Some(before) = restored {
+            self.opened.set(before.opened);
+            self.draft.set(before.draft);
+            self.title.set(before.title);
+            self.example.set(before.example);
         }
     }
 
@@ -178,7 +196,8 @@ impl State {
     /// back.
     pub fn open(&self, draft: Draft, title: Title, example: bool) {
         self.history.update(|history| history.before(None, || self.before()));
-        self.opened.update(|opened| *opened += 1);
+        self.openings.update_value(|openings| *openings += 1);
+        self.opened.set(self.openings.get_value());
         self.draft.set(draft);
         self.title.set(title);
         self.example.set(example);
@@ -186,13 +205,19 @@ impl State {
 
     /// Tells something for a while.
     pub fn tell(&self, words: impl Into<String>) {
-        self.notice.set(Some(Notice { words: words.into(), undo: None }));
+        self.notice.set(Some(Notice { words: words.into(), undo: None, stays: false }));
     }
 
     /// Tells of a step just made, which can be taken back from there.
     pub fn tell_step(&self, words: impl Into<String>) {
         let state = *self;
-        self.notice.set(Some(Notice { words: words.into(), undo: Some(Callback::new(move |()| state.undo())) }));
+        let undo = Some(Callback::new(move |()| state.undo()));
+        self.notice.set(Some(Notice { words: words.into(), undo, stays: false }));
+    }
+
+    /// Tells of something done that `undo` takes back, whatever is done in between: it can wait.
+    pub fn tell_undo(&self, words: impl Into<String>, undo: Callback<()>) {
+        self.notice.set(Some(Notice { words: words.into(), undo: Some(undo), stays: true }));
     }
 
     // --- reading -------------------------------------------------------------------------------

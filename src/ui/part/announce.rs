@@ -12,6 +12,9 @@ const QUIET: Duration = Duration::from_millis(1_000);
 /// A notice stays so long.
 const SEEN: Duration = Duration::from_secs(10);
 
+/// The button that takes back what a notice tells of.
+pub const UNDO: &str = "notice-undo";
+
 /// Two lines that a screen reader follows, one of them in sight.
 pub fn announce() -> AnyView {
     let state = state();
@@ -33,21 +36,32 @@ pub fn announce() -> AnyView {
     let said = RwSignal::new(String::new());
     later(QUIET, sentence.into(), move |sentence| said.set(sentence));
     let told = Signal::derive(move || state.notice.with(|notice| notice.as_ref().map_or_else(String::new, |notice| notice.words.clone())));
-    later(SEEN, told, move |_| state.notice.set(None));
+    later(SEEN, told, move |_| {
+        if state.notice.with(|notice| notice.as_ref().is_some_and(|notice| !notice.stays)) {
+            state.notice.set(None);
+        }
+    });
     let undo = move || {
         state.notice.get().and_then(|notice| notice.undo).map(|undo| {
             let take_back = move |_| {
-                undo.run(());
+                // What taking back has to tell comes after.
                 state.notice.set(None);
+                undo.run(());
             };
-            view! { <button type="button" on:click=take_back>{state.words.tools.undo}</button> }
+            view! { <button type="button" id=UNDO on:click=take_back>{state.words.tools.undo}</button> }
+        })
+    };
+    let close = move || {
+        let stays = state.notice.with(|notice| notice.as_ref().is_some_and(|notice| notice.stays));
+        stays.then(|| {
+            view! { <button type="button" on:click=move |_| state.notice.set(None)>{state.words.tools.close}</button> }
         })
     };
     view! {
         <p class="out-of-sight" role="status" aria-live="polite">{move || said.get()}</p>
         <div class="notice" role="status" class:shown=move || state.notice.with(Option::is_some)>
             <p>{move || told.get()}</p>
-            {undo}
+            {undo} {close}
         </div>
     }
     .into_any()
