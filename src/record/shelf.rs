@@ -279,6 +279,15 @@ impl<S: Store> Shelf<S> {
         self.revisions.get(&id).and_then(|kept| Revision::read(id.0, &kept.text).ok())
     }
 
+    /// A revision, read from the store alone when the records were not read yet.
+    #[must_use]
+    pub fn look_up(&mut self, id: RevisionId) -> Option<Revision> {
+        if !self.revisions.contains_key(&id) {
+            self.take_in(&format!("{REVISION}{id}"));
+        }
+        self.revision(id)
+    }
+
     fn known(&self, id: RevisionId) -> Result<Revision, SaveError> {
         self.revision(id).ok_or(SaveError::Unknown)
     }

@@ -1,14 +1,11 @@
 //! The frame around all pages.
 
+use super::keep;
 use super::page;
-use super::part::{announce, bar, print};
+use super::part::{announce, bar, print, trouble};
 use super::route::Page;
 use super::state::{State, provide};
 use crate::browser::{hash, page as browser, theme};
-use crate::domain::example::example;
-use crate::record::Settings;
-use crate::record::revision::Title;
-use crate::ui::text::ENGLISH;
 use leptos::prelude::*;
 
 /// Puts the app into the page's body.
@@ -17,11 +14,10 @@ pub fn mount() {
 }
 
 fn app() -> AnyView {
-    let recipe = &ENGLISH.recipe_page;
-    let title =
-        Title { name: recipe.example_name.to_owned(), note: recipe.example_note.to_owned(), tags: Vec::new() };
-    let state = State::new(Settings::default(), example(), title, true);
+    let kept = keep::read();
+    let state = kept.state();
     provide(state);
+    keep::provide(state, kept);
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
@@ -31,7 +27,7 @@ fn app() -> AnyView {
             event.prevent_default();
             browser::focus("content");
         }>{state.words.tools.skip_to_content}</a>
-        {bar::bar()}
+        {bar::bar()} {trouble::trouble()}
         <main id="content" tabindex="-1">{move || body(state.page.get())}</main>
         {announce::announce()}
         {print::sheet()}
@@ -42,6 +38,10 @@ fn app() -> AnyView {
 fn body(page: Page) -> AnyView {
     match page {
         Page::Recipe => page::recipe::recipe(),
+        Page::Mix => page::mix::mix(),
+        Page::Systems => page::systems::systems(),
+        Page::Shelf => page::shelf::shelf(),
+        Page::Help => page::help::help(),
     }
 }
 
@@ -54,6 +54,7 @@ fn follow_address(state: State) {
         let words = state.words;
         let page = match state.page.get() {
             Page::Recipe => state.title.with(|title| title.name.clone()),
+            page => bar::page_name(words, page).to_owned(),
         };
         browser::set_title(&if page.is_empty() { words.tools.app.to_owned() } else { format!("{page} – {}", words.tools.app) });
         browser::set_language(words.code);

@@ -7,5 +7,7 @@ pub mod find;
 pub mod finding;
 pub mod preferences;
 pub mod print;
+pub mod save;
 pub mod strip;
+pub mod trouble;
 pub mod working;

@@ -4,33 +4,43 @@ use crate::browser::{page, print};
 use crate::domain::Draft;
 use crate::record::revision::Title;
 use crate::ui::field::text;
+use crate::ui::keep::keep;
+use crate::ui::part::save;
 use crate::ui::state::{Session, State, state};
 use leptos::prelude::*;
 
 /// Name, standing, and the buttons.
 pub fn head() -> AnyView {
-    let state = state();
+    let (state, keep) = (state(), keep());
     let words = &state.words.recipe_page;
     let name = Signal::derive(move || state.title.with(|title| title.name.clone()));
     view! {
         <section class="head" aria-label=words.title>
             <h1 class="out-of-sight">{words.title}</h1>
             <div class="name">
-                <label class="out-of-sight" for="recipe-name">{words.name}</label>
+                <label class="out-of-sight" for=save::NAME>{words.name}</label>
                 <input
-                    id="recipe-name"
+                    id=save::NAME
                     type="text"
                     autocomplete="off"
                     placeholder=words.untitled
+                    aria-describedby=save::SAYS
+                    aria-invalid=move || keep.naming.get().then_some("true")
                     prop:value=move || name.get()
                     on:input=move |event| {
                         let text = event_target_value(&event);
                         state.edit_title(Session::Name, &mut |title| title.name.clone_from(&text));
                     }
                     on:change=move |_| state.leave()
+                    on:keydown=move |event| {
+                        if event.key() == "Enter" && keep.naming.get_untracked() {
+                            keep.save();
+                        }
+                    }
                 />
+                {save::says()}
             </div>
-            {example(state)}
+            {save::save()} {example(state)}
             {actions(state)}
             <details class="more">
                 <summary>{words.note} ", " {words.tags}</summary>
@@ -60,7 +70,7 @@ fn actions(state: State) -> AnyView {
     let blank = move |_| {
         state.open(Draft::default(), Title::default(), false);
         state.tell_step(words.new);
-        page::focus("recipe-name");
+        page::focus(save::NAME);
     };
     view! {
         <div class="actions">

@@ -1,0 +1,4 @@
+//! x
+use leptos::prelude::*;
+/// x
+pub fn help() -> AnyView { ().into_any() }

@@ -1,0 +1,4 @@
+//! x
+use leptos::prelude::*;
+/// x
+pub fn mix() -> AnyView { ().into_any() }

@@ -1,0 +1,4 @@
+//! x
+use leptos::prelude::*;
+/// x
+pub fn systems() -> AnyView { ().into_any() }
