@@ -113,15 +113,15 @@ impl<S: Store> Shelf<S> {
     /// When the store does not list its keys. A single record that cannot be read is no error: see
     /// [`unreadable`](Self::unreadable).
     pub fn open(store: S) -> Result<Self, StoreError> {
-        let mut shelf = Self::unread(store);
+        let mut shelf = Self::blank(store);
         shelf.refresh()?;
         Ok(shelf)
     }
 
-    /// A shelf that has read no record yet, as long as only the open draft and the settings are
-    /// asked for. [`refresh`](Self::refresh) reads the records.
+    /// A shelf that has read no record: over a store that is new, or as long as only the open draft
+    /// and the settings are asked for. [`refresh`](Self::refresh) reads the records.
     #[must_use]
-    pub const fn unread(store: S) -> Self {
+    pub const fn blank(store: S) -> Self {
         Self { store, revisions: BTreeMap::new(), systems: BTreeMap::new(), unreadable: BTreeMap::new() }
     }
 
@@ -173,8 +173,19 @@ impl<S: Store> Shelf<S> {
         revisions.chain(systems)
     }
 
+    /// Keys of the records that the store has and the shelf has not, for [`take_in`](Self::take_in)
+    /// to read a few at a time.
+    ///
+    /// # Errors
+    /// When the store does not list its keys.
+    pub fn waiting(&self) -> Result<Vec<String>, StoreError> {
+        let mut keys = self.store.keys()?;
+        keys.retain(|key| key.starts_with(REVISION) || key.starts_with(SYSTEM));
+        Ok(keys)
+    }
+
     /// Reads the record under `key`, if it is one and not on the shelf yet.
-    fn take_in(&mut self, key: &str) {
+    pub fn take_in(&mut self, key: &str) {
         let outcome = if let Some(hex) = key.strip_prefix(REVISION) {
             match RevisionId::parse(hex) {
                 Some(id) if self.revisions.contains_key(&id) => return,

@@ -14,10 +14,9 @@ pub fn mount() {
 }
 
 fn app() -> AnyView {
-    let kept = keep::read();
-    let state = kept.state();
+    let state = keep::start();
     provide(state);
-    keep::provide(state, kept);
+    keep::keep(state);
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
@@ -27,7 +26,8 @@ fn app() -> AnyView {
             event.prevent_default();
             browser::focus("content");
         }>{state.words.tools.skip_to_content}</a>
-        {bar::bar()} {trouble::trouble()}
+        {bar::bar()}
+        {trouble::trouble()}
         <main id="content" tabindex="-1">{move || body(state.page.get())}</main>
         {announce::announce()}
         {print::sheet()}
@@ -67,6 +67,7 @@ fn listen_to_keys(state: State) {
         let command = event.ctrl_key() || event.meta_key();
         let key = event.key();
         let act: fn(State) = match (command, key.as_str()) {
+            (true, "s" | "S") => |state| _ = state.save(),
             (true, "k") => |_| browser::focus("find"),
             (false, "/") if !browser::in_text(&event) => |_| browser::focus("find"),
             (true, "z") if !event.shift_key() && !browser::in_text(&event) => |state| state.undo(),

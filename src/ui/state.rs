@@ -2,11 +2,13 @@
 
 use super::history::History;
 use super::route::Page;
-use super::text::{Context, ENGLISH, Words};
+use super::text::{Context, ENGLISH, Message, Words};
+use crate::domain::mix::MixDraft;
 use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, work_out};
 use crate::quantity::{Kind, Unit, Units};
-use crate::record::Settings;
+use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
+use crate::record::{RevisionId, Settings, Shelf, Store};
 use leptos::prelude::*;
 
 /// What is typed into without a break, so that it is one step to take back.
@@ -37,13 +39,29 @@ pub struct Notice {
     pub stays: bool,
 }
 
-/// What a step can change, and what taking it back restores.
-struct Before {
-    draft: Draft,
-    title: Title,
-    example: bool,
-    opened: u32,
+/// What went wrong with keeping things.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Trouble {
+    /// In words.
+    pub message: Message,
+    /// What helps, as a button.
+    pub way_out: Option<WayOut>,
 }
+
+/// What helps against trouble with keeping things.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WayOut {
+    /// The recipe on the page goes to a file.
+    ToFile,
+    /// What the store has lost is written back.
+    WriteBack,
+}
+
+/// What a step can change, with the name of the opening that it was made in.
+type Before = (u32, OpenDraft);
+
+/// Everything that is kept, wherever this browser lets it be kept.
+pub type Library = Shelf<Box<dyn Store + Send + Sync>>;
 
 /// The last result that could be computed, and whether it is that of the entries as they are now.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -67,6 +85,8 @@ pub struct State {
     pub draft: RwSignal<Draft>,
     /// The recipe's name, note and tags.
     pub title: RwSignal<Title>,
+    /// The revision that the recipe was opened from or last saved as.
+    pub from: RwSignal<Option<RevisionId>>,
     /// Whether it is the example that a first start shows.
     pub example: RwSignal<bool>,
     /// What comes of the draft.
@@ -81,9 +101,18 @@ pub struct State {
     pub currency: Memo<String>,
     /// What is told for a while, such as what was removed.
     pub notice: RwSignal<Option<Notice>>,
-    /// Names what stands on the page from one opening to the next. Taking an opening back goes back
-    /// to the name before.
-    pub opened: RwSignal<u32>,
+    /// Everything that is kept.
+    pub shelf: RwSignal<Library>,
+    /// Whether all records of the store are on the shelf.
+    pub all_read: RwSignal<bool>,
+    /// What went wrong with keeping things, until it goes right again.
+    pub trouble: RwSignal<Option<Trouble>>,
+    /// Whether a save waits for the recipe's name.
+    pub naming: RwSignal<bool>,
+    /// What is typed where solutions and glues are made up.
+    pub mix: RwSignal<MixDraft>,
+    /// Names what stands on the page from one opening to the next.
+    opened: RwSignal<u32>,
     openings: StoredValue<u32>,
     history: RwSignal<History<Before, Session>>,
 }
@@ -91,9 +120,10 @@ pub struct State {
 impl State {
     /// The state of an app that has just started.
     #[must_use]
-    pub fn new(settings: Settings, draft: Draft, title: Title, example: bool) -> Self {
+    pub fn new(shelf: Library, settings: Settings, open: OpenDraft, trouble: Option<Trouble>) -> Self {
+        let mix = RwSignal::new(shelf.mix().unwrap_or_default());
         let settings = RwSignal::new(settings);
-        let draft = RwSignal::new(draft);
+        let draft = RwSignal::new(open.draft);
         let opened = RwSignal::new(0);
         let outcome = Memo::new(move |_| draft.with(work_out));
         let shown = Memo::new(move |before: Option<&Shown>| {
@@ -109,14 +139,20 @@ impl State {
             words: &ENGLISH,
             page: RwSignal::new(Page::Recipe),
             draft,
-            title: RwSignal::new(title),
-            example: RwSignal::new(example),
+            title: RwSignal::new(open.title),
+            from: RwSignal::new(open.from),
+            example: RwSignal::new(open.example),
             outcome,
             shown,
             settings,
             units: Memo::new(move |_| settings.with(|settings| settings.units)),
             currency: Memo::new(move |_| settings.with(|settings| settings.currency.clone())),
             notice: RwSignal::new(None),
+            shelf: RwSignal::new(shelf),
+            all_read: RwSignal::new(false),
+            trouble: RwSignal::new(trouble),
+            naming: RwSignal::new(false),
+            mix,
             opened,
             openings: StoredValue::new(0),
             history: RwSignal::new(History::default()),
@@ -125,13 +161,26 @@ impl State {
 
     // --- changing the recipe -------------------------------------------------------------------
 
-    fn before(&self) -> Before {
-        Before {
-            draft: self.draft.get_untracked(),
+    /// The recipe as it stands on the page. Follows no change.
+    #[must_use]
+    pub fn at_hand(&self) -> OpenDraft {
+        OpenDraft {
+            from: self.from.get_untracked(),
             title: self.title.get_untracked(),
+            draft: self.draft.get_untracked(),
             example: self.example.get_untracked(),
-            opened: self.opened.get_untracked(),
         }
+    }
+
+    fn before(&self) -> Before {
+        (self.opened.get_untracked(), self.at_hand())
+    }
+
+    fn lay(&self, recipe: OpenDraft) {
+        self.from.set(recipe.from);
+        self.example.set(recipe.example);
+        self.title.set(recipe.title);
+        self.draft.set(recipe.draft);
     }
 
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
@@ -172,12 +221,13 @@ impl State {
 
     fn step(&self, way: fn(&mut History<Before, Session>, &mut dyn FnMut() -> Before) -> Option<Before>) {
         let restored = self.history.try_update(|history| way(history, &mut || self.before())).flatten();
-        if let Some(before) = restored {
-            self.opened.set(before.opened);
-            self.draft.set(before.draft);
-            self.title.set(before.title);
-            self.example.set(before.example);
+        let Some((opened, mut recipe)) = restored else { return };
+        if opened == self.opened.get_untracked() {
+            // What is typed is taken back, and not that it was saved meanwhile.
+            (recipe.from, recipe.example) = (self.from.get_untracked(), self.example.get_untracked());
         }
+        self.opened.set(opened);
+        self.lay(recipe);
     }
 
     /// Whether there is a step to take back.
@@ -192,15 +242,14 @@ impl State {
         self.history.with(History::can_redo)
     }
 
-    /// Puts another recipe on the page. Nothing of the one before is left, but that it can be taken
-    /// back.
-    pub fn open(&self, draft: Draft, title: Title, example: bool) {
+    /// Puts another recipe on the page. What was there can be taken back.
+    pub fn open(&self, recipe: OpenDraft) {
         self.history.update(|history| history.before(None, || self.before()));
+        // An old result never outlives its recipe.
         self.openings.update_value(|openings| *openings += 1);
         self.opened.set(self.openings.get_value());
-        self.draft.set(draft);
-        self.title.set(title);
-        self.example.set(example);
+        self.naming.set(false);
+        self.lay(recipe);
     }
 
     /// Tells something for a while.

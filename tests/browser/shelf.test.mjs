@@ -41,7 +41,7 @@ journey("a recipe is saved, survives a reload, and opens again", async (page) =>
   assert.equal((await records(page)).length, 1);
   await page.type("Board density", "702,5");
   await page.until(async () => assert.match(await stands(page), /^Changed since /));
-  await page.keys(Key.chord(Key.CONTROL, "s"));
+  await (await page.field("Board density")).sendKeys(Key.chord(Key.CONTROL, "s"));
   await saved(page);
   assert.equal((await records(page)).length, 2, "each save is a record of its own");
   await page.reload();

@@ -1,7 +1,10 @@
-//! Finds a page, a station or a field by its name, from the keyboard.
+//! Finds a recipe, a page, a station or a field by its name, from the keyboard.
 
 use crate::browser::{hash, page as browser};
 use crate::domain::{Field, LiquidField, Station};
+use crate::record::RevisionId;
+use crate::record::revision::Standing;
+use crate::record::summary::Listed;
 use crate::ui::part::bar::page_name;
 use crate::ui::route::Page;
 use crate::ui::state::{State, state};
@@ -16,6 +19,7 @@ enum Goal {
     Page(Page),
     Station(Station),
     Field(Field),
+    Recipe(RevisionId),
 }
 
 #[derive(Debug, Clone, PartialEq)]
@@ -136,7 +140,16 @@ fn search(state: State, query: &str) -> Vec<Hit> {
         name: state.draft.with(|draft| (state.words.field_name)(field, draft)),
         place: (state.words.station)(Station::of(field)),
     });
-    pages.chain(stations).chain(fields).filter(holds).take(MOST).collect()
+    let recipes = state.shelf.with(|shelf| {
+        let kept = shelf.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
+        let hit = |listed: Listed<'_>| Hit {
+            goal: Goal::Recipe(listed.head.id),
+            name: listed.head.name.clone(),
+            place: state.words.tools.shelf,
+        };
+        kept.map(hit).collect::<Vec<_>>()
+    });
+    recipes.into_iter().chain(pages).chain(stations).chain(fields).filter(holds).take(MOST).collect()
 }
 
 fn fields(state: State) -> Vec<Field> {
@@ -155,6 +168,10 @@ fn go(state: State, goal: Goal) {
         }
         Goal::Station(station) => {
             on_recipe(state, move || browser::show(&format!("[data-station={}]", station.key())));
+        }
+        Goal::Recipe(id) => {
+            state.open_revision(id);
+            on_recipe(state, || browser::focus("recipe-name"));
         }
         Goal::Field(field) => on_recipe(state, move || browser::focus_field(&field.key())),
     }

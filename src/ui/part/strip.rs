@@ -21,7 +21,12 @@ pub fn strip() -> AnyView {
     view! {
         <nav class="strip" aria-label=words.balance class:old=move || state.shown.with(|shown| shown.old)>
             <div class="stations">
-                {drawing(legs)} {Station::ALL.iter().map(|station| station_button(state, *station)).collect_view()}
+                {drawing(legs)}
+                {Station::ALL
+                    .iter()
+                    .enumerate()
+                    .map(|(at, station)| station_button(state, *station, at, legs))
+                    .collect_view()}
             </div>
         </nav>
     }
@@ -58,7 +63,7 @@ const fn part_class(shape: &Shape) -> &'static str {
 }
 
 /// Brings a station's inputs and figures into view, and says what was found there.
-fn station_button(state: State, station: Station) -> AnyView {
+fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>>) -> AnyView {
     let gravest = Memo::new(move |_| {
         state.outcome.with(|outcome| {
             let here = outcome.findings.iter().filter(|finding| finding.station() == station);
@@ -70,11 +75,34 @@ fn station_button(state: State, station: Station) -> AnyView {
             view! { <span class="pinned">{mark(grade)} <span class="grade">{(state.words.grade)(grade)}</span></span> }
         })
     };
+    let passes = move |kind: Kind, mass: fn(&Stream) -> f64| {
+        Memo::new(move |_| {
+            let mass = legs.with(|legs| legs.get(at).map(|leg| mass(&leg.goes_on)))?;
+            Some(with_unit(state, Amount::from_base(kind, mass), None))
+        })
+    };
+    let solids = passes(Kind::FibreFlow, |stream| stream.solids);
+    let water = passes(Kind::LossFlow, |stream| stream.water);
+    let words = &state.words.recipe_page;
     view! {
         <button type="button" class="station" on:click=move |_| page::show(&format!("[data-station={}]", station.key()))>
             <span class="name">{(state.words.station)(station)}</span>
             {found}
+            <span class="passes" hidden=move || solids.with(Option::is_none)>
+                <span>{swatch("solids")} {words.solids} " " {move || solids.get()}</span>
+                <span>{swatch("water")} {words.of_water} " " {move || water.get()}</span>
+            </span>
         </button>
+    }
+    .into_any()
+}
+
+/// The tone or pattern of a part, as the drawing has it.
+fn swatch(part: &'static str) -> AnyView {
+    view! {
+        <svg class="swatch" viewBox="0 0 12 12" aria-hidden="true">
+            <rect class=part width="12" height="12"></rect>
+        </svg>
     }
     .into_any()
 }

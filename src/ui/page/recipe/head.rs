@@ -1,17 +1,15 @@
 //! The head of the recipe page: what it is called, how it stands, and what can be done with it.
 
-use crate::browser::{page, print};
-use crate::domain::Draft;
-use crate::record::revision::Title;
+use crate::browser::{clock, page, print};
 use crate::ui::field::text;
-use crate::ui::keep::keep;
+use crate::ui::keep;
 use crate::ui::part::save;
 use crate::ui::state::{Session, State, state};
 use leptos::prelude::*;
 
 /// Name, standing, and the buttons.
 pub fn head() -> AnyView {
-    let (state, keep) = (state(), keep());
+    let state = state();
     let words = &state.words.recipe_page;
     let name = Signal::derive(move || state.title.with(|title| title.name.clone()));
     view! {
@@ -25,7 +23,7 @@ pub fn head() -> AnyView {
                     autocomplete="off"
                     placeholder=words.untitled
                     aria-describedby=save::SAYS
-                    aria-invalid=move || keep.naming.get().then_some("true")
+                    aria-invalid=move || state.naming.get().then_some("true")
                     prop:value=move || name.get()
                     on:input=move |event| {
                         let text = event_target_value(&event);
@@ -33,14 +31,15 @@ pub fn head() -> AnyView {
                     }
                     on:change=move |_| state.leave()
                     on:keydown=move |event| {
-                        if event.key() == "Enter" && keep.naming.get_untracked() {
-                            keep.save();
+                        if event.key() == "Enter" && state.naming.get_untracked() && state.save() {
+                            state.tell(state.words.tools.saved);
                         }
                     }
                 />
                 {save::says()}
             </div>
-            {save::save()} {example(state)}
+            {standing(state)}
+            {example(state)}
             {actions(state)}
             <details class="more">
                 <summary>{words.note} ", " {words.tags}</summary>
@@ -64,16 +63,43 @@ fn example(state: State) -> AnyView {
     .into_any()
 }
 
+/// When it was saved and as which revision, or that it is not saved as it stands.
+fn standing(state: State) -> AnyView {
+    let words = state.words;
+    let saved = state.saved();
+    let summary = Memo::new(move |_| {
+        let id = state.from.get()?;
+        state.shelf.with(|shelf| {
+            let at = shelf.revision(id)?;
+            let history = shelf.history(at.recipe());
+            let number = history.iter().filter(|other| other.saved_at <= at.content().saved_at).count();
+            Some((number, clock::date_time(at.content().saved_at)))
+        })
+    });
+    let told = move || match (summary.get(), saved.get()) {
+        (Some((number, at)), true) => {
+            format!("{} {number} · {} {at}", words.recipe_page.revision, words.tools.saved_at)
+        }
+        (Some((number, _)), false) => {
+            format!("{} {number} · {}", words.recipe_page.revision, words.tools.changed)
+        }
+        (None, _) => words.tools.not_saved.to_owned(),
+    };
+    view! { <p class="standing-of-save" id="save-state" hidden=move || state.example.get()>{told}</p> }.into_any()
+}
+
 fn actions(state: State) -> AnyView {
     let words = &state.words.recipe_page;
     let tools = &state.words.tools;
     let blank = move |_| {
-        state.open(Draft::default(), Title::default(), false);
+        state.open(keep::blank());
         state.tell_step(words.new);
         page::focus(save::NAME);
     };
     view! {
         <div class="actions">
+            <button type="button" class="primary" on:click=move |_| if state.save() { state.tell(tools.saved) }>{tools.save}</button>
+            <button type="button" on:click=move |_| state.give_out()>{tools.export}</button>
             <button type="button" aria-disabled=move || (!state.can_undo()).then_some("true") on:click=move |_| state.undo()>{tools.undo}</button>
             <button type="button" aria-disabled=move || (!state.can_redo()).then_some("true") on:click=move |_| state.redo()>{tools.redo}</button>
             <button type="button" on:click=blank>{words.new}</button>

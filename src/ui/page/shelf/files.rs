@@ -4,7 +4,7 @@ use crate::browser::file::{self, ReadFileError};
 use crate::browser::storage;
 use crate::domain::Grade;
 use crate::record::file::LARGEST;
-use crate::ui::keep::{Imported, Keep, keep};
+use crate::ui::keep::Imported;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::state::{State, state};
@@ -14,7 +14,7 @@ use leptos::task::spawn_local;
 
 /// The section.
 pub fn files() -> AnyView {
-    let (state, keep) = (state(), keep());
+    let state = state();
     let page = &state.words.shelf_page;
     let refused = RwSignal::new(None::<Message>);
     let take = move |event: leptos::ev::Event| {
@@ -23,7 +23,7 @@ pub fn files() -> AnyView {
         spawn_local(async move {
             let name = chosen.name();
             let text = file::read_text(&chosen, LARGEST as u64).await;
-            refused.set(taken(state, keep, text, &name));
+            refused.set(taken(state, text, &name));
         });
     };
     let says = move || {
@@ -35,7 +35,7 @@ pub fn files() -> AnyView {
         Some(at) => format!("{} {}.", page.last_copy, when(at)),
         None => page.never_copied.to_owned(),
     };
-    let room = move || (page.room)(keep.with_shelf(|shelf| shelf.size()));
+    let room = move || (page.room)(state.shelf.with(|shelf| shelf.size()));
     let ask = move |_| {
         spawn_local(async move {
             let kept = storage::ask_for_persistence().await == Some(true);
@@ -59,7 +59,7 @@ pub fn files() -> AnyView {
 }
 
 /// Puts a file on the shelf; why not, if it does not go there.
-fn taken(state: State, keep: Keep, text: Result<String, ReadFileError>, file_name: &str) -> Option<Message> {
+fn taken(state: State, text: Result<String, ReadFileError>, file_name: &str) -> Option<Message> {
     let page = &state.words.shelf_page;
     let text = match text {
         Ok(text) => text,
@@ -68,7 +68,7 @@ fn taken(state: State, keep: Keep, text: Result<String, ReadFileError>, file_nam
     };
     // "straw-15.haulm.json" is called "straw-15".
     let stem = file_name.split('.').next().unwrap_or_default();
-    match keep.import(&text, stem) {
+    match state.import(&text, stem) {
         Imported::Refused(refusal) => Some((state.words.refusal)(&refusal, Carrier::File)),
         Imported::Kept | Imported::NotKept => None,
     }

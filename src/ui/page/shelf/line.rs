@@ -6,7 +6,6 @@ use crate::browser::page;
 use crate::domain::{Entry, Grade, Substance};
 use crate::quantity::Kind;
 use crate::ui::field::number_text::in_box;
-use crate::ui::keep::{Keep, keep};
 use crate::ui::part::announce::UNDO;
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::mark;
@@ -24,12 +23,12 @@ enum Open {
 
 /// The line.
 pub fn line(line: Line) -> AnyView {
-    let (state, keep) = (state(), keep());
+    let state = state();
     let page = &state.words.shelf_page;
     let open = RwSignal::new(Open::Nothing);
-    let name = keep.called(&line.name);
+    let name = state.called(&line.name);
     let (recipe, head) = (line.recipe, line.head.id);
-    let on_page = move || (keep.on_page() == Some(head)).then(|| view! { <span class="badge">{page.on_page}</span> });
+    let on_page = move || (state.from.get() == Some(head)).then(|| view! { <span class="badge">{page.on_page}</span> });
     let facts = {
         let (substances, thickness, density) = (line.substances.clone(), line.thickness.clone(), line.density.clone());
         move || facts(state, &substances, &thickness, &density)
@@ -37,7 +36,7 @@ pub fn line(line: Line) -> AnyView {
     let title = {
         let (name, now) = (name.clone(), line.name.clone());
         move || match open.get() {
-            Open::Name => rename(state, keep, head, now.clone(), open),
+            Open::Name => rename(state, head, now.clone(), open),
             Open::Nothing | Open::History => {
                 view! { <h2 id=format!("name-{recipe}")>{name.clone()} " " {on_page}</h2> }.into_any()
             }
@@ -52,8 +51,8 @@ pub fn line(line: Line) -> AnyView {
             {(!line.tags.is_empty()).then(|| {
                 view! { <ul class="tags">{line.tags.iter().map(|tag| view! { <li>{tag.clone()}</li> }).collect_view()}</ul> }
             })}
-            {(!line.others.is_empty()).then(|| heads(state, keep, &line))}
-            {actions(state, keep, &line, &name, open)}
+            {(!line.others.is_empty()).then(|| heads(state, &line))}
+            {actions(state, &line, &name, open)}
             {move || (open.get() == Open::History).then(|| history::history(recipe, head))}
         </li>
     }
@@ -85,7 +84,7 @@ pub fn saved(head: &Head) -> String {
 }
 
 /// Several heads: each can be opened, and saving one goes on from it.
-fn heads(state: State, keep: Keep, line: &Line) -> AnyView {
+fn heads(state: State, line: &Line) -> AnyView {
     let page = &state.words.shelf_page;
     let head = |head: &Head| {
         let (id, text) = (head.id, saved(head));
@@ -93,7 +92,7 @@ fn heads(state: State, keep: Keep, line: &Line) -> AnyView {
         view! {
             <li>
                 <span>{text}</span>
-                <button type="button" aria-label=label on:click=move |_| keep.open(id)>{page.open}</button>
+                <button type="button" aria-label=label on:click=move |_| state.take_from_shelf(id)>{page.open}</button>
             </li>
         }
     };
@@ -106,24 +105,24 @@ fn heads(state: State, keep: Keep, line: &Line) -> AnyView {
     .into_any()
 }
 
-fn actions(state: State, keep: Keep, line: &Line, name: &str, open: RwSignal<Open>) -> AnyView {
+fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> AnyView {
     let page = &state.words.shelf_page;
     let tools = &state.words.tools;
     let (recipe, head) = (line.recipe, line.head.id);
     let label = |verb: &str| format!("{verb} {name}");
     let toggle = move |what: Open| open.update(|open| *open = if *open == what { Open::Nothing } else { what });
     let remove = move |_| {
-        keep.remove(recipe);
+        state.remove(recipe);
         // The line is gone; what takes it back is next.
         request_animation_frame(|| page::focus(UNDO));
     };
     let expanded = move || if open.get() == Open::History { "true" } else { "false" };
     view! {
         <div class="actions">
-            <button type="button" class="primary" aria-label=label(page.open) on:click=move |_| keep.open(head)>{page.open}</button>
+            <button type="button" class="primary" aria-label=label(page.open) on:click=move |_| state.take_from_shelf(head)>{page.open}</button>
             <button type="button" aria-label=label(tools.rename) on:click=move |_| toggle(Open::Name)>{tools.rename}</button>
-            <button type="button" aria-label=label(tools.duplicate) on:click=move |_| keep.duplicate(head)>{tools.duplicate}</button>
-            <button type="button" aria-label=label(tools.export) on:click=move |_| keep.give_out_revision(head)>{tools.export}</button>
+            <button type="button" aria-label=label(tools.duplicate) on:click=move |_| state.duplicate(head)>{tools.duplicate}</button>
+            <button type="button" aria-label=label(tools.export) on:click=move |_| state.give_out_revision(head)>{tools.export}</button>
             <button type="button" aria-label=label(page.history) aria-expanded=expanded on:click=move |_| toggle(Open::History)>{page.history}</button>
             <button type="button" aria-label=label(tools.remove) on:click=remove>{tools.remove}</button>
         </div>
@@ -132,7 +131,7 @@ fn actions(state: State, keep: Keep, line: &Line, name: &str, open: RwSignal<Ope
 }
 
 /// The box for another name, in place of the name.
-fn rename(state: State, keep: Keep, head: crate::record::RevisionId, now: String, open: RwSignal<Open>) -> AnyView {
+fn rename(state: State, head: crate::record::RevisionId, now: String, open: RwSignal<Open>) -> AnyView {
     let page = &state.words.shelf_page;
     let tools = &state.words.tools;
     let id = format!("rename-{head}");
@@ -147,7 +146,7 @@ fn rename(state: State, keep: Keep, head: crate::record::RevisionId, now: String
         }
         open.set(Open::Nothing);
         if name != now {
-            keep.rename(head, &name);
+            state.rename(head, &name);
         }
     };
     let enter = save.clone();

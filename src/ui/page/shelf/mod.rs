@@ -8,7 +8,6 @@ mod strays;
 
 use crate::record::summary::Order;
 use crate::ui::field::choice::{self, Choice};
-use crate::ui::keep::keep;
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 use list::Found;
@@ -19,13 +18,14 @@ const AT_ONCE: usize = 60;
 
 /// The page.
 pub fn shelf() -> AnyView {
-    let (state, keep) = (state(), keep());
+    let state = state();
+    state.read_records();
     let page = &state.words.shelf_page;
     let query = RwSignal::new(String::new());
     let most = RwSignal::new(AT_ONCE);
     let order = Memo::new(move |_| state.settings.with(|settings| settings.order));
     let found = Memo::new(move |_| {
-        keep.with_shelf(|shelf| query.with(|query| list::find(shelf, query, order.get(), most.get())))
+        state.shelf.with(|shelf| query.with(|query| list::find(shelf, query, order.get(), most.get())))
     });
     view! {
         <div class="shelf page">
@@ -116,20 +116,19 @@ fn more(state: State, found: Memo<Found>, most: RwSignal<usize>) -> AnyView {
 
 /// What was removed can be put back, later as well.
 fn removed(state: State, found: Memo<Found>) -> AnyView {
-    let keep = keep();
     let page = &state.words.shelf_page;
     let open = RwSignal::new(false);
     let count = Memo::new(move |_| found.with(|found| found.removed));
     let lines = move || {
-        let lines = keep.with_shelf(|shelf| list::removed(shelf, AT_ONCE));
+        let lines = state.shelf.with(|shelf| list::removed(shelf, AT_ONCE));
         let line = |(recipe, name, at): (_, String, u64)| {
-            let name = keep.called(&name);
+            let name = state.called(&name);
             let label = format!("{} {name}", page.put_back);
             view! {
                 <li>
                     <span>{name}</span>
                     <span class="note">{crate::ui::part::save::when(at)}</span>
-                    <button type="button" aria-label=label on:click=move |_| keep.put_back(recipe)>{page.put_back}</button>
+                    <button type="button" aria-label=label on:click=move |_| state.put_back(recipe)>{page.put_back}</button>
                 </li>
             }
         };

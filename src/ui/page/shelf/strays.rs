@@ -1,7 +1,6 @@
 //! What is stored and cannot be read: shown, to be saved to a file, and never touched.
 
 use crate::domain::Grade;
-use crate::ui::keep::keep;
 use crate::ui::part::finding::mark;
 use crate::ui::state::state;
 use crate::ui::text::Message;
@@ -9,16 +8,16 @@ use leptos::prelude::*;
 
 /// The records that cannot be read, and the texts that had to make room.
 pub fn strays() -> AnyView {
-    let (state, keep) = (state(), keep());
+    let state = state();
     let page = &state.words.shelf_page;
     let save = move |key: String, text: String| {
         let label = format!("{} {key}", page.save_text);
         view! {
-            <button type="button" aria-label=label on:click=move |_| keep.give_out_text(&key, &text)>{page.save_text}</button>
+            <button type="button" aria-label=label on:click=move |_| state.give_out_text(&key, &text)>{page.save_text}</button>
         }
     };
     let unreadable = move || {
-        let records = keep.with_shelf(|shelf| shelf.unreadable().cloned().collect::<Vec<_>>());
+        let records = state.shelf.with(|shelf| shelf.unreadable().cloned().collect::<Vec<_>>());
         let record = move |record: crate::record::shelf::Unreadable| {
             let Message { what, mend } = (state.words.unread)(&record.why);
             view! {
@@ -40,7 +39,7 @@ pub fn strays() -> AnyView {
         })
     };
     let aside = move || {
-        let texts = keep.aside();
+        let texts = state.aside();
         let text = move |(key, text): (String, String)| {
             view! { <li class="finding"><p class="note">{page.key} " " <code>{key.clone()}</code></p> {save(key, text)}</li> }
         };
