@@ -2,6 +2,7 @@
 
 pub mod announce;
 pub mod bar;
+pub mod caution;
 pub mod figure;
 pub mod find;
 pub mod finding;

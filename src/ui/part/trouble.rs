@@ -12,7 +12,8 @@ pub fn trouble() -> AnyView {
     let told = move |Trouble { message, way_out }: Trouble| {
         let button = way_out.map(|way| match way {
             WayOut::ToFile => {
-                view! { <button type="button" on:click=move |_| state.give_out()>{tools.save_to_file_now}</button> }.into_any()
+                view! { <button type="button" on:click=move |_| state.give_out()>{tools.save_to_file_now}</button> }
+                    .into_any()
             }
             WayOut::WriteBack => {
                 let words = state.words.shelf_page.fill_again;

@@ -1,4 +1,0 @@
-//! x
-use leptos::prelude::*;
-/// x
-pub fn help() -> AnyView { ().into_any() }
