@@ -292,7 +292,6 @@ pub struct MixPage {
     pub work_crystals: &'static str,
     pub work_water: &'static str,
     pub work_volume: &'static str,
-    pub work_share: &'static str,
     pub work_mass: &'static str,
     pub work_solids: &'static str,
     pub work_density: &'static str,
@@ -334,7 +333,7 @@ pub struct MixPage {
     pub ratio_after: &'static str,
     pub ratio_note: &'static str,
     pub fill_in: &'static str,
-    pub cannot: &'static str,
+    pub tick: &'static str,
 }
 
 /// Help.

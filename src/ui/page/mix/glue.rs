@@ -41,6 +41,9 @@ pub fn glue() -> AnyView {
     let results = move || match outcome.get() {
         Ok(batch) => mixed(state, &batch),
         Err(Trouble::Entry) => view! { <p class="empty">{page.fill_in}</p> }.into_any(),
+        Err(Trouble::Refused(_)) if tank.with(|tank| !tank.iter().any(|candidate| candidate.in_tank)) => {
+            view! { <p class="empty">{page.tick}</p> }.into_any()
+        }
         Err(Trouble::Refused(error)) => tank.with(|tank| refused(state, tank, &error)),
     };
     view! {

@@ -54,7 +54,7 @@ fn results(state: State, MadeUp { order, make_up }: &MadeUp) -> AnyView {
     let page = &state.words.mix_page;
     let show = |kind: Kind, base: f64| with_unit(state, Amount::from_base(kind, base), None);
     let mass = |base: f64| show(Kind::BatchMass, base);
-    let share = show(Kind::Solids, order.fraction.value);
+    let share = show(Kind::Share, order.fraction.value);
     let density = make_up.density.map(|density| show(Kind::LiquidDensity, density.value));
     let total = mass(make_up.total.value);
     let total_worked = match (order.wanted, &density) {
@@ -106,7 +106,7 @@ fn results(state: State, MadeUp { order, make_up }: &MadeUp) -> AnyView {
         Some(Line {
             key: "saturation",
             label: page.saturation,
-            value: show(Kind::Solids, make_up.saturation.value),
+            value: show(Kind::Share, make_up.saturation.value),
             worked: page.saturation_source.to_owned(),
         }),
     ];

@@ -28,7 +28,6 @@ pub(super) const MIX: MixPage = MixPage {
     work_crystals: "concentration · solution",
     work_water: "solution − crystals",
     work_volume: "mass / density",
-    work_share: "parts / sum of the parts",
     work_mass: "share · batch",
     work_solids: "sum of share · solids",
     work_density: "1 / sum of (share / density)",
@@ -70,8 +69,8 @@ pub(super) const MIX: MixPage = MixPage {
     ratio_charge: "Molar ratio F/U of the charge",
     ratio_after: "Molar ratio F/U with the extra urea",
     ratio_note: "By molar mass (IUPAC). It says nothing about the emission of a board, which is proved by testing.",
+    tick: "Tick what goes into the tank. The result then stands here.",
     fill_in: "The result stands here once the boxes are filled in.",
-    cannot: "Cannot be made up",
 };
 
 pub(super) fn field(field: MixField) -> FieldWords {
