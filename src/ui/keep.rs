@@ -102,7 +102,8 @@ pub fn keep(state: State) {
         state.example.track();
         state.at_hand()
     });
-    later(move || open.track(), move || keep_open(state));
+    // A memo that nobody reads would never be worked out.
+    later(move || open.with(|_| ()), move || keep_open(state));
     later(move || state.mix.track(), move || keep_mix(state));
     // Another tab may have kept its own since, and this page is what a reload brings back.
     if let Some(listeners) = event::on_leave(move || keep_open(state)) {

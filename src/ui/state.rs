@@ -10,6 +10,7 @@ use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
 use crate::record::{RevisionId, Settings, Shelf, Store};
 use leptos::prelude::*;
+use std::sync::Arc;
 
 /// What is typed into without a break, so that it is one step to take back.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -33,8 +34,8 @@ pub enum Session {
 pub struct Notice {
     /// The sentence.
     pub words: String,
-    /// Takes back what it tells of.
-    pub undo: Option<Callback<()>>,
+    /// Takes back what it tells of. It outlives the part of the page that told it.
+    pub undo: Option<Arc<dyn Fn() + Send + Sync>>,
     /// Whether it stays until it is closed or another one comes.
     pub stays: bool,
 }
@@ -260,13 +261,13 @@ impl State {
     /// Tells of a step just made, which can be taken back from there.
     pub fn tell_step(&self, words: impl Into<String>) {
         let state = *self;
-        let undo = Some(Callback::new(move |()| state.undo()));
-        self.notice.set(Some(Notice { words: words.into(), undo, stays: false }));
+        let undo = Arc::new(move || state.undo());
+        self.notice.set(Some(Notice { words: words.into(), undo: Some(undo), stays: false }));
     }
 
     /// Tells of something done that `undo` takes back, whatever is done in between: it can wait.
-    pub fn tell_undo(&self, words: impl Into<String>, undo: Callback<()>) {
-        self.notice.set(Some(Notice { words: words.into(), undo: Some(undo), stays: true }));
+    pub fn tell_undo(&self, words: impl Into<String>, undo: impl Fn() + Send + Sync + 'static) {
+        self.notice.set(Some(Notice { words: words.into(), undo: Some(Arc::new(undo)), stays: true }));
     }
 
     // --- reading -------------------------------------------------------------------------------

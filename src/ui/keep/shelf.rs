@@ -57,7 +57,7 @@ impl State {
         self.follow(before.recipe());
         let (state, old) = (*self, before.content().name.clone());
         let words = (self.words.shelf_page.renamed)(&self.called(&old), name);
-        self.tell_undo(words, Callback::new(move |()| state.rename(new, &old)));
+        self.tell_undo(words, move || state.rename(new, &old));
     }
 
     /// Begins a new recipe as a copy.
@@ -70,7 +70,7 @@ impl State {
         let recipe = RecipeId(copy.0);
         let state = *self;
         let words = (self.words.shelf_page.duplicated)(&name);
-        self.tell_undo(words, Callback::new(move |()| state.remove(recipe)));
+        self.tell_undo(words, move || state.remove(recipe));
     }
 
     /// Takes a recipe off the shelf.
@@ -80,7 +80,7 @@ impl State {
             self.follow(recipe);
             let state = *self;
             let words = (self.words.shelf_page.removed)(&self.name_of(recipe));
-            self.tell_undo(words, Callback::new(move |()| state.put_back(recipe)));
+            self.tell_undo(words, move || state.put_back(recipe));
         }
     }
 
@@ -101,7 +101,7 @@ impl State {
         self.follow(revision.recipe());
         let state = *self;
         let words = (self.words.shelf_page.restored)(&self.called(&revision.content().name));
-        self.tell_undo(words, Callback::new(move |()| state.restore(head, new)));
+        self.tell_undo(words, move || state.restore(head, new));
     }
 
     /// Saves a revision to a file.
@@ -153,7 +153,7 @@ impl State {
         });
         let Some(recipe) = saved else { return Imported::NotKept };
         let state = *self;
-        self.tell_undo((self.words.shelf_page.imported)(&name), Callback::new(move |()| state.remove(recipe)));
+        self.tell_undo((self.words.shelf_page.imported)(&name), move || state.remove(recipe));
         Imported::Kept
     }
 

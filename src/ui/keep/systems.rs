@@ -34,7 +34,7 @@ impl State {
                 })?;
                 let state = *self;
                 let id = saved.system();
-                self.tell_undo((words.saved)(name), Callback::new(move |()| state.remove_system(id)));
+                self.tell_undo((words.saved)(name), move || state.remove_system(id));
                 Some(id)
             }
         }
@@ -74,7 +74,7 @@ impl State {
         })?;
         let id = after.system();
         let (state, before) = (*self, before.clone());
-        let take_back = move |()| {
+        let take_back = move || {
             let stamp = state.stamp();
             _ = state.change_shelf(|shelf| {
                 let again = after.follow(stamp, |content| {
@@ -85,7 +85,7 @@ impl State {
                 shelf.save_system(again)
             });
         };
-        self.tell_undo(words, Callback::new(take_back));
+        self.tell_undo(words, take_back);
         Some(id)
     }
 }

@@ -46,7 +46,7 @@ pub fn announce() -> AnyView {
             let take_back = move |_| {
                 // What taking back has to tell comes after.
                 state.notice.set(None);
-                undo.run(());
+                undo();
             };
             view! { <button type="button" id=UNDO on:click=take_back>{state.words.tools.undo}</button> }
         })
