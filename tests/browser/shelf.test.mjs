@@ -307,6 +307,7 @@ journey("two tabs: what one saves the other shows, and a fork is shown as one", 
   await page.press("Recipe");
   const first = await page.driver.getWindowHandle();
   await page.driver.switchTo().newWindow("tab");
+  await page.look({});
   await page.go();
   assert.equal(await page.value("Name"), "Straw A");
   await page.type("Fibre moisture", "4");
