@@ -3,8 +3,9 @@
 use super::history::History;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
+use crate::domain::finding::What;
 use crate::domain::mix::MixDraft;
-use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, work_out};
+use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, Place, Station, work_out};
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
@@ -115,6 +116,9 @@ pub struct State {
     /// Names what stands on the page from one opening to the next.
     opened: RwSignal<u32>,
     openings: StoredValue<u32>,
+    /// The result before the step being made: what is shown as the old one. A number on its way
+    /// ("8" of "8,500") gives results that nobody meant.
+    settled: RwSignal<Option<Case>>,
     history: RwSignal<History<Before, Session>>,
 }
 
@@ -127,11 +131,13 @@ impl State {
         let draft = RwSignal::new(open.draft);
         let opened = RwSignal::new(0);
         let outcome = Memo::new(move |_| draft.with(work_out));
+        let settled = RwSignal::new(None::<Case>);
         let shown = Memo::new(move |before: Option<&Shown>| {
             let opened = opened.get();
             outcome.with(|outcome| match (&outcome.case, before) {
                 (None, Some(before)) if before.opened == opened => {
-                    Shown { case: before.case.clone(), old: before.case.is_some(), opened }
+                    let case = settled.get_untracked().or_else(|| before.case.clone());
+                    Shown { old: case.is_some(), case, opened }
                 }
                 (case, _) => Shown { case: case.clone(), old: false, opened },
             })
@@ -156,6 +162,7 @@ impl State {
             mix,
             opened,
             openings: StoredValue::new(0),
+            settled,
             history: RwSignal::new(History::default()),
         }
     }
@@ -177,6 +184,22 @@ impl State {
         (self.opened.get_untracked(), self.at_hand())
     }
 
+    /// Keeps the result as it is before a step, if there is one.
+    fn settle(&self) {
+        let case = self.outcome.with_untracked(|outcome| outcome.case.clone());
+        if case.is_some() {
+            self.settled.set(case);
+        }
+    }
+
+    /// What is on the page is of another opening from here on: an old result never outlives its recipe.
+    fn go_over_to(&self, opened: u32) {
+        if self.opened.get_untracked() != opened {
+            self.settled.set(None);
+            self.opened.set(opened);
+        }
+    }
+
     fn lay(&self, recipe: OpenDraft) {
         self.from.set(recipe.from);
         self.example.set(recipe.example);
@@ -186,7 +209,12 @@ impl State {
 
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
     pub fn edit(&self, session: Option<Session>, change: &mut dyn FnMut(&mut Draft)) {
-        self.history.update(|history| history.before(session, || self.before()));
+        self.history.update(|history| {
+            history.before(session, || {
+                self.settle();
+                self.before()
+            });
+        });
         self.draft.update(|draft| change(draft));
     }
 
@@ -227,7 +255,7 @@ impl State {
             // What is typed is taken back, and not that it was saved meanwhile.
             (recipe.from, recipe.example) = (self.from.get_untracked(), self.example.get_untracked());
         }
-        self.opened.set(opened);
+        self.go_over_to(opened);
         self.lay(recipe);
     }
 
@@ -246,9 +274,8 @@ impl State {
     /// Puts another recipe on the page. What was there can be taken back.
     pub fn open(&self, recipe: OpenDraft) {
         self.history.update(|history| history.before(None, || self.before()));
-        // An old result never outlives its recipe.
         self.openings.update_value(|openings| *openings += 1);
-        self.opened.set(self.openings.get_value());
+        self.go_over_to(self.openings.get_value());
         self.naming.set(false);
         self.lay(recipe);
     }
@@ -284,10 +311,37 @@ impl State {
         self.units.with(|units| units.unit(kind))
     }
 
-    /// The findings that `belongs` picks.
+    /// The findings that `belongs` picks. Boxes that are still to be filled in and were never touched
+    /// are no findings to anybody: they are marked where they stand.
     pub fn findings(&self, belongs: impl Fn(&Finding) -> bool) -> Vec<Finding> {
-        self.outcome.with(|outcome| outcome.findings.iter().filter(|finding| belongs(finding)).copied().collect())
+        self.draft.with(|draft| {
+            let all = |outcome: &Outcome| {
+                outcome
+                    .findings
+                    .iter()
+                    .filter(|finding| belongs(finding) && !is_to_fill_in(draft, finding))
+                    .copied()
+                    .collect()
+            };
+            self.outcome.with(all)
+        })
     }
+
+    /// Whether a box at a station is still to be filled in.
+    #[must_use]
+    pub fn to_fill_in(&self, station: Station) -> bool {
+        self.draft.with(|draft| {
+            self.outcome.with(|outcome| {
+                outcome.findings.iter().any(|finding| finding.station() == station && is_to_fill_in(draft, finding))
+            })
+        })
+    }
+}
+
+/// Whether a finding only says that a box that nobody has touched is blank.
+fn is_to_fill_in(draft: &Draft, finding: &Finding) -> bool {
+    let Place::Field(field) = finding.place else { return false };
+    finding.what == What::Missing && draft.entry(field).is_none_or(|entry| entry.preset)
 }
 
 /// The state that [`provide`] put there.

@@ -3,7 +3,6 @@
 use super::choice;
 use super::number_text::{Offer, in_box, offers, other_basis, read_as};
 use crate::browser::page;
-use crate::domain::finding::What;
 use crate::domain::{Field, Finding, Grade, Place};
 use crate::quantity::{Kind, Unit, format};
 use crate::ui::part::finding::says;
@@ -93,13 +92,9 @@ pub fn number(field: Field) -> AnyView {
     .into_any()
 }
 
-/// The gravest finding about the field; what is missing and was never touched is none.
+/// The gravest finding about the field.
 fn found(state: State, field: Field) -> Option<Finding> {
-    let untouched = || state.draft.with(|draft| draft.entry(field).is_none_or(|entry| entry.preset));
-    let first = state.outcome.with(|outcome| {
-        outcome.findings.iter().find(|finding| finding.place == Place::Field(field)).copied()
-    })?;
-    (first.what != What::Missing || !untouched()).then_some(first)
+    state.findings(|finding| finding.place == Place::Field(field)).first().copied()
 }
 
 fn standing(state: State, field: Field) -> Standing {

@@ -69,13 +69,34 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
                     aria-controls=working_id.clone()
                     on:click=move |_| open.update(|open| *open = !*open)
                 >
-                    <span data-figure=key>{move || text.get()}</span>
+                    <span data-figure=key>{value(text, size)}</span>
                 </button>
                 <div class="working" id=working_id hidden=move || !open.get()>
                     {move || open.get().then(|| working::view(figure))}
                 </div>
             </dd>
         </div>
+    }
+    .into_any()
+}
+
+/// Number and unit; where they are big, the unit is smaller, so that the number is what is seen.
+pub fn value(text: Memo<Option<String>>, size: Size) -> AnyView {
+    if size == Size::Plain {
+        return (move || text.get()).into_any();
+    }
+    let part = move |before: bool| {
+        text.with(|text| {
+            let text = text.as_deref().unwrap_or_default();
+            let (number, unit) = text.split_at(text.find('\u{a0}').unwrap_or(text.len()));
+            if before { number.to_owned() } else { unit.to_owned() }
+        })
+    };
+    let number = Memo::new(move |_| part(true));
+    let unit = Memo::new(move |_| part(false));
+    view! {
+        {move || number.get()}
+        <span class="unit-of-figure">{move || unit.get()}</span>
     }
     .into_any()
 }

@@ -47,7 +47,7 @@ pub fn told(grade: Grade, message: Message) -> AnyView {
     let state = state();
     view! {
         <p class=format!("finding {}", class(grade))>
-            {mark(grade)} <strong>{(state.words.grade)(grade)}</strong> " " {message.what} " " {message.mend}
+            {mark(grade)} " " <strong>{(state.words.grade)(grade)}</strong> " " {message.what} " " {message.mend}
         </p>
     }
     .into_any()

@@ -42,7 +42,7 @@ fn drawing(legs: Memo<Vec<Leg>>) -> AnyView {
         outlines.with(|shapes| shapes.iter().map(|shape| view! { <path class=part_class(shape) d=shape.outline.clone()></path> }).collect_view())
     };
     view! {
-        <svg class="balance" viewBox=format!("0 0 {width} {HEIGHT}") preserveAspectRatio="none" aria-hidden="true">
+        <svg class="balance" viewBox=format!("0 0 {width} {HEIGHT}") preserveAspectRatio="none" aria-hidden="true" class:blank=move || legs.with(Vec::is_empty)>
             <defs>
                 <pattern id="water" width="3" height="3" patternUnits="userSpaceOnUse">
                     <rect class="ground" width="3" height="3"></rect>
@@ -65,14 +65,12 @@ const fn part_class(shape: &Shape) -> &'static str {
 /// Brings a station's inputs and figures into view, and says what was found there.
 fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>>) -> AnyView {
     let gravest = Memo::new(move |_| {
-        state.outcome.with(|outcome| {
-            let here = outcome.findings.iter().filter(|finding| finding.station() == station);
-            here.map(|finding| finding.grade).min()
-        })
+        state.findings(|finding| finding.station() == station).iter().map(|finding| finding.grade).min()
     });
+    let blank = Memo::new(move |_| state.to_fill_in(station));
     let found = move || {
         gravest.get().filter(|grade| *grade != Grade::Note).map(|grade| {
-            view! { <span class="pinned">{mark(grade)} <span class="grade">{(state.words.grade)(grade)}</span></span> }
+            view! { <span class="pinned">{mark(grade)} " " <span class="grade">{(state.words.grade)(grade)}</span></span> }
         })
     };
     let passes = move |kind: Kind, mass: fn(&Stream) -> f64| {
@@ -86,11 +84,15 @@ fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>
     let words = &state.words.recipe_page;
     view! {
         <button type="button" class="station" on:click=move |_| page::show(&format!("[data-station={}]", station.key()))>
-            <span class="name">{(state.words.station)(station)}</span>
-            {found}
+            <span class="name">
+                <span>{(state.words.station)(station)}</span>
+                " "
+                {found}
+                {move || blank.get().then(|| view! { <span class="pinned calm">{state.words.tools.to_fill_in}</span> })}
+            </span>
             <span class="passes" hidden=move || solids.with(Option::is_none)>
-                <span>{swatch("solids")} {words.solids} " " {move || solids.get()}</span>
-                <span>{swatch("water")} {words.of_water} " " {move || water.get()}</span>
+                <span>{swatch("solids")} " " {words.solids} " " {move || solids.get()}</span>
+                <span>{swatch("water")} " " {words.of_water} " " {move || water.get()}</span>
             </span>
         </button>
     }

@@ -158,6 +158,8 @@ pub struct RecipePage {
     pub go_to_field: &'static str,
     pub water_to_dose: &'static str,
     pub each_liquid: &'static str,
+    pub the_same_per_minute: &'static str,
+    pub the_same_per_hour: &'static str,
     pub fibre: &'static str,
     pub excess: &'static str,
     pub too_wet: &'static str,

@@ -13,7 +13,13 @@ pub fn group(station: Station) -> AnyView {
     let title = format!("figures-{}", station.key());
     let labelled_by = title.clone();
     view! {
-        <section class="group figures-of" data-station=station.key() tabindex="-1" aria-labelledby=labelled_by>
+        <section
+            class="group figures-of"
+            data-station=station.key()
+            tabindex="-1"
+            aria-labelledby=labelled_by
+            hidden=move || state.shown.with(|shown| shown.case.is_none())
+        >
             <h2 id=title>{(state.words.station)(station)}</h2>
             {figure::list(plain(station), Size::Plain)}
             {particular(state, station)}

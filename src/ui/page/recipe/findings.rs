@@ -10,8 +10,7 @@ use leptos::prelude::*;
 pub fn all() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    // What is merely still to be filled in stands at its box.
-    let findings = Memo::new(move |_| state.outcome.with(|outcome| outcome.findings.clone()));
+    let findings = Memo::new(move |_| state.findings(|_| true));
     view! {
         <section class="group findings" aria-labelledby="findings">
             <h2 id="findings">{words.findings}</h2>

@@ -38,9 +38,7 @@ pub fn head() -> AnyView {
                 />
                 {save::says()}
             </div>
-            {standing(state)}
-            {example(state)}
-            {actions(state)}
+            {actions(state)} {standing(state)} {example(state)}
             <details class="more">
                 <summary>{words.note} ", " {words.tags}</summary>
                 <div class="fields">{note(state)} {tags(state)}</div>

@@ -2,7 +2,8 @@
 
 use super::liquids;
 use crate::domain::draft::{FeedWay, WaterWay};
-use crate::domain::{Field, Grade, Place, Station};
+use crate::domain::finding::What;
+use crate::domain::{Field, Finding, Grade, Place, Station};
 use crate::ui::field::choice::labelled;
 use crate::ui::field::number::number;
 use crate::ui::part::finding::{mark, says};
@@ -25,9 +26,13 @@ pub fn group(station: Station) -> AnyView {
     .into_any()
 }
 
-/// What was found at the station as a whole, beside its boxes.
+/// What was found at the station as a whole, beside its boxes. A furnish that is too wet has a block
+/// of its own on the sheet.
 fn found(state: State, station: Station) -> AnyView {
-    let findings = Memo::new(move |_| state.findings(|finding| finding.place == Place::Station(station)));
+    let here = move |finding: &Finding| {
+        finding.place == Place::Station(station) && !matches!(finding.what, What::TooWet { .. })
+    };
+    let findings = Memo::new(move |_| state.findings(here));
     (move || findings.get().into_iter().map(says).collect_view()).into_any()
 }
 

@@ -33,7 +33,7 @@ pub fn sheet() -> AnyView {
             {too_wet(state)}
             <div class="mat" hidden=nothing>
                 <h3>{words.mat_weight}</h3>
-                {figure::list(&[Figure::MatWet, Figure::MatOvenDry], Size::Big)}
+                <dl class="figures">{short(state, Figure::MatWet)} {short(state, Figure::MatOvenDry)}</dl>
             </div>
         </section>
     }
@@ -59,11 +59,7 @@ fn liquid(state: State, id: LiquidId) -> AnyView {
     let name = Memo::new(move |_| {
         state.draft.with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned())).unwrap_or_default()
     });
-    let figures = [LiquidFigure::Liquid, LiquidFigure::Volume].map(|part| {
-        let figure = Figure::Liquid(id, part);
-        let words = (state.words.figure)(figure);
-        figure::cell(figure, words.label.to_owned().into(), "", Size::Big)
-    });
+    let figures = [LiquidFigure::Liquid, LiquidFigure::Volume].map(|part| short(state, Figure::Liquid(id, part)));
     view! {
         <li class="dose" data-liquid=id.0.to_string()>
             <h3>{move || name.get()}</h3>
@@ -73,16 +69,17 @@ fn liquid(state: State, id: LiquidId) -> AnyView {
     .into_any()
 }
 
+/// A big figure whose label says all there is to say.
+fn short(state: State, figure: Figure) -> AnyView {
+    figure::cell(figure, (state.words.figure)(figure).label.to_owned().into(), "", Size::Big)
+}
+
 fn water(state: State) -> AnyView {
-    let label = |figure| {
-        let words = (state.words.figure)(figure);
-        figure::cell(figure, words.label.to_owned().into(), "", Size::Big)
-    };
     view! {
         <li class="dose water">
             <h3>{state.words.recipe_page.water}</h3>
             <dl class="figures">
-                {label(Figure::WaterDose)} {label(Figure::WaterDoseVolume)}
+                {short(state, Figure::WaterDose)} {short(state, Figure::WaterDoseVolume)}
                 {other_time(state, Figure::WaterDoseVolume)}
             </dl>
         </li>
@@ -102,12 +99,16 @@ fn other_time(state: State, of: Figure) -> AnyView {
         let amount = state.shown.with(|shown| shown.case.as_ref().and_then(|case| case.figure(of)))?;
         Some(figure::with_unit(state, amount, Some(unit.get())))
     });
-    let label = (state.words.figure)(of).label;
+    let words = &state.words.recipe_page;
+    let label = move || match unit.get() {
+        Unit::LitrePerHour | Unit::GallonPerHour => words.the_same_per_hour,
+        _ => words.the_same_per_minute,
+    };
     view! {
         <div class="figure big">
-            <dt class="out-of-sight">{label}</dt>
+            <dt>{label}</dt>
             <dd>
-                <span class="value" data-figure=format!("{}.other", of.key())>{move || text.get()}</span>
+                <span class="value" data-figure=format!("{}.other", of.key())>{figure::value(text, Size::Big)}</span>
             </dd>
         </div>
     }
