@@ -6,6 +6,7 @@
 
 pub mod file;
 pub mod id;
+pub mod mix;
 pub mod open_draft;
 pub mod refusal;
 pub mod revision;

@@ -1,6 +1,7 @@
 //! Everything that is kept, over a [`Store`]: one key a record, and none ever overwritten.
 
 use super::id::{Id, RecipeId, RevisionId, SystemId};
+use super::mix;
 use super::open_draft::OpenDraft;
 use super::refusal::Refusal;
 use super::revision::{Revision, Stamp, Standing};
@@ -9,6 +10,7 @@ use super::settings::Settings;
 use super::store::{Store, StoreError};
 use super::summary::{Listed, Summary, by_name, newest_first, sorted};
 use super::system::BinderSystem;
+use crate::domain::mix::MixDraft;
 use std::cmp::Ordering;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -22,6 +24,8 @@ const SYSTEM: &str = "haulm/system/";
 const ASIDE: &str = "haulm/aside/";
 /// The open draft.
 pub const DRAFT: &str = "haulm/draft";
+/// What is typed where solutions and glues are made up.
+pub const MIX: &str = "haulm/mix";
 /// The settings.
 pub const SETTINGS: &str = "haulm/settings";
 
@@ -155,7 +159,10 @@ impl<S: Store> Shelf<S> {
         Ok(shelf)
     }
 
-    /// A shelf that has read nothing, as over a store that is new.
+    /// A shelf that has read no record: over a store that is new, or as long as only the open draft
+    /// and the settings are asked for. [`refresh`](Self::refresh) reads the records, or
+    /// [`take_in`](Self::take_in) one at a time those that are [`waiting`](Self::waiting).
+    #[must_use]
     pub const fn blank(store: S) -> Self {
         Self { store, held: BTreeMap::new(), turn: 0 }
     }
@@ -198,6 +205,24 @@ impl<S: Store> Shelf<S> {
         Ok(written)
     }
 
+    /// Bytes of all keys and texts on this shelf: about what they take of the store's room.
+    #[must_use]
+    pub fn size(&self) -> usize {
+        self.held.iter().filter_map(|(key, held)| held.record.text().map(|text| key.len() + text.len())).sum()
+    }
+
+    /// Keys of the records that the store has and the shelf has not.
+    ///
+    /// # Errors
+    /// When the store does not list its keys.
+    pub fn waiting(&self) -> Result<Vec<String>, StoreError> {
+        let mut keys = self.store.keys()?;
+        keys.retain(|key| {
+            (key.starts_with(REVISION) || key.starts_with(SYSTEM)) && !self.held.contains_key(key)
+        });
+        Ok(keys)
+    }
+
     /// Reads up to `most` more revisions whole and holds each against its name; how many are left.
     /// Opening a shelf takes only a glance at each, so that thousands open at once; this is for the
     /// moments after it, a few at a time. What turns out damaged is listed as unreadable.
@@ -227,7 +252,7 @@ impl<S: Store> Shelf<S> {
     }
 
     /// Reads the record under `key`, if it is one of ours; whether it can be read.
-    fn take_in(&mut self, key: String) -> bool {
+    pub fn take_in(&mut self, key: String) -> bool {
         let (hex, is_revision) = match (key.strip_prefix(REVISION), key.strip_prefix(SYSTEM)) {
             (Some(hex), _) => (hex, true),
             (_, Some(hex)) => (hex, false),
@@ -328,6 +353,16 @@ impl<S: Store> Shelf<S> {
             Record::Revision { text, .. } => Revision::read(id.0, text).ok(),
             _ => None,
         }
+    }
+
+    /// A revision, read from the store alone when the records were not read yet.
+    #[must_use]
+    pub fn look_up(&mut self, id: RevisionId) -> Option<Revision> {
+        let key = format!("{REVISION}{id}");
+        if !self.held.contains_key(&key) {
+            self.take_in(key);
+        }
+        self.revision(id)
     }
 
     fn known(&self, id: RevisionId) -> Result<Revision, SaveError> {
@@ -508,6 +543,27 @@ impl<S: Store> Shelf<S> {
     /// When they are not in the store.
     pub fn keep_settings(&self, settings: &Settings) -> Result<(), SaveError> {
         self.overwrite(SETTINGS, &settings.text()?, |text| Settings::read(text).is_ok())
+    }
+
+
+    /// What was typed where solutions and glues are made up; what stands there at first where there is
+    /// nothing.
+    ///
+    /// # Errors
+    /// When it cannot be read.
+    pub fn mix(&self) -> Result<MixDraft, Unread> {
+        match self.store.read(MIX).map_err(Unread::Store)? {
+            Some(text) => mix::read(&text).map_err(Unread::Refused),
+            None => Ok(MixDraft::default()),
+        }
+    }
+
+    /// Keeps it in place of what was there. What was there and cannot be read is set aside first.
+    ///
+    /// # Errors
+    /// When it is not in the store.
+    pub fn keep_mix(&self, typed: &MixDraft) -> Result<(), SaveError> {
+        self.overwrite(MIX, &mix::text(typed)?, |text| mix::read(text).is_ok())
     }
 
     fn overwrite(&self, key: &str, text: &str, readable: impl FnOnce(&str) -> bool) -> Result<(), SaveError> {

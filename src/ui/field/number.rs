@@ -43,6 +43,7 @@ pub fn number(field: Field) -> AnyView {
             })
         })
     });
+    let name = Signal::derive(move || state.draft.with(|draft| (state.words.field_name)(field, draft)));
     let unit_text = move || unit_shown(unit.get(), &state.currency.get()).into_owned();
     let wrong = move || finding.get().is_some_and(|finding| finding.grade == Grade::Stop);
     let next = key.clone();
@@ -80,7 +81,7 @@ pub fn number(field: Field) -> AnyView {
                         }
                     }
                 />
-                {unit_choice(state, field, &id, kind, unit)}
+                {unit_choice(state, name, &id, kind, unit)}
             </div>
             <p class="aside" id=aside_id>
                 {move || standing_words(state, standing.get())} {move || aside(state, field)}
@@ -154,8 +155,8 @@ fn told(state: State, field: Field, finding: Finding) -> AnyView {
     .into_any()
 }
 
-/// The unit beside the box: to choose where there are several.
-fn unit_choice(state: State, field: Field, id: &str, kind: Memo<Kind>, unit: Memo<Unit>) -> AnyView {
+/// The unit beside the box of that name: to choose where there are several.
+pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Memo<Kind>, unit: Memo<Unit>) -> AnyView {
     let several = Memo::new(move |_| kind.get().units().count() > 1);
     let symbol = move |unit: Unit| unit_shown(unit, &state.currency.get()).into_owned();
     let id = format!("{id}-unit");
@@ -164,8 +165,7 @@ fn unit_choice(state: State, field: Field, id: &str, kind: Memo<Kind>, unit: Mem
             return view! { <span class="unit" aria-hidden="true">{move || symbol(unit.get())}</span> }.into_any();
         }
         let name = Signal::derive(move || {
-            let name = state.draft.with(|draft| (state.words.field_name)(field, draft));
-            format!("{} {}", state.words.tools.unit_of, lower_first(&name))
+            format!("{} {}", state.words.tools.unit_of, name.with(|name| lower_first(name)))
         });
         let choices =
             Signal::derive(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
@@ -191,6 +191,8 @@ fn lower_first(name: &str) -> String {
     }
 }
 
-fn in_brackets(unit: &str) -> String {
+/// A unit behind a label.
+#[must_use]
+pub fn in_brackets(unit: &str) -> String {
     if unit.is_empty() { String::new() } else { format!(" ({unit})") }
 }

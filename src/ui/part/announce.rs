@@ -2,7 +2,6 @@
 
 use crate::domain::{Figure, Grade};
 use crate::ui::part::figure;
-use crate::ui::part::finding::mark;
 use crate::ui::state::state;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
@@ -12,6 +11,9 @@ use std::time::Duration;
 const QUIET: Duration = Duration::from_millis(1_000);
 /// A notice stays so long.
 const SEEN: Duration = Duration::from_secs(10);
+
+/// The button that takes back what a notice tells of.
+pub const UNDO: &str = "notice-undo";
 
 /// Two lines that a screen reader follows, one of them in sight.
 pub fn announce() -> AnyView {
@@ -37,35 +39,35 @@ pub fn announce() -> AnyView {
     let told = Signal::derive(move || {
         state.notice.with(|notice| notice.as_ref().map_or_else(String::new, |notice| notice.words.clone()))
     });
-    later(SEEN, told, move |_| state.notice.set(None));
+    later(SEEN, told, move |_| {
+        if state.notice.with(|notice| notice.as_ref().is_some_and(|notice| !notice.stays)) {
+            state.notice.set(None);
+        }
+    });
     let undo = move || {
         state.notice.get().and_then(|notice| notice.undo).map(|undo| {
             let take_back = move |_| {
-                undo.run(());
+                // What taking back has to tell comes after.
                 state.notice.set(None);
+                undo();
             };
-            view! { <button type="button" on:click=take_back>{state.words.tools.undo}</button> }
+            view! { <button type="button" id=UNDO on:click=take_back>{state.words.tools.undo}</button> }
+        })
+    };
+    let close = move || {
+        let stays = state.notice.with(|notice| notice.as_ref().is_some_and(|notice| notice.stays));
+        stays.then(|| {
+            view! { <button type="button" on:click=move |_| state.notice.set(None)>{state.words.tools.close}</button> }
         })
     };
     view! {
         <p class="out-of-sight" role="status" aria-live="polite">{move || said.get()}</p>
         <div class="notice" role="status" class:shown=move || state.notice.with(Option::is_some)>
             <p>{move || told.get()}</p>
-            {undo}
+            {undo} {close}
         </div>
     }
     .into_any()
-}
-
-/// What went wrong with keeping things, said at once and until it is mended.
-pub fn trouble() -> AnyView {
-    let state = state();
-    let told = move || {
-        state.trouble.get().map(|message| {
-            view! { <p class="finding stop">{mark(Grade::Stop)} " " <strong>{message.what}</strong> " " {message.mend}</p> }
-        })
-    };
-    view! { <div class="trouble" role="alert">{told}</div> }.into_any()
 }
 
 /// Does something with a text some time after it last changed. Nothing is done with the first one.

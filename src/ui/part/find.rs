@@ -178,7 +178,7 @@ fn go(state: State, goal: Goal) {
 }
 
 /// Goes to the recipe and acts there once it stands.
-fn on_recipe(state: State, act: impl FnOnce() + 'static) {
+pub fn on_recipe(state: State, act: impl FnOnce() + 'static) {
     if state.page.get_untracked() == Page::Recipe {
         act();
     } else {

@@ -3,6 +3,7 @@
 use crate::browser::{clock, page, print};
 use crate::ui::field::text;
 use crate::ui::keep;
+use crate::ui::part::save;
 use crate::ui::state::{Session, State, state};
 use leptos::prelude::*;
 
@@ -15,19 +16,27 @@ pub fn head() -> AnyView {
         <section class="head" aria-label=words.title>
             <h1 class="out-of-sight">{words.title}</h1>
             <div class="name">
-                <label class="out-of-sight" for="recipe-name">{words.name}</label>
+                <label class="out-of-sight" for=save::NAME>{words.name}</label>
                 <input
-                    id="recipe-name"
+                    id=save::NAME
                     type="text"
                     autocomplete="off"
                     placeholder=words.untitled
+                    aria-describedby=save::SAYS
+                    aria-invalid=move || state.naming.get().then_some("true")
                     prop:value=move || name.get()
                     on:input=move |event| {
                         let text = event_target_value(&event);
                         state.edit_title(Session::Name, &mut |title| title.name.clone_from(&text));
                     }
                     on:change=move |_| state.leave()
+                    on:keydown=move |event| {
+                        if event.key() == "Enter" && state.naming.get_untracked() && state.save() {
+                            state.tell(state.words.tools.saved);
+                        }
+                    }
                 />
+                {save::says()}
             </div>
             {actions(state)} {standing(state)} {example(state)}
             <details class="more">
@@ -83,11 +92,12 @@ fn actions(state: State) -> AnyView {
     let blank = move |_| {
         state.open(keep::blank());
         state.tell_step(words.new);
-        page::focus("recipe-name");
+        page::focus(save::NAME);
     };
     view! {
         <div class="actions">
             <button type="button" class="primary" on:click=move |_| if state.save() { state.tell(tools.saved) }>{tools.save}</button>
+            <button type="button" on:click=move |_| state.give_out()>{tools.export}</button>
             <button type="button" aria-disabled=move || (!state.can_undo()).then_some("true") on:click=move |_| state.undo()>{tools.undo}</button>
             <button type="button" aria-disabled=move || (!state.can_redo()).then_some("true") on:click=move |_| state.redo()>{tools.redo}</button>
             <button type="button" on:click=blank>{words.new}</button>

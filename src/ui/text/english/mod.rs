@@ -5,11 +5,15 @@ mod caution;
 mod field;
 mod figure;
 mod finding;
+mod help;
 mod make_up;
+mod mix;
 mod name;
 mod page;
 mod record;
+mod shelf;
 mod system;
+mod systems;
 
 use super::Words;
 
@@ -22,6 +26,7 @@ pub static ENGLISH: Words = Words {
     figure: figure::figure,
     liquid: name::liquid,
     finding: finding::finding,
+    loose_entry: finding::loose_entry,
     grade: name::grade,
     caution: caution::caution,
     source: name::source,
@@ -37,6 +42,9 @@ pub static ENGLISH: Words = Words {
     dimension: name::dimension,
     system: name::system,
     solute: name::solute,
+    mix_field: mix::field,
+    amount_way: mix::amount_way,
+    share_way: mix::share_way,
     make_up: make_up::make_up,
     glue: make_up::glue,
     node: balance::node,
@@ -49,8 +57,8 @@ pub static ENGLISH: Words = Words {
     unsaved: record::unsaved,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
-    shelf_page: page::SHELF,
-    systems_page: page::SYSTEMS,
-    mix_page: page::MIX,
-    help_page: page::HELP,
+    shelf_page: shelf::SHELF,
+    systems_page: systems::SYSTEMS,
+    mix_page: mix::MIX,
+    help_page: help::HELP,
 };
