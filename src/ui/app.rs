@@ -6,6 +6,7 @@ use super::part::{announce, bar, print, trouble};
 use super::route::Page;
 use super::state::{State, provide};
 use crate::browser::{hash, page as browser, theme};
+use crate::ui::erased::{live, memo, on};
 use leptos::prelude::*;
 
 /// Puts the app into the page's body.
@@ -21,14 +22,14 @@ fn app() -> AnyView {
     listen_to_keys(state);
     follow_theme(state);
     view! {
-        <a class="skip" href="#content" on:click=move |event| {
+        <a class="skip" href="#content" on:click=on(move |event: leptos::ev::MouseEvent| {
             // The hash is the page's; only the focus moves.
             event.prevent_default();
             browser::focus("content");
-        }>{state.words.tools.skip_to_content}</a>
+        })>{state.words.tools.skip_to_content}</a>
         {bar::bar()}
         {trouble::trouble()}
-        <main id="content" tabindex="-1">{move || body(state.page.get())}</main>
+        <main id="content" tabindex="-1">{live(move || body(state.page.get()))}</main>
         {announce::announce()}
         {print::sheet()}
     }
@@ -85,6 +86,6 @@ fn listen_to_keys(state: State) {
 
 /// The scheme chosen, for the sheet to follow; without a choice the device's.
 fn follow_theme(state: State) {
-    let chosen = Memo::new(move |_| state.settings.with(|settings| settings.theme));
+    let chosen = memo(move || state.settings.with(|settings| settings.theme));
     Effect::new(move |_| theme::apply(chosen.get()));
 }

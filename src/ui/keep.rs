@@ -19,6 +19,7 @@ use crate::record::revision::{Stamp, Standing, Title};
 use crate::record::shelf::{DRAFT, MIX, SETTINGS, SaveError, Unread};
 use crate::record::{Revision, RevisionId, Settings, Shelf, Store, StoreError};
 use leptos::leptos_dom::helpers::TimeoutHandle;
+use crate::ui::erased::memo;
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -97,7 +98,7 @@ fn of_store(why: &StoreError) -> Trouble {
 
 /// Keeps what is on the page, and the settings, whenever they change; takes in what other tabs save.
 pub fn keep(state: State) {
-    let open = Memo::new(move |_| {
+    let open = memo(move || {
         state.draft.track();
         state.title.track();
         state.from.track();
@@ -324,13 +325,13 @@ impl State {
     pub fn saved(&self) -> Memo<bool> {
         let state = *self;
         // Read once a revision, not once a key.
-        let base = Memo::new(move |_| {
+        let base = memo(move || {
             let id = state.from.get()?;
             let base = state.shelf.with(|shelf| shelf.revision(id))?;
             let kept = base.content().standing == Standing::Kept;
             kept.then(|| (base.title(), base.content().draft.clone()))
         });
-        Memo::new(move |_| {
+        memo(move || {
             base.with(|base| match base {
                 Some((title, draft)) => state.title.with(|now| now == title) && state.draft.with(|now| now == draft),
                 None => false,

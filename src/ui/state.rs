@@ -10,6 +10,7 @@ use crate::quantity::{Kind, Unit, Units};
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
 use crate::record::{RevisionId, Settings, Shelf, Store};
+use crate::ui::erased::memo;
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -130,7 +131,7 @@ impl State {
         let settings = RwSignal::new(settings);
         let draft = RwSignal::new(open.draft);
         let opened = RwSignal::new(0);
-        let outcome = Memo::new(move |_| draft.with(work_out));
+        let outcome = memo(move || draft.with(work_out));
         let settled = RwSignal::new(None::<Case>);
         let shown = Memo::new(move |before: Option<&Shown>| {
             let opened = opened.get();
@@ -152,8 +153,8 @@ impl State {
             outcome,
             shown,
             settings,
-            units: Memo::new(move |_| settings.with(|settings| settings.units)),
-            currency: Memo::new(move |_| settings.with(|settings| settings.currency.clone())),
+            units: memo(move || settings.with(|settings| settings.units)),
+            currency: memo(move || settings.with(|settings| settings.currency.clone())),
             notice: RwSignal::new(None),
             shelf: RwSignal::new(shelf),
             all_read: RwSignal::new(false),

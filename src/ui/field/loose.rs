@@ -11,6 +11,7 @@ use crate::quantity::{Amount, Kind, format};
 use crate::ui::part::finding::told;
 use crate::ui::state::{State, state};
 use crate::ui::text::{FieldWords, Loose, unit_shown};
+use crate::ui::erased::{attr, flag, live, memo, on, prop};
 use leptos::prelude::*;
 
 /// What the box is, and where its entry lives.
@@ -38,11 +39,11 @@ pub fn number(this: LooseBox) -> AnyView {
     let id = format!("field-{key}");
     let (aside_id, says_id) = (format!("{id}-aside"), format!("{id}-says"));
     let described = format!("{aside_id} {says_id}");
-    let kind_of = Memo::new(move |_| kind);
-    let unit = Memo::new(move |_| state.unit(kind));
-    let found = Memo::new(move |_| entry.with(|entry| judge(entry, kind, &limit)));
+    let kind_of = memo(move || kind);
+    let unit = memo(move || state.unit(kind));
+    let found = memo(move || entry.with(|entry| judge(entry, kind, &limit)));
     let grade = move || found.get().map(|(grade, _)| grade);
-    let text = Memo::new(move |_| state.units.with(|units| entry.with(|entry| in_box(entry, kind, units))));
+    let text = memo(move || state.units.with(|units| entry.with(|entry| in_box(entry, kind, units))));
     let name = named.clone().unwrap_or_else(|| words.label.to_owned());
     let unit_text = move || unit_shown(unit.get(), &state.currency.get()).into_owned();
     let blank = move || entry.with(Entry::is_blank);
@@ -64,7 +65,7 @@ pub fn number(this: LooseBox) -> AnyView {
         Some(named) => view! { <label class="out-of-sight" for=id.clone()>{named}</label> }.into_any(),
         None => view! {
             <label for=id.clone()>
-                {words.label} <span class="unit-named">{move || in_brackets(&unit_text())}</span>
+                {words.label} <span class="unit-named">{live(move || in_brackets(&unit_text()))}</span>
             </label>
         }
         .into_any(),
@@ -72,10 +73,10 @@ pub fn number(this: LooseBox) -> AnyView {
     view! {
         <div
             class="field"
-            class:stop=move || grade() == Some(Grade::Stop)
-            class:unusual=move || grade() == Some(Grade::Unusual)
-            class:preset=move || entry.with(|entry| entry.preset && !entry.is_blank())
-            class:to-fill-in=move || !limit.optional && entry.with(|entry| entry.preset && entry.is_blank())
+            class:stop=flag(move || grade() == Some(Grade::Stop))
+            class:unusual=flag(move || grade() == Some(Grade::Unusual))
+            class:preset=flag(move || entry.with(|entry| entry.preset && !entry.is_blank()))
+            class:to-fill-in=flag(move || !limit.optional && entry.with(|entry| entry.preset && entry.is_blank()))
         >
             {label}
             <div class="box">
@@ -88,19 +89,19 @@ pub fn number(this: LooseBox) -> AnyView {
                     spellcheck="false"
                     data-field=key
                     aria-describedby=described
-                    aria-invalid=move || (grade() == Some(Grade::Stop)).then_some("true")
-                    prop:value=move || text.get()
-                    on:input=move |event| put.run(Entry::typed(event_target_value(&event), unit.get_untracked()))
-                    on:keydown=move |event| {
+                    aria-invalid=attr(move || (grade() == Some(Grade::Stop)).then_some("true"))
+                    prop:value=prop(move || text.get())
+                    on:input=on(move |event| put.run(Entry::typed(event_target_value(&event), unit.get_untracked())))
+                    on:keydown=on(move |event: leptos::ev::KeyboardEvent| {
                         if event.key() == "Enter" {
                             page::focus_after(&next);
                         }
-                    }
+                    })
                 />
                 {unit_choice(state, Signal::stored(name), &id, kind_of, unit)}
             </div>
             <p class="aside" id=aside_id>
-                {aside} {move || read_as(state, entry, kind)} {(!words.hint.is_empty()).then(|| view! { <span>{words.hint}</span> })}
+                {aside} {live(move || read_as(state, entry, kind))} {(!words.hint.is_empty()).then(|| view! { <span>{words.hint}</span> })}
             </p>
             <div class="says" id=says_id>{says}</div>
         </div>

@@ -12,6 +12,7 @@ use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
+use crate::ui::erased::{attr, flag, live, memo, on, prop};
 use leptos::prelude::*;
 
 /// The page.
@@ -50,7 +51,7 @@ pub fn systems() -> AnyView {
 fn own(state: State) -> AnyView {
     let page = &state.words.systems_page;
     // What is shown of each, so that a system that did not change is not made anew.
-    let systems = Memo::new(move |_| {
+    let systems = memo(move || {
         state.shelf.with(|shelf| {
             let own = |system: &&crate::record::system::BinderSystem| {
                 let content = system.content();
@@ -62,13 +63,13 @@ fn own(state: State) -> AnyView {
     view! {
         <section aria-labelledby="own">
             <h2 id="own">{page.own}</h2>
-            <p class="empty" hidden=move || systems.with(|systems| !systems.is_empty())>{page.no_own}</p>
+            <p class="empty" hidden=flag(move || systems.with(|systems| !systems.is_empty()))>{page.no_own}</p>
             <ul class="list">
                 <For each=move || systems.get() key=|system| system.0 let:system>
                     {own_line(state, system)}
                 </For>
             </ul>
-            <p class="note" hidden=move || systems.with(Vec::is_empty)>{page.edit_hint}</p>
+            <p class="note" hidden=flag(move || systems.with(Vec::is_empty))>{page.edit_hint}</p>
             {save(state)}
         </section>
     }
@@ -103,7 +104,7 @@ fn own_line(state: State, (id, name, note, at, liquids): (SystemId, String, Stri
             {table(state, &name, &liquids)}
             {uses(state, name.clone(), liquids)}
             <div class="actions">
-                <button type="button" aria-label=rename_label on:click=move |_| renaming.update(|now| *now = !*now)>{tools.rename}</button>
+                <button type="button" aria-label=rename_label on:click=on(move |_| renaming.update(|now| *now = !*now))>{tools.rename}</button>
                 <button type="button" aria-label=remove_label on:click=remove>{tools.remove}</button>
             </div>
         </li>
@@ -122,7 +123,7 @@ fn table(state: State, name: &str, liquids: &[LiquidDraft]) -> AnyView {
             (liquid.dose.clone(), liquid.solids.clone(), liquid.spray_solids.clone(), liquid.density.clone());
         let on = (state.words.dose_way)(liquid.dose_way, &draft).into_owned();
         let thinned = (!spray.is_blank()).then(|| {
-            view! { <span class="note">{page.spray_solids} " " {move || shown(state, &spray, Kind::Solids)}</span> }
+            view! { <span class="note">{page.spray_solids} " " {live(move || shown(state, &spray, Kind::Solids))}</span> }
         });
         let source = liquid.source.trim();
         let source = if source.is_empty() { page.no_source.to_owned() } else { source.to_owned() };
@@ -131,9 +132,9 @@ fn table(state: State, name: &str, liquids: &[LiquidDraft]) -> AnyView {
                 <th scope="row">
                     {(state.words.liquid)(liquid).into_owned()} <span class="note">{(state.words.role)(liquid.role)}</span>
                 </th>
-                <td>{move || shown(state, &dose, dose_kind)} <span class="note">{on}</span></td>
-                <td>{move || shown(state, &solids, Kind::Solids)} {thinned}</td>
-                <td>{move || shown(state, &density, Kind::LiquidDensity)}</td>
+                <td>{live(move || shown(state, &dose, dose_kind))} <span class="note">{on}</span></td>
+                <td>{live(move || shown(state, &solids, Kind::Solids))} {thinned}</td>
+                <td>{live(move || shown(state, &density, Kind::LiquidDensity))}</td>
                 <td class="source">{source}</td>
             </tr>
         }
@@ -186,10 +187,10 @@ fn uses(state: State, name: String, liquids: Vec<LiquidDraft>) -> AnyView {
     let (other_name, other_liquids) = (name.clone(), liquids.clone());
     view! {
         <div class="actions">
-            <button type="button" aria-label=replace_label on:click=move |_| take(false, (page.taken)(&name), &liquids)>
+            <button type="button" aria-label=replace_label on:click=on(move |_| take(false, (page.taken)(&name), &liquids))>
                 {page.replace_liquids}
             </button>
-            <button type="button" aria-label=add_label on:click=move |_| take(true, (page.added)(&other_name), &other_liquids)>
+            <button type="button" aria-label=add_label on:click=on(move |_| take(true, (page.added)(&other_name), &other_liquids))>
                 {page.add_liquids}
             </button>
         </div>
@@ -203,7 +204,7 @@ fn save(state: State) -> AnyView {
     let name = RwSignal::new(String::new());
     let note = RwSignal::new(String::new());
     let missing = RwSignal::new(false);
-    let none = Memo::new(move |_| state.draft.with(|draft| draft.liquids.is_empty()));
+    let none = memo(move || state.draft.with(|draft| draft.liquids.is_empty()));
     let save = move || {
         let typed = name.with_untracked(|name| name.trim().to_owned());
         missing.set(typed.is_empty());
@@ -215,14 +216,14 @@ fn save(state: State) -> AnyView {
         }
     };
     view! {
-        <p class="empty" hidden=move || !none.get()>{page.no_liquids}</p>
+        <p class="empty" hidden=flag(move || !none.get())>{page.no_liquids}</p>
         <form
             class="fields"
-            hidden=move || none.get()
-            on:submit=move |event| {
+            hidden=flag(move || none.get())
+            on:submit=on(move |event: leptos::ev::SubmitEvent| {
                 event.prevent_default();
                 save();
-            }
+            })
         >
             <div class="field">
                 <label for="system-name">{page.name}</label>
@@ -232,13 +233,13 @@ fn save(state: State) -> AnyView {
                         type="text"
                         autocomplete="off"
                         aria-describedby="system-name-says"
-                        aria-invalid=move || missing.get().then_some("true")
-                        prop:value=move || name.get()
-                        on:input=move |event| name.set(event_target_value(&event))
+                        aria-invalid=attr(move || missing.get().then_some("true"))
+                        prop:value=prop(move || name.get())
+                        on:input=on(move |event| name.set(event_target_value(&event)))
                     />
                 </div>
                 <div class="says" id="system-name-says">
-                    {move || missing.get().then(|| view! { <p class="finding stop">{mark(Grade::Stop)} " " {page.name_missing}</p> })}
+                    {live(move || missing.get().then(|| view! { <p class="finding stop">{mark(Grade::Stop)} " " {page.name_missing}</p> }))}
                 </div>
             </div>
             <div class="field">
@@ -248,8 +249,8 @@ fn save(state: State) -> AnyView {
                         id="system-note"
                         type="text"
                         autocomplete="off"
-                        prop:value=move || note.get()
-                        on:input=move |event| note.set(event_target_value(&event))
+                        prop:value=prop(move || note.get())
+                        on:input=on(move |event| note.set(event_target_value(&event)))
                     />
                 </div>
             </div>
@@ -285,18 +286,18 @@ fn rename(state: State, id: SystemId, now: String, renaming: RwSignal<bool>) -> 
                     id=box_id
                     type="text"
                     autocomplete="off"
-                    prop:value=move || text.get()
-                    on:input=move |event| text.set(event_target_value(&event))
-                    on:keydown=move |event| match event.key().as_str() {
+                    prop:value=prop(move || text.get())
+                    on:input=on(move |event| text.set(event_target_value(&event)))
+                    on:keydown=on(move |event: leptos::ev::KeyboardEvent| match event.key().as_str() {
                         "Enter" => enter(),
                         "Escape" => renaming.set(false),
                         _ => {}
-                    }
+                    })
                 />
             </div>
             <div class="actions">
-                <button type="button" class="primary" on:click=move |_| save()>{tools.rename}</button>
-                <button type="button" on:click=move |_| renaming.set(false)>{tools.cancel}</button>
+                <button type="button" class="primary" on:click=on(move |_| save())>{tools.rename}</button>
+                <button type="button" on:click=on(move |_| renaming.set(false))>{tools.cancel}</button>
             </div>
         </div>
     }

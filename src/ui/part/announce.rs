@@ -4,6 +4,7 @@ use crate::domain::{Figure, Grade};
 use crate::ui::part::figure;
 use crate::ui::state::state;
 use leptos::leptos_dom::helpers::TimeoutHandle;
+use crate::ui::erased::{derive, flag, live, memo, on};
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -21,11 +22,11 @@ pub fn announce() -> AnyView {
     let words = &state.words.recipe_page;
     let dose = figure::text(state, Figure::WaterDose, None);
     let mat = figure::text(state, Figure::MatWet, None);
-    let first_stop = Memo::new(move |_| {
+    let first_stop = memo(move || {
         let stop = state.findings(|finding| finding.grade == Grade::Stop).first().copied()?;
         Some(state.with_context(|context| (state.words.finding)(&stop, context).what))
     });
-    let sentence = Memo::new(move |_| match first_stop.get() {
+    let sentence = memo(move || match first_stop.get() {
         Some(stop) => format!("{} {stop}", words.announce_stop),
         None => {
             let named =
@@ -36,7 +37,7 @@ pub fn announce() -> AnyView {
     });
     let said = RwSignal::new(String::new());
     later(QUIET, sentence.into(), move |sentence| said.set(sentence));
-    let told = Signal::derive(move || {
+    let told = derive(move || {
         state.notice.with(|notice| notice.as_ref().map_or_else(String::new, |notice| notice.words.clone()))
     });
     later(SEEN, told, move |_| {
@@ -57,13 +58,13 @@ pub fn announce() -> AnyView {
     let close = move || {
         let stays = state.notice.with(|notice| notice.as_ref().is_some_and(|notice| notice.stays));
         stays.then(|| {
-            view! { <button type="button" on:click=move |_| state.notice.set(None)>{state.words.tools.close}</button> }
+            view! { <button type="button" on:click=on(move |_| state.notice.set(None))>{state.words.tools.close}</button> }
         })
     };
     view! {
-        <p class="out-of-sight" role="status" aria-live="polite">{move || said.get()}</p>
-        <div class="notice" role="status" class:shown=move || state.notice.with(Option::is_some)>
-            <p>{move || told.get()}</p>
+        <p class="out-of-sight" role="status" aria-live="polite">{live(move || said.get())}</p>
+        <div class="notice" role="status" class:shown=flag(move || state.notice.with(Option::is_some))>
+            <p>{live(move || told.get())}</p>
             {undo} {close}
         </div>
     }

@@ -3,6 +3,7 @@
 use super::finding::mark;
 use crate::domain::Grade;
 use crate::ui::state::{Trouble, WayOut, state};
+use crate::ui::erased::{live, on};
 use leptos::prelude::*;
 
 /// The trouble, until it is mended or closed.
@@ -12,12 +13,12 @@ pub fn trouble() -> AnyView {
     let told = move |Trouble { message, way_out }: Trouble| {
         let button = way_out.map(|way| match way {
             WayOut::ToFile => {
-                view! { <button type="button" on:click=move |_| state.give_out()>{tools.save_to_file_now}</button> }
+                view! { <button type="button" on:click=on(move |_| state.give_out())>{tools.save_to_file_now}</button> }
                     .into_any()
             }
             WayOut::WriteBack => {
                 let words = state.words.shelf_page.fill_again;
-                view! { <button type="button" on:click=move |_| state.fill_again()>{words}</button> }.into_any()
+                view! { <button type="button" on:click=on(move |_| state.fill_again())>{words}</button> }.into_any()
             }
         });
         view! {
@@ -25,10 +26,10 @@ pub fn trouble() -> AnyView {
                 <p>{mark(Grade::Stop)} " " <strong>{message.what}</strong> " " {message.mend}</p>
                 <div class="actions">
                     {button}
-                    <button type="button" on:click=move |_| state.trouble.set(None)>{tools.close}</button>
+                    <button type="button" on:click=on(move |_| state.trouble.set(None))>{tools.close}</button>
                 </div>
             </div>
         }
     };
-    view! { <div class="trouble" role="alert">{move || state.trouble.get().map(told)}</div> }.into_any()
+    view! { <div class="trouble" role="alert">{live(move || state.trouble.get().map(told))}</div> }.into_any()
 }

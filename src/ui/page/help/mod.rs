@@ -8,6 +8,7 @@ use crate::browser::page as browser;
 use crate::domain::Caution;
 use crate::ui::part::caution;
 use crate::ui::state::{State, state};
+use crate::ui::erased::on;
 use leptos::prelude::*;
 
 /// The page.
@@ -49,7 +50,7 @@ pub fn help() -> AnyView {
 
 /// A way to a section. The hash is the page's, so only focus and view move.
 fn link(id: &'static str, title: &'static str) -> AnyView {
-    view! { <li><button type="button" class="link" on:click=move |_| browser::show(&format!("#{id}"))>{title}</button></li> }
+    view! { <li><button type="button" class="link" on:click=on(move |_| browser::show(&format!("#{id}")))>{title}</button></li> }
         .into_any()
 }
 

@@ -10,6 +10,7 @@ use crate::quantity::{Amount, Kind};
 use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::state::{State, state};
+use crate::ui::erased::memo;
 use leptos::prelude::*;
 use uom::si::molar_mass::gram_per_mole;
 
@@ -17,7 +18,7 @@ use uom::si::molar_mass::gram_per_mole;
 pub fn isocyanate() -> AnyView {
     let state = state();
     let page = &state.words.mix_page;
-    let outcome = Memo::new(move |_| state.mix.with(reckon));
+    let outcome = memo(move || state.mix.with(reckon));
     let shown = move || match outcome.get() {
         Ok(isocyanate) => groups(state, &isocyanate),
         Err(_) => view! { <p class="empty">{page.fill_in}</p> }.into_any(),
@@ -72,7 +73,7 @@ fn groups(state: State, isocyanate: &Isocyanate) -> AnyView {
 pub fn ratio() -> AnyView {
     let state = state();
     let page = &state.words.mix_page;
-    let outcome = Memo::new(move |_| state.mix.with(formaldehyde_ratio));
+    let outcome = memo(move || state.mix.with(formaldehyde_ratio));
     let shown = move || match outcome.get() {
         Ok((charge, after)) => {
             let mark = state.units.get().mark;

@@ -14,19 +14,20 @@ use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
 use crate::ui::route::Page;
 use crate::ui::state::{State, state};
+use crate::ui::erased::{flag, live, memo};
 use leptos::prelude::*;
 
 /// The section.
 pub fn glue() -> AnyView {
     let state = state();
     let page = &state.words.mix_page;
-    let tank = Memo::new(move |_| {
+    let tank = memo(move || {
         state.shown.with(|shown| {
             let of = |draft: &Draft, mix: &MixDraft| shown.case.as_ref().map(|case| tank(mix, draft, case));
             state.draft.with(|draft| state.mix.with(|mix| of(draft, mix))).unwrap_or_default()
         })
     });
-    let outcome = Memo::new(move |_| tank.with(|tank| state.mix.with(|mix| batch(mix, tank))));
+    let outcome = memo(move || tank.with(|tank| state.mix.with(|mix| batch(mix, tank))));
     let nothing = move || tank.with(Vec::is_empty);
     let old = move || state.shown.with(|shown| shown.old);
     let put = move |way| {
@@ -50,11 +51,11 @@ pub fn glue() -> AnyView {
         <section aria-labelledby="glue">
             <h2 id="glue">{page.glue}</h2>
             <p>{page.glue_hint}</p>
-            <p class="empty" hidden=move || !nothing()>
+            <p class="empty" hidden=flag(move || !nothing())>
                 {page.no_recipe} " " <a href=Page::Recipe.link()>{state.words.tools.recipe}</a>
             </p>
             <div class="glue" hidden=nothing>
-                <p class="finding unusual" hidden=move || !old()>{mark(Grade::Unusual)} " " {page.old_recipe}</p>
+                <p class="finding unusual" hidden=flag(move || !old())>{mark(Grade::Unusual)} " " {page.old_recipe}</p>
                 <div class="fields">
                     {choose(state, "share-way", page.parts, ShareWay::ALL, state.words.share_way, |mix| mix.share_way, put)}
                     {amount(
@@ -67,7 +68,7 @@ pub fn glue() -> AnyView {
                 </div>
                 {parts::parts(tank, outcome)}
                 <div class="results" aria-live="polite">{results}</div>
-                {move || tank.with(|tank| warnings(state, tank))}
+                {live(move || tank.with(|tank| warnings(state, tank)))}
             </div>
         </section>
     }

@@ -11,6 +11,7 @@ use crate::domain::mix::{AmountWay, MixDraft, MixField};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::state::{State, state};
+use crate::ui::erased::{derive, live, memo};
 use leptos::prelude::*;
 
 /// The page.
@@ -33,7 +34,7 @@ fn field(state: State, field: MixField) -> AnyView {
         named: None,
         kind: field.kind(),
         limit: field.limit(),
-        entry: Signal::derive(move || state.mix.with(|mix| mix.entry(field).clone())),
+        entry: derive(move || state.mix.with(|mix| mix.entry(field).clone())),
         put: Callback::new(move |entry| state.mix.update(|mix| *mix.entry_mut(field) = entry)),
     })
 }
@@ -55,7 +56,7 @@ fn choose<T: Copy + PartialEq + Send + Sync + 'static>(
         .enumerate()
         .map(|(at, words)| (at.to_string(), words))
         .collect();
-    let now = Signal::derive(move || {
+    let now = derive(move || {
         let now = state.mix.with(now);
         offered.iter().position(|each| *each == now).unwrap_or(0).to_string()
     });
@@ -75,11 +76,11 @@ fn amount(
     put: fn(&mut MixDraft, AmountWay),
     boxes: (MixField, MixField),
 ) -> AnyView {
-    let way = Memo::new(move |_| state.mix.with(now));
+    let way = memo(move || state.mix.with(now));
     let put = move |way| state.mix.update(|mix| put(mix, way));
     view! {
         {choose(state, id, state.words.mix_page.amount, AmountWay::ALL, state.words.amount_way, now, put)}
-        {move || field(state, if way.get() == AmountWay::Mass { boxes.0 } else { boxes.1 })}
+        {live(move || field(state, if way.get() == AmountWay::Mass { boxes.0 } else { boxes.1 }))}
     }
     .into_any()
 }

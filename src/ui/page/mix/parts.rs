@@ -8,6 +8,7 @@ use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::part::figure::with_unit;
 use crate::ui::state::{State, state};
 use crate::ui::text::FieldWords;
+use crate::ui::erased::{derive, flag, live, memo};
 use leptos::prelude::*;
 
 /// What comes of the tank.
@@ -46,10 +47,10 @@ pub fn parts(tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>) -> AnyView {
 }
 
 fn part_line(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, (at, key): (usize, PartKey)) -> AnyView {
-    let candidate = Memo::new(move |_| tank.with(|tank| tank.get(at).cloned()));
-    let name = Memo::new(move |_| candidate.get().map_or_else(String::new, |candidate| name(state, &candidate)));
-    let in_tank = Memo::new(move |_| candidate.with(|candidate| candidate.as_ref().is_some_and(|part| part.in_tank)));
-    let typed = Memo::new(move |_| state.mix.with(|mix| mix.share_way == ShareWay::Typed));
+    let candidate = memo(move || tank.with(|tank| tank.get(at).cloned()));
+    let name = memo(move || candidate.get().map_or_else(String::new, |candidate| name(state, &candidate)));
+    let in_tank = memo(move || candidate.with(|candidate| candidate.as_ref().is_some_and(|part| part.in_tank)));
+    let typed = memo(move || state.mix.with(|mix| mix.share_way == ShareWay::Typed));
     let id = format!("in-tank-{at}");
     let labelled = id.clone();
     let ticked = key.clone();
@@ -62,11 +63,11 @@ fn part_line(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, (
     view! {
         <li>
             <label class="tick" for=labelled>
-                <input id=id type="checkbox" prop:checked=move || in_tank.get() on:change=tick/>
-                {move || name.get()}
+                <input id=id type="checkbox" prop:checked=flag(move || in_tank.get()) on:change=tick/>
+                {live(move || name.get())}
             </label>
             {share}
-            {move || weighed(state, tank, outcome, at)}
+            {live(move || weighed(state, tank, outcome, at))}
         </li>
     }
     .into_any()
@@ -76,7 +77,7 @@ fn part_line(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, (
 fn share_box(state: State, at: usize, key: PartKey, name: Memo<String>) -> AnyView {
     let page = &state.words.mix_page;
     let own = key.clone();
-    let entry = Signal::derive(move || {
+    let entry = derive(move || {
         let part = state.mix.with(|mix| mix.part(&own).cloned());
         part.unwrap_or_else(|| TankPart::untouched(own.clone())).share
     });

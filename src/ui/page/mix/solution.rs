@@ -11,13 +11,14 @@ use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::told;
 use crate::ui::state::{State, state};
+use crate::ui::erased::{live, memo};
 use leptos::prelude::*;
 
 /// The section.
 pub fn solution() -> AnyView {
     let state = state();
     let page = &state.words.mix_page;
-    let outcome = Memo::new(move |_| state.mix.with(made_up));
+    let outcome = memo(move || state.mix.with(made_up));
     let shown = move || match outcome.get() {
         Ok(made_up) => results(state, &made_up),
         Err(Trouble::Entry) => view! { <p class="empty">{page.fill_in}</p> }.into_any(),
@@ -25,7 +26,7 @@ pub fn solution() -> AnyView {
             told(Grade::Stop, state.with_context(|context| (state.words.make_up)(&error, context)))
         }
     };
-    let oxidiser = Memo::new(move |_| state.mix.with(|mix| mix.solute == Solute::AmmoniumNitrate));
+    let oxidiser = memo(move || state.mix.with(|mix| mix.solute == Solute::AmmoniumNitrate));
     let put = move |solute| state.mix.update(|mix| mix.solute = solute);
     view! {
         <section aria-labelledby="solution">
@@ -44,7 +45,7 @@ pub fn solution() -> AnyView {
                 {field(state, MixField::Coldest)} {field(state, MixField::MeasuredDensity)}
             </div>
             <div class="results" aria-live="polite">{shown}</div>
-            {move || oxidiser.get().then(|| caution::list(vec![Caution::Oxidiser]))}
+            {live(move || oxidiser.get().then(|| caution::list(vec![Caution::Oxidiser])))}
         </section>
     }
     .into_any()

@@ -5,6 +5,7 @@ use super::list::Head;
 use crate::record::revision::Standing;
 use crate::record::{RecipeId, RevisionId};
 use crate::ui::state::state;
+use crate::ui::erased::on;
 use leptos::prelude::*;
 
 /// The saves, each but the last to be taken up again.
@@ -24,7 +25,7 @@ pub fn history(recipe: RecipeId, head: RevisionId) -> AnyView {
         let text = saved(&revision);
         let label = format!("{} {text}", page.restore);
         let restore = (id != head && standing == Standing::Kept).then(|| {
-            view! { <button type="button" aria-label=label on:click=move |_| state.restore(id, head)>{page.restore}</button> }
+            view! { <button type="button" aria-label=label on:click=on(move |_| state.restore(id, head))>{page.restore}</button> }
         });
         let name = state.called(&name);
         let name = if standing == Standing::Removed { format!("{name}, {}", page.removed_mark) } else { name };

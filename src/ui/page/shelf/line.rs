@@ -11,6 +11,7 @@ use crate::ui::part::figure::joined;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::state::{State, state};
+use crate::ui::erased::{attr, live, on, prop};
 use leptos::prelude::*;
 
 /// What is open in a line.
@@ -53,7 +54,7 @@ pub fn line(line: Line) -> AnyView {
             })}
             {(!line.others.is_empty()).then(|| heads(state, &line))}
             {actions(state, &line, &name, open)}
-            {move || (open.get() == Open::History).then(|| history::history(recipe, head))}
+            {live(move || (open.get() == Open::History).then(|| history::history(recipe, head)))}
         </li>
     }
     .into_any()
@@ -92,7 +93,7 @@ fn heads(state: State, line: &Line) -> AnyView {
         view! {
             <li>
                 <span>{text}</span>
-                <button type="button" aria-label=label on:click=move |_| state.take_from_shelf(id)>{page.open}</button>
+                <button type="button" aria-label=label on:click=on(move |_| state.take_from_shelf(id))>{page.open}</button>
             </li>
         }
     };
@@ -119,11 +120,11 @@ fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> AnyVi
     let expanded = move || if open.get() == Open::History { "true" } else { "false" };
     view! {
         <div class="actions">
-            <button type="button" class="primary" aria-label=label(page.open) on:click=move |_| state.take_from_shelf(head)>{page.open}</button>
-            <button type="button" aria-label=label(tools.rename) on:click=move |_| toggle(Open::Name)>{tools.rename}</button>
-            <button type="button" aria-label=label(tools.duplicate) on:click=move |_| state.duplicate(head)>{tools.duplicate}</button>
-            <button type="button" aria-label=label(tools.export) on:click=move |_| state.give_out_revision(head)>{tools.export}</button>
-            <button type="button" aria-label=label(page.history) aria-expanded=expanded on:click=move |_| toggle(Open::History)>{page.history}</button>
+            <button type="button" class="primary" aria-label=label(page.open) on:click=on(move |_| state.take_from_shelf(head))>{page.open}</button>
+            <button type="button" aria-label=label(tools.rename) on:click=on(move |_| toggle(Open::Name))>{tools.rename}</button>
+            <button type="button" aria-label=label(tools.duplicate) on:click=on(move |_| state.duplicate(head))>{tools.duplicate}</button>
+            <button type="button" aria-label=label(tools.export) on:click=on(move |_| state.give_out_revision(head))>{tools.export}</button>
+            <button type="button" aria-label=label(page.history) aria-expanded=expanded on:click=on(move |_| toggle(Open::History))>{page.history}</button>
             <button type="button" aria-label=label(tools.remove) on:click=remove>{tools.remove}</button>
         </div>
     }
@@ -161,22 +162,22 @@ fn rename(state: State, head: crate::record::RevisionId, now: String, open: RwSi
                     type="text"
                     autocomplete="off"
                     aria-describedby=says.clone()
-                    aria-invalid=move || missing.get().then_some("true")
-                    prop:value=move || text.get()
-                    on:input=move |event| text.set(event_target_value(&event))
-                    on:keydown=move |event| match event.key().as_str() {
+                    aria-invalid=attr(move || missing.get().then_some("true"))
+                    prop:value=prop(move || text.get())
+                    on:input=on(move |event| text.set(event_target_value(&event)))
+                    on:keydown=on(move |event: leptos::ev::KeyboardEvent| match event.key().as_str() {
                         "Enter" => enter(),
                         "Escape" => open.set(Open::Nothing),
                         _ => {}
-                    }
+                    })
                 />
             </div>
             <div class="says" id=says>
-                {move || missing.get().then(|| view! { <p class="finding stop">{mark(Grade::Stop)} " " {page.name_missing}</p> })}
+                {live(move || missing.get().then(|| view! { <p class="finding stop">{mark(Grade::Stop)} " " {page.name_missing}</p> }))}
             </div>
             <div class="actions">
-                <button type="button" class="primary" on:click=move |_| save()>{tools.rename}</button>
-                <button type="button" on:click=move |_| open.set(Open::Nothing)>{tools.cancel}</button>
+                <button type="button" class="primary" on:click=on(move |_| save())>{tools.rename}</button>
+                <button type="button" on:click=on(move |_| open.set(Open::Nothing))>{tools.cancel}</button>
             </div>
         </div>
     }

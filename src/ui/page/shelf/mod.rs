@@ -9,6 +9,7 @@ mod strays;
 use crate::record::summary::Order;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::state::{State, state};
+use crate::ui::erased::{attr, derive, flag, live, memo, on, prop};
 use leptos::prelude::*;
 use list::Found;
 
@@ -23,8 +24,8 @@ pub fn shelf() -> AnyView {
     let page = &state.words.shelf_page;
     let query = RwSignal::new(String::new());
     let most = RwSignal::new(AT_ONCE);
-    let order = Memo::new(move |_| state.settings.with(|settings| settings.order));
-    let found = Memo::new(move |_| {
+    let order = memo(move || state.settings.with(|settings| settings.order));
+    let found = memo(move || {
         state.shelf.with(|shelf| query.with(|query| list::find(shelf, query, order.get(), most.get())))
     });
     view! {
@@ -39,17 +40,17 @@ pub fn shelf() -> AnyView {
                             type="search"
                             autocomplete="off"
                             spellcheck="false"
-                            prop:value=move || query.get()
-                            on:input=move |event| {
+                            prop:value=prop(move || query.get())
+                            on:input=on(move |event| {
                                 most.set(AT_ONCE);
                                 query.set(event_target_value(&event));
-                            }
+                            })
                         />
                     </div>
                 </div>
                 {sort(state, order)}
             </div>
-            <p class="count" role="status">{move || found.with(|found| count(state, found))}</p>
+            <p class="count" role="status">{live(move || found.with(|found| count(state, found)))}</p>
             {empty(state, found)}
             <ul class="lines" aria-label=page.title>
                 <For each=move || found.with(|found| found.lines.clone()) key=list::Line::key let:line>
@@ -75,7 +76,7 @@ fn count(state: State, found: &Found) -> String {
 fn empty(state: State, found: Memo<Found>) -> AnyView {
     let page = &state.words.shelf_page;
     view! {
-        <p class="empty" hidden=move || found.with(|found| found.all > 0)>
+        <p class="empty" hidden=flag(move || found.with(|found| found.all > 0))>
             <strong>{page.empty}</strong> " " {page.empty_hint}
         </p>
     }
@@ -91,7 +92,7 @@ fn sort(state: State, order: Memo<Order>) -> AnyView {
         (Order::NameBackwards, "name-backwards", page.by_name_backwards),
     ];
     let choices: Vec<Choice> = orders.iter().map(|(_, key, words)| ((*key).to_owned(), (*words).to_owned())).collect();
-    let now = Signal::derive(move || {
+    let now = derive(move || {
         let found = orders.iter().find(|(each, ..)| *each == order.get());
         found.map_or_else(String::new, |(_, key, _)| (*key).to_owned())
     });
@@ -104,7 +105,7 @@ fn sort(state: State, order: Memo<Order>) -> AnyView {
 }
 
 fn more(state: State, found: Memo<Found>, most: RwSignal<usize>) -> AnyView {
-    let left = Memo::new(move |_| found.with(|found| found.matching - found.lines.len()));
+    let left = memo(move || found.with(|found| found.matching - found.lines.len()));
     let button = move || {
         (left.get() > 0).then(|| {
             let show = move |_| most.update(|most| *most += AT_ONCE);
@@ -118,7 +119,7 @@ fn more(state: State, found: Memo<Found>, most: RwSignal<usize>) -> AnyView {
 fn removed(state: State, found: Memo<Found>) -> AnyView {
     let page = &state.words.shelf_page;
     let open = RwSignal::new(false);
-    let count = Memo::new(move |_| found.with(|found| found.removed));
+    let count = memo(move || found.with(|found| found.removed));
     let lines = move || {
         let lines = state.shelf.with(|shelf| list::removed(shelf, AT_ONCE));
         let line = |(recipe, name, at): (_, String, u64)| {
@@ -128,22 +129,22 @@ fn removed(state: State, found: Memo<Found>) -> AnyView {
                 <li>
                     <span>{name}</span>
                     <span class="note">{crate::ui::part::save::when(at)}</span>
-                    <button type="button" aria-label=label on:click=move |_| state.put_back(recipe)>{page.put_back}</button>
+                    <button type="button" aria-label=label on:click=on(move |_| state.put_back(recipe))>{page.put_back}</button>
                 </li>
             }
         };
         lines.into_iter().map(line).collect_view()
     };
     view! {
-        <section hidden=move || count.get() == 0>
+        <section hidden=flag(move || count.get() == 0)>
             <button
                 type="button"
-                aria-expanded=move || if open.get() { "true" } else { "false" }
-                on:click=move |_| open.update(|open| *open = !*open)
+                aria-expanded=attr(move || if open.get() { "true" } else { "false" })
+                on:click=on(move |_| open.update(|open| *open = !*open))
             >
-                {page.removed_ones} " (" {move || count.get()} ")"
+                {page.removed_ones} " (" {live(move || count.get())} ")"
             </button>
-            {move || open.get().then(|| view! { <ul class="revisions">{lines()}</ul> })}
+            {live(move || open.get().then(|| view! { <ul class="revisions">{lines()}</ul> }))}
         </section>
     }
     .into_any()

@@ -4,6 +4,7 @@ use crate::domain::Grade;
 use crate::ui::part::finding::mark;
 use crate::ui::state::state;
 use crate::ui::text::Message;
+use crate::ui::erased::on;
 use leptos::prelude::*;
 
 /// The records that cannot be read, and the texts that had to make room.
@@ -13,7 +14,7 @@ pub fn strays() -> AnyView {
     let save = move |key: String, text: String| {
         let label = format!("{} {key}", page.save_text);
         view! {
-            <button type="button" aria-label=label on:click=move |_| state.give_out_text(&key, &text)>{page.save_text}</button>
+            <button type="button" aria-label=label on:click=on(move |_| state.give_out_text(&key, &text))>{page.save_text}</button>
         }
     };
     let unreadable = move || {
