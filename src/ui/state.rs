@@ -60,6 +60,9 @@ pub enum WayOut {
     WriteBack,
 }
 
+/// A way through the history: back or forward.
+type Step = fn(&mut History<Before, Session>, &mut dyn FnMut() -> Before) -> Option<Before>;
+
 /// What a step can change, with the name of the opening that it was made in.
 type Before = (u32, OpenDraft);
 
@@ -249,7 +252,7 @@ impl State {
         self.step(|history, now| history.redo(now));
     }
 
-    fn step(&self, way: fn(&mut History<Before, Session>, &mut dyn FnMut() -> Before) -> Option<Before>) {
+    fn step(&self, way: Step) {
         let restored = self.history.try_update(|history| way(history, &mut || self.before())).flatten();
         let Some((opened, mut recipe)) = restored else { return };
         if opened == self.opened.get_untracked() {
@@ -330,7 +333,7 @@ impl State {
 
     /// Whether a box at a station is still to be filled in.
     #[must_use]
-    pub fn to_fill_in(&self, station: Station) -> bool {
+    pub fn is_unfilled_at(&self, station: Station) -> bool {
         self.draft.with(|draft| {
             self.outcome.with(|outcome| {
                 outcome.findings.iter().any(|finding| finding.station() == station && is_to_fill_in(draft, finding))

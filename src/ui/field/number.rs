@@ -5,10 +5,10 @@ use super::number_text::{Offer, in_box, offers, other_basis, read_as};
 use crate::browser::page;
 use crate::domain::{Field, Finding, Grade, Place};
 use crate::quantity::{Kind, Unit, format};
+use crate::ui::erased::{attr, derive, flag, live, memo, on, prop};
 use crate::ui::part::finding::says;
 use crate::ui::state::{Session, State, state};
 use crate::ui::text::unit_shown;
-use crate::ui::erased::{attr, derive, flag, live, memo, on, prop};
 use leptos::prelude::*;
 
 /// How an entry stands there.
@@ -163,13 +163,11 @@ pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Memo<Kind
     let id = format!("{id}-unit");
     let choice = move || {
         if !several.get() {
-            return view! { <span class="unit" aria-hidden="true">{live(move || symbol(unit.get()))}</span> }.into_any();
+            return view! { <span class="unit" aria-hidden="true">{live(move || symbol(unit.get()))}</span> }
+                .into_any();
         }
-        let name = derive(move || {
-            format!("{} {}", state.words.tools.unit_of, name.with(|name| lower_first(name)))
-        });
-        let choices =
-            derive(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
+        let name = derive(move || format!("{} {}", state.words.tools.unit_of, name.with(|name| lower_first(name))));
+        let choices = derive(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
         let now = derive(move || unit.get().symbol().to_owned());
         let choose = Callback::new(move |symbol: String| {
             if let Some(unit) = Unit::from_symbol(&symbol) {

@@ -117,7 +117,9 @@ mod tests {
     use crate::quantity::kind::System;
 
     fn us() -> Units {
-        Units { system: System::Us, ..Units::default() }
+        let mut units = Units::default();
+        units.set_system(System::Us);
+        units
     }
 
     fn draft(field: Field, text: &str, unit: Unit) -> Draft {
@@ -170,7 +172,8 @@ mod tests {
     /// Every offer reads without a question, as one of the two numbers asked about.
     #[test]
     fn what_is_offered_reads_as_offered() {
-        let comma = Units { mark: DecimalMark::Comma, ..Units::default() };
+        let mut comma = Units::default();
+        comma.mark = DecimalMark::Comma;
         let cases = [
             ("1,234", [1.234, 1234.0]),
             ("1.234,5", [1.2345, 1234.5]),

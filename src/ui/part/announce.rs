@@ -1,10 +1,10 @@
 //! What is read out when the result has changed, and short notices such as what was removed.
 
 use crate::domain::{Figure, Grade};
+use crate::ui::erased::{derive, flag, live, memo, on};
 use crate::ui::part::figure;
 use crate::ui::state::state;
 use leptos::leptos_dom::helpers::TimeoutHandle;
-use crate::ui::erased::{derive, flag, live, memo, on};
 use leptos::prelude::*;
 use std::time::Duration;
 

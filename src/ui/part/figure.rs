@@ -3,9 +3,9 @@
 use super::working;
 use crate::domain::Figure;
 use crate::quantity::{Amount, Unit, format};
+use crate::ui::erased::{attr, flag, live, memo, on};
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
-use crate::ui::erased::{attr, flag, live, memo, on};
 use leptos::prelude::*;
 
 /// How much room a figure takes.

@@ -7,18 +7,17 @@ use crate::domain::{Grade, Station};
 use crate::quantity::{Amount, Kind};
 use crate::ui::chart::legs::legs;
 use crate::ui::chart::strip_layout::{HEIGHT, Leg, Part, Shape, Stream, WIDTH, shapes};
+use crate::ui::erased::{flag, live, memo, on};
 use crate::ui::part::figure::with_unit;
 use crate::ui::state::{State, state};
-use crate::ui::erased::{flag, live, memo, on};
 use leptos::prelude::*;
 
 /// The strip: a button a station over the drawing, and the same as a table.
 pub fn strip() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let legs = memo(move || {
-        state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
-    });
+    let legs =
+        memo(move || state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case)))));
     view! {
         <nav class="strip" aria-label=words.balance class:old=flag(move || state.shown.with(|shown| shown.old))>
             <div class="stations">
@@ -70,10 +69,9 @@ const fn part_class(shape: &Shape) -> &'static str {
 
 /// Brings a station's inputs and figures into view, and says what was found there.
 fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>>) -> AnyView {
-    let gravest = memo(move || {
-        state.findings(|finding| finding.station() == station).iter().map(|finding| finding.grade).min()
-    });
-    let blank = memo(move || state.to_fill_in(station));
+    let gravest =
+        memo(move || state.findings(|finding| finding.station() == station).iter().map(|finding| finding.grade).min());
+    let blank = memo(move || state.is_unfilled_at(station));
     let found = move || {
         gravest.get().filter(|grade| *grade != Grade::Note).map(|grade| {
             view! { <span class="pinned">{mark(grade)} " " <span class="grade">{(state.words.grade)(grade)}</span></span> }
@@ -119,9 +117,8 @@ fn swatch(part: &'static str) -> AnyView {
 pub fn table() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let legs = memo(move || {
-        state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
-    });
+    let legs =
+        memo(move || state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case)))));
     let row = move |(station, leg): (&Station, &Leg)| {
         let flow = |mass: f64| with_unit(state, Amount::from_base(Kind::LossFlow, mass), None);
         let incoming = sum(leg.arrives, leg.added);

@@ -2,10 +2,10 @@
 
 use crate::domain::machine::Machine;
 use crate::domain::{Figure, LiquidFigure, LiquidId, Station};
+use crate::ui::erased::{flag, memo};
 use crate::ui::part::figure::{self, Size};
 use crate::ui::part::strip;
 use crate::ui::state::{State, state};
-use crate::ui::erased::{flag, memo};
 use leptos::prelude::*;
 
 /// The figures of a station.

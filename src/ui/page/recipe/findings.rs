@@ -2,9 +2,9 @@
 
 use crate::browser::page;
 use crate::domain::{Caution, Finding, Grade, Place, cautions};
+use crate::ui::erased::{flag, live, memo};
 use crate::ui::part::finding::says;
 use crate::ui::state::{State, state};
-use crate::ui::erased::{flag, live, memo};
 use leptos::prelude::*;
 
 /// The findings, the gravest first, then the cautions.

@@ -1,11 +1,11 @@
 //! The head of the recipe page: what it is called, how it stands, and what can be done with it.
 
 use crate::browser::{clock, page, print};
+use crate::ui::erased::{attr, derive, flag, memo, on, prop};
 use crate::ui::field::text;
 use crate::ui::keep;
 use crate::ui::part::save;
 use crate::ui::state::{Session, State, state};
-use crate::ui::erased::{attr, derive, flag, memo, on, prop};
 use leptos::prelude::*;
 
 /// Name, standing, and the buttons.

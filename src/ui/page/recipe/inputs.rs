@@ -4,11 +4,11 @@ use super::liquids;
 use crate::domain::draft::{FeedWay, WaterWay};
 use crate::domain::finding::What;
 use crate::domain::{Field, Finding, Grade, Place, Station};
+use crate::ui::erased::{derive, live, memo};
 use crate::ui::field::choice::labelled;
 use crate::ui::field::number::number;
 use crate::ui::part::finding::{mark, says};
 use crate::ui::state::{State, state};
-use crate::ui::erased::{derive, live, memo};
 use leptos::prelude::*;
 
 /// The boxes of a station, those that are less often needed folded away.

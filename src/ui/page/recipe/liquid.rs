@@ -7,13 +7,13 @@ use crate::domain::{
     DoseWay, Draft, Entry, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance,
 };
 use crate::quantity::format;
+use crate::ui::erased::{attr, derive, live, memo, on};
 use crate::ui::field::choice::{Choice, labelled};
 use crate::ui::field::number::number;
 use crate::ui::field::text;
 use crate::ui::part::figure;
 use crate::ui::part::finding::says;
 use crate::ui::state::{Session, State, state};
-use crate::ui::erased::{attr, derive, live, memo, on};
 use leptos::prelude::*;
 
 /// The card of a liquid.
@@ -22,8 +22,7 @@ pub fn card(id: LiquidId) -> AnyView {
     let words = &state.words.recipe_page;
     let heading = format!("liquid-{}", id.0);
     let labelled_by = heading.clone();
-    let name =
-        memo(move || of(state, id, |liquid| (state.words.liquid)(liquid).into_owned()).unwrap_or_default());
+    let name = memo(move || of(state, id, |liquid| (state.words.liquid)(liquid).into_owned()).unwrap_or_default());
     let field = move |part| number(Field::Liquid(id, part));
     let findings = memo(move || state.findings(|finding| finding.place == Place::Liquid(id)));
     view! {
@@ -128,7 +127,7 @@ fn source(state: State, id: LiquidId) -> AnyView {
 // --- choices -----------------------------------------------------------------------------------
 
 /// A choice among the values of a type, each by its place in the list.
-fn choice<T: Copy + PartialEq + 'static>(
+fn choice<T>(
     id: String,
     label: &'static str,
     all: &'static [T],
@@ -137,8 +136,7 @@ fn choice<T: Copy + PartialEq + 'static>(
     choose: Callback<T>,
 ) -> AnyView
 where
-    Option<T>: Send + Sync,
-    T: Send + Sync,
+    T: Copy + PartialEq + Send + Sync + 'static,
 {
     let choices = all.iter().enumerate().map(|(at, each)| (at.to_string(), words(*each).to_owned())).collect();
     let now = derive(move || {

@@ -3,10 +3,10 @@
 use crate::domain::finding::What;
 use crate::domain::{Figure, LiquidFigure, LiquidId, Place, Station};
 use crate::quantity::Unit;
+use crate::ui::erased::{flag, live, memo};
 use crate::ui::part::figure::{self, Size};
 use crate::ui::part::finding::says;
 use crate::ui::state::{State, state};
-use crate::ui::erased::{flag, live, memo};
 use leptos::prelude::*;
 
 /// What has to be set, in the order of addition, and what the mat then weighs.
