@@ -201,7 +201,7 @@ mod tests {
         let id = typed.free_id();
         typed.liquids.push(LiquidDraft::blank(id, Role::Binder));
         let field = Field::Liquid(id, LiquidField::Solids);
-        *typed.entry_mut(field).unwrap() = Entry::typed("6500", Unit::Percent);
+        *typed.entry_mut(field).unwrap() = Entry::typed("65", Unit::PerUnit);
         let what = read_field(&typed, field).unwrap_err();
         let offers = offers(&typed, field, &what, &Units::default());
         assert_eq!(offers, [Offer { text: "65".to_owned(), unit: Unit::Percent, has_unit: false }]);
