@@ -98,7 +98,7 @@ pub fn number(this: LooseBox) -> AnyView {
                         }
                     })
                 />
-                {unit_choice(state, Signal::stored(name), &id, kind_of, unit)}
+                {unit_choice(state, Signal::stored(name), &id, kind_of.into(), unit.into())}
             </div>
             <p class="aside" id=aside_id>
                 {aside} {live(move || read_as(state, entry, kind))} {(!words.hint.is_empty()).then(|| view! { <span>{words.hint}</span> })}
