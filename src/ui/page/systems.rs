@@ -3,7 +3,8 @@
 use crate::browser::page as browser;
 use crate::domain::library::{SystemKey, add_liquids};
 use crate::domain::{Draft, Entry, Grade, LiquidDraft};
-use crate::quantity::Kind;
+use crate::quantity::number::read;
+use crate::quantity::{Kind, format};
 use crate::record::SystemId;
 use crate::ui::erased::{attr, flag, live, memo, on, prop};
 use crate::ui::field::number_text::in_box;
@@ -167,7 +168,13 @@ fn shown(state: State, entry: &Entry, kind: Kind) -> String {
         return joined(&entry.text, entry.unit.symbol());
     }
     let units = state.units.get();
-    joined(&in_box(entry, kind, &units), &unit_shown(units.unit(kind), &state.currency.get()))
+    let unit = units.unit(kind);
+    // As typed, or rounded as the figures are: seven digits are for a box that is typed into.
+    let text = match read(&entry.text, kind, entry.unit) {
+        Ok(reading) if entry.unit != unit => format::amount(reading.amount(kind), unit, units.mark),
+        _ => in_box(entry, kind, &units),
+    };
+    joined(&text, &unit_shown(unit, &state.currency.get()))
 }
 
 /// In place of the recipe's liquids, or beside them.

@@ -361,6 +361,8 @@ pub struct HelpPage {
     pub usual: &'static str,
     pub source: &'static str,
     pub of_liquids: &'static str,
+    /// Over the windows of what is not a liquid's.
+    pub of_line: &'static str,
     pub beside_another: &'static str,
     pub alone: &'static str,
     pub symbols: &'static str,

@@ -19,7 +19,8 @@ pub fn windows(state: State) -> AnyView {
     let liquids = Substance::ALL.iter().flat_map(|substance| of_substance(state, *substance));
     view! {
         <p>{page.windows_text}</p>
-        {table(state, page.windows, fields.collect())}
+        <h3>{page.of_line}</h3>
+        {table(state, page.of_line, fields.collect())}
         <h3>{page.of_liquids}</h3>
         {table(state, page.of_liquids, liquids.collect())}
     }

@@ -117,12 +117,12 @@ fn weighed(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, at:
                             " · "
                             <span data-figure=format!("litres.{at}")>{show(Kind::BatchVolume, part.volume.value)}</span>
                         </dd>
+                        <dd class="worked">{working}</dd>
                     </div>
                     <div>
                         <dt>{page.per_hundred}</dt>
                         <dd data-figure=format!("share.{at}")>{share}</dd>
                     </div>
-                    <dd class="worked">{working}</dd>
                 </dl>
             }
             .into_any(),

@@ -60,6 +60,7 @@ pub(super) const HELP: HelpPage = HelpPage {
     usual: "Usual",
     source: "Source",
     of_liquids: "Of liquids",
+    of_line: "Of fibre, mat, press and board",
     beside_another: "beside another binder",
     alone: "as the only binder",
     symbols: "Letters in the formulas",
