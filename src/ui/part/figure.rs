@@ -61,7 +61,6 @@ pub fn figure(figure: Figure, size: Size) -> AnyView {
 /// A figure in its cell, under another label than its usual one.
 pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Size) -> AnyView {
     let state = state();
-    let text = state.cell(move || parts(state, figure, None));
     let there = state
         .cell(move || state.shown.with(|shown| shown.case.as_ref().is_some_and(|case| case.figure(figure).is_some())));
     let open = RwSignal::new(false);
@@ -82,7 +81,7 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
                     aria-controls=working_id.clone()
                     on:click=on(move |_| open.update(|open| *open = !*open))
                 >
-                    <span data-figure=key>{value(text)}</span>
+                    <span data-figure=key>{value(state, figure, None)}</span>
                 </button>
                 <div class="working" id=working_id hidden=flag(move || !open.get())>
                     {live(move || open.get().then(|| working::view(figure)))}
@@ -93,13 +92,20 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
     .into_any()
 }
 
-/// Number and unit. Where they are big, the unit is smaller, so that the number is what is seen.
-pub fn value(text: Signal<(String, String)>) -> AnyView {
-    live(move || {
-        let (number, unit) = text.get();
-        let unit = if unit.is_empty() { unit } else { format!("\u{a0}{unit}") };
-        view! { {number} <span class="unit-of-figure">{unit}</span> }
-    })
+/// Number and unit of a figure. Where they are big, the unit is smaller, so that the number is what is
+/// seen.
+pub fn value(state: State, figure: Figure, unit: Option<fn(State) -> Unit>) -> AnyView {
+    let unit = move || unit.map(|unit| unit(state));
+    let number = state.cell(move || parts(state, figure, unit()).0);
+    let symbol = state.cell(move || match parts(state, figure, unit()).1 {
+        none if none.is_empty() => none,
+        symbol => format!("\u{a0}{symbol}"),
+    });
+    view! {
+        {live(move || number.get())}
+        <span class="unit-of-figure">{live(move || symbol.get())}</span>
+    }
+    .into_any()
 }
 
 /// A list of figures. Those that the recipe does not give are left out.

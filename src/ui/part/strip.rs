@@ -6,8 +6,8 @@ use crate::domain::balance::streams;
 use crate::domain::{Grade, Station};
 use crate::quantity::{Amount, Kind};
 use crate::ui::chart::legs::legs;
-use crate::ui::chart::strip_layout::{HEIGHT, Leg, Part, Shape, Stream, WIDTH, shapes};
-use crate::ui::erased::{flag, live, on};
+use crate::ui::chart::strip_layout::{HEIGHT, Leg, Outlines, Stream, WIDTH, outlines};
+use crate::ui::erased::{attr, flag, live, on};
 use crate::ui::part::figure::with_unit;
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
@@ -17,15 +17,16 @@ pub fn strip() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
     let legs = state.cell(move || passing(state));
+    let none = state.cell(move || state.shown.with(|shown| shown.case.is_none()));
     let old = state.cell(move || state.shown.with(|shown| shown.old));
     view! {
         <nav class="strip" aria-label=words.balance class:old=flag(move || old.get())>
             <div class="stations">
-                {drawing(legs)}
+                {drawing(legs, none)}
                 {Station::ALL
                     .iter()
                     .enumerate()
-                    .map(|(at, station)| station_button(state, *station, at, legs))
+                    .map(|(at, station)| station_button(state, *station, at, (legs, none)))
                     .collect_view()}
             </div>
         </nav>
@@ -39,40 +40,35 @@ fn passing(state: State) -> Vec<Leg> {
 }
 
 /// The picture. What it shows stands in the table as well, so it is not read out.
-fn drawing(legs: Signal<Vec<Leg>>) -> AnyView {
+fn drawing(legs: Signal<Vec<Leg>>, none: Signal<bool>) -> AnyView {
     let width = WIDTH * Station::ALL.len() as f64;
-    // A few dozen short paths: cheaper to write anew than to compare.
-    let paths = move || {
-        legs.with(|legs| {
-            shapes(legs)
-                .into_iter()
-                .map(|shape| view! { <path class=part_class(&shape) d=shape.outline></path> })
-                .collect_view()
-        })
+    let drawn = RwSignal::new(Outlines::default());
+    Effect::new(move |_| drawn.set(legs.with(|legs| outlines(legs))));
+    let path = move |class: &'static str, outline: fn(&Outlines) -> &String| {
+        view! { <path class=class d=attr(move || drawn.with(|all| outline(all).clone()))></path> }
     };
     view! {
-        <svg class="balance" viewBox=format!("0 0 {width} {HEIGHT}") preserveAspectRatio="none" aria-hidden="true" class:blank=flag(move || legs.with(Vec::is_empty))>
+        <svg class="balance" viewBox=format!("0 0 {width} {HEIGHT}") preserveAspectRatio="none" aria-hidden="true" class:blank=flag(move || none.get())>
             <defs>
                 <pattern id="water" width="3" height="3" patternUnits="userSpaceOnUse">
                     <rect class="ground" width="3" height="3"></rect>
                     <rect class="stripe" width="3" height="1.2"></rect>
                 </pattern>
             </defs>
-            {paths}
+            {path("solids", |all| &all.side_solids)} {path("water", |all| &all.side_water)}
+            {path("solids", |all| &all.solids)} {path("water", |all| &all.water)}
         </svg>
     }
     .into_any()
 }
 
-const fn part_class(shape: &Shape) -> &'static str {
-    match shape.part {
-        Part::Solids => "solids",
-        Part::Water => "water",
-    }
-}
-
 /// Brings a station's inputs and figures into view, and says what was found there.
-fn station_button(state: State, station: Station, at: usize, legs: Signal<Vec<Leg>>) -> AnyView {
+fn station_button(
+    state: State,
+    station: Station,
+    at: usize,
+    (legs, none): (Signal<Vec<Leg>>, Signal<bool>),
+) -> AnyView {
     let gravest = state
         .cell(move || state.findings(|finding| finding.station() == station).iter().map(|finding| finding.grade).min());
     let blank = state.cell(move || state.is_unfilled_at(station));
@@ -96,7 +92,7 @@ fn station_button(state: State, station: Station, at: usize, legs: Signal<Vec<Le
                 {found}
                 {live(move || blank.get().then(|| view! { <span class="pinned calm">{state.words.tools.to_fill_in}</span> }))}
             </span>
-            <span class="passes" hidden=flag(move || legs.with(Vec::is_empty))>
+            <span class="passes" hidden=flag(move || none.get())>
                 <span>{swatch("solids")} " " {words.solids} " " {passes(Kind::FibreFlow, |stream| stream.solids)}</span>
                 <span>{swatch("water")} " " {words.of_water} " " {passes(Kind::LossFlow, |stream| stream.water)}</span>
             </span>

@@ -2,7 +2,7 @@
 
 use crate::domain::finding::What;
 use crate::domain::{Figure, LiquidFigure, LiquidId, Place, Station};
-use crate::quantity::Unit;
+use crate::quantity::{Kind, Unit};
 use crate::ui::erased::{flag, live};
 use crate::ui::part::figure::{self, Size};
 use crate::ui::part::finding::says;
@@ -82,23 +82,26 @@ fn water(state: State) -> AnyView {
 
 /// A pump's flow a second time, by the minute where it is shown by the hour and the other way round.
 fn other_time(state: State, of: Figure) -> AnyView {
-    let unit = move || match state.unit(of.kind()) {
-        Unit::LitrePerMinute => Unit::LitrePerHour,
-        Unit::GallonPerMinute => Unit::GallonPerHour,
-        Unit::GallonPerHour => Unit::GallonPerMinute,
-        _ => Unit::LitrePerMinute,
-    };
-    let text = state.cell(move || figure::parts(state, of, Some(unit())));
+    fn unit(state: State) -> Unit {
+        match state.unit(Kind::PumpFlow) {
+            Unit::LitrePerMinute => Unit::LitrePerHour,
+            Unit::GallonPerMinute => Unit::GallonPerHour,
+            Unit::GallonPerHour => Unit::GallonPerMinute,
+            _ => Unit::LitrePerMinute,
+        }
+    }
     let words = &state.words.recipe_page;
-    let label = move || match unit() {
+    let label = state.cell(move || match unit(state) {
         Unit::LitrePerHour | Unit::GallonPerHour => words.the_same_per_hour,
         _ => words.the_same_per_minute,
-    };
+    });
     view! {
         <div class="figure big">
-            <dt>{label}</dt>
+            <dt>{live(move || label.get())}</dt>
             <dd>
-                <span class="value" data-figure=format!("{}.other", of.key())>{figure::value(text)}</span>
+                <span class="value" data-figure=format!("{}.other", of.key())>
+                    {figure::value(state, of, Some(unit))}
+                </span>
             </dd>
         </div>
     }
