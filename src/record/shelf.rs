@@ -186,7 +186,7 @@ impl<S: Store> Shelf<S> {
         }
     }
 
-    fn sealed<T: Content>(&self, key: &str, id: Id) -> Result<Sealed<T>, Unread> {
+    pub(super) fn sealed<T: Content>(&self, key: &str, id: Id) -> Result<Sealed<T>, Unread> {
         match self.store.read(key) {
             Ok(text) => Sealed::read(id, &text.unwrap_or_default()).map_err(Unread::Refused),
             Err(error) => Err(Unread::Store(error)),
@@ -199,7 +199,7 @@ impl<S: Store> Shelf<S> {
     }
 
     /// Writes a sealed record and reads it back. Never overwrites.
-    fn put(&self, key: &str, text: &str) -> Result<(), SaveError> {
+    pub(super) fn put(&self, key: &str, text: &str) -> Result<(), SaveError> {
         match self.store.read(key)? {
             Some(there) if there == text => return Ok(()),
             Some(_) => return Err(SaveError::Occupied { key: key.to_owned() }),
@@ -432,7 +432,12 @@ impl<S: Store> Shelf<S> {
         self.overwrite(SETTINGS, &settings.text()?, |text| Settings::read(text).is_ok())
     }
 
-    fn overwrite(&self, key: &str, text: &str, readable: impl FnOnce(&str) -> bool) -> Result<(), SaveError> {
+    pub(super) fn overwrite(
+        &self,
+        key: &str,
+        text: &str,
+        readable: impl FnOnce(&str) -> bool,
+    ) -> Result<(), SaveError> {
         self.make_room(key, readable)?;
         self.store.write(key, text)?;
         if self.store.read(key)?.as_deref() == Some(text) { Ok(()) } else { Err(SaveError::NotKept) }

@@ -51,7 +51,11 @@ fn follow_address(state: State) {
         let page = match state.page.get() {
             Page::Recipe => state.title.with(|title| title.name.clone()),
         };
-        browser::set_title(&if page.is_empty() { words.tools.app.to_owned() } else { format!("{page} – {}", words.tools.app) });
+        browser::set_title(&if page.is_empty() {
+            words.tools.app.to_owned()
+        } else {
+            format!("{page} – {}", words.tools.app)
+        });
         browser::set_language(words.code);
     });
 }

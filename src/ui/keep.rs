@@ -190,9 +190,7 @@ impl State {
         });
         Memo::new(move |_| {
             base.with(|base| match base {
-                Some((title, draft)) => {
-                    state.title.with(|now| now == title) && state.draft.with(|now| now == draft)
-                }
+                Some((title, draft)) => state.title.with(|now| now == title) && state.draft.with(|now| now == draft),
                 None => false,
             })
         })

@@ -250,22 +250,28 @@ impl Reader<'_> {
         if self.stopped_since(from) {
             return None;
         }
-        let net: Mass = si!(Mass, mass? - tare);
-        if net.value < 0.0 {
-            let net = Amount::from_base(Kind::BatchMass, net.value);
+        let caught = Caught {
+            row: row.id,
+            setting: Setting(setting?),
+            time: si!(Time, seconds?),
+            gross: si!(Mass, mass?),
+            tare: si!(Mass, tare),
+        };
+        if caught.net().value < 0.0 {
+            let net = Amount::from_base(Kind::BatchMass, caught.net().value);
             self.stop(LinePlace::Field(field(RowField::Mass)), LineWhat::NegativeMass { net });
             return None;
         }
         let tank = tanks.iter().find(|tank| tank.feeds.holds_for(&pump.feeds));
         if let Some((tank, density)) = tank.zip(density)
-            && net > tank.capacity * density
+            && caught.net() > tank.capacity * density
         {
             let most: Mass = tank.capacity * density;
             let most = Amount::from_base(Kind::BatchMass, most.value);
             self.stop(LinePlace::Field(field(RowField::Mass)), LineWhat::AboveTank { tank: tank.id, most });
             return None;
         }
-        Some(Caught { row: row.id, setting: Setting(setting?), time: si!(Time, seconds?), net })
+        Some(caught)
     }
 
     /// Two pumps of one name.

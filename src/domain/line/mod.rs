@@ -10,7 +10,7 @@
 //! - [`changeover`]: how to step from one recipe to another, and when the new furnish arrives where;
 //! - [`deliver`]: what a new delivery of a liquid moves.
 //!
-//! [`line_working`](working) explains every key figure.
+//! [`working`] explains every key figure.
 
 /// Makes a uom quantity of a number in SI base units.
 macro_rules! si {
@@ -27,6 +27,8 @@ mod group;
 pub mod book;
 /// Catch tests and their rows.
 pub mod catch_test;
+/// The line of the invented mill of the example.
+pub mod example;
 /// What a pump or a tank holds, across recipes.
 pub mod feeds;
 /// The address of every number that is typed at the line.
@@ -85,6 +87,13 @@ pub mod step;
 /// What brings what runs back to the recipe.
 pub mod trim;
 
+// Explained.
+
+/// Every key figure of the line by name.
+pub mod figure;
+/// How each key figure came about.
+pub mod working;
+
 pub use book::{CardField, CardRows, DeliveryField, LineBook, RunningField, ToleranceField, TransportField};
 pub use catch_test::{
     CalibrationDraft, CalibrationField, CalibrationId, Caught, LEAST_ROWS, RowDraft, RowField, RowId,
@@ -96,8 +105,10 @@ pub use culprit::Culprit;
 pub use curve::{Curve, SettingFor};
 pub use delivery::{Delivered, deliver};
 pub use drift::{Drift, drift};
+pub use example::example_line;
 pub use feeds::{Fed, Feeds, Tie};
 pub use field::LineField;
+pub use figure::LineFigure;
 pub use finding::{LineFinding, LinePlace, LineWhat, Standing};
 pub use help::Help;
 pub use pump::{Metering, Pump, PumpDraft, PumpField, PumpId, ReadingWay};
@@ -107,3 +118,4 @@ pub use running::{Running, read_running, run};
 pub use setting::{Setting, SettingUnit};
 pub use setting_sheet::{PumpRow, SettingSheet, setting_sheet};
 pub use tank::{Tank, TankDraft, TankField, TankId, TankState, TankWay};
+pub use working::{LineOrigin, LineWorking};

@@ -287,9 +287,11 @@ impl Fit {
     }
 
     /// The size of an externally studentised residual that only one line in twenty has anywhere, by
-    /// Bonferroni: t at 1 − 0.05/(2n) with n − p − 1 degrees. `None` with too few points to tell.
+    /// Bonferroni: t at 1 − 0.05/(2n) with n − p − 1 degrees. `None` where the other points leave fewer than
+    /// two degrees: of four points three lie on a line exactly now and then, by the rounding of a scale.
     #[must_use]
     pub fn suspicious_from(&self) -> Option<f64> {
-        student::two_sided(1.0 - (1.0 - CONFIDENCE) / self.count as f64, self.freedom().checked_sub(1)?)
+        let freedom = self.freedom().checked_sub(1).filter(|freedom| *freedom >= 2)?;
+        student::two_sided(1.0 - (1.0 - CONFIDENCE) / self.count as f64, freedom)
     }
 }

@@ -87,8 +87,11 @@ pub fn shapes(legs: &[Leg]) -> Vec<Shape> {
             (Part::Water, arrives.solids, goes_on.solids, arrives.total(), goes_on.total()),
         ] {
             if upper_before > before_edge || upper_after > after_edge {
-                let outline =
-                    passing(left, (floor - upper_before, floor - upper_after), (floor - before_edge, floor - after_edge));
+                let outline = passing(
+                    left,
+                    (floor - upper_before, floor - upper_after),
+                    (floor - before_edge, floor - after_edge),
+                );
                 before.push(Shape { part, outline });
             }
         }
@@ -160,7 +163,12 @@ mod tests {
     fn legs() -> Vec<Leg> {
         vec![
             Leg { arrives: stream(100.0, 5.0), goes_on: stream(100.0, 5.0), ..Leg::default() },
-            Leg { arrives: stream(100.0, 5.0), added: stream(10.0, 5.0), goes_on: stream(110.0, 10.0), ..Leg::default() },
+            Leg {
+                arrives: stream(100.0, 5.0),
+                added: stream(10.0, 5.0),
+                goes_on: stream(110.0, 10.0),
+                ..Leg::default()
+            },
             Leg { arrives: stream(110.0, 10.0), lost: stream(11.0, 1.0), goes_on: stream(99.0, 9.0), ..Leg::default() },
         ]
     }

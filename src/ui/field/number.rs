@@ -95,9 +95,9 @@ pub fn number(field: Field) -> AnyView {
 /// The gravest finding about the field; what is missing and was never touched is none.
 fn found(state: State, field: Field) -> Option<Finding> {
     let untouched = || state.draft.with(|draft| draft.entry(field).is_none_or(|entry| entry.preset));
-    let first = state.outcome.with(|outcome| {
-        outcome.findings.iter().find(|finding| finding.place == Place::Field(field)).copied()
-    })?;
+    let first = state
+        .outcome
+        .with(|outcome| outcome.findings.iter().find(|finding| finding.place == Place::Field(field)).copied())?;
     (first.what != What::Missing || !untouched()).then_some(first)
 }
 
@@ -172,9 +172,8 @@ fn unit_choice(state: State, field: Field, id: &str, kind: Memo<Kind>, unit: Mem
             let name = state.draft.with(|draft| (state.words.field_name)(field, draft));
             format!("{} {}", state.words.tools.unit_of, lower_first(&name))
         });
-        let choices = Signal::derive(move || {
-            kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect()
-        });
+        let choices =
+            Signal::derive(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
         let now = Signal::derive(move || unit.get().symbol().to_owned());
         let choose = Callback::new(move |symbol: String| {
             if let Some(unit) = Unit::from_symbol(&symbol) {

@@ -4,13 +4,7 @@ use crate::ui::state::{Session, state};
 use leptos::prelude::*;
 
 /// A box for a line of text, with its label above it.
-pub fn line(
-    id: String,
-    label: &'static str,
-    session: Session,
-    now: Signal<String>,
-    put: Callback<String>,
-) -> AnyView {
+pub fn line(id: String, label: &'static str, session: Session, now: Signal<String>, put: Callback<String>) -> AnyView {
     let state = state();
     view! {
         <div class="field" class:wide=matches!(session, Session::Note | Session::Tags)>

@@ -26,14 +26,17 @@ pub fn announce() -> AnyView {
     let sentence = Memo::new(move |_| match first_stop.get() {
         Some(stop) => format!("{} {stop}", words.announce_stop),
         None => {
-            let named = |label: &str, text: Option<String>| text.map_or_else(String::new, |text| format!(" {label} {text}."));
+            let named =
+                |label: &str, text: Option<String>| text.map_or_else(String::new, |text| format!(" {label} {text}."));
             let water = named((state.words.figure)(Figure::WaterDose).label, dose.get());
             format!("{}{water}{}", words.announce, named((state.words.figure)(Figure::MatWet).label, mat.get()))
         }
     });
     let said = RwSignal::new(String::new());
     later(QUIET, sentence.into(), move |sentence| said.set(sentence));
-    let told = Signal::derive(move || state.notice.with(|notice| notice.as_ref().map_or_else(String::new, |notice| notice.words.clone())));
+    let told = Signal::derive(move || {
+        state.notice.with(|notice| notice.as_ref().map_or_else(String::new, |notice| notice.words.clone()))
+    });
     later(SEEN, told, move |_| state.notice.set(None));
     let undo = move || {
         state.notice.get().and_then(|notice| notice.undo).map(|undo| {

@@ -63,9 +63,8 @@ fn mark() -> AnyView {
         label: tools.decimal_mark,
         choices: vec![("point", tools.point), ("comma", tools.comma)],
     };
-    let now = Signal::derive(move || {
-        if state.units.get().mark == DecimalMark::Comma { "comma" } else { "point" }.to_owned()
-    });
+    let now =
+        Signal::derive(move || if state.units.get().mark == DecimalMark::Comma { "comma" } else { "point" }.to_owned());
     let choose = Callback::new(move |value: String| {
         let mark = if value == "comma" { DecimalMark::Comma } else { DecimalMark::Point };
         state.settings.update(|settings| settings.units.mark = mark);
@@ -102,17 +101,27 @@ fn theme() -> AnyView {
 
 fn currency() -> AnyView {
     let state = state();
-    short_text("currency", state.words.tools.currency, state.currency.into(), Callback::new(move |text: String| {
-        state.settings.update(|settings| settings.currency = text);
-    }))
+    short_text(
+        "currency",
+        state.words.tools.currency,
+        state.currency.into(),
+        Callback::new(move |text: String| {
+            state.settings.update(|settings| settings.currency = text);
+        }),
+    )
 }
 
 fn initials() -> AnyView {
     let state = state();
     let now = Signal::derive(move || state.settings.with(|settings| settings.initials.clone()));
-    short_text("initials", state.words.tools.initials, now, Callback::new(move |text: String| {
-        state.settings.update(|settings| settings.initials = text);
-    }))
+    short_text(
+        "initials",
+        state.words.tools.initials,
+        now,
+        Callback::new(move |text: String| {
+            state.settings.update(|settings| settings.initials = text);
+        }),
+    )
 }
 
 fn short_text(id: &'static str, label: &'static str, now: Signal<String>, put: Callback<String>) -> AnyView {

@@ -70,7 +70,10 @@ fn liquids(state: State) -> Vec<LiquidId> {
 }
 
 fn name(state: State, id: LiquidId) -> String {
-    state.draft.with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned())).unwrap_or_default()
+    state
+        .draft
+        .with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned()))
+        .unwrap_or_default()
 }
 
 /// What has to be set, in big figures.
@@ -85,9 +88,8 @@ fn doses(state: State) -> AnyView {
             </tr>
         }
     };
-    let of_liquid = |id| {
-        row(name(state, id), Figure::Liquid(id, LiquidFigure::Liquid), Figure::Liquid(id, LiquidFigure::Volume))
-    };
+    let of_liquid =
+        |id| row(name(state, id), Figure::Liquid(id, LiquidFigure::Liquid), Figure::Liquid(id, LiquidFigure::Volume));
     let rows = liquids(state).into_iter().map(of_liquid).collect_view();
     let big = [Figure::MatWet, Figure::MatOvenDry, Figure::LineSpeed, Figure::PressFactor];
     view! {
@@ -209,9 +211,8 @@ fn figures(state: State) -> AnyView {
 
 fn findings(state: State) -> AnyView {
     let words = state.words;
-    let (findings, cautions) = state.outcome.with(|outcome| {
-        (outcome.findings.clone(), state.draft.with(|draft| cautions(draft, outcome)))
-    });
+    let (findings, cautions) =
+        state.outcome.with(|outcome| (outcome.findings.clone(), state.draft.with(|draft| cautions(draft, outcome))));
     view! {
         <section class="findings-on-paper">
             <h2>{words.recipe_page.findings}</h2>

@@ -39,7 +39,12 @@ fn drawing(legs: Memo<Vec<Leg>>) -> AnyView {
     let outlines = Memo::new(move |_| legs.with(|legs| shapes(legs)));
     // A few dozen short paths: cheaper to write anew than to compare.
     let paths = move || {
-        outlines.with(|shapes| shapes.iter().map(|shape| view! { <path class=part_class(shape) d=shape.outline.clone()></path> }).collect_view())
+        outlines.with(|shapes| {
+            shapes
+                .iter()
+                .map(|shape| view! { <path class=part_class(shape) d=shape.outline.clone()></path> })
+                .collect_view()
+        })
     };
     view! {
         <svg class="balance" viewBox=format!("0 0 {width} {HEIGHT}") preserveAspectRatio="none" aria-hidden="true">
@@ -129,10 +134,7 @@ pub fn table() -> AnyView {
                 </tr>
             }
         };
-        [
-            part(words.solids, incoming.solids, outgoing.solids),
-            part(words.of_water, incoming.water, outgoing.water),
-        ]
+        [part(words.solids, incoming.solids, outgoing.solids), part(words.of_water, incoming.water, outgoing.water)]
     };
     view! {
         <div class="scroll" tabindex="0" role="region" aria-label=words.balance_table>

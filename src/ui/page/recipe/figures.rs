@@ -56,13 +56,9 @@ const fn plain(station: Station) -> &'static [Figure] {
             Figure::HeatPerWater,
             Figure::PressHeat,
         ],
-        Station::Board => &[
-            Figure::FinishedVolume,
-            Figure::FinishedArea,
-            Figure::FinishedMass,
-            Figure::SanderDust,
-            Figure::Offcuts,
-        ],
+        Station::Board => {
+            &[Figure::FinishedVolume, Figure::FinishedArea, Figure::FinishedMass, Figure::SanderDust, Figure::Offcuts]
+        }
     }
 }
 
@@ -122,7 +118,10 @@ fn liquids(state: State) -> Memo<Vec<LiquidId>> {
 
 fn name(state: State, id: LiquidId) -> impl Fn() -> String + Clone {
     move || {
-        state.draft.with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned())).unwrap_or_default()
+        state
+            .draft
+            .with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned()))
+            .unwrap_or_default()
     }
 }
 
@@ -158,7 +157,8 @@ fn machines(state: State, station: Station) -> AnyView {
     let limiting = move |machine| {
         move || {
             state.shown.with(|shown| {
-                let first = shown.case.as_ref().and_then(|case| case.solved.capacities.first().map(|first| first.machine));
+                let first =
+                    shown.case.as_ref().and_then(|case| case.solved.capacities.first().map(|first| first.machine));
                 first == Some(machine)
             })
         }

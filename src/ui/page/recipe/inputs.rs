@@ -61,11 +61,13 @@ fn main_fields(state: State, station: Station) -> AnyView {
         .into_any(),
         Station::Mat => {
             let wanted = Memo::new(move |_| state.draft.with(|draft| draft.water_way == WaterWay::ToMatMoisture));
-            grid(view! {
-                {move || wanted.get().then(|| number(Field::MatMoisture))}
-                {number(Field::MatWidth)}
-            }
-            .into_any())
+            grid(
+                view! {
+                    {move || wanted.get().then(|| number(Field::MatMoisture))}
+                    {number(Field::MatWidth)}
+                }
+                .into_any(),
+            )
         }
         Station::Press => grid(fields(&[Field::PressLength])),
         Station::Board => grid(fields(&[
@@ -148,8 +150,10 @@ const fn water_key(way: WaterWay) -> &'static str {
 }
 
 fn water_way(state: State) -> AnyView {
-    let choices =
-        WaterWay::ALL.iter().map(|way| (water_key(*way).to_owned(), (state.words.water_way)(*way).to_owned())).collect();
+    let choices = WaterWay::ALL
+        .iter()
+        .map(|way| (water_key(*way).to_owned(), (state.words.water_way)(*way).to_owned()))
+        .collect();
     let now = Signal::derive(move || state.draft.with(|draft| water_key(draft.water_way)).to_owned());
     let choose = Callback::new(move |key: String| {
         if let Some(way) = WaterWay::ALL.iter().find(|way| water_key(**way) == key) {

@@ -21,9 +21,8 @@ pub fn card(id: LiquidId) -> AnyView {
     let words = &state.words.recipe_page;
     let heading = format!("liquid-{}", id.0);
     let labelled_by = heading.clone();
-    let name = Memo::new(move |_| {
-        of(state, id, |liquid| (state.words.liquid)(liquid).into_owned()).unwrap_or_default()
-    });
+    let name =
+        Memo::new(move |_| of(state, id, |liquid| (state.words.liquid)(liquid).into_owned()).unwrap_or_default());
     let field = move |part| number(Field::Liquid(id, part));
     let findings = Memo::new(move |_| state.findings(|finding| finding.place == Place::Liquid(id)));
     view! {
@@ -156,7 +155,14 @@ where
 fn role(state: State, id: LiquidId) -> AnyView {
     let now = Signal::derive(move || of(state, id, |liquid| liquid.role));
     let choose = Callback::new(move |role: Role| change(state, None, id, &mut |liquid| liquid.role = role));
-    choice(format!("liquid-role-{}", id.0), state.words.recipe_page.liquid_role, Role::ALL, state.words.role, now, choose)
+    choice(
+        format!("liquid-role-{}", id.0),
+        state.words.recipe_page.liquid_role,
+        Role::ALL,
+        state.words.role,
+        now,
+        choose,
+    )
 }
 
 fn substance(state: State, id: LiquidId) -> AnyView {
@@ -208,7 +214,11 @@ fn way_key(way: DoseWay) -> String {
 /// The ways open to a liquid: on fibre, per board, and on each other liquid.
 fn ways(draft: &Draft, id: LiquidId) -> Vec<DoseWay> {
     let others = draft.liquids.iter().map(|liquid| liquid.id).filter(|other| *other != id);
-    [DoseWay::SolidsOnFibre].into_iter().chain(others.map(DoseWay::SolidsOnLiquid)).chain([DoseWay::LiquidOnFibre, DoseWay::LiquidPerBoard]).collect()
+    [DoseWay::SolidsOnFibre]
+        .into_iter()
+        .chain(others.map(DoseWay::SolidsOnLiquid))
+        .chain([DoseWay::LiquidOnFibre, DoseWay::LiquidPerBoard])
+        .collect()
 }
 
 fn dose_way(state: State, id: LiquidId) -> AnyView {
@@ -239,7 +249,11 @@ fn go_over(state: State, id: LiquidId, way: DoseWay) {
     let units = state.units.get_untracked();
     let unit = units.unit(LiquidField::Dose.kind(way));
     let same = state.outcome.with_untracked(|outcome| {
-        outcome.case.as_ref().and_then(|case| same_dose(case, id, way)).map(|dose| format::editable(dose.get(unit), units.mark))
+        outcome
+            .case
+            .as_ref()
+            .and_then(|case| same_dose(case, id, way))
+            .map(|dose| format::editable(dose.get(unit), units.mark))
     });
     change(state, None, id, &mut |liquid| {
         let kept = LiquidField::Dose.kind(liquid.dose_way) == LiquidField::Dose.kind(way);
@@ -259,7 +273,9 @@ fn other_forms(state: State, id: LiquidId) -> AnyView {
     let liquid = form(LiquidFigure::LiquidOnFibre);
     let board = form(LiquidFigure::PerVolume);
     let line = move |part: LiquidFigure, text: Memo<Option<String>>| {
-        move || text.get().map(|text| view! { <li>{text} " " <span class="note">{(state.words.figure)(Figure::Liquid(id, part)).note}</span></li> })
+        move || {
+            text.get().map(|text| view! { <li>{text} " " <span class="note">{(state.words.figure)(Figure::Liquid(id, part)).note}</span></li> })
+        }
     };
     view! {
         <div class="other-forms">

@@ -43,10 +43,8 @@ pub fn sheet() -> AnyView {
 /// Whether the result is an old one, or none yet.
 fn standing(state: State) -> AnyView {
     let words = &state.words.recipe_page;
-    let (none, old) = (
-        move || state.shown.with(|shown| shown.case.is_none()),
-        move || state.shown.with(|shown| shown.old),
-    );
+    let (none, old) =
+        (move || state.shown.with(|shown| shown.case.is_none()), move || state.shown.with(|shown| shown.old));
     view! {
         <p class="standing nothing-yet" hidden=move || !none()><strong>{words.nothing_yet}</strong> " " {words.nothing_yet_hint}</p>
         <p class="standing stale" hidden=move || !old()><strong>{words.stale}</strong> " " {words.stale_hint}</p>
@@ -57,7 +55,10 @@ fn standing(state: State) -> AnyView {
 /// A liquid as delivered: by mass, by volume, and by volume per minute or hour.
 fn liquid(state: State, id: LiquidId) -> AnyView {
     let name = Memo::new(move |_| {
-        state.draft.with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned())).unwrap_or_default()
+        state
+            .draft
+            .with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned()))
+            .unwrap_or_default()
     });
     let figures = [LiquidFigure::Liquid, LiquidFigure::Volume].map(|part| {
         let figure = Figure::Liquid(id, part);
