@@ -8,7 +8,7 @@ mod english;
 mod page;
 mod show;
 
-pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Message, SystemWords};
+pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
 pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
 pub use show::{shown, trimmed, trimmed_to, unit_shown};
@@ -23,7 +23,7 @@ use crate::domain::machine::Machine;
 use crate::domain::solute::Solute;
 use crate::domain::solution::MakeUpError;
 use crate::domain::working::{Constant, Ground};
-use crate::domain::{DoseWay, Draft, Field, Figure, Finding, Grade, Role, Station, Substance};
+use crate::domain::{DoseWay, Draft, Field, Figure, Finding, Grade, Role, Station, Substance, What};
 use crate::quantity::kind::System;
 use crate::quantity::{Dimension, Kind};
 use crate::record::shelf::{SaveError, Unread};
@@ -48,6 +48,8 @@ pub struct Words {
     pub liquid: fn(&LiquidDraft) -> Cow<'_, str>,
     /// What was found, and how to mend it.
     pub finding: fn(&Finding, &Context<'_>) -> Message,
+    /// What is wrong or unusual with an entry outside the recipe, and how to mend it.
+    pub loose_entry: fn(&What, &Loose<'_>, &Context<'_>) -> Message,
     /// How grave a finding is, in one word or two.
     pub grade: fn(Grade) -> &'static str,
     /// A caution.

@@ -22,6 +22,7 @@ pub static ENGLISH: Words = Words {
     figure: figure::figure,
     liquid: name::liquid,
     finding: finding::finding,
+    loose_entry: finding::loose_entry,
     grade: name::grade,
     caution: caution::caution,
     source: name::source,
