@@ -7,6 +7,7 @@ use super::store::{Store, StoreError};
 use crate::domain::LiquidId;
 use crate::domain::line::running::{Check, Deviation, RunFigure};
 use crate::quantity::Unit;
+use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
 use serde::{Deserialize, Serialize};
 
@@ -41,7 +42,9 @@ impl LoggedFigure {
     #[must_use]
     pub fn of(check: &Check, name: impl Fn(LiquidId) -> String) -> Self {
         let unit = check.actual.kind.unit_in(System::Metric);
-        let percent = |fraction: f64| Unit::Percent.from_base(fraction).to_string();
+        // Seven digits: far more than a line can tell, and none of a computer's own.
+        let number = |value: f64| editable(value, DecimalMark::Point);
+        let percent = |fraction: f64| number(Unit::Percent.from_base(fraction));
         Self {
             figure: check.figure.key().to_owned(),
             liquid: match check.figure {
@@ -49,8 +52,8 @@ impl LoggedFigure {
                 _ => None,
             },
             unit,
-            actual: check.actual.get(unit).to_string(),
-            wanted: check.wanted.get(unit).to_string(),
+            actual: number(check.actual.get(unit)),
+            wanted: number(check.wanted.get(unit)),
             deviation: percent(check.deviation.value()),
             points: matches!(check.deviation, Deviation::Points(_)),
             tolerance: percent(check.tolerance.value),

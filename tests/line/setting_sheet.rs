@@ -8,7 +8,7 @@ use haulm::domain::line::nozzles::{Fits, open};
 use haulm::domain::line::pump::Nozzles;
 use haulm::domain::line::{
     Fed, Feeds, Help, LineField, LinePlace, LineWhat, Metering, PumpField, PumpId, SettingUnit, Standing, Tie,
-    setting_sheet,
+    setting_sheet, try_setting_sheet,
 };
 use haulm::domain::{Field, Figure, Grade, LiquidFigure, LiquidId, work_out};
 use haulm::quantity::Unit;
@@ -96,13 +96,16 @@ fn outside_the_range_it_is_said_and_what_would_help() {
     let mut mill = Mill::new();
     set(&mut mill, Field::FibreFlow, "17000");
     let help = out_of_reach(&mill, Standing::AboveTested);
-    assert!(matches!(help[..], [Help::TestTo(..), Help::Fibre(_), Help::OtherPump(_)]), "{help:?}");
+    assert!(matches!(help[..], [Help::TestTo(..), Help::FibreAtMost(_), Help::OtherPump(_)]), "{help:?}");
     set(&mut mill, Field::FibreFlow, "25000");
     let help = out_of_reach(&mill, Standing::AboveLimit);
-    assert!(matches!(help[..], [Help::Fibre(_), Help::OtherPump(_)]), "neat binder has no more solids: {help:?}");
+    assert!(matches!(help[..], [Help::FibreAtMost(_), Help::OtherPump(_)]), "neat binder has no more solids: {help:?}");
     set(&mut mill, Field::FibreFlow, "3000");
     let help = out_of_reach(&mill, Standing::BelowTested);
-    assert!(matches!(help[..], [Help::TestTo(..), Help::Fibre(_), Help::Solids(_), Help::OtherPump(_)]), "{help:?}");
+    assert!(
+        matches!(help[..], [Help::TestTo(..), Help::FibreAtLeast(_), Help::Solids(_), Help::OtherPump(_)]),
+        "{help:?}"
+    );
     mill.put(LineField::Pump(PUMP, PumpField::LeastSetting), "18", Unit::Percent);
     out_of_reach(&mill, Standing::BelowLimit);
 }
@@ -118,7 +121,7 @@ fn what_is_said_to_help_does() {
         for help in help {
             let mut mended = Mill::new();
             match help {
-                Help::Fibre(flow) => {
+                Help::FibreAtMost(flow) | Help::FibreAtLeast(flow) => {
                     set(&mut mended, Field::FibreFlow, &format!("{:e}", Unit::KilogramPerHour.from_base(flow.value)));
                 }
                 Help::Solids(solids) => {
@@ -260,6 +263,19 @@ proptest! {
             prop_assert!(within == (row.standing == Standing::Within) || (row.place.unwrap() * (1.0 - row.place.unwrap())).abs() < 1e-6);
         }
     }
+}
+
+#[test]
+fn a_recipe_without_a_balance_or_a_line_is_said() {
+    let mill = Mill::new();
+    let line = mill.line();
+    let why = |case, line: &haulm::domain::line::CheckedLine| {
+        try_setting_sheet(&mill.draft, case, line).map_err(|finding| (finding.grade, finding.what))
+    };
+    assert_eq!(why(None, &line), Err((Grade::Stop, LineWhat::NoRecipe)));
+    let bare = haulm::domain::line::check_line(&haulm::domain::line::LineBook::default());
+    assert_eq!(why(Some(&mill.case), &bare), Err((Grade::Stop, LineWhat::NoPumps)));
+    assert_eq!(why(Some(&mill.case), &line), Ok(mill.sheet()));
 }
 
 #[test]

@@ -116,6 +116,6 @@ pub use rate_card::{RateCard, rate_card};
 pub use regression::{Fit, Model, RSquared};
 pub use running::{Running, read_running, run};
 pub use setting::{Setting, SettingUnit};
-pub use setting_sheet::{PumpRow, SettingSheet, setting_sheet};
+pub use setting_sheet::{PumpRow, SettingSheet, setting_sheet, try_setting_sheet};
 pub use tank::{Tank, TankDraft, TankField, TankId, TankState, TankWay};
 pub use working::{LineOrigin, LineWorking};

@@ -111,6 +111,18 @@ pub fn setting_sheet(draft: &Draft, case: &Case, line: &CheckedLine) -> SettingS
     SettingSheet { fibre: case.solved.fibre, fibre_wet: case.solved.fibre_wet, rows, findings }
 }
 
+/// The same, where the recipe may have no balance and the mill no pumps.
+///
+/// # Errors
+/// The one finding that stands in the way: [`LineWhat::NoRecipe`] or [`LineWhat::NoPumps`].
+pub fn try_setting_sheet(draft: &Draft, case: Option<&Case>, line: &CheckedLine) -> Result<SettingSheet, LineFinding> {
+    let case = case.ok_or(LineFinding::stop(LinePlace::Line, LineWhat::NoRecipe))?;
+    if line.pumps.is_empty() {
+        return Err(LineFinding::stop(LinePlace::Line, LineWhat::NoPumps));
+    }
+    Ok(setting_sheet(draft, case, line))
+}
+
 /// One pump of the sheet; `None` when the recipe does not have what it feeds.
 #[must_use]
 pub fn row(pump: &Pump, fed: Fed, case: &Case) -> Option<PumpRow> {
@@ -244,8 +256,8 @@ fn help(pump: &Pump, row: &PumpRow, case: &Case) -> Vec<Help> {
     }
     let low = matches!(row.standing, Standing::BelowTested | Standing::BelowLimit);
     if let Some(reach) = row.reach {
-        let fibre = if low { reach.least } else { reach.most };
-        help.extend((fibre > MassRate::ZERO).then_some(Help::Fibre(fibre)));
+        let fibre = if low { Help::FibreAtLeast(reach.least) } else { Help::FibreAtMost(reach.most) };
+        help.push(fibre);
     }
     // At the bound the same solids come in another amount of liquid: s·L/L_bound.
     let bound = curve.flow(if low { usable.low } else { usable.high });

@@ -5,6 +5,7 @@ mod caution;
 mod field;
 mod figure;
 mod finding;
+mod line;
 mod make_up;
 mod name;
 mod page;
@@ -48,6 +49,7 @@ pub static ENGLISH: Words = Words {
     unread: record::unread,
     store: record::store,
     unsaved: record::unsaved,
+    line: line::LINE,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
     shelf_page: page::SHELF,

@@ -177,7 +177,7 @@ pub(super) fn dimension(dimension: Dimension) -> &'static str {
         Dimension::Temperature => "temperature",
         Dimension::SpecificEnergy => "heat per mass",
         Dimension::HeatFlow => "heat per time",
-        Dimension::Fraction => "a share by mass",
+        Dimension::Fraction => "a share",
         Dimension::Moisture => "moisture",
         Dimension::Frequency => "frequency",
         Dimension::Rotation => "shaft speed",
