@@ -5,7 +5,7 @@ use super::sealed::{Content, Extra, Sealed};
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::{Store, StoreError};
 use crate::domain::LiquidId;
-use crate::domain::line::running::{Check, Deviation, RunFigure};
+use crate::domain::line::{Check, Deviation, RunFigure};
 use crate::quantity::Unit;
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;

@@ -3,13 +3,12 @@
 use super::mill::Mill;
 use haulm::domain::finding::What;
 use haulm::domain::line::changeover::Stop;
-use haulm::domain::line::running::{Check, Deviation, Known, RunFigure};
 use haulm::domain::line::step::{Change, Pipe, Why};
 use haulm::domain::line::{
-    CalibrationField, CalibrationId, CardField, CardRows, Culprit, DeliveryField, Fed, Help, LineField, LineFigure,
-    LineFinding, LinePlace, LineWhat, Metering, Model, PumpField, PumpId, RSquared, ReadingWay, RowField, RowId,
-    RunningField, Setting, SettingUnit, Standing, TankField, TankId, TankWay, ToleranceField, TransportField,
-    check_line, setting_sheet,
+    CalibrationField, CalibrationId, CardField, CardRows, Check, Culprit, DeliveryField, Deviation, Fed, Help, Known,
+    LineField, LineFigure, LineFinding, LinePlace, LineWhat, Metering, Model, PumpField, PumpId, RSquared, ReadingWay,
+    RowField, RowId, RunFigure, RunningField, Setting, SettingUnit, Standing, TankField, TankId, TankWay,
+    ToleranceField, TransportField, check_line, setting_sheet,
 };
 use haulm::domain::{Grade, LiquidId, work_out};
 use haulm::quantity::format::DecimalMark;

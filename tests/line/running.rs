@@ -4,11 +4,10 @@ use super::mill::Mill;
 use super::support::solved;
 use approx::{assert_abs_diff_eq, assert_relative_eq};
 use haulm::domain::line::culprit::Culprit;
-use haulm::domain::line::running::{Deviation, Known, Reading, RunFigure, Sample};
 use haulm::domain::line::tank::drawn;
 use haulm::domain::line::{
-    Fed, Feeds, LineBook, LineField, LinePlace, LineWhat, PumpDraft, PumpField, PumpId, ReadingWay, RunningField, Tie,
-    read_running, run, running::Readings, running::Running,
+    Deviation, Fed, Feeds, Known, LineBook, LineField, LinePlace, LineWhat, PumpDraft, PumpField, PumpId, Reading,
+    ReadingWay, Readings, RunFigure, Running, RunningField, Sample, Tie, read_running, run,
 };
 use haulm::domain::{Case, Draft, Grade, LiquidId};
 use haulm::quantity::{Moisture, Unit};

@@ -87,7 +87,7 @@ pub fn check_line(book: &LineBook) -> CheckedLine {
     // The tanks first, since a catch test is held against its tank; said in the order of the page.
     let tanks: Vec<Tank> = book.tanks.iter().filter_map(|tank| reader.tank(tank)).collect();
     let about_tanks = std::mem::take(&mut reader.findings);
-    let pumps = book.pumps.iter().map(|pump| reader.pump(pump, &tanks)).collect();
+    let pumps: Vec<Pump> = book.pumps.iter().map(|pump| reader.pump(pump, &tanks)).collect();
     reader.names();
     reader.shares(&pumps);
     reader.findings.extend(about_tanks);
@@ -205,7 +205,10 @@ impl Reader<'_> {
             rows.extend(caught);
         }
         let fit = fit(&rows, pump.model).ok();
-        let one_setting = rows.first().is_some_and(|first| rows.iter().all(|row| row.setting.0 == first.setting.0));
+        let one_setting = rows.first().is_some_and(|first| {
+            // The same text gives the same bits; settings that differ at all are two.
+            rows.iter().all(|row| row.setting.0.to_bits() == first.setting.0.to_bits())
+        });
         if rows.len() < LEAST_ROWS {
             self.stop(place, LineWhat::FewRows { rows: rows.len(), least: LEAST_ROWS });
         } else if one_setting {
@@ -286,7 +289,7 @@ impl Reader<'_> {
     }
 
     /// The pumps of one liquid share its flow.
-    fn shares(&mut self, pumps: &Vec<Pump>) {
+    fn shares(&mut self, pumps: &[Pump]) {
         for (at, pump) in pumps.iter().enumerate() {
             if pumps[..at].iter().any(|earlier| earlier.feeds.same(&pump.feeds)) {
                 continue;

@@ -6,9 +6,10 @@
 //! Common practice, no source.
 
 use super::check::Tolerances;
+use super::deviation::RunFigure;
 use super::feeds::Fed;
 use super::pump::PumpId;
-use super::running::{Known, RunFigure, Running};
+use super::running::{Known, Running};
 use crate::quantity::Moisture;
 use uom::si::f64::Ratio;
 use uom::si::ratio::ratio;

@@ -11,11 +11,14 @@ use super::{CardField, RunningField, TransportField};
 use crate::domain::draft::{Draft, Entry};
 use crate::quantity::Unit;
 
+/// A row of a catch test: setting, seconds, caught mass.
+type Row = (&'static str, &'static str, &'static str);
+
 /// One pump: its name, scale, catch tests (density, rows of setting, seconds and caught mass), nozzles and pipe.
 struct Typed {
     name: &'static str,
     unit: SettingUnit,
-    tests: &'static [(&'static str, &'static [(&'static str, &'static str, &'static str)])],
+    tests: &'static [(&'static str, &'static [Row])],
     most: &'static str,
     nozzles: [&'static str; 3],
     pipe: &'static str,
@@ -157,7 +160,7 @@ fn add(book: &mut LineBook, feeds: Feeds, typed: &Typed) {
     put(book, field(PumpField::Reading), typed.reading, Unit::KilogramPerHour);
 }
 
-fn caught(test: &mut CalibrationDraft, rows: &[(&str, &str, &str)], unit: SettingUnit) {
+fn caught(test: &mut CalibrationDraft, rows: &[Row], unit: SettingUnit) {
     test.rows.clear();
     for (setting, seconds, mass) in rows {
         let id = test.add_row(unit);

@@ -253,7 +253,8 @@ impl Fit {
     pub fn inverse_interval(&self, y: f64) -> Option<Interval> {
         let width = self.t()? * self.residual_sd? / self.slope;
         let g = width.powi(2) / self.spread;
-        if !(g < 1.0) {
+        // Not a number counts as no slope.
+        if g.is_nan() || g >= 1.0 {
             return None;
         }
         let away = (y - self.level) / self.slope;

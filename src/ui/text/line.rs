@@ -2,11 +2,10 @@
 
 use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::line::changeover::Stop;
-use crate::domain::line::running::{Check, Known, RunFigure};
 use crate::domain::line::step::{Change, Pipe, Why};
 use crate::domain::line::{
-    CardRows, Culprit, Fed, Help, LineBook, LineField, LineFigure, LineFinding, LinePlace, Metering, Model, PumpDraft,
-    RSquared, ReadingWay, SettingUnit, Standing, TankDraft, TankWay,
+    CardRows, Check, Culprit, Fed, Help, Known, LineBook, LineField, LineFigure, LineFinding, LinePlace, Metering,
+    Model, PumpDraft, RSquared, ReadingWay, RunFigure, SettingUnit, Standing, TankDraft, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use std::borrow::Cow;

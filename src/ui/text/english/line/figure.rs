@@ -1,7 +1,6 @@
 //! Figures of the line: what each is, on which basis.
 
-use crate::domain::line::running::{Check, Deviation, RunFigure};
-use crate::domain::line::{LineFigure, SettingUnit};
+use crate::domain::line::{Check, Deviation, LineFigure, RunFigure, SettingUnit};
 use crate::ui::text::{FigureWords, LineContext, trimmed_to};
 
 const fn words(label: &'static str, note: &'static str) -> FigureWords {
