@@ -65,6 +65,8 @@ pub mod glue_batch;
 mod interpolate;
 /// Equivalent weight of an isocyanate, the water it uses and the gas it releases.
 pub mod isocyanate;
+/// What is typed where solutions and glues are made up, and what comes of it.
+pub mod mix;
 /// Molar masses of the substances whose reactions are reckoned with.
 pub mod molar_mass;
 /// The substances that a mill dissolves in water, and how much of each dissolves.

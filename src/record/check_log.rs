@@ -1,7 +1,7 @@
 //! The log of checks of the running line: one sealed record a check, never changed.
 
 use super::id::{CheckId, RevisionId};
-use super::sealed::{Content, Extra, Sealed};
+use super::sealed::{Content, Sealed};
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::{Store, StoreError};
 use crate::domain::LiquidId;
@@ -95,19 +95,12 @@ pub struct CheckContent {
     pub remark: String,
     /// What was checked.
     pub figures: Vec<LoggedFigure>,
-    /// Keys that this app does not know.
-    #[serde(flatten)]
-    pub extra: Extra,
 }
 
 impl Content for CheckContent {
     const KIND: &'static str = "check";
     const VERSION: u32 = 1;
     const LARGEST: usize = 100_000;
-
-    fn extra_mut(&mut self) -> &mut Extra {
-        &mut self.extra
-    }
 }
 
 /// One check of the running line, sealed.
@@ -154,7 +147,10 @@ impl<S: Store> Shelf<S> {
         for key in self.store().keys()? {
             let Some(hex) = key.strip_prefix(CHECK) else { continue };
             let read = match CheckId::parse(hex) {
-                Some(id) => self.sealed(&key, id.0),
+                Some(id) => match self.store().read(&key) {
+                    Ok(text) => CheckRecord::read(id.0, &text.unwrap_or_default()).map_err(Unread::Refused),
+                    Err(error) => Err(Unread::Store(error)),
+                },
                 None => Err(Unread::BadKey),
             };
             match read {

@@ -1,7 +1,7 @@
 //! The mill's line, and the changeover under way, as they are kept.
 
 use super::refusal::{self, Refusal};
-use super::sealed::Extra;
+use super::sealed::{Extra, own_keys};
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::Store;
 use crate::domain::Draft;
@@ -47,7 +47,7 @@ pub struct LineRecord {
     /// The changeover.
     pub planned: Option<Planned>,
     /// Keys that this app does not know.
-    #[serde(flatten)]
+    #[serde(skip)]
     pub extra: Extra,
 }
 
@@ -57,12 +57,9 @@ impl LineRecord {
     /// # Errors
     /// When it has no JSON form. None lacks one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
-        let mut value = serde_json::to_value(self)?;
-        if let Some(fields) = value.as_object_mut() {
-            fields.insert("haulm".to_owned(), KIND.into());
-            fields.insert("version".to_owned(), VERSION.into());
-        }
-        Ok(value.to_string())
+        let mut fields = self.extra.clone();
+        own_keys(&mut fields, KIND, VERSION, serde_json::to_value(self)?);
+        Ok(serde_json::Value::from(fields).to_string())
     }
 
     /// Reads a stored text or a file.
@@ -71,7 +68,8 @@ impl LineRecord {
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
         let mut record: Self = refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))?;
-        record.extra.retain(|key, _| !matches!(key.as_str(), "haulm" | "version"));
+        record.extra = refusal::fields(text);
+        record.extra.retain(|key, _| !matches!(key.as_str(), "haulm" | "version" | "book" | "planned"));
         Ok(record)
     }
 }

@@ -9,6 +9,7 @@ pub mod csv;
 pub mod file;
 pub mod id;
 pub mod line;
+pub mod mix;
 pub mod open_draft;
 pub mod refusal;
 pub mod revision;

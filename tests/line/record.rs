@@ -31,7 +31,6 @@ fn check(at: u64, remark: &str) -> CheckContent {
         revision: None,
         remark: remark.to_owned(),
         figures: running.checks.iter().map(|check| LoggedFigure::of(check, name)).collect(),
-        extra: Extra::new(),
     }
 }
 

@@ -27,6 +27,8 @@ macro_rules! operator {
     ($trait:ident, $method:ident, $variant:ident) => {
         impl ops::$trait for Expr {
             type Output = Self;
+            // Not inlined: a formula is a page of these, and none is run often.
+            #[inline(never)]
             fn $method(self, right: Self) -> Self {
                 Self::$variant(Box::new(self), Box::new(right))
             }

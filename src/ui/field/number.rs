@@ -3,12 +3,12 @@
 use super::choice;
 use super::number_text::{Offer, in_box, offers, other_basis, read_as};
 use crate::browser::page;
-use crate::domain::finding::What;
 use crate::domain::{Field, Finding, Grade, Place};
 use crate::quantity::{Kind, Unit, format};
 use crate::ui::part::finding::says;
 use crate::ui::state::{Session, State, state};
 use crate::ui::text::unit_shown;
+use crate::ui::erased::{attr, derive, flag, live, memo, on, prop};
 use leptos::prelude::*;
 
 /// How an entry stands there.
@@ -32,18 +32,19 @@ pub fn number(field: Field) -> AnyView {
     let id = format!("field-{key}");
     let (aside_id, says_id) = (format!("{id}-aside"), format!("{id}-says"));
     let described = format!("{aside_id} {says_id}");
-    let kind = Memo::new(move |_| state.draft.with(|draft| draft.kind(field)));
-    let unit = Memo::new(move |_| state.unit(kind.get()));
-    let label = Memo::new(move |_| state.draft.with(|draft| (state.words.field)(field, draft)));
-    let finding = Memo::new(move |_| found(state, field));
-    let standing = Memo::new(move |_| standing(state, field));
-    let text = Memo::new(move |_| {
+    let kind = memo(move || state.draft.with(|draft| draft.kind(field)));
+    let unit = memo(move || state.unit(kind.get()));
+    let label = memo(move || state.draft.with(|draft| (state.words.field)(field, draft)));
+    let finding = memo(move || found(state, field));
+    let standing = memo(move || standing(state, field));
+    let text = memo(move || {
         state.units.with(|units| {
             state.draft.with(|draft| {
                 draft.entry(field).map_or_else(String::new, |entry| in_box(entry, draft.kind(field), units))
             })
         })
     });
+    let name = derive(move || state.draft.with(|draft| (state.words.field_name)(field, draft)));
     let unit_text = move || unit_shown(unit.get(), &state.currency.get()).into_owned();
     let wrong = move || finding.get().is_some_and(|finding| finding.grade == Grade::Stop);
     let next = key.clone();
@@ -51,13 +52,13 @@ pub fn number(field: Field) -> AnyView {
         <div
             class="field"
             class:stop=wrong
-            class:unusual=move || finding.get().is_some_and(|finding| finding.grade == Grade::Unusual)
-            class:preset=move || standing.get() == Standing::Preset
-            class:to-fill-in=move || standing.get() == Standing::ToFillIn
+            class:unusual=flag(move || finding.get().is_some_and(|finding| finding.grade == Grade::Unusual))
+            class:preset=flag(move || standing.get() == Standing::Preset)
+            class:to-fill-in=flag(move || standing.get() == Standing::ToFillIn)
         >
-            <label for=id.clone() title=move || label.get().hint>
-                {move || label.get().label}
-                <span class="unit-named">{move || in_brackets(&unit_text())}</span>
+            <label for=id.clone() title=attr(move || label.get().hint)>
+                {live(move || label.get().label)}
+                <span class="unit-named">{live(move || in_brackets(&unit_text()))}</span>
             </label>
             <div class="box">
                 <input
@@ -69,36 +70,32 @@ pub fn number(field: Field) -> AnyView {
                     spellcheck="false"
                     data-field=key
                     aria-describedby=described
-                    aria-invalid=move || wrong().then_some("true")
-                    prop:value=move || text.get()
-                    on:input=move |event| {
+                    aria-invalid=attr(move || wrong().then_some("true"))
+                    prop:value=prop(move || text.get())
+                    on:input=on(move |event| {
                         state.enter(Some(Session::Field(field)), field, &event_target_value(&event), unit.get_untracked());
-                    }
-                    on:change=move |_| state.leave()
-                    on:keydown=move |event| {
+                    })
+                    on:change=on(move |_| state.leave())
+                    on:keydown=on(move |event: leptos::ev::KeyboardEvent| {
                         if event.key() == "Enter" {
                             page::focus_after(&next);
                         }
-                    }
+                    })
                 />
-                {unit_choice(state, field, &id, kind, unit)}
+                {unit_choice(state, name, &id, kind, unit)}
             </div>
             <p class="aside" id=aside_id>
-                {move || standing_words(state, standing.get())} {move || aside(state, field)}
+                {live(move || standing_words(state, standing.get()))} {live(move || aside(state, field))}
             </p>
-            <div class="says" id=says_id>{move || finding.get().map(|finding| told(state, field, finding))}</div>
+            <div class="says" id=says_id>{live(move || finding.get().map(|finding| told(state, field, finding)))}</div>
         </div>
     }
     .into_any()
 }
 
-/// The gravest finding about the field; what is missing and was never touched is none.
+/// The gravest finding about the field.
 fn found(state: State, field: Field) -> Option<Finding> {
-    let untouched = || state.draft.with(|draft| draft.entry(field).is_none_or(|entry| entry.preset));
-    let first = state
-        .outcome
-        .with(|outcome| outcome.findings.iter().find(|finding| finding.place == Place::Field(field)).copied())?;
-    (first.what != What::Missing || !untouched()).then_some(first)
+    state.findings(|finding| finding.place == Place::Field(field)).first().copied()
 }
 
 fn standing(state: State, field: Field) -> Standing {
@@ -159,22 +156,21 @@ fn told(state: State, field: Field, finding: Finding) -> AnyView {
     .into_any()
 }
 
-/// The unit beside the box: to choose where there are several.
-fn unit_choice(state: State, field: Field, id: &str, kind: Memo<Kind>, unit: Memo<Unit>) -> AnyView {
-    let several = Memo::new(move |_| kind.get().units().count() > 1);
+/// The unit beside the box of that name: to choose where there are several.
+pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Memo<Kind>, unit: Memo<Unit>) -> AnyView {
+    let several = memo(move || kind.get().units().count() > 1);
     let symbol = move |unit: Unit| unit_shown(unit, &state.currency.get()).into_owned();
     let id = format!("{id}-unit");
     let choice = move || {
         if !several.get() {
-            return view! { <span class="unit" aria-hidden="true">{move || symbol(unit.get())}</span> }.into_any();
+            return view! { <span class="unit" aria-hidden="true">{live(move || symbol(unit.get()))}</span> }.into_any();
         }
-        let name = Signal::derive(move || {
-            let name = state.draft.with(|draft| (state.words.field_name)(field, draft));
-            format!("{} {}", state.words.tools.unit_of, lower_first(&name))
+        let name = derive(move || {
+            format!("{} {}", state.words.tools.unit_of, name.with(|name| lower_first(name)))
         });
         let choices =
-            Signal::derive(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
-        let now = Signal::derive(move || unit.get().symbol().to_owned());
+            derive(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
+        let now = derive(move || unit.get().symbol().to_owned());
         let choose = Callback::new(move |symbol: String| {
             if let Some(unit) = Unit::from_symbol(&symbol) {
                 state.settings.update(|settings| settings.units.choose(kind.get_untracked(), unit));
@@ -196,6 +192,8 @@ fn lower_first(name: &str) -> String {
     }
 }
 
-fn in_brackets(unit: &str) -> String {
+/// A unit behind a label.
+#[must_use]
+pub fn in_brackets(unit: &str) -> String {
     if unit.is_empty() { String::new() } else { format!(" ({unit})") }
 }

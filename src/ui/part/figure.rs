@@ -5,6 +5,7 @@ use crate::domain::Figure;
 use crate::quantity::{Amount, Unit, format};
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
+use crate::ui::erased::{attr, flag, live, memo, on};
 use leptos::prelude::*;
 
 /// How much room a figure takes.
@@ -19,7 +20,7 @@ pub enum Size {
 /// A figure of the result shown, rounded as its kind is, with its unit. `None` where the recipe does
 /// not give it.
 pub fn text(state: State, figure: Figure, unit: Option<Unit>) -> Memo<Option<String>> {
-    Memo::new(move |_| {
+    memo(move || {
         let amount = state.shown.with(|shown| shown.case.as_ref().and_then(|case| case.figure(figure)))?;
         Some(with_unit(state, amount, unit))
     })
@@ -55,9 +56,9 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
     let key = figure.key();
     let (label_id, working_id) = (format!("figure-{key}"), format!("working-{key}"));
     view! {
-        <div class="figure" class:big=size == Size::Big class:open=move || open.get() hidden=move || text.with(Option::is_none)>
+        <div class="figure" class:big=size == Size::Big class:open=flag(move || open.get()) hidden=flag(move || text.with(Option::is_none))>
             <dt id=label_id.clone()>
-                {move || label.get()} {(!note.is_empty()).then(|| view! { <span class="note">{note}</span> })}
+                {live(move || label.get())} {(!note.is_empty()).then(|| view! { <span class="note">{note}</span> })}
             </dt>
             <dd>
                 <button
@@ -65,17 +66,38 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
                     class="value"
                     title=state.words.recipe_page.show_working
                     aria-describedby=label_id
-                    aria-expanded=move || if open.get() { "true" } else { "false" }
+                    aria-expanded=attr(move || if open.get() { "true" } else { "false" })
                     aria-controls=working_id.clone()
-                    on:click=move |_| open.update(|open| *open = !*open)
+                    on:click=on(move |_| open.update(|open| *open = !*open))
                 >
-                    <span data-figure=key>{move || text.get()}</span>
+                    <span data-figure=key>{value(text, size)}</span>
                 </button>
-                <div class="working" id=working_id hidden=move || !open.get()>
-                    {move || open.get().then(|| working::view(figure))}
+                <div class="working" id=working_id hidden=flag(move || !open.get())>
+                    {live(move || open.get().then(|| working::view(figure)))}
                 </div>
             </dd>
         </div>
+    }
+    .into_any()
+}
+
+/// Number and unit; where they are big, the unit is smaller, so that the number is what is seen.
+pub fn value(text: Memo<Option<String>>, size: Size) -> AnyView {
+    if size == Size::Plain {
+        return (move || text.get()).into_any();
+    }
+    let part = move |before: bool| {
+        text.with(|text| {
+            let text = text.as_deref().unwrap_or_default();
+            let (number, unit) = text.split_at(text.find('\u{a0}').unwrap_or(text.len()));
+            if before { number.to_owned() } else { unit.to_owned() }
+        })
+    };
+    let number = memo(move || part(true));
+    let unit = memo(move || part(false));
+    view! {
+        {live(move || number.get())}
+        <span class="unit-of-figure">{live(move || unit.get())}</span>
     }
     .into_any()
 }

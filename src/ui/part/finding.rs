@@ -2,6 +2,7 @@
 
 use crate::domain::{Finding, Grade};
 use crate::ui::state::state;
+use crate::ui::text::Message;
 use leptos::prelude::*;
 
 /// The class of a grade.
@@ -38,11 +39,15 @@ pub fn mark(grade: Grade) -> AnyView {
 /// How grave, what happened, and how to mend it.
 pub fn says(finding: Finding) -> AnyView {
     let state = state();
-    let message = state.with_context(|context| (state.words.finding)(&finding, context));
+    told(finding.grade, state.with_context(|context| (state.words.finding)(&finding, context)))
+}
+
+/// A message with its grade.
+pub fn told(grade: Grade, message: Message) -> AnyView {
+    let state = state();
     view! {
-        <p class=format!("finding {}", class(finding.grade))>
-            {mark(finding.grade)} <strong>{(state.words.grade)(finding.grade)}</strong> " " {message.what} " "
-            {message.mend}
+        <p class=format!("finding {}", class(grade))>
+            {mark(grade)} " " <strong>{(state.words.grade)(grade)}</strong> " " {message.what} " " {message.mend}
         </p>
     }
     .into_any()

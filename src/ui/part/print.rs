@@ -112,7 +112,7 @@ fn pair(state: State, figure: Figure) -> AnyView {
         .map(|text| {
             view! {
                 <div>
-                    <dt>{figure_name(state, figure)} <span class="note">{words.note}</span></dt>
+                    <dt>{figure_name(state, figure)} " " <span class="note">{words.note}</span></dt>
                     <dd>{text}</dd>
                 </div>
             }

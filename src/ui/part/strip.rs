@@ -9,17 +9,18 @@ use crate::ui::chart::legs::legs;
 use crate::ui::chart::strip_layout::{HEIGHT, Leg, Part, Shape, Stream, WIDTH, shapes};
 use crate::ui::part::figure::with_unit;
 use crate::ui::state::{State, state};
+use crate::ui::erased::{flag, live, memo, on};
 use leptos::prelude::*;
 
 /// The strip: a button a station over the drawing, and the same as a table.
 pub fn strip() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let legs = Memo::new(move |_| {
+    let legs = memo(move || {
         state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
     });
     view! {
-        <nav class="strip" aria-label=words.balance class:old=move || state.shown.with(|shown| shown.old)>
+        <nav class="strip" aria-label=words.balance class:old=flag(move || state.shown.with(|shown| shown.old))>
             <div class="stations">
                 {drawing(legs)}
                 {Station::ALL
@@ -36,7 +37,7 @@ pub fn strip() -> AnyView {
 /// The picture. What it shows stands in the table as well, so it is not read out.
 fn drawing(legs: Memo<Vec<Leg>>) -> AnyView {
     let width = WIDTH * Station::ALL.len() as f64;
-    let outlines = Memo::new(move |_| legs.with(|legs| shapes(legs)));
+    let outlines = memo(move || legs.with(|legs| shapes(legs)));
     // A few dozen short paths: cheaper to write anew than to compare.
     let paths = move || {
         outlines.with(|shapes| {
@@ -47,7 +48,7 @@ fn drawing(legs: Memo<Vec<Leg>>) -> AnyView {
         })
     };
     view! {
-        <svg class="balance" viewBox=format!("0 0 {width} {HEIGHT}") preserveAspectRatio="none" aria-hidden="true">
+        <svg class="balance" viewBox=format!("0 0 {width} {HEIGHT}") preserveAspectRatio="none" aria-hidden="true" class:blank=flag(move || legs.with(Vec::is_empty))>
             <defs>
                 <pattern id="water" width="3" height="3" patternUnits="userSpaceOnUse">
                     <rect class="ground" width="3" height="3"></rect>
@@ -69,19 +70,17 @@ const fn part_class(shape: &Shape) -> &'static str {
 
 /// Brings a station's inputs and figures into view, and says what was found there.
 fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>>) -> AnyView {
-    let gravest = Memo::new(move |_| {
-        state.outcome.with(|outcome| {
-            let here = outcome.findings.iter().filter(|finding| finding.station() == station);
-            here.map(|finding| finding.grade).min()
-        })
+    let gravest = memo(move || {
+        state.findings(|finding| finding.station() == station).iter().map(|finding| finding.grade).min()
     });
+    let blank = memo(move || state.to_fill_in(station));
     let found = move || {
         gravest.get().filter(|grade| *grade != Grade::Note).map(|grade| {
-            view! { <span class="pinned">{mark(grade)} <span class="grade">{(state.words.grade)(grade)}</span></span> }
+            view! { <span class="pinned">{mark(grade)} " " <span class="grade">{(state.words.grade)(grade)}</span></span> }
         })
     };
     let passes = move |kind: Kind, mass: fn(&Stream) -> f64| {
-        Memo::new(move |_| {
+        memo(move || {
             let mass = legs.with(|legs| legs.get(at).map(|leg| mass(&leg.goes_on)))?;
             Some(with_unit(state, Amount::from_base(kind, mass), None))
         })
@@ -90,12 +89,16 @@ fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>
     let water = passes(Kind::LossFlow, |stream| stream.water);
     let words = &state.words.recipe_page;
     view! {
-        <button type="button" class="station" on:click=move |_| page::show(&format!("[data-station={}]", station.key()))>
-            <span class="name">{(state.words.station)(station)}</span>
-            {found}
-            <span class="passes" hidden=move || solids.with(Option::is_none)>
-                <span>{swatch("solids")} {words.solids} " " {move || solids.get()}</span>
-                <span>{swatch("water")} {words.of_water} " " {move || water.get()}</span>
+        <button type="button" class="station" on:click=on(move |_| page::show(&format!("[data-station={}]", station.key())))>
+            <span class="name">
+                <span>{(state.words.station)(station)}</span>
+                " "
+                {found}
+                {live(move || blank.get().then(|| view! { <span class="pinned calm">{state.words.tools.to_fill_in}</span> }))}
+            </span>
+            <span class="passes" hidden=flag(move || solids.with(Option::is_none))>
+                <span>{swatch("solids")} " " {words.solids} " " {live(move || solids.get())}</span>
+                <span>{swatch("water")} " " {words.of_water} " " {live(move || water.get())}</span>
             </span>
         </button>
     }
@@ -116,7 +119,7 @@ fn swatch(part: &'static str) -> AnyView {
 pub fn table() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let legs = Memo::new(move |_| {
+    let legs = memo(move || {
         state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
     });
     let row = move |(station, leg): (&Station, &Leg)| {
@@ -149,7 +152,7 @@ pub fn table() -> AnyView {
                     </tr>
                 </thead>
                 <tbody>
-                    {move || legs.with(|legs| Station::ALL.iter().zip(legs).flat_map(row).collect_view())}
+                    {live(move || legs.with(|legs| Station::ALL.iter().zip(legs).flat_map(row).collect_view()))}
                 </tbody>
             </table>
         </div>

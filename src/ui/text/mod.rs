@@ -22,6 +22,7 @@ use crate::domain::glue_batch::GlueError;
 use crate::domain::library::SystemKey;
 use crate::domain::limit::Source;
 use crate::domain::machine::Machine;
+use crate::domain::mix::{AmountWay, MixField, ShareWay};
 use crate::domain::solute::Solute;
 use crate::domain::solution::MakeUpError;
 use crate::domain::working::{Constant, Ground};
@@ -82,6 +83,12 @@ pub struct Words {
     pub system: fn(System) -> &'static str,
     /// A substance that is dissolved in water.
     pub solute: fn(Solute) -> &'static str,
+    /// Label and hint of a field where solutions and glues are made up.
+    pub mix_field: fn(MixField) -> FieldWords,
+    /// How an amount is asked for.
+    pub amount_way: fn(AmountWay) -> &'static str,
+    /// What fixes the proportions of a glue.
+    pub share_way: fn(ShareWay) -> &'static str,
     /// Why a solution cannot be made up. Amounts of liquid are named by mass or volume as asked for.
     pub make_up: fn(&MakeUpError, &Context<'_>) -> Message,
     /// Why a glue cannot be mixed. The names of the parts stand in their places.

@@ -5,6 +5,7 @@ use crate::domain::{Figure, LiquidFigure, LiquidId, Station};
 use crate::ui::part::figure::{self, Size};
 use crate::ui::part::strip;
 use crate::ui::state::{State, state};
+use crate::ui::erased::{flag, memo};
 use leptos::prelude::*;
 
 /// The figures of a station.
@@ -13,7 +14,13 @@ pub fn group(station: Station) -> AnyView {
     let title = format!("figures-{}", station.key());
     let labelled_by = title.clone();
     view! {
-        <section class="group figures-of" data-station=station.key() tabindex="-1" aria-labelledby=labelled_by>
+        <section
+            class="group figures-of"
+            data-station=station.key()
+            tabindex="-1"
+            aria-labelledby=labelled_by
+            hidden=flag(move || state.shown.with(|shown| shown.case.is_none()))
+        >
             <h2 id=title>{(state.words.station)(station)}</h2>
             {figure::list(plain(station), Size::Plain)}
             {particular(state, station)}
@@ -108,7 +115,7 @@ fn each_liquid(
 }
 
 fn liquids(state: State) -> Memo<Vec<LiquidId>> {
-    Memo::new(move |_| {
+    memo(move || {
         state.shown.with(|shown| match &shown.case {
             Some(case) => case.solved.liquids.iter().map(|flow| flow.id).collect(),
             None => Vec::new(),
@@ -169,7 +176,7 @@ fn machines(state: State, station: Station) -> AnyView {
         view! {
             {figure::figure(Figure::Used(machine), Size::Plain)}
             {figure::figure(Figure::FibreAtLimit(machine), Size::Plain)}
-            <div class="limiting" hidden=move || !limiting(machine)()>
+            <div class="limiting" hidden=flag(move || !limiting(machine)())>
                 <dt>{(state.words.machine)(machine)}</dt>
                 <dd>{words.limiting}</dd>
             </div>

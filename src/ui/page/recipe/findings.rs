@@ -4,19 +4,19 @@ use crate::browser::page;
 use crate::domain::{Caution, Finding, Grade, Place, cautions};
 use crate::ui::part::finding::says;
 use crate::ui::state::{State, state};
+use crate::ui::erased::{flag, live, memo};
 use leptos::prelude::*;
 
 /// The findings, the gravest first, then the cautions.
 pub fn all() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    // What is merely still to be filled in stands at its box.
-    let findings = Memo::new(move |_| state.outcome.with(|outcome| outcome.findings.clone()));
+    let findings = memo(move || state.findings(|_| true));
     view! {
         <section class="group findings" aria-labelledby="findings">
             <h2 id="findings">{words.findings}</h2>
-            <p hidden=move || !findings.with(Vec::is_empty)>{words.no_findings}</p>
-            <ul>{move || findings.get().into_iter().map(|finding| line(state, finding)).collect_view()}</ul>
+            <p hidden=flag(move || !findings.with(Vec::is_empty))>{words.no_findings}</p>
+            <ul>{live(move || findings.get().into_iter().map(|finding| line(state, finding)).collect_view())}</ul>
         </section>
         {applying(state)}
     }
@@ -39,7 +39,7 @@ fn line(state: State, finding: Finding) -> AnyView {
 }
 
 fn applying(state: State) -> AnyView {
-    let list = Memo::new(move |_| state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome))));
+    let list = memo(move || state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome))));
     let told = move |caution: Caution| {
         let words = (state.words.caution)(caution);
         view! {
@@ -53,7 +53,7 @@ fn applying(state: State) -> AnyView {
     view! {
         <section class="group cautions" aria-labelledby="cautions">
             <h2 id="cautions">{state.words.tools.cautions}</h2>
-            <ul>{move || list.get().into_iter().map(told).collect_view()}</ul>
+            <ul>{live(move || list.get().into_iter().map(told).collect_view())}</ul>
             <p class="note">{state.words.tools.caution_rule}</p>
         </section>
     }

@@ -13,6 +13,7 @@ use crate::ui::field::text;
 use crate::ui::part::figure;
 use crate::ui::part::finding::says;
 use crate::ui::state::{Session, State, state};
+use crate::ui::erased::{attr, derive, live, memo, on};
 use leptos::prelude::*;
 
 /// The card of a liquid.
@@ -22,17 +23,17 @@ pub fn card(id: LiquidId) -> AnyView {
     let heading = format!("liquid-{}", id.0);
     let labelled_by = heading.clone();
     let name =
-        Memo::new(move |_| of(state, id, |liquid| (state.words.liquid)(liquid).into_owned()).unwrap_or_default());
+        memo(move || of(state, id, |liquid| (state.words.liquid)(liquid).into_owned()).unwrap_or_default());
     let field = move |part| number(Field::Liquid(id, part));
-    let findings = Memo::new(move |_| state.findings(|finding| finding.place == Place::Liquid(id)));
+    let findings = memo(move || state.findings(|finding| finding.place == Place::Liquid(id)));
     view! {
         <li>
             <section class="card" aria-labelledby=labelled_by>
                 <header>
-                    <h4 id=heading>{move || name.get()}</h4>
+                    <h4 id=heading>{live(move || name.get())}</h4>
                     {buttons(state, id, name)}
                 </header>
-                {move || findings.get().into_iter().map(says).collect_view()}
+                {live(move || findings.get().into_iter().map(says).collect_view())}
                 <div class="fields">
                     {substance(state, id)} {role(state, id)}
                     {field(LiquidField::Dose)} {dose_way(state, id)} {other_forms(state, id)}
@@ -86,10 +87,10 @@ fn buttons(state: State, id: LiquidId, name: Memo<String>) -> AnyView {
     let named = move |what: &'static str| move || format!("{what}: {}", name.get());
     view! {
         <div class="order">
-            <button type="button" class="icon" aria-label=named(tools.move_up) title=tools.move_up aria-disabled=move || first().then_some("true") on:click=move |_| shift(-1)>
+            <button type="button" class="icon" aria-label=named(tools.move_up) title=tools.move_up aria-disabled=attr(move || first().then_some("true")) on:click=on(move |_| shift(-1))>
                 {arrow("M8,3L14,11H2Z")}
             </button>
-            <button type="button" class="icon" aria-label=named(tools.move_down) title=tools.move_down aria-disabled=move || last().then_some("true") on:click=move |_| shift(1)>
+            <button type="button" class="icon" aria-label=named(tools.move_down) title=tools.move_down aria-disabled=attr(move || last().then_some("true")) on:click=on(move |_| shift(1))>
                 {arrow("M8,13L2,5H14Z")}
             </button>
             <button type="button" class="icon" aria-label=named(tools.remove) title=tools.remove on:click=remove>
@@ -107,7 +108,7 @@ fn arrow(outline: &'static str) -> AnyView {
 // --- words -------------------------------------------------------------------------------------
 
 fn name_box(state: State, id: LiquidId) -> AnyView {
-    let now = Signal::derive(move || of(state, id, |liquid| liquid.name.clone()).unwrap_or_default());
+    let now = derive(move || of(state, id, |liquid| liquid.name.clone()).unwrap_or_default());
     let session = Session::LiquidName(id);
     let put = Callback::new(move |text: String| {
         change(state, Some(session), id, &mut |liquid| liquid.name.clone_from(&text));
@@ -116,7 +117,7 @@ fn name_box(state: State, id: LiquidId) -> AnyView {
 }
 
 fn source(state: State, id: LiquidId) -> AnyView {
-    let now = Signal::derive(move || of(state, id, |liquid| liquid.source.clone()).unwrap_or_default());
+    let now = derive(move || of(state, id, |liquid| liquid.source.clone()).unwrap_or_default());
     let session = Session::LiquidSource(id);
     let put = Callback::new(move |text: String| {
         change(state, Some(session), id, &mut |liquid| liquid.source.clone_from(&text));
@@ -140,7 +141,7 @@ where
     T: Send + Sync,
 {
     let choices = all.iter().enumerate().map(|(at, each)| (at.to_string(), words(*each).to_owned())).collect();
-    let now = Signal::derive(move || {
+    let now = derive(move || {
         let now = now.get();
         all.iter().position(|each| Some(*each) == now).map(|at| at.to_string()).unwrap_or_default()
     });
@@ -153,7 +154,7 @@ where
 }
 
 fn role(state: State, id: LiquidId) -> AnyView {
-    let now = Signal::derive(move || of(state, id, |liquid| liquid.role));
+    let now = derive(move || of(state, id, |liquid| liquid.role));
     let choose = Callback::new(move |role: Role| change(state, None, id, &mut |liquid| liquid.role = role));
     choice(
         format!("liquid-role-{}", id.0),
@@ -166,7 +167,7 @@ fn role(state: State, id: LiquidId) -> AnyView {
 }
 
 fn substance(state: State, id: LiquidId) -> AnyView {
-    let now = Signal::derive(move || of(state, id, |liquid| liquid.substance));
+    let now = derive(move || of(state, id, |liquid| liquid.substance));
     let choose = Callback::new(move |substance: Substance| {
         change(state, None, id, &mut |liquid| {
             liquid.substance = substance;
@@ -222,7 +223,7 @@ fn ways(draft: &Draft, id: LiquidId) -> Vec<DoseWay> {
 }
 
 fn dose_way(state: State, id: LiquidId) -> AnyView {
-    let choices = Memo::new(move |_| {
+    let choices = memo(move || {
         state.draft.with(|draft| {
             let words = |way: DoseWay| -> Choice { (way_key(way), (state.words.dose_way)(way, draft).into_owned()) };
             let mut ways = ways(draft, id);
@@ -233,7 +234,7 @@ fn dose_way(state: State, id: LiquidId) -> AnyView {
             ways.into_iter().map(words).collect::<Vec<_>>()
         })
     });
-    let now = Signal::derive(move || of(state, id, |liquid| way_key(liquid.dose_way)).unwrap_or_default());
+    let now = derive(move || of(state, id, |liquid| way_key(liquid.dose_way)).unwrap_or_default());
     let choose = Callback::new(move |key: String| {
         let way = state.draft.with_untracked(|draft| ways(draft, id).into_iter().find(|way| way_key(*way) == key));
         if let Some(way) = way {

@@ -5,12 +5,16 @@ mod caution;
 mod field;
 mod figure;
 mod finding;
+mod help;
 mod line;
 mod make_up;
+mod mix;
 mod name;
 mod page;
 mod record;
+mod shelf;
 mod system;
+mod systems;
 
 use super::Words;
 
@@ -39,6 +43,9 @@ pub static ENGLISH: Words = Words {
     dimension: name::dimension,
     system: name::system,
     solute: name::solute,
+    mix_field: mix::field,
+    amount_way: mix::amount_way,
+    share_way: mix::share_way,
     make_up: make_up::make_up,
     glue: make_up::glue,
     node: balance::node,
@@ -52,8 +59,8 @@ pub static ENGLISH: Words = Words {
     line: line::LINE,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
-    shelf_page: page::SHELF,
-    systems_page: page::SYSTEMS,
-    mix_page: page::MIX,
-    help_page: page::HELP,
+    shelf_page: shelf::SHELF,
+    systems_page: systems::SYSTEMS,
+    mix_page: mix::MIX,
+    help_page: help::HELP,
 };
