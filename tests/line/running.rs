@@ -47,7 +47,7 @@ fn scaled(readings: &mut Readings, id: u16, factor: f64) {
         if let Reading::Mass(mass) = reading
             && pump.0 == id
         {
-            *mass = *mass * factor;
+            *mass *= factor;
         }
     }
 }
@@ -69,7 +69,7 @@ fn a_run_by_hand() {
     let (readings, findings) = read_running(&mill.book);
     assert_eq!(findings, vec![]);
     let running = runs(&mill, &readings.unwrap());
-    assert_relative_eq!(Unit::KilogramPerHour.from_base(running.fibre.value), 8571.428_571_4, max_relative = 1e-9);
+    assert_relative_eq!(Unit::KilogramPerHour.from_base(running.fibre.value), 8_571.428_571_4, max_relative = 1e-9);
     assert_relative_eq!(running.liquids[0].on_fibre.value, 0.04, max_relative = 1e-9);
     assert_relative_eq!(running.mat_od.unwrap().value, 10.0, max_relative = 1e-12);
     assert_relative_eq!(running.density.unwrap().value, 10.7 / 0.01566, max_relative = 1e-12);
@@ -116,7 +116,7 @@ fn each_reason_is_told_from_the_others() {
         "{one:?}"
     );
     // The belt runs a tenth too fast for all pumps.
-    let belt = culprits(&|readings| readings.belt = readings.belt * 1.1);
+    let belt = culprits(&|readings| readings.belt *= 1.1);
     assert!(matches!(belt[0], Culprit::FibreFlow { shift, .. } if (shift.value + 0.1 / 1.1).abs() < 1e-9), "{belt:?}");
     // The meter shows 12 % where the fibre is the recipe's: the mat sample knows better.
     let meter = culprits(&|readings| readings.moisture = moisture(12.0));
@@ -132,7 +132,7 @@ fn each_reason_is_told_from_the_others() {
     );
     let former = culprits(&|readings| {
         let sample = readings.sample.as_mut().unwrap();
-        sample.mass = sample.mass * 1.05;
+        sample.mass *= 1.05;
     });
     assert!(matches!(former[..], [Culprit::Former { by }] if (by.value - 0.05).abs() < 1e-9), "{former:?}");
     // A tenth of the water is missing, in the flow and in the mat.

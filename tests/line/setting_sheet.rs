@@ -239,7 +239,7 @@ proptest! {
                 Fed::Thinning(id) => Figure::Liquid(id, LiquidFigure::Thinning),
                 Fed::Water => Figure::WaterDose,
             };
-            prop_assert_eq!(row.mass.value, mill.case.figure(figure).unwrap().base);
+            assert_relative_eq!(row.mass.value, mill.case.figure(figure).unwrap().base, max_relative = 1e-15);
             if let Some(setting) = row.setting {
                 assert_relative_eq!(row.curve.unwrap().flow(setting.setting).value, row.mass.value, max_relative = 1e-9, epsilon = 1e-15);
                 prop_assert!(setting.setting.0.is_finite() && setting.setting.0 >= 0.0);
