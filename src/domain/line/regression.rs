@@ -105,6 +105,8 @@ pub struct Fit {
     pub tested: Interval,
     /// Mean of y, 0 through the origin.
     level: f64,
+    /// t of the two-sided interval, kept since every interval takes it.
+    t: Option<f64>,
 }
 
 /// How far one point lies off the line.
@@ -130,8 +132,8 @@ impl Fit {
         if points.len() < model.coefficients() {
             return Err(FitError::TooFew);
         }
-        let count = points.len() as f64;
-        let mean = |of: fn(&Point) -> f64| points.iter().map(of).sum::<f64>() / count;
+        let weight = points.len() as f64;
+        let mean = |of: fn(&Point) -> f64| points.iter().map(of).sum::<f64>() / weight;
         let (centre, level) = match model {
             Model::WithIntercept => (mean(|p| p.x), mean(|p| p.y)),
             Model::ThroughOrigin => (0.0, 0.0),
@@ -170,7 +172,9 @@ impl Fit {
             Model::WithIntercept => RSquared::Centred,
             Model::ThroughOrigin => RSquared::Uncentred,
         });
-        Ok(Self { model, count: points.len(), slope, intercept, residual_sd, r_squared, centre, spread, tested, level })
+        let t = u32::try_from(freedom).ok().and_then(|freedom| student::two_sided(CONFIDENCE, freedom));
+        let count = points.len();
+        Ok(Self { model, count, slope, intercept, residual_sd, r_squared, centre, spread, tested, level, t })
     }
 
     /// Degrees of freedom n − p.
@@ -221,8 +225,8 @@ impl Fit {
 
     /// t of the two-sided interval with the line's degrees of freedom.
     #[must_use]
-    pub fn t(&self) -> Option<f64> {
-        student::two_sided(CONFIDENCE, self.freedom())
+    pub const fn t(&self) -> Option<f64> {
+        self.t
     }
 
     /// Where one more measurement at x is expected, with [`CONFIDENCE`]:

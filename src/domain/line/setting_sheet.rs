@@ -123,24 +123,40 @@ pub fn try_setting_sheet(draft: &Draft, case: Option<&Case>, line: &CheckedLine)
     Ok(setting_sheet(draft, case, line))
 }
 
-/// One pump of the sheet; `None` when the recipe does not have what it feeds.
-#[must_use]
-pub fn row(pump: &Pump, fed: Fed, case: &Case) -> Option<PumpRow> {
+/// What a pump has to deliver and its setting, without what a rate card or a trim does not show.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Bare {
+    pub(super) mass: MassRate,
+    pub(super) density: MassDensity,
+    pub(super) curve: Option<Curve>,
+    pub(super) setting: Option<Setting>,
+    pub(super) standing: Standing,
+}
+
+/// The bare setting of one pump; `None` when the recipe does not have what it feeds.
+pub(super) fn bare(pump: &Pump, fed: Fed, case: &Case) -> Option<Bare> {
     let (whole, density) = drawn(case, fed)?;
     let mass = whole * pump.share;
-    let volume: VolumeRate = mass / density;
-    let spray = volume + thinning(fed, case) * pump.share / water_density();
-    let last = pump.last();
-    let curve = last.map(|last| last.curve.at_density(pump.metering, last.density, density));
+    let curve = pump.last().map(|last| last.curve.at_density(pump.metering, last.density, density));
     let runs = mass > MassRate::ZERO;
-    let setting = curve.filter(|_| runs).and_then(|curve| curve.setting_for(mass));
-    let usable = curve.map(|curve| usable(pump, &curve));
+    let setting = curve.filter(|_| runs).and_then(|curve| curve.setting(mass));
     let standing = match (&curve, setting) {
-        (Some(curve), Some(setting)) => standing(pump, curve, setting.setting),
+        (Some(curve), Some(setting)) => standing(pump, curve, setting),
         // Not even a setting of zero gives so little.
         (Some(_), None) if runs => Standing::BelowLimit,
         _ => Standing::Within,
     };
+    Some(Bare { mass, density, curve, setting, standing })
+}
+
+/// One pump of the sheet; `None` when the recipe does not have what it feeds.
+#[must_use]
+pub fn row(pump: &Pump, fed: Fed, case: &Case) -> Option<PumpRow> {
+    let Bare { mass, density, curve, setting, standing } = bare(pump, fed, case)?;
+    let volume: VolumeRate = mass / density;
+    let spray = volume + thinning(fed, case) * pump.share / water_density();
+    let setting = curve.filter(|_| setting.is_some()).and_then(|curve| curve.setting_for(mass));
+    let usable = curve.map(|curve| usable(pump, &curve));
     let reach = curve.zip(usable).and_then(|(curve, usable)| reach(&curve, usable, fed, mass, case));
     let place = curve.zip(setting).and_then(|(curve, setting)| {
         let tested = curve.tested();
