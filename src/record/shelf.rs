@@ -217,9 +217,7 @@ impl<S: Store> Shelf<S> {
     /// When the store does not list its keys.
     pub fn waiting(&self) -> Result<Vec<String>, StoreError> {
         let mut keys = self.store.keys()?;
-        keys.retain(|key| {
-            (key.starts_with(REVISION) || key.starts_with(SYSTEM)) && !self.held.contains_key(key)
-        });
+        keys.retain(|key| (key.starts_with(REVISION) || key.starts_with(SYSTEM)) && !self.held.contains_key(key));
         Ok(keys)
     }
 
@@ -544,7 +542,6 @@ impl<S: Store> Shelf<S> {
     pub fn keep_settings(&self, settings: &Settings) -> Result<(), SaveError> {
         self.overwrite(SETTINGS, &settings.text()?, |text| Settings::read(text).is_ok())
     }
-
 
     /// What was typed where solutions and glues are made up; what stands there at first where there is
     /// nothing.

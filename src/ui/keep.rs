@@ -18,8 +18,8 @@ use crate::record::open_draft::OpenDraft;
 use crate::record::revision::{Stamp, Standing, Title};
 use crate::record::shelf::{DRAFT, MIX, SETTINGS, SaveError, Unread};
 use crate::record::{Revision, RevisionId, Settings, Shelf, Store, StoreError};
-use leptos::leptos_dom::helpers::TimeoutHandle;
 use crate::ui::erased::memo;
+use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 use std::time::Duration;
 

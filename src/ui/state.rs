@@ -1,5 +1,6 @@
 //! What all parts of the page share. Everything shown follows from these signals.
 
+use super::cells::Cells;
 use super::history::History;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
@@ -42,6 +43,15 @@ pub struct Notice {
     pub stays: bool,
 }
 
+/// A finding in words.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Said {
+    /// The finding.
+    pub finding: Finding,
+    /// What happened, and how to mend it.
+    pub message: Message,
+}
+
 /// What went wrong with keeping things.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Trouble {
@@ -59,6 +69,9 @@ pub enum WayOut {
     /// What the store has lost is written back.
     WriteBack,
 }
+
+/// A way through the history: back or forward.
+type Step = fn(&mut History<Before, Session>, &mut dyn FnMut() -> Before) -> Option<Before>;
 
 /// What a step can change, with the name of the opening that it was made in.
 type Before = (u32, OpenDraft);
@@ -114,6 +127,7 @@ pub struct State {
     pub naming: RwSignal<bool>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
+    cells: Cells,
     /// Names what stands on the page from one opening to the next.
     opened: RwSignal<u32>,
     openings: StoredValue<u32>,
@@ -143,20 +157,36 @@ impl State {
                 (case, _) => Shown { case: case.clone(), old: false, opened },
             })
         });
+        let title = RwSignal::new(open.title);
+        let from = RwSignal::new(open.from);
+        let shelf = RwSignal::new(shelf);
+        let units = memo(move || settings.with(|settings| settings.units));
+        let currency = memo(move || settings.with(|settings| settings.currency.clone()));
+        let cells = Cells::default();
+        cells.follow(move || {
+            shown.track();
+            title.track();
+            from.track();
+            shelf.track();
+            units.track();
+            currency.track();
+            draft.track();
+        });
         Self {
             words: &ENGLISH,
             page: RwSignal::new(Page::Recipe),
             draft,
-            title: RwSignal::new(open.title),
-            from: RwSignal::new(open.from),
+            title,
+            from,
             example: RwSignal::new(open.example),
             outcome,
             shown,
             settings,
-            units: memo(move || settings.with(|settings| settings.units)),
-            currency: memo(move || settings.with(|settings| settings.currency.clone())),
+            units,
+            currency,
             notice: RwSignal::new(None),
-            shelf: RwSignal::new(shelf),
+            shelf,
+            cells,
             all_read: RwSignal::new(false),
             trouble: RwSignal::new(trouble),
             naming: RwSignal::new(false),
@@ -249,7 +279,7 @@ impl State {
         self.step(|history, now| history.redo(now));
     }
 
-    fn step(&self, way: fn(&mut History<Before, Session>, &mut dyn FnMut() -> Before) -> Option<Before>) {
+    fn step(&self, way: Step) {
         let restored = self.history.try_update(|history| way(history, &mut || self.before())).flatten();
         let Some((opened, mut recipe)) = restored else { return };
         if opened == self.opened.get_untracked() {
@@ -328,9 +358,44 @@ impl State {
         })
     }
 
+    /// The findings that `belongs` picks, in words.
+    pub fn said(&self, belongs: impl Fn(&Finding) -> bool) -> Vec<Said> {
+        let say = |finding: Finding| {
+            let message = self.with_context(|context| (self.words.finding)(&finding, context));
+            Said { finding, message }
+        };
+        self.findings(belongs).into_iter().map(say).collect()
+    }
+
+    /// A value that follows the recipe, the units and the shelf, and tells nobody unless it is another
+    /// one: see [`Cells`].
+    pub fn cell<T: Clone + PartialEq + Send + Sync + 'static>(
+        &self,
+        f: impl Fn() -> T + Send + Sync + 'static,
+    ) -> Signal<T> {
+        self.cells.cell(f)
+    }
+
+    /// What a liquid is called; blank when it is not there.
+    #[must_use]
+    pub fn liquid_name(&self, id: LiquidId) -> String {
+        self.draft
+            .with(|draft| draft.liquid(id).map(|liquid| (self.words.liquid)(liquid).into_owned()))
+            .unwrap_or_default()
+    }
+
+    /// The liquids of the result shown, in order of addition.
+    #[must_use]
+    pub fn liquids_shown(&self) -> Vec<LiquidId> {
+        self.shown.with(|shown| match &shown.case {
+            Some(case) => case.solved.liquids.iter().map(|flow| flow.id).collect(),
+            None => Vec::new(),
+        })
+    }
+
     /// Whether a box at a station is still to be filled in.
     #[must_use]
-    pub fn to_fill_in(&self, station: Station) -> bool {
+    pub fn is_unfilled_at(&self, station: Station) -> bool {
         self.draft.with(|draft| {
             self.outcome.with(|outcome| {
                 outcome.findings.iter().any(|finding| finding.station() == station && is_to_fill_in(draft, finding))

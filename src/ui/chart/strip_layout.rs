@@ -175,8 +175,8 @@ mod tests {
 
     /// The vertical coordinates that a path names, in order.
     fn heights(path: &str) -> Vec<f64> {
-        let mut heights: Vec<f64> = path.split(',').skip(1).filter_map(|text| number(text)).collect();
-        heights.extend(path.split('V').skip(1).filter_map(|text| number(text)));
+        let mut heights: Vec<f64> = path.split(',').skip(1).filter_map(number).collect();
+        heights.extend(path.split('V').skip(1).filter_map(number));
         heights
     }
 

@@ -8,10 +8,10 @@ use crate::domain::finding::What;
 use crate::domain::limit::Limit;
 use crate::domain::{Entry, Grade};
 use crate::quantity::{Amount, Kind, format};
+use crate::ui::erased::{attr, flag, live, memo, on, prop};
 use crate::ui::part::finding::told;
 use crate::ui::state::{State, state};
 use crate::ui::text::{FieldWords, Loose, unit_shown};
-use crate::ui::erased::{attr, flag, live, memo, on, prop};
 use leptos::prelude::*;
 
 /// What the box is, and where its entry lives.
@@ -98,7 +98,7 @@ pub fn number(this: LooseBox) -> AnyView {
                         }
                     })
                 />
-                {unit_choice(state, Signal::stored(name), &id, kind_of, unit)}
+                {unit_choice(state, Signal::stored(name), &id, kind_of.into(), unit.into())}
             </div>
             <p class="aside" id=aside_id>
                 {aside} {live(move || read_as(state, entry, kind))} {(!words.hint.is_empty()).then(|| view! { <span>{words.hint}</span> })}

@@ -117,7 +117,9 @@ mod tests {
     use crate::quantity::kind::System;
 
     fn us() -> Units {
-        Units { system: System::Us, ..Units::default() }
+        let mut units = Units::default();
+        units.set_system(System::Us);
+        units
     }
 
     fn draft(field: Field, text: &str, unit: Unit) -> Draft {
@@ -170,7 +172,8 @@ mod tests {
     /// Every offer reads without a question, as one of the two numbers asked about.
     #[test]
     fn what_is_offered_reads_as_offered() {
-        let comma = Units { mark: DecimalMark::Comma, ..Units::default() };
+        let mut comma = Units::default();
+        comma.mark = DecimalMark::Comma;
         let cases = [
             ("1,234", [1.234, 1234.0]),
             ("1.234,5", [1.2345, 1234.5]),
@@ -198,7 +201,7 @@ mod tests {
         let id = typed.free_id();
         typed.liquids.push(LiquidDraft::blank(id, Role::Binder));
         let field = Field::Liquid(id, LiquidField::Solids);
-        *typed.entry_mut(field).unwrap() = Entry::typed("6500", Unit::Percent);
+        *typed.entry_mut(field).unwrap() = Entry::typed("65", Unit::PerUnit);
         let what = read_field(&typed, field).unwrap_err();
         let offers = offers(&typed, field, &what, &Units::default());
         assert_eq!(offers, [Offer { text: "65".to_owned(), unit: Unit::Percent, has_unit: false }]);

@@ -1,7 +1,7 @@
 //! Boxes for words.
 
-use crate::ui::state::{Session, state};
 use crate::ui::erased::{on, prop};
+use crate::ui::state::{Session, state};
 use leptos::prelude::*;
 
 /// A box for a line of text, with its label above it.

@@ -5,6 +5,7 @@ use crate::domain::library::{SystemKey, add_liquids};
 use crate::domain::{Draft, Entry, Grade, LiquidDraft};
 use crate::quantity::Kind;
 use crate::record::SystemId;
+use crate::ui::erased::{attr, flag, live, memo, on, prop};
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::announce::UNDO;
 use crate::ui::part::figure::joined;
@@ -12,7 +13,6 @@ use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
-use crate::ui::erased::{attr, flag, live, memo, on, prop};
 use leptos::prelude::*;
 
 /// The page.

@@ -1,10 +1,10 @@
 //! What is read out when the result has changed, and short notices such as what was removed.
 
 use crate::domain::{Figure, Grade};
+use crate::ui::erased::{derive, flag, live, on};
 use crate::ui::part::figure;
 use crate::ui::state::state;
 use leptos::leptos_dom::helpers::TimeoutHandle;
-use crate::ui::erased::{derive, flag, live, memo, on};
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -20,23 +20,18 @@ pub const UNDO: &str = "notice-undo";
 pub fn announce() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let dose = figure::text(state, Figure::WaterDose, None);
-    let mat = figure::text(state, Figure::MatWet, None);
-    let first_stop = memo(move || {
-        let stop = state.findings(|finding| finding.grade == Grade::Stop).first().copied()?;
-        Some(state.with_context(|context| (state.words.finding)(&stop, context).what))
-    });
-    let sentence = memo(move || match first_stop.get() {
-        Some(stop) => format!("{} {stop}", words.announce_stop),
-        None => {
-            let named =
-                |label: &str, text: Option<String>| text.map_or_else(String::new, |text| format!(" {label} {text}."));
-            let water = named((state.words.figure)(Figure::WaterDose).label, dose.get());
-            format!("{}{water}{}", words.announce, named((state.words.figure)(Figure::MatWet).label, mat.get()))
+    let sentence = state.cell(move || {
+        if let Some(stop) = state.said(|finding| finding.grade == Grade::Stop).first() {
+            return format!("{} {}", words.announce_stop, stop.message.what);
         }
+        let named = |figure: Figure| {
+            let label = (state.words.figure)(figure).label;
+            figure::text(state, figure).map_or_else(String::new, |text| format!(" {label} {text}."))
+        };
+        format!("{}{}{}", words.announce, named(Figure::WaterDose), named(Figure::MatWet))
     });
     let said = RwSignal::new(String::new());
-    later(QUIET, sentence.into(), move |sentence| said.set(sentence));
+    later(QUIET, sentence, move |sentence| said.set(sentence));
     let told = derive(move || {
         state.notice.with(|notice| notice.as_ref().map_or_else(String::new, |notice| notice.words.clone()))
     });

@@ -3,9 +3,9 @@
 use super::working;
 use crate::domain::Figure;
 use crate::quantity::{Amount, Unit, format};
+use crate::ui::erased::{attr, flag, live, on};
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
-use crate::ui::erased::{attr, flag, live, memo, on};
 use leptos::prelude::*;
 
 /// How much room a figure takes.
@@ -17,13 +17,23 @@ pub enum Size {
     Big,
 }
 
-/// A figure of the result shown, rounded as its kind is, with its unit. `None` where the recipe does
-/// not give it.
-pub fn text(state: State, figure: Figure, unit: Option<Unit>) -> Memo<Option<String>> {
-    memo(move || {
-        let amount = state.shown.with(|shown| shown.case.as_ref().and_then(|case| case.figure(figure)))?;
-        Some(with_unit(state, amount, unit))
+/// A figure of the result shown, rounded as its kind is: number and unit. Both blank where the recipe
+/// does not give it.
+pub fn parts(state: State, figure: Figure, unit: Option<Unit>) -> (String, String) {
+    let amount = state.shown.with(|shown| shown.case.as_ref().and_then(|case| case.figure(figure)));
+    amount.map_or_else(Default::default, |amount| {
+        let units = state.units.get();
+        let unit = unit.unwrap_or_else(|| units.unit(amount.kind));
+        let symbol = state.currency.with(|currency| unit_shown(unit, currency).into_owned());
+        (format::amount(amount, unit, units.mark), symbol)
     })
+}
+
+/// A figure of the result shown with its unit. `None` where the recipe does not give it.
+#[must_use]
+pub fn text(state: State, figure: Figure) -> Option<String> {
+    let (number, unit) = parts(state, figure, None);
+    (!number.is_empty()).then(|| joined(&number, &unit))
 }
 
 /// An amount in a unit, or else in the one chosen for its kind.
@@ -51,12 +61,14 @@ pub fn figure(figure: Figure, size: Size) -> AnyView {
 /// A figure in its cell, under another label than its usual one.
 pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Size) -> AnyView {
     let state = state();
-    let text = text(state, figure, None);
+    let text = state.cell(move || parts(state, figure, None));
+    let there = state
+        .cell(move || state.shown.with(|shown| shown.case.as_ref().is_some_and(|case| case.figure(figure).is_some())));
     let open = RwSignal::new(false);
     let key = figure.key();
     let (label_id, working_id) = (format!("figure-{key}"), format!("working-{key}"));
     view! {
-        <div class="figure" class:big=size == Size::Big class:open=flag(move || open.get()) hidden=flag(move || text.with(Option::is_none))>
+        <div class="figure" class:big=size == Size::Big class:open=flag(move || open.get()) hidden=flag(move || !there.get())>
             <dt id=label_id.clone()>
                 {live(move || label.get())} {(!note.is_empty()).then(|| view! { <span class="note">{note}</span> })}
             </dt>
@@ -70,7 +82,7 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
                     aria-controls=working_id.clone()
                     on:click=on(move |_| open.update(|open| *open = !*open))
                 >
-                    <span data-figure=key>{value(text, size)}</span>
+                    <span data-figure=key>{value(text)}</span>
                 </button>
                 <div class="working" id=working_id hidden=flag(move || !open.get())>
                     {live(move || open.get().then(|| working::view(figure)))}
@@ -81,25 +93,13 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
     .into_any()
 }
 
-/// Number and unit; where they are big, the unit is smaller, so that the number is what is seen.
-pub fn value(text: Memo<Option<String>>, size: Size) -> AnyView {
-    if size == Size::Plain {
-        return (move || text.get()).into_any();
-    }
-    let part = move |before: bool| {
-        text.with(|text| {
-            let text = text.as_deref().unwrap_or_default();
-            let (number, unit) = text.split_at(text.find('\u{a0}').unwrap_or(text.len()));
-            if before { number.to_owned() } else { unit.to_owned() }
-        })
-    };
-    let number = memo(move || part(true));
-    let unit = memo(move || part(false));
-    view! {
-        {live(move || number.get())}
-        <span class="unit-of-figure">{live(move || unit.get())}</span>
-    }
-    .into_any()
+/// Number and unit. Where they are big, the unit is smaller, so that the number is what is seen.
+pub fn value(text: Signal<(String, String)>) -> AnyView {
+    live(move || {
+        let (number, unit) = text.get();
+        let unit = if unit.is_empty() { unit } else { format!("\u{a0}{unit}") };
+        view! { {number} <span class="unit-of-figure">{unit}</span> }
+    })
 }
 
 /// A list of figures. Those that the recipe does not give are left out.

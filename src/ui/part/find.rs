@@ -5,10 +5,10 @@ use crate::domain::{Field, LiquidField, Station};
 use crate::record::RevisionId;
 use crate::record::revision::Standing;
 use crate::record::summary::Listed;
+use crate::ui::erased::{attr, flag, live, memo, on, prop};
 use crate::ui::part::bar::page_name;
 use crate::ui::route::Page;
 use crate::ui::state::{State, state};
-use crate::ui::erased::{attr, flag, live, memo, on, prop};
 use leptos::prelude::*;
 
 /// No more hits are shown; who sees this many types one more letter.

@@ -1,7 +1,7 @@
 //! A finding in words, with the mark of its grade.
 
-use crate::domain::{Finding, Grade};
-use crate::ui::state::state;
+use crate::domain::Grade;
+use crate::ui::state::{Said, state};
 use crate::ui::text::Message;
 use leptos::prelude::*;
 
@@ -37,9 +37,8 @@ pub fn mark(grade: Grade) -> AnyView {
 }
 
 /// How grave, what happened, and how to mend it.
-pub fn says(finding: Finding) -> AnyView {
-    let state = state();
-    told(finding.grade, state.with_context(|context| (state.words.finding)(&finding, context)))
+pub fn says(said: Said) -> AnyView {
+    told(said.finding.grade, said.message)
 }
 
 /// A message with its grade.

@@ -6,6 +6,7 @@ pub mod caution;
 pub mod figure;
 pub mod find;
 pub mod finding;
+pub mod fold;
 pub mod preferences;
 pub mod print;
 pub mod save;

@@ -3,9 +3,9 @@
 use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::System;
 use crate::record::settings::Theme;
+use crate::ui::erased::{derive, on, prop};
 use crate::ui::field::choice::{Choice, labelled, select};
 use crate::ui::state::state;
-use crate::ui::erased::{derive, on, prop};
 use leptos::prelude::*;
 
 /// The system of units in sight, the others folded away.
@@ -64,8 +64,7 @@ fn mark() -> AnyView {
         label: tools.decimal_mark,
         choices: vec![("point", tools.point), ("comma", tools.comma)],
     };
-    let now =
-        derive(move || if state.units.get().mark == DecimalMark::Comma { "comma" } else { "point" }.to_owned());
+    let now = derive(move || if state.units.get().mark == DecimalMark::Comma { "comma" } else { "point" }.to_owned());
     let choose = Callback::new(move |value: String| {
         let mark = if value == "comma" { DecimalMark::Comma } else { DecimalMark::Point };
         state.settings.update(|settings| settings.units.mark = mark);

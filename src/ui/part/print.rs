@@ -83,8 +83,8 @@ fn doses(state: State) -> AnyView {
         view! {
             <tr>
                 <th scope="row">{name}</th>
-                <td>{text(state, mass, None).get()}</td>
-                <td>{text(state, volume, None).get()}</td>
+                <td>{text(state, mass)}</td>
+                <td>{text(state, volume)}</td>
             </tr>
         }
     };
@@ -107,8 +107,7 @@ fn doses(state: State) -> AnyView {
 /// A figure with its name; nothing where the recipe does not give it.
 fn pair(state: State, figure: Figure) -> AnyView {
     let words = (state.words.figure)(figure);
-    text(state, figure, None)
-        .get()
+    text(state, figure)
         .map(|text| {
             view! {
                 <div>
@@ -211,8 +210,8 @@ fn figures(state: State) -> AnyView {
 
 fn findings(state: State) -> AnyView {
     let words = state.words;
-    let (findings, cautions) =
-        state.outcome.with(|outcome| (outcome.findings.clone(), state.draft.with(|draft| cautions(draft, outcome))));
+    let findings = state.said(|_| true);
+    let cautions = state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome)));
     view! {
         <section class="findings-on-paper">
             <h2>{words.recipe_page.findings}</h2>

@@ -7,20 +7,19 @@ use crate::domain::{Grade, Station};
 use crate::quantity::{Amount, Kind};
 use crate::ui::chart::legs::legs;
 use crate::ui::chart::strip_layout::{HEIGHT, Leg, Part, Shape, Stream, WIDTH, shapes};
+use crate::ui::erased::{flag, live, on};
 use crate::ui::part::figure::with_unit;
 use crate::ui::state::{State, state};
-use crate::ui::erased::{flag, live, memo, on};
 use leptos::prelude::*;
 
 /// The strip: a button a station over the drawing, and the same as a table.
 pub fn strip() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let legs = memo(move || {
-        state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
-    });
+    let legs = state.cell(move || passing(state));
+    let old = state.cell(move || state.shown.with(|shown| shown.old));
     view! {
-        <nav class="strip" aria-label=words.balance class:old=flag(move || state.shown.with(|shown| shown.old))>
+        <nav class="strip" aria-label=words.balance class:old=flag(move || old.get())>
             <div class="stations">
                 {drawing(legs)}
                 {Station::ALL
@@ -34,16 +33,20 @@ pub fn strip() -> AnyView {
     .into_any()
 }
 
+/// What passes each station by the result shown.
+fn passing(state: State) -> Vec<Leg> {
+    state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
+}
+
 /// The picture. What it shows stands in the table as well, so it is not read out.
-fn drawing(legs: Memo<Vec<Leg>>) -> AnyView {
+fn drawing(legs: Signal<Vec<Leg>>) -> AnyView {
     let width = WIDTH * Station::ALL.len() as f64;
-    let outlines = memo(move || legs.with(|legs| shapes(legs)));
     // A few dozen short paths: cheaper to write anew than to compare.
     let paths = move || {
-        outlines.with(|shapes| {
-            shapes
-                .iter()
-                .map(|shape| view! { <path class=part_class(shape) d=shape.outline.clone()></path> })
+        legs.with(|legs| {
+            shapes(legs)
+                .into_iter()
+                .map(|shape| view! { <path class=part_class(&shape) d=shape.outline></path> })
                 .collect_view()
         })
     };
@@ -69,24 +72,21 @@ const fn part_class(shape: &Shape) -> &'static str {
 }
 
 /// Brings a station's inputs and figures into view, and says what was found there.
-fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>>) -> AnyView {
-    let gravest = memo(move || {
-        state.findings(|finding| finding.station() == station).iter().map(|finding| finding.grade).min()
-    });
-    let blank = memo(move || state.to_fill_in(station));
+fn station_button(state: State, station: Station, at: usize, legs: Signal<Vec<Leg>>) -> AnyView {
+    let gravest = state
+        .cell(move || state.findings(|finding| finding.station() == station).iter().map(|finding| finding.grade).min());
+    let blank = state.cell(move || state.is_unfilled_at(station));
     let found = move || {
         gravest.get().filter(|grade| *grade != Grade::Note).map(|grade| {
             view! { <span class="pinned">{mark(grade)} " " <span class="grade">{(state.words.grade)(grade)}</span></span> }
         })
     };
     let passes = move |kind: Kind, mass: fn(&Stream) -> f64| {
-        memo(move || {
+        live(move || {
             let mass = legs.with(|legs| legs.get(at).map(|leg| mass(&leg.goes_on)))?;
             Some(with_unit(state, Amount::from_base(kind, mass), None))
         })
     };
-    let solids = passes(Kind::FibreFlow, |stream| stream.solids);
-    let water = passes(Kind::LossFlow, |stream| stream.water);
     let words = &state.words.recipe_page;
     view! {
         <button type="button" class="station" on:click=on(move |_| page::show(&format!("[data-station={}]", station.key())))>
@@ -96,9 +96,9 @@ fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>
                 {found}
                 {live(move || blank.get().then(|| view! { <span class="pinned calm">{state.words.tools.to_fill_in}</span> }))}
             </span>
-            <span class="passes" hidden=flag(move || solids.with(Option::is_none))>
-                <span>{swatch("solids")} " " {words.solids} " " {live(move || solids.get())}</span>
-                <span>{swatch("water")} " " {words.of_water} " " {live(move || water.get())}</span>
+            <span class="passes" hidden=flag(move || legs.with(Vec::is_empty))>
+                <span>{swatch("solids")} " " {words.solids} " " {passes(Kind::FibreFlow, |stream| stream.solids)}</span>
+                <span>{swatch("water")} " " {words.of_water} " " {passes(Kind::LossFlow, |stream| stream.water)}</span>
             </span>
         </button>
     }
@@ -119,9 +119,7 @@ fn swatch(part: &'static str) -> AnyView {
 pub fn table() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let legs = memo(move || {
-        state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
-    });
+    let legs = state.cell(move || passing(state));
     let row = move |(station, leg): (&Station, &Leg)| {
         let flow = |mass: f64| with_unit(state, Amount::from_base(Kind::LossFlow, mass), None);
         let incoming = sum(leg.arrives, leg.added);

@@ -2,8 +2,8 @@
 
 use super::finding::mark;
 use crate::domain::Grade;
-use crate::ui::state::{Trouble, WayOut, state};
 use crate::ui::erased::{live, on};
+use crate::ui::state::{Trouble, WayOut, state};
 use leptos::prelude::*;
 
 /// The trouble, until it is mended or closed.

@@ -6,9 +6,9 @@ mod windows;
 
 use crate::browser::page as browser;
 use crate::domain::Caution;
+use crate::ui::erased::on;
 use crate::ui::part::caution;
 use crate::ui::state::{State, state};
-use crate::ui::erased::on;
 use leptos::prelude::*;
 
 /// The page.

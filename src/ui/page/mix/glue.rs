@@ -9,12 +9,12 @@ use crate::domain::mix::{
 };
 use crate::domain::{Draft, Grade};
 use crate::quantity::{Amount, Kind};
+use crate::ui::erased::{flag, live, memo};
 use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
 use crate::ui::route::Page;
 use crate::ui::state::{State, state};
-use crate::ui::erased::{flag, live, memo};
 use leptos::prelude::*;
 
 /// The section.

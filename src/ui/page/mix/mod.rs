@@ -8,10 +8,10 @@ mod result;
 mod solution;
 
 use crate::domain::mix::{AmountWay, MixDraft, MixField};
+use crate::ui::erased::{derive, live, memo};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::state::{State, state};
-use crate::ui::erased::{derive, live, memo};
 use leptos::prelude::*;
 
 /// The page.

@@ -4,11 +4,11 @@ use super::result::worked;
 use crate::domain::glue_batch::{Batch, GlueError};
 use crate::domain::mix::{Candidate, PartKey, SHARE, ShareWay, TankPart, Trouble};
 use crate::quantity::{Amount, Kind};
+use crate::ui::erased::{derive, flag, live, memo};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::part::figure::with_unit;
 use crate::ui::state::{State, state};
 use crate::ui::text::FieldWords;
-use crate::ui::erased::{derive, flag, live, memo};
 use leptos::prelude::*;
 
 /// What comes of the tank.

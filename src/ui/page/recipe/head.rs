@@ -1,11 +1,11 @@
 //! The head of the recipe page: what it is called, how it stands, and what can be done with it.
 
 use crate::browser::{clock, page, print};
+use crate::ui::erased::{attr, derive, flag, memo, on, prop};
 use crate::ui::field::text;
 use crate::ui::keep;
 use crate::ui::part::save;
 use crate::ui::state::{Session, State, state};
-use crate::ui::erased::{attr, derive, flag, memo, on, prop};
 use leptos::prelude::*;
 
 /// Name, standing, and the buttons.
@@ -65,7 +65,10 @@ fn example(state: State) -> AnyView {
 /// When it was saved and as which revision, or that it is not saved as it stands.
 fn standing(state: State) -> AnyView {
     let words = state.words;
-    let saved = state.saved();
+    let saved = {
+        let saved = state.saved();
+        state.cell(move || saved.get())
+    };
     let summary = memo(move || {
         let id = state.from.get()?;
         state.shelf.with(|shelf| {
@@ -90,6 +93,8 @@ fn standing(state: State) -> AnyView {
 fn actions(state: State) -> AnyView {
     let words = &state.words.recipe_page;
     let tools = &state.words.tools;
+    let undo = state.cell(move || state.can_undo());
+    let redo = state.cell(move || state.can_redo());
     let blank = move |_| {
         state.open(keep::blank());
         state.tell_step(words.new);
@@ -99,8 +104,8 @@ fn actions(state: State) -> AnyView {
         <div class="actions">
             <button type="button" class="primary" on:click=on(move |_| if state.save() { state.tell(tools.saved) })>{tools.save}</button>
             <button type="button" on:click=on(move |_| state.give_out())>{tools.export}</button>
-            <button type="button" aria-disabled=attr(move || (!state.can_undo()).then_some("true")) on:click=on(move |_| state.undo())>{tools.undo}</button>
-            <button type="button" aria-disabled=attr(move || (!state.can_redo()).then_some("true")) on:click=on(move |_| state.redo())>{tools.redo}</button>
+            <button type="button" aria-disabled=attr(move || (!undo.get()).then_some("true")) on:click=on(move |_| state.undo())>{tools.undo}</button>
+            <button type="button" aria-disabled=attr(move || (!redo.get()).then_some("true")) on:click=on(move |_| state.redo())>{tools.redo}</button>
             <button type="button" on:click=blank>{words.new}</button>
             <button type="button" on:click=|_| _ = print::print()>{tools.print}</button>
         </div>

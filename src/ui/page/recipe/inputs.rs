@@ -4,11 +4,11 @@ use super::liquids;
 use crate::domain::draft::{FeedWay, WaterWay};
 use crate::domain::finding::What;
 use crate::domain::{Field, Finding, Grade, Place, Station};
+use crate::ui::erased::live;
 use crate::ui::field::choice::labelled;
 use crate::ui::field::number::number;
 use crate::ui::part::finding::{mark, says};
 use crate::ui::state::{State, state};
-use crate::ui::erased::{derive, live, memo};
 use leptos::prelude::*;
 
 /// The boxes of a station, those that are less often needed folded away.
@@ -33,7 +33,7 @@ fn found(state: State, station: Station) -> AnyView {
     let here = move |finding: &Finding| {
         finding.place == Place::Station(station) && !matches!(finding.what, What::TooWet { .. })
     };
-    let findings = memo(move || state.findings(here));
+    let findings = state.cell(move || state.said(here));
     (move || findings.get().into_iter().map(says).collect_view()).into_any()
 }
 
@@ -45,7 +45,7 @@ fn main_fields(state: State, station: Station) -> AnyView {
     let grid = |inner: AnyView| view! { <div class="fields">{inner}</div> }.into_any();
     match station {
         Station::Fibre => {
-            let way = memo(move || state.draft.with(|draft| draft.feed_way));
+            let way = state.cell(move || state.draft.with(|draft| draft.feed_way));
             let flow = move || match way.get() {
                 FeedWay::OvenDry | FeedWay::Belt => number(Field::FibreFlow),
                 FeedWay::LineSpeed => number(Field::WantedLineSpeed),
@@ -53,20 +53,23 @@ fn main_fields(state: State, station: Station) -> AnyView {
             };
             grid(view! { {feed_way(state)} {flow} {number(Field::FibreMoisture)} }.into_any())
         }
-        Station::Blender => view! {
-            {liquids::liquids()}
-            <div class="fields">
-                {water_way(state)}
-                {live(move || match state.draft.with(|draft| draft.water_way) {
-                    WaterWay::OnFibre => Some(number(Field::WaterOnFibre)),
-                    WaterWay::Flow => Some(number(Field::WaterFlow)),
-                    WaterWay::ToMatMoisture | WaterWay::None => None,
-                })}
-            </div>
+        Station::Blender => {
+            let way = state.cell(move || state.draft.with(|draft| draft.water_way));
+            view! {
+                {liquids::liquids()}
+                <div class="fields">
+                    {water_way(state)}
+                    {live(move || match way.get() {
+                        WaterWay::OnFibre => Some(number(Field::WaterOnFibre)),
+                        WaterWay::Flow => Some(number(Field::WaterFlow)),
+                        WaterWay::ToMatMoisture | WaterWay::None => None,
+                    })}
+                </div>
+            }
+            .into_any()
         }
-        .into_any(),
         Station::Mat => {
-            let wanted = memo(move || state.draft.with(|draft| draft.water_way == WaterWay::ToMatMoisture));
+            let wanted = state.cell(move || state.draft.with(|draft| draft.water_way == WaterWay::ToMatMoisture));
             grid(
                 view! {
                     {live(move || wanted.get().then(|| number(Field::MatMoisture)))}
@@ -106,7 +109,7 @@ const fn less_often(station: Station) -> &'static [Field] {
 /// What is less often needed. Where something was found in there, the fold says so.
 fn folded(state: State, station: Station) -> AnyView {
     let inside = less_often(station);
-    let gravest = memo(move || {
+    let gravest = state.cell(move || {
         let here = state.findings(|finding| matches!(finding.place, Place::Field(field) if inside.contains(&field)));
         here.iter().map(|finding| finding.grade).min()
     });
@@ -136,7 +139,7 @@ const fn feed_key(way: FeedWay) -> &'static str {
 fn feed_way(state: State) -> AnyView {
     let choices =
         FeedWay::ALL.iter().map(|way| (feed_key(*way).to_owned(), (state.words.feed_way)(*way).to_owned())).collect();
-    let now = derive(move || state.draft.with(|draft| feed_key(draft.feed_way)).to_owned());
+    let now = state.cell(move || state.draft.with(|draft| feed_key(draft.feed_way)).to_owned());
     let choose = Callback::new(move |key: String| {
         if let Some(way) = FeedWay::ALL.iter().find(|way| feed_key(**way) == key) {
             state.edit(None, &mut |draft| draft.feed_way = *way);
@@ -160,7 +163,7 @@ fn water_way(state: State) -> AnyView {
         .iter()
         .map(|way| (water_key(*way).to_owned(), (state.words.water_way)(*way).to_owned()))
         .collect();
-    let now = derive(move || state.draft.with(|draft| water_key(draft.water_way)).to_owned());
+    let now = state.cell(move || state.draft.with(|draft| water_key(draft.water_way)).to_owned());
     let choose = Callback::new(move |key: String| {
         if let Some(way) = WaterWay::ALL.iter().find(|way| water_key(**way) == key) {
             state.edit(None, &mut |draft| draft.water_way = *way);

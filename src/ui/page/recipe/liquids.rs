@@ -4,8 +4,8 @@ use super::liquid::{card, substance_id};
 use crate::browser::page;
 use crate::domain::library::{SystemKey, add_liquids};
 use crate::domain::{LiquidDraft, Role};
+use crate::ui::erased::{flag, on, prop};
 use crate::ui::state::{State, state};
-use crate::ui::erased::{flag, memo, on, prop};
 use leptos::prelude::*;
 
 /// The cards, and the ways to get another one.
@@ -13,7 +13,7 @@ pub fn liquids() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
     let ids =
-        memo(move || state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect::<Vec<_>>()));
+        state.cell(move || state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect::<Vec<_>>()));
     view! {
         <div class="liquids">
             <h3>{words.liquids}</h3>

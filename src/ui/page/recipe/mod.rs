@@ -14,9 +14,9 @@ mod sheet;
 
 use crate::browser::page;
 use crate::domain::Station;
+use crate::ui::erased::{flag, live, memo};
 use crate::ui::part::strip;
 use crate::ui::state::state;
-use crate::ui::erased::{flag, live, memo};
 use leptos::prelude::*;
 
 /// A touch screen on a stand beside the line.

@@ -3,23 +3,19 @@
 use crate::domain::finding::What;
 use crate::domain::{Figure, LiquidFigure, LiquidId, Place, Station};
 use crate::quantity::Unit;
+use crate::ui::erased::{flag, live};
 use crate::ui::part::figure::{self, Size};
 use crate::ui::part::finding::says;
 use crate::ui::state::{State, state};
-use crate::ui::erased::{flag, live, memo};
 use leptos::prelude::*;
 
 /// What has to be set, in the order of addition, and what the mat then weighs.
 pub fn sheet() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let ids = memo(move || {
-        state.shown.with(|shown| match &shown.case {
-            Some(case) => case.solved.liquids.iter().map(|flow| flow.id).collect::<Vec<_>>(),
-            None => Vec::new(),
-        })
-    });
-    let nothing = move || state.shown.with(|shown| shown.case.is_none());
+    let ids = state.cell(move || state.liquids_shown());
+    let none = state.cell(move || state.shown.with(|shown| shown.case.is_none()));
+    let nothing = move || none.get();
     view! {
         <section class="group to-dose" aria-labelledby="to-dose" tabindex="-1">
             {standing(state)}
@@ -44,23 +40,18 @@ pub fn sheet() -> AnyView {
 /// Whether the result is an old one, or none yet.
 fn standing(state: State) -> AnyView {
     let words = &state.words.recipe_page;
-    let (none, old) =
-        (move || state.shown.with(|shown| shown.case.is_none()), move || state.shown.with(|shown| shown.old));
+    let none = state.cell(move || state.shown.with(|shown| shown.case.is_none()));
+    let old = state.cell(move || state.shown.with(|shown| shown.old));
     view! {
-        <p class="standing nothing-yet" hidden=flag(move || !none())><strong>{words.nothing_yet}</strong> " " {words.nothing_yet_hint}</p>
-        <p class="standing stale" hidden=flag(move || !old())><strong>{words.stale}</strong> " " {words.stale_hint}</p>
+        <p class="standing nothing-yet" hidden=flag(move || !none.get())><strong>{words.nothing_yet}</strong> " " {words.nothing_yet_hint}</p>
+        <p class="standing stale" hidden=flag(move || !old.get())><strong>{words.stale}</strong> " " {words.stale_hint}</p>
     }
     .into_any()
 }
 
 /// A liquid as delivered: by mass, by volume, and by volume per minute or hour.
 fn liquid(state: State, id: LiquidId) -> AnyView {
-    let name = memo(move || {
-        state
-            .draft
-            .with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned()))
-            .unwrap_or_default()
-    });
+    let name = state.cell(move || state.liquid_name(id));
     let figures = [LiquidFigure::Liquid, LiquidFigure::Volume].map(|part| short(state, Figure::Liquid(id, part)));
     view! {
         <li class="dose" data-liquid=id.0.to_string()>
@@ -91,18 +82,15 @@ fn water(state: State) -> AnyView {
 
 /// A pump's flow a second time, by the minute where it is shown by the hour and the other way round.
 fn other_time(state: State, of: Figure) -> AnyView {
-    let unit = memo(move || match state.unit(of.kind()) {
+    let unit = move || match state.unit(of.kind()) {
         Unit::LitrePerMinute => Unit::LitrePerHour,
         Unit::GallonPerMinute => Unit::GallonPerHour,
         Unit::GallonPerHour => Unit::GallonPerMinute,
         _ => Unit::LitrePerMinute,
-    });
-    let text = memo(move || {
-        let amount = state.shown.with(|shown| shown.case.as_ref().and_then(|case| case.figure(of)))?;
-        Some(figure::with_unit(state, amount, Some(unit.get())))
-    });
+    };
+    let text = state.cell(move || figure::parts(state, of, Some(unit())));
     let words = &state.words.recipe_page;
-    let label = move || match unit.get() {
+    let label = move || match unit() {
         Unit::LitrePerHour | Unit::GallonPerHour => words.the_same_per_hour,
         _ => words.the_same_per_minute,
     };
@@ -110,7 +98,7 @@ fn other_time(state: State, of: Figure) -> AnyView {
         <div class="figure big">
             <dt>{label}</dt>
             <dd>
-                <span class="value" data-figure=format!("{}.other", of.key())>{figure::value(text, Size::Big)}</span>
+                <span class="value" data-figure=format!("{}.other", of.key())>{figure::value(text)}</span>
             </dd>
         </div>
     }
@@ -119,13 +107,13 @@ fn other_time(state: State, of: Figure) -> AnyView {
 
 /// Too much water: how much, what comes of it, and the way out. Stands where the water dose would.
 fn too_wet(state: State) -> AnyView {
-    let finding = memo(move || {
+    let finding = state.cell(move || {
         state
-            .findings(|finding| {
+            .said(|finding| {
                 finding.place == Place::Station(Station::Blender) && matches!(finding.what, What::TooWet { .. })
             })
             .first()
-            .copied()
+            .cloned()
     });
     let told = move || {
         finding.get().map(|finding| {

@@ -4,8 +4,8 @@ use super::line::saved;
 use super::list::Head;
 use crate::record::revision::Standing;
 use crate::record::{RecipeId, RevisionId};
-use crate::ui::state::state;
 use crate::ui::erased::on;
+use crate::ui::state::state;
 use leptos::prelude::*;
 
 /// The saves, each but the last to be taken up again.

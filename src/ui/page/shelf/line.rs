@@ -5,13 +5,13 @@ use super::list::{Head, Line};
 use crate::browser::page;
 use crate::domain::{Entry, Grade, Substance};
 use crate::quantity::Kind;
+use crate::ui::erased::{attr, live, on, prop};
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::announce::UNDO;
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::state::{State, state};
-use crate::ui::erased::{attr, live, on, prop};
 use leptos::prelude::*;
 
 /// What is open in a line.

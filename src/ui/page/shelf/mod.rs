@@ -7,9 +7,9 @@ mod list;
 mod strays;
 
 use crate::record::summary::Order;
+use crate::ui::erased::{attr, derive, flag, live, memo, on, prop};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::state::{State, state};
-use crate::ui::erased::{attr, derive, flag, live, memo, on, prop};
 use leptos::prelude::*;
 use list::Found;
 
@@ -25,9 +25,8 @@ pub fn shelf() -> AnyView {
     let query = RwSignal::new(String::new());
     let most = RwSignal::new(AT_ONCE);
     let order = memo(move || state.settings.with(|settings| settings.order));
-    let found = memo(move || {
-        state.shelf.with(|shelf| query.with(|query| list::find(shelf, query, order.get(), most.get())))
-    });
+    let found =
+        memo(move || state.shelf.with(|shelf| query.with(|query| list::find(shelf, query, order.get(), most.get()))));
     view! {
         <div class="shelf page">
             <h1>{page.title}</h1>

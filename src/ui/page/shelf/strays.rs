@@ -1,10 +1,10 @@
 //! What is stored and cannot be read: shown, to be saved to a file, and never touched.
 
 use crate::domain::Grade;
+use crate::ui::erased::on;
 use crate::ui::part::finding::mark;
 use crate::ui::state::state;
 use crate::ui::text::Message;
-use crate::ui::erased::on;
 use leptos::prelude::*;
 
 /// The records that cannot be read, and the texts that had to make room.

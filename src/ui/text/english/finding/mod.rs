@@ -17,9 +17,7 @@ pub(super) fn finding(finding: &Finding, context: &Context<'_>) -> Message {
     let place = place(finding.place, context);
     let asked = Asked::of(finding.place, context);
     let (what, mend) = match finding.what {
-        What::NotUsual { value, window, unit } if asked.is_none() => {
-            entry::press_factor(value, window, unit, context)
-        }
+        What::NotUsual { value, window, unit } if asked.is_none() => entry::press_factor(value, window, unit, context),
         What::TooWet { excess, mat, way_out } => too_wet(excess, mat, way_out, context),
         What::OverLimit { machine, used, fibre_at_limit } => over_limit(machine, used, fibre_at_limit, context),
         other => of_entry(&other, asked, context).unwrap_or_else(|| plain(other, finding.place, context)),
@@ -97,7 +95,7 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
                     Place::Field(field) => {
                         let asked = Asked::at(field, context);
                         range::example(&asked.limit, asked.kind, context)
-                    },
+                    }
                     Place::Liquid(_) | Place::Station(_) => "2.5 m".to_owned(),
                 }
             ),
