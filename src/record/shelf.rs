@@ -563,7 +563,12 @@ impl<S: Store> Shelf<S> {
         self.overwrite(MIX, &mix::text(typed)?, |text| mix::read(text).is_ok())
     }
 
-    pub(super) fn overwrite(&self, key: &str, text: &str, readable: impl FnOnce(&str) -> bool) -> Result<(), SaveError> {
+    pub(super) fn overwrite(
+        &self,
+        key: &str,
+        text: &str,
+        readable: impl FnOnce(&str) -> bool,
+    ) -> Result<(), SaveError> {
         self.make_room(key, readable)?;
         self.store.write(key, text)?;
         if self.store.read(key)?.as_deref() == Some(text) { Ok(()) } else { Err(SaveError::NotKept) }
