@@ -118,6 +118,10 @@ const LAWS: &[(&[Dimension], &[Dimension])] = {
         (&[D::Price, D::Density], &[D::Cost]),
         (&[D::Fraction, D::Mass], &[D::Mass]),
         (&[D::Moisture, D::MassFlow], &[D::MassFlow]),
+        (&[D::FlowPerFrequency, D::Frequency], &[D::MassFlow]),
+        (&[D::FlowPerRotation, D::Rotation], &[D::MassFlow]),
+        (&[D::SpecificVolume, D::MassFlow], &[D::VolumeFlow]),
+        (&[D::SpecificVolume, D::Density], &[D::Number]),
     ]
 };
 

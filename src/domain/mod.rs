@@ -50,6 +50,11 @@ pub mod water;
 /// How each figure came about.
 pub mod working;
 
+// At the line.
+
+/// Pumps, catch tests, settings, what really runs, tanks, changeovers.
+pub mod line;
+
 // Made up beside the line.
 
 /// Molar ratio of formaldehyde to urea of a resin, and what extra urea does to it.

@@ -274,7 +274,7 @@ impl<S: Store> Shelf<S> {
     }
 
     /// Writes a sealed record and reads it back. Never overwrites.
-    fn put(&self, key: &str, text: &str) -> Result<(), SaveError> {
+    pub(super) fn put(&self, key: &str, text: &str) -> Result<(), SaveError> {
         match self.store.read(key)? {
             Some(there) if there == text => return Ok(()),
             Some(_) => return Err(SaveError::Occupied { key: key.to_owned() }),
@@ -563,7 +563,12 @@ impl<S: Store> Shelf<S> {
         self.overwrite(MIX, &mix::text(typed)?, |text| mix::read(text).is_ok())
     }
 
-    fn overwrite(&self, key: &str, text: &str, readable: impl FnOnce(&str) -> bool) -> Result<(), SaveError> {
+    pub(super) fn overwrite(
+        &self,
+        key: &str,
+        text: &str,
+        readable: impl FnOnce(&str) -> bool,
+    ) -> Result<(), SaveError> {
         self.make_room(key, readable)?;
         self.store.write(key, text)?;
         if self.store.read(key)?.as_deref() == Some(text) { Ok(()) } else { Err(SaveError::NotKept) }

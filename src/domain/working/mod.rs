@@ -42,11 +42,11 @@ pub enum Origin {
     Constant(Constant),
 }
 
-/// A number put into a formula.
+/// A number put into a formula. What it may come from depends on the sheet that explains itself.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Given {
+pub struct Given<O = Origin> {
     /// Where it comes from.
-    pub origin: Origin,
+    pub origin: O,
     /// Its letter.
     pub symbol: Symbol,
     /// The number.
@@ -68,13 +68,13 @@ pub enum Ground {
 
 /// How a figure came about.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Working {
+pub struct Working<F = Figure, O = Origin> {
     /// The figure.
-    pub figure: Figure,
+    pub figure: F,
     /// Its letter.
     pub symbol: Symbol,
     /// The numbers put in.
-    pub givens: Vec<Given>,
+    pub givens: Vec<Given<O>>,
     /// The formula over them.
     pub formula: Expr,
     /// The figure's value.

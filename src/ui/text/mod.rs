@@ -5,11 +5,13 @@
 
 mod context;
 mod english;
+mod line;
 mod page;
 mod show;
 
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
+pub use line::{LineContext, LineWords};
 pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
 pub use show::{shown, trimmed, trimmed_to, unit_shown};
 
@@ -107,6 +109,8 @@ pub struct Words {
     pub store: fn(&StoreError) -> Message,
     /// Why something was not saved.
     pub unsaved: fn(&SaveError) -> Message,
+    /// The line.
+    pub line: LineWords,
     /// The frame around all pages.
     pub tools: Tools,
     /// The recipe page.

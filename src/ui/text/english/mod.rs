@@ -6,6 +6,7 @@ mod field;
 mod figure;
 mod finding;
 mod help;
+mod line;
 mod make_up;
 mod mix;
 mod name;
@@ -55,6 +56,7 @@ pub static ENGLISH: Words = Words {
     unread: record::unread,
     store: record::store,
     unsaved: record::unsaved,
+    line: line::LINE,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
     shelf_page: shelf::SHELF,
