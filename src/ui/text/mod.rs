@@ -5,12 +5,15 @@
 
 mod context;
 mod english;
+// No page speaks of the line yet: till then its words stay out of the download.
+#[cfg(not(target_arch = "wasm32"))]
 mod line;
 mod page;
 mod show;
 
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
+#[cfg(not(target_arch = "wasm32"))]
 pub use line::{LineContext, LineWords};
 pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
 pub use show::{shown, trimmed, trimmed_to, unit_shown};
@@ -110,6 +113,7 @@ pub struct Words {
     /// Why something was not saved.
     pub unsaved: fn(&SaveError) -> Message,
     /// The line.
+    #[cfg(not(target_arch = "wasm32"))]
     pub line: LineWords,
     /// The frame around all pages.
     pub tools: Tools,

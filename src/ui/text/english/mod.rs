@@ -6,6 +6,7 @@ mod field;
 mod figure;
 mod finding;
 mod help;
+#[cfg(not(target_arch = "wasm32"))]
 mod line;
 mod make_up;
 mod mix;
@@ -56,6 +57,7 @@ pub static ENGLISH: Words = Words {
     unread: record::unread,
     store: record::store,
     unsaved: record::unsaved,
+    #[cfg(not(target_arch = "wasm32"))]
     line: line::LINE,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
