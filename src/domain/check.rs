@@ -1,6 +1,6 @@
 //! From a draft to a recipe that can be solved, or to what is wrong with it.
 
-use super::draft::{Draft, FeedWay, LiquidDraft, WaterWay};
+use super::draft::{Draft, Entry, FeedWay, LiquidDraft, WaterWay};
 use super::field::{Field, LiquidField};
 use super::finding::{Finding, Grade, Place, What};
 use super::input::{
@@ -10,7 +10,7 @@ use super::limit::{self, Limit};
 use super::liquid::{DoseWay, Role};
 use super::money::Price;
 use crate::quantity::number::{ReadError, read};
-use crate::quantity::{Amount, Dimension, Dose, Moisture, Solids, Unit};
+use crate::quantity::{Amount, Dimension, Dose, Kind, Moisture, Solids, Unit};
 use arrayvec::ArrayVec;
 use std::marker::PhantomData;
 use uom::si::f64::{
@@ -42,8 +42,14 @@ pub fn check(draft: &Draft) -> Checked {
 /// What is wrong with the text, or [`What::Missing`] for a blank field that must be filled in.
 pub fn read_field(draft: &Draft, field: Field) -> Result<Option<f64>, What> {
     let Some(entry) = draft.entry(field) else { return Ok(None) };
-    let kind = draft.kind(field);
-    let limit = limit_of(draft, field);
+    read_entry(entry, draft.kind(field), &limit_of(draft, field))
+}
+
+/// What one box holds, in the base unit of `kind`; `None` while blank.
+///
+/// # Errors
+/// What is wrong with the text, or [`What::Missing`] for a blank box that must be filled in.
+pub fn read_entry(entry: &Entry, kind: Kind, limit: &Limit) -> Result<Option<f64>, What> {
     if entry.is_blank() {
         return if limit.optional { Ok(None) } else { Err(What::Missing) };
     }
@@ -59,8 +65,17 @@ pub fn read_field(draft: &Draft, field: Field) -> Result<Option<f64>, What> {
     if limit.allows(value.base) {
         Ok(Some(value.base))
     } else {
-        Err(What::NotAllowed { value, limit, meant: meant_as_fraction(value, &limit) })
+        Err(What::NotAllowed { value, limit: *limit, meant: meant_as_fraction(value, limit) })
     }
+}
+
+/// What is unusual about a value that is allowed.
+#[must_use]
+pub fn unusual(value: Amount, limit: &Limit) -> Option<What> {
+    if let Some(meant) = meant_as_percent(value, limit) {
+        return Some(What::LikelyFraction { value, meant });
+    }
+    limit.outside_usual(value.base).map(|window| What::NotUsual { value, window, unit: limit.unit })
 }
 
 /// The limit of a field of this draft.
@@ -90,7 +105,7 @@ fn meant_as_percent(value: Amount, limit: &Limit) -> Option<Amount> {
     let strange = match limit.usual {
         Some(_) => limit.outside_usual(value.base).is_some() && limit.outside_usual(meant).is_none(),
         // Solids without a usual window: one percent of solids is no glue.
-        None => value.kind == crate::quantity::Kind::Solids,
+        None => value.kind == Kind::Solids,
     };
     (shares && value.base > 0.0 && value.base <= 0.01 && strange && limit.allows(meant))
         .then(|| Amount::from_base(value.kind, meant))
@@ -137,10 +152,7 @@ impl Reader<'_> {
     fn compare_with_usual(&mut self, field: Field, base: f64) {
         let limit = limit_of(self.draft, field);
         let value = Amount::from_base(self.draft.kind(field), base);
-        if let Some(meant) = meant_as_percent(value, &limit) {
-            self.say(Grade::Unusual, Place::Field(field), What::LikelyFraction { value, meant });
-        } else if let Some(window) = limit.outside_usual(base) {
-            let what = What::NotUsual { value, window, unit: limit.unit };
+        if let Some(what) = unusual(value, &limit) {
             self.say(Grade::Unusual, Place::Field(field), what);
         }
     }

@@ -67,6 +67,24 @@ pub enum Kind {
     BatchMass,
     /// Batch volumes.
     BatchVolume,
+    /// Masses on a laboratory balance.
+    BenchMass,
+    /// Volumes at the bench.
+    BenchVolume,
+    /// Flow of a spray pump at the bench, by volume.
+    BenchFlow,
+    /// Flow of a spray nozzle at the bench, by mass.
+    BenchMassFlow,
+    /// Lengths and widths of mats, boards and test pieces.
+    BenchExtent,
+    /// Load on a test piece.
+    Force,
+    /// Slope of load over deflection.
+    Slope,
+    /// Strength and modulus of elasticity.
+    Strength,
+    /// A whole number of things.
+    Count,
     /// A ratio without a unit.
     Ratio,
 }
@@ -114,6 +132,15 @@ impl Kind {
         Kind::Cost,
         Kind::BatchMass,
         Kind::BatchVolume,
+        Kind::BenchMass,
+        Kind::BenchVolume,
+        Kind::BenchFlow,
+        Kind::BenchMassFlow,
+        Kind::BenchExtent,
+        Kind::Force,
+        Kind::Slope,
+        Kind::Strength,
+        Kind::Count,
         Kind::Ratio,
     ];
 
@@ -160,7 +187,15 @@ impl Kind {
             Self::Cost => &[U::PerCubicMetre, U::PerThousandSquareFeetThreeQuarter, U::PerCubicFoot],
             Self::BatchMass => &[U::Kilogram, U::Pound, U::Gram, U::Tonne],
             Self::BatchVolume => &[U::Litre, U::Gallon, U::Millilitre, U::CubicMetre],
-            Self::Ratio => &[U::One, U::One],
+            Self::BenchMass => &[U::Gram, U::Gram, U::Kilogram, U::Pound],
+            Self::BenchVolume => &[U::Millilitre, U::Millilitre, U::Litre],
+            Self::BenchFlow => &[U::MillilitrePerMinute, U::MillilitrePerMinute, U::LitrePerHour, U::LitrePerMinute],
+            Self::BenchMassFlow => &[U::GramPerMinute, U::GramPerMinute, U::KilogramPerHour],
+            Self::BenchExtent => &[U::Millimetre, U::Inch, U::Centimetre],
+            Self::Force => &[U::Newton, U::PoundForce, U::Kilonewton],
+            Self::Slope => &[U::NewtonPerMillimetre, U::PoundForcePerInch],
+            Self::Strength => &[U::NewtonPerSquareMillimetre, U::PoundForcePerSquareInch],
+            Self::Ratio | Self::Count => &[U::One, U::One],
         }
     }
 
@@ -193,6 +228,10 @@ impl Kind {
     pub const fn digits(self) -> u8 {
         match self {
             Self::Temperature | Self::Dose | Self::Moisture | Self::Share | Self::PressFactor | Self::PressTime => 3,
+            Self::Strength => 3,
+            Self::BenchMass => 5,
+            // Every digit of a whole number is shown, and none after it.
+            Self::Count => 1,
             _ => 4,
         }
     }
@@ -231,6 +270,15 @@ impl Kind {
             Self::Cost => "cost",
             Self::BatchMass => "batch_mass",
             Self::BatchVolume => "batch_volume",
+            Self::BenchMass => "bench_mass",
+            Self::BenchVolume => "bench_volume",
+            Self::BenchFlow => "bench_flow",
+            Self::BenchMassFlow => "bench_mass_flow",
+            Self::BenchExtent => "bench_extent",
+            Self::Force => "force",
+            Self::Slope => "slope",
+            Self::Strength => "strength",
+            Self::Count => "count",
             Self::Ratio => "ratio",
         }
     }
