@@ -48,23 +48,23 @@ pub struct Limit {
 }
 
 impl Limit {
-    const fn from_to(unit: Unit, least: f64, most: f64) -> Self {
+    pub(super) const fn from_to(unit: Unit, least: f64, most: f64) -> Self {
         Self { unit, least, above_least: false, most, below_most: false, usual: None, optional: false }
     }
 
-    const fn above_to(unit: Unit, least: f64, most: f64) -> Self {
+    pub(super) const fn above_to(unit: Unit, least: f64, most: f64) -> Self {
         Self { above_least: true, ..Self::from_to(unit, least, most) }
     }
 
-    const fn below_most(self) -> Self {
+    pub(super) const fn below_most(self) -> Self {
         Self { below_most: true, ..self }
     }
 
-    const fn usually(self, low: f64, high: f64, source: Source) -> Self {
+    pub(super) const fn usually(self, low: f64, high: f64, source: Source) -> Self {
         Self { usual: Some(Window { low, high, source }), ..self }
     }
 
-    const fn optional(self) -> Self {
+    pub(super) const fn optional(self) -> Self {
         Self { optional: true, ..self }
     }
 

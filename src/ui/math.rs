@@ -26,7 +26,7 @@ pub struct Style<'a> {
 
 /// The formula in letters: "L₁ = m₁ / s₁".
 #[must_use]
-pub fn letters(working: &Working) -> String {
+pub fn letters<F, O>(working: &Working<F, O>) -> String {
     let right =
         markup(&working.formula, &|at| working.givens.get(at).map_or_else(String::new, |given| letter(given.symbol)));
     math(&format!("{}<mo>=</mo>{right}", letter(working.symbol)))
@@ -34,7 +34,7 @@ pub fn letters(working: &Working) -> String {
 
 /// The formula with the numbers put in, and its result in the same set of units.
 #[must_use]
-pub fn numbers(working: &Working, style: Style<'_>) -> String {
+pub fn numbers<F, O>(working: &Working<F, O>, style: Style<'_>) -> String {
     let left = markup(&working.formula, &|at| {
         working.givens.get(at).map_or_else(String::new, |given| quantity(given.amount, style))
     });

@@ -9,9 +9,9 @@ mod expr;
 /// The formulas of the balance.
 mod formula;
 /// What a field held when the recipe was solved.
-mod given;
+pub(in crate::domain) mod given;
 /// The letters of the model.
-mod symbol;
+pub(in crate::domain) mod symbol;
 
 pub use expr::Expr;
 pub use symbol::Symbol;
@@ -44,9 +44,9 @@ pub enum Origin {
 
 /// A number put into a formula.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Given {
+pub struct Given<O = Origin> {
     /// Where it comes from.
-    pub origin: Origin,
+    pub origin: O,
     /// Its letter.
     pub symbol: Symbol,
     /// The number.
@@ -66,15 +66,15 @@ pub enum Ground {
     Published(&'static str),
 }
 
-/// How a figure came about.
+/// How a figure came about. The balance's own figures by default; the bench has others.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Working {
+pub struct Working<F = Figure, O = Origin> {
     /// The figure.
-    pub figure: Figure,
+    pub figure: F,
     /// Its letter.
     pub symbol: Symbol,
     /// The numbers put in.
-    pub givens: Vec<Given>,
+    pub givens: Vec<Given<O>>,
     /// The formula over them.
     pub formula: Expr,
     /// The figure's value.
