@@ -48,6 +48,13 @@ pub mod water;
 /// How each figure came about.
 pub mod working;
 
+// At the bench.
+
+/// Trial boards: weigh-out sheets, series, boards made, effects.
+pub mod bench;
+/// At the line.
+pub mod line;
+
 // Made up beside the line.
 
 /// Molar ratio of formaldehyde to urea of a resin, and what extra urea does to it.

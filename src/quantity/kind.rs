@@ -77,6 +77,8 @@ pub enum Kind {
     BenchMassFlow,
     /// Lengths and widths of mats, boards and test pieces.
     BenchExtent,
+    /// Area of mats and boards.
+    BenchArea,
     /// Load on a test piece.
     Force,
     /// Slope of load over deflection.
@@ -137,6 +139,7 @@ impl Kind {
         Kind::BenchFlow,
         Kind::BenchMassFlow,
         Kind::BenchExtent,
+        Kind::BenchArea,
         Kind::Force,
         Kind::Slope,
         Kind::Strength,
@@ -192,6 +195,7 @@ impl Kind {
             Self::BenchFlow => &[U::MillilitrePerMinute, U::MillilitrePerMinute, U::LitrePerHour, U::LitrePerMinute],
             Self::BenchMassFlow => &[U::GramPerMinute, U::GramPerMinute, U::KilogramPerHour],
             Self::BenchExtent => &[U::Millimetre, U::Inch, U::Centimetre],
+            Self::BenchArea => &[U::SquareMetre, U::SquareFoot],
             Self::Force => &[U::Newton, U::PoundForce, U::Kilonewton],
             Self::Slope => &[U::NewtonPerMillimetre, U::PoundForcePerInch],
             Self::Strength => &[U::NewtonPerSquareMillimetre, U::PoundForcePerSquareInch],
@@ -275,6 +279,7 @@ impl Kind {
             Self::BenchFlow => "bench_flow",
             Self::BenchMassFlow => "bench_mass_flow",
             Self::BenchExtent => "bench_extent",
+            Self::BenchArea => "bench_area",
             Self::Force => "force",
             Self::Slope => "slope",
             Self::Strength => "strength",

@@ -150,6 +150,7 @@ pub(super) fn kind(kind: Kind) -> &'static str {
         Kind::BenchFlow => "Spray flow at the bench by volume",
         Kind::BenchMassFlow => "Spray flow at the bench by mass",
         Kind::BenchExtent => "Lengths of mats, boards and test pieces",
+        Kind::BenchArea => "Areas of mats and boards",
         Kind::Force => "Loads",
         Kind::Slope => "Load per deflection",
         Kind::Strength => "Strength and modulus of elasticity",

@@ -1,0 +1,3 @@
+//! Temporary.
+/// Student.
+pub mod student;
