@@ -121,6 +121,10 @@ const LAWS: &[(&[Dimension], &[Dimension])] = {
         (&[D::Stress, D::Area], &[D::Force]),
         (&[D::Stiffness, D::Length], &[D::Force]),
         (&[D::Stress, D::Length], &[D::Stiffness]),
+        (&[D::FlowPerFrequency, D::Frequency], &[D::MassFlow]),
+        (&[D::FlowPerRotation, D::Rotation], &[D::MassFlow]),
+        (&[D::SpecificVolume, D::MassFlow], &[D::VolumeFlow]),
+        (&[D::SpecificVolume, D::Density], &[D::Number]),
     ]
 };
 

@@ -1,1 +1,39 @@
+//! The only code that touches the browser. Nothing here panics: what the browser refuses comes back
+//! as an error or as `None`.
 
+/// The time, and how it reads here.
+pub mod clock;
+/// What happens to the page: other tabs' saves, another address, being left.
+pub mod event;
+/// Files given out and taken in.
+pub mod file;
+/// The part of the address behind `#`.
+pub mod hash;
+/// What the browser says about its user's habits.
+pub mod locale;
+/// Where the focus is, what is in view, and what the device answers to a media query.
+pub mod page;
+/// The page on paper.
+pub mod print;
+/// The browser's local storage.
+pub mod storage;
+/// Light and dark.
+pub mod theme;
+
+pub use storage::LocalStore;
+
+use wasm_bindgen::JsValue;
+
+/// The browser's own words for what went wrong.
+fn words(error: &JsValue) -> String {
+    use wasm_bindgen::JsCast;
+    match error.dyn_ref::<js_sys::Error>() {
+        Some(error) => String::from(error.message()),
+        // A DOMException is no Error to every engine, but has the same field.
+        None => js_sys::Reflect::get(error, &"message".into())
+            .ok()
+            .and_then(|message| message.as_string())
+            .or_else(|| error.as_string())
+            .unwrap_or_default(),
+    }
+}

@@ -65,7 +65,7 @@ pub fn read_entry(entry: &Entry, kind: Kind, limit: &Limit) -> Result<Option<f64
     if limit.allows(value.base) {
         Ok(Some(value.base))
     } else {
-        Err(What::NotAllowed { value, limit: *limit, meant: meant_as_fraction(value, limit) })
+        Err(What::NotAllowed { value, limit: *limit, meant: meant_as_fraction(value, reading.unit, limit) })
     }
 }
 
@@ -90,11 +90,10 @@ pub fn limit_of(draft: &Draft, field: Field) -> Limit {
     }
 }
 
-/// 65 typed where a fraction is meant: a hundredth of it is allowed and usual.
-fn meant_as_fraction(value: Amount, limit: &Limit) -> Option<Amount> {
-    let fractions = matches!(value.kind.dimension(), Dimension::Fraction);
+/// 65 typed where a fraction is meant: a hundredth of it is allowed.
+fn meant_as_fraction(value: Amount, unit: Unit, limit: &Limit) -> Option<Amount> {
     let meant = value.base / 100.0;
-    (fractions && value.base > 1.0 && limit.allows(meant)).then(|| Amount::from_base(value.kind, meant))
+    (unit == Unit::PerUnit && value.base > 1.0 && limit.allows(meant)).then(|| Amount::from_base(value.kind, meant))
 }
 
 /// 0.65 typed where 65 % is meant: not above 1 %, outside the usual, and a hundredfold is allowed

@@ -37,6 +37,8 @@ pub mod machine;
 pub mod money;
 /// The whole way at once: from a draft to its solved balance and everything there is to say.
 pub mod outcome;
+/// The same dose entered in another way.
+pub mod same_dose;
 /// Solves the balance.
 pub mod solve;
 /// The solved balance.
@@ -52,7 +54,10 @@ pub mod working;
 
 /// Trial boards: weigh-out sheets, series, boards made, effects.
 pub mod bench;
-/// At the line.
+
+// At the line.
+
+/// Pumps, catch tests, settings, what really runs, tanks, changeovers.
 pub mod line;
 
 // Made up beside the line.
@@ -65,6 +70,8 @@ pub mod glue_batch;
 mod interpolate;
 /// Equivalent weight of an isocyanate, the water it uses and the gas it releases.
 pub mod isocyanate;
+/// What is typed where solutions and glues are made up, and what comes of it.
+pub mod mix;
 /// Molar masses of the substances whose reactions are reckoned with.
 pub mod molar_mass;
 /// The substances that a mill dissolves in water, and how much of each dissolves.

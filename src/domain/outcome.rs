@@ -4,7 +4,7 @@ use super::check::check;
 use super::draft::{Draft, WaterWay};
 use super::field::{Field, LiquidField};
 use super::finding::{Finding, Grade, Place, What};
-use super::input::{Dosing, Input, WaterPlan};
+use super::input::{Dosing, Feed, Input, WaterPlan};
 use super::limit::PRESS_FACTOR;
 use super::machine::Machine;
 use super::solve::{Unsolvable, solve};
@@ -45,7 +45,8 @@ pub fn work_out(draft: &Draft) -> Outcome {
             None
         }
     });
-    findings.sort_by_key(|finding| finding.grade);
+    let of_grade = |grade| findings.iter().filter(move |finding| finding.grade == grade).copied();
+    let findings = [Grade::Stop, Grade::Unusual, Grade::Note].into_iter().flat_map(of_grade).collect();
     Outcome { case, findings }
 }
 
@@ -100,7 +101,8 @@ fn examine(input: &Input, solved: &Solved, findings: &mut Vec<Finding>) {
             },
         );
     }
-    if let Some(factor) = line.press_factor {
+    // A press factor that was typed is compared at its field.
+    if let Some(factor) = line.press_factor.filter(|_| !matches!(input.feed, Feed::PressFactor(..))) {
         let unit = Unit::SecondPerMillimetre;
         let value = Amount::from_base(Kind::PressFactor, factor.value);
         if !(PRESS_FACTOR.low..=PRESS_FACTOR.high).contains(&value.get(unit)) {

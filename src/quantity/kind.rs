@@ -89,6 +89,26 @@ pub enum Kind {
     Count,
     /// A ratio without a unit.
     Ratio,
+    /// A pump's setting in percent of its full setting.
+    SettingPercent,
+    /// A pump's setting as the frequency of its drive.
+    SettingFrequency,
+    /// A pump's setting as the speed of its shaft.
+    SettingRotation,
+    /// Mass flow of a pump per frequency of its drive.
+    FlowPerFrequency,
+    /// Mass flow of a pump per speed of its shaft.
+    FlowPerRotation,
+    /// Seconds and minutes at the line: catching, travelling.
+    RunTime,
+    /// Area of a mat sample.
+    SampleArea,
+    /// Mass of a liquid per mass of moist fibre.
+    DoseRate,
+    /// Volume of a liquid per mass of moist fibre.
+    VolumeDoseRate,
+    /// Thermal expansion of a liquid.
+    Expansion,
 }
 
 /// Which customary system a figure is shown in unless its kind has a unit of its own.
@@ -145,6 +165,16 @@ impl Kind {
         Kind::Strength,
         Kind::Count,
         Kind::Ratio,
+        Kind::SettingPercent,
+        Kind::SettingFrequency,
+        Kind::SettingRotation,
+        Kind::FlowPerFrequency,
+        Kind::FlowPerRotation,
+        Kind::RunTime,
+        Kind::SampleArea,
+        Kind::DoseRate,
+        Kind::VolumeDoseRate,
+        Kind::Expansion,
     ];
 
     /// The units offered, the usual metric one first, the usual US one second (the same one twice
@@ -200,6 +230,16 @@ impl Kind {
             Self::Slope => &[U::NewtonPerMillimetre, U::PoundForcePerInch],
             Self::Strength => &[U::NewtonPerSquareMillimetre, U::PoundForcePerSquareInch],
             Self::Ratio | Self::Count => &[U::One, U::One],
+            Self::SettingPercent => &[U::Percent, U::Percent],
+            Self::SettingFrequency => &[U::Hertz, U::Hertz],
+            Self::SettingRotation => &[U::TurnPerMinute, U::TurnPerMinute],
+            Self::FlowPerFrequency => &[U::KilogramPerHourPerHertz, U::PoundPerHourPerHertz],
+            Self::FlowPerRotation => &[U::KilogramPerHourPerTurn, U::PoundPerHourPerTurn],
+            Self::RunTime => &[U::Second, U::Second, U::Minute, U::Hour],
+            Self::SampleArea => &[U::SquareMetre, U::SquareFoot, U::SquareCentimetre],
+            Self::DoseRate => &[U::KilogramPerTonne, U::PoundPerShortTon],
+            Self::VolumeDoseRate => &[U::LitrePerTonne, U::GallonPerShortTon],
+            Self::Expansion => &[U::PercentPerKelvin, U::PercentPerFahrenheit],
         }
     }
 
@@ -236,6 +276,7 @@ impl Kind {
             Self::BenchMass => 5,
             // Every digit of a whole number is shown, and none after it.
             Self::Count => 1,
+            Self::SettingPercent | Self::SettingFrequency | Self::RunTime | Self::Expansion => 3,
             _ => 4,
         }
     }
@@ -285,6 +326,16 @@ impl Kind {
             Self::Strength => "strength",
             Self::Count => "count",
             Self::Ratio => "ratio",
+            Self::SettingPercent => "setting_percent",
+            Self::SettingFrequency => "setting_frequency",
+            Self::SettingRotation => "setting_rotation",
+            Self::FlowPerFrequency => "flow_per_frequency",
+            Self::FlowPerRotation => "flow_per_rotation",
+            Self::RunTime => "run_time",
+            Self::SampleArea => "sample_area",
+            Self::DoseRate => "dose_rate",
+            Self::VolumeDoseRate => "volume_dose_rate",
+            Self::Expansion => "expansion",
         }
     }
 }

@@ -4,8 +4,8 @@ use super::{customary as cu, exact};
 use std::marker::PhantomData;
 use uom::si::f64 as q;
 use uom::si::{
-    available_energy, length, linear_mass_density, mass, mass_density, power, thermodynamic_temperature, time,
-    velocity, volume,
+    available_energy, frequency, length, linear_mass_density, mass, mass_density, power, thermodynamic_temperature,
+    time, velocity, volume,
 };
 
 /// What a unit measures. Two units convert into each other exactly when they share a dimension.
@@ -39,6 +39,18 @@ pub enum Dimension {
     Stress,
     /// Force per length, as the slope of a load over a deflection.
     Stiffness,
+    /// A drive's frequency, as its inverter shows it.
+    Frequency,
+    /// Turns of a shaft per time.
+    Rotation,
+    /// Mass flow per frequency of the drive.
+    FlowPerFrequency,
+    /// Mass flow per turns per time.
+    FlowPerRotation,
+    /// Volume per mass of something else.
+    SpecificVolume,
+    /// Relative change of volume per change of temperature.
+    Expansion,
     /// Money per mass.
     Price,
     /// Money per volume of board.
@@ -161,6 +173,7 @@ units! {
     Inch: Length, "in", ["inch", "inches", "\""], uom_into!(Length, length::inch), uom_from!(Length, length::inch);
     Foot: Length, "ft", ["foot", "feet", "'"], uom_into!(Length, length::foot), uom_from!(Length, length::foot);
 
+    SquareCentimetre: Area, "cm²", ["cm2"], |x: f64| x * 1.0e-4, |x: f64| x / 1.0e-4;
     SquareMetre: Area, "m²", ["m2"], |x: f64| x, |x: f64| x;
     SquareFoot: Area, "ft²", ["ft2", "sq ft"], |x: f64| x * (exact::FOOT * exact::FOOT), |x: f64| x / (exact::FOOT * exact::FOOT);
     SquareMetrePerHour: AreaFlow, "m²/h", ["m2/h"], |x: f64| x / exact::HOUR, |x: f64| x * exact::HOUR;
@@ -209,6 +222,27 @@ units! {
     Percent: Fraction, "%", ["percent", "pct"], |x: f64| x / 100.0, |x: f64| x * 100.0;
     /// A plain fraction, kg/kg.
     PerUnit: Fraction, "kg/kg", ["fraction"], |x: f64| x, |x: f64| x;
+    KilogramPerTonne: Fraction, "kg/t", [], |x: f64| x / 1_000.0, |x: f64| x * 1_000.0;
+    PoundPerShortTon: Fraction, "lb/short ton", ["lbs/short ton"], |x: f64| x / 2_000.0, |x: f64| x * 2_000.0;
+
+    LitrePerTonne: SpecificVolume, "L/t", ["l/t"], |x: f64| x / 1.0e6, |x: f64| x * 1.0e6;
+    GallonPerShortTon: SpecificVolume, "US gal/short ton", ["gal/short ton"], |x: f64| x * (exact::GALLON / (2_000.0 * exact::POUND)), |x: f64| x / (exact::GALLON / (2_000.0 * exact::POUND));
+    CubicMetrePerKilogram: SpecificVolume, "m³/kg", ["m3/kg"], |x: f64| x, |x: f64| x;
+    CubicFootPerPound: SpecificVolume, "ft³/lb", ["ft3/lb"], |x: f64| x * (exact::CUBIC_FOOT / exact::POUND), |x: f64| x / (exact::CUBIC_FOOT / exact::POUND);
+
+    Hertz: Frequency, "Hz", ["hertz"], uom_into!(Frequency, frequency::hertz), uom_from!(Frequency, frequency::hertz);
+    /// The base of a rotation is the number of turns a minute itself: it is read off a drive, and never
+    /// reckoned with as a frequency.
+    TurnPerMinute: Rotation, "rpm", ["r/min", "rev/min"], |x: f64| x, |x: f64| x;
+    KilogramPerHourPerHertz: FlowPerFrequency, "kg/h per Hz", [], |x: f64| x / exact::HOUR, |x: f64| x * exact::HOUR;
+    PoundPerHourPerHertz: FlowPerFrequency, "lb/h per Hz", [], |x: f64| x * (exact::POUND / exact::HOUR), |x: f64| x / (exact::POUND / exact::HOUR);
+    KilogramPerHourPerTurn: FlowPerRotation, "kg/h per rpm", [], |x: f64| x / exact::HOUR, |x: f64| x * exact::HOUR;
+    PoundPerHourPerTurn: FlowPerRotation, "lb/h per rpm", [], |x: f64| x * (exact::POUND / exact::HOUR), |x: f64| x / (exact::POUND / exact::HOUR);
+
+    PercentPerKelvin: Expansion, "%/K", ["%/°c"], |x: f64| x / 100.0, |x: f64| x * 100.0;
+    PercentPerFahrenheit: Expansion, "%/°F", [], |x: f64| x * 0.018, |x: f64| x / 0.018;
+    PerKelvin: Expansion, "/K", ["/°c"], |x: f64| x, |x: f64| x;
+    PerFahrenheit: Expansion, "/°F", [], |x: f64| x * 1.8, |x: f64| x / 1.8;
 
     /// Water per oven-dry mass (EN 322).
     PercentDryBasis: Moisture, "% dry basis", ["% dry", "% db", "% d.b.", "dry basis", "db"], |x: f64| x / 100.0, |x: f64| x * 100.0;

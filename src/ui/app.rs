@@ -1,8 +1,91 @@
 //! The frame around all pages.
 
+use super::keep;
+use super::page;
+use super::part::{announce, bar, print, trouble};
+use super::route::Page;
+use super::state::{State, provide};
+use crate::browser::{hash, page as browser, theme};
+use crate::ui::erased::{live, memo, on};
 use leptos::prelude::*;
 
 /// Puts the app into the page's body.
 pub fn mount() {
-    mount_to_body(|| view! { <main><h1>"Haulm"</h1></main> });
+    mount_to_body(app);
+}
+
+fn app() -> AnyView {
+    let state = keep::start();
+    provide(state);
+    keep::keep(state);
+    follow_address(state);
+    listen_to_keys(state);
+    follow_theme(state);
+    view! {
+        <a class="skip" href="#content" on:click=on(move |event: leptos::ev::MouseEvent| {
+            // The hash is the page's; only the focus moves.
+            event.prevent_default();
+            browser::focus("content");
+        })>{state.words.tools.skip_to_content}</a>
+        {bar::bar()}
+        {trouble::trouble()}
+        <main id="content" tabindex="-1">{live(move || body(state.page.get()))}</main>
+        {announce::announce()}
+        {print::sheet()}
+    }
+    .into_any()
+}
+
+fn body(page: Page) -> AnyView {
+    match page {
+        Page::Recipe => page::recipe::recipe(),
+        Page::Mix => page::mix::mix(),
+        Page::Systems => page::systems::systems(),
+        Page::Shelf => page::shelf::shelf(),
+        Page::Help => page::help::help(),
+    }
+}
+
+/// The page follows the address, and the window's title the page.
+fn follow_address(state: State) {
+    let read = move || state.page.set(Page::of(&hash::read()));
+    read();
+    window_event_listener(leptos::ev::hashchange, move |_| read());
+    Effect::new(move |_| {
+        let words = state.words;
+        let page = match state.page.get() {
+            Page::Recipe => state.title.with(|title| title.name.clone()),
+            page => bar::page_name(words, page).to_owned(),
+        };
+        browser::set_title(&if page.is_empty() {
+            words.tools.app.to_owned()
+        } else {
+            format!("{page} – {}", words.tools.app)
+        });
+        browser::set_language(words.code);
+    });
+}
+
+/// Keys that work all over the app, outside boxes that take text.
+fn listen_to_keys(state: State) {
+    window_event_listener(leptos::ev::keydown, move |event| {
+        let command = event.ctrl_key() || event.meta_key();
+        let key = event.key();
+        let act: fn(State) = match (command, key.as_str()) {
+            (true, "s" | "S") => |state| _ = state.save(),
+            (true, "k") => |_| browser::focus("find"),
+            (false, "/") if !browser::in_text(&event) => |_| browser::focus("find"),
+            (true, "z") if !event.shift_key() && !browser::in_text(&event) => |state| state.undo(),
+            (true, "y" | "Z" | "z") if !browser::in_text(&event) => |state| state.redo(),
+            _ => return,
+        };
+        event.prevent_default();
+        act(state);
+    });
+}
+
+/// The scheme chosen, for the sheet to follow; without a choice the device's.
+fn follow_theme(state: State) {
+    let chosen = memo(move || state.settings.with(|settings| settings.theme));
+    Effect::new(move |_| theme::apply(chosen.get()));
 }

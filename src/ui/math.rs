@@ -102,5 +102,6 @@ fn markup(expr: &Expr, given: &dyn Fn(usize) -> String) -> String {
             markup(left, given),
             markup(right, given)
         ),
+        Expr::Sqrt(of) => format!("<msqrt>{}</msqrt>", markup(of, given)),
     }
 }

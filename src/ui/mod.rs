@@ -1,10 +1,32 @@
-//! What a person sees. The words are plain Rust and compile natively; the rest needs a browser.
+//! What a person sees. The words, the geometry of the drawings and what needs no page are plain Rust
+//! and compile natively; the rest needs a browser.
 
+/// Drawings to scale.
+pub mod chart;
+/// Boxes to type and choose in.
+pub mod field;
+/// Steps that can be taken back.
+pub mod history;
 /// Workings as MathML.
 pub mod math;
+/// The pages by their hash.
+pub mod route;
+/// All words.
 pub mod text;
 
 #[cfg(target_arch = "wasm32")]
 mod app;
+#[cfg(target_arch = "wasm32")]
+mod cells;
+#[cfg(target_arch = "wasm32")]
+mod erased;
+#[cfg(target_arch = "wasm32")]
+mod keep;
+#[cfg(target_arch = "wasm32")]
+mod page;
+#[cfg(target_arch = "wasm32")]
+mod part;
+#[cfg(target_arch = "wasm32")]
+mod state;
 #[cfg(target_arch = "wasm32")]
 pub use app::mount;

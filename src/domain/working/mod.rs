@@ -42,7 +42,7 @@ pub enum Origin {
     Constant(Constant),
 }
 
-/// A number put into a formula.
+/// A number put into a formula. What it may come from depends on the sheet that explains itself.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Given<O = Origin> {
     /// Where it comes from.

@@ -44,7 +44,7 @@ pub(super) fn with_unit(number: &str, unit: Unit, currency: &str) -> String {
 }
 
 /// Without the zeros at the end of the decimals; a power of ten behind them stays.
-fn without_zeros(text: &str, mark: char) -> String {
+pub(super) fn without_zeros(text: &str, mark: char) -> String {
     let (digits, power) = text.split_at(text.find(" × ").unwrap_or(text.len()));
     if !digits.contains(mark) {
         return text.to_owned();

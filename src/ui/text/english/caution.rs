@@ -12,7 +12,7 @@ pub(super) fn caution(caution: Caution) -> CautionWords {
     match caution {
         Caution::Isocyanate => CautionWords {
             title: "Isocyanate",
-            text: "pMDI and other isocyanates can sensitise airways and skin, once and for all. Keep vapour, mist and \
+            text: "pMDI and other isocyanates can sensitise airways and skin, for life. Keep vapour, mist and \
                    splashes away from people. Keep water out of feed lines and drums. Never seal a container that \
                    water got into: it makes carbon dioxide, and the pressure can burst it.",
             limits: "MDI: 0.05 mg/m³ over a shift and 0.2 mg/m³ over 10 minutes (NIOSH REL); ceiling 0.02 ppm, \

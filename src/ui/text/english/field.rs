@@ -20,9 +20,10 @@ pub(super) fn field(field: Field, draft: &Draft) -> FieldWords {
         Field::FibreMoisture => words("Fibre moisture", "Of the dried fibre as it enters the blender."),
         Field::FibrePrice => words("Fibre price, oven-dry", "Per oven-dry mass."),
         Field::MatMoisture => words("Mat moisture wanted", "At the former; the water dose follows from it."),
-        Field::DryingLoss => {
-            words("Drying on the way", "Points of dry-basis moisture lost between blender and former.")
-        }
+        Field::DryingLoss => words(
+            "Drying on the way, dry-basis points",
+            "Points of dry-basis moisture lost between blender and former.",
+        ),
         Field::WaterOnFibre => words("Water dose, water on oven-dry fibre", "kg of water per 100 kg oven-dry fibre."),
         Field::WaterFlow => words("Water dose, flow", ""),
         Field::BoardDensity => words("Board density", "Finished board at its board moisture (EN 323)."),
@@ -89,17 +90,14 @@ fn dose(way: DoseWay) -> FieldWords {
 
 pub(super) fn field_name(asked: Field, draft: &Draft) -> String {
     let label = field(asked, draft).label;
-    match asked {
-        Field::Liquid(id, _) => match draft.liquid(id) {
-            Some(liquid) => format!("{}, {}", name::liquid(liquid), lower_first(label)),
-            None => label.to_owned(),
-        },
-        _ => label.to_owned(),
+    let Field::Liquid(id, part) = asked else { return label.to_owned() };
+    let Some(liquid) = draft.liquid(id) else { return label.to_owned() };
+    let name = name::liquid(liquid);
+    match part {
+        LiquidField::Dose => format!("Dose of {name}, {}", label.trim_start_matches("Dose, ")),
+        LiquidField::Solids => format!("Solids of {name}, as delivered"),
+        LiquidField::Density => format!("Density of {name}"),
+        LiquidField::SpraySolids => format!("Spray solids of {name}"),
+        LiquidField::Price => format!("Price of {name}"),
     }
-}
-
-/// The label within a sentence. All English labels begin with a word, none with a name.
-fn lower_first(label: &str) -> String {
-    let mut chars = label.chars();
-    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
 }

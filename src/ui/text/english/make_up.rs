@@ -57,7 +57,7 @@ pub(super) fn make_up(error: &MakeUpError, context: &Context<'_>) -> Message {
         MakeUpError::AboveSaturation { solute: what, given, largest, temperature } => message(
             format!(
                 "Concentration: {} does not dissolve to {} at {}; at most {} does.",
-                solute(what),
+                lower(solute(what)),
                 share(given, context),
                 degrees(temperature, context),
                 share(largest, context)

@@ -4,27 +4,44 @@
 mod entry;
 mod range;
 
+use self::entry::Asked;
 use super::field::field_name;
 use super::name;
 use crate::domain::field::LiquidField;
 use crate::domain::machine::Machine;
 use crate::domain::{Field, Finding, LiquidId, Place, What};
 use crate::quantity::Amount;
-use crate::ui::text::{Context, Message, shown};
+use crate::ui::text::{Context, Loose, Message, shown};
 
 pub(super) fn finding(finding: &Finding, context: &Context<'_>) -> Message {
     let place = place(finding.place, context);
+    let asked = Asked::of(finding.place, context);
     let (what, mend) = match finding.what {
-        What::Missing => entry::missing(finding.place, context),
-        What::Unreadable(error) => entry::unreadable(finding.place, error, context),
-        What::NotAllowed { value, limit, meant } => entry::not_allowed(finding.place, value, &limit, meant, context),
-        What::LikelyFraction { value, meant } => entry::likely_fraction(value, meant, context),
-        What::NotUsual { value, window, unit } => entry::not_usual(finding.place, value, window, unit, context),
+        What::NotUsual { value, window, unit } if asked.is_none() => entry::press_factor(value, window, unit, context),
         What::TooWet { excess, mat, way_out } => too_wet(excess, mat, way_out, context),
         What::OverLimit { machine, used, fibre_at_limit } => over_limit(machine, used, fibre_at_limit, context),
-        other => plain(other, finding.place, context),
+        other => of_entry(&other, asked, context).unwrap_or_else(|| plain(other, finding.place, context)),
     };
     Message { what: format!("{place}: {what}"), mend }
+}
+
+/// What is wrong or unusual with an entry outside the recipe.
+pub(super) fn loose_entry(what: &What, loose: &Loose<'_>, context: &Context<'_>) -> Message {
+    let asked = Asked { typed: loose.typed, kind: loose.kind, limit: loose.limit };
+    let (what, mend) = of_entry(what, Some(asked), context).unwrap_or_default();
+    Message { what: format!("{}: {what}", loose.name), mend }
+}
+
+/// What a box by itself can have wrong; `None` for what needs the recipe to be told.
+fn of_entry(what: &What, asked: Option<Asked<'_>>, context: &Context<'_>) -> Option<(String, String)> {
+    Some(match *what {
+        What::Missing => entry::missing(asked, context),
+        What::Unreadable(error) => entry::unreadable(asked, error, context),
+        What::NotAllowed { value, limit, meant } => entry::not_allowed(asked, value, &limit, meant, context),
+        What::LikelyFraction { value, meant } => entry::likely_fraction(value, meant, context),
+        What::NotUsual { value, window, unit } => entry::not_usual(value, window, unit, context),
+        _ => return None,
+    })
 }
 
 /// What the message is about, as it begins.
@@ -40,17 +57,8 @@ fn liquid_name(id: LiquidId, context: &Context<'_>) -> String {
     context.draft.liquid(id).map_or_else(|| "A liquid".to_owned(), |liquid| name::liquid(liquid).into_owned())
 }
 
-/// The liquid that a place belongs to.
-fn liquid_at(place: Place, context: &Context<'_>) -> String {
-    match place {
-        Place::Field(Field::Liquid(id, _)) | Place::Liquid(id) => liquid_name(id, context),
-        Place::Field(_) | Place::Station(_) => "this liquid".to_owned(),
-    }
-}
-
 /// Findings that carry few numbers or none.
 fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
-    let liquid = || liquid_at(place, context);
     let (what, mend) = match what {
         What::SprayThicker => {
             let as_delivered = match place {
@@ -63,11 +71,11 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
             )
         }
         What::BaseLoop => (
-            format!("the dose of {} leads back to itself, by way of the liquids it is dosed on.", liquid()),
+            "it leads back to itself, by way of the liquids that it is dosed on.".to_owned(),
             "Dose one liquid of the loop on oven-dry fibre.".to_owned(),
         ),
         What::BaseMissing => (
-            format!("{} is dosed on the solids of a liquid that is not in this recipe.", liquid()),
+            "it is meant on the solids of a liquid that is not in this recipe.".to_owned(),
             "Choose another base for the dose, or add the liquid it was dosed on.".to_owned(),
         ),
         What::TooManyLiquids { most } => (
@@ -84,7 +92,10 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
             format!(
                 "Type it, such as {}, or fix the fibre flow in another way.",
                 match place {
-                    Place::Field(field) => range::example(field, context),
+                    Place::Field(field) => {
+                        let asked = Asked::at(field, context);
+                        range::example(&asked.limit, asked.kind, context)
+                    }
                     Place::Liquid(_) | Place::Station(_) => "2.5 m".to_owned(),
                 }
             ),
@@ -98,7 +109,7 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
         ),
         What::DriesBelowZero { blender_out } => (
             format!(
-                "more than the furnish holds: it leaves the blender with a moisture of {}.",
+                "more than the furnish holds. It leaves the blender with a moisture of {}.",
                 shown(blender_out, context)
             ),
             "Type a smaller loss, or bring more water into the blender.".to_owned(),
@@ -117,7 +128,7 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
         ),
         What::NoHardener => (
             "a UF or MUF resin, and no hardener beside it.".to_owned(),
-            "Add the hardener, unless the resin comes with one or is cured by the acid of the fibre alone.".to_owned(),
+            "Add the hardener, unless the resin comes with one mixed in.".to_owned(),
         ),
         What::HardenerNotOnBinder => (
             "a hardener that is not dosed on the solids of a binder.".to_owned(),
@@ -160,8 +171,8 @@ fn too_wet(excess: Amount, mat: Amount, way_out: Option<Amount>, context: &Conte
     );
     let mend = match way_out {
         Some(fibre) => format!(
-            "Dry the fibre to {}, at which the water dose is exactly zero; or take resin with more solids, a smaller \
-             dose, or a higher mat moisture.",
+            "Dry the fibre to {}, at which the water dose is exactly zero; or take liquids with more \
+             solids, smaller doses, or a higher mat moisture.",
             shown(fibre, context)
         ),
         None => "No fibre is dry enough: the liquids alone bring more water than is needed. Take liquids with more \

@@ -1,15 +1,23 @@
 //! Ranges and examples, in the units chosen.
 
-use crate::domain::check::limit_of;
 use crate::domain::limit::{Limit, Window};
-use crate::domain::{Draft, Field};
 use crate::quantity::{Amount, Kind, Unit, format};
-use crate::ui::text::show::with_unit;
+use crate::ui::text::show::{with_unit, without_zeros};
 use crate::ui::text::{Context, trimmed};
 
 /// A bound of a limit as a number in the unit chosen.
 fn bound(value: f64, unit: Unit, kind: Kind, context: &Context<'_>) -> String {
     trimmed(Amount::from_base(kind, unit.to_base(value)), context)
+}
+
+/// An end of what is usual: nobody draws that line finer than to three digits.
+fn end(value: f64, unit: Unit, kind: Kind, context: &Context<'_>) -> String {
+    let chosen = context.units.unit(kind);
+    rounded(Amount::from_base(kind, unit.to_base(value)).get(chosen), context)
+}
+
+fn rounded(value: f64, context: &Context<'_>) -> String {
+    without_zeros(&format::significant(value, 3, context.units.mark), context.units.mark.char())
 }
 
 fn unit_behind(number: &str, kind: Kind, context: &Context<'_>) -> String {
@@ -30,8 +38,8 @@ pub(super) fn allowed(limit: &Limit, kind: Kind, context: &Context<'_>) -> Strin
 
 /// What is usual: "1 to 12 % dry basis".
 pub(super) fn usual(window: Window, kind: Kind, unit: Unit, context: &Context<'_>) -> String {
-    let low = bound(window.low, unit, kind, context);
-    let high = bound(window.high, unit, kind, context);
+    let low = end(window.low, unit, kind, context);
+    let high = end(window.high, unit, kind, context);
     if low == high { unit_behind(&low, kind, context) } else { unit_behind(&format!("{low} to {high}"), kind, context) }
 }
 
@@ -39,29 +47,31 @@ pub(super) fn usual(window: Window, kind: Kind, unit: Unit, context: &Context<'_
 /// one of them.
 pub(super) fn beside(amount: Amount, bounds: &[f64], unit: Unit, context: &Context<'_>) -> String {
     let short = trimmed(amount, context);
-    let looks_like = bounds.iter().any(|value| bound(*value, unit, amount.kind, context) == short);
-    let number =
-        if looks_like { format::full(amount.get(context.units.unit(amount.kind)), context.units.mark) } else { short };
+    let chosen = context.units.unit(amount.kind);
+    let coarse = rounded(amount.get(chosen), context);
+    let looks_like = bounds.iter().any(|value| end(*value, unit, amount.kind, context) == coarse);
+    let number = if looks_like { format::full(amount.get(chosen), context.units.mark) } else { short };
     unit_behind(&number, amount.kind, context)
 }
 
-/// A number that would do in the field, with its unit.
-pub(super) fn example(field: Field, context: &Context<'_>) -> String {
-    unit_behind(&example_number(field, context), context.draft.kind(field), context)
+/// A number that would do in the box, with its unit.
+pub(super) fn example(limit: &Limit, kind: Kind, context: &Context<'_>) -> String {
+    unit_behind(&example_number(limit, kind, context), kind, context)
 }
 
-/// A number that would do in the field, in the unit chosen, as it can be typed.
-pub(super) fn example_number(field: Field, context: &Context<'_>) -> String {
-    let kind = context.draft.kind(field);
-    let base = example_base(field, kind, context.draft);
+/// A number that would do in the box, in the unit chosen, as it can be typed.
+pub(super) fn example_number(limit: &Limit, kind: Kind, context: &Context<'_>) -> String {
+    let base = example_base(limit, kind);
     format::editable(two_digits(context.units.unit(kind).from_base(base)), context.units.mark)
 }
 
-/// An ordinary value for the field: the middle of what is usual, or one for its kind.
-fn example_base(field: Field, kind: Kind, draft: &Draft) -> f64 {
-    let limit = limit_of(draft, field);
+/// An ordinary value for the box: the middle of what is usual, by ratio where that spans from above
+/// zero, or one for its kind.
+fn example_base(limit: &Limit, kind: Kind) -> f64 {
     if let Some(window) = limit.usual {
-        return f64::midpoint(limit.unit.to_base(window.low), limit.unit.to_base(window.high));
+        let middle =
+            if window.low > 0.0 { (window.low * window.high).sqrt() } else { f64::midpoint(window.low, window.high) };
+        return limit.unit.to_base(middle);
     }
     let (value, unit) = match kind {
         Kind::FibreFlow => (12_000.0, Unit::KilogramPerHour),

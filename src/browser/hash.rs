@@ -1,0 +1,16 @@
+//! The part of the address behind `#`.
+
+/// What stands behind `#`, without it; empty when nothing does.
+#[must_use]
+pub fn read() -> String {
+    let hash = web_sys::window().and_then(|window| window.location().hash().ok()).unwrap_or_default();
+    hash.strip_prefix('#').unwrap_or(&hash).to_owned()
+}
+
+/// Goes to `#hash`, as a step that the browser's back button undoes.
+pub fn go(hash: &str) {
+    if let Some(window) = web_sys::window() {
+        // Refused only in a page being unloaded, where it no longer matters.
+        drop(window.location().set_hash(hash));
+    }
+}

@@ -1,0 +1,122 @@
+//! Where the focus is, what is in view, and what the device answers to a media query.
+
+use leptos::ev;
+use leptos::prelude::{document, window};
+use wasm_bindgen::JsCast;
+use wasm_bindgen::prelude::Closure;
+use web_sys::{Element, HtmlElement, HtmlInputElement, Node};
+
+/// The language that the page is written in, as a BCP 47 code.
+pub fn set_language(code: &str) {
+    if let Some(root) = document().document_element() {
+        // Refused for a name that is none; this one is.
+        _ = root.set_attribute("lang", code);
+    }
+}
+
+/// The title of window and tab.
+pub fn set_title(title: &str) {
+    document().set_title(title);
+}
+
+/// Whether the device answers to a media query now.
+#[must_use]
+pub fn matches(media: &str) -> bool {
+    window().match_media(media).ok().flatten().is_some_and(|list| list.matches())
+}
+
+/// Tells whether the device answers to a media query each time that changes, as long as the page lasts.
+pub fn watch(media: &str, tell: impl Fn(bool) + 'static) {
+    let Ok(Some(list)) = window().match_media(media) else { return };
+    let source = list.clone();
+    let changed = Closure::<dyn Fn()>::new(move || tell(source.matches()));
+    if list.add_event_listener_with_callback("change", changed.as_ref().unchecked_ref()).is_ok() {
+        changed.forget();
+    }
+}
+
+fn find(selector: &str) -> Option<HtmlElement> {
+    document().query_selector(selector).ok().flatten()?.dyn_into().ok()
+}
+
+/// Puts the focus on the element with an id and brings it into view.
+pub fn focus(id: &str) {
+    if let Some(element) = document().get_element_by_id(id).and_then(|element| element.dyn_into::<HtmlElement>().ok()) {
+        // What is folded away can take no focus.
+        unfold(&element);
+        _ = element.focus();
+    }
+}
+
+/// The field that has the focus, by its key.
+#[must_use]
+pub fn focused_field() -> Option<String> {
+    document().active_element()?.get_attribute("data-field")
+}
+
+/// Puts the focus into a field by its key.
+pub fn focus_field(key: &str) {
+    if let Some(element) = find(&format!("[data-field=\"{key}\"]")) {
+        unfold(&element);
+        _ = element.focus();
+    }
+}
+
+/// Opens every `<details>` around an element.
+fn unfold(element: &Element) {
+    let mut around = element.parent_element();
+    while let Some(parent) = around {
+        if parent.tag_name() == "DETAILS" {
+            _ = parent.set_attribute("open", "");
+        }
+        around = parent.parent_element();
+    }
+}
+
+/// Puts the focus into the field after the one with `key`, in the order of the page, and selects
+/// what it holds. At the last field nothing happens.
+pub fn focus_after(key: &str) {
+    let Ok(fields) = document().query_selector_all("input[data-field]") else { return };
+    let fields = (0..fields.length()).filter_map(|at| fields.get(at)).filter_map(|node| node.dyn_into().ok());
+    let mut after = fields
+        .skip_while(|field: &HtmlInputElement| field.get_attribute("data-field").as_deref() != Some(key))
+        .skip(1)
+        // What is folded away has no box.
+        .filter(|field| field.get_client_rects().length() > 0);
+    if let Some(field) = after.next() {
+        _ = field.focus();
+        field.select();
+    }
+}
+
+/// Brings all elements that match `selector` into view, each in what scrolls around it, and puts
+/// the focus on the first one.
+pub fn show(selector: &str) {
+    let Ok(found) = document().query_selector_all(selector) else { return };
+    let found: Vec<HtmlElement> =
+        (0..found.length()).filter_map(|at| found.get(at)).filter_map(|node: Node| node.dyn_into().ok()).collect();
+    for element in found.iter().rev() {
+        element.scroll_into_view();
+    }
+    if let Some(first) = found.first() {
+        _ = first.focus();
+    }
+}
+
+/// Whether a key goes into a box that takes text, so that it is no shortcut.
+#[must_use]
+pub fn in_text(event: &ev::KeyboardEvent) -> bool {
+    let Some(element) = event.target().and_then(|target| target.dyn_into::<Element>().ok()) else { return false };
+    matches!(element.tag_name().as_str(), "INPUT" | "TEXTAREA")
+}
+
+/// Whether the element that the focus goes to lies inside the one that hears of it.
+#[must_use]
+pub fn stays_inside(event: &ev::FocusEvent) -> bool {
+    let inside = || {
+        let around = event.current_target()?.dyn_into::<Node>().ok()?;
+        let to = event.related_target()?.dyn_into::<Node>().ok()?;
+        Some(around.contains(Some(&to)))
+    };
+    inside().unwrap_or(false)
+}

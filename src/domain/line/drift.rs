@@ -1,0 +1,65 @@
+//! How far a pump has moved since an earlier catch test.
+
+use super::catch_test::{Calibration, CalibrationId};
+use super::pump::Pump;
+use super::regression::CONFIDENCE;
+use super::setting::Setting;
+use super::student;
+use uom::ConstZero;
+use uom::si::f64::{MassDensity, MassRate, Ratio};
+
+/// The last catch test against an earlier one, at one setting and one density.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Drift {
+    /// The earlier catch test.
+    pub since: CalibrationId,
+    /// When it was, milliseconds since 1970-01-01 00:00 UTC.
+    pub at: u64,
+    /// Mass flow by its line.
+    pub then: MassRate,
+    /// Mass flow by the line of the last one.
+    pub now: MassRate,
+    /// now/then − 1; `None` when the earlier line gave no flow there.
+    pub change: Option<Ratio>,
+    /// Whether the two lines differ there by more than their scatter explains: |now − then| above
+    /// t·√(u₁² + u₂²), with the standard deviations of the lines and Welch's degrees of freedom. `None` where
+    /// the rows are too few to tell.
+    pub certain: Option<bool>,
+}
+
+/// The last catch test of a pump against each earlier one, the newest first, at a setting and for a liquid
+/// of that density.
+#[must_use]
+pub fn drift(pump: &Pump, setting: Setting, density: MassDensity) -> Vec<Drift> {
+    let Some((last, earlier)) = pump.calibrations.split_last() else { return Vec::new() };
+    let curve = |of: &Calibration| of.curve.at_density(pump.metering, of.density, density);
+    let new = curve(last);
+    let one = |old: &Calibration| {
+        let curve = curve(old);
+        let (then, now) = (curve.flow(setting), new.flow(setting));
+        let certain = differ(then - now, (&curve, old), (&new, last), setting);
+        let change = (then > MassRate::ZERO).then(|| (now - then) / then);
+        Drift { since: old.id, at: old.at, then, now, change, certain }
+    };
+    earlier.iter().rev().map(one).collect()
+}
+
+/// Source: Welch (1947), Biometrika 34, for the degrees of freedom (from memory); rounded down.
+fn differ(
+    difference: MassRate,
+    (old, old_test): (&super::Curve, &Calibration),
+    (new, new_test): (&super::Curve, &Calibration),
+    setting: Setting,
+) -> Option<bool> {
+    let (old, new) = (old.sd_of_mean(setting)?.value.powi(2), new.sd_of_mean(setting)?.value.powi(2));
+    let share = |variance: f64, test: &Calibration| variance.powi(2) / f64::from(test.curve.fit.freedom());
+    let together = share(old, old_test) + share(new, new_test);
+    if together <= 0.0 {
+        // Two exact lines: any difference is one, but for rounding.
+        return Some(difference.value.abs() > 1e-9 * old_test.curve.flow(setting).value.abs());
+    }
+    // At least 1, at most the sum of both; far below what a u32 holds.
+    let freedom = ((old + new).powi(2) / together).floor().clamp(1.0, 1e4) as u32;
+    let t = student::two_sided(CONFIDENCE, freedom)?;
+    Some(difference.value.abs() > t * (old + new).sqrt())
+}

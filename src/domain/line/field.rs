@@ -1,0 +1,48 @@
+//! The address of every number that is typed at the line.
+
+use super::book::{CardField, DeliveryField, RunningField, ToleranceField, TransportField};
+use super::catch_test::{CalibrationField, CalibrationId, RowField, RowId};
+use super::pump::{PumpField, PumpId};
+use super::tank::{TankField, TankId};
+
+/// A number at the line.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum LineField {
+    /// A number of a pump.
+    Pump(PumpId, PumpField),
+    /// A number of a catch test.
+    Calibration(PumpId, CalibrationId, CalibrationField),
+    /// A number of a row of a catch test.
+    Row(PumpId, CalibrationId, RowId, RowField),
+    /// A number of a tank.
+    Tank(TankId, TankField),
+    /// A transport time.
+    Transport(TransportField),
+    /// A tolerance.
+    Tolerance(ToleranceField),
+    /// A reading.
+    Running(RunningField),
+    /// A number of the rate card.
+    Card(CardField),
+    /// A number of a new delivery.
+    Delivery(DeliveryField),
+}
+
+impl LineField {
+    /// The stable key of the field, as `data-field` on the page: `line.row.2.1.3.mass` is the caught mass of
+    /// row 3 in catch test 1 of pump 2.
+    #[must_use]
+    pub fn key(self) -> String {
+        match self {
+            Self::Pump(pump, part) => format!("line.pump.{}.{}", pump.0, part.key()),
+            Self::Calibration(pump, id, part) => format!("line.calibration.{}.{}.{}", pump.0, id.0, part.key()),
+            Self::Row(pump, id, row, part) => format!("line.row.{}.{}.{}.{}", pump.0, id.0, row.0, part.key()),
+            Self::Tank(tank, part) => format!("line.tank.{}.{}", tank.0, part.key()),
+            Self::Transport(part) => format!("line.transport.{}", part.key()),
+            Self::Tolerance(part) => format!("line.tolerance.{}", part.key()),
+            Self::Running(part) => format!("line.running.{}", part.key()),
+            Self::Card(part) => format!("line.card.{}", part.key()),
+            Self::Delivery(part) => format!("line.delivery.{}", part.key()),
+        }
+    }
+}

@@ -1,0 +1,224 @@
+//! What there is to say at the line: data, without a word of any language.
+
+use super::catch_test::{CalibrationId, RowId};
+use super::field::LineField;
+use super::help::Help;
+use super::pump::PumpId;
+use super::tank::TankId;
+use crate::domain::finding::{Grade, What};
+use crate::domain::liquid::LiquidId;
+use crate::quantity::Amount;
+
+/// Where a finding belongs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum LinePlace {
+    /// A box.
+    Field(LineField),
+    /// A pump as a whole.
+    Pump(PumpId),
+    /// A catch test as a whole.
+    Calibration(PumpId, CalibrationId),
+    /// A row of a catch test.
+    Row(PumpId, CalibrationId, RowId),
+    /// A tank as a whole.
+    Tank(TankId),
+    /// A liquid of the recipe.
+    Liquid(LiquidId),
+    /// The dosed water of the recipe.
+    Water,
+    /// The line as a whole.
+    Line,
+}
+
+/// On which side of a pump's settings a wanted flow lies.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Standing {
+    /// Within the tested settings and the pump's limits.
+    Within,
+    /// Below the lowest tested setting.
+    BelowTested,
+    /// Above the highest tested setting.
+    AboveTested,
+    /// Below the lowest setting that the pump may run at, or below zero.
+    BelowLimit,
+    /// Above the highest setting that the pump may run at.
+    AboveLimit,
+}
+
+/// What was found.
+#[derive(Debug, Clone, PartialEq)]
+pub enum LineWhat {
+    /// Something about what was typed.
+    Entry(What),
+    /// A setting is below that of the row before it.
+    SettingsNotIncreasing {
+        /// The setting of the row before.
+        before: Amount,
+    },
+    /// The vessel weighs more than the vessel with what was caught.
+    NegativeMass {
+        /// Caught mass less the vessel.
+        net: Amount,
+    },
+    /// More was caught than the tank can hold.
+    AboveTank {
+        /// The tank.
+        tank: TankId,
+        /// What it holds when full.
+        most: Amount,
+    },
+    /// Fewer rows than a catch test needs.
+    FewRows {
+        /// How many can be used.
+        rows: usize,
+        /// How many it takes.
+        least: usize,
+    },
+    /// All rows were caught at one setting.
+    OneSetting,
+    /// The line falls, or is level: more setting does not give more flow.
+    FlowNotIncreasing,
+    /// A row lies far off the line.
+    Suspect {
+        /// Its externally studentised residual, a bare number.
+        studentised: Amount,
+        /// From which size on rows are pointed at.
+        from: Amount,
+    },
+    /// The pump has no catch test that counts.
+    NotCalibrated,
+    /// A count that is not whole.
+    NotWhole,
+    /// The lowest setting is not below the highest.
+    LimitsCrossed,
+    /// The least flow of a nozzle is not below its greatest.
+    WindowCrossed,
+    /// The nozzles are there, but not what one can spray, or the other way round.
+    NozzlesIncomplete,
+    /// Two pumps of one name.
+    SamePumpName,
+    /// The shares of the pumps of one liquid do not make a whole.
+    SharesNotWhole {
+        /// Their sum.
+        sum: Amount,
+    },
+    /// The mill has no pumps yet.
+    NoPumps,
+    /// The recipe cannot be solved, so there is nothing to set.
+    NoRecipe,
+    /// No pump delivers this liquid of the recipe.
+    NoPump,
+    /// The pump's liquid is not in this recipe.
+    NotInRecipe,
+    /// The wanted flow leaves the tested settings or the pump's limits.
+    OutOfReach {
+        /// How.
+        standing: Standing,
+        /// The setting it would take, where the line gives one.
+        setting: Option<Amount>,
+        /// Smallest fibre flow, oven-dry, that the pump serves; `None` where the liquid's flow does not follow
+        /// the fibre.
+        least_fibre: Option<Amount>,
+        /// Largest fibre flow, oven-dry, that the pump serves.
+        most_fibre: Option<Amount>,
+        /// What would help.
+        help: Vec<Help>,
+    },
+    /// Even with all nozzles open each sprays more than it should.
+    NozzlesTooFew {
+        /// Flow of each.
+        each: Amount,
+        /// What one may spray at most.
+        most: Amount,
+    },
+    /// Even a single nozzle sprays less than it should.
+    NozzlesTooMany {
+        /// Flow of the one.
+        each: Amount,
+        /// What one must spray at least.
+        least: Amount,
+    },
+    /// One number of nozzles sprays too much each, one more too little.
+    NozzlesBetween {
+        /// The smaller number.
+        open: u32,
+    },
+    /// The tank holds more than it can.
+    OverFull,
+    /// The tank is at its heel: nothing of it can be used.
+    TankEmpty,
+    /// The heel is as large as the tank.
+    HeelTooLarge,
+    /// The tank is dry before a delivery ordered now would come.
+    OrderNow {
+        /// Hours until it is empty.
+        left: Amount,
+    },
+    /// A mat sample of which only a part was typed.
+    SampleIncomplete,
+    /// No reading: the pump is taken to run as the recipe wants at this belt reading.
+    Assumed,
+    /// The last value of a range is below its first.
+    RangeCrossed,
+    /// The steps give more rows or columns than a card holds.
+    TooManySteps {
+        /// How many it holds.
+        most: usize,
+    },
+    /// A transport time that is needed here is still blank.
+    NoTransport,
+    /// Without mat width and press length the time through the press is not known.
+    NoPressTime,
+    /// The two recipes take the same of every pump.
+    NothingChanges,
+    /// Between two steps the furnish is moister than both recipes want.
+    WetBetween {
+        /// Its moisture at the former.
+        moisture: Amount,
+    },
+    /// A temperature, but no expansion: the density is taken as measured.
+    NoExpansion,
+    /// The certificate is still blank.
+    NothingDelivered,
+    /// The liquid of the delivery is not in the recipe.
+    NoLiquid,
+}
+
+/// One finding.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LineFinding {
+    /// How grave.
+    pub grade: Grade,
+    /// Where.
+    pub place: LinePlace,
+    /// What.
+    pub what: LineWhat,
+}
+
+impl LineFinding {
+    /// A finding.
+    #[must_use]
+    pub const fn new(grade: Grade, place: LinePlace, what: LineWhat) -> Self {
+        Self { grade, place, what }
+    }
+
+    /// Something that cannot be computed.
+    #[must_use]
+    pub const fn stop(place: LinePlace, what: LineWhat) -> Self {
+        Self::new(Grade::Stop, place, what)
+    }
+
+    /// The pump that the finding is about, if it is about one.
+    #[must_use]
+    pub const fn pump(&self) -> Option<PumpId> {
+        match self.place {
+            LinePlace::Pump(pump)
+            | LinePlace::Calibration(pump, _)
+            | LinePlace::Row(pump, _, _)
+            | LinePlace::Field(
+                LineField::Pump(pump, _) | LineField::Calibration(pump, _, _) | LineField::Row(pump, _, _, _),
+            ) => Some(pump),
+            _ => None,
+        }
+    }
+}

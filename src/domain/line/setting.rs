@@ -1,0 +1,74 @@
+//! What a pump's drive is set to.
+
+use crate::quantity::{Amount, Kind, Unit};
+use serde::{Deserialize, Serialize};
+
+/// The scale on a pump's drive. Fixed by the pump: 30 Hz at the inverter says nothing about percent.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum SettingUnit {
+    /// Percent of the full setting.
+    Percent,
+    /// Frequency of the inverter, Hz.
+    Hertz,
+    /// Speed of the shaft, turns a minute.
+    Rpm,
+}
+
+impl SettingUnit {
+    /// All of them, in the order in which they are offered.
+    pub const ALL: &'static [SettingUnit] = &[Self::Percent, Self::Hertz, Self::Rpm];
+
+    /// The unit of the boxes.
+    #[must_use]
+    pub const fn unit(self) -> Unit {
+        match self {
+            Self::Percent => Unit::Percent,
+            Self::Hertz => Unit::Hertz,
+            Self::Rpm => Unit::TurnPerMinute,
+        }
+    }
+
+    /// What a setting measures.
+    #[must_use]
+    pub const fn kind(self) -> Kind {
+        match self {
+            Self::Percent => Kind::SettingPercent,
+            Self::Hertz => Kind::SettingFrequency,
+            Self::Rpm => Kind::SettingRotation,
+        }
+    }
+
+    /// What mass flow per setting measures. In percent it is the flow per full setting, 100 %.
+    #[must_use]
+    pub const fn slope_kind(self) -> Kind {
+        match self {
+            Self::Percent => Kind::LiquidFlow,
+            Self::Hertz => Kind::FlowPerFrequency,
+            Self::Rpm => Kind::FlowPerRotation,
+        }
+    }
+}
+
+/// A setting on its pump's scale, in the scale's base unit: a fraction of full, Hz, turns a minute.
+///
+/// No uom quantity: three scales of drives share the type, and they never meet but in one pump.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct Setting(pub f64);
+
+impl Setting {
+    /// The setting with its unit.
+    #[must_use]
+    pub const fn amount(self, unit: SettingUnit) -> Amount {
+        Amount::from_base(unit.kind(), self.0)
+    }
+}
+
+/// From one setting to another.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Settings {
+    /// Lowest.
+    pub low: Setting,
+    /// Highest.
+    pub high: Setting,
+}

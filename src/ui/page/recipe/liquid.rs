@@ -1,0 +1,285 @@
+//! One liquid on its card.
+
+use crate::browser::page;
+use crate::domain::library::SystemKey;
+use crate::domain::same_dose::same_dose;
+use crate::domain::{
+    DoseWay, Draft, Entry, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance,
+};
+use crate::quantity::format;
+use crate::ui::erased::{attr, derive, live, on};
+use crate::ui::field::choice::{Choice, labelled};
+use crate::ui::field::number::number;
+use crate::ui::field::text;
+use crate::ui::part::figure;
+use crate::ui::part::finding::says;
+use crate::ui::state::{Session, State, state};
+use leptos::prelude::*;
+
+/// The card of a liquid.
+pub fn card(id: LiquidId) -> AnyView {
+    let state = state();
+    let words = &state.words.recipe_page;
+    let heading = format!("liquid-{}", id.0);
+    let labelled_by = heading.clone();
+    let name = state.cell(move || state.liquid_name(id));
+    let field = move |part| number(Field::Liquid(id, part));
+    let findings = state.cell(move || state.said(|finding| finding.place == Place::Liquid(id)));
+    view! {
+        <li>
+            <section class="card" aria-labelledby=labelled_by>
+                <header>
+                    <h4 id=heading>{live(move || name.get())}</h4>
+                    {buttons(state, id, name)}
+                </header>
+                {live(move || findings.get().into_iter().map(says).collect_view())}
+                <div class="fields">
+                    {substance(state, id)} {role(state, id)}
+                    {field(LiquidField::Dose)} {dose_way(state, id)} {other_forms(state, id)}
+                    {field(LiquidField::Solids)} {field(LiquidField::Density)}
+                </div>
+                <details class="more">
+                    <summary>{words.advanced}</summary>
+                    <div class="fields">
+                        {name_box(state, id)} {field(LiquidField::SpraySolids)} {field(LiquidField::Price)} {source(state, id)}
+                    </div>
+                </details>
+            </section>
+        </li>
+    }
+    .into_any()
+}
+
+fn of<T>(state: State, id: LiquidId, read: impl FnOnce(&LiquidDraft) -> T) -> Option<T> {
+    state.draft.with(|draft| draft.liquid(id).map(read))
+}
+
+fn change(state: State, session: Option<Session>, id: LiquidId, change: &mut dyn FnMut(&mut LiquidDraft)) {
+    state.edit(session, &mut |draft| {
+        if let Some(liquid) = draft.liquid_mut(id) {
+            change(liquid);
+        }
+    });
+}
+
+// --- place in the order ------------------------------------------------------------------------
+
+fn buttons(state: State, id: LiquidId, name: Signal<String>) -> AnyView {
+    let tools = &state.words.tools;
+    let place = move |draft: &Draft| draft.liquids.iter().position(|liquid| liquid.id == id);
+    let first = state.cell(move || state.draft.with(|draft| place(draft) == Some(0)));
+    let last =
+        state.cell(move || state.draft.with(|draft| place(draft).is_none_or(|at| at + 1 == draft.liquids.len())));
+    let shift = move |by: isize| {
+        state.edit(None, &mut |draft| {
+            let Some(from) = place(draft) else { return };
+            if let Some(to) = from.checked_add_signed(by).filter(|to| *to < draft.liquids.len()) {
+                draft.liquids.swap(from, to);
+            }
+        });
+    };
+    let remove = move |_| {
+        let gone = format!("{}: {}", state.words.recipe_page.liquid_removed, name.get_untracked());
+        state.edit(None, &mut |draft| draft.liquids.retain(|liquid| liquid.id != id));
+        state.tell_step(gone);
+        page::focus("add-liquid");
+    };
+    let named = move |what: &'static str| move || format!("{what}: {}", name.get());
+    view! {
+        <div class="order">
+            <button type="button" class="icon" aria-label=named(tools.move_up) title=tools.move_up aria-disabled=attr(move || first.get().then_some("true")) on:click=on(move |_| shift(-1))>
+                {arrow("M8,3L14,11H2Z")}
+            </button>
+            <button type="button" class="icon" aria-label=named(tools.move_down) title=tools.move_down aria-disabled=attr(move || last.get().then_some("true")) on:click=on(move |_| shift(1))>
+                {arrow("M8,13L2,5H14Z")}
+            </button>
+            <button type="button" class="icon" aria-label=named(tools.remove) title=tools.remove on:click=remove>
+                {arrow("M3,4.4L4.4,3L8,6.6L11.6,3L13,4.4L9.4,8L13,11.6L11.6,13L8,9.4L4.4,13L3,11.6L6.6,8Z")}
+            </button>
+        </div>
+    }
+    .into_any()
+}
+
+fn arrow(outline: &'static str) -> AnyView {
+    view! { <svg viewBox="0 0 16 16" aria-hidden="true"><path d=outline></path></svg> }.into_any()
+}
+
+// --- words -------------------------------------------------------------------------------------
+
+fn name_box(state: State, id: LiquidId) -> AnyView {
+    let now = state.cell(move || of(state, id, |liquid| liquid.name.clone()).unwrap_or_default());
+    let session = Session::LiquidName(id);
+    let put = Callback::new(move |text: String| {
+        change(state, Some(session), id, &mut |liquid| liquid.name.clone_from(&text));
+    });
+    text::line(format!("liquid-name-{}", id.0), state.words.recipe_page.liquid_name, session, now, put)
+}
+
+fn source(state: State, id: LiquidId) -> AnyView {
+    let now = state.cell(move || of(state, id, |liquid| liquid.source.clone()).unwrap_or_default());
+    let session = Session::LiquidSource(id);
+    let put = Callback::new(move |text: String| {
+        change(state, Some(session), id, &mut |liquid| liquid.source.clone_from(&text));
+    });
+    text::line(format!("liquid-source-{}", id.0), state.words.recipe_page.liquid_source, session, now, put)
+}
+
+// --- choices -----------------------------------------------------------------------------------
+
+/// A choice among the values of a type, each by its place in the list.
+fn choice<T>(
+    id: String,
+    label: &'static str,
+    all: &'static [T],
+    words: fn(T) -> &'static str,
+    now: Signal<Option<T>>,
+    choose: Callback<T>,
+) -> AnyView
+where
+    T: Copy + PartialEq + Send + Sync + 'static,
+{
+    let choices = all.iter().enumerate().map(|(at, each)| (at.to_string(), words(*each).to_owned())).collect();
+    let now = derive(move || {
+        let now = now.get();
+        all.iter().position(|each| Some(*each) == now).map(|at| at.to_string()).unwrap_or_default()
+    });
+    let choose = Callback::new(move |at: String| {
+        if let Some(each) = at.parse().ok().and_then(|at: usize| all.get(at)) {
+            choose.run(*each);
+        }
+    });
+    labelled(id, Signal::stored(label.to_owned()), Signal::stored(choices), now, choose)
+}
+
+fn role(state: State, id: LiquidId) -> AnyView {
+    let now = state.cell(move || of(state, id, |liquid| liquid.role));
+    let choose = Callback::new(move |role: Role| change(state, None, id, &mut |liquid| liquid.role = role));
+    choice(
+        format!("liquid-role-{}", id.0),
+        state.words.recipe_page.liquid_role,
+        Role::ALL,
+        state.words.role,
+        now,
+        choose,
+    )
+}
+
+fn substance(state: State, id: LiquidId) -> AnyView {
+    let now = state.cell(move || of(state, id, |liquid| liquid.substance));
+    let choose = Callback::new(move |substance: Substance| {
+        change(state, None, id, &mut |liquid| {
+            liquid.substance = substance;
+            take_typical(liquid);
+        });
+    });
+    let key = substance_id(id);
+    choice(key, state.words.recipe_page.liquid_substance, Substance::ALL, state.words.substance, now, choose)
+}
+
+/// The id of the select for what a liquid is made of.
+#[must_use]
+pub fn substance_id(id: LiquidId) -> String {
+    format!("liquid-substance-{}", id.0)
+}
+
+/// Fills the boxes that nobody has typed in with what the library has for the substance.
+fn take_typical(liquid: &mut LiquidDraft) {
+    let mut library = SystemKey::ALL.iter().flat_map(|system| system.system().liquids);
+    let Some(typical) = library.find(|typical| typical.substance == liquid.substance) else { return };
+    if liquid.dose.preset && liquid.solids.preset {
+        liquid.role = typical.role;
+    }
+    for part in [LiquidField::Dose, LiquidField::Solids, LiquidField::Density] {
+        // A dose means something else on another base.
+        let same_meaning = part != LiquidField::Dose || typical.dose_way == liquid.dose_way;
+        if liquid.entry(part).preset && same_meaning {
+            *liquid.entry_mut(part) = typical.entry(part).clone();
+        }
+    }
+    if liquid.source.is_empty() {
+        liquid.source = typical.source;
+    }
+}
+
+fn way_key(way: DoseWay) -> String {
+    match way {
+        DoseWay::SolidsOnFibre => "solids_on_fibre".to_owned(),
+        DoseWay::LiquidOnFibre => "liquid_on_fibre".to_owned(),
+        DoseWay::LiquidPerBoard => "liquid_per_board".to_owned(),
+        DoseWay::SolidsOnLiquid(base) => format!("on-{}", base.0),
+    }
+}
+
+/// The ways open to a liquid: on fibre, per board, and on each other liquid.
+fn ways(draft: &Draft, id: LiquidId) -> Vec<DoseWay> {
+    let others = draft.liquids.iter().map(|liquid| liquid.id).filter(|other| *other != id);
+    [DoseWay::SolidsOnFibre]
+        .into_iter()
+        .chain(others.map(DoseWay::SolidsOnLiquid))
+        .chain([DoseWay::LiquidOnFibre, DoseWay::LiquidPerBoard])
+        .collect()
+}
+
+fn dose_way(state: State, id: LiquidId) -> AnyView {
+    let choices = state.cell(move || {
+        state.draft.with(|draft| {
+            let words = |way: DoseWay| -> Choice { (way_key(way), (state.words.dose_way)(way, draft).into_owned()) };
+            let mut ways = ways(draft, id);
+            // A base that is gone is still what was chosen.
+            if let Some(now) = draft.liquid(id).map(|liquid| liquid.dose_way).filter(|now| !ways.contains(now)) {
+                ways.push(now);
+            }
+            ways.into_iter().map(words).collect::<Vec<_>>()
+        })
+    });
+    let now = state.cell(move || of(state, id, |liquid| way_key(liquid.dose_way)).unwrap_or_default());
+    let choose = Callback::new(move |key: String| {
+        let way = state.draft.with_untracked(|draft| ways(draft, id).into_iter().find(|way| way_key(*way) == key));
+        if let Some(way) = way {
+            go_over(state, id, way);
+        }
+    });
+    let label = Signal::stored(state.words.recipe_page.dose_way.to_owned());
+    labelled(format!("dose-way-{}", id.0), label, choices, now, choose)
+}
+
+/// Goes over to another way of entering the dose. The dose itself stays, where it is known.
+fn go_over(state: State, id: LiquidId, way: DoseWay) {
+    let units = state.units.get_untracked();
+    let unit = units.unit(LiquidField::Dose.kind(way));
+    let same = state.outcome.with_untracked(|outcome| {
+        outcome
+            .case
+            .as_ref()
+            .and_then(|case| same_dose(case, id, way))
+            .map(|dose| format::editable(dose.get(unit), units.mark))
+    });
+    change(state, None, id, &mut |liquid| {
+        let kept = LiquidField::Dose.kind(liquid.dose_way) == LiquidField::Dose.kind(way);
+        liquid.dose_way = way;
+        match &same {
+            Some(text) => liquid.dose = Entry::typed(text.as_str(), unit),
+            None if kept => {}
+            None => liquid.dose = Entry::empty(unit),
+        }
+    });
+}
+
+/// The same dose in the ways that were not chosen.
+fn other_forms(state: State, id: LiquidId) -> AnyView {
+    const FORMS: [LiquidFigure; 3] =
+        [LiquidFigure::SolidsOnFibre, LiquidFigure::LiquidOnFibre, LiquidFigure::PerVolume];
+    let texts = state.cell(move || FORMS.map(|part| figure::text(state, Figure::Liquid(id, part))));
+    let line = move |(part, text): (LiquidFigure, Option<String>)| {
+        let note = (state.words.figure)(Figure::Liquid(id, part)).note;
+        text.map(|text| view! { <li>{text} " " <span class="note">{note}</span></li> })
+    };
+    view! {
+        <div class="other-forms">
+            <p>{state.words.recipe_page.other_forms}</p>
+            <ul>{live(move || FORMS.into_iter().zip(texts.get()).map(line).collect_view())}</ul>
+        </div>
+    }
+    .into_any()
+}

@@ -1,0 +1,190 @@
+//! Finds a recipe, a page, a station or a field by its name, from the keyboard.
+
+use crate::browser::{hash, page as browser};
+use crate::domain::{Field, LiquidField, Station};
+use crate::record::RevisionId;
+use crate::record::revision::Standing;
+use crate::record::summary::Listed;
+use crate::ui::erased::{attr, flag, live, memo, on, prop};
+use crate::ui::part::bar::page_name;
+use crate::ui::route::Page;
+use crate::ui::state::{State, state};
+use leptos::prelude::*;
+
+/// No more hits are shown; who sees this many types one more letter.
+const MOST: usize = 12;
+
+/// Where a hit leads.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Goal {
+    Page(Page),
+    Station(Station),
+    Field(Field),
+    Recipe(RevisionId),
+}
+
+#[derive(Debug, Clone, PartialEq)]
+struct Hit {
+    goal: Goal,
+    name: String,
+    /// Where it belongs.
+    place: &'static str,
+}
+
+/// The box with its list, a combobox as the WAI-ARIA practices describe it.
+pub fn find() -> AnyView {
+    let state = state();
+    let tools = &state.words.tools;
+    let query = RwSignal::new(String::new());
+    let open = RwSignal::new(false);
+    let at = RwSignal::new(0_usize);
+    let hits = memo(move || if open.get() { query.with(|query| search(state, query)) } else { Vec::new() });
+    let close = move || {
+        open.set(false);
+        query.set(String::new());
+        at.set(0);
+    };
+    let follow = Callback::new(move |goal: Goal| {
+        close();
+        go(state, goal);
+    });
+    let keys = move |event: leptos::ev::KeyboardEvent| {
+        let count = hits.with(Vec::len);
+        match event.key().as_str() {
+            "ArrowDown" if count > 0 => at.update(|at| *at = (*at + 1) % count),
+            "ArrowUp" if count > 0 => at.update(|at| *at = (*at + count - 1) % count),
+            "Enter" => {
+                if let Some(goal) = hits.with(|hits| hits.get(at.get_untracked()).map(|hit| hit.goal)) {
+                    follow.run(goal);
+                }
+            }
+            "Escape" => close(),
+            _ => return,
+        }
+        event.prevent_default();
+    };
+    let option = move |(place, hit): (usize, Hit)| {
+        view! {
+            <li
+                id=format!("hit-{place}")
+                role="option"
+                aria-selected=attr(move || if at.get() == place { "true" } else { "false" })
+                on:mousedown=on(move |event: leptos::ev::MouseEvent| {
+                    // Before the box loses the focus and the list closes.
+                    event.prevent_default();
+                    follow.run(hit.goal);
+                })
+            >
+                <span>{hit.name}</span>
+                <span class="note">{hit.place}</span>
+            </li>
+        }
+    };
+    let nothing = move || open.get() && query.with(|query| !query.trim().is_empty()) && hits.with(Vec::is_empty);
+    view! {
+        <div class="find">
+            <input
+                id="find"
+                type="text"
+                role="combobox"
+                autocomplete="off"
+                spellcheck="false"
+                aria-label=tools.find
+                aria-autocomplete="list"
+                aria-controls="hits"
+                aria-expanded=attr(move || if hits.with(Vec::is_empty) { "false" } else { "true" })
+                aria-activedescendant=attr(move || {
+                    (!hits.with(Vec::is_empty)).then(|| format!("hit-{}", at.get()))
+                })
+                placeholder=format!("{}…  /", tools.find)
+                prop:value=prop(move || query.get())
+                on:input=on(move |event| {
+                    query.set(event_target_value(&event));
+                    at.set(0);
+                    open.set(true);
+                })
+                on:keydown=keys
+                on:blur=on(move |_| close())
+            />
+            <ul id="hits" role="listbox" aria-label=tools.find_hint hidden=flag(move || hits.with(Vec::is_empty))>
+                {live(move || hits.get().into_iter().enumerate().map(option).collect_view())}
+            </ul>
+            <p class="nothing" role="status" hidden=flag(move || !nothing())>{live(move || nothing().then_some(tools.nothing_found))}</p>
+        </div>
+    }
+    .into_any()
+}
+
+/// What holds every word of the query, in the order of the bar and the page.
+fn search(state: State, query: &str) -> Vec<Hit> {
+    let query = query.to_lowercase();
+    let words: Vec<&str> = query.split_whitespace().collect();
+    if words.is_empty() {
+        return Vec::new();
+    }
+    let holds = |hit: &Hit| {
+        let name = hit.name.to_lowercase();
+        words.iter().all(|word| name.contains(word))
+    };
+    let pages = Page::ALL.iter().map(|page| Hit {
+        goal: Goal::Page(*page),
+        name: page_name(state.words, *page).to_owned(),
+        place: state.words.tools.pages,
+    });
+    let stations = Station::ALL.iter().map(|station| Hit {
+        goal: Goal::Station(*station),
+        name: (state.words.station)(*station).to_owned(),
+        place: state.words.tools.recipe,
+    });
+    let fields = fields(state).into_iter().map(|field| Hit {
+        goal: Goal::Field(field),
+        name: state.draft.with(|draft| (state.words.field_name)(field, draft)),
+        place: (state.words.station)(Station::of(field)),
+    });
+    let recipes = state.shelf.with(|shelf| {
+        let kept = shelf.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
+        let hit = |listed: Listed<'_>| Hit {
+            goal: Goal::Recipe(listed.head.id),
+            name: listed.head.name.clone(),
+            place: state.words.tools.shelf,
+        };
+        kept.map(hit).collect::<Vec<_>>()
+    });
+    recipes.into_iter().chain(pages).chain(stations).chain(fields).filter(holds).take(MOST).collect()
+}
+
+fn fields(state: State) -> Vec<Field> {
+    let liquids = state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect::<Vec<_>>());
+    let of_liquids =
+        liquids.into_iter().flat_map(|id| LiquidField::ALL.iter().map(move |part| Field::Liquid(id, *part)));
+    Field::PLAIN.iter().copied().chain(of_liquids).collect()
+}
+
+fn go(state: State, goal: Goal) {
+    match goal {
+        Goal::Page(page) => {
+            state.page.set(page);
+            hash::go(page.key());
+            browser::focus("content");
+        }
+        Goal::Station(station) => {
+            on_recipe(state, move || browser::show(&format!("[data-station={}]", station.key())));
+        }
+        Goal::Recipe(id) => {
+            state.open_revision(id);
+            on_recipe(state, || browser::focus("recipe-name"));
+        }
+        Goal::Field(field) => on_recipe(state, move || browser::focus_field(&field.key())),
+    }
+}
+
+/// Goes to the recipe and acts there once it stands.
+pub fn on_recipe(state: State, act: impl FnOnce() + 'static) {
+    if state.page.get_untracked() == Page::Recipe {
+        act();
+    } else {
+        state.page.set(Page::Recipe);
+        hash::go(Page::Recipe.key());
+        request_animation_frame(act);
+    }
+}

@@ -1,0 +1,83 @@
+//! How a figure came about: formula, numbers put in, result to more digits, and source.
+
+use crate::browser::page;
+use crate::domain::Figure;
+use crate::domain::working::{Given, Origin, Working, working};
+use crate::quantity::{Amount, Coherent, format};
+use crate::ui::math::{Style, letters, numbers, symbol};
+use crate::ui::part::figure::{joined, with_unit};
+use crate::ui::state::{State, state};
+use crate::ui::text::unit_shown;
+use leptos::prelude::*;
+
+/// The working of a figure of the result shown. It follows the result while it is open.
+pub fn view(figure: Figure) -> AnyView {
+    let state = state();
+    (move || {
+        state
+            .shown
+            .with(|shown| shown.case.as_ref().and_then(|case| working(figure, case)))
+            .map(|working| told(state, &working))
+    })
+    .into_any()
+}
+
+fn told(state: State, working: &Working) -> AnyView {
+    let words = &state.words.recipe_page;
+    let units = state.units.get();
+    let currency = state.currency.get();
+    let style = Style { set: Coherent::from(units.system), mark: units.mark, currency: &currency };
+    view! {
+        <dl class="told">
+            <dt>{words.in_full}</dt>
+            <dd>{in_full(state, working.result)}</dd>
+            <dt>{words.formula}</dt>
+            <dd class="math" inner_html=letters(working)></dd>
+            <dt>{words.numbers_put_in}</dt>
+            <dd class="math" inner_html=numbers(working, style)></dd>
+            <dd>
+                <ul class="givens">{working.givens.iter().map(|given| put_in(state, *given)).collect_view()}</ul>
+            </dd>
+            <dt>{state.words.tools.source}</dt>
+            <dd>{(state.words.ground)(working.ground)}</dd>
+        </dl>
+    }
+    .into_any()
+}
+
+/// A number with all its digits, in the unit shown.
+#[must_use]
+pub fn in_full(state: State, amount: Amount) -> String {
+    let units = state.units.get();
+    let unit = units.unit(amount.kind);
+    let number = format::full(amount.get(unit), units.mark);
+    state.currency.with(|currency| joined(&number, &unit_shown(unit, currency)))
+}
+
+/// A number put in: its letter, what it is, and the way to where it was entered.
+fn put_in(state: State, given: Given) -> AnyView {
+    let name = match given.origin {
+        Origin::Field(field) => {
+            let name = state.draft.with(|draft| (state.words.field_name)(field, draft));
+            let go = move |_| page::focus_field(&field.key());
+            view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
+        }
+        Origin::Figure(figure) => figure_name(state, figure).into_any(),
+        Origin::Constant(constant) => (state.words.constant)(constant).into_any(),
+    };
+    let unit = with_unit(state, given.amount, None);
+    view! { <li><span class="math" inner_html=symbol(given.symbol)></span> " = " {unit} " " {name}</li> }.into_any()
+}
+
+/// A figure by its name, a liquid's with the liquid's.
+#[must_use]
+pub fn figure_name(state: State, figure: Figure) -> String {
+    let label = (state.words.figure)(figure).label;
+    match figure {
+        Figure::Liquid(id, _) => state.draft.with(|draft| match draft.liquid(id) {
+            Some(liquid) => format!("{}: {label}", (state.words.liquid)(liquid)),
+            None => label.to_owned(),
+        }),
+        _ => label.to_owned(),
+    }
+}

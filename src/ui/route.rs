@@ -1,0 +1,63 @@
+//! Where in the app one is: a hash behind the address, so that it works from any folder and from a
+//! file.
+
+/// A page of the app.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum Page {
+    /// What is wanted and what it takes.
+    #[default]
+    Recipe,
+    /// Solutions and glue batches made up.
+    Mix,
+    /// The library of binder systems.
+    Systems,
+    /// All recipes that are kept.
+    Shelf,
+    /// What the app does, its words and its shortcuts.
+    Help,
+}
+
+impl Page {
+    /// All pages, in the order of the bar.
+    pub const ALL: &'static [Page] = &[Self::Recipe, Self::Mix, Self::Systems, Self::Shelf, Self::Help];
+
+    /// The hash, without the `#`.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Recipe => "recipe",
+            Self::Mix => "mix",
+            Self::Systems => "systems",
+            Self::Shelf => "shelf",
+            Self::Help => "help",
+        }
+    }
+
+    /// The page of a hash, with or without the `#`. One that means nothing here is the recipe.
+    #[must_use]
+    pub fn of(hash: &str) -> Self {
+        let hash = hash.trim_start_matches('#');
+        Self::ALL.iter().copied().find(|page| page.key() == hash).unwrap_or_default()
+    }
+
+    /// The link to the page.
+    #[must_use]
+    pub fn link(self) -> String {
+        format!("#{}", self.key())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Page;
+
+    #[test]
+    fn a_hash_names_its_page_and_any_other_the_recipe() {
+        for page in Page::ALL {
+            assert_eq!(Page::of(&page.link()), *page);
+        }
+        for strange in ["", "#", "#nowhere", "#Recipe/", "shelf/x"] {
+            assert_eq!(Page::of(strange), Page::Recipe);
+        }
+    }
+}
