@@ -80,7 +80,7 @@ fn input(case: &Value) -> Input {
             press_length: Some(Length::new::<meter>(number(line, "press_length_m"))),
             reject: Ratio::new::<ratio>(number(line, "reject")),
             area_yield: Ratio::new::<ratio>(number(line, "area_yield")),
-            exit_moisture: line["exit_mc"].as_f64().and_then(Moisture::from_dry_basis).unwrap_or(board_moisture),
+            exit_moisture: line["exit_mc"].as_f64().and_then(Moisture::from_dry_basis),
             bulk_density: None,
             mat_temperature: ThermodynamicTemperature::new::<degree_celsius>(30.0),
             surface_spray: ArealMassDensity::default(),

@@ -278,3 +278,14 @@ proptest! {
         }
     }
 }
+
+proptest! {
+    /// Source: the standard library's own parser, which is exact.
+    #[test]
+    fn decimals_are_read_exactly(whole in 0_u64..1_000_000_000, fraction in "[0-9]{0,17}", exponent in -9_i32..3) {
+        let text = format!("{whole}.{fraction}e{exponent}");
+        let expected: f64 = text.parse().unwrap();
+        let read = read(&text, Kind::Ratio, Unit::One).unwrap().value;
+        prop_assert_eq!(read.to_bits(), expected.to_bits(), "{}", text);
+    }
+}

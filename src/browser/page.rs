@@ -2,8 +2,8 @@
 
 use leptos::ev;
 use leptos::prelude::{document, window};
-use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::JsCast;
+use wasm_bindgen::prelude::Closure;
 use web_sys::{Element, HtmlElement, HtmlInputElement, Node};
 
 /// The language that the page is written in, as a BCP 47 code.

@@ -81,6 +81,12 @@ impl Substance {
         Substance::Other,
     ];
 
+    /// Whether it holds fibres together.
+    #[must_use]
+    pub const fn is_binder(self) -> bool {
+        matches!(self, Self::Uf | Self::Muf | Self::Pf | Self::Pmdi | Self::Soy | Self::Tannin)
+    }
+
     /// Whether it gives off formaldehyde.
     #[must_use]
     pub const fn has_formaldehyde(self) -> bool {

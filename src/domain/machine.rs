@@ -42,11 +42,12 @@ pub fn capacities(limits: &MachineLimits, fibre: MassRate, solids: MassRate, lin
         (Machine::Press, limits.press_factor.zip(line.press_factor).map(|(least, now)| least / now)),
         (Machine::LineSpeed, limits.line_speed.zip(line.speed).map(|(most, now)| now / most)),
     ];
-    let mut found: ArrayVec<Capacity, 4> = shares
-        .into_iter()
-        .filter_map(|(machine, used)| used.map(|used| Capacity { machine, used, fibre_at_limit: fibre / used }))
-        .collect();
-    found.sort_by(|a, b| b.used.value.total_cmp(&a.used.value));
+    let mut found = ArrayVec::<Capacity, 4>::new();
+    for (machine, used) in shares.into_iter().filter_map(|(machine, used)| used.map(|used| (machine, used))) {
+        // Put where it belongs: a sort for four things is more code than all the rest here.
+        let place = found.iter().position(|other| other.used < used).unwrap_or(found.len());
+        found.insert(place, Capacity { machine, used, fibre_at_limit: fibre / used });
+    }
     found
 }
 

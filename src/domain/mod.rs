@@ -50,6 +50,11 @@ pub mod water;
 /// How each figure came about.
 pub mod working;
 
+// At the bench.
+
+/// Trial boards: weigh-out sheets, series, boards made, effects.
+pub mod bench;
+
 // At the line.
 
 /// Pumps, catch tests, settings, what really runs, tanks, changeovers.
@@ -70,6 +75,8 @@ pub mod glue_batch;
 mod interpolate;
 /// Equivalent weight of an isocyanate, the water it uses and the gas it releases.
 pub mod isocyanate;
+/// What is typed where solutions and glues are made up, and what comes of it.
+pub mod mix;
 /// Molar masses of the substances whose reactions are reckoned with.
 pub mod molar_mass;
 /// The substances that a mill dissolves in water, and how much of each dissolves.

@@ -1,5 +1,6 @@
 //! The substances that a mill dissolves in water, and how much of each dissolves.
 
+use serde::{Deserialize, Serialize};
 use uom::si::f64::{Ratio, ThermodynamicTemperature};
 use uom::si::ratio::percent;
 use uom::si::thermodynamic_temperature::{degree_celsius, kelvin};
@@ -12,7 +13,8 @@ const MIN_K: f64 = 273.15;
 const MAX_K: f64 = 333.15;
 
 /// A substance that is dissolved in water at the mill: hardener salts, and urea as a scavenger.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Solute {
     /// (NH₄)₂SO₄
     AmmoniumSulfate,

@@ -5,6 +5,7 @@
 //! asks in words.
 
 use super::{Amount, Dimension, Kind, Unit};
+use lexical_parse_float::FromLexical;
 use std::sync::LazyLock;
 
 /// The largest magnitude that is taken, in the base unit. Far above anything a mill weighs; keeps
@@ -134,7 +135,7 @@ fn read_number(text: &str) -> Result<(f64, &str), ReadError> {
         let digits = |runs: &[Run<'_>]| runs.iter().map(|(_, digits)| *digits).collect::<String>();
         // The zeros keep ".5" and "5." readable.
         let plain = format!("0{}.{}0e{exponent}", digits(whole), digits(fraction));
-        plain.parse().ok().and_then(finite).map(|value| sign * value).ok_or(ReadError::TooLarge)
+        f64::from_lexical(plain.as_bytes()).ok().and_then(finite).map(|value| sign * value).ok_or(ReadError::TooLarge)
     };
     let marks: Vec<usize> = (0..runs.len()).filter(|at| matches!(runs[*at].0, Before::Point | Before::Comma)).collect();
     match marks[..] {

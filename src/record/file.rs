@@ -3,9 +3,10 @@
 use super::id::RevisionId;
 use super::refusal::{self, Refusal};
 use super::revision::{Revision, Stamp, Title};
-use super::sealed::Extra;
+use super::sealed::{Extra, own_keys};
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
+use serde_json::Value;
 
 /// The format version that is written.
 pub const VERSION: u32 = 1;
@@ -13,6 +14,8 @@ pub const VERSION: u32 = 1;
 pub const LARGEST: usize = 1_000_000;
 /// The key `haulm` of a recipe file.
 const KIND: &str = "recipe";
+/// The keys of a recipe file, in the order in which they are written: what it is, then what was typed.
+const KEYS: [&str; 8] = ["haulm", "version", "app", "name", "note", "tags", "revision", "draft"];
 
 /// What a file of ours says it is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -49,7 +52,7 @@ pub struct RecipeFile {
     /// What was typed.
     pub draft: Draft,
     /// Keys that this app does not know.
-    #[serde(flatten)]
+    #[serde(skip)]
     pub extra: Extra,
 }
 
@@ -73,12 +76,8 @@ impl RecipeFile {
     /// The file of a revision.
     #[must_use]
     pub fn of(revision: &Revision) -> Self {
-        let content = revision.content();
-        let mut file = Self::new(revision.title(), content.draft.clone(), Some(revision.revision()));
-        // An unknown key of the revision can have the name of a known one of the file.
-        let known = ["haulm", "version", "app", "name", "note", "tags", "revision", "draft"];
-        file.extra.clone_from(&content.extra);
-        file.extra.retain(|key, _| !known.contains(&key.as_str()));
+        let mut file = Self::new(revision.title(), revision.content().draft.clone(), Some(revision.revision()));
+        file.extra = revision.extra();
         file
     }
 
@@ -87,8 +86,17 @@ impl RecipeFile {
     /// # Errors
     /// When it has no JSON form. None lacks one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
-        let mut text = serde_json::to_string_pretty(self)?;
-        text.push('\n');
+        let mut fields = self.extra.clone();
+        own_keys(&mut fields, KIND, VERSION, serde_json::to_value(self)?);
+        let mut text = String::from("{");
+        let known: Vec<_> = KEYS.iter().filter_map(|key| fields.remove_entry(*key)).collect();
+        for (key, value) in known.into_iter().chain(fields) {
+            let comma = if text.len() > 1 { "," } else { "" };
+            // A text in JSON holds no line break, so each of these is layout.
+            let value = format!("{value:#}").replace('\n', "\n  ");
+            text.push_str(&format!("{comma}\n  {}: {value}", Value::from(key)));
+        }
+        text.push_str("\n}\n");
         Ok(text)
     }
 
@@ -99,7 +107,10 @@ impl RecipeFile {
     pub fn read(text: &str) -> Result<Self, Refusal> {
         // A later format gives each older version an arm of its own here, which reads the type of
         // that time and turns it into this one.
-        refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))
+        let mut file: Self = refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))?;
+        file.extra = refusal::fields(text);
+        file.extra.retain(|key, _| !KEYS.contains(&key.as_str()));
+        Ok(file)
     }
 
     /// Name, note and tags.
@@ -114,8 +125,6 @@ impl RecipeFile {
     /// As [`Revision::new`](super::sealed::Sealed::new).
     pub fn into_revision(self, stamp: Stamp) -> Result<Revision, serde_json::Error> {
         let first = Revision::first(self.title(), self.draft, stamp)?;
-        let mut content = first.into_content();
-        content.extra = self.extra;
-        Revision::new(content)
+        Revision::with(first.into_content(), self.extra)
     }
 }

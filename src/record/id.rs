@@ -100,4 +100,6 @@ named! {
     RecipeId;
     /// Names one save of a binder system of the mill's own.
     SystemId;
+    /// Names one check of the running line.
+    CheckId;
 }

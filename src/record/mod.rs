@@ -4,8 +4,12 @@
 //! its own text. So two libraries merge as a union, a second tab cannot overwrite the first, and a
 //! record that was damaged shows itself. What follows a revision, even its removal, is another one.
 
+pub mod check_log;
+pub mod csv;
 pub mod file;
 pub mod id;
+pub mod line;
+pub mod mix;
 pub mod open_draft;
 pub mod refusal;
 pub mod revision;
@@ -17,7 +21,9 @@ pub mod summary;
 pub mod system;
 pub mod table;
 
-pub use id::{RecipeId, RevisionId, SystemId};
+pub use check_log::{CheckRecord, LoggedFigure};
+pub use id::{CheckId, RecipeId, RevisionId, SystemId};
+pub use line::{LineRecord, Planned};
 pub use refusal::Refusal;
 pub use revision::Revision;
 pub use settings::Settings;

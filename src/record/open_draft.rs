@@ -3,8 +3,10 @@
 use super::id::RevisionId;
 use super::refusal::{self, Refusal};
 use super::revision::Title;
+use super::sealed::{Extra, own_keys};
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
+use serde_json::Value;
 
 /// The format version of the open draft.
 const VERSION: u32 = 1;
@@ -15,7 +17,7 @@ const LARGEST: usize = 1_000_000;
 
 /// What is on the page, and the revision that it started from. Kept after every change, so that a
 /// crash or a reload costs nothing.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct OpenDraft {
     /// The revision that was opened; `None` for a new recipe.
     pub from: Option<RevisionId>,
@@ -24,21 +26,8 @@ pub struct OpenDraft {
     /// What was typed.
     pub draft: Draft,
     /// Whether it is the example that a first start shows.
-    pub example: bool,
-}
-
-/// [`OpenDraft`] as it is stored.
-#[derive(Serialize, Deserialize)]
-struct Stored {
-    haulm: String,
-    version: u32,
-    from: Option<RevisionId>,
-    name: String,
-    note: String,
-    tags: Vec<String>,
     #[serde(default)]
-    example: bool,
-    draft: Draft,
+    pub example: bool,
 }
 
 impl OpenDraft {
@@ -47,16 +36,9 @@ impl OpenDraft {
     /// # Errors
     /// When it has no JSON form. None lacks one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
-        serde_json::to_string(&Stored {
-            haulm: KIND.to_owned(),
-            version: VERSION,
-            from: self.from,
-            name: self.title.name.clone(),
-            note: self.title.note.clone(),
-            tags: self.title.tags.clone(),
-            example: self.example,
-            draft: self.draft.clone(),
-        })
+        let mut fields = Extra::new();
+        own_keys(&mut fields, KIND, VERSION, serde_json::to_value(self)?);
+        Ok(Value::from(fields).to_string())
     }
 
     /// Reads a stored text.
@@ -64,12 +46,6 @@ impl OpenDraft {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        let stored: Stored = refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))?;
-        Ok(Self {
-            from: stored.from,
-            title: Title { name: stored.name, note: stored.note, tags: stored.tags },
-            draft: stored.draft,
-            example: stored.example,
-        })
+        refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))
     }
 }

@@ -1,7 +1,6 @@
 //! Why a text is not taken, and where in it the trouble is. The words for it are in `ui::text`.
 
 use serde::Deserialize;
-use serde::de::DeserializeOwned;
 use serde_json::error::Category;
 
 /// How deep brackets may nest. Our own records need eight.
@@ -116,12 +115,10 @@ pub fn read<T>(
     }
 }
 
-/// Reads `text` as one `T`.
-///
-/// # Errors
-/// [`Refusal::Damaged`].
-pub fn whole<T: DeserializeOwned>(text: &str) -> Result<T, Refusal> {
-    serde_json::from_str(text).map_err(|error| damaged(&error))
+/// The keys and values of a text that was read before; none of any other.
+#[must_use]
+pub fn fields(text: &str) -> serde_json::Map<String, serde_json::Value> {
+    serde_json::from_str(text.strip_prefix('\u{feff}').unwrap_or(text)).unwrap_or_default()
 }
 
 fn damaged(error: &serde_json::Error) -> Refusal {

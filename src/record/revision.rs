@@ -1,7 +1,7 @@
 //! One save of a recipe.
 
 use super::id::{RecipeId, RevisionId};
-use super::sealed::{Content, Extra, Sealed};
+use super::sealed::{Content, Sealed};
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
 
@@ -17,7 +17,7 @@ pub enum Standing {
 }
 
 /// What a recipe is called and what is noted about it.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub struct Title {
     /// Name, any text.
     pub name: String,
@@ -67,18 +67,11 @@ pub struct RevisionContent {
     pub standing: Standing,
     /// What was typed.
     pub draft: Draft,
-    /// Keys that this app does not know.
-    #[serde(flatten)]
-    pub extra: Extra,
 }
 
 impl Content for RevisionContent {
     const KIND: &'static str = "revision";
     const VERSION: u32 = 1;
-
-    fn extra_mut(&mut self) -> &mut Extra {
-        &mut self.extra
-    }
 }
 
 /// One save of a recipe, sealed.
@@ -101,7 +94,6 @@ impl Revision {
             tags: title.tags,
             standing: Standing::Kept,
             draft,
-            extra: Extra::new(),
         })
     }
 
@@ -127,7 +119,7 @@ impl Revision {
         content.copy_of = None;
         (content.saved_at, content.author) = (stamp.at, stamp.author);
         change(&mut content);
-        Self::new(content)
+        Self::with(content, self.extra())
     }
 
     /// The first revision of a new recipe that begins as a copy of this one.

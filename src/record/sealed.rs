@@ -20,9 +20,6 @@ pub trait Content: Serialize + DeserializeOwned {
     /// The largest text that is taken, in bytes.
     const LARGEST: usize = 1_000_000;
 
-    /// The keys that this app does not know.
-    fn extra_mut(&mut self) -> &mut Extra;
-
     /// Reads what a `version` from 1 to [`VERSION`](Self::VERSION) wrote.
     ///
     /// # Errors
@@ -47,19 +44,19 @@ impl<T: Content> Sealed<T> {
     ///
     /// # Errors
     /// When `content` has no JSON form. No content of this crate lacks one.
-    pub fn new(mut content: T) -> Result<Self, serde_json::Error> {
-        let mut extra = std::mem::take(content.extra_mut());
-        let mut value = serde_json::to_value(&content)?;
-        if let Value::Object(fields) = &mut value {
-            fields.insert("haulm".to_owned(), T::KIND.into());
-            fields.insert("version".to_owned(), T::VERSION.into());
-            // An unknown key can come from another kind of record; it never stands in for one of ours.
-            extra.retain(|key, _| !fields.contains_key(key));
-            fields.extend(extra.iter().map(|(key, value)| (key.clone(), value.clone())));
-        }
-        *content.extra_mut() = extra;
-        value.sort_all_objects();
-        let text = value.to_string();
+    pub fn new(content: T) -> Result<Self, serde_json::Error> {
+        Self::with(content, Extra::new())
+    }
+
+    /// Seals `content` and keys that this app does not know. One of those that has the name of a key
+    /// of `content` is left out: it came from another kind of record.
+    ///
+    /// # Errors
+    /// As [`new`](Self::new).
+    pub fn with(content: T, extra: Extra) -> Result<Self, serde_json::Error> {
+        let mut fields = extra;
+        own_keys(&mut fields, T::KIND, T::VERSION, serde_json::to_value(&content)?);
+        let text = canonical(fields.into());
         Ok(Self { id: Id::of(&text), text, content })
     }
 
@@ -68,17 +65,18 @@ impl<T: Content> Sealed<T> {
     /// # Errors
     /// Every [`Refusal`].
     pub fn read(id: Id, text: &str) -> Result<Self, Refusal> {
-        let mut content: T = refusal::read(text, T::LARGEST, T::KIND, T::VERSION, T::read_version)?;
-        content.extra_mut().retain(|key, _| !matches!(key.as_str(), "haulm" | "version"));
-        let found = Id::of(text);
-        if found == id {
-            return Ok(Self { id, text: text.to_owned(), content });
+        let content = refusal::read(text, T::LARGEST, T::KIND, T::VERSION, T::read_version)?;
+        Ok(Self { id, text: matching(id, text)?, content })
+    }
+
+    /// The keys that this app does not know.
+    #[must_use]
+    pub fn extra(&self) -> Extra {
+        let mut extra = refusal::fields(&self.text);
+        if let Ok(Value::Object(known)) = serde_json::to_value(&self.content) {
+            extra.retain(|key, _| !known.contains_key(key) && !matches!(key.as_str(), "haulm" | "version"));
         }
-        // Something on the way may have laid the same JSON out differently.
-        let mut value: Value = refusal::whole(text)?;
-        value.sort_all_objects();
-        let text = value.to_string();
-        if Id::of(&text) == id { Ok(Self { id, text, content }) } else { Err(Refusal::Altered { found }) }
+        extra
     }
 
     /// The name.
@@ -104,4 +102,29 @@ impl<T: Content> Sealed<T> {
     pub fn into_content(self) -> T {
         self.content
     }
+}
+
+/// Puts kind, version and the keys of `content` among `fields`, in place of any of their names.
+pub(super) fn own_keys(fields: &mut Extra, kind: &str, version: u32, content: Value) {
+    if let Value::Object(content) = content {
+        fields.extend(content);
+    }
+    fields.insert("haulm".to_owned(), kind.into());
+    fields.insert("version".to_owned(), version.into());
+}
+
+fn canonical(mut value: Value) -> String {
+    value.sort_all_objects();
+    value.to_string()
+}
+
+/// The text that has the name `id`: this one, or this one as it was before something on the way laid
+/// the same JSON out differently.
+fn matching(id: Id, text: &str) -> Result<String, Refusal> {
+    let found = Id::of(text);
+    if found == id {
+        return Ok(text.to_owned());
+    }
+    let text = canonical(refusal::fields(text).into());
+    if Id::of(&text) == id { Ok(text) } else { Err(Refusal::Altered { found }) }
 }

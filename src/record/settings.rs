@@ -1,11 +1,10 @@
 //! What the user has chosen for the app as a whole.
 
 use super::refusal::{self, Refusal};
-use super::sealed::Extra;
+use super::sealed::{Extra, own_keys};
 use super::summary::Order;
 use crate::quantity::Units;
-use serde::de::DeserializeOwned;
-use serde::{Deserialize, Deserializer, Serialize};
+use serde_json::{Value, json};
 
 /// The format version of the settings.
 const VERSION: u32 = 1;
@@ -15,8 +14,7 @@ const KIND: &str = "settings";
 const LARGEST: usize = 100_000;
 
 /// Light or dark.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 pub enum Theme {
     /// As the device says.
     #[default]
@@ -32,31 +30,35 @@ impl Theme {
     pub const ALL: &'static [Theme] = &[Self::System, Self::Light, Self::Dark];
 }
 
+impl Theme {
+    /// The stable key of the theme.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::System => "system",
+            Self::Light => "light",
+            Self::Dark => "dark",
+        }
+    }
+}
+
 /// The settings. One that is missing or means nothing here is the usual one; keys that this app does
 /// not know are written back as they were.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Settings {
     /// The units that numbers are typed and shown in, and the decimal mark.
-    #[serde(deserialize_with = "lenient")]
     pub units: Units,
     /// What stands for the money in prices and costs.
-    #[serde(deserialize_with = "currency")]
     pub currency: String,
     /// Light or dark.
-    #[serde(deserialize_with = "lenient")]
     pub theme: Theme,
     /// The user's initials, put on every save.
-    #[serde(deserialize_with = "lenient")]
     pub initials: String,
     /// How the shelf is sorted.
-    #[serde(deserialize_with = "lenient")]
     pub order: Order,
     /// When the last copy of the shelf went to a file: milliseconds since 1970-01-01 00:00 UTC.
-    #[serde(deserialize_with = "lenient")]
     pub copied_at: Option<u64>,
     /// Keys that this app does not know.
-    #[serde(flatten)]
     pub extra: Extra,
 }
 
@@ -74,18 +76,25 @@ impl Default for Settings {
     }
 }
 
+// By hand rather than by serde's derive: each setting is read for itself, so that one with a strange
+// value does not take the others with it, and it is a third of the code.
 impl Settings {
     /// Their text in the store.
     ///
     /// # Errors
     /// When they have no JSON form. None lack one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
-        let mut value = serde_json::to_value(self)?;
-        if let Some(fields) = value.as_object_mut() {
-            fields.insert("haulm".to_owned(), KIND.into());
-            fields.insert("version".to_owned(), VERSION.into());
-        }
-        Ok(value.to_string())
+        let mut fields = self.extra.clone();
+        let known = json!({
+            "units": serde_json::to_value(self.units)?,
+            "currency": self.currency,
+            "theme": self.theme.key(),
+            "initials": self.initials,
+            "order": self.order.key(),
+            "copied_at": self.copied_at,
+        });
+        own_keys(&mut fields, KIND, VERSION, known);
+        Ok(Value::from(fields).to_string())
     }
 
     /// Reads a stored text.
@@ -93,20 +102,23 @@ impl Settings {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        let mut settings: Self = refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))?;
-        settings.extra.retain(|key, _| !matches!(key.as_str(), "haulm" | "version"));
-        Ok(settings)
+        let mut fields: Extra = refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))?;
+        let mut take = |key: &str| fields.remove(key).unwrap_or_default();
+        drop((take("haulm"), take("version")));
+        let usual = Self::default();
+        let (units, theme, order) = (take("units"), take("theme"), take("order"));
+        Ok(Self {
+            units: serde_json::from_value(units).unwrap_or_default(),
+            currency: text_of(take("currency")).unwrap_or(usual.currency),
+            theme: Theme::ALL.iter().copied().find(|known| theme == known.key()).unwrap_or_default(),
+            initials: text_of(take("initials")).unwrap_or_default(),
+            order: Order::ALL.iter().copied().find(|known| order == known.key()).unwrap_or_default(),
+            copied_at: take("copied_at").as_u64(),
+            extra: fields,
+        })
     }
 }
 
-/// Any value is taken: one that means nothing here becomes the usual one, and the others live on.
-fn lenient<'de, D: Deserializer<'de>, T: DeserializeOwned + Default>(deserializer: D) -> Result<T, D::Error> {
-    let value = serde_json::Value::deserialize(deserializer)?;
-    Ok(serde_json::from_value(value).unwrap_or_default())
-}
-
-/// As [`lenient`], with the usual currency in place of none.
-fn currency<'de, D: Deserializer<'de>>(deserializer: D) -> Result<String, D::Error> {
-    let text: Option<String> = lenient(deserializer)?;
-    Ok(text.unwrap_or_else(|| Settings::default().currency))
+fn text_of(value: Value) -> Option<String> {
+    if let Value::String(text) = value { Some(text) } else { None }
 }

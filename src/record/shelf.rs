@@ -1,14 +1,17 @@
 //! Everything that is kept, over a [`Store`]: one key a record, and none ever overwritten.
 
 use super::id::{Id, RecipeId, RevisionId, SystemId};
+use super::mix;
 use super::open_draft::OpenDraft;
 use super::refusal::Refusal;
-use super::revision::{Revision, RevisionContent, Stamp, Standing};
-use super::sealed::{Content, Sealed};
+use super::revision::{Revision, Stamp, Standing};
+use super::sealed::Sealed;
 use super::settings::Settings;
 use super::store::{Store, StoreError};
-use super::summary::{Listed, Summary};
-use super::system::{BinderSystem, SystemContent};
+use super::summary::{Listed, Summary, by_name, newest_first, sorted};
+use super::system::BinderSystem;
+use crate::domain::mix::MixDraft;
+use std::cmp::Ordering;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// All keys of ours begin so: pages that run from a file share one store with others.
@@ -21,6 +24,8 @@ const SYSTEM: &str = "haulm/system/";
 const ASIDE: &str = "haulm/aside/";
 /// The open draft.
 pub const DRAFT: &str = "haulm/draft";
+/// What is typed where solutions and glues are made up.
+pub const MIX: &str = "haulm/mix";
 /// The settings.
 pub const SETTINGS: &str = "haulm/settings";
 
@@ -76,21 +81,46 @@ impl From<serde_json::Error> for SaveError {
     }
 }
 
-/// A revision on the shelf. Its text stays in memory, so that a store cleared behind the app's back
-/// can be filled again; the draft is read from it when it is asked for.
+/// A record of ours, under its key in the store.
 #[derive(Debug, Clone)]
-struct Kept {
-    summary: Summary,
-    text: String,
+struct Held {
+    /// The [`refresh`](Shelf::refresh) that last saw it in the store.
+    seen: u32,
+    record: Record,
+}
+
+#[derive(Debug, Clone)]
+enum Record {
+    /// Its text stays in memory, so that a store cleared behind the app's back can be filled again;
+    /// what was typed is read from it when it is asked for.
+    Revision {
+        summary: Summary,
+        text: String,
+        /// Whether it was read whole; see [`Shelf::verify`].
+        whole: bool,
+    },
+    System(BinderSystem),
+    Unreadable(Unreadable),
+}
+
+impl Record {
+    /// The text of a record that can be read.
+    fn text(&self) -> Option<&str> {
+        match self {
+            Self::Revision { text, .. } => Some(text),
+            Self::System(system) => Some(system.text()),
+            Self::Unreadable(_) => None,
+        }
+    }
 }
 
 /// Everything that is kept.
 #[derive(Debug, Clone)]
 pub struct Shelf<S> {
     store: S,
-    revisions: BTreeMap<RevisionId, Kept>,
-    systems: BTreeMap<SystemId, BinderSystem>,
-    unreadable: BTreeMap<String, Unreadable>,
+    held: BTreeMap<String, Held>,
+    /// Counts refreshes.
+    turn: u32,
 }
 
 /// What changed when the shelf was compared with its store.
@@ -102,8 +132,23 @@ pub struct Changes {
     pub missing: usize,
 }
 
+/// A revision at a glance; where that fails, what a whole reading says against it.
+fn revision(id: Id, text: &str) -> Result<Record, Refusal> {
+    if let Some(summary) = Summary::glance(RevisionId(id), text) {
+        return Ok(Record::Revision { summary, text: text.to_owned(), whole: false });
+    }
+    let revision = Revision::read(id, text)?;
+    // Sound, and no glance possible: it was not laid out as JSON without a byte order mark, or the
+    // like. Its text proper is.
+    let text = revision.text().to_owned();
+    match Summary::glance(RevisionId(id), &text) {
+        Some(summary) => Ok(Record::Revision { summary, text, whole: true }),
+        None => Err(Refusal::Altered { found: id }),
+    }
+}
+
 impl<S: Store> Shelf<S> {
-    /// Reads all that the store has.
+    /// Reads all that the store has, revisions at a glance: see [`verify`](Self::verify).
     ///
     /// # Errors
     /// When the store does not list its keys. A single record that cannot be read is no error: see
@@ -114,9 +159,12 @@ impl<S: Store> Shelf<S> {
         Ok(shelf)
     }
 
-    /// A shelf that has read nothing, as over a store that is new.
+    /// A shelf that has read no record: over a store that is new, or as long as only the open draft
+    /// and the settings are asked for. [`refresh`](Self::refresh) reads the records, or
+    /// [`take_in`](Self::take_in) one at a time those that are [`waiting`](Self::waiting).
+    #[must_use]
     pub const fn blank(store: S) -> Self {
-        Self { store, revisions: BTreeMap::new(), systems: BTreeMap::new(), unreadable: BTreeMap::new() }
+        Self { store, held: BTreeMap::new(), turn: 0 }
     }
 
     /// Takes in what the store has and the shelf has not, as after another tab has saved.
@@ -124,15 +172,20 @@ impl<S: Store> Shelf<S> {
     /// # Errors
     /// When the store does not list its keys.
     pub fn refresh(&mut self) -> Result<Changes, StoreError> {
-        let keys: BTreeSet<String> = self.store.keys()?.into_iter().filter(|key| key.starts_with(PREFIX)).collect();
-        let before = self.count();
-        // A record can have been mended or taken away from outside since.
-        self.unreadable.clear();
-        for key in &keys {
-            self.take_in(key);
+        let keys = self.store.keys()?;
+        self.turn = self.turn.wrapping_add(1);
+        let turn = self.turn;
+        let mut changes = Changes::default();
+        for key in keys {
+            match self.held.get_mut(&key) {
+                // A record that could not be read may have been mended from outside since.
+                Some(held) if held.record.text().is_some() => held.seen = turn,
+                _ => changes.added += usize::from(self.take_in(key)),
+            }
         }
-        let missing = self.texts().filter(|(key, _)| !keys.contains(key)).count();
-        Ok(Changes { added: self.count() - before, missing })
+        self.held.retain(|_, held| held.seen == turn || held.record.text().is_some());
+        changes.missing = self.held.values().filter(|held| held.seen != turn).count();
+        Ok(changes)
     }
 
     /// Writes back every record on this shelf that the store no longer has; how many they were.
@@ -141,65 +194,87 @@ impl<S: Store> Shelf<S> {
     /// On the first one that cannot be written; those before it are.
     pub fn fill_again(&mut self) -> Result<usize, SaveError> {
         let mut written = 0;
-        for (key, text) in self.texts() {
-            if self.store.read(&key)?.is_none() {
-                self.put(&key, text)?;
+        for (key, held) in &self.held {
+            if let Some(text) = held.record.text()
+                && self.store.read(key)?.is_none()
+            {
+                self.put(key, text)?;
                 written += 1;
             }
         }
         Ok(written)
     }
 
-    fn count(&self) -> usize {
-        self.revisions.len() + self.systems.len()
+    /// Bytes of all keys and texts on this shelf: about what they take of the store's room.
+    #[must_use]
+    pub fn size(&self) -> usize {
+        self.held.iter().filter_map(|(key, held)| held.record.text().map(|text| key.len() + text.len())).sum()
     }
 
-    /// Key and text of every record on the shelf.
-    fn texts(&self) -> impl Iterator<Item = (String, &str)> {
-        let revisions = self.revisions.iter().map(|(id, kept)| (format!("{REVISION}{id}"), kept.text.as_str()));
-        let systems = self.systems.iter().map(|(id, system)| (format!("{SYSTEM}{id}"), system.text()));
-        revisions.chain(systems)
+    /// Keys of the records that the store has and the shelf has not.
+    ///
+    /// # Errors
+    /// When the store does not list its keys.
+    pub fn waiting(&self) -> Result<Vec<String>, StoreError> {
+        let mut keys = self.store.keys()?;
+        keys.retain(|key| (key.starts_with(REVISION) || key.starts_with(SYSTEM)) && !self.held.contains_key(key));
+        Ok(keys)
     }
 
-    /// Reads the record under `key`, if it is one and not on the shelf yet.
-    fn take_in(&mut self, key: &str) {
-        let outcome = if let Some(hex) = key.strip_prefix(REVISION) {
-            match RevisionId::parse(hex) {
-                Some(id) if self.revisions.contains_key(&id) => return,
-                Some(id) => self.sealed::<RevisionContent>(key, id.0).map(|revision| self.shelve(revision)),
-                None => Err(Unread::BadKey),
+    /// Reads up to `most` more revisions whole and holds each against its name; how many are left.
+    /// Opening a shelf takes only a glance at each, so that thousands open at once; this is for the
+    /// moments after it, a few at a time. What turns out damaged is listed as unreadable.
+    pub fn verify(&mut self, most: usize) -> usize {
+        let mut left = 0;
+        let mut looked = 0;
+        for (key, held) in &mut self.held {
+            let Record::Revision { summary, text, whole } = &mut held.record else { continue };
+            if *whole {
+                continue;
             }
-        } else if let Some(hex) = key.strip_prefix(SYSTEM) {
-            match SystemId::parse(hex) {
-                Some(id) if self.systems.contains_key(&id) => return,
-                Some(id) => self.sealed::<SystemContent>(key, id.0).map(|system| {
-                    self.systems.insert(id, system);
-                }),
-                None => Err(Unread::BadKey),
+            if looked == most {
+                left += 1;
+                continue;
             }
-        } else {
-            return;
+            looked += 1;
+            match Revision::read(summary.id.0, text) {
+                Ok(_) => *whole = true,
+                Err(refusal) => {
+                    let text = Some(std::mem::take(text));
+                    held.record =
+                        Record::Unreadable(Unreadable { key: key.clone(), text, why: Unread::Refused(refusal) });
+                }
+            }
+        }
+        left
+    }
+
+    /// Reads the record under `key`, if it is one of ours; whether it can be read.
+    pub fn take_in(&mut self, key: String) -> bool {
+        let (hex, is_revision) = match (key.strip_prefix(REVISION), key.strip_prefix(SYSTEM)) {
+            (Some(hex), _) => (hex, true),
+            (_, Some(hex)) => (hex, false),
+            _ => return false,
         };
-        if let Err(why) = outcome {
-            let text = self.store.read(key).ok().flatten();
-            self.unreadable.insert(key.to_owned(), Unreadable { key: key.to_owned(), text, why });
-        }
-    }
-
-    fn sealed<T: Content>(&self, key: &str, id: Id) -> Result<Sealed<T>, Unread> {
-        match self.store.read(key) {
-            Ok(text) => Sealed::read(id, &text.unwrap_or_default()).map_err(Unread::Refused),
-            Err(error) => Err(Unread::Store(error)),
-        }
-    }
-
-    fn shelve(&mut self, revision: Revision) {
-        let kept = Kept { summary: Summary::of(&revision), text: revision.text().to_owned() };
-        self.revisions.insert(revision.revision(), kept);
+        let text = self.store.read(&key);
+        let outcome = match (Id::parse(hex), &text) {
+            (None, _) => Err(Unread::BadKey),
+            (_, Err(error)) => Err(Unread::Store(error.clone())),
+            (Some(id), Ok(text)) => {
+                let text = text.as_deref().unwrap_or_default();
+                if is_revision { revision(id, text) } else { Sealed::read(id, text).map(Record::System) }
+                    .map_err(Unread::Refused)
+            }
+        };
+        let readable = outcome.is_ok();
+        let text = text.ok().flatten();
+        let record = outcome.unwrap_or_else(|why| Record::Unreadable(Unreadable { key: key.clone(), text, why }));
+        self.held.insert(key, Held { seen: self.turn, record });
+        readable
     }
 
     /// Writes a sealed record and reads it back. Never overwrites.
-    fn put(&self, key: &str, text: &str) -> Result<(), SaveError> {
+    pub(super) fn put(&self, key: &str, text: &str) -> Result<(), SaveError> {
         match self.store.read(key)? {
             Some(there) if there == text => return Ok(()),
             Some(_) => return Err(SaveError::Occupied { key: key.to_owned() }),
@@ -226,23 +301,29 @@ impl<S: Store> Shelf<S> {
 
     /// Records that cannot be read, by key.
     pub fn unreadable(&self) -> impl Iterator<Item = &Unreadable> {
-        self.unreadable.values()
+        self.held.values().filter_map(|held| match &held.record {
+            Record::Unreadable(unreadable) => Some(unreadable),
+            _ => None,
+        })
     }
 
     // --- recipes -------------------------------------------------------------------------------
 
+    fn summaries(&self) -> impl Iterator<Item = &Summary> {
+        self.held.values().filter_map(|held| match &held.record {
+            Record::Revision { summary, .. } => Some(summary),
+            _ => None,
+        })
+    }
+
     /// All recipes, kept and removed, with their heads.
     #[must_use]
     pub fn recipes(&self) -> Vec<Listed<'_>> {
-        let followed: BTreeSet<RevisionId> =
-            self.revisions.values().flat_map(|kept| kept.summary.parents.iter().copied()).collect();
-        let mut heads: BTreeMap<RecipeId, Vec<&Summary>> = BTreeMap::new();
-        for (id, kept) in &self.revisions {
-            if !followed.contains(id) {
-                heads.entry(kept.summary.recipe).or_default().push(&kept.summary);
-            }
-        }
-        heads.into_iter().filter_map(|(recipe, heads)| Listed::of(recipe, heads)).collect()
+        let mut followed: BTreeSet<Id> = BTreeSet::new();
+        // Filled one by one: collecting into a set links a sort of its own.
+        followed.extend(self.summaries().flat_map(|summary| summary.parents.iter().map(|parent| parent.0)));
+        let heads: Vec<&Summary> = self.summaries().filter(|summary| !followed.contains(&summary.id.0)).collect();
+        Listed::of(&heads)
     }
 
     /// One recipe with its heads.
@@ -254,17 +335,32 @@ impl<S: Store> Shelf<S> {
     /// All revisions of a recipe, newest first.
     #[must_use]
     pub fn history(&self, recipe: RecipeId) -> Vec<&Summary> {
-        let mut history: Vec<&Summary> =
-            self.revisions.values().map(|kept| &kept.summary).filter(|summary| summary.recipe == recipe).collect();
-        history.sort_by_key(|summary| (std::cmp::Reverse(summary.saved_at), summary.id));
-        history
+        let all: Vec<&Summary> = self.summaries().filter(|summary| summary.recipe == recipe).collect();
+        let order = sorted(all.len(), &|a, b| match (all.get(a), all.get(b)) {
+            (Some(a), Some(b)) => newest_first(a, b),
+            _ => Ordering::Equal,
+        });
+        order.into_iter().filter_map(|at| all.get(at).copied()).collect()
     }
 
-    /// A revision with all that it says.
+    /// A revision with all that it says; `None` when there is none, or when it turns out now that it
+    /// cannot be read, which [`verify`](Self::verify) then lists.
     #[must_use]
     pub fn revision(&self, id: RevisionId) -> Option<Revision> {
-        // What is on the shelf was read once; it cannot have changed since.
-        self.revisions.get(&id).and_then(|kept| Revision::read(id.0, &kept.text).ok())
+        match &self.held.get(&format!("{REVISION}{id}"))?.record {
+            Record::Revision { text, .. } => Revision::read(id.0, text).ok(),
+            _ => None,
+        }
+    }
+
+    /// A revision, read from the store alone when the records were not read yet.
+    #[must_use]
+    pub fn look_up(&mut self, id: RevisionId) -> Option<Revision> {
+        let key = format!("{REVISION}{id}");
+        if !self.held.contains_key(&key) {
+            self.take_in(key);
+        }
+        self.revision(id)
     }
 
     fn known(&self, id: RevisionId) -> Result<Revision, SaveError> {
@@ -277,8 +373,11 @@ impl<S: Store> Shelf<S> {
     /// When it is not in the store; nothing else has changed then.
     pub fn save(&mut self, revision: Revision) -> Result<RevisionId, SaveError> {
         let id = revision.revision();
-        self.put(&format!("{REVISION}{id}"), revision.text())?;
-        self.shelve(revision);
+        let key = format!("{REVISION}{id}");
+        let summary = Summary::of(&revision).ok_or_else(|| SaveError::NoJson(String::new()))?;
+        let text = revision.text().to_owned();
+        self.put(&key, &text)?;
+        self.held.insert(key, Held { seen: self.turn, record: Record::Revision { summary, text, whole: true } });
         Ok(id)
     }
 
@@ -349,25 +448,36 @@ impl<S: Store> Shelf<S> {
 
     // --- binder systems of the mill's own ------------------------------------------------------
 
+    fn all_systems(&self) -> impl Iterator<Item = &BinderSystem> {
+        self.held.values().filter_map(|held| match &held.record {
+            Record::System(system) => Some(system),
+            _ => None,
+        })
+    }
+
     /// The binder systems that are kept, by name; of each its last save.
     #[must_use]
     pub fn systems(&self) -> Vec<&BinderSystem> {
-        let replaced: BTreeSet<SystemId> =
-            self.systems.values().filter_map(|system| system.content().replaces).collect();
-        let mut systems: Vec<&BinderSystem> = self
-            .systems
-            .iter()
-            .filter(|(id, system)| !replaced.contains(id) && system.content().standing == Standing::Kept)
-            .map(|(_, system)| system)
+        let mut replaced: BTreeSet<Id> = BTreeSet::new();
+        replaced.extend(self.all_systems().filter_map(|system| system.content().replaces.map(|id| id.0)));
+        let all: Vec<&BinderSystem> = self
+            .all_systems()
+            .filter(|system| !replaced.contains(&system.id()) && system.content().standing == Standing::Kept)
             .collect();
-        systems.sort_by_key(|system| (system.content().name.to_lowercase(), system.system()));
-        systems
+        let order = sorted(all.len(), &|a, b| match (all.get(a), all.get(b)) {
+            (Some(a), Some(b)) => by_name(&a.content().name, &b.content().name).then(a.id().cmp(&b.id())),
+            _ => Ordering::Equal,
+        });
+        order.into_iter().filter_map(|at| all.get(at).copied()).collect()
     }
 
     /// A save of a binder system.
     #[must_use]
     pub fn system(&self, id: SystemId) -> Option<&BinderSystem> {
-        self.systems.get(&id)
+        match &self.held.get(&format!("{SYSTEM}{id}"))?.record {
+            Record::System(system) => Some(system),
+            _ => None,
+        }
     }
 
     /// Saves a binder system. Once this is `Ok`, the store has it.
@@ -376,8 +486,9 @@ impl<S: Store> Shelf<S> {
     /// When it is not in the store; nothing else has changed then.
     pub fn save_system(&mut self, system: BinderSystem) -> Result<SystemId, SaveError> {
         let id = system.system();
-        self.put(&format!("{SYSTEM}{id}"), system.text())?;
-        self.systems.insert(id, system);
+        let key = format!("{SYSTEM}{id}");
+        self.put(&key, system.text())?;
+        self.held.insert(key, Held { seen: self.turn, record: Record::System(system) });
         Ok(id)
     }
 
@@ -432,7 +543,32 @@ impl<S: Store> Shelf<S> {
         self.overwrite(SETTINGS, &settings.text()?, |text| Settings::read(text).is_ok())
     }
 
-    fn overwrite(&self, key: &str, text: &str, readable: impl FnOnce(&str) -> bool) -> Result<(), SaveError> {
+    /// What was typed where solutions and glues are made up; what stands there at first where there is
+    /// nothing.
+    ///
+    /// # Errors
+    /// When it cannot be read.
+    pub fn mix(&self) -> Result<MixDraft, Unread> {
+        match self.store.read(MIX).map_err(Unread::Store)? {
+            Some(text) => mix::read(&text).map_err(Unread::Refused),
+            None => Ok(MixDraft::default()),
+        }
+    }
+
+    /// Keeps it in place of what was there. What was there and cannot be read is set aside first.
+    ///
+    /// # Errors
+    /// When it is not in the store.
+    pub fn keep_mix(&self, typed: &MixDraft) -> Result<(), SaveError> {
+        self.overwrite(MIX, &mix::text(typed)?, |text| mix::read(text).is_ok())
+    }
+
+    pub(super) fn overwrite(
+        &self,
+        key: &str,
+        text: &str,
+        readable: impl FnOnce(&str) -> bool,
+    ) -> Result<(), SaveError> {
         self.make_room(key, readable)?;
         self.store.write(key, text)?;
         if self.store.read(key)?.as_deref() == Some(text) { Ok(()) } else { Err(SaveError::NotKept) }

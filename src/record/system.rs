@@ -2,7 +2,7 @@
 
 use super::id::SystemId;
 use super::revision::{Stamp, Standing};
-use super::sealed::{Content, Extra, Sealed};
+use super::sealed::{Content, Sealed};
 use crate::domain::LiquidDraft;
 use serde::{Deserialize, Serialize};
 
@@ -27,18 +27,11 @@ pub struct SystemContent {
     pub standing: Standing,
     /// Its liquids; their numbers are those within this system.
     pub liquids: Vec<LiquidDraft>,
-    /// Keys that this app does not know.
-    #[serde(flatten)]
-    pub extra: Extra,
 }
 
 impl Content for SystemContent {
     const KIND: &'static str = "system";
     const VERSION: u32 = 1;
-
-    fn extra_mut(&mut self) -> &mut Extra {
-        &mut self.extra
-    }
 }
 
 /// One save of a binder system, sealed.
@@ -63,7 +56,6 @@ impl BinderSystem {
             note,
             standing: Standing::Kept,
             liquids,
-            extra: Extra::new(),
         })
     }
 
@@ -77,7 +69,7 @@ impl BinderSystem {
         content.replaces = Some(self.system());
         (content.saved_at, content.author) = (stamp.at, stamp.author);
         change(&mut content);
-        Self::new(content)
+        Self::with(content, self.extra())
     }
 
     /// Its name among the records.

@@ -2,10 +2,11 @@
 
 use super::keep;
 use super::page;
-use super::part::{announce, bar, print};
+use super::part::{announce, bar, print, trouble};
 use super::route::Page;
 use super::state::{State, provide};
 use crate::browser::{hash, page as browser, theme};
+use crate::ui::erased::{live, memo, on};
 use leptos::prelude::*;
 
 /// Puts the app into the page's body.
@@ -21,14 +22,14 @@ fn app() -> AnyView {
     listen_to_keys(state);
     follow_theme(state);
     view! {
-        <a class="skip" href="#content" on:click=move |event| {
+        <a class="skip" href="#content" on:click=on(move |event: leptos::ev::MouseEvent| {
             // The hash is the page's; only the focus moves.
             event.prevent_default();
             browser::focus("content");
-        }>{state.words.tools.skip_to_content}</a>
+        })>{state.words.tools.skip_to_content}</a>
         {bar::bar()}
-        {announce::trouble()}
-        <main id="content" tabindex="-1">{move || body(state.page.get())}</main>
+        {trouble::trouble()}
+        <main id="content" tabindex="-1">{live(move || body(state.page.get()))}</main>
         {announce::announce()}
         {print::sheet()}
     }
@@ -38,6 +39,10 @@ fn app() -> AnyView {
 fn body(page: Page) -> AnyView {
     match page {
         Page::Recipe => page::recipe::recipe(),
+        Page::Mix => page::mix::mix(),
+        Page::Systems => page::systems::systems(),
+        Page::Shelf => page::shelf::shelf(),
+        Page::Help => page::help::help(),
     }
 }
 
@@ -50,8 +55,13 @@ fn follow_address(state: State) {
         let words = state.words;
         let page = match state.page.get() {
             Page::Recipe => state.title.with(|title| title.name.clone()),
+            page => bar::page_name(words, page).to_owned(),
         };
-        browser::set_title(&if page.is_empty() { words.tools.app.to_owned() } else { format!("{page} – {}", words.tools.app) });
+        browser::set_title(&if page.is_empty() {
+            words.tools.app.to_owned()
+        } else {
+            format!("{page} – {}", words.tools.app)
+        });
         browser::set_language(words.code);
     });
 }
@@ -62,6 +72,7 @@ fn listen_to_keys(state: State) {
         let command = event.ctrl_key() || event.meta_key();
         let key = event.key();
         let act: fn(State) = match (command, key.as_str()) {
+            (true, "s" | "S") => |state| _ = state.save(),
             (true, "k") => |_| browser::focus("find"),
             (false, "/") if !browser::in_text(&event) => |_| browser::focus("find"),
             (true, "z") if !event.shift_key() && !browser::in_text(&event) => |state| state.undo(),
@@ -75,6 +86,6 @@ fn listen_to_keys(state: State) {
 
 /// The scheme chosen, for the sheet to follow; without a choice the device's.
 fn follow_theme(state: State) {
-    let chosen = Memo::new(move |_| state.settings.with(|settings| settings.theme));
+    let chosen = memo(move || state.settings.with(|settings| settings.theme));
     Effect::new(move |_| theme::apply(chosen.get()));
 }

@@ -1,31 +1,56 @@
-//! Keeping: what is on the page survives a reload, and a recipe is saved as a revision.
+//! Keeping: what is on the page survives a reload, a recipe is saved as a revision, and whatever the
+//! store refuses is told at once.
 
-use super::state::{Library, State};
+mod shelf;
+mod systems;
+
+pub use shelf::Imported;
+
+use super::part::find::on_recipe;
+use super::part::save::NAME;
+use super::state::{Library, State, Trouble, WayOut};
 use super::text::{ENGLISH, Message};
-use crate::browser::{LocalStore, clock, event, locale};
+use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
 use crate::domain::example::example;
+use crate::record::file::RecipeFile;
 use crate::record::open_draft::OpenDraft;
-use crate::record::revision::{Stamp, Title};
-use crate::record::shelf::{SETTINGS, SaveError};
-use crate::record::store::MemoryStore;
+use crate::record::revision::{Stamp, Standing, Title};
+use crate::record::shelf::{DRAFT, MIX, SETTINGS, SaveError, Unread};
 use crate::record::{Revision, RevisionId, Settings, Shelf, Store, StoreError};
+use crate::ui::erased::memo;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 use std::time::Duration;
 
 /// What is typed is kept when nothing more was typed for so long. Leaving the page keeps it at once.
 const PAUSE: Duration = Duration::from_millis(400);
+/// How many records are read whole in one go.
+const SLICE_OF_WHOLE: usize = 20;
+/// Records are read for so many milliseconds at a time: a key typed meanwhile waits no longer.
+const SLICE: u64 = 8;
+/// Another tab may write several records in a row.
+const SETTLED: Duration = Duration::from_millis(100);
 
-/// The app as it was left, or the example at a first start.
+// --- at the start --------------------------------------------------------------------------------
+
+/// The app as it was left, or the example at a first start. The records are not read yet.
 #[must_use]
 pub fn start() -> State {
     let words = &ENGLISH;
-    let (shelf, mut trouble) = library();
+    let mut shelf: Library = Shelf::blank(Box::new(LocalStore));
+    let mut trouble = LocalStore.probe().err().map(|why| of_store(&why));
+    let mut unread = |why: &Unread, mend: &str| {
+        // What cannot be reached at all is told above.
+        if !matches!(why, Unread::Store(_)) {
+            let message = Message { mend: mend.to_owned(), ..(words.unread)(why) };
+            trouble.get_or_insert(Trouble { message, way_out: None });
+        }
+    };
     let settings = match first_settings(&shelf) {
         Some(settings) => settings,
         None => shelf.settings().unwrap_or_else(|why| {
-            trouble.get_or_insert((words.unread)(&why));
+            unread(&why, words.shelf_page.settings_unread);
             Settings::default()
         }),
     };
@@ -33,10 +58,12 @@ pub fn start() -> State {
         Ok(Some(open)) => open,
         Ok(None) => taught(),
         Err(why) => {
-            trouble.get_or_insert((words.unread)(&why));
+            unread(&why, words.shelf_page.draft_unread);
             taught()
         }
     };
+    // Whether the recipe is as it was saved is shown before the other records are there.
+    _ = open.from.and_then(|from| shelf.look_up(from));
     State::new(shelf, settings, open, trouble)
 }
 
@@ -54,23 +81,6 @@ pub fn blank() -> OpenDraft {
     OpenDraft { from: None, title: Title::default(), draft: Draft::default(), example: false }
 }
 
-/// The browser's storage; where it is blocked, a memory that lasts as long as the page, and why.
-fn library() -> (Library, Option<Message>) {
-    let open = |store: Box<dyn Store + Send + Sync>| Shelf::open(store);
-    let opened = LocalStore.probe().and_then(|()| open(Box::new(LocalStore)));
-    let why: StoreError = match opened {
-        Ok(shelf) => return (shelf, None),
-        // What is stored can still be read.
-        Err(StoreError::Full) => match open(Box::new(LocalStore)) {
-            Ok(shelf) => return (shelf, Some((ENGLISH.store)(&StoreError::Full))),
-            Err(why) => why,
-        },
-        Err(why) => why,
-    };
-    let memory: Box<dyn Store + Send + Sync> = Box::new(MemoryStore::default());
-    (Shelf::blank(memory), Some((ENGLISH.store)(&why)))
-}
-
 /// The settings of a first start: the decimal mark of the browser's language. `None` later on.
 fn first_settings(shelf: &Library) -> Option<Settings> {
     let stored = shelf.store().read(SETTINGS).ok()?;
@@ -79,23 +89,26 @@ fn first_settings(shelf: &Library) -> Option<Settings> {
     stored.is_none().then_some(settings)
 }
 
+/// Trouble with the store: what is on the page can still go to a file.
+fn of_store(why: &StoreError) -> Trouble {
+    Trouble { message: (ENGLISH.store)(why), way_out: Some(WayOut::ToFile) }
+}
+
+// --- while it runs -------------------------------------------------------------------------------
+
 /// Keeps what is on the page, and the settings, whenever they change; takes in what other tabs save.
 pub fn keep(state: State) {
-    let open = Memo::new(move |_| {
+    let open = memo(move || {
         state.draft.track();
         state.title.track();
         state.from.track();
         state.example.track();
         state.at_hand()
     });
-    Effect::new(move |before: Option<Option<TimeoutHandle>>| {
-        open.track();
-        let first = before.is_none();
-        if let Some(handle) = before.flatten() {
-            handle.clear();
-        }
-        if first { None } else { set_timeout_with_handle(move || keep_open(state), PAUSE).ok() }
-    });
+    // A memo that nobody reads would never be worked out.
+    later(move || open.with(|_| ()), move || keep_open(state));
+    later(move || state.mix.track(), move || keep_mix(state));
+    // Another tab may have kept its own since, and this page is what a reload brings back.
     if let Some(listeners) = event::on_leave(move || keep_open(state)) {
         listeners.into_iter().for_each(event::Listener::forget);
     }
@@ -106,12 +119,20 @@ pub fn keep(state: State) {
             note(state, kept);
         }
     });
-    if let Some(listener) = event::on_storage(move |_| {
-        // A store that has gone meanwhile is said when something is next kept there.
-        state.shelf.update(|shelf| _ = shelf.refresh());
-    }) {
-        listener.forget();
-    }
+    follow_other_tabs(state);
+    set_timeout(move || read_in_slices(state), PAUSE);
+}
+
+/// Does something when what `track` follows has changed and then stood still for a while.
+fn later(track: impl Fn() + 'static, act: impl Fn() + Copy + 'static) {
+    Effect::new(move |before: Option<Option<TimeoutHandle>>| {
+        track();
+        let first = before.is_none();
+        if let Some(handle) = before.flatten() {
+            handle.clear();
+        }
+        if first { None } else { set_timeout_with_handle(act, PAUSE).ok() }
+    });
 }
 
 fn keep_open(state: State) {
@@ -120,39 +141,156 @@ fn keep_open(state: State) {
     note(state, kept);
 }
 
-/// Puts down what went wrong, or that all is well again.
+fn keep_mix(state: State) {
+    let mix = state.mix.get_untracked();
+    let kept = state.shelf.with_untracked(|shelf| shelf.keep_mix(&mix));
+    note(state, kept);
+}
+
+/// Puts down what went wrong, or that the store works again.
 fn note<T>(state: State, outcome: Result<T, SaveError>) -> Option<T> {
     match outcome {
         Ok(value) => {
-            if state.trouble.with_untracked(Option::is_some) {
+            let store = |trouble: &Trouble| trouble.way_out == Some(WayOut::ToFile);
+            if state.trouble.with_untracked(|trouble| trouble.as_ref().is_some_and(store)) {
                 state.trouble.set(None);
             }
             Some(value)
         }
         Err(why) => {
-            let message = (state.words.unsaved)(&why);
-            if state.trouble.with_untracked(|trouble| trouble.as_ref() != Some(&message)) {
-                state.trouble.set(Some(message));
+            let trouble = Some(Trouble { message: (state.words.unsaved)(&why), way_out: Some(WayOut::ToFile) });
+            if state.trouble.with_untracked(|before| *before != trouble) {
+                state.trouble.set(trouble);
             }
             None
         }
     }
 }
 
+/// Reads the records a few at a time, so that nothing waits for them.
+fn read_in_slices(state: State) {
+    match state.shelf.with_untracked(Shelf::waiting) {
+        Ok(keys) => read_slice(state, keys),
+        Err(why) => state.trouble.set(Some(of_store(&why))),
+    }
+}
+
+fn read_slice(state: State, mut keys: Vec<String>) {
+    if state.all_read.get_untracked() {
+        return;
+    }
+    let began = clock::now();
+    state.shelf.update_untracked(|shelf| {
+        while let Some(key) = keys.pop() {
+            shelf.take_in(key);
+            if clock::now().saturating_sub(began) >= SLICE {
+                break;
+            }
+        }
+    });
+    if keys.is_empty() {
+        state.all_read.set(true);
+        state.shelf.notify();
+        verify_slice(state);
+    } else {
+        set_timeout(move || read_slice(state, keys), Duration::ZERO);
+    }
+}
+
+/// Reads whole what was only glanced at, a few at a time: a record that was damaged shows itself.
+fn verify_slice(state: State) {
+    let before = state.shelf.with_untracked(|shelf| shelf.unreadable().count());
+    let left = state.shelf.try_update_untracked(|shelf| shelf.verify(SLICE_OF_WHOLE)).unwrap_or_default();
+    if state.shelf.with_untracked(|shelf| shelf.unreadable().count()) != before {
+        state.shelf.notify();
+    }
+    if left > 0 {
+        set_timeout(move || verify_slice(state), Duration::ZERO);
+    }
+}
+
+fn follow_other_tabs(state: State) {
+    let pending: StoredValue<Option<TimeoutHandle>> = StoredValue::new(None);
+    let listener = event::on_storage(move |key| match key.as_deref() {
+        Some(DRAFT | MIX) => {}
+        Some(SETTINGS) => {
+            if let Ok(settings) = state.shelf.with_untracked(Shelf::settings) {
+                state.settings.set(settings);
+            }
+        }
+        Some(_) | None => {
+            pending.with_value(|pending| pending.iter().for_each(TimeoutHandle::clear));
+            pending.set_value(set_timeout_with_handle(move || refresh(state), SETTLED).ok());
+        }
+    });
+    if let Some(listener) = listener {
+        listener.forget();
+    }
+}
+
+/// Another tab has saved, or cleared the store.
+fn refresh(state: State) {
+    match state.shelf.try_update(Shelf::refresh) {
+        Some(Ok(changes)) => {
+            state.all_read.set(true);
+            let missing = |trouble: &Trouble| trouble.way_out == Some(WayOut::WriteBack);
+            if changes.missing > 0 {
+                let what = (state.words.shelf_page.missing)(changes.missing);
+                let message = Message { what, mend: String::new() };
+                state.trouble.set(Some(Trouble { message, way_out: Some(WayOut::WriteBack) }));
+            } else if state.trouble.with_untracked(|trouble| trouble.as_ref().is_some_and(missing)) {
+                state.trouble.set(None);
+            }
+        }
+        Some(Err(why)) => state.trouble.set(Some(of_store(&why))),
+        None => {}
+    }
+}
+
+// --- what a person does --------------------------------------------------------------------------
+
 impl State {
     /// Who saves, and when.
     #[must_use]
     pub fn stamp(&self) -> Stamp {
-        Stamp { at: clock::now(), author: self.settings.with_untracked(|settings| settings.initials.clone()) }
+        let author = self.settings.with_untracked(|settings| settings.initials.trim().to_owned());
+        Stamp { at: clock::now(), author }
+    }
+
+    /// Reads all records now, if that has not been done yet.
+    pub fn read_records(&self) {
+        if !self.all_read.get_untracked() {
+            refresh(*self);
+        }
     }
 
     /// Saves the recipe as a revision that follows the one it came from; whether that went well.
+    /// Without a name it asks for one, at the name's box.
     pub fn save(&self) -> bool {
-        let OpenDraft { from, title, draft, .. } = self.at_hand();
-        let stamp = self.stamp();
+        let OpenDraft { from, mut title, draft, .. } = self.at_hand();
+        title.name = title.name.trim().to_owned();
+        self.naming.set(title.name.is_empty());
+        if title.name.is_empty() {
+            on_recipe(*self, || page::focus(NAME));
+            return false;
+        }
         let base = from.and_then(|id| self.shelf.with_untracked(|shelf| shelf.revision(id)));
+        let same = |base: &Revision| {
+            let content = base.content();
+            content.standing == Standing::Kept && content.draft == draft && base.title() == title
+        };
+        if base.as_ref().is_some_and(same) {
+            self.tell(self.words.tools.nothing_to_save);
+            return false;
+        }
+        let stamp = self.stamp();
         let revision = match base {
-            Some(base) => base.next(title, draft, stamp),
+            Some(base) => base.follow(stamp, |content| {
+                (content.name, content.note, content.tags) = (title.name, title.note, title.tags);
+                content.draft = draft;
+                // A removed recipe that is saved again is kept again.
+                content.standing = Standing::Kept;
+            }),
             None => Revision::first(title, draft, stamp),
         };
         let saved = match revision {
@@ -160,6 +298,9 @@ impl State {
             Err(error) => note(*self, Err(SaveError::from(error))),
         };
         let Some(id) = saved else { return false };
+        if self.title.with_untracked(|title| title.name.trim() != title.name) {
+            self.title.update(|title| title.name = title.name.trim().to_owned());
+        }
         self.from.set(Some(id));
         self.example.set(false);
         true
@@ -184,17 +325,42 @@ impl State {
     pub fn saved(&self) -> Memo<bool> {
         let state = *self;
         // Read once a revision, not once a key.
-        let base = Memo::new(move |_| {
+        let base = memo(move || {
             let id = state.from.get()?;
-            state.shelf.with(|shelf| shelf.revision(id)).map(|base| (base.title(), base.content().draft.clone()))
+            let base = state.shelf.with(|shelf| shelf.revision(id))?;
+            let kept = base.content().standing == Standing::Kept;
+            kept.then(|| (base.title(), base.content().draft.clone()))
         });
-        Memo::new(move |_| {
+        memo(move || {
             base.with(|base| match base {
-                Some((title, draft)) => {
-                    state.title.with(|now| now == title) && state.draft.with(|now| now == draft)
-                }
+                Some((title, draft)) => state.title.with(|now| now == title) && state.draft.with(|now| now == draft),
                 None => false,
             })
         })
+    }
+
+    /// Saves the recipe on the page to a file.
+    pub fn give_out(&self) {
+        let OpenDraft { from, title, draft, .. } = self.at_hand();
+        self.give_out_file(&RecipeFile::new(title, draft, from));
+    }
+
+    fn give_out_file(&self, recipe: &RecipeFile) {
+        let given = recipe.text().map_err(SaveError::from).and_then(|text| {
+            let name = file::file_name(&recipe.name, "haulm.json");
+            let outcome = file::give_out(&name, "application/json", &text);
+            outcome.map(|()| name).map_err(|own| SaveError::Store(StoreError::Other(own)))
+        });
+        match given {
+            Ok(name) => {
+                self.tell((self.words.shelf_page.given_out)(&name));
+                let now = clock::now();
+                self.settings.update(|settings| settings.copied_at = Some(now));
+            }
+            Err(why) => {
+                let message = (self.words.unsaved)(&why);
+                self.trouble.set(Some(Trouble { message, way_out: None }));
+            }
+        }
     }
 }

@@ -28,7 +28,7 @@ pub struct Style<'a> {
 
 /// The formula in letters: "L₁ = m₁ / s₁".
 #[must_use]
-pub fn letters<T>(working: &Working<T>) -> String {
+pub fn letters<F, O>(working: &Working<F, O>) -> String {
     let right =
         markup(&working.formula, &|at| working.givens.get(at).map_or_else(String::new, |given| letter(given.symbol)));
     math(&format!("{}<mo>=</mo>{right}", letter(working.symbol)))
@@ -36,7 +36,7 @@ pub fn letters<T>(working: &Working<T>) -> String {
 
 /// The formula with the numbers put in, and its result in the same set of units.
 #[must_use]
-pub fn numbers<T>(working: &Working<T>, style: Style<'_>) -> String {
+pub fn numbers<F, O>(working: &Working<F, O>, style: Style<'_>) -> String {
     let left = markup(&working.formula, &|at| {
         working.givens.get(at).map_or_else(String::new, |given| quantity(given.amount, style))
     });
@@ -136,5 +136,6 @@ fn markup(expr: &Expr, given: &dyn Fn(usize) -> String) -> String {
             markup(left, given),
             markup(right, given)
         ),
+        Expr::Sqrt(of) => format!("<msqrt>{}</msqrt>", markup(of, given)),
     }
 }

@@ -17,6 +17,10 @@ pub mod text;
 #[cfg(target_arch = "wasm32")]
 mod app;
 #[cfg(target_arch = "wasm32")]
+mod cells;
+#[cfg(target_arch = "wasm32")]
+mod erased;
+#[cfg(target_arch = "wasm32")]
 mod keep;
 #[cfg(target_arch = "wasm32")]
 mod page;

@@ -7,17 +7,29 @@ pub enum Page {
     /// What is wanted and what it takes.
     #[default]
     Recipe,
+    /// Solutions and glue batches made up.
+    Mix,
+    /// The library of binder systems.
+    Systems,
+    /// All recipes that are kept.
+    Shelf,
+    /// What the app does, its words and its shortcuts.
+    Help,
 }
 
 impl Page {
     /// All pages, in the order of the bar.
-    pub const ALL: &'static [Page] = &[Self::Recipe];
+    pub const ALL: &'static [Page] = &[Self::Recipe, Self::Mix, Self::Systems, Self::Shelf, Self::Help];
 
     /// The hash, without the `#`.
     #[must_use]
     pub const fn key(self) -> &'static str {
         match self {
             Self::Recipe => "recipe",
+            Self::Mix => "mix",
+            Self::Systems => "systems",
+            Self::Shelf => "shelf",
+            Self::Help => "help",
         }
     }
 

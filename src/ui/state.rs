@@ -1,14 +1,19 @@
 //! What all parts of the page share. Everything shown follows from these signals.
 
+use super::cells::Cells;
 use super::history::History;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
-use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, work_out};
+use crate::domain::finding::What;
+use crate::domain::mix::MixDraft;
+use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, Place, Station, work_out};
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
 use crate::record::{RevisionId, Settings, Shelf, Store};
+use crate::ui::erased::memo;
 use leptos::prelude::*;
+use std::sync::Arc;
 
 /// What is typed into without a break, so that it is one step to take back.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -32,9 +37,44 @@ pub enum Session {
 pub struct Notice {
     /// The sentence.
     pub words: String,
-    /// Takes back what it tells of.
-    pub undo: Option<Callback<()>>,
+    /// Takes back what it tells of. It outlives the part of the page that told it.
+    pub undo: Option<Arc<dyn Fn() + Send + Sync>>,
+    /// Whether it stays until it is closed or another one comes.
+    pub stays: bool,
 }
+
+/// A finding in words.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Said {
+    /// The finding.
+    pub finding: Finding,
+    /// What happened, and how to mend it.
+    pub message: Message,
+}
+
+/// What went wrong with keeping things.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Trouble {
+    /// In words.
+    pub message: Message,
+    /// What helps, as a button.
+    pub way_out: Option<WayOut>,
+}
+
+/// What helps against trouble with keeping things.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WayOut {
+    /// The recipe on the page goes to a file.
+    ToFile,
+    /// What the store has lost is written back.
+    WriteBack,
+}
+
+/// A way through the history: back or forward.
+type Step = fn(&mut History<Before, Session>, &mut dyn FnMut() -> Before) -> Option<Before>;
+
+/// What a step can change, with the name of the opening that it was made in.
+type Before = (u32, OpenDraft);
 
 /// Everything that is kept, wherever this browser lets it be kept.
 pub type Library = Shelf<Box<dyn Store + Send + Sync>>;
@@ -79,45 +119,81 @@ pub struct State {
     pub notice: RwSignal<Option<Notice>>,
     /// Everything that is kept.
     pub shelf: RwSignal<Library>,
+    /// Whether all records of the store are on the shelf.
+    pub all_read: RwSignal<bool>,
     /// What went wrong with keeping things, until it goes right again.
-    pub trouble: RwSignal<Option<Message>>,
+    pub trouble: RwSignal<Option<Trouble>>,
+    /// Whether a save waits for the recipe's name.
+    pub naming: RwSignal<bool>,
+    /// What is typed where solutions and glues are made up.
+    pub mix: RwSignal<MixDraft>,
+    cells: Cells,
+    /// Names what stands on the page from one opening to the next.
     opened: RwSignal<u32>,
-    history: RwSignal<History<OpenDraft, Session>>,
+    openings: StoredValue<u32>,
+    /// The result before the step being made: what is shown as the old one. A number on its way
+    /// ("8" of "8,500") gives results that nobody meant.
+    settled: RwSignal<Option<Case>>,
+    history: RwSignal<History<Before, Session>>,
 }
 
 impl State {
     /// The state of an app that has just started.
     #[must_use]
-    pub fn new(shelf: Library, settings: Settings, open: OpenDraft, trouble: Option<Message>) -> Self {
+    pub fn new(shelf: Library, settings: Settings, open: OpenDraft, trouble: Option<Trouble>) -> Self {
+        let mix = RwSignal::new(shelf.mix().unwrap_or_default());
         let settings = RwSignal::new(settings);
         let draft = RwSignal::new(open.draft);
         let opened = RwSignal::new(0);
-        let outcome = Memo::new(move |_| draft.with(work_out));
+        let outcome = memo(move || draft.with(work_out));
+        let settled = RwSignal::new(None::<Case>);
         let shown = Memo::new(move |before: Option<&Shown>| {
             let opened = opened.get();
             outcome.with(|outcome| match (&outcome.case, before) {
                 (None, Some(before)) if before.opened == opened => {
-                    Shown { case: before.case.clone(), old: before.case.is_some(), opened }
+                    let case = settled.get_untracked().or_else(|| before.case.clone());
+                    Shown { old: case.is_some(), case, opened }
                 }
                 (case, _) => Shown { case: case.clone(), old: false, opened },
             })
+        });
+        let title = RwSignal::new(open.title);
+        let from = RwSignal::new(open.from);
+        let shelf = RwSignal::new(shelf);
+        let units = memo(move || settings.with(|settings| settings.units));
+        let currency = memo(move || settings.with(|settings| settings.currency.clone()));
+        let cells = Cells::default();
+        cells.follow(move || {
+            shown.track();
+            title.track();
+            from.track();
+            shelf.track();
+            units.track();
+            currency.track();
+            draft.track();
         });
         Self {
             words: &ENGLISH,
             page: RwSignal::new(Page::Recipe),
             draft,
-            title: RwSignal::new(open.title),
-            from: RwSignal::new(open.from),
+            title,
+            from,
             example: RwSignal::new(open.example),
             outcome,
             shown,
             settings,
-            units: Memo::new(move |_| settings.with(|settings| settings.units)),
-            currency: Memo::new(move |_| settings.with(|settings| settings.currency.clone())),
+            units,
+            currency,
             notice: RwSignal::new(None),
-            shelf: RwSignal::new(shelf),
+            shelf,
+            cells,
+            all_read: RwSignal::new(false),
             trouble: RwSignal::new(trouble),
+            naming: RwSignal::new(false),
+            mix,
             opened,
+            openings: StoredValue::new(0),
+            settled,
             history: RwSignal::new(History::default()),
         }
     }
@@ -135,11 +211,27 @@ impl State {
         }
     }
 
-    fn lay(&self, recipe: OpenDraft) {
-        // An old result never outlives its recipe.
-        if self.from.get_untracked() != recipe.from {
-            self.opened.update(|opened| *opened += 1);
+    fn before(&self) -> Before {
+        (self.opened.get_untracked(), self.at_hand())
+    }
+
+    /// Keeps the result as it is before a step, if there is one.
+    fn settle(&self) {
+        let case = self.outcome.with_untracked(|outcome| outcome.case.clone());
+        if case.is_some() {
+            self.settled.set(case);
         }
+    }
+
+    /// What is on the page is of another opening from here on: an old result never outlives its recipe.
+    fn go_over_to(&self, opened: u32) {
+        if self.opened.get_untracked() != opened {
+            self.settled.set(None);
+            self.opened.set(opened);
+        }
+    }
+
+    fn lay(&self, recipe: OpenDraft) {
         self.from.set(recipe.from);
         self.example.set(recipe.example);
         self.title.set(recipe.title);
@@ -148,13 +240,18 @@ impl State {
 
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
     pub fn edit(&self, session: Option<Session>, change: &mut dyn FnMut(&mut Draft)) {
-        self.history.update(|history| history.before(session, || self.at_hand()));
+        self.history.update(|history| {
+            history.before(session, || {
+                self.settle();
+                self.before()
+            });
+        });
         self.draft.update(|draft| change(draft));
     }
 
     /// Changes name, note or tags as a step that can be taken back.
     pub fn edit_title(&self, session: Session, change: &mut dyn FnMut(&mut Title)) {
-        self.history.update(|history| history.before(Some(session), || self.at_hand()));
+        self.history.update(|history| history.before(Some(session), || self.before()));
         self.title.update(|title| change(title));
     }
 
@@ -182,11 +279,15 @@ impl State {
         self.step(|history, now| history.redo(now));
     }
 
-    fn step(&self, way: fn(&mut History<OpenDraft, Session>, &mut dyn FnMut() -> OpenDraft) -> Option<OpenDraft>) {
-        let restored = self.history.try_update(|history| way(history, &mut || self.at_hand())).flatten();
-        if let Some(recipe) = restored {
-            self.lay(recipe);
+    fn step(&self, way: Step) {
+        let restored = self.history.try_update(|history| way(history, &mut || self.before())).flatten();
+        let Some((opened, mut recipe)) = restored else { return };
+        if opened == self.opened.get_untracked() {
+            // What is typed is taken back, and not that it was saved meanwhile.
+            (recipe.from, recipe.example) = (self.from.get_untracked(), self.example.get_untracked());
         }
+        self.go_over_to(opened);
+        self.lay(recipe);
     }
 
     /// Whether there is a step to take back.
@@ -203,20 +304,28 @@ impl State {
 
     /// Puts another recipe on the page. What was there can be taken back.
     pub fn open(&self, recipe: OpenDraft) {
-        self.history.update(|history| history.before(None, || self.at_hand()));
-        self.opened.update(|opened| *opened += 1);
+        self.history.update(|history| history.before(None, || self.before()));
+        self.openings.update_value(|openings| *openings += 1);
+        self.go_over_to(self.openings.get_value());
+        self.naming.set(false);
         self.lay(recipe);
     }
 
     /// Tells something for a while.
     pub fn tell(&self, words: impl Into<String>) {
-        self.notice.set(Some(Notice { words: words.into(), undo: None }));
+        self.notice.set(Some(Notice { words: words.into(), undo: None, stays: false }));
     }
 
     /// Tells of a step just made, which can be taken back from there.
     pub fn tell_step(&self, words: impl Into<String>) {
         let state = *self;
-        self.notice.set(Some(Notice { words: words.into(), undo: Some(Callback::new(move |()| state.undo())) }));
+        let undo = Arc::new(move || state.undo());
+        self.notice.set(Some(Notice { words: words.into(), undo: Some(undo), stays: false }));
+    }
+
+    /// Tells of something done that `undo` takes back, whatever is done in between: it can wait.
+    pub fn tell_undo(&self, words: impl Into<String>, undo: impl Fn() + Send + Sync + 'static) {
+        self.notice.set(Some(Notice { words: words.into(), undo: Some(Arc::new(undo)), stays: true }));
     }
 
     // --- reading -------------------------------------------------------------------------------
@@ -233,10 +342,72 @@ impl State {
         self.units.with(|units| units.unit(kind))
     }
 
-    /// The findings that `belongs` picks.
+    /// The findings that `belongs` picks. Boxes that are still to be filled in and were never touched
+    /// are no findings to anybody: they are marked where they stand.
     pub fn findings(&self, belongs: impl Fn(&Finding) -> bool) -> Vec<Finding> {
-        self.outcome.with(|outcome| outcome.findings.iter().filter(|finding| belongs(finding)).copied().collect())
+        self.draft.with(|draft| {
+            let all = |outcome: &Outcome| {
+                outcome
+                    .findings
+                    .iter()
+                    .filter(|finding| belongs(finding) && !is_to_fill_in(draft, finding))
+                    .copied()
+                    .collect()
+            };
+            self.outcome.with(all)
+        })
     }
+
+    /// The findings that `belongs` picks, in words.
+    pub fn said(&self, belongs: impl Fn(&Finding) -> bool) -> Vec<Said> {
+        let say = |finding: Finding| {
+            let message = self.with_context(|context| (self.words.finding)(&finding, context));
+            Said { finding, message }
+        };
+        self.findings(belongs).into_iter().map(say).collect()
+    }
+
+    /// A value that follows the recipe, the units and the shelf, and tells nobody unless it is another
+    /// one: see [`Cells`].
+    pub fn cell<T: Clone + PartialEq + Send + Sync + 'static>(
+        &self,
+        f: impl Fn() -> T + Send + Sync + 'static,
+    ) -> Signal<T> {
+        self.cells.cell(f)
+    }
+
+    /// What a liquid is called; blank when it is not there.
+    #[must_use]
+    pub fn liquid_name(&self, id: LiquidId) -> String {
+        self.draft
+            .with(|draft| draft.liquid(id).map(|liquid| (self.words.liquid)(liquid).into_owned()))
+            .unwrap_or_default()
+    }
+
+    /// The liquids of the result shown, in order of addition.
+    #[must_use]
+    pub fn liquids_shown(&self) -> Vec<LiquidId> {
+        self.shown.with(|shown| match &shown.case {
+            Some(case) => case.solved.liquids.iter().map(|flow| flow.id).collect(),
+            None => Vec::new(),
+        })
+    }
+
+    /// Whether a box at a station is still to be filled in.
+    #[must_use]
+    pub fn is_unfilled_at(&self, station: Station) -> bool {
+        self.draft.with(|draft| {
+            self.outcome.with(|outcome| {
+                outcome.findings.iter().any(|finding| finding.station() == station && is_to_fill_in(draft, finding))
+            })
+        })
+    }
+}
+
+/// Whether a finding only says that a box that nobody has touched is blank.
+fn is_to_fill_in(draft: &Draft, finding: &Finding) -> bool {
+    let Place::Field(field) = finding.place else { return false };
+    finding.what == What::Missing && draft.entry(field).is_none_or(|entry| entry.preset)
 }
 
 /// The state that [`provide`] put there.

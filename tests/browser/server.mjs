@@ -23,9 +23,11 @@ export function brotli(bytes) {
   });
 }
 
+// Packing costs seconds, and a file of journeys opens the same folder again and again.
+const packed = new Map();
+
 /** Serves `dir`; gives `{ origin, url, served, close }`, where `served` lists what was answered. */
 export async function serve(dir, base = "/some/sub/path/") {
-  const packed = new Map();
   const served = [];
   const server = createServer(async (request, response) => {
     const path = decodeURIComponent(new URL(request.url, "http://any").pathname);

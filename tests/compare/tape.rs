@@ -40,7 +40,7 @@ fn scale(output: Output, case: &Case) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 200, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 80, failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
     fn a_tape_gives_what_solve_gives((_, case) in support::solved(), turns in prop::collection::vec(0.9..1.1_f64, 120)) {

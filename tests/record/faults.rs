@@ -191,7 +191,8 @@ impl Life {
     /// A fresh start after all of it.
     fn check_reopened(&self) {
         self.store.mend();
-        let shelf = Shelf::open(self.store.clone()).unwrap();
+        let mut shelf = Shelf::open(self.store.clone()).unwrap();
+        shelf.verify(usize::MAX);
         for (id, text) in &self.confirmed {
             if let Some(raw) = self.spoilt.get(id) {
                 let shown = shelf.unreadable().find(|record| record.key == format!("haulm/revision/{id}")).unwrap();

@@ -209,6 +209,7 @@ fn check_unreadable(spoil: impl FnOnce(&str) -> String) -> Unread {
 
     let reopened = FaultyStore::over(store.inner.clone());
     let mut shelf = Shelf::open(reopened.clone()).unwrap();
+    assert_eq!(shelf.verify(usize::MAX), 0);
     assert!(shelf.revision(sound).is_some());
     assert!(shelf.revision(spoilt).is_none());
     let unreadable: Vec<_> = shelf.unreadable().cloned().collect();
@@ -280,14 +281,38 @@ fn layout_is_not_content() {
 #[test]
 fn unknown_keys_live_on_in_later_revisions() {
     let first = Revision::first(title("Straw 16"), draft("680"), stamp(1)).unwrap();
-    let mut content = first.into_content();
-    content.extra.insert("trial".to_owned(), json!({ "boards": 3 }));
-    content.extra.insert("parents".to_owned(), json!("never ours"));
-    let with = Revision::new(content).unwrap();
+    let mut extra = serde_json::Map::new();
+    extra.insert("trial".to_owned(), json!({ "boards": 3 }));
+    extra.insert("parents".to_owned(), json!("never ours"));
+    extra.insert("version".to_owned(), json!("nor this"));
+    let with = Revision::with(first.into_content(), extra).unwrap();
     let read = Revision::read(with.id(), with.text()).unwrap();
     let next = read.next(title("Straw 16"), draft("700"), stamp(2)).unwrap();
     let value: Value = serde_json::from_str(next.text()).unwrap();
     assert_eq!(value["trial"], json!({ "boards": 3 }));
     assert_eq!(value["parents"], json!([with.id()]));
     assert_eq!((&value["haulm"], &value["version"]), (&json!("revision"), &json!(1)));
+}
+
+/// Opening takes a glance; reading whole comes afterwards, a few at a time, and finds what was
+/// altered.
+#[test]
+fn what_a_glance_does_not_see_is_found_afterwards() {
+    let (store, mut shelf) = new_shelf();
+    let (spoilt, _) = saved(&mut shelf, "Straw 16", 1);
+    for at in 2..=7 {
+        saved(&mut shelf, &format!("Straw {at}"), at);
+    }
+    assert_eq!(shelf.verify(0), 0, "what was saved here need not be read");
+    let key = format!("haulm/revision/{spoilt}");
+    let text = store.inner.read(&key).unwrap().unwrap().replace("680", "860");
+    store.inner.write(&key, &text).unwrap();
+
+    let mut shelf = Shelf::open(store).unwrap();
+    assert_eq!((shelf.recipes().len(), shelf.unreadable().count()), (7, 0));
+    assert!(shelf.revision(spoilt).is_none(), "never given out unread");
+    assert_eq!((shelf.verify(3), shelf.verify(3), shelf.verify(3)), (4, 1, 0));
+    assert_eq!(shelf.recipes().len(), 6);
+    let unreadable: Vec<_> = shelf.unreadable().collect();
+    assert_eq!((unreadable[0].key.as_str(), unreadable[0].text.as_deref()), (key.as_str(), Some(text.as_str())));
 }

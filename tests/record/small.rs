@@ -2,6 +2,7 @@
 
 use crate::faulty::{Fault, FaultyStore};
 use crate::sample::{draft, stamp, title};
+use haulm::domain::mix::{MixDraft, MixField, PartKey};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::System;
 use haulm::quantity::{Kind, Unit, Units};
@@ -9,7 +10,7 @@ use haulm::record::id::RevisionId;
 use haulm::record::open_draft::OpenDraft;
 use haulm::record::revision::Standing;
 use haulm::record::settings::{Settings, Theme};
-use haulm::record::shelf::{DRAFT, SETTINGS, Shelf, Unread};
+use haulm::record::shelf::{DRAFT, MIX, SETTINGS, Shelf, Unread};
 use haulm::record::store::Store;
 use haulm::record::summary::Order;
 use haulm::record::system::BinderSystem;
@@ -50,18 +51,20 @@ fn the_last_work_in_hand_stays_when_the_next_is_refused() {
 /// What cannot be read is set aside before it is written over; where that fails, it is not.
 #[test]
 fn what_cannot_be_read_is_set_aside_before_it_is_written_over() {
-    for key in [DRAFT, SETTINGS] {
+    for key in [DRAFT, SETTINGS, MIX] {
         let (store, shelf) = new_shelf();
         let keep = || match key {
             DRAFT => shelf.keep_draft(&work("680")),
+            MIX => shelf.keep_mix(&MixDraft::default()),
             _ => shelf.keep_settings(&Settings::default()),
         };
         store.inner.write(key, "half a tex").unwrap();
-        if key == DRAFT {
-            assert!(matches!(shelf.open_draft(), Err(Unread::Refused(_))));
-        } else {
-            assert!(matches!(shelf.settings(), Err(Unread::Refused(_))));
-        }
+        let refused = match key {
+            DRAFT => shelf.open_draft().err(),
+            MIX => shelf.mix().err(),
+            _ => shelf.settings().err(),
+        };
+        assert!(matches!(refused, Some(Unread::Refused(_))), "{key}");
         store.fail_write(0, Fault::Full);
         assert!(keep().is_err());
         assert_eq!(store.inner.read(key).unwrap().as_deref(), Some("half a tex"));
@@ -70,6 +73,21 @@ fn what_cannot_be_read_is_set_aside_before_it_is_written_over() {
         let aside = shelf.aside().unwrap();
         assert_eq!(aside.iter().map(|(_, text)| text.as_str()).collect::<Vec<_>>(), ["half a tex"]);
     }
+}
+
+#[test]
+fn what_is_typed_for_solutions_and_glues_is_kept() {
+    let (store, shelf) = new_shelf();
+    assert_eq!(shelf.mix(), Ok(MixDraft::default()));
+    let mut typed = MixDraft::default();
+    typed.entry_mut(MixField::Concentration).text = "22,5".to_owned();
+    typed.part_mut(&PartKey::Liquid("UF 66".to_owned())).in_tank = Some(false);
+    typed.part_mut(&PartKey::Water).in_tank = Some(true);
+    shelf.keep_mix(&typed).unwrap();
+    assert_eq!(Shelf::blank(store.clone()).mix(), Ok(typed));
+    // A later app may leave something out.
+    store.inner.write(MIX, r#"{"haulm":"mix","version":1,"mix":{"solute":"urea"}}"#).unwrap();
+    assert_eq!(shelf.mix().unwrap().entry(MixField::Nco).text, "31");
 }
 
 fn read_settings(value: &Value) -> Settings {

@@ -230,15 +230,23 @@ pub struct Caught {
     pub setting: Setting,
     /// How long was caught.
     pub time: Time,
-    /// What was caught, without the vessel.
-    pub net: Mass,
+    /// What the scale showed.
+    pub gross: Mass,
+    /// The empty vessel; zero when the scale was set to zero with it.
+    pub tare: Mass,
 }
 
 impl Caught {
+    /// What was caught, without the vessel.
+    #[must_use]
+    pub fn net(&self) -> Mass {
+        self.gross - self.tare
+    }
+
     /// Mass flow, net mass per time.
     #[must_use]
     pub fn flow(&self) -> MassRate {
-        self.net / self.time
+        self.net() / self.time
     }
 
     fn point(&self) -> Point {

@@ -158,7 +158,8 @@ fn pump_change(pump: &Pump, old: Recipe<'_>, new: Recipe<'_>) -> Option<(Why, Ch
         };
         differ(a.density.value, b.density.value) || solids(old, a.fed) != solids(new, b.fed)
     });
-    if !differ(from.value, to.value) && !(swapped && to > MassRate::ZERO) {
+    let moves = differ(from.value, to.value) || (swapped && to > MassRate::ZERO);
+    if !moves {
         return None;
     }
     let fills = |way: Pipe| {

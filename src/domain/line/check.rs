@@ -87,7 +87,7 @@ pub fn check_line(book: &LineBook) -> CheckedLine {
     // The tanks first, since a catch test is held against its tank; said in the order of the page.
     let tanks: Vec<Tank> = book.tanks.iter().filter_map(|tank| reader.tank(tank)).collect();
     let about_tanks = std::mem::take(&mut reader.findings);
-    let pumps = book.pumps.iter().map(|pump| reader.pump(pump, &tanks)).collect();
+    let pumps: Vec<Pump> = book.pumps.iter().map(|pump| reader.pump(pump, &tanks)).collect();
     reader.names();
     reader.shares(&pumps);
     reader.findings.extend(about_tanks);
@@ -205,7 +205,10 @@ impl Reader<'_> {
             rows.extend(caught);
         }
         let fit = fit(&rows, pump.model).ok();
-        let one_setting = rows.first().is_some_and(|first| rows.iter().all(|row| row.setting.0 == first.setting.0));
+        let one_setting = rows.first().is_some_and(|first| {
+            // The same text gives the same bits; settings that differ at all are two.
+            rows.iter().all(|row| row.setting.0.to_bits() == first.setting.0.to_bits())
+        });
         if rows.len() < LEAST_ROWS {
             self.stop(place, LineWhat::FewRows { rows: rows.len(), least: LEAST_ROWS });
         } else if one_setting {
@@ -250,22 +253,28 @@ impl Reader<'_> {
         if self.stopped_since(from) {
             return None;
         }
-        let net: Mass = si!(Mass, mass? - tare);
-        if net.value < 0.0 {
-            let net = Amount::from_base(Kind::BatchMass, net.value);
+        let caught = Caught {
+            row: row.id,
+            setting: Setting(setting?),
+            time: si!(Time, seconds?),
+            gross: si!(Mass, mass?),
+            tare: si!(Mass, tare),
+        };
+        if caught.net().value < 0.0 {
+            let net = Amount::from_base(Kind::BatchMass, caught.net().value);
             self.stop(LinePlace::Field(field(RowField::Mass)), LineWhat::NegativeMass { net });
             return None;
         }
         let tank = tanks.iter().find(|tank| tank.feeds.holds_for(&pump.feeds));
         if let Some((tank, density)) = tank.zip(density)
-            && net > tank.capacity * density
+            && caught.net() > tank.capacity * density
         {
             let most: Mass = tank.capacity * density;
             let most = Amount::from_base(Kind::BatchMass, most.value);
             self.stop(LinePlace::Field(field(RowField::Mass)), LineWhat::AboveTank { tank: tank.id, most });
             return None;
         }
-        Some(Caught { row: row.id, setting: Setting(setting?), time: si!(Time, seconds?), net })
+        Some(caught)
     }
 
     /// Two pumps of one name.
@@ -280,7 +289,7 @@ impl Reader<'_> {
     }
 
     /// The pumps of one liquid share its flow.
-    fn shares(&mut self, pumps: &Vec<Pump>) {
+    fn shares(&mut self, pumps: &[Pump]) {
         for (at, pump) in pumps.iter().enumerate() {
             if pumps[..at].iter().any(|earlier| earlier.feeds.same(&pump.feeds)) {
                 continue;

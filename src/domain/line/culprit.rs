@@ -6,9 +6,10 @@
 //! Common practice, no source.
 
 use super::check::Tolerances;
+use super::deviation::RunFigure;
 use super::feeds::Fed;
 use super::pump::PumpId;
-use super::running::{Known, RunFigure, Running};
+use super::running::{Known, Running};
 use crate::quantity::Moisture;
 use uom::si::f64::Ratio;
 use uom::si::ratio::ratio;
@@ -80,23 +81,20 @@ pub(super) fn culprits(signs: &Signs<'_>) -> Vec<Culprit> {
         doses.iter().filter(|(_, by)| (by - common).abs() > tolerance).map(|(fed, by)| signs.flow(*fed, *by - common)),
     );
     let off = |figure| running.check(figure).filter(|check| !check.within());
-    if let Some(check) = off(RunFigure::Water) {
+    let misread = signs.misread();
+    let doses_right = found.is_empty();
+    if let Some(implied) = misread.filter(|_| doses_right) {
+        // What water the recipe wants follows from the moisture that was read, so its pump is not judged.
+        let none = Ratio::new::<ratio>(0.0);
+        found.push(Culprit::MoistureReading { shift: none, read: running.fibre_moisture, implied });
+    } else if let Some(check) = off(RunFigure::Water).filter(|_| !shifted) {
         found.push(signs.flow(Fed::Water, check.deviation.value()));
     }
-    let flows_right = found.is_empty();
     // What the flows say of the mat, against what the sample says.
     if let Some(sample) = running.sample_moisture.filter(|_| !shifted) {
         let by = sample.dry_basis() - running.mat_moisture.dry_basis();
         if by.value.abs() > tolerances.moisture.value + 1e-9 {
-            found.push(match running.implied_fibre_moisture.filter(|_| flows_right) {
-                Some(implied) => {
-                    Culprit::MoistureReading { shift: Ratio::new::<ratio>(0.0), read: running.fibre_moisture, implied }
-                }
-                None => Culprit::WayToFormer { by },
-            });
-            if flows_right {
-                found.push(Culprit::WayToFormer { by });
-            }
+            found.push(Culprit::WayToFormer { by });
         }
     }
     if let Some(check) = off(RunFigure::MatWeight) {
@@ -124,23 +122,24 @@ fn common_shift(doses: &[(Fed, f64)], tolerance: f64) -> f64 {
 }
 
 impl Signs<'_> {
+    /// The fibre moisture that fits the sample, when it is not the one that was read.
+    fn misread(&self) -> Option<Moisture> {
+        let by = |implied: &Moisture| (implied.dry_basis() - self.running.fibre_moisture.dry_basis()).value;
+        self.running.implied_fibre_moisture.filter(|implied| by(implied).abs() > self.tolerances.moisture.value + 1e-9)
+    }
+
     /// All doses are off alike: m/F is off by c when F really is F·(1+c), so G/(1+ω′) = F·(1+c).
     fn fibre(&self, shift: f64) -> Culprit {
-        let running = self.running;
-        let read = running.fibre_moisture;
+        let read = self.running.fibre_moisture;
         let explaining = (1.0 + read.dry_basis().value) / (1.0 + shift) - 1.0;
         let explained_by = Moisture::from_dry_basis(explaining);
         let shift = Ratio::new::<ratio>(shift);
-        let near = |implied: &Moisture| {
-            let by = implied.dry_basis() - read.dry_basis();
-            // The sample says the same as the doses: the fibre is drier, or moister, than was read.
-            by.value.abs() > self.tolerances.moisture.value + 1e-9
-                && explained_by.is_some_and(|explained| {
-                    let whole = explained.dry_basis() - read.dry_basis();
-                    whole.value * by.value > 0.0
-                })
+        // The sample speaks for the moisture when what it implies is nearer to that than to what was read.
+        let speaks = |implied: &Moisture| {
+            let away = |from: Moisture| (implied.dry_basis() - from.dry_basis()).value.abs();
+            explained_by.is_some_and(|explained| away(explained) < away(read))
         };
-        match running.implied_fibre_moisture.filter(near) {
+        match self.misread().filter(speaks) {
             Some(implied) => Culprit::MoistureReading { shift, read, implied },
             None => Culprit::FibreFlow { shift, explained_by },
         }

@@ -99,13 +99,17 @@ impl Curve {
         Some(Flows { low: rate(low) * self.scale, high: rate(high) * self.scale })
     }
 
-    /// The setting for a mass flow, (L − a)/b, with its intervals; `None` when the line gives none from
-    /// zero up.
+    /// The setting for a mass flow, (L − a)/b; `None` when the line gives none from zero up.
+    #[must_use]
+    pub fn setting(&self, flow: MassRate) -> Option<Setting> {
+        self.fit.inverse((flow / self.scale).value).filter(|x| *x >= 0.0).map(Setting)
+    }
+
+    /// The same with its intervals.
     #[must_use]
     pub fn setting_for(&self, flow: MassRate) -> Option<SettingFor> {
-        let caught = (flow / self.scale).value;
-        let setting = Setting(self.fit.inverse(caught).filter(|x| *x >= 0.0)?);
-        let interval = self.fit.inverse_interval(caught);
+        let setting = self.setting(flow)?;
+        let interval = self.fit.inverse_interval((flow / self.scale).value);
         Some(SettingFor {
             setting,
             interval: interval.map(|Interval { low, high }| Settings { low: Setting(low), high: Setting(high) }),

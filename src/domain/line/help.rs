@@ -13,6 +13,8 @@ pub enum Help {
     Solids(Solids),
     /// A pump that delivers this flow within its settings.
     OtherPump(MassRate),
-    /// This fibre flow, oven-dry, at most or at least.
-    Fibre(MassRate),
+    /// This fibre flow, oven-dry, at most.
+    FibreAtMost(MassRate),
+    /// This fibre flow, oven-dry, at least.
+    FibreAtLeast(MassRate),
 }

@@ -8,7 +8,7 @@ use super::finding::{LineFinding, LinePlace, LineWhat, Standing};
 use super::pump::{Pump, PumpId};
 use super::read::Reader;
 use super::setting::Setting;
-use super::setting_sheet::row;
+use super::setting_sheet::bare;
 use crate::domain::draft::Draft;
 use crate::domain::input::{Feed, Input};
 use crate::domain::outcome::Case;
@@ -107,9 +107,8 @@ pub fn at(case: &Case, rows: CardRows, flow: MassRate, moisture: Moisture) -> Op
 fn cell(case: &Case, rows: CardRows, flow: MassRate, moisture: Moisture, pumps: &[(&Pump, Fed)]) -> Option<Cell> {
     let case = at(case, rows, flow, moisture)?;
     let one = |(pump, fed): &(&Pump, Fed)| {
-        let row = row(pump, *fed, &case)?;
-        let setting = row.setting.map(|setting| setting.setting);
-        Some(CellPump { mass: row.mass, setting, standing: row.standing })
+        let bare = bare(pump, *fed, &case)?;
+        Some(CellPump { mass: bare.mass, setting: bare.setting, standing: bare.standing })
     };
     Some(Cell {
         fibre: case.solved.fibre,

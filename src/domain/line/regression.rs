@@ -105,6 +105,8 @@ pub struct Fit {
     pub tested: Interval,
     /// Mean of y, 0 through the origin.
     level: f64,
+    /// t of the two-sided interval, kept since every interval takes it.
+    t: Option<f64>,
 }
 
 /// How far one point lies off the line.
@@ -130,8 +132,8 @@ impl Fit {
         if points.len() < model.coefficients() {
             return Err(FitError::TooFew);
         }
-        let count = points.len() as f64;
-        let mean = |of: fn(&Point) -> f64| points.iter().map(of).sum::<f64>() / count;
+        let weight = points.len() as f64;
+        let mean = |of: fn(&Point) -> f64| points.iter().map(of).sum::<f64>() / weight;
         let (centre, level) = match model {
             Model::WithIntercept => (mean(|p| p.x), mean(|p| p.y)),
             Model::ThroughOrigin => (0.0, 0.0),
@@ -170,7 +172,9 @@ impl Fit {
             Model::WithIntercept => RSquared::Centred,
             Model::ThroughOrigin => RSquared::Uncentred,
         });
-        Ok(Self { model, count: points.len(), slope, intercept, residual_sd, r_squared, centre, spread, tested, level })
+        let t = u32::try_from(freedom).ok().and_then(|freedom| student::two_sided(CONFIDENCE, freedom));
+        let count = points.len();
+        Ok(Self { model, count, slope, intercept, residual_sd, r_squared, centre, spread, tested, level, t })
     }
 
     /// Degrees of freedom n − p.
@@ -221,8 +225,8 @@ impl Fit {
 
     /// t of the two-sided interval with the line's degrees of freedom.
     #[must_use]
-    pub fn t(&self) -> Option<f64> {
-        student::two_sided(CONFIDENCE, self.freedom())
+    pub const fn t(&self) -> Option<f64> {
+        self.t
     }
 
     /// Where one more measurement at x is expected, with [`CONFIDENCE`]:
@@ -253,7 +257,8 @@ impl Fit {
     pub fn inverse_interval(&self, y: f64) -> Option<Interval> {
         let width = self.t()? * self.residual_sd? / self.slope;
         let g = width.powi(2) / self.spread;
-        if !(g < 1.0) {
+        // Not a number counts as no slope.
+        if g.is_nan() || g >= 1.0 {
             return None;
         }
         let away = (y - self.level) / self.slope;
@@ -287,9 +292,11 @@ impl Fit {
     }
 
     /// The size of an externally studentised residual that only one line in twenty has anywhere, by
-    /// Bonferroni: t at 1 − 0.05/(2n) with n − p − 1 degrees. `None` with too few points to tell.
+    /// Bonferroni: t at 1 − 0.05/(2n) with n − p − 1 degrees. `None` where the other points leave fewer than
+    /// two degrees: of four points three lie on a line exactly now and then, by the rounding of a scale.
     #[must_use]
     pub fn suspicious_from(&self) -> Option<f64> {
-        student::two_sided(1.0 - (1.0 - CONFIDENCE) / self.count as f64, self.freedom().checked_sub(1)?)
+        let freedom = self.freedom().checked_sub(1).filter(|freedom| *freedom >= 2)?;
+        student::two_sided(1.0 - (1.0 - CONFIDENCE) / self.count as f64, freedom)
     }
 }

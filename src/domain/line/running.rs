@@ -1,14 +1,14 @@
 //! What really runs, from the readings of the line and a weighed piece of mat.
 
-use super::book::{CardRows, LineBook, RunningField};
+use super::book::CardRows;
 use super::check::{CheckedLine, Tolerances};
 use super::culprit::{Culprit, Signs, culprits};
+use super::deviation::{Check, RunFigure, checks};
 use super::feeds::Fed;
-use super::field::LineField;
 use super::finding::{LineFinding, LinePlace, LineWhat};
-use super::pump::{Pump, PumpField, PumpId, ReadingWay};
+use super::pump::{Pump, PumpId};
 use super::rate_card::at;
-use super::read::Reader;
+use super::reading::{Reading, Readings};
 use super::setting::Setting;
 use super::tank::drawn;
 use super::trim::{FormerTrim, Trim, former_trim, trims};
@@ -16,46 +16,10 @@ use crate::domain::draft::Draft;
 use crate::domain::finding::Grade;
 use crate::domain::liquid::LiquidId;
 use crate::domain::outcome::Case;
-use crate::quantity::number::finite;
-use crate::quantity::{Amount, Kind, Moisture};
+use crate::quantity::Moisture;
 use uom::ConstZero;
-use uom::si::f64::{Area, ArealMassDensity, Mass, MassDensity, MassRate, Ratio, VolumeRate};
+use uom::si::f64::{ArealMassDensity, MassDensity, MassRate, Ratio};
 use uom::si::ratio::ratio;
-
-/// What one pump was read to deliver.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Reading {
-    /// By a mass flow meter.
-    Mass(MassRate),
-    /// By a volume flow meter.
-    Volume(VolumeRate),
-    /// By the drive's setting.
-    Setting(Setting),
-}
-
-/// A piece of mat, weighed.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Sample {
-    /// Its area.
-    pub area: Area,
-    /// Its mass, moist.
-    pub mass: Mass,
-    /// Its moisture; `None` when it was not measured.
-    pub moisture: Option<Moisture>,
-}
-
-/// What was read off the line.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Readings {
-    /// What the belt scale reads, G.
-    pub belt: MassRate,
-    /// Moisture of that fibre, ω_f.
-    pub moisture: Moisture,
-    /// The pumps that were read.
-    pub pumps: Vec<(PumpId, Reading)>,
-    /// A piece of mat.
-    pub sample: Option<Sample>,
-}
 
 /// Where a flow comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -100,80 +64,6 @@ pub struct LiquidRun {
     pub deviation: Option<Ratio>,
 }
 
-/// A figure that is held against the recipe.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum RunFigure {
-    /// Dose of a liquid, solids per oven-dry fibre.
-    Dose(LiquidId),
-    /// Dosed water per oven-dry fibre.
-    Water,
-    /// Furnish moisture as it leaves the blender, from the flows.
-    FurnishMoisture,
-    /// Mat moisture: of the sample, or else from the flows.
-    MatMoisture,
-    /// Oven-dry mat weight of the sample.
-    MatWeight,
-    /// Board density that this mat weight gives.
-    Density,
-}
-
-impl RunFigure {
-    /// The stable key of the figure, in the log. A dose carries the liquid's number behind it.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Dose(_) => "dose",
-            Self::Water => "water",
-            Self::FurnishMoisture => "furnish_moisture",
-            Self::MatMoisture => "mat_moisture",
-            Self::MatWeight => "mat_weight",
-            Self::Density => "density",
-        }
-    }
-}
-
-/// How far a figure is from the recipe.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Deviation {
-    /// Relative: actual/wanted − 1.
-    Relative(Ratio),
-    /// In points: actual − wanted.
-    Points(Ratio),
-}
-
-impl Deviation {
-    /// The number, whichever it is.
-    #[must_use]
-    pub fn value(self) -> f64 {
-        match self {
-            Self::Relative(by) | Self::Points(by) => by.value,
-        }
-    }
-}
-
-/// A figure held against the recipe.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Check {
-    /// Which.
-    pub figure: RunFigure,
-    /// As it runs.
-    pub actual: Amount,
-    /// As the recipe wants it.
-    pub wanted: Amount,
-    /// How far it is off.
-    pub deviation: Deviation,
-    /// How far it may be off.
-    pub tolerance: Ratio,
-}
-
-impl Check {
-    /// Whether it is within its tolerance. A rounding error is not outside.
-    #[must_use]
-    pub fn within(&self) -> bool {
-        self.deviation.value().abs() <= self.tolerance.value + 1e-9
-    }
-}
-
 /// What really runs.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Running {
@@ -215,52 +105,6 @@ pub struct Running {
     pub culprits: Vec<Culprit>,
     /// What there is to say.
     pub findings: Vec<LineFinding>,
-}
-
-/// Reads what was typed about the running line.
-#[must_use]
-pub fn read_running(book: &LineBook) -> (Option<Readings>, Vec<LineFinding>) {
-    let mut reader = Reader::new(book);
-    let field = LineField::Running;
-    let belt = reader.number(field(RunningField::Belt));
-    let moisture = reader.number(field(RunningField::Moisture)).and_then(Moisture::from_dry_basis);
-    let mut pumps = Vec::new();
-    for pump in &book.pumps {
-        let reading = reader.number(LineField::Pump(pump.id, PumpField::Reading));
-        pumps.extend(reading.map(|base| {
-            let reading = match pump.reading_way {
-                ReadingWay::MassMeter => Reading::Mass(si!(MassRate, base)),
-                ReadingWay::VolumeMeter => Reading::Volume(si!(VolumeRate, base)),
-                ReadingWay::Setting => Reading::Setting(Setting(base)),
-            };
-            (pump.id, reading)
-        }));
-    }
-    let area = reader.number(field(RunningField::SampleArea));
-    let mass = reader.number(field(RunningField::SampleMass));
-    let sample_moisture = reader.number(field(RunningField::SampleMoisture)).and_then(Moisture::from_dry_basis);
-    let blank = |part| book.running.entry(part).is_blank();
-    let missing =
-        [RunningField::SampleArea, RunningField::SampleMass].into_iter().find(|part| blank(*part)).filter(|_| {
-            let parts = [RunningField::SampleArea, RunningField::SampleMass, RunningField::SampleMoisture];
-            parts.into_iter().any(|part| !blank(part))
-        });
-    if let Some(missing) = missing {
-        reader.say(Grade::Note, LinePlace::Field(field(missing)), LineWhat::SampleIncomplete);
-    }
-    let sample = area.zip(mass).map(|(area, mass)| Sample {
-        area: si!(Area, area),
-        mass: si!(Mass, mass),
-        moisture: sample_moisture,
-    });
-    let stopped = reader.stopped_since(0);
-    let readings = belt.zip(moisture).filter(|_| !stopped).map(|(belt, moisture)| Readings {
-        belt: si!(MassRate, belt),
-        moisture,
-        pumps,
-        sample,
-    });
-    (readings, reader.findings)
 }
 
 /// Holds what runs against the recipe. `None` when the recipe has no balance at this fibre, or a figure
@@ -408,52 +252,6 @@ fn thinning(liquid: &LiquidRun, pumps: &[PumpRun], wanted: &Case) -> MassRate {
     recipe
         .filter(|flow| flow.liquid > MassRate::ZERO)
         .map_or(MassRate::ZERO, |flow| flow.thinning * (liquid.mass / flow.liquid))
-}
-
-fn checks(running: &Running, case: &Case, wanted: &Case, tolerances: &Tolerances) -> Vec<Check> {
-    let mut checks = Vec::new();
-    let relative = |figure, kind, actual: f64, target: f64, tolerance| {
-        finite(actual / target - 1.0).map(|by| Check {
-            figure,
-            actual: Amount::from_base(kind, actual),
-            wanted: Amount::from_base(kind, target),
-            deviation: Deviation::Relative(Ratio::new::<ratio>(by)),
-            tolerance,
-        })
-    };
-    let moisture = |figure, actual: Moisture, target: Moisture| {
-        let (actual, target) = (actual.dry_basis(), target.dry_basis());
-        Check {
-            figure,
-            actual: Amount::from_base(Kind::Moisture, actual.value),
-            wanted: Amount::from_base(Kind::Moisture, target.value),
-            deviation: Deviation::Points(actual - target),
-            tolerance: tolerances.moisture,
-        }
-    };
-    for liquid in &running.liquids {
-        let figure = RunFigure::Dose(liquid.id);
-        checks.extend(relative(figure, Kind::Dose, liquid.on_fibre.value, liquid.wanted.value, tolerances.dose));
-    }
-    // The water wanted is what this fibre takes: it changes with its moisture.
-    let on_fibre = |water: MassRate| (water / running.fibre).value;
-    let target = wanted.solved.water.dose;
-    if running.water_known == Known::Read && target > MassRate::ZERO {
-        let dose = tolerances.dose;
-        checks.extend(relative(RunFigure::Water, Kind::Dose, on_fibre(running.water), on_fibre(target), dose));
-    }
-    checks.push(moisture(RunFigure::FurnishMoisture, running.furnish_moisture, case.solved.water.blender_out));
-    let mat = running.sample_moisture.unwrap_or(running.mat_moisture);
-    checks.push(moisture(RunFigure::MatMoisture, mat, case.solved.water.mat));
-    if let Some(od) = running.mat_od {
-        let target = case.solved.mat.od.value;
-        checks.extend(relative(RunFigure::MatWeight, Kind::MatWeight, od.value, target, tolerances.mat_weight));
-    }
-    if let Some(density) = running.density {
-        let target = case.input.board.density.value;
-        checks.extend(relative(RunFigure::Density, Kind::BoardDensity, density.value, target, tolerances.density));
-    }
-    checks
 }
 
 impl Running {

@@ -111,24 +111,52 @@ pub fn setting_sheet(draft: &Draft, case: &Case, line: &CheckedLine) -> SettingS
     SettingSheet { fibre: case.solved.fibre, fibre_wet: case.solved.fibre_wet, rows, findings }
 }
 
-/// One pump of the sheet; `None` when the recipe does not have what it feeds.
-#[must_use]
-pub fn row(pump: &Pump, fed: Fed, case: &Case) -> Option<PumpRow> {
+/// The same, where the recipe may have no balance and the mill no pumps.
+///
+/// # Errors
+/// The one finding that stands in the way: [`LineWhat::NoRecipe`] or [`LineWhat::NoPumps`].
+pub fn try_setting_sheet(draft: &Draft, case: Option<&Case>, line: &CheckedLine) -> Result<SettingSheet, LineFinding> {
+    let case = case.ok_or(LineFinding::stop(LinePlace::Line, LineWhat::NoRecipe))?;
+    if line.pumps.is_empty() {
+        return Err(LineFinding::stop(LinePlace::Line, LineWhat::NoPumps));
+    }
+    Ok(setting_sheet(draft, case, line))
+}
+
+/// What a pump has to deliver and its setting, without what a rate card or a trim does not show.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Bare {
+    pub(super) mass: MassRate,
+    pub(super) density: MassDensity,
+    pub(super) curve: Option<Curve>,
+    pub(super) setting: Option<Setting>,
+    pub(super) standing: Standing,
+}
+
+/// The bare setting of one pump; `None` when the recipe does not have what it feeds.
+pub(super) fn bare(pump: &Pump, fed: Fed, case: &Case) -> Option<Bare> {
     let (whole, density) = drawn(case, fed)?;
     let mass = whole * pump.share;
-    let volume: VolumeRate = mass / density;
-    let spray = volume + thinning(fed, case) * pump.share / water_density();
-    let last = pump.last();
-    let curve = last.map(|last| last.curve.at_density(pump.metering, last.density, density));
+    let curve = pump.last().map(|last| last.curve.at_density(pump.metering, last.density, density));
     let runs = mass > MassRate::ZERO;
-    let setting = curve.filter(|_| runs).and_then(|curve| curve.setting_for(mass));
-    let usable = curve.map(|curve| usable(pump, &curve));
+    let setting = curve.filter(|_| runs).and_then(|curve| curve.setting(mass));
     let standing = match (&curve, setting) {
-        (Some(curve), Some(setting)) => standing(pump, curve, setting.setting),
+        (Some(curve), Some(setting)) => standing(pump, curve, setting),
         // Not even a setting of zero gives so little.
         (Some(_), None) if runs => Standing::BelowLimit,
         _ => Standing::Within,
     };
+    Some(Bare { mass, density, curve, setting, standing })
+}
+
+/// One pump of the sheet; `None` when the recipe does not have what it feeds.
+#[must_use]
+pub fn row(pump: &Pump, fed: Fed, case: &Case) -> Option<PumpRow> {
+    let Bare { mass, density, curve, setting, standing } = bare(pump, fed, case)?;
+    let volume: VolumeRate = mass / density;
+    let spray = volume + thinning(fed, case) * pump.share / water_density();
+    let setting = curve.filter(|_| setting.is_some()).and_then(|curve| curve.setting_for(mass));
+    let usable = curve.map(|curve| usable(pump, &curve));
     let reach = curve.zip(usable).and_then(|(curve, usable)| reach(&curve, usable, fed, mass, case));
     let place = curve.zip(setting).and_then(|(curve, setting)| {
         let tested = curve.tested();
@@ -244,8 +272,8 @@ fn help(pump: &Pump, row: &PumpRow, case: &Case) -> Vec<Help> {
     }
     let low = matches!(row.standing, Standing::BelowTested | Standing::BelowLimit);
     if let Some(reach) = row.reach {
-        let fibre = if low { reach.least } else { reach.most };
-        help.extend((fibre > MassRate::ZERO).then_some(Help::Fibre(fibre)));
+        let fibre = if low { Help::FibreAtLeast(reach.least) } else { Help::FibreAtMost(reach.most) };
+        help.push(fibre);
     }
     // At the bound the same solids come in another amount of liquid: s·L/L_bound.
     let bound = curve.flow(if low { usable.low } else { usable.high });

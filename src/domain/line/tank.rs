@@ -1,9 +1,11 @@
 //! Tanks: how long they last, and what still fits.
 
 use super::feeds::{Fed, Feeds};
+use super::finding::{LineFinding, LinePlace, LineWhat};
 use crate::domain::draft::{Draft, Entry};
+use crate::domain::finding::Grade;
 use crate::domain::outcome::Case;
-use crate::quantity::{Kind, Unit};
+use crate::quantity::{Amount, Kind, Unit};
 use serde::{Deserialize, Serialize};
 use std::marker::PhantomData;
 use uom::si::f64::{Mass, MassDensity, MassRate, Ratio, Time, Volume};
@@ -205,6 +207,26 @@ pub struct TankState {
 }
 
 impl TankState {
+    /// What there is to say about it; `tank` is the one that it is the state of.
+    #[must_use]
+    pub fn findings(&self, tank: &Tank) -> Vec<LineFinding> {
+        let mut findings = Vec::new();
+        let mut say = |what| findings.push(LineFinding::new(Grade::Unusual, LinePlace::Tank(self.tank), what));
+        // A rounding error on the way from mass to volume is not too much.
+        if self.content > tank.capacity * (1.0 + 1e-9) {
+            say(LineWhat::OverFull);
+        }
+        if self.usable.value <= 0.0 {
+            say(LineWhat::TankEmpty);
+        }
+        if let Some((lasts, within)) = self.lasts.zip(self.order_within)
+            && within.value <= 0.0
+        {
+            say(LineWhat::OrderNow { left: Amount::from_base(Kind::ShiftTime, lasts.value) });
+        }
+        findings
+    }
+
     /// When it is empty, in milliseconds since 1970-01-01 00:00 UTC, if it is now `now`.
     #[must_use]
     pub fn empty_at(&self, now: u64) -> Option<u64> {
@@ -241,7 +263,7 @@ pub fn drawn(case: &Case, fed: Fed) -> Option<(MassRate, MassDensity)> {
     }
 }
 
-/// Density of the water that is dosed, at 20 °C (IAPWS-95).
+/// Density of the water that is dosed, at 20 °C; see [`water::density`](crate::domain::water::density).
 #[must_use]
 pub fn water_density() -> MassDensity {
     use uom::si::f64::ThermodynamicTemperature;

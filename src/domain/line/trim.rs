@@ -6,7 +6,7 @@ use super::finding::Standing;
 use super::pump::PumpId;
 use super::running::{Known, Running};
 use super::setting::{Setting, SettingUnit};
-use super::setting_sheet::row;
+use super::setting_sheet::bare;
 use crate::domain::outcome::Case;
 use uom::ConstZero;
 use uom::si::f64::{MassRate, Ratio, Velocity};
@@ -50,19 +50,20 @@ pub struct FormerTrim {
 /// The trims of all pumps that the recipe uses. `wanted` is the recipe at the fibre that runs.
 pub(super) fn trims(running: &Running, line: &CheckedLine, wanted: &Case) -> Vec<Trim> {
     let one = |run: &super::running::PumpRun| {
-        let row = row(line.pump(run.pump)?, run.fed, wanted)?;
+        let pump = line.pump(run.pump)?;
+        let bare = bare(pump, run.fed, wanted)?;
         Some(Trim {
             pump: run.pump,
             fed: run.fed,
             known: run.known,
             now: run.mass,
-            wanted: row.mass,
-            change: row.mass - run.mass,
-            factor: (run.mass > MassRate::ZERO).then(|| row.mass / run.mass),
-            unit: row.unit,
+            wanted: bare.mass,
+            change: bare.mass - run.mass,
+            factor: (run.mass > MassRate::ZERO).then(|| bare.mass / run.mass),
+            unit: pump.unit,
             setting_now: run.setting,
-            setting: row.setting.map(|setting| setting.setting),
-            standing: row.standing,
+            setting: bare.setting,
+            standing: bare.standing,
         })
     };
     running.pumps.iter().filter_map(one).collect()

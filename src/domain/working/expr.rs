@@ -19,12 +19,16 @@ pub enum Expr {
     Div(Box<Expr>, Box<Expr>),
     /// The larger of two.
     Max(Box<Expr>, Box<Expr>),
+    /// The square root.
+    Sqrt(Box<Expr>),
 }
 
 macro_rules! operator {
     ($trait:ident, $method:ident, $variant:ident) => {
         impl ops::$trait for Expr {
             type Output = Self;
+            // Not inlined: a formula is a page of these, and none is run often.
+            #[inline(never)]
             fn $method(self, right: Self) -> Self {
                 Self::$variant(Box::new(self), Box::new(right))
             }
@@ -49,6 +53,12 @@ impl Expr {
         Self::Max(Box::new(self), Box::new(other))
     }
 
+    /// The square root.
+    #[must_use]
+    pub fn sqrt(self) -> Self {
+        Self::Sqrt(Box::new(self))
+    }
+
     /// The sum of all terms; zero for none.
     #[must_use]
     pub fn sum(terms: impl IntoIterator<Item = Self>) -> Self {
@@ -67,6 +77,7 @@ impl Expr {
             Self::Mul(left, right) => of(left) * of(right),
             Self::Div(left, right) => of(left) / of(right),
             Self::Max(left, right) => of(left).max(of(right)),
+            Self::Sqrt(inner) => of(inner).sqrt(),
         }
     }
 
@@ -76,11 +87,11 @@ impl Expr {
         match self {
             Self::Add(..) | Self::Sub(..) => 1,
             Self::Mul(..) | Self::Div(..) => 2,
-            Self::Given(_) | Self::Number(_) | Self::Max(..) => 3,
+            Self::Given(_) | Self::Number(_) | Self::Max(..) | Self::Sqrt(_) => 3,
         }
     }
 
-    /// The formula as plain text with `+ - * / max( , )`, each number put in as `name` gives it.
+    /// The formula as plain text with `+ - * / max( , ) sqrt( )`, each number put in as `name` gives it.
     #[must_use]
     pub fn to_text(&self, name: &dyn Fn(usize) -> String) -> String {
         let within = |part: &Self, least: u8| {
@@ -95,6 +106,7 @@ impl Expr {
             Self::Mul(left, right) => format!("{} * {}", within(left, 2), within(right, 2)),
             Self::Div(left, right) => format!("{} / {}", within(left, 2), within(right, 3)),
             Self::Max(left, right) => format!("max({}, {})", left.to_text(name), right.to_text(name)),
+            Self::Sqrt(of) => format!("sqrt({})", of.to_text(name)),
         }
     }
 }

@@ -13,16 +13,19 @@ use crate::quantity::{Amount, Kind};
 #[must_use]
 pub fn working(figure: Figure, case: &Case) -> Option<Working> {
     let result = case.figure(figure)?;
-    let mut sheet = Sheet { case, givens: Vec::new() };
-    let (formula, ground) = sheet.formula(figure)?;
+    let mut sheet = Sheet { case, givens: Vec::new(), complete: true };
+    let (formula, ground) = sheet.formula(figure);
     let symbol = sheet.figure_symbol(figure);
-    Some(Working { figure, symbol, givens: sheet.givens, formula, result, ground })
+    sheet.complete.then_some(Working { figure, symbol, givens: sheet.givens, formula, result, ground })
 }
 
 /// Collects the numbers put in while a formula is written down.
 struct Sheet<'a> {
     case: &'a Case,
     givens: Vec<Given>,
+    /// Whether every number that was asked for is there. Noted here instead of being handed up from
+    /// each number, which would take three times the code.
+    complete: bool,
 }
 
 /// What most formulas are: mass in equals mass out.
@@ -65,13 +68,26 @@ impl Sheet<'_> {
         Expr::Given(at)
     }
 
-    fn fig(&mut self, figure: Figure) -> Option<Expr> {
-        let amount = self.case.figure(figure)?;
-        Some(self.put(Origin::Figure(figure), self.figure_symbol(figure), amount))
+    /// A number that the recipe does not give.
+    fn missing(&mut self) -> Expr {
+        self.complete = false;
+        Expr::ZERO
     }
 
-    fn field(&mut self, field: Field) -> Option<Expr> {
-        let base = given::field(&self.case.input, field)?;
+    fn fig(&mut self, figure: Figure) -> Expr {
+        match self.case.figure(figure) {
+            Some(amount) => self.put(Origin::Figure(figure), self.figure_symbol(figure), amount),
+            None => self.missing(),
+        }
+    }
+
+    /// A figure that may be left out.
+    fn if_given(&mut self, figure: Figure) -> Option<Expr> {
+        self.case.figure(figure).is_some().then(|| self.fig(figure))
+    }
+
+    fn field(&mut self, field: Field) -> Expr {
+        let Some(base) = given::field(&self.case.input, field) else { return self.missing() };
         let symbol = match field {
             Field::Liquid(id, _) => self.placed(Symbol::of_field(field), id),
             // A belt reading is moist fibre and has a letter of its own.
@@ -79,7 +95,7 @@ impl Sheet<'_> {
             plain => Symbol::of_field(plain),
         };
         let amount = Amount::from_base(self.kind(field), base);
-        Some(self.put(Origin::Field(field), symbol, amount))
+        self.put(Origin::Field(field), symbol, amount)
     }
 
     /// What a field measures, read off the solved recipe.
@@ -95,19 +111,19 @@ impl Sheet<'_> {
         }
     }
 
-    fn constant(&mut self, constant: Constant) -> Option<Expr> {
-        let base = given::constant(&self.case.input, constant)?;
+    fn constant(&mut self, constant: Constant) -> Expr {
+        let Some(base) = given::constant(&self.case.input, constant) else { return self.missing() };
         let kind = match constant {
             Constant::WaterDensity => Kind::LiquidDensity,
             Constant::SensibleHeat | Constant::LatentHeat | Constant::DryerHeat => Kind::SpecificHeat,
             Constant::HoursPerYear => Kind::ShiftTime,
         };
-        Some(self.put(Origin::Constant(constant), Symbol::of_constant(constant), Amount::from_base(kind, base)))
+        self.put(Origin::Constant(constant), Symbol::of_constant(constant), Amount::from_base(kind, base))
     }
 
     /// The same figure of every liquid that has it.
     fn all(&mut self, part: LiquidFigure) -> Vec<Expr> {
-        self.ids().into_iter().filter_map(|id| self.fig(Figure::Liquid(id, part))).collect()
+        self.ids().into_iter().filter_map(|id| self.if_given(Figure::Liquid(id, part))).collect()
     }
 
     /// Water that comes with the liquids and thins them.
@@ -118,169 +134,162 @@ impl Sheet<'_> {
     }
 
     /// 1 + a moisture.
-    fn wet(&mut self, moisture: Figure) -> Option<Expr> {
-        Some(Expr::ONE + self.fig(moisture)?)
+    fn wet(&mut self, moisture: Figure) -> Expr {
+        Expr::ONE + self.fig(moisture)
     }
 
-    fn sanded(&mut self) -> Option<Expr> {
-        Some(self.field(Field::SandTop)? + self.field(Field::SandBottom)?)
+    fn sanded(&mut self) -> Expr {
+        self.field(Field::SandTop) + self.field(Field::SandBottom)
     }
 
-    fn entered(&mut self, field: Field) -> Option<(Expr, Ground)> {
-        Some((self.field(field)?, Ground::Entered))
+    fn entered(&mut self, field: Field) -> (Expr, Ground) {
+        (self.field(field), Ground::Entered)
     }
 
     #[allow(clippy::too_many_lines, reason = "one formula an arm, in the material's order")]
-    fn formula(&mut self, figure: Figure) -> Option<(Expr, Ground)> {
+    fn formula(&mut self, figure: Figure) -> (Expr, Ground) {
         use Field as In;
         use Figure as Fig;
         let formula = match figure {
             Fig::Fibre => match self.case.input.feed {
                 Feed::OvenDry(_) => return self.entered(In::FibreFlow),
                 Feed::Belt(_) => {
-                    let wet = Expr::ONE + self.field(In::FibreMoisture)?;
-                    return Some((self.field(In::FibreFlow)? / wet, MOISTURE));
+                    let wet = Expr::ONE + self.field(In::FibreMoisture);
+                    return (self.field(In::FibreFlow) / wet, MOISTURE);
                 }
                 Feed::LineSpeed(..) | Feed::PressFactor(..) => {
-                    self.fig(Fig::NetSolids)?
-                        / ((Expr::ONE - self.field(In::Reject)?) * self.fig(Fig::FurnishPerFibre)?)
+                    self.fig(Fig::NetSolids) / ((Expr::ONE - self.field(In::Reject)) * self.fig(Fig::FurnishPerFibre))
                 }
             },
             Fig::FibreWet => match self.case.input.feed {
                 Feed::Belt(_) => return self.entered(In::FibreFlow),
                 _ => {
-                    let wet = Expr::ONE + self.field(In::FibreMoisture)?;
-                    return Some((self.fig(Fig::Fibre)? * wet, MOISTURE));
+                    let wet = Expr::ONE + self.field(In::FibreMoisture);
+                    return (self.fig(Fig::Fibre) * wet, MOISTURE);
                 }
             },
-            Fig::FibreWater => return Some((self.fig(Fig::Fibre)? * self.field(In::FibreMoisture)?, MOISTURE)),
+            Fig::FibreWater => return (self.fig(Fig::Fibre) * self.field(In::FibreMoisture), MOISTURE),
             Fig::Liquid(id, part) => return self.liquid(id, part),
-            Fig::Solids => self.solids()?,
+            Fig::Solids => self.solids(),
             Fig::FurnishPerFibre => Expr::ONE + Expr::sum(self.all(LiquidFigure::SolidsOnFibre)),
-            Fig::WaterNeeded => (self.field(In::MatMoisture)? + self.field(In::DryingLoss)?) * self.fig(Fig::Solids)?,
+            Fig::WaterNeeded => (self.field(In::MatMoisture) + self.field(In::DryingLoss)) * self.fig(Fig::Solids),
             Fig::WaterOnHand => {
-                let fibre = self.fig(Fig::FibreWater)?;
+                let fibre = self.fig(Fig::FibreWater);
                 Expr::sum(std::iter::once(fibre).chain(self.water_with_liquids()))
             }
             Fig::WaterDose => match self.case.input.water {
-                WaterPlan::ToMatMoisture(_) => {
-                    Expr::ZERO.max(self.fig(Fig::WaterNeeded)? - self.fig(Fig::WaterOnHand)?)
-                }
-                WaterPlan::OnFibre(_) => self.field(In::WaterOnFibre)? * self.fig(Fig::Fibre)?,
+                WaterPlan::ToMatMoisture(_) => Expr::ZERO.max(self.fig(Fig::WaterNeeded) - self.fig(Fig::WaterOnHand)),
+                WaterPlan::OnFibre(_) => self.field(In::WaterOnFibre) * self.fig(Fig::Fibre),
                 WaterPlan::Flow(_) => return self.entered(In::WaterFlow),
-                WaterPlan::None => return Some((Expr::ZERO, Ground::Entered)),
+                WaterPlan::None => return (Expr::ZERO, Ground::Entered),
             },
             Fig::WaterDoseVolume => {
-                return Some((self.fig(Fig::WaterDose)? / self.constant(Constant::WaterDensity)?, WATER));
+                return (self.fig(Fig::WaterDose) / self.constant(Constant::WaterDensity), WATER);
             }
-            Fig::WaterExcess => Expr::ZERO.max(self.fig(Fig::WaterOnHand)? - self.fig(Fig::WaterNeeded)?),
+            Fig::WaterExcess => Expr::ZERO.max(self.fig(Fig::WaterOnHand) - self.fig(Fig::WaterNeeded)),
             Fig::FibreMoistureForNoWater => {
-                let needed = self.fig(Fig::WaterNeeded)?;
+                let needed = self.fig(Fig::WaterNeeded);
                 let with_liquids = Expr::sum(self.water_with_liquids());
-                (needed - with_liquids) / self.fig(Fig::Fibre)?
+                (needed - with_liquids) / self.fig(Fig::Fibre)
             }
-            Fig::BlenderMoisture => {
-                (self.fig(Fig::WaterOnHand)? + self.fig(Fig::WaterDose)?) / self.fig(Fig::Solids)?
-            }
-            Fig::MatMoisture => self.fig(Fig::BlenderMoisture)? - self.field(In::DryingLoss)?,
-            Fig::FurnishWet => self.fig(Fig::Solids)? * self.wet(Fig::BlenderMoisture)?,
-            Fig::Reject => self.field(In::Reject)? * self.fig(Fig::Solids)?,
+            Fig::BlenderMoisture => (self.fig(Fig::WaterOnHand) + self.fig(Fig::WaterDose)) / self.fig(Fig::Solids),
+            Fig::MatMoisture => self.fig(Fig::BlenderMoisture) - self.field(In::DryingLoss),
+            Fig::FurnishWet => self.fig(Fig::Solids) * self.wet(Fig::BlenderMoisture),
+            Fig::Reject => self.field(In::Reject) * self.fig(Fig::Solids),
             Fig::NetSolids => match self.case.input.feed {
                 // Backwards from the line speed.
                 Feed::LineSpeed(..) | Feed::PressFactor(..) => {
-                    self.fig(Fig::LineSpeed)? * self.field(In::MatWidth)? * self.fig(Fig::MatOvenDry)?
+                    self.fig(Fig::LineSpeed) * self.field(In::MatWidth) * self.fig(Fig::MatOvenDry)
                 }
-                _ => self.fig(Fig::Solids)? * (Expr::ONE - self.field(In::Reject)?),
+                _ => self.fig(Fig::Solids) * (Expr::ONE - self.field(In::Reject)),
             },
-            Fig::TransportVapour => self.fig(Fig::NetSolids)? * self.field(In::DryingLoss)?,
-            Fig::MatWet => return Some((self.fig(Fig::MatOvenDry)? * self.wet(Fig::MatMoisture)?, MOISTURE)),
+            Fig::TransportVapour => self.fig(Fig::NetSolids) * self.field(In::DryingLoss),
+            Fig::MatWet => return (self.fig(Fig::MatOvenDry) * self.wet(Fig::MatMoisture), MOISTURE),
             Fig::MatOvenDry => {
-                let wet = Expr::ONE + self.field(In::BoardMoisture)?;
-                return Some((self.fig(Fig::RawBoard)? / wet, MOISTURE));
+                let wet = Expr::ONE + self.field(In::BoardMoisture);
+                return (self.fig(Fig::RawBoard) / wet, MOISTURE);
             }
-            Fig::MatFibre => self.fig(Fig::MatOvenDry)? * self.fig(Fig::Fibre)? / self.fig(Fig::Solids)?,
-            Fig::MatWater => self.fig(Fig::MatOvenDry)? * self.fig(Fig::MatMoisture)?,
-            Fig::MatRunning => self.fig(Fig::MatWet)? * self.field(In::MatWidth)?,
-            Fig::MatHeight => return Some((self.fig(Fig::MatWet)? / self.field(In::MatBulkDensity)?, DEFINITION)),
-            Fig::Compaction => return Some((self.fig(Fig::MatHeight)? / self.fig(Fig::PressedThickness)?, DEFINITION)),
+            Fig::MatFibre => self.fig(Fig::MatOvenDry) * self.fig(Fig::Fibre) / self.fig(Fig::Solids),
+            Fig::MatWater => self.fig(Fig::MatOvenDry) * self.fig(Fig::MatMoisture),
+            Fig::MatRunning => self.fig(Fig::MatWet) * self.field(In::MatWidth),
+            Fig::MatHeight => return (self.fig(Fig::MatWet) / self.field(In::MatBulkDensity), DEFINITION),
+            Fig::Compaction => return (self.fig(Fig::MatHeight) / self.fig(Fig::PressedThickness), DEFINITION),
             Fig::Trim => {
-                let spread = self.field(In::SpreadWidth)? - self.field(In::MatWidth)?;
-                self.fig(Fig::NetSolids)? * spread / self.field(In::MatWidth)?
+                let spread = self.field(In::SpreadWidth) - self.field(In::MatWidth);
+                self.fig(Fig::NetSolids) * spread / self.field(In::MatWidth)
             }
             Fig::LineSpeed => match self.case.input.feed {
                 Feed::LineSpeed(..) => return self.entered(In::WantedLineSpeed),
                 Feed::PressFactor(..) => {
-                    let pressing = self.field(In::WantedPressFactor)? * self.fig(Fig::PressedThickness)?;
-                    return Some((self.field(In::PressLength)? / pressing, DEFINITION));
+                    let pressing = self.field(In::WantedPressFactor) * self.fig(Fig::PressedThickness);
+                    return (self.field(In::PressLength) / pressing, DEFINITION);
                 }
-                _ => self.fig(Fig::NetSolids)? / (self.fig(Fig::MatOvenDry)? * self.field(In::MatWidth)?),
+                _ => self.fig(Fig::NetSolids) / (self.fig(Fig::MatOvenDry) * self.field(In::MatWidth)),
             },
-            Fig::PressedThickness => return Some((self.field(In::Thickness)? + self.sanded()?, DEFINITION)),
-            Fig::PressTime => return Some((self.field(In::PressLength)? / self.fig(Fig::LineSpeed)?, DEFINITION)),
+            Fig::PressedThickness => return (self.field(In::Thickness) + self.sanded(), DEFINITION),
+            Fig::PressTime => return (self.field(In::PressLength) / self.fig(Fig::LineSpeed), DEFINITION),
             Fig::PressFactor => match self.case.input.feed {
                 Feed::PressFactor(..) => return self.entered(In::WantedPressFactor),
-                _ => return Some((self.fig(Fig::PressTime)? / self.fig(Fig::PressedThickness)?, DEFINITION)),
+                _ => return (self.fig(Fig::PressTime) / self.fig(Fig::PressedThickness), DEFINITION),
             },
-            Fig::SurfaceSpray => {
-                self.field(In::SurfaceSpray)? * self.fig(Fig::NetSolids)? / self.fig(Fig::MatOvenDry)?
-            }
+            Fig::SurfaceSpray => self.field(In::SurfaceSpray) * self.fig(Fig::NetSolids) / self.fig(Fig::MatOvenDry),
             Fig::PressVapour => {
-                let dried = self.fig(Fig::MatMoisture)? - self.field(In::ExitMoisture)?;
-                self.fig(Fig::NetSolids)? * dried + self.fig(Fig::SurfaceSpray)?
+                let dried = self.fig(Fig::MatMoisture) - self.field(In::ExitMoisture);
+                self.fig(Fig::NetSolids) * dried + self.fig(Fig::SurfaceSpray)
             }
             Fig::HeatPerWater => {
-                return Some((self.constant(Constant::SensibleHeat)? + self.constant(Constant::LatentHeat)?, WATER));
+                return (self.constant(Constant::SensibleHeat) + self.constant(Constant::LatentHeat), WATER);
             }
-            Fig::PressHeat => self.fig(Fig::PressVapour)? * self.fig(Fig::HeatPerWater)?,
+            Fig::PressHeat => self.fig(Fig::PressVapour) * self.fig(Fig::HeatPerWater),
             Fig::RawBoard => {
-                let thickness = self.field(In::Thickness)?;
-                let skins = self.field(In::SurfaceRatio)? * self.sanded()?;
-                return Some((self.field(In::BoardDensity)? * (thickness + skins), BOARD));
+                let thickness = self.field(In::Thickness);
+                let skins = self.field(In::SurfaceRatio) * self.sanded();
+                return (self.field(In::BoardDensity) * (thickness + skins), BOARD);
             }
-            Fig::FinishedArea => self.fig(Fig::NetSolids)? / self.fig(Fig::MatOvenDry)? * self.field(In::AreaYield)?,
-            Fig::FinishedVolume => self.fig(Fig::FinishedArea)? * self.field(In::Thickness)?,
+            Fig::FinishedArea => self.fig(Fig::NetSolids) / self.fig(Fig::MatOvenDry) * self.field(In::AreaYield),
+            Fig::FinishedVolume => self.fig(Fig::FinishedArea) * self.field(In::Thickness),
             Fig::FinishedMass => {
-                return Some((self.fig(Fig::FinishedVolume)? * self.field(In::BoardDensity)?, BOARD));
+                return (self.fig(Fig::FinishedVolume) * self.field(In::BoardDensity), BOARD);
             }
             Fig::SanderDust => {
-                let skins = self.field(In::SurfaceRatio)? * self.sanded()?;
-                let od = self.field(In::BoardDensity)? / (Expr::ONE + self.field(In::BoardMoisture)?);
-                od * skins * (self.fig(Fig::NetSolids)? / self.fig(Fig::MatOvenDry)?)
+                let skins = self.field(In::SurfaceRatio) * self.sanded();
+                let od = self.field(In::BoardDensity) / (Expr::ONE + self.field(In::BoardMoisture));
+                od * skins * (self.fig(Fig::NetSolids) / self.fig(Fig::MatOvenDry))
             }
             Fig::Offcuts => {
-                let od = self.field(In::BoardDensity)? / (Expr::ONE + self.field(In::BoardMoisture)?);
-                let board = od * self.field(In::Thickness)?;
-                let pressed = self.fig(Fig::NetSolids)? / self.fig(Fig::MatOvenDry)?;
-                board * pressed * (Expr::ONE - self.field(In::AreaYield)?)
+                let od = self.field(In::BoardDensity) / (Expr::ONE + self.field(In::BoardMoisture));
+                let board = od * self.field(In::Thickness);
+                let pressed = self.fig(Fig::NetSolids) / self.fig(Fig::MatOvenDry);
+                board * pressed * (Expr::ONE - self.field(In::AreaYield))
             }
-            Fig::FibrePerVolume => self.fig(Fig::Fibre)? / self.fig(Fig::FinishedVolume)?,
-            Fig::FibrePerArea => self.fig(Fig::Fibre)? / self.fig(Fig::FinishedArea)?,
-            Fig::FibrePerBoardMass => self.fig(Fig::Fibre)? / self.fig(Fig::FinishedMass)?,
-            Fig::FibrePerShift => self.fig(Fig::Fibre)? * self.field(In::ShiftHours)?,
+            Fig::FibrePerVolume => self.fig(Fig::Fibre) / self.fig(Fig::FinishedVolume),
+            Fig::FibrePerArea => self.fig(Fig::Fibre) / self.fig(Fig::FinishedArea),
+            Fig::FibrePerBoardMass => self.fig(Fig::Fibre) / self.fig(Fig::FinishedMass),
+            Fig::FibrePerShift => self.fig(Fig::Fibre) * self.field(In::ShiftHours),
             Fig::WaterPerVolume => {
-                let dose = self.fig(Fig::WaterDose)?;
+                let dose = self.fig(Fig::WaterDose);
                 let thinning = self.all(LiquidFigure::Thinning);
-                Expr::sum(std::iter::once(dose).chain(thinning)) / self.fig(Fig::FinishedVolume)?
+                Expr::sum(std::iter::once(dose).chain(thinning)) / self.fig(Fig::FinishedVolume)
             }
-            Fig::FibreCost => return Some((self.field(In::FibrePrice)? * self.fig(Fig::FibrePerVolume)?, DEFINITION)),
+            Fig::FibreCost => return (self.field(In::FibrePrice) * self.fig(Fig::FibrePerVolume), DEFINITION),
             Fig::Cost => {
-                let fibre = self.fig(Fig::FibreCost);
+                let fibre = self.if_given(Fig::FibreCost);
                 let liquids = self.all(LiquidFigure::Cost);
-                return Some((Expr::sum(fibre.into_iter().chain(liquids)), DEFINITION));
+                return (Expr::sum(fibre.into_iter().chain(liquids)), DEFINITION);
             }
-            Fig::Used(machine) => return Some((self.used(machine)?, DEFINITION)),
-            Fig::FibreAtLimit(machine) => self.fig(Fig::Fibre)? / self.fig(Fig::Used(machine))?,
+            Fig::Used(machine) => return (self.used(machine), DEFINITION),
+            Fig::FibreAtLimit(machine) => self.fig(Fig::Fibre) / self.fig(Fig::Used(machine)),
         };
-        Some((formula, BALANCE))
+        (formula, BALANCE)
     }
 
-    fn used(&mut self, machine: Machine) -> Option<Expr> {
-        Some(match machine {
-            Machine::FibreSupply => self.fig(Figure::Fibre)? / self.field(Field::FibreSupply)?,
-            Machine::Blender => self.fig(Figure::Solids)? / self.field(Field::BlenderCapacity)?,
-            Machine::Press => self.field(Field::LeastPressFactor)? / self.fig(Figure::PressFactor)?,
-            Machine::LineSpeed => self.fig(Figure::LineSpeed)? / self.field(Field::TopLineSpeed)?,
-        })
+    fn used(&mut self, machine: Machine) -> Expr {
+        match machine {
+            Machine::FibreSupply => self.fig(Figure::Fibre) / self.field(Field::FibreSupply),
+            Machine::Blender => self.fig(Figure::Solids) / self.field(Field::BlenderCapacity),
+            Machine::Press => self.field(Field::LeastPressFactor) / self.fig(Figure::PressFactor),
+            Machine::LineSpeed => self.fig(Figure::LineSpeed) / self.field(Field::TopLineSpeed),
+        }
     }
 
     /// Whether a dose comes, perhaps by way of other liquids, from a dose per volume of board.
@@ -298,103 +307,106 @@ impl Sheet<'_> {
     }
 
     /// S = F + Σm; with doses per volume of board, which themselves grow with S, S = (F + Σm)/(1 − Σg).
-    fn solids(&mut self) -> Option<Expr> {
+    fn solids(&mut self) -> Expr {
         if matches!(self.case.input.feed, Feed::LineSpeed(..) | Feed::PressFactor(..)) {
-            return Some(self.fig(Figure::NetSolids)? / (Expr::ONE - self.field(Field::Reject)?));
+            return self.fig(Figure::NetSolids) / (Expr::ONE - self.field(Field::Reject));
         }
-        let fibre = self.fig(Figure::Fibre)?;
+        let fibre = self.fig(Figure::Fibre);
         let (on_board, on_fibre): (Vec<_>, Vec<_>) = self.ids().into_iter().partition(|id| self.hangs_on_board(*id));
         let mut terms = vec![fibre];
         for id in on_fibre {
-            terms.push(self.fig(Figure::Liquid(id, LiquidFigure::Solids))?);
+            terms.push(self.fig(Figure::Liquid(id, LiquidFigure::Solids)));
         }
         let sum = Expr::sum(terms);
         if on_board.is_empty() {
-            return Some(sum);
+            return sum;
         }
         let mut shares = Vec::new();
         for id in on_board {
-            shares.push(self.fig(Figure::Liquid(id, LiquidFigure::Share))?);
+            shares.push(self.fig(Figure::Liquid(id, LiquidFigure::Share)));
         }
-        Some(sum / (Expr::ONE - Expr::sum(shares)))
+        sum / (Expr::ONE - Expr::sum(shares))
     }
 
-    fn liquid(&mut self, id: LiquidId, part: LiquidFigure) -> Option<(Expr, Ground)> {
-        let dosing = self.liquids().get(self.place(id)?)?.dosing;
+    fn liquid(&mut self, id: LiquidId, part: LiquidFigure) -> (Expr, Ground) {
+        let Some(dosing) = self.place(id).map(|at| self.liquids()[at].dosing) else {
+            return (self.missing(), BALANCE);
+        };
         let own = |part| Figure::Liquid(id, part);
         let field = |part| Field::Liquid(id, part);
         let base_id = match dosing {
             Dosing::SolidsOnLiquid(_, base) => self.liquids().get(base).map(|base| base.id),
             _ => None,
         };
-        let of_base = |part| base_id.map(|id| Figure::Liquid(id, part));
+        // Only asked for where there is a base.
+        let of_base = |part| Figure::Liquid(base_id.unwrap_or(id), part);
         let formula = match part {
             LiquidFigure::Solids => match dosing {
-                _ if self.hangs_on_board(id) => self.fig(own(LiquidFigure::Share))? * self.fig(Figure::Solids)?,
+                _ if self.hangs_on_board(id) => self.fig(own(LiquidFigure::Share)) * self.fig(Figure::Solids),
                 Dosing::SolidsOnLiquid(..) => {
-                    self.field(field(LiquidField::Dose))? * self.fig(of_base(LiquidFigure::Solids)?)?
+                    self.field(field(LiquidField::Dose)) * self.fig(of_base(LiquidFigure::Solids))
                 }
                 Dosing::LiquidOnFibre(_) => {
-                    let liquid = self.field(field(LiquidField::Dose))? * self.fig(Figure::Fibre)?;
-                    liquid * self.field(field(LiquidField::Solids))?
+                    let liquid = self.field(field(LiquidField::Dose)) * self.fig(Figure::Fibre);
+                    liquid * self.field(field(LiquidField::Solids))
                 }
-                _ => self.field(field(LiquidField::Dose))? * self.fig(Figure::Fibre)?,
+                _ => self.field(field(LiquidField::Dose)) * self.fig(Figure::Fibre),
             },
-            LiquidFigure::Liquid => self.fig(own(LiquidFigure::Solids))? / self.field(field(LiquidField::Solids))?,
-            LiquidFigure::Volume => self.fig(own(LiquidFigure::Liquid))? / self.field(field(LiquidField::Density))?,
-            LiquidFigure::Water => self.fig(own(LiquidFigure::Liquid))? - self.fig(own(LiquidFigure::Solids))?,
+            LiquidFigure::Liquid => self.fig(own(LiquidFigure::Solids)) / self.field(field(LiquidField::Solids)),
+            LiquidFigure::Volume => self.fig(own(LiquidFigure::Liquid)) / self.field(field(LiquidField::Density)),
+            LiquidFigure::Water => self.fig(own(LiquidFigure::Liquid)) - self.fig(own(LiquidFigure::Solids)),
             LiquidFigure::Thinning => {
-                let spray = self.fig(own(LiquidFigure::Solids))? / self.field(field(LiquidField::SpraySolids))?;
-                spray - self.fig(own(LiquidFigure::Liquid))?
+                let spray = self.fig(own(LiquidFigure::Solids)) / self.field(field(LiquidField::SpraySolids));
+                spray - self.fig(own(LiquidFigure::Liquid))
             }
-            LiquidFigure::Spray => self.fig(own(LiquidFigure::Liquid))? + self.fig(own(LiquidFigure::Thinning))?,
+            LiquidFigure::Spray => self.fig(own(LiquidFigure::Liquid)) + self.fig(own(LiquidFigure::Thinning)),
             LiquidFigure::Share => match dosing {
                 Dosing::LiquidPerBoard(_) => {
-                    let dose = self.field(field(LiquidField::Dose))? * self.field(field(LiquidField::Solids))?;
-                    let net = (Expr::ONE - self.field(Field::Reject)?) * self.field(Field::AreaYield)?;
-                    dose * net * self.field(Field::Thickness)? / self.fig(Figure::MatOvenDry)?
+                    let dose = self.field(field(LiquidField::Dose)) * self.field(field(LiquidField::Solids));
+                    let net = (Expr::ONE - self.field(Field::Reject)) * self.field(Field::AreaYield);
+                    dose * net * self.field(Field::Thickness) / self.fig(Figure::MatOvenDry)
                 }
                 Dosing::SolidsOnLiquid(..) if self.hangs_on_board(id) => {
-                    self.field(field(LiquidField::Dose))? * self.fig(of_base(LiquidFigure::Share)?)?
+                    self.field(field(LiquidField::Dose)) * self.fig(of_base(LiquidFigure::Share))
                 }
-                _ => self.fig(own(LiquidFigure::Solids))? / self.fig(Figure::Solids)?,
+                _ => self.fig(own(LiquidFigure::Solids)) / self.fig(Figure::Solids),
             },
             LiquidFigure::SolidsOnFibre => match dosing {
                 _ if self.hangs_on_board(id) => {
                     let rest = Expr::sum(self.shares_of_board());
                     let on_fibre = Expr::sum(self.on_fibre());
-                    self.fig(own(LiquidFigure::Share))? * (Expr::ONE + on_fibre) / (Expr::ONE - rest)
+                    self.fig(own(LiquidFigure::Share)) * (Expr::ONE + on_fibre) / (Expr::ONE - rest)
                 }
                 Dosing::SolidsOnFibre(_) => return self.entered(field(LiquidField::Dose)),
                 Dosing::LiquidOnFibre(_) => {
-                    self.field(field(LiquidField::Dose))? * self.field(field(LiquidField::Solids))?
+                    self.field(field(LiquidField::Dose)) * self.field(field(LiquidField::Solids))
                 }
                 Dosing::SolidsOnLiquid(..) | Dosing::LiquidPerBoard(_) => {
-                    self.field(field(LiquidField::Dose))? * self.fig(of_base(LiquidFigure::SolidsOnFibre)?)?
+                    self.field(field(LiquidField::Dose)) * self.fig(of_base(LiquidFigure::SolidsOnFibre))
                 }
             },
-            LiquidFigure::LiquidOnFibre => self.fig(own(LiquidFigure::Liquid))? / self.fig(Figure::Fibre)?,
-            LiquidFigure::InMat => self.fig(Figure::MatOvenDry)? * self.fig(own(LiquidFigure::Share))?,
-            LiquidFigure::PerVolume => self.fig(own(LiquidFigure::Liquid))? / self.fig(Figure::FinishedVolume)?,
-            LiquidFigure::PerArea => self.fig(own(LiquidFigure::Liquid))? / self.fig(Figure::FinishedArea)?,
-            LiquidFigure::PerBoardMass => self.fig(own(LiquidFigure::Liquid))? / self.fig(Figure::FinishedMass)?,
-            LiquidFigure::PerShift => self.fig(own(LiquidFigure::Liquid))? * self.field(Field::ShiftHours)?,
-            LiquidFigure::VolumePerShift => self.fig(own(LiquidFigure::Volume))? * self.field(Field::ShiftHours)?,
+            LiquidFigure::LiquidOnFibre => self.fig(own(LiquidFigure::Liquid)) / self.fig(Figure::Fibre),
+            LiquidFigure::InMat => self.fig(Figure::MatOvenDry) * self.fig(own(LiquidFigure::Share)),
+            LiquidFigure::PerVolume => self.fig(own(LiquidFigure::Liquid)) / self.fig(Figure::FinishedVolume),
+            LiquidFigure::PerArea => self.fig(own(LiquidFigure::Liquid)) / self.fig(Figure::FinishedArea),
+            LiquidFigure::PerBoardMass => self.fig(own(LiquidFigure::Liquid)) / self.fig(Figure::FinishedMass),
+            LiquidFigure::PerShift => self.fig(own(LiquidFigure::Liquid)) * self.field(Field::ShiftHours),
+            LiquidFigure::VolumePerShift => self.fig(own(LiquidFigure::Volume)) * self.field(Field::ShiftHours),
             LiquidFigure::Cost => {
-                let cost = self.field(field(LiquidField::Price))? * self.fig(own(LiquidFigure::PerVolume))?;
-                return Some((cost, DEFINITION));
+                let cost = self.field(field(LiquidField::Price)) * self.fig(own(LiquidFigure::PerVolume));
+                return (cost, DEFINITION);
             }
         };
-        Some((formula, BALANCE))
+        (formula, BALANCE)
     }
 
     fn shares_of_board(&mut self) -> Vec<Expr> {
         let ids: Vec<_> = self.ids().into_iter().filter(|id| self.hangs_on_board(*id)).collect();
-        ids.into_iter().filter_map(|id| self.fig(Figure::Liquid(id, LiquidFigure::Share))).collect()
+        ids.into_iter().map(|id| self.fig(Figure::Liquid(id, LiquidFigure::Share))).collect()
     }
 
     fn on_fibre(&mut self) -> Vec<Expr> {
         let ids: Vec<_> = self.ids().into_iter().filter(|id| !self.hangs_on_board(*id)).collect();
-        ids.into_iter().filter_map(|id| self.fig(Figure::Liquid(id, LiquidFigure::SolidsOnFibre))).collect()
+        ids.into_iter().map(|id| self.fig(Figure::Liquid(id, LiquidFigure::SolidsOnFibre))).collect()
     }
 }

@@ -46,11 +46,11 @@ pub enum Origin {
     Constant(Constant),
 }
 
-/// A number put into a formula.
+/// A number put into a formula. What it may come from depends on the sheet that explains itself.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Given {
+pub struct Given<O = Origin> {
     /// Where it comes from.
-    pub origin: Origin,
+    pub origin: O,
     /// Its letter.
     pub symbol: Symbol,
     /// The number.
@@ -70,15 +70,15 @@ pub enum Ground {
     Published(&'static str),
 }
 
-/// How a figure came about: one of the balance, or what else `T` names.
+/// How a figure came about. The balance's own figures by default; the bench has others.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Working<T = Figure> {
+pub struct Working<F = Figure, O = Origin> {
     /// The figure.
-    pub figure: T,
+    pub figure: F,
     /// Its letter.
     pub symbol: Symbol,
     /// The numbers put in.
-    pub givens: Vec<Given>,
+    pub givens: Vec<Given<O>>,
     /// The formula over them.
     pub formula: Expr,
     /// The figure's value.

@@ -16,6 +16,7 @@ pub struct Symbol {
     pub liquid: Option<usize>,
 }
 
+/// A letter with its index, perhaps empty.
 pub(in crate::domain) const fn symbol(letter: &'static str, index: &'static str) -> Symbol {
     Symbol { letter, index, liquid: None }
 }

@@ -94,7 +94,10 @@ mod tests {
                 (leg.lost, expected.lost),
                 (leg.goes_on, expected.goes_on),
             ] {
-                assert!((here.solids - there.solids).abs() < 1e-9 && (here.water - there.water).abs() < 1e-9, "{leg:?}");
+                assert!(
+                    (here.solids - there.solids).abs() < 1e-9 && (here.water - there.water).abs() < 1e-9,
+                    "{leg:?}"
+                );
             }
         }
     }

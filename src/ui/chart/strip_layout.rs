@@ -42,32 +42,27 @@ pub struct Leg {
     pub goes_on: Stream,
 }
 
-/// What a shape stands for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Part {
-    /// Solids.
-    Solids,
-    /// Water.
-    Water,
+/// The outlines of all streams, each the `d` of an SVG path: solids and water apart, and what joins
+/// or leaves the main stream apart from it, as it lies behind. Blank where nothing flows.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Outlines {
+    /// Solids that join or leave.
+    pub side_solids: String,
+    /// Water that joins or leaves.
+    pub side_water: String,
+    /// Solids of the main stream.
+    pub solids: String,
+    /// Water of the main stream.
+    pub water: String,
 }
 
-/// One filled shape.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Shape {
-    /// What it stands for.
-    pub part: Part,
-    /// The outline, as the `d` of an SVG path.
-    pub outline: String,
-}
-
-/// The shapes of the whole strip, those behind first. Empty where nothing flows.
+/// The outlines of the whole strip.
 #[must_use]
-pub fn shapes(legs: &[Leg]) -> Vec<Shape> {
-    let Some(scale) = scale(legs) else { return Vec::new() };
+pub fn outlines(legs: &[Leg]) -> Outlines {
+    let mut all = Outlines::default();
+    let Some(scale) = scale(legs) else { return all };
     let most = legs.iter().map(|leg| leg.arrives.total().max(leg.goes_on.total())).fold(0.0, f64::max);
     let floor = MARGIN + GAP + most * scale;
-    let mut behind = Vec::new();
-    let mut before = Vec::new();
     for (at, leg) in legs.iter().enumerate() {
         let left = at as f64 * WIDTH;
         let thick = |stream: Stream| Stream { solids: stream.solids * scale, water: stream.water * scale };
@@ -76,25 +71,35 @@ pub fn shapes(legs: &[Leg]) -> Vec<Shape> {
         if added.total() > 0.0 {
             let from = floor - arrives.total() - GAP - added.total();
             let to = floor - goes_on.total();
-            pair(&mut behind, added, |top, thick| joining(left, from + top, to + top, thick));
+            all.side(added, |top, thick| joining(left, from + top, to + top, thick));
         }
         if lost.total() > 0.0 {
             let from = floor - lost.total();
-            pair(&mut behind, lost, |top, thick| leaving(left, from + top, floor + GAP + top, thick));
+            all.side(lost, |top, thick| leaving(left, from + top, floor + GAP + top, thick));
         }
-        for (part, before_edge, after_edge, upper_before, upper_after) in [
-            (Part::Solids, 0.0, 0.0, arrives.solids, goes_on.solids),
-            (Part::Water, arrives.solids, goes_on.solids, arrives.total(), goes_on.total()),
+        for (outlines, lower, upper) in [
+            (&mut all.solids, (0.0, 0.0), (arrives.solids, goes_on.solids)),
+            (&mut all.water, (arrives.solids, goes_on.solids), (arrives.total(), goes_on.total())),
         ] {
-            if upper_before > before_edge || upper_after > after_edge {
-                let outline =
-                    passing(left, (floor - upper_before, floor - upper_after), (floor - before_edge, floor - after_edge));
-                before.push(Shape { part, outline });
+            if upper.0 > lower.0 || upper.1 > lower.1 {
+                let edge = |heights: (f64, f64)| (floor - heights.0, floor - heights.1);
+                outlines.push_str(&passing(left, edge(upper), edge(lower)));
             }
         }
     }
-    behind.append(&mut before);
-    behind
+    all
+}
+
+impl Outlines {
+    /// Water above, solids below, each drawn from its upper edge and thickness.
+    fn side(&mut self, stream: Stream, outline: impl Fn(f64, f64) -> String) {
+        let parts = [(&mut self.side_water, 0.0, stream.water), (&mut self.side_solids, stream.water, stream.solids)];
+        for (outlines, top, thick) in parts {
+            if thick > 0.0 {
+                outlines.push_str(&outline(top, thick));
+            }
+        }
+    }
 }
 
 /// Thickness per mass flow, so that the thickest stream and the thickest loss fit.
@@ -104,15 +109,6 @@ fn scale(legs: &[Leg]) -> Option<f64> {
     let all = main + most(|leg| leg.lost.total());
     let scale = (HEIGHT - 2.0 * (MARGIN + GAP)) / all;
     (main > 0.0 && scale.is_finite()).then_some(scale)
-}
-
-/// Water above, solids below, each drawn from its upper edge and thickness.
-fn pair(shapes: &mut Vec<Shape>, stream: Stream, outline: impl Fn(f64, f64) -> String) {
-    for (part, top, thick) in [(Part::Water, 0.0, stream.water), (Part::Solids, stream.water, stream.solids)] {
-        if thick > 0.0 {
-            shapes.push(Shape { part, outline: outline(top, thick) });
-        }
-    }
 }
 
 /// The main stream through a station: both edges pass from one height to another in its middle.
@@ -160,15 +156,20 @@ mod tests {
     fn legs() -> Vec<Leg> {
         vec![
             Leg { arrives: stream(100.0, 5.0), goes_on: stream(100.0, 5.0), ..Leg::default() },
-            Leg { arrives: stream(100.0, 5.0), added: stream(10.0, 5.0), goes_on: stream(110.0, 10.0), ..Leg::default() },
+            Leg {
+                arrives: stream(100.0, 5.0),
+                added: stream(10.0, 5.0),
+                goes_on: stream(110.0, 10.0),
+                ..Leg::default()
+            },
             Leg { arrives: stream(110.0, 10.0), lost: stream(11.0, 1.0), goes_on: stream(99.0, 9.0), ..Leg::default() },
         ]
     }
 
     /// The vertical coordinates that a path names, in order.
     fn heights(path: &str) -> Vec<f64> {
-        let mut heights: Vec<f64> = path.split(',').skip(1).filter_map(|text| number(text)).collect();
-        heights.extend(path.split('V').skip(1).filter_map(|text| number(text)));
+        let mut heights: Vec<f64> = path.split(',').skip(1).filter_map(number).collect();
+        heights.extend(path.split('V').skip(1).filter_map(number));
         heights
     }
 
@@ -177,20 +178,25 @@ mod tests {
         text[..end].parse().ok()
     }
 
-    fn spread(shape: &Shape) -> f64 {
-        let heights = heights(&shape.outline);
+    fn spread(outline: &str) -> f64 {
+        let heights = heights(outline);
         heights.iter().copied().fold(f64::MIN, f64::max) - heights.iter().copied().fold(f64::MAX, f64::min)
+    }
+
+    /// The outlines of single streams, one after the other.
+    fn single(outlines: &str) -> Vec<&str> {
+        outlines.split_inclusive('Z').collect()
     }
 
     #[test]
     fn thickness_is_mass_flow_by_one_scale() {
-        let shapes = shapes(&legs());
-        // Main streams lie before the others: solids and water of three stations, then nothing.
-        let main: Vec<&Shape> = shapes.iter().skip(4).collect();
-        assert_eq!(main.len(), 6);
-        let per_mass = spread(main[0]) / 100.0;
+        let outlines = outlines(&legs());
+        let (solids, water) = (single(&outlines.solids), single(&outlines.water));
+        assert_eq!((solids.len(), water.len()), (3, 3));
+        let per_mass = spread(solids[0]) / 100.0;
         assert!((per_mass * (120.0 + 12.0) - (HEIGHT - 16.0)).abs() < 0.1);
-        assert!((spread(main[1]) / 5.0 / per_mass - 1.0).abs() < 0.01);
+        assert!((spread(water[0]) / 5.0 / per_mass - 1.0).abs() < 0.01);
+        assert_eq!((single(&outlines.side_solids).len(), single(&outlines.side_water).len()), (2, 2));
     }
 
     #[test]
@@ -201,9 +207,10 @@ mod tests {
         let mut light = legs();
         light[1] = Leg { arrives: stream(1.0, 0.0), added: stream(100.0, 19.0), ..light[1] };
         for case in [legs(), heavy, light] {
-            for shape in shapes(&case) {
-                for height in heights(&shape.outline) {
-                    assert!((0.0..=HEIGHT).contains(&height), "{height} in {}", shape.outline);
+            let all = outlines(&case);
+            for outline in [all.solids, all.water, all.side_solids, all.side_water] {
+                for height in heights(&outline) {
+                    assert!((0.0..=HEIGHT).contains(&height), "{height} in {outline}");
                 }
             }
         }
@@ -211,11 +218,13 @@ mod tests {
 
     #[test]
     fn nothing_is_drawn_of_nothing() {
-        assert_eq!(shapes(&[]), []);
-        assert_eq!(shapes(&[Leg::default()]), []);
+        assert_eq!(outlines(&[]), Outlines::default());
+        assert_eq!(outlines(&[Leg::default()]), Outlines::default());
         let broken = Leg { arrives: stream(f64::NAN, 0.0), ..Leg::default() };
-        assert_eq!(shapes(&[broken]), []);
+        assert_eq!(outlines(&[broken]), Outlines::default());
         let dry = Leg { arrives: stream(1.0, 0.0), goes_on: stream(1.0, 0.0), ..Leg::default() };
-        assert_eq!(shapes(&[dry]).iter().map(|shape| shape.part).collect::<Vec<_>>(), [Part::Solids]);
+        let drawn = outlines(&[dry]);
+        assert!(!drawn.solids.is_empty());
+        assert_eq!(drawn, Outlines { solids: drawn.solids.clone(), ..Outlines::default() });
     }
 }

@@ -1,5 +1,6 @@
 //! A choice among a few, as a select.
 
+use crate::ui::erased::{attr, flag, live, on};
 use leptos::prelude::*;
 
 /// One thing to choose: what stands for it, and its words.
@@ -10,7 +11,7 @@ fn options(choices: Signal<Vec<Choice>>, now: Signal<String>) -> AnyView {
     let options = move || {
         let option = |(value, words): Choice| {
             let own = value.clone();
-            view! { <option value=value prop:selected=move || now.with(|now| *now == own)>{words}</option> }
+            view! { <option value=value prop:selected=flag(move || now.with(|now| *now == own))>{words}</option> }
         };
         choices.get().into_iter().map(option).collect_view()
     };
@@ -26,7 +27,7 @@ pub fn select(
     choose: Callback<String>,
 ) -> AnyView {
     view! {
-        <select id=id aria-label=move || name.get() on:change=move |event| choose.run(event_target_value(&event))>
+        <select id=id aria-label=attr(move || name.get()) on:change=on(move |event| choose.run(event_target_value(&event)))>
             {options(choices, now)}
         </select>
     }
@@ -43,9 +44,9 @@ pub fn labelled(
 ) -> AnyView {
     view! {
         <div class="field">
-            <label for=id.clone()>{move || label.get()}</label>
+            <label for=id.clone()>{live(move || label.get())}</label>
             <div class="box">
-                <select id=id on:change=move |event| choose.run(event_target_value(&event))>
+                <select id=id on:change=on(move |event| choose.run(event_target_value(&event)))>
                     {options(choices, now)}
                 </select>
             </div>

@@ -3,12 +3,13 @@
 use super::choice;
 use super::number_text::{Offer, in_box, offers, other_basis, read_as};
 use crate::browser::page;
-use crate::domain::finding::What;
-use crate::domain::{Field, Finding, Grade, Place};
-use crate::quantity::{Kind, Unit, format};
+use crate::domain::check::limit_of;
+use crate::domain::{Draft, Field, Grade, Place};
+use crate::quantity::{Kind, Unit, Units, format};
+use crate::ui::erased::{attr, derive, live, on, prop};
 use crate::ui::part::finding::says;
-use crate::ui::state::{Session, State, state};
-use crate::ui::text::unit_shown;
+use crate::ui::state::{Said, Session, State, state};
+use crate::ui::text::{FieldWords, unit_shown};
 use leptos::prelude::*;
 
 /// How an entry stands there.
@@ -24,6 +25,48 @@ enum Standing {
     Typed,
 }
 
+/// All that is shown of a field, but for its unit.
+#[derive(Clone, PartialEq)]
+struct Shown {
+    text: String,
+    words: FieldWords,
+    standing: Standing,
+    /// What a typed unit was read as, and the other basis of a moisture.
+    aside: String,
+    said: Option<Said>,
+    offers: Vec<Offer>,
+}
+
+impl Shown {
+    fn of(state: State, field: Field) -> Self {
+        let units = state.units.get();
+        let said = state.said(|finding| finding.place == Place::Field(field)).into_iter().next();
+        state.draft.with(|draft| Self {
+            text: draft.entry(field).map_or_else(String::new, |entry| in_box(entry, draft.kind(field), &units)),
+            words: (state.words.field)(field, draft),
+            standing: standing(draft, field),
+            aside: aside(state, draft, field, &units),
+            offers: said.as_ref().map_or_else(Vec::new, |said| offers(draft, field, &said.finding.what, &units)),
+            said,
+        })
+    }
+
+    fn grade(&self) -> Option<Grade> {
+        self.said.as_ref().map(|said| said.finding.grade)
+    }
+
+    fn class(&self) -> &'static str {
+        match (self.grade(), self.standing) {
+            (Some(Grade::Stop), _) => "field stop",
+            (Some(Grade::Unusual), Standing::Preset) => "field unusual preset",
+            (Some(Grade::Unusual), _) => "field unusual",
+            (_, Standing::Preset) => "field preset",
+            (_, Standing::ToFillIn) => "field to-fill-in",
+            _ => "field",
+        }
+    }
+}
+
 /// A box for the number of `field`, with label, unit, the other basis of a moisture, and what was
 /// found about it.
 pub fn number(field: Field) -> AnyView {
@@ -32,32 +75,18 @@ pub fn number(field: Field) -> AnyView {
     let id = format!("field-{key}");
     let (aside_id, says_id) = (format!("{id}-aside"), format!("{id}-says"));
     let described = format!("{aside_id} {says_id}");
-    let kind = Memo::new(move |_| state.draft.with(|draft| draft.kind(field)));
-    let unit = Memo::new(move |_| state.unit(kind.get()));
-    let label = Memo::new(move |_| state.draft.with(|draft| (state.words.field)(field, draft)));
-    let finding = Memo::new(move |_| found(state, field));
-    let standing = Memo::new(move |_| standing(state, field));
-    let text = Memo::new(move |_| {
-        state.units.with(|units| {
-            state.draft.with(|draft| {
-                draft.entry(field).map_or_else(String::new, |entry| in_box(entry, draft.kind(field), units))
-            })
-        })
-    });
-    let unit_text = move || unit_shown(unit.get(), &state.currency.get()).into_owned();
-    let wrong = move || finding.get().is_some_and(|finding| finding.grade == Grade::Stop);
+    let shown = state.cell(move || Shown::of(state, field));
+    let kind = state.cell(move || state.draft.with(|draft| draft.kind(field)));
+    let unit = state.cell(move || state.draft.with(|draft| state.unit(draft.kind(field))));
+    let name = state.cell(move || state.draft.with(|draft| (state.words.field_name)(field, draft)));
     let next = key.clone();
     view! {
-        <div
-            class="field"
-            class:stop=wrong
-            class:unusual=move || finding.get().is_some_and(|finding| finding.grade == Grade::Unusual)
-            class:preset=move || standing.get() == Standing::Preset
-            class:to-fill-in=move || standing.get() == Standing::ToFillIn
-        >
-            <label for=id.clone() title=move || label.get().hint>
-                {move || label.get().label}
-                <span class="unit-named">{move || in_brackets(&unit_text())}</span>
+        <div class=attr(move || shown.with(Shown::class))>
+            <label for=id.clone() title=attr(move || shown.with(|shown| shown.words.hint))>
+                {live(move || shown.with(|shown| shown.words.label))}
+                <span class="unit-named">
+                    {live(move || in_brackets(&unit_shown(unit.get(), &state.currency.get())))}
+                </span>
             </label>
             <div class="box">
                 <input
@@ -69,113 +98,94 @@ pub fn number(field: Field) -> AnyView {
                     spellcheck="false"
                     data-field=key
                     aria-describedby=described
-                    aria-invalid=move || wrong().then_some("true")
-                    prop:value=move || text.get()
-                    on:input=move |event| {
+                    aria-invalid=attr(move || shown.with(|shown| (shown.grade() == Some(Grade::Stop)).then_some("true")))
+                    prop:value=prop(move || shown.with(|shown| shown.text.clone()))
+                    on:input=on(move |event| {
                         state.enter(Some(Session::Field(field)), field, &event_target_value(&event), unit.get_untracked());
-                    }
-                    on:change=move |_| state.leave()
-                    on:keydown=move |event| {
+                    })
+                    on:change=on(move |_| state.leave())
+                    on:keydown=on(move |event: leptos::ev::KeyboardEvent| {
                         if event.key() == "Enter" {
                             page::focus_after(&next);
                         }
-                    }
+                    })
                 />
-                {unit_choice(state, field, &id, kind, unit)}
+                {unit_choice(state, name, &id, kind, unit)}
             </div>
-            <p class="aside" id=aside_id>
-                {move || standing_words(state, standing.get())} {move || aside(state, field)}
-            </p>
-            <div class="says" id=says_id>{move || finding.get().map(|finding| told(state, field, finding))}</div>
+            <p class="aside" id=aside_id>{live(move || shown.with(|shown| beside(state, shown)))}</p>
+            <div class="says" id=says_id>{live(move || shown.with(|shown| told(state, field, shown)))}</div>
         </div>
     }
     .into_any()
 }
 
-/// The gravest finding about the field; what is missing and was never touched is none.
-fn found(state: State, field: Field) -> Option<Finding> {
-    let untouched = || state.draft.with(|draft| draft.entry(field).is_none_or(|entry| entry.preset));
-    let first = state.outcome.with(|outcome| {
-        outcome.findings.iter().find(|finding| finding.place == Place::Field(field)).copied()
-    })?;
-    (first.what != What::Missing || !untouched()).then_some(first)
-}
-
-fn standing(state: State, field: Field) -> Standing {
-    state.draft.with(|draft| {
-        let Some(entry) = draft.entry(field) else { return Standing::Blank };
-        match (entry.is_blank(), entry.preset) {
-            (false, true) => Standing::Preset,
-            (false, false) => Standing::Typed,
-            (true, _) if crate::domain::check::limit_of(draft, field).optional => Standing::Blank,
-            (true, true) => Standing::ToFillIn,
-            (true, false) => Standing::Typed,
-        }
-    })
-}
-
-fn standing_words(state: State, standing: Standing) -> Option<AnyView> {
-    let (class, words) = match standing {
-        Standing::Preset => ("mark-preset", state.words.tools.preset),
-        Standing::ToFillIn => ("mark-to-fill-in", state.words.tools.to_fill_in),
-        Standing::Blank => ("mark-optional", state.words.tools.optional),
-        Standing::Typed => return None,
-    };
-    Some(view! { <span class=class>{words}</span> }.into_any())
+fn standing(draft: &Draft, field: Field) -> Standing {
+    let Some(entry) = draft.entry(field) else { return Standing::Blank };
+    match (entry.is_blank(), entry.preset) {
+        (false, true) => Standing::Preset,
+        (false, false) => Standing::Typed,
+        (true, _) if limit_of(draft, field).optional => Standing::Blank,
+        (true, true) => Standing::ToFillIn,
+        (true, false) => Standing::Typed,
+    }
 }
 
 /// What a typed unit was read as, or the other basis of a moisture.
-fn aside(state: State, field: Field) -> Option<String> {
-    let units = state.units.get();
+fn aside(state: State, draft: &Draft, field: Field, units: &Units) -> String {
     let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), unit.symbol());
-    state.draft.with(|draft| {
-        let read = read_as(draft, field, &units)
-            .map(|amount| format!("{} {}", state.words.tools.read_as, show(amount, units.unit(amount.kind))));
-        let basis = other_basis(draft, field, &units).map(|(amount, unit)| format!("= {}", show(amount, unit)));
-        match (read, basis) {
-            (Some(read), Some(basis)) => Some(format!("{read} {basis}")),
-            (read, basis) => read.or(basis),
-        }
-    })
+    let read = read_as(draft, field, units)
+        .map(|amount| format!("{} {}", state.words.tools.read_as, show(amount, units.unit(amount.kind))));
+    let basis = other_basis(draft, field, units).map(|(amount, unit)| format!("= {}", show(amount, unit)));
+    match (read, basis) {
+        (Some(read), Some(basis)) => format!("{read} {basis}"),
+        (read, basis) => read.or(basis).unwrap_or_default(),
+    }
 }
 
-/// The finding in words, with a button for each entry that may have been meant.
-fn told(state: State, field: Field, finding: Finding) -> AnyView {
-    let units = state.units.get();
-    let offers = state.draft.with(|draft| offers(draft, field, &finding.what, &units));
-    let button = move |offer: Offer| {
-        let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
-        let words = format!("{}: {}{unit}", state.words.tools.use_this, offer.text);
-        let put = move |_| {
-            state.enter(None, field, &offer.text, offer.unit);
-            page::focus_field(&field.key());
-        };
-        view! { <button type="button" class="offer" on:click=put>{words}</button> }
+/// What stands under the box: how the entry stands there, and its other readings.
+fn beside(state: State, shown: &Shown) -> AnyView {
+    let (class, words) = match shown.standing {
+        Standing::Preset => ("mark-preset", state.words.tools.preset),
+        Standing::ToFillIn => ("mark-to-fill-in", state.words.tools.to_fill_in),
+        Standing::Blank => ("mark-optional", state.words.tools.optional),
+        Standing::Typed => ("", ""),
     };
     view! {
-        {says(finding)}
-        {offers.into_iter().map(button).collect_view()}
+        {(!words.is_empty()).then(|| view! { <span class=class>{words}</span> })}
+        {(!shown.aside.is_empty()).then(|| view! { <span>{shown.aside.clone()}</span> })}
     }
     .into_any()
 }
 
-/// The unit beside the box: to choose where there are several.
-fn unit_choice(state: State, field: Field, id: &str, kind: Memo<Kind>, unit: Memo<Unit>) -> AnyView {
-    let several = Memo::new(move |_| kind.get().units().count() > 1);
+/// The finding in words, with a button for each entry that may have been meant.
+fn told(state: State, field: Field, shown: &Shown) -> Option<AnyView> {
+    let said = shown.said.clone()?;
+    let button = move |offer: Offer| {
+        let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
+        let words = format!("{}: {}{unit}", state.words.tools.use_this, offer.text);
+        let put = on(move |_| {
+            state.enter(None, field, &offer.text, offer.unit);
+            page::focus_field(&field.key());
+        });
+        view! { <button type="button" class="offer" on:click=put>{words}</button> }
+    };
+    let offers = shown.offers.iter().cloned().map(button).collect_view();
+    Some(view! { {says(said)} {offers} }.into_any())
+}
+
+/// The unit beside the box of that name: to choose where there are several.
+pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Signal<Kind>, unit: Signal<Unit>) -> AnyView {
+    let several = move || kind.get().units().count() > 1;
     let symbol = move |unit: Unit| unit_shown(unit, &state.currency.get()).into_owned();
     let id = format!("{id}-unit");
     let choice = move || {
-        if !several.get() {
-            return view! { <span class="unit" aria-hidden="true">{move || symbol(unit.get())}</span> }.into_any();
+        if !several() {
+            return view! { <span class="unit" aria-hidden="true">{live(move || symbol(unit.get()))}</span> }
+                .into_any();
         }
-        let name = Signal::derive(move || {
-            let name = state.draft.with(|draft| (state.words.field_name)(field, draft));
-            format!("{} {}", state.words.tools.unit_of, lower_first(&name))
-        });
-        let choices = Signal::derive(move || {
-            kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect()
-        });
-        let now = Signal::derive(move || unit.get().symbol().to_owned());
+        let name = derive(move || format!("{} {}", state.words.tools.unit_of, name.with(|name| lower_first(name))));
+        let choices = derive(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
+        let now = derive(move || unit.get().symbol().to_owned());
         let choose = Callback::new(move |symbol: String| {
             if let Some(unit) = Unit::from_symbol(&symbol) {
                 state.settings.update(|settings| settings.units.choose(kind.get_untracked(), unit));
@@ -197,6 +207,8 @@ fn lower_first(name: &str) -> String {
     }
 }
 
-fn in_brackets(unit: &str) -> String {
+/// A unit behind a label.
+#[must_use]
+pub fn in_brackets(unit: &str) -> String {
     if unit.is_empty() { String::new() } else { format!(" ({unit})") }
 }

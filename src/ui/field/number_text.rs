@@ -30,9 +30,14 @@ pub fn reading(draft: &Draft, field: Field) -> Option<Reading> {
 /// or while the box shows the number converted.
 #[must_use]
 pub fn read_as(draft: &Draft, field: Field, units: &Units) -> Option<Amount> {
-    let kind = draft.kind(field);
-    let reading = reading(draft, field)?;
-    let as_typed = draft.entry(field)?.unit == units.unit(kind);
+    entry_read_as(draft.entry(field)?, draft.kind(field), units)
+}
+
+/// As [`read_as`], of a box by itself.
+#[must_use]
+pub fn entry_read_as(entry: &Entry, kind: Kind, units: &Units) -> Option<Amount> {
+    let reading = read(&entry.text, kind, entry.unit).ok()?;
+    let as_typed = entry.unit == units.unit(kind);
     (as_typed && reading.unit_typed && reading.unit != units.unit(kind)).then(|| reading.amount(kind))
 }
 
@@ -66,7 +71,12 @@ pub struct Offer {
 /// The entries that a finding about a field offers in place of what was typed.
 #[must_use]
 pub fn offers(draft: &Draft, field: Field, what: &What, units: &Units) -> Vec<Offer> {
-    let Some(entry) = draft.entry(field) else { return Vec::new() };
+    draft.entry(field).map_or_else(Vec::new, |entry| entry_offers(entry, what, units))
+}
+
+/// As [`offers`], of a box by itself.
+#[must_use]
+pub fn entry_offers(entry: &Entry, what: &What, units: &Units) -> Vec<Offer> {
     match what {
         What::LikelyFraction { meant, .. } | What::NotAllowed { meant: Some(meant), .. } => {
             let unit = units.unit(meant.kind);
@@ -107,7 +117,9 @@ mod tests {
     use crate::quantity::kind::System;
 
     fn us() -> Units {
-        Units { system: System::Us, ..Units::default() }
+        let mut units = Units::default();
+        units.set_system(System::Us);
+        units
     }
 
     fn draft(field: Field, text: &str, unit: Unit) -> Draft {
@@ -160,7 +172,8 @@ mod tests {
     /// Every offer reads without a question, as one of the two numbers asked about.
     #[test]
     fn what_is_offered_reads_as_offered() {
-        let comma = Units { mark: DecimalMark::Comma, ..Units::default() };
+        let mut comma = Units::default();
+        comma.mark = DecimalMark::Comma;
         let cases = [
             ("1,234", [1.234, 1234.0]),
             ("1.234,5", [1.2345, 1234.5]),
@@ -188,7 +201,7 @@ mod tests {
         let id = typed.free_id();
         typed.liquids.push(LiquidDraft::blank(id, Role::Binder));
         let field = Field::Liquid(id, LiquidField::Solids);
-        *typed.entry_mut(field).unwrap() = Entry::typed("6500", Unit::Percent);
+        *typed.entry_mut(field).unwrap() = Entry::typed("65", Unit::PerUnit);
         let what = read_field(&typed, field).unwrap_err();
         let offers = offers(&typed, field, &what, &Units::default());
         assert_eq!(offers, [Offer { text: "65".to_owned(), unit: Unit::Percent, has_unit: false }]);

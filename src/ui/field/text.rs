@@ -1,16 +1,11 @@
 //! Boxes for words.
 
+use crate::ui::erased::{on, prop};
 use crate::ui::state::{Session, state};
 use leptos::prelude::*;
 
 /// A box for a line of text, with its label above it.
-pub fn line(
-    id: String,
-    label: &'static str,
-    session: Session,
-    now: Signal<String>,
-    put: Callback<String>,
-) -> AnyView {
+pub fn line(id: String, label: &'static str, session: Session, now: Signal<String>, put: Callback<String>) -> AnyView {
     let state = state();
     view! {
         <div class="field" class:wide=matches!(session, Session::Note | Session::Tags)>
@@ -20,9 +15,9 @@ pub fn line(
                     id=id
                     type="text"
                     autocomplete="off"
-                    prop:value=move || now.get()
-                    on:input=move |event| put.run(event_target_value(&event))
-                    on:change=move |_| state.leave()
+                    prop:value=prop(move || now.get())
+                    on:input=on(move |event| put.run(event_target_value(&event)))
+                    on:change=on(move |_| state.leave())
                 />
             </div>
         </div>
@@ -40,9 +35,9 @@ pub fn lines(id: String, label: &'static str, now: Signal<String>, put: Callback
                 <textarea
                     id=id
                     rows="2"
-                    prop:value=move || now.get()
-                    on:input=move |event| put.run(event_target_value(&event))
-                    on:change=move |_| state.leave()
+                    prop:value=prop(move || now.get())
+                    on:input=on(move |event| put.run(event_target_value(&event)))
+                    on:change=on(move |_| state.leave())
                 ></textarea>
             </div>
         </div>

@@ -1,8 +1,8 @@
 //! What is read out when the result has changed, and short notices such as what was removed.
 
 use crate::domain::{Figure, Grade};
+use crate::ui::erased::{derive, flag, live, on};
 use crate::ui::part::figure;
-use crate::ui::part::finding::mark;
 use crate::ui::state::state;
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
@@ -13,56 +13,57 @@ const QUIET: Duration = Duration::from_millis(1_000);
 /// A notice stays so long.
 const SEEN: Duration = Duration::from_secs(10);
 
+/// The button that takes back what a notice tells of.
+pub const UNDO: &str = "notice-undo";
+
 /// Two lines that a screen reader follows, one of them in sight.
 pub fn announce() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let dose = figure::text(state, Figure::WaterDose, None);
-    let mat = figure::text(state, Figure::MatWet, None);
-    let first_stop = Memo::new(move |_| {
-        let stop = state.findings(|finding| finding.grade == Grade::Stop).first().copied()?;
-        Some(state.with_context(|context| (state.words.finding)(&stop, context).what))
-    });
-    let sentence = Memo::new(move |_| match first_stop.get() {
-        Some(stop) => format!("{} {stop}", words.announce_stop),
-        None => {
-            let named = |label: &str, text: Option<String>| text.map_or_else(String::new, |text| format!(" {label} {text}."));
-            let water = named((state.words.figure)(Figure::WaterDose).label, dose.get());
-            format!("{}{water}{}", words.announce, named((state.words.figure)(Figure::MatWet).label, mat.get()))
+    let sentence = state.cell(move || {
+        if let Some(stop) = state.said(|finding| finding.grade == Grade::Stop).first() {
+            return format!("{} {}", words.announce_stop, stop.message.what);
         }
+        let named = |figure: Figure| {
+            let label = (state.words.figure)(figure).label;
+            figure::text(state, figure).map_or_else(String::new, |text| format!(" {label} {text}."))
+        };
+        format!("{}{}{}", words.announce, named(Figure::WaterDose), named(Figure::MatWet))
     });
     let said = RwSignal::new(String::new());
-    later(QUIET, sentence.into(), move |sentence| said.set(sentence));
-    let told = Signal::derive(move || state.notice.with(|notice| notice.as_ref().map_or_else(String::new, |notice| notice.words.clone())));
-    later(SEEN, told, move |_| state.notice.set(None));
+    later(QUIET, sentence, move |sentence| said.set(sentence));
+    let told = derive(move || {
+        state.notice.with(|notice| notice.as_ref().map_or_else(String::new, |notice| notice.words.clone()))
+    });
+    later(SEEN, told, move |_| {
+        if state.notice.with(|notice| notice.as_ref().is_some_and(|notice| !notice.stays)) {
+            state.notice.set(None);
+        }
+    });
     let undo = move || {
         state.notice.get().and_then(|notice| notice.undo).map(|undo| {
             let take_back = move |_| {
-                undo.run(());
+                // What taking back has to tell comes after.
                 state.notice.set(None);
+                undo();
             };
-            view! { <button type="button" on:click=take_back>{state.words.tools.undo}</button> }
+            view! { <button type="button" id=UNDO on:click=take_back>{state.words.tools.undo}</button> }
+        })
+    };
+    let close = move || {
+        let stays = state.notice.with(|notice| notice.as_ref().is_some_and(|notice| notice.stays));
+        stays.then(|| {
+            view! { <button type="button" on:click=on(move |_| state.notice.set(None))>{state.words.tools.close}</button> }
         })
     };
     view! {
-        <p class="out-of-sight" role="status" aria-live="polite">{move || said.get()}</p>
-        <div class="notice" role="status" class:shown=move || state.notice.with(Option::is_some)>
-            <p>{move || told.get()}</p>
-            {undo}
+        <p class="out-of-sight" role="status" aria-live="polite">{live(move || said.get())}</p>
+        <div class="notice" role="status" class:shown=flag(move || state.notice.with(Option::is_some))>
+            <p>{live(move || told.get())}</p>
+            {undo} {close}
         </div>
     }
     .into_any()
-}
-
-/// What went wrong with keeping things, said at once and until it is mended.
-pub fn trouble() -> AnyView {
-    let state = state();
-    let told = move || {
-        state.trouble.get().map(|message| {
-            view! { <p class="finding stop">{mark(Grade::Stop)} " " <strong>{message.what}</strong> " " {message.mend}</p> }
-        })
-    };
-    view! { <div class="trouble" role="alert">{told}</div> }.into_any()
 }
 
 /// Does something with a text some time after it last changed. Nothing is done with the first one.

@@ -11,6 +11,10 @@ use leptos::prelude::*;
 pub const fn page_name(words: &Words, page: Page) -> &'static str {
     match page {
         Page::Recipe => words.tools.recipe,
+        Page::Mix => words.tools.mix,
+        Page::Systems => words.tools.systems,
+        Page::Shelf => words.tools.shelf,
+        Page::Help => words.tools.help,
     }
 }
 

@@ -3,6 +3,7 @@
 use super::working;
 use crate::domain::Figure;
 use crate::quantity::{Amount, Unit, format};
+use crate::ui::erased::{attr, flag, live, on};
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
 use leptos::prelude::*;
@@ -16,13 +17,23 @@ pub enum Size {
     Big,
 }
 
-/// A figure of the result shown, rounded as its kind is, with its unit. `None` where the recipe does
-/// not give it.
-pub fn text(state: State, figure: Figure, unit: Option<Unit>) -> Memo<Option<String>> {
-    Memo::new(move |_| {
-        let amount = state.shown.with(|shown| shown.case.as_ref().and_then(|case| case.figure(figure)))?;
-        Some(with_unit(state, amount, unit))
+/// A figure of the result shown, rounded as its kind is: number and unit. Both blank where the recipe
+/// does not give it.
+pub fn parts(state: State, figure: Figure, unit: Option<Unit>) -> (String, String) {
+    let amount = state.shown.with(|shown| shown.case.as_ref().and_then(|case| case.figure(figure)));
+    amount.map_or_else(Default::default, |amount| {
+        let units = state.units.get();
+        let unit = unit.unwrap_or_else(|| units.unit(amount.kind));
+        let symbol = state.currency.with(|currency| unit_shown(unit, currency).into_owned());
+        (format::amount(amount, unit, units.mark), symbol)
     })
+}
+
+/// A figure of the result shown with its unit. `None` where the recipe does not give it.
+#[must_use]
+pub fn text(state: State, figure: Figure) -> Option<String> {
+    let (number, unit) = parts(state, figure, None);
+    (!number.is_empty()).then(|| joined(&number, &unit))
 }
 
 /// An amount in a unit, or else in the one chosen for its kind.
@@ -50,14 +61,15 @@ pub fn figure(figure: Figure, size: Size) -> AnyView {
 /// A figure in its cell, under another label than its usual one.
 pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Size) -> AnyView {
     let state = state();
-    let text = text(state, figure, None);
+    let there = state
+        .cell(move || state.shown.with(|shown| shown.case.as_ref().is_some_and(|case| case.figure(figure).is_some())));
     let open = RwSignal::new(false);
     let key = figure.key();
     let (label_id, working_id) = (format!("figure-{key}"), format!("working-{key}"));
     view! {
-        <div class="figure" class:big=size == Size::Big class:open=move || open.get() hidden=move || text.with(Option::is_none)>
+        <div class="figure" class:big=size == Size::Big class:open=flag(move || open.get()) hidden=flag(move || !there.get())>
             <dt id=label_id.clone()>
-                {move || label.get()} {(!note.is_empty()).then(|| view! { <span class="note">{note}</span> })}
+                {live(move || label.get())} {(!note.is_empty()).then(|| view! { <span class="note">{note}</span> })}
             </dt>
             <dd>
                 <button
@@ -65,17 +77,33 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
                     class="value"
                     title=state.words.recipe_page.show_working
                     aria-describedby=label_id
-                    aria-expanded=move || if open.get() { "true" } else { "false" }
+                    aria-expanded=attr(move || if open.get() { "true" } else { "false" })
                     aria-controls=working_id.clone()
-                    on:click=move |_| open.update(|open| *open = !*open)
+                    on:click=on(move |_| open.update(|open| *open = !*open))
                 >
-                    <span data-figure=key>{move || text.get()}</span>
+                    <span data-figure=key>{value(state, figure, None)}</span>
                 </button>
-                <div class="working" id=working_id hidden=move || !open.get()>
-                    {move || open.get().then(|| working::view(figure))}
+                <div class="working" id=working_id hidden=flag(move || !open.get())>
+                    {live(move || open.get().then(|| working::view(figure)))}
                 </div>
             </dd>
         </div>
+    }
+    .into_any()
+}
+
+/// Number and unit of a figure. Where they are big, the unit is smaller, so that the number is what is
+/// seen.
+pub fn value(state: State, figure: Figure, unit: Option<fn(State) -> Unit>) -> AnyView {
+    let unit = move || unit.map(|unit| unit(state));
+    let number = state.cell(move || parts(state, figure, unit()).0);
+    let symbol = state.cell(move || match parts(state, figure, unit()).1 {
+        none if none.is_empty() => none,
+        symbol => format!("\u{a0}{symbol}"),
+    });
+    view! {
+        {live(move || number.get())}
+        <span class="unit-of-figure">{live(move || symbol.get())}</span>
     }
     .into_any()
 }

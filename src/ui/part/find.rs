@@ -5,6 +5,7 @@ use crate::domain::{Field, LiquidField, Station};
 use crate::record::RevisionId;
 use crate::record::revision::Standing;
 use crate::record::summary::Listed;
+use crate::ui::erased::{attr, flag, live, memo, on, prop};
 use crate::ui::part::bar::page_name;
 use crate::ui::route::Page;
 use crate::ui::state::{State, state};
@@ -37,7 +38,7 @@ pub fn find() -> AnyView {
     let query = RwSignal::new(String::new());
     let open = RwSignal::new(false);
     let at = RwSignal::new(0_usize);
-    let hits = Memo::new(move |_| if open.get() { query.with(|query| search(state, query)) } else { Vec::new() });
+    let hits = memo(move || if open.get() { query.with(|query| search(state, query)) } else { Vec::new() });
     let close = move || {
         open.set(false);
         query.set(String::new());
@@ -67,12 +68,12 @@ pub fn find() -> AnyView {
             <li
                 id=format!("hit-{place}")
                 role="option"
-                aria-selected=move || if at.get() == place { "true" } else { "false" }
-                on:mousedown=move |event| {
+                aria-selected=attr(move || if at.get() == place { "true" } else { "false" })
+                on:mousedown=on(move |event: leptos::ev::MouseEvent| {
                     // Before the box loses the focus and the list closes.
                     event.prevent_default();
                     follow.run(hit.goal);
-                }
+                })
             >
                 <span>{hit.name}</span>
                 <span class="note">{hit.place}</span>
@@ -91,24 +92,24 @@ pub fn find() -> AnyView {
                 aria-label=tools.find
                 aria-autocomplete="list"
                 aria-controls="hits"
-                aria-expanded=move || if hits.with(Vec::is_empty) { "false" } else { "true" }
-                aria-activedescendant=move || {
+                aria-expanded=attr(move || if hits.with(Vec::is_empty) { "false" } else { "true" })
+                aria-activedescendant=attr(move || {
                     (!hits.with(Vec::is_empty)).then(|| format!("hit-{}", at.get()))
-                }
+                })
                 placeholder=format!("{}…  /", tools.find)
-                prop:value=move || query.get()
-                on:input=move |event| {
+                prop:value=prop(move || query.get())
+                on:input=on(move |event| {
                     query.set(event_target_value(&event));
                     at.set(0);
                     open.set(true);
-                }
+                })
                 on:keydown=keys
-                on:blur=move |_| close()
+                on:blur=on(move |_| close())
             />
-            <ul id="hits" role="listbox" aria-label=tools.find_hint hidden=move || hits.with(Vec::is_empty)>
-                {move || hits.get().into_iter().enumerate().map(option).collect_view()}
+            <ul id="hits" role="listbox" aria-label=tools.find_hint hidden=flag(move || hits.with(Vec::is_empty))>
+                {live(move || hits.get().into_iter().enumerate().map(option).collect_view())}
             </ul>
-            <p class="nothing" role="status" hidden=move || !nothing()>{move || nothing().then_some(tools.nothing_found)}</p>
+            <p class="nothing" role="status" hidden=flag(move || !nothing())>{live(move || nothing().then_some(tools.nothing_found))}</p>
         </div>
     }
     .into_any()
@@ -178,7 +179,7 @@ fn go(state: State, goal: Goal) {
 }
 
 /// Goes to the recipe and acts there once it stands.
-fn on_recipe(state: State, act: impl FnOnce() + 'static) {
+pub fn on_recipe(state: State, act: impl FnOnce() + 'static) {
     if state.page.get_untracked() == Page::Recipe {
         act();
     } else {

@@ -1,7 +1,8 @@
 //! A finding in words, with the mark of its grade.
 
-use crate::domain::{Finding, Grade};
-use crate::ui::state::state;
+use crate::domain::Grade;
+use crate::ui::state::{Said, state};
+use crate::ui::text::Message;
 use leptos::prelude::*;
 
 /// The class of a grade.
@@ -36,13 +37,16 @@ pub fn mark(grade: Grade) -> AnyView {
 }
 
 /// How grave, what happened, and how to mend it.
-pub fn says(finding: Finding) -> AnyView {
+pub fn says(said: Said) -> AnyView {
+    told(said.finding.grade, said.message)
+}
+
+/// A message with its grade.
+pub fn told(grade: Grade, message: Message) -> AnyView {
     let state = state();
-    let message = state.with_context(|context| (state.words.finding)(&finding, context));
     view! {
-        <p class=format!("finding {}", class(finding.grade))>
-            {mark(finding.grade)} <strong>{(state.words.grade)(finding.grade)}</strong> " " {message.what} " "
-            {message.mend}
+        <p class=format!("finding {}", class(grade))>
+            {mark(grade)} " " <strong>{(state.words.grade)(grade)}</strong> " " {message.what} " " {message.mend}
         </p>
     }
     .into_any()

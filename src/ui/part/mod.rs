@@ -2,10 +2,14 @@
 
 pub mod announce;
 pub mod bar;
+pub mod caution;
 pub mod figure;
 pub mod find;
 pub mod finding;
+pub mod fold;
 pub mod preferences;
 pub mod print;
+pub mod save;
 pub mod strip;
+pub mod trouble;
 pub mod working;

@@ -3,6 +3,7 @@
 use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::System;
 use crate::record::settings::Theme;
+use crate::ui::erased::{derive, on, prop};
 use crate::ui::field::choice::{Choice, labelled, select};
 use crate::ui::state::state;
 use leptos::prelude::*;
@@ -47,7 +48,7 @@ fn system() -> AnyView {
         label: words.tools.units,
         choices: vec![("metric", (words.system)(System::Metric)), ("us", (words.system)(System::Us))],
     };
-    let now = Signal::derive(move || if state.units.get().system == System::Us { "us" } else { "metric" }.to_owned());
+    let now = derive(move || if state.units.get().system == System::Us { "us" } else { "metric" }.to_owned());
     let choose = Callback::new(move |value: String| {
         let system = if value == "us" { System::Us } else { System::Metric };
         state.settings.update(|settings| settings.units.set_system(system));
@@ -63,9 +64,7 @@ fn mark() -> AnyView {
         label: tools.decimal_mark,
         choices: vec![("point", tools.point), ("comma", tools.comma)],
     };
-    let now = Signal::derive(move || {
-        if state.units.get().mark == DecimalMark::Comma { "comma" } else { "point" }.to_owned()
-    });
+    let now = derive(move || if state.units.get().mark == DecimalMark::Comma { "comma" } else { "point" }.to_owned());
     let choose = Callback::new(move |value: String| {
         let mark = if value == "comma" { DecimalMark::Comma } else { DecimalMark::Point };
         state.settings.update(|settings| settings.units.mark = mark);
@@ -81,7 +80,7 @@ fn theme() -> AnyView {
         label: tools.theme,
         choices: vec![("system", tools.theme_system), ("light", tools.theme_light), ("dark", tools.theme_dark)],
     };
-    let now = Signal::derive(move || {
+    let now = derive(move || {
         match state.settings.with(|settings| settings.theme) {
             Theme::System => "system",
             Theme::Light => "light",
@@ -102,17 +101,27 @@ fn theme() -> AnyView {
 
 fn currency() -> AnyView {
     let state = state();
-    short_text("currency", state.words.tools.currency, state.currency.into(), Callback::new(move |text: String| {
-        state.settings.update(|settings| settings.currency = text);
-    }))
+    short_text(
+        "currency",
+        state.words.tools.currency,
+        state.currency.into(),
+        Callback::new(move |text: String| {
+            state.settings.update(|settings| settings.currency = text);
+        }),
+    )
 }
 
 fn initials() -> AnyView {
     let state = state();
-    let now = Signal::derive(move || state.settings.with(|settings| settings.initials.clone()));
-    short_text("initials", state.words.tools.initials, now, Callback::new(move |text: String| {
-        state.settings.update(|settings| settings.initials = text);
-    }))
+    let now = derive(move || state.settings.with(|settings| settings.initials.clone()));
+    short_text(
+        "initials",
+        state.words.tools.initials,
+        now,
+        Callback::new(move |text: String| {
+            state.settings.update(|settings| settings.initials = text);
+        }),
+    )
 }
 
 fn short_text(id: &'static str, label: &'static str, now: Signal<String>, put: Callback<String>) -> AnyView {
@@ -125,8 +134,8 @@ fn short_text(id: &'static str, label: &'static str, now: Signal<String>, put: C
                     type="text"
                     maxlength="8"
                     autocomplete="off"
-                    prop:value=move || now.get()
-                    on:input=move |event| put.run(event_target_value(&event))
+                    prop:value=prop(move || now.get())
+                    on:input=on(move |event| put.run(event_target_value(&event)))
                 />
             </div>
         </div>

@@ -70,7 +70,10 @@ fn liquids(state: State) -> Vec<LiquidId> {
 }
 
 fn name(state: State, id: LiquidId) -> String {
-    state.draft.with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned())).unwrap_or_default()
+    state
+        .draft
+        .with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned()))
+        .unwrap_or_default()
 }
 
 /// What has to be set, in big figures.
@@ -80,14 +83,13 @@ fn doses(state: State) -> AnyView {
         view! {
             <tr>
                 <th scope="row">{name}</th>
-                <td>{text(state, mass, None).get()}</td>
-                <td>{text(state, volume, None).get()}</td>
+                <td>{text(state, mass)}</td>
+                <td>{text(state, volume)}</td>
             </tr>
         }
     };
-    let of_liquid = |id| {
-        row(name(state, id), Figure::Liquid(id, LiquidFigure::Liquid), Figure::Liquid(id, LiquidFigure::Volume))
-    };
+    let of_liquid =
+        |id| row(name(state, id), Figure::Liquid(id, LiquidFigure::Liquid), Figure::Liquid(id, LiquidFigure::Volume));
     let rows = liquids(state).into_iter().map(of_liquid).collect_view();
     let big = [Figure::MatWet, Figure::MatOvenDry, Figure::LineSpeed, Figure::PressFactor];
     view! {
@@ -105,12 +107,11 @@ fn doses(state: State) -> AnyView {
 /// A figure with its name; nothing where the recipe does not give it.
 fn pair(state: State, figure: Figure) -> AnyView {
     let words = (state.words.figure)(figure);
-    text(state, figure, None)
-        .get()
+    text(state, figure)
         .map(|text| {
             view! {
                 <div>
-                    <dt>{figure_name(state, figure)} <span class="note">{words.note}</span></dt>
+                    <dt>{figure_name(state, figure)} " " <span class="note">{words.note}</span></dt>
                     <dd>{text}</dd>
                 </div>
             }
@@ -209,9 +210,8 @@ fn figures(state: State) -> AnyView {
 
 fn findings(state: State) -> AnyView {
     let words = state.words;
-    let (findings, cautions) = state.outcome.with(|outcome| {
-        (outcome.findings.clone(), state.draft.with(|draft| cautions(draft, outcome)))
-    });
+    let findings = state.said(|_| true);
+    let cautions = state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome)));
     view! {
         <section class="findings-on-paper">
             <h2>{words.recipe_page.findings}</h2>

@@ -6,7 +6,8 @@ use crate::domain::balance::streams;
 use crate::domain::{Grade, Station};
 use crate::quantity::{Amount, Kind};
 use crate::ui::chart::legs::legs;
-use crate::ui::chart::strip_layout::{HEIGHT, Leg, Part, Shape, Stream, WIDTH, shapes};
+use crate::ui::chart::strip_layout::{HEIGHT, Leg, Outlines, Stream, WIDTH, outlines};
+use crate::ui::erased::{attr, flag, live, on};
 use crate::ui::part::figure::with_unit;
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
@@ -15,17 +16,17 @@ use leptos::prelude::*;
 pub fn strip() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let legs = Memo::new(move |_| {
-        state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
-    });
+    let legs = state.cell(move || passing(state));
+    let none = state.cell(move || state.shown.with(|shown| shown.case.is_none()));
+    let old = state.cell(move || state.shown.with(|shown| shown.old));
     view! {
-        <nav class="strip" aria-label=words.balance class:old=move || state.shown.with(|shown| shown.old)>
+        <nav class="strip" aria-label=words.balance class:old=flag(move || old.get())>
             <div class="stations">
-                {drawing(legs)}
+                {drawing(legs, none)}
                 {Station::ALL
                     .iter()
                     .enumerate()
-                    .map(|(at, station)| station_button(state, *station, at, legs))
+                    .map(|(at, station)| station_button(state, *station, at, (legs, none)))
                     .collect_view()}
             </div>
         </nav>
@@ -33,64 +34,67 @@ pub fn strip() -> AnyView {
     .into_any()
 }
 
+/// What passes each station by the result shown.
+fn passing(state: State) -> Vec<Leg> {
+    state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
+}
+
 /// The picture. What it shows stands in the table as well, so it is not read out.
-fn drawing(legs: Memo<Vec<Leg>>) -> AnyView {
+fn drawing(legs: Signal<Vec<Leg>>, none: Signal<bool>) -> AnyView {
     let width = WIDTH * Station::ALL.len() as f64;
-    let outlines = Memo::new(move |_| legs.with(|legs| shapes(legs)));
-    // A few dozen short paths: cheaper to write anew than to compare.
-    let paths = move || {
-        outlines.with(|shapes| shapes.iter().map(|shape| view! { <path class=part_class(shape) d=shape.outline.clone()></path> }).collect_view())
+    let drawn = RwSignal::new(Outlines::default());
+    Effect::new(move |_| drawn.set(legs.with(|legs| outlines(legs))));
+    let path = move |class: &'static str, outline: fn(&Outlines) -> &String| {
+        view! { <path class=class d=attr(move || drawn.with(|all| outline(all).clone()))></path> }
     };
     view! {
-        <svg class="balance" viewBox=format!("0 0 {width} {HEIGHT}") preserveAspectRatio="none" aria-hidden="true">
+        <svg class="balance" viewBox=format!("0 0 {width} {HEIGHT}") preserveAspectRatio="none" aria-hidden="true" class:blank=flag(move || none.get())>
             <defs>
                 <pattern id="water" width="3" height="3" patternUnits="userSpaceOnUse">
                     <rect class="ground" width="3" height="3"></rect>
                     <rect class="stripe" width="3" height="1.2"></rect>
                 </pattern>
             </defs>
-            {paths}
+            {path("solids", |all| &all.side_solids)} {path("water", |all| &all.side_water)}
+            {path("solids", |all| &all.solids)} {path("water", |all| &all.water)}
         </svg>
     }
     .into_any()
 }
 
-const fn part_class(shape: &Shape) -> &'static str {
-    match shape.part {
-        Part::Solids => "solids",
-        Part::Water => "water",
-    }
-}
-
 /// Brings a station's inputs and figures into view, and says what was found there.
-fn station_button(state: State, station: Station, at: usize, legs: Memo<Vec<Leg>>) -> AnyView {
-    let gravest = Memo::new(move |_| {
-        state.outcome.with(|outcome| {
-            let here = outcome.findings.iter().filter(|finding| finding.station() == station);
-            here.map(|finding| finding.grade).min()
-        })
-    });
+fn station_button(
+    state: State,
+    station: Station,
+    at: usize,
+    (legs, none): (Signal<Vec<Leg>>, Signal<bool>),
+) -> AnyView {
+    let gravest = state
+        .cell(move || state.findings(|finding| finding.station() == station).iter().map(|finding| finding.grade).min());
+    let blank = state.cell(move || state.is_unfilled_at(station));
     let found = move || {
         gravest.get().filter(|grade| *grade != Grade::Note).map(|grade| {
-            view! { <span class="pinned">{mark(grade)} <span class="grade">{(state.words.grade)(grade)}</span></span> }
+            view! { <span class="pinned">{mark(grade)} " " <span class="grade">{(state.words.grade)(grade)}</span></span> }
         })
     };
     let passes = move |kind: Kind, mass: fn(&Stream) -> f64| {
-        Memo::new(move |_| {
+        live(move || {
             let mass = legs.with(|legs| legs.get(at).map(|leg| mass(&leg.goes_on)))?;
             Some(with_unit(state, Amount::from_base(kind, mass), None))
         })
     };
-    let solids = passes(Kind::FibreFlow, |stream| stream.solids);
-    let water = passes(Kind::LossFlow, |stream| stream.water);
     let words = &state.words.recipe_page;
     view! {
-        <button type="button" class="station" on:click=move |_| page::show(&format!("[data-station={}]", station.key()))>
-            <span class="name">{(state.words.station)(station)}</span>
-            {found}
-            <span class="passes" hidden=move || solids.with(Option::is_none)>
-                <span>{swatch("solids")} {words.solids} " " {move || solids.get()}</span>
-                <span>{swatch("water")} {words.of_water} " " {move || water.get()}</span>
+        <button type="button" class="station" on:click=on(move |_| page::show(&format!("[data-station={}]", station.key())))>
+            <span class="name">
+                <span>{(state.words.station)(station)}</span>
+                " "
+                {found}
+                {live(move || blank.get().then(|| view! { <span class="pinned calm">{state.words.tools.to_fill_in}</span> }))}
+            </span>
+            <span class="passes" hidden=flag(move || none.get())>
+                <span>{swatch("solids")} " " {words.solids} " " {passes(Kind::FibreFlow, |stream| stream.solids)}</span>
+                <span>{swatch("water")} " " {words.of_water} " " {passes(Kind::LossFlow, |stream| stream.water)}</span>
             </span>
         </button>
     }
@@ -111,9 +115,7 @@ fn swatch(part: &'static str) -> AnyView {
 pub fn table() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let legs = Memo::new(move |_| {
-        state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
-    });
+    let legs = state.cell(move || passing(state));
     let row = move |(station, leg): (&Station, &Leg)| {
         let flow = |mass: f64| with_unit(state, Amount::from_base(Kind::LossFlow, mass), None);
         let incoming = sum(leg.arrives, leg.added);
@@ -129,10 +131,7 @@ pub fn table() -> AnyView {
                 </tr>
             }
         };
-        [
-            part(words.solids, incoming.solids, outgoing.solids),
-            part(words.of_water, incoming.water, outgoing.water),
-        ]
+        [part(words.solids, incoming.solids, outgoing.solids), part(words.of_water, incoming.water, outgoing.water)]
     };
     view! {
         <div class="scroll" tabindex="0" role="region" aria-label=words.balance_table>
@@ -147,7 +146,7 @@ pub fn table() -> AnyView {
                     </tr>
                 </thead>
                 <tbody>
-                    {move || legs.with(|legs| Station::ALL.iter().zip(legs).flat_map(row).collect_view())}
+                    {live(move || legs.with(|legs| Station::ALL.iter().zip(legs).flat_map(row).collect_view()))}
                 </tbody>
             </table>
         </div>

@@ -13,8 +13,13 @@ use leptos::prelude::*;
 /// The working of a figure of the result shown. It follows the result while it is open.
 pub fn view(figure: Figure) -> AnyView {
     let state = state();
-    (move || state.shown.with(|shown| shown.case.as_ref().and_then(|case| working(figure, case))).map(|working| told(state, &working)))
-        .into_any()
+    (move || {
+        state
+            .shown
+            .with(|shown| shown.case.as_ref().and_then(|case| working(figure, case)))
+            .map(|working| told(state, &working))
+    })
+    .into_any()
 }
 
 fn told(state: State, working: &Working) -> AnyView {

@@ -1,7 +1,8 @@
 //! What words are asked with and what they come as.
 
 use crate::domain::Draft;
-use crate::quantity::Units;
+use crate::domain::limit::Limit;
+use crate::quantity::{Kind, Units};
 
 /// What a message needs to name things and to show numbers.
 #[derive(Debug, Clone, Copy)]
@@ -12,6 +13,19 @@ pub struct Context<'a> {
     pub draft: &'a Draft,
     /// What stands for money, such as "€".
     pub currency: &'a str,
+}
+
+/// A box outside the recipe, to speak of what was typed into it.
+#[derive(Debug, Clone, Copy)]
+pub struct Loose<'a> {
+    /// What the box is called.
+    pub name: &'a str,
+    /// What was typed.
+    pub typed: &'a str,
+    /// What it measures.
+    pub kind: Kind,
+    /// What it may hold.
+    pub limit: Limit,
 }
 
 /// What happened, and how to mend it: whole sentences each.

@@ -3,15 +3,22 @@
 //!
 //! Nothing here touches a page, so that every message can be tested natively.
 
+// No page compares yet: till then its words stay out of the download.
+#[cfg(not(target_arch = "wasm32"))]
 pub mod compare;
 mod context;
 mod english;
+// No page speaks of the line yet: till then its words stay out of the download.
+#[cfg(not(target_arch = "wasm32"))]
+mod line;
 mod page;
 mod show;
 mod width;
 
-pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Message, SystemWords};
+pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
+#[cfg(not(target_arch = "wasm32"))]
+pub use line::{LineContext, LineWords};
 pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
 pub use show::{shown, trimmed, trimmed_to, unit_shown};
 pub use width::{plus_minus, width_shown};
@@ -23,10 +30,11 @@ use crate::domain::glue_batch::GlueError;
 use crate::domain::library::SystemKey;
 use crate::domain::limit::Source;
 use crate::domain::machine::Machine;
+use crate::domain::mix::{AmountWay, MixField, ShareWay};
 use crate::domain::solute::Solute;
 use crate::domain::solution::MakeUpError;
 use crate::domain::working::{Constant, Ground};
-use crate::domain::{DoseWay, Draft, Field, Figure, Finding, Grade, Role, Station, Substance};
+use crate::domain::{DoseWay, Draft, Field, Figure, Finding, Grade, Role, Station, Substance, What};
 use crate::quantity::kind::System;
 use crate::quantity::{Dimension, Kind};
 use crate::record::shelf::{SaveError, Unread};
@@ -51,6 +59,8 @@ pub struct Words {
     pub liquid: fn(&LiquidDraft) -> Cow<'_, str>,
     /// What was found, and how to mend it.
     pub finding: fn(&Finding, &Context<'_>) -> Message,
+    /// What is wrong or unusual with an entry outside the recipe, and how to mend it.
+    pub loose_entry: fn(&What, &Loose<'_>, &Context<'_>) -> Message,
     /// How grave a finding is, in one word or two.
     pub grade: fn(Grade) -> &'static str,
     /// A caution.
@@ -81,6 +91,12 @@ pub struct Words {
     pub system: fn(System) -> &'static str,
     /// A substance that is dissolved in water.
     pub solute: fn(Solute) -> &'static str,
+    /// Label and hint of a field where solutions and glues are made up.
+    pub mix_field: fn(MixField) -> FieldWords,
+    /// How an amount is asked for.
+    pub amount_way: fn(AmountWay) -> &'static str,
+    /// What fixes the proportions of a glue.
+    pub share_way: fn(ShareWay) -> &'static str,
     /// Why a solution cannot be made up. Amounts of liquid are named by mass or volume as asked for.
     pub make_up: fn(&MakeUpError, &Context<'_>) -> Message,
     /// Why a glue cannot be mixed. The names of the parts stand in their places.
@@ -102,7 +118,11 @@ pub struct Words {
     /// Why something was not saved.
     pub unsaved: fn(&SaveError) -> Message,
     /// The comparison.
+    #[cfg(not(target_arch = "wasm32"))]
     pub compare: compare::CompareWords,
+    /// The line.
+    #[cfg(not(target_arch = "wasm32"))]
+    pub line: LineWords,
     /// The frame around all pages.
     pub tools: Tools,
     /// The recipe page.

@@ -1,8 +1,10 @@
 //! What it takes, a group a station, in the material's order.
 
 use crate::domain::machine::Machine;
-use crate::domain::{Figure, LiquidFigure, LiquidId, Station};
+use crate::domain::{Figure, LiquidFigure, Station};
+use crate::ui::erased::{flag, live};
 use crate::ui::part::figure::{self, Size};
+use crate::ui::part::fold::fold;
 use crate::ui::part::strip;
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
@@ -12,8 +14,15 @@ pub fn group(station: Station) -> AnyView {
     let state = state();
     let title = format!("figures-{}", station.key());
     let labelled_by = title.clone();
+    let none = state.cell(move || state.shown.with(|shown| shown.case.is_none()));
     view! {
-        <section class="group figures-of" data-station=station.key() tabindex="-1" aria-labelledby=labelled_by>
+        <section
+            class="group figures-of"
+            data-station=station.key()
+            tabindex="-1"
+            aria-labelledby=labelled_by
+            hidden=flag(move || none.get())
+        >
             <h2 id=title>{(state.words.station)(station)}</h2>
             {figure::list(plain(station), Size::Plain)}
             {particular(state, station)}
@@ -56,13 +65,9 @@ const fn plain(station: Station) -> &'static [Figure] {
             Figure::HeatPerWater,
             Figure::PressHeat,
         ],
-        Station::Board => &[
-            Figure::FinishedVolume,
-            Figure::FinishedArea,
-            Figure::FinishedMass,
-            Figure::SanderDust,
-            Figure::Offcuts,
-        ],
+        Station::Board => {
+            &[Figure::FinishedVolume, Figure::FinishedArea, Figure::FinishedMass, Figure::SanderDust, Figure::Offcuts]
+        }
     }
 }
 
@@ -94,41 +99,31 @@ fn each_liquid(
     parts: &'static [LiquidFigure],
     of_fibre: &'static [Figure],
 ) -> AnyView {
-    let ids = liquids(state);
-    view! {
-        <details class="more">
-            <summary>{title}</summary>
-            {(!of_fibre.is_empty())
-                .then(|| view! { <h3>{state.words.recipe_page.fibre}</h3> {figure::list(of_fibre, Size::Plain)} })}
-            <For each=move || ids.get() key=|id| *id let:id>
-                <h3>{name(state, id)}</h3>
+    fold(title, move || {
+        let ids = state.cell(move || state.liquids_shown());
+        let fibre = (!of_fibre.is_empty())
+            .then(|| view! { <h3>{state.words.recipe_page.fibre}</h3> {figure::list(of_fibre, Size::Plain)} });
+        let liquid = move |id| {
+            let name = state.cell(move || state.liquid_name(id));
+            view! {
+                <h3>{live(move || name.get())}</h3>
                 <dl class="figures">
                     {parts.iter().map(|part| figure::figure(Figure::Liquid(id, *part), Size::Plain)).collect_view()}
                 </dl>
-            </For>
-        </details>
-    }
-    .into_any()
-}
-
-fn liquids(state: State) -> Memo<Vec<LiquidId>> {
-    Memo::new(move |_| {
-        state.shown.with(|shown| match &shown.case {
-            Some(case) => case.solved.liquids.iter().map(|flow| flow.id).collect(),
-            None => Vec::new(),
-        })
+            }
+            .into_any()
+        };
+        view! {
+            {fibre}
+            <For each=move || ids.get() key=|id| *id children=liquid />
+        }
+        .into_any()
     })
-}
-
-fn name(state: State, id: LiquidId) -> impl Fn() -> String + Clone {
-    move || {
-        state.draft.with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned())).unwrap_or_default()
-    }
 }
 
 /// What the mat is made of: fibre, each liquid's solids, water.
 fn split(state: State) -> AnyView {
-    let ids = liquids(state);
+    let ids = state.cell(move || state.liquids_shown());
     view! {
         <h3>{state.words.recipe_page.mat_split}</h3>
         <dl class="figures">
@@ -136,7 +131,7 @@ fn split(state: State) -> AnyView {
             <For each=move || ids.get() key=|id| *id let:id>
                 {figure::cell(
                     Figure::Liquid(id, LiquidFigure::InMat),
-                    Signal::derive(name(state, id)),
+                    state.cell(move || state.liquid_name(id)),
                     (state.words.figure)(Figure::Liquid(id, LiquidFigure::InMat)).note,
                     Size::Plain,
                 )}
@@ -155,21 +150,16 @@ fn machines(state: State, station: Station) -> AnyView {
         Station::Press => &[Machine::Press, Machine::LineSpeed],
         Station::Mat | Station::Board => &[],
     };
-    let limiting = move |machine| {
-        move || {
-            state.shown.with(|shown| {
-                let first = shown.case.as_ref().and_then(|case| case.solved.capacities.first().map(|first| first.machine));
-                first == Some(machine)
-            })
-        }
-    };
+    let first = state.cell(move || {
+        state.shown.with(|shown| shown.case.as_ref()?.solved.capacities.first().map(|first| first.machine))
+    });
     let words = &state.words.recipe_page;
     let each = |machine: &Machine| {
         let machine = *machine;
         view! {
             {figure::figure(Figure::Used(machine), Size::Plain)}
             {figure::figure(Figure::FibreAtLimit(machine), Size::Plain)}
-            <div class="limiting" hidden=move || !limiting(machine)()>
+            <div class="limiting" hidden=flag(move || first.get() != Some(machine))>
                 <dt>{(state.words.machine)(machine)}</dt>
                 <dd>{words.limiting}</dd>
             </div>
@@ -192,10 +182,7 @@ fn usage(state: State) -> AnyView {
             LiquidFigure::VolumePerShift,
             LiquidFigure::Cost,
         ], &[Figure::FibrePerArea, Figure::FibrePerBoardMass, Figure::FibrePerShift])}
-        <details class="more">
-            <summary>{words.closure}</summary>
-            {strip::table()}
-        </details>
+        {fold(words.closure, strip::table)}
     }
     .into_any()
 }

@@ -1,29 +1,30 @@
 //! Everything there is to say, and the cautions that apply.
 
 use crate::browser::page;
-use crate::domain::{Caution, Finding, Grade, Place, cautions};
+use crate::domain::{Caution, Grade, Place, cautions};
+use crate::ui::erased::{flag, live};
 use crate::ui::part::finding::says;
-use crate::ui::state::{State, state};
+use crate::ui::state::{Said, State, state};
 use leptos::prelude::*;
 
 /// The findings, the gravest first, then the cautions.
 pub fn all() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    // What is merely still to be filled in stands at its box.
-    let findings = Memo::new(move |_| state.outcome.with(|outcome| outcome.findings.clone()));
+    let findings = state.cell(move || state.said(|_| true));
     view! {
         <section class="group findings" aria-labelledby="findings">
             <h2 id="findings">{words.findings}</h2>
-            <p hidden=move || !findings.with(Vec::is_empty)>{words.no_findings}</p>
-            <ul>{move || findings.get().into_iter().map(|finding| line(state, finding)).collect_view()}</ul>
+            <p hidden=flag(move || !findings.with(Vec::is_empty))>{words.no_findings}</p>
+            <ul>{live(move || findings.get().into_iter().map(|said| line(state, said)).collect_view())}</ul>
         </section>
         {applying(state)}
     }
     .into_any()
 }
 
-fn line(state: State, finding: Finding) -> AnyView {
+fn line(state: State, said: Said) -> AnyView {
+    let finding = said.finding;
     let go = match finding.place {
         Place::Field(field) => Some(move |_| page::focus_field(&field.key())),
         Place::Liquid(_) | Place::Station(_) => None,
@@ -31,7 +32,7 @@ fn line(state: State, finding: Finding) -> AnyView {
     let words = &state.words.recipe_page;
     view! {
         <li class:stop=finding.grade == Grade::Stop>
-            {says(finding)}
+            {says(said)}
             {go.map(|go| view! { <button type="button" class="link" on:click=go>{words.go_to_field}</button> })}
         </li>
     }
@@ -39,7 +40,7 @@ fn line(state: State, finding: Finding) -> AnyView {
 }
 
 fn applying(state: State) -> AnyView {
-    let list = Memo::new(move |_| state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome))));
+    let list = state.cell(move || state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome))));
     let told = move |caution: Caution| {
         let words = (state.words.caution)(caution);
         view! {
@@ -53,7 +54,7 @@ fn applying(state: State) -> AnyView {
     view! {
         <section class="group cautions" aria-labelledby="cautions">
             <h2 id="cautions">{state.words.tools.cautions}</h2>
-            <ul>{move || list.get().into_iter().map(told).collect_view()}</ul>
+            <ul>{live(move || list.get().into_iter().map(told).collect_view())}</ul>
             <p class="note">{state.words.tools.caution_rule}</p>
         </section>
     }

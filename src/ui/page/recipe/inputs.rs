@@ -2,7 +2,9 @@
 
 use super::liquids;
 use crate::domain::draft::{FeedWay, WaterWay};
-use crate::domain::{Field, Grade, Place, Station};
+use crate::domain::finding::What;
+use crate::domain::{Field, Finding, Grade, Place, Station};
+use crate::ui::erased::live;
 use crate::ui::field::choice::labelled;
 use crate::ui::field::number::number;
 use crate::ui::part::finding::{mark, says};
@@ -25,9 +27,13 @@ pub fn group(station: Station) -> AnyView {
     .into_any()
 }
 
-/// What was found at the station as a whole, beside its boxes.
+/// What was found at the station as a whole, beside its boxes. A furnish that is too wet has a block
+/// of its own on the sheet.
 fn found(state: State, station: Station) -> AnyView {
-    let findings = Memo::new(move |_| state.findings(|finding| finding.place == Place::Station(station)));
+    let here = move |finding: &Finding| {
+        finding.place == Place::Station(station) && !matches!(finding.what, What::TooWet { .. })
+    };
+    let findings = state.cell(move || state.said(here));
     (move || findings.get().into_iter().map(says).collect_view()).into_any()
 }
 
@@ -39,7 +45,7 @@ fn main_fields(state: State, station: Station) -> AnyView {
     let grid = |inner: AnyView| view! { <div class="fields">{inner}</div> }.into_any();
     match station {
         Station::Fibre => {
-            let way = Memo::new(move |_| state.draft.with(|draft| draft.feed_way));
+            let way = state.cell(move || state.draft.with(|draft| draft.feed_way));
             let flow = move || match way.get() {
                 FeedWay::OvenDry | FeedWay::Belt => number(Field::FibreFlow),
                 FeedWay::LineSpeed => number(Field::WantedLineSpeed),
@@ -47,25 +53,30 @@ fn main_fields(state: State, station: Station) -> AnyView {
             };
             grid(view! { {feed_way(state)} {flow} {number(Field::FibreMoisture)} }.into_any())
         }
-        Station::Blender => view! {
-            {liquids::liquids()}
-            <div class="fields">
-                {water_way(state)}
-                {move || match state.draft.with(|draft| draft.water_way) {
-                    WaterWay::OnFibre => Some(number(Field::WaterOnFibre)),
-                    WaterWay::Flow => Some(number(Field::WaterFlow)),
-                    WaterWay::ToMatMoisture | WaterWay::None => None,
-                }}
-            </div>
-        }
-        .into_any(),
-        Station::Mat => {
-            let wanted = Memo::new(move |_| state.draft.with(|draft| draft.water_way == WaterWay::ToMatMoisture));
-            grid(view! {
-                {move || wanted.get().then(|| number(Field::MatMoisture))}
-                {number(Field::MatWidth)}
+        Station::Blender => {
+            let way = state.cell(move || state.draft.with(|draft| draft.water_way));
+            view! {
+                {liquids::liquids()}
+                <div class="fields">
+                    {water_way(state)}
+                    {live(move || match way.get() {
+                        WaterWay::OnFibre => Some(number(Field::WaterOnFibre)),
+                        WaterWay::Flow => Some(number(Field::WaterFlow)),
+                        WaterWay::ToMatMoisture | WaterWay::None => None,
+                    })}
+                </div>
             }
-            .into_any())
+            .into_any()
+        }
+        Station::Mat => {
+            let wanted = state.cell(move || state.draft.with(|draft| draft.water_way == WaterWay::ToMatMoisture));
+            grid(
+                view! {
+                    {live(move || wanted.get().then(|| number(Field::MatMoisture)))}
+                    {number(Field::MatWidth)}
+                }
+                .into_any(),
+            )
         }
         Station::Press => grid(fields(&[Field::PressLength])),
         Station::Board => grid(fields(&[
@@ -98,7 +109,7 @@ const fn less_often(station: Station) -> &'static [Field] {
 /// What is less often needed. Where something was found in there, the fold says so.
 fn folded(state: State, station: Station) -> AnyView {
     let inside = less_often(station);
-    let gravest = Memo::new(move |_| {
+    let gravest = state.cell(move || {
         let here = state.findings(|finding| matches!(finding.place, Place::Field(field) if inside.contains(&field)));
         here.iter().map(|finding| finding.grade).min()
     });
@@ -128,7 +139,7 @@ const fn feed_key(way: FeedWay) -> &'static str {
 fn feed_way(state: State) -> AnyView {
     let choices =
         FeedWay::ALL.iter().map(|way| (feed_key(*way).to_owned(), (state.words.feed_way)(*way).to_owned())).collect();
-    let now = Signal::derive(move || state.draft.with(|draft| feed_key(draft.feed_way)).to_owned());
+    let now = state.cell(move || state.draft.with(|draft| feed_key(draft.feed_way)).to_owned());
     let choose = Callback::new(move |key: String| {
         if let Some(way) = FeedWay::ALL.iter().find(|way| feed_key(**way) == key) {
             state.edit(None, &mut |draft| draft.feed_way = *way);
@@ -148,9 +159,11 @@ const fn water_key(way: WaterWay) -> &'static str {
 }
 
 fn water_way(state: State) -> AnyView {
-    let choices =
-        WaterWay::ALL.iter().map(|way| (water_key(*way).to_owned(), (state.words.water_way)(*way).to_owned())).collect();
-    let now = Signal::derive(move || state.draft.with(|draft| water_key(draft.water_way)).to_owned());
+    let choices = WaterWay::ALL
+        .iter()
+        .map(|way| (water_key(*way).to_owned(), (state.words.water_way)(*way).to_owned()))
+        .collect();
+    let now = state.cell(move || state.draft.with(|draft| water_key(draft.water_way)).to_owned());
     let choose = Callback::new(move |key: String| {
         if let Some(way) = WaterWay::ALL.iter().find(|way| water_key(**way) == key) {
             state.edit(None, &mut |draft| draft.water_way = *way);

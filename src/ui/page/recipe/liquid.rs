@@ -7,6 +7,7 @@ use crate::domain::{
     DoseWay, Draft, Entry, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance,
 };
 use crate::quantity::format;
+use crate::ui::erased::{attr, derive, live, on};
 use crate::ui::field::choice::{Choice, labelled};
 use crate::ui::field::number::number;
 use crate::ui::field::text;
@@ -21,19 +22,17 @@ pub fn card(id: LiquidId) -> AnyView {
     let words = &state.words.recipe_page;
     let heading = format!("liquid-{}", id.0);
     let labelled_by = heading.clone();
-    let name = Memo::new(move |_| {
-        of(state, id, |liquid| (state.words.liquid)(liquid).into_owned()).unwrap_or_default()
-    });
+    let name = state.cell(move || state.liquid_name(id));
     let field = move |part| number(Field::Liquid(id, part));
-    let findings = Memo::new(move |_| state.findings(|finding| finding.place == Place::Liquid(id)));
+    let findings = state.cell(move || state.said(|finding| finding.place == Place::Liquid(id)));
     view! {
         <li>
             <section class="card" aria-labelledby=labelled_by>
                 <header>
-                    <h4 id=heading>{move || name.get()}</h4>
+                    <h4 id=heading>{live(move || name.get())}</h4>
                     {buttons(state, id, name)}
                 </header>
-                {move || findings.get().into_iter().map(says).collect_view()}
+                {live(move || findings.get().into_iter().map(says).collect_view())}
                 <div class="fields">
                     {substance(state, id)} {role(state, id)}
                     {field(LiquidField::Dose)} {dose_way(state, id)} {other_forms(state, id)}
@@ -65,11 +64,12 @@ fn change(state: State, session: Option<Session>, id: LiquidId, change: &mut dyn
 
 // --- place in the order ------------------------------------------------------------------------
 
-fn buttons(state: State, id: LiquidId, name: Memo<String>) -> AnyView {
+fn buttons(state: State, id: LiquidId, name: Signal<String>) -> AnyView {
     let tools = &state.words.tools;
     let place = move |draft: &Draft| draft.liquids.iter().position(|liquid| liquid.id == id);
-    let first = move || state.draft.with(|draft| place(draft) == Some(0));
-    let last = move || state.draft.with(|draft| place(draft).is_none_or(|at| at + 1 == draft.liquids.len()));
+    let first = state.cell(move || state.draft.with(|draft| place(draft) == Some(0)));
+    let last =
+        state.cell(move || state.draft.with(|draft| place(draft).is_none_or(|at| at + 1 == draft.liquids.len())));
     let shift = move |by: isize| {
         state.edit(None, &mut |draft| {
             let Some(from) = place(draft) else { return };
@@ -87,10 +87,10 @@ fn buttons(state: State, id: LiquidId, name: Memo<String>) -> AnyView {
     let named = move |what: &'static str| move || format!("{what}: {}", name.get());
     view! {
         <div class="order">
-            <button type="button" class="icon" aria-label=named(tools.move_up) title=tools.move_up aria-disabled=move || first().then_some("true") on:click=move |_| shift(-1)>
+            <button type="button" class="icon" aria-label=named(tools.move_up) title=tools.move_up aria-disabled=attr(move || first.get().then_some("true")) on:click=on(move |_| shift(-1))>
                 {arrow("M8,3L14,11H2Z")}
             </button>
-            <button type="button" class="icon" aria-label=named(tools.move_down) title=tools.move_down aria-disabled=move || last().then_some("true") on:click=move |_| shift(1)>
+            <button type="button" class="icon" aria-label=named(tools.move_down) title=tools.move_down aria-disabled=attr(move || last.get().then_some("true")) on:click=on(move |_| shift(1))>
                 {arrow("M8,13L2,5H14Z")}
             </button>
             <button type="button" class="icon" aria-label=named(tools.remove) title=tools.remove on:click=remove>
@@ -108,7 +108,7 @@ fn arrow(outline: &'static str) -> AnyView {
 // --- words -------------------------------------------------------------------------------------
 
 fn name_box(state: State, id: LiquidId) -> AnyView {
-    let now = Signal::derive(move || of(state, id, |liquid| liquid.name.clone()).unwrap_or_default());
+    let now = state.cell(move || of(state, id, |liquid| liquid.name.clone()).unwrap_or_default());
     let session = Session::LiquidName(id);
     let put = Callback::new(move |text: String| {
         change(state, Some(session), id, &mut |liquid| liquid.name.clone_from(&text));
@@ -117,7 +117,7 @@ fn name_box(state: State, id: LiquidId) -> AnyView {
 }
 
 fn source(state: State, id: LiquidId) -> AnyView {
-    let now = Signal::derive(move || of(state, id, |liquid| liquid.source.clone()).unwrap_or_default());
+    let now = state.cell(move || of(state, id, |liquid| liquid.source.clone()).unwrap_or_default());
     let session = Session::LiquidSource(id);
     let put = Callback::new(move |text: String| {
         change(state, Some(session), id, &mut |liquid| liquid.source.clone_from(&text));
@@ -128,7 +128,7 @@ fn source(state: State, id: LiquidId) -> AnyView {
 // --- choices -----------------------------------------------------------------------------------
 
 /// A choice among the values of a type, each by its place in the list.
-fn choice<T: Copy + PartialEq + 'static>(
+fn choice<T>(
     id: String,
     label: &'static str,
     all: &'static [T],
@@ -137,11 +137,10 @@ fn choice<T: Copy + PartialEq + 'static>(
     choose: Callback<T>,
 ) -> AnyView
 where
-    Option<T>: Send + Sync,
-    T: Send + Sync,
+    T: Copy + PartialEq + Send + Sync + 'static,
 {
     let choices = all.iter().enumerate().map(|(at, each)| (at.to_string(), words(*each).to_owned())).collect();
-    let now = Signal::derive(move || {
+    let now = derive(move || {
         let now = now.get();
         all.iter().position(|each| Some(*each) == now).map(|at| at.to_string()).unwrap_or_default()
     });
@@ -154,13 +153,20 @@ where
 }
 
 fn role(state: State, id: LiquidId) -> AnyView {
-    let now = Signal::derive(move || of(state, id, |liquid| liquid.role));
+    let now = state.cell(move || of(state, id, |liquid| liquid.role));
     let choose = Callback::new(move |role: Role| change(state, None, id, &mut |liquid| liquid.role = role));
-    choice(format!("liquid-role-{}", id.0), state.words.recipe_page.liquid_role, Role::ALL, state.words.role, now, choose)
+    choice(
+        format!("liquid-role-{}", id.0),
+        state.words.recipe_page.liquid_role,
+        Role::ALL,
+        state.words.role,
+        now,
+        choose,
+    )
 }
 
 fn substance(state: State, id: LiquidId) -> AnyView {
-    let now = Signal::derive(move || of(state, id, |liquid| liquid.substance));
+    let now = state.cell(move || of(state, id, |liquid| liquid.substance));
     let choose = Callback::new(move |substance: Substance| {
         change(state, None, id, &mut |liquid| {
             liquid.substance = substance;
@@ -208,11 +214,15 @@ fn way_key(way: DoseWay) -> String {
 /// The ways open to a liquid: on fibre, per board, and on each other liquid.
 fn ways(draft: &Draft, id: LiquidId) -> Vec<DoseWay> {
     let others = draft.liquids.iter().map(|liquid| liquid.id).filter(|other| *other != id);
-    [DoseWay::SolidsOnFibre].into_iter().chain(others.map(DoseWay::SolidsOnLiquid)).chain([DoseWay::LiquidOnFibre, DoseWay::LiquidPerBoard]).collect()
+    [DoseWay::SolidsOnFibre]
+        .into_iter()
+        .chain(others.map(DoseWay::SolidsOnLiquid))
+        .chain([DoseWay::LiquidOnFibre, DoseWay::LiquidPerBoard])
+        .collect()
 }
 
 fn dose_way(state: State, id: LiquidId) -> AnyView {
-    let choices = Memo::new(move |_| {
+    let choices = state.cell(move || {
         state.draft.with(|draft| {
             let words = |way: DoseWay| -> Choice { (way_key(way), (state.words.dose_way)(way, draft).into_owned()) };
             let mut ways = ways(draft, id);
@@ -223,7 +233,7 @@ fn dose_way(state: State, id: LiquidId) -> AnyView {
             ways.into_iter().map(words).collect::<Vec<_>>()
         })
     });
-    let now = Signal::derive(move || of(state, id, |liquid| way_key(liquid.dose_way)).unwrap_or_default());
+    let now = state.cell(move || of(state, id, |liquid| way_key(liquid.dose_way)).unwrap_or_default());
     let choose = Callback::new(move |key: String| {
         let way = state.draft.with_untracked(|draft| ways(draft, id).into_iter().find(|way| way_key(*way) == key));
         if let Some(way) = way {
@@ -231,7 +241,7 @@ fn dose_way(state: State, id: LiquidId) -> AnyView {
         }
     });
     let label = Signal::stored(state.words.recipe_page.dose_way.to_owned());
-    labelled(format!("dose-way-{}", id.0), label, choices.into(), now, choose)
+    labelled(format!("dose-way-{}", id.0), label, choices, now, choose)
 }
 
 /// Goes over to another way of entering the dose. The dose itself stays, where it is known.
@@ -239,7 +249,11 @@ fn go_over(state: State, id: LiquidId, way: DoseWay) {
     let units = state.units.get_untracked();
     let unit = units.unit(LiquidField::Dose.kind(way));
     let same = state.outcome.with_untracked(|outcome| {
-        outcome.case.as_ref().and_then(|case| same_dose(case, id, way)).map(|dose| format::editable(dose.get(unit), units.mark))
+        outcome
+            .case
+            .as_ref()
+            .and_then(|case| same_dose(case, id, way))
+            .map(|dose| format::editable(dose.get(unit), units.mark))
     });
     change(state, None, id, &mut |liquid| {
         let kept = LiquidField::Dose.kind(liquid.dose_way) == LiquidField::Dose.kind(way);
@@ -254,20 +268,17 @@ fn go_over(state: State, id: LiquidId, way: DoseWay) {
 
 /// The same dose in the ways that were not chosen.
 fn other_forms(state: State, id: LiquidId) -> AnyView {
-    let form = move |part| figure::text(state, Figure::Liquid(id, part), None);
-    let solids = form(LiquidFigure::SolidsOnFibre);
-    let liquid = form(LiquidFigure::LiquidOnFibre);
-    let board = form(LiquidFigure::PerVolume);
-    let line = move |part: LiquidFigure, text: Memo<Option<String>>| {
-        move || text.get().map(|text| view! { <li>{text} " " <span class="note">{(state.words.figure)(Figure::Liquid(id, part)).note}</span></li> })
+    const FORMS: [LiquidFigure; 3] =
+        [LiquidFigure::SolidsOnFibre, LiquidFigure::LiquidOnFibre, LiquidFigure::PerVolume];
+    let texts = state.cell(move || FORMS.map(|part| figure::text(state, Figure::Liquid(id, part))));
+    let line = move |(part, text): (LiquidFigure, Option<String>)| {
+        let note = (state.words.figure)(Figure::Liquid(id, part)).note;
+        text.map(|text| view! { <li>{text} " " <span class="note">{note}</span></li> })
     };
     view! {
         <div class="other-forms">
             <p>{state.words.recipe_page.other_forms}</p>
-            <ul>
-                {line(LiquidFigure::SolidsOnFibre, solids)} {line(LiquidFigure::LiquidOnFibre, liquid)}
-                {line(LiquidFigure::PerVolume, board)}
-            </ul>
+            <ul>{live(move || FORMS.into_iter().zip(texts.get()).map(line).collect_view())}</ul>
         </div>
     }
     .into_any()

@@ -4,6 +4,7 @@ use super::liquid::{card, substance_id};
 use crate::browser::page;
 use crate::domain::library::{SystemKey, add_liquids};
 use crate::domain::{LiquidDraft, Role};
+use crate::ui::erased::{flag, on, prop};
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 
@@ -11,18 +12,19 @@ use leptos::prelude::*;
 pub fn liquids() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let ids = Memo::new(move |_| state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect::<Vec<_>>()));
+    let ids =
+        state.cell(move || state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect::<Vec<_>>()));
     view! {
         <div class="liquids">
             <h3>{words.liquids}</h3>
-            <p class="empty" hidden=move || !ids.with(Vec::is_empty)>{words.no_liquids}</p>
+            <p class="empty" hidden=flag(move || !ids.with(Vec::is_empty))>{words.no_liquids}</p>
             <ol class="cards">
                 <For each=move || ids.get() key=|id| *id let:id>
                     {card(id)}
                 </For>
             </ol>
             <div class="actions">
-                <button type="button" id="add-liquid" on:click=move |_| add(state)>{words.add_liquid}</button>
+                <button type="button" id="add-liquid" on:click=on(move |_| add(state))>{words.add_liquid}</button>
                 {systems(state)}
             </div>
         </div>
@@ -60,8 +62,8 @@ fn systems(state: State) -> AnyView {
         <select
             id="add-system"
             aria-label=words.add_system
-            prop:value=move || chosen.get()
-            on:change=move |event| take(event_target_value(&event))
+            prop:value=prop(move || chosen.get())
+            on:change=on(move |event| take(event_target_value(&event)))
         >
             <option value="">{words.add_system}</option>
             {options}

@@ -14,6 +14,7 @@ mod sheet;
 
 use crate::browser::page;
 use crate::domain::Station;
+use crate::ui::erased::{flag, live, memo};
 use crate::ui::part::strip;
 use crate::ui::state::state;
 use leptos::prelude::*;
@@ -35,20 +36,20 @@ pub fn recipe() -> AnyView {
     let state = state();
     let tablet = follow(TABLET);
     let wide = follow(WIDE);
-    let arrangement = Memo::new(move |_| match (tablet.get(), wide.get()) {
+    let arrangement = memo(move || match (tablet.get(), wide.get()) {
         (true, _) => Arrangement::SheetFirst,
         (false, true) => Arrangement::SideBySide,
         (false, false) => Arrangement::StationByStation,
     });
     view! {
-        <div class="recipe" class:old=move || state.shown.with(|shown| shown.old)>
+        <div class="recipe" class:old=flag(move || state.shown.with(|shown| shown.old))>
             {head::head()} {strip::strip()}
-            {move || {
+            {live(move || {
                 let focused = page::focused_field();
                 // The box that was typed into is made anew; the focus goes on in it.
                 request_animation_frame(move || if let Some(key) = focused { page::focus_field(&key) });
                 arranged(arrangement.get())
-            }}
+            })}
         </div>
     }
     .into_any()

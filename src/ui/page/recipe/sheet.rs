@@ -2,7 +2,8 @@
 
 use crate::domain::finding::What;
 use crate::domain::{Figure, LiquidFigure, LiquidId, Place, Station};
-use crate::quantity::Unit;
+use crate::quantity::{Kind, Unit};
+use crate::ui::erased::{flag, live};
 use crate::ui::part::figure::{self, Size};
 use crate::ui::part::finding::says;
 use crate::ui::state::{State, state};
@@ -12,13 +13,9 @@ use leptos::prelude::*;
 pub fn sheet() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let ids = Memo::new(move |_| {
-        state.shown.with(|shown| match &shown.case {
-            Some(case) => case.solved.liquids.iter().map(|flow| flow.id).collect::<Vec<_>>(),
-            None => Vec::new(),
-        })
-    });
-    let nothing = move || state.shown.with(|shown| shown.case.is_none());
+    let ids = state.cell(move || state.liquids_shown());
+    let none = state.cell(move || state.shown.with(|shown| shown.case.is_none()));
+    let nothing = move || none.get();
     view! {
         <section class="group to-dose" aria-labelledby="to-dose" tabindex="-1">
             {standing(state)}
@@ -33,7 +30,7 @@ pub fn sheet() -> AnyView {
             {too_wet(state)}
             <div class="mat" hidden=nothing>
                 <h3>{words.mat_weight}</h3>
-                {figure::list(&[Figure::MatWet, Figure::MatOvenDry], Size::Big)}
+                <dl class="figures">{short(state, Figure::MatWet)} {short(state, Figure::MatOvenDry)}</dl>
             </div>
         </section>
     }
@@ -43,46 +40,39 @@ pub fn sheet() -> AnyView {
 /// Whether the result is an old one, or none yet.
 fn standing(state: State) -> AnyView {
     let words = &state.words.recipe_page;
-    let (none, old) = (
-        move || state.shown.with(|shown| shown.case.is_none()),
-        move || state.shown.with(|shown| shown.old),
-    );
+    let none = state.cell(move || state.shown.with(|shown| shown.case.is_none()));
+    let old = state.cell(move || state.shown.with(|shown| shown.old));
     view! {
-        <p class="standing nothing-yet" hidden=move || !none()><strong>{words.nothing_yet}</strong> " " {words.nothing_yet_hint}</p>
-        <p class="standing stale" hidden=move || !old()><strong>{words.stale}</strong> " " {words.stale_hint}</p>
+        <p class="standing nothing-yet" hidden=flag(move || !none.get())><strong>{words.nothing_yet}</strong> " " {words.nothing_yet_hint}</p>
+        <p class="standing stale" hidden=flag(move || !old.get())><strong>{words.stale}</strong> " " {words.stale_hint}</p>
     }
     .into_any()
 }
 
 /// A liquid as delivered: by mass, by volume, and by volume per minute or hour.
 fn liquid(state: State, id: LiquidId) -> AnyView {
-    let name = Memo::new(move |_| {
-        state.draft.with(|draft| draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned())).unwrap_or_default()
-    });
-    let figures = [LiquidFigure::Liquid, LiquidFigure::Volume].map(|part| {
-        let figure = Figure::Liquid(id, part);
-        let words = (state.words.figure)(figure);
-        figure::cell(figure, words.label.to_owned().into(), "", Size::Big)
-    });
+    let name = state.cell(move || state.liquid_name(id));
+    let figures = [LiquidFigure::Liquid, LiquidFigure::Volume].map(|part| short(state, Figure::Liquid(id, part)));
     view! {
         <li class="dose" data-liquid=id.0.to_string()>
-            <h3>{move || name.get()}</h3>
+            <h3>{live(move || name.get())}</h3>
             <dl class="figures">{figures} {other_time(state, Figure::Liquid(id, LiquidFigure::Volume))}</dl>
         </li>
     }
     .into_any()
 }
 
+/// A big figure whose label says all there is to say.
+fn short(state: State, figure: Figure) -> AnyView {
+    figure::cell(figure, (state.words.figure)(figure).label.to_owned().into(), "", Size::Big)
+}
+
 fn water(state: State) -> AnyView {
-    let label = |figure| {
-        let words = (state.words.figure)(figure);
-        figure::cell(figure, words.label.to_owned().into(), "", Size::Big)
-    };
     view! {
         <li class="dose water">
             <h3>{state.words.recipe_page.water}</h3>
             <dl class="figures">
-                {label(Figure::WaterDose)} {label(Figure::WaterDoseVolume)}
+                {short(state, Figure::WaterDose)} {short(state, Figure::WaterDoseVolume)}
                 {other_time(state, Figure::WaterDoseVolume)}
             </dl>
         </li>
@@ -92,22 +82,26 @@ fn water(state: State) -> AnyView {
 
 /// A pump's flow a second time, by the minute where it is shown by the hour and the other way round.
 fn other_time(state: State, of: Figure) -> AnyView {
-    let unit = Memo::new(move |_| match state.unit(of.kind()) {
-        Unit::LitrePerMinute => Unit::LitrePerHour,
-        Unit::GallonPerMinute => Unit::GallonPerHour,
-        Unit::GallonPerHour => Unit::GallonPerMinute,
-        _ => Unit::LitrePerMinute,
+    fn unit(state: State) -> Unit {
+        match state.unit(Kind::PumpFlow) {
+            Unit::LitrePerMinute => Unit::LitrePerHour,
+            Unit::GallonPerMinute => Unit::GallonPerHour,
+            Unit::GallonPerHour => Unit::GallonPerMinute,
+            _ => Unit::LitrePerMinute,
+        }
+    }
+    let words = &state.words.recipe_page;
+    let label = state.cell(move || match unit(state) {
+        Unit::LitrePerHour | Unit::GallonPerHour => words.the_same_per_hour,
+        _ => words.the_same_per_minute,
     });
-    let text = Memo::new(move |_| {
-        let amount = state.shown.with(|shown| shown.case.as_ref().and_then(|case| case.figure(of)))?;
-        Some(figure::with_unit(state, amount, Some(unit.get())))
-    });
-    let label = (state.words.figure)(of).label;
     view! {
         <div class="figure big">
-            <dt class="out-of-sight">{label}</dt>
+            <dt>{live(move || label.get())}</dt>
             <dd>
-                <span class="value" data-figure=format!("{}.other", of.key())>{move || text.get()}</span>
+                <span class="value" data-figure=format!("{}.other", of.key())>
+                    {figure::value(state, of, Some(unit))}
+                </span>
             </dd>
         </div>
     }
@@ -116,13 +110,13 @@ fn other_time(state: State, of: Figure) -> AnyView {
 
 /// Too much water: how much, what comes of it, and the way out. Stands where the water dose would.
 fn too_wet(state: State) -> AnyView {
-    let finding = Memo::new(move |_| {
+    let finding = state.cell(move || {
         state
-            .findings(|finding| {
+            .said(|finding| {
                 finding.place == Place::Station(Station::Blender) && matches!(finding.what, What::TooWet { .. })
             })
             .first()
-            .copied()
+            .cloned()
     });
     let told = move || {
         finding.get().map(|finding| {

@@ -2,15 +2,22 @@
 
 mod balance;
 mod caution;
+#[cfg(not(target_arch = "wasm32"))]
 mod compare;
 mod field;
 mod figure;
 mod finding;
+mod help;
+#[cfg(not(target_arch = "wasm32"))]
+mod line;
 mod make_up;
+mod mix;
 mod name;
 mod page;
 mod record;
+mod shelf;
 mod system;
+mod systems;
 
 use super::Words;
 
@@ -23,6 +30,7 @@ pub static ENGLISH: Words = Words {
     figure: figure::figure,
     liquid: name::liquid,
     finding: finding::finding,
+    loose_entry: finding::loose_entry,
     grade: name::grade,
     caution: caution::caution,
     source: name::source,
@@ -38,6 +46,9 @@ pub static ENGLISH: Words = Words {
     dimension: name::dimension,
     system: name::system,
     solute: name::solute,
+    mix_field: mix::field,
+    amount_way: mix::amount_way,
+    share_way: mix::share_way,
     make_up: make_up::make_up,
     glue: make_up::glue,
     node: balance::node,
@@ -48,11 +59,14 @@ pub static ENGLISH: Words = Words {
     unread: record::unread,
     store: record::store,
     unsaved: record::unsaved,
+    #[cfg(not(target_arch = "wasm32"))]
     compare: compare::COMPARE,
+    #[cfg(not(target_arch = "wasm32"))]
+    line: line::LINE,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
-    shelf_page: page::SHELF,
-    systems_page: page::SYSTEMS,
-    mix_page: page::MIX,
-    help_page: page::HELP,
+    shelf_page: shelf::SHELF,
+    systems_page: systems::SYSTEMS,
+    mix_page: mix::MIX,
+    help_page: help::HELP,
 };

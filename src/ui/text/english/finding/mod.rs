@@ -4,27 +4,44 @@
 mod entry;
 mod range;
 
+use self::entry::Asked;
 use super::field::field_name;
 use super::name;
 use crate::domain::field::LiquidField;
 use crate::domain::machine::Machine;
 use crate::domain::{Field, Finding, LiquidId, Place, What};
 use crate::quantity::Amount;
-use crate::ui::text::{Context, Message, shown};
+use crate::ui::text::{Context, Loose, Message, shown};
 
 pub(super) fn finding(finding: &Finding, context: &Context<'_>) -> Message {
     let place = place(finding.place, context);
+    let asked = Asked::of(finding.place, context);
     let (what, mend) = match finding.what {
-        What::Missing => entry::missing(finding.place, context),
-        What::Unreadable(error) => entry::unreadable(finding.place, error, context),
-        What::NotAllowed { value, limit, meant } => entry::not_allowed(finding.place, value, &limit, meant, context),
-        What::LikelyFraction { value, meant } => entry::likely_fraction(value, meant, context),
-        What::NotUsual { value, window, unit } => entry::not_usual(finding.place, value, window, unit, context),
+        What::NotUsual { value, window, unit } if asked.is_none() => entry::press_factor(value, window, unit, context),
         What::TooWet { excess, mat, way_out } => too_wet(excess, mat, way_out, context),
         What::OverLimit { machine, used, fibre_at_limit } => over_limit(machine, used, fibre_at_limit, context),
-        other => plain(other, finding.place, context),
+        other => of_entry(&other, asked, context).unwrap_or_else(|| plain(other, finding.place, context)),
     };
     Message { what: format!("{place}: {what}"), mend }
+}
+
+/// What is wrong or unusual with an entry outside the recipe.
+pub(super) fn loose_entry(what: &What, loose: &Loose<'_>, context: &Context<'_>) -> Message {
+    let asked = Asked { typed: loose.typed, kind: loose.kind, limit: loose.limit };
+    let (what, mend) = of_entry(what, Some(asked), context).unwrap_or_default();
+    Message { what: format!("{}: {what}", loose.name), mend }
+}
+
+/// What a box by itself can have wrong; `None` for what needs the recipe to be told.
+fn of_entry(what: &What, asked: Option<Asked<'_>>, context: &Context<'_>) -> Option<(String, String)> {
+    Some(match *what {
+        What::Missing => entry::missing(asked, context),
+        What::Unreadable(error) => entry::unreadable(asked, error, context),
+        What::NotAllowed { value, limit, meant } => entry::not_allowed(asked, value, &limit, meant, context),
+        What::LikelyFraction { value, meant } => entry::likely_fraction(value, meant, context),
+        What::NotUsual { value, window, unit } => entry::not_usual(value, window, unit, context),
+        _ => return None,
+    })
 }
 
 /// What the message is about, as it begins.
@@ -75,7 +92,10 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
             format!(
                 "Type it, such as {}, or fix the fibre flow in another way.",
                 match place {
-                    Place::Field(field) => range::example(field, context),
+                    Place::Field(field) => {
+                        let asked = Asked::at(field, context);
+                        range::example(&asked.limit, asked.kind, context)
+                    }
                     Place::Liquid(_) | Place::Station(_) => "2.5 m".to_owned(),
                 }
             ),

@@ -1,8 +1,6 @@
 //! Ranges and examples, in the units chosen.
 
-use crate::domain::check::limit_of;
 use crate::domain::limit::{Limit, Window};
-use crate::domain::{Draft, Field};
 use crate::quantity::{Amount, Kind, Unit, format};
 use crate::ui::text::show::{with_unit, without_zeros};
 use crate::ui::text::{Context, trimmed};
@@ -56,22 +54,20 @@ pub(super) fn beside(amount: Amount, bounds: &[f64], unit: Unit, context: &Conte
     unit_behind(&number, amount.kind, context)
 }
 
-/// A number that would do in the field, with its unit.
-pub(super) fn example(field: Field, context: &Context<'_>) -> String {
-    unit_behind(&example_number(field, context), context.draft.kind(field), context)
+/// A number that would do in the box, with its unit.
+pub(super) fn example(limit: &Limit, kind: Kind, context: &Context<'_>) -> String {
+    unit_behind(&example_number(limit, kind, context), kind, context)
 }
 
-/// A number that would do in the field, in the unit chosen, as it can be typed.
-pub(super) fn example_number(field: Field, context: &Context<'_>) -> String {
-    let kind = context.draft.kind(field);
-    let base = example_base(field, kind, context.draft);
+/// A number that would do in the box, in the unit chosen, as it can be typed.
+pub(super) fn example_number(limit: &Limit, kind: Kind, context: &Context<'_>) -> String {
+    let base = example_base(limit, kind);
     format::editable(two_digits(context.units.unit(kind).from_base(base)), context.units.mark)
 }
 
-/// An ordinary value for the field: the middle of what is usual, by ratio where that spans from above
+/// An ordinary value for the box: the middle of what is usual, by ratio where that spans from above
 /// zero, or one for its kind.
-fn example_base(field: Field, kind: Kind, draft: &Draft) -> f64 {
-    let limit = limit_of(draft, field);
+fn example_base(limit: &Limit, kind: Kind) -> f64 {
     if let Some(window) = limit.usual {
         let middle =
             if window.low > 0.0 { (window.low * window.high).sqrt() } else { f64::midpoint(window.low, window.high) };

@@ -1,0 +1,117 @@
+//! What really runs.
+
+use super::{BALANCE, BOARD, DEFINITION, LineWorking, MOISTURE, Sheet};
+use crate::domain::figure::Figure;
+use crate::domain::line::book::RunningField;
+use crate::domain::line::field::LineField;
+use crate::domain::line::figure::LineFigure;
+use crate::domain::line::reading::Readings;
+use crate::domain::line::running::{LiquidRun, Running};
+use crate::domain::line::trim::Trim;
+use crate::domain::outcome::Case;
+use crate::domain::working::Expr;
+use crate::domain::{Field, LiquidField};
+use crate::quantity::Kind;
+
+impl Sheet {
+    fn belt(&mut self, running: &Running) -> Expr {
+        let field = LineField::Running(RunningField::Belt);
+        self.entry(field, ("G", "run"), Kind::FibreFlow, running.fibre_wet.value)
+    }
+
+    fn fibre_moisture(&mut self, running: &Running) -> Expr {
+        let field = LineField::Running(RunningField::Moisture);
+        self.entry(field, ("ω", "f,run"), Kind::Moisture, running.fibre_moisture.dry_basis().value)
+    }
+}
+
+/// How a figure of the whole run came about; `None` where it does not have it.
+#[must_use]
+pub fn run_working(figure: LineFigure, running: &Running, readings: &Readings, case: &Case) -> Option<LineWorking> {
+    use LineFigure as Fig;
+    let mut sheet = Sheet::default();
+    let board = &case.input.board;
+    let done = match figure {
+        Fig::RunFibre => {
+            let formula = sheet.belt(running) / (Expr::ONE + sheet.fibre_moisture(running));
+            sheet.done(figure, formula, running.fibre.value, MOISTURE)
+        }
+        Fig::RunFurnishMoisture => {
+            let fibre = sheet.figure(Fig::RunFibre, running.fibre.value) * sheet.fibre_moisture(running);
+            let total = running.furnish_moisture.dry_basis() * running.solids;
+            let sprayed = total - running.fibre * running.fibre_moisture.dry_basis();
+            let water = fibre + sheet.figure(Fig::RunWater, sprayed.value);
+            let formula = water / sheet.figure(Fig::RunFurnish, running.solids.value);
+            sheet.done(figure, formula, running.furnish_moisture.dry_basis().value, MOISTURE)
+        }
+        Fig::RunMatMoisture => {
+            let furnish = running.furnish_moisture.dry_basis().value;
+            let furnish = sheet.figure(Fig::RunFurnishMoisture, furnish);
+            let loss = sheet.field(Field::DryingLoss, case.input.drying_loss.value);
+            let formula = Expr::ZERO.max(furnish - loss);
+            sheet.done(figure, formula, running.mat_moisture.dry_basis().value, BALANCE)
+        }
+        Fig::RunMat => {
+            let sample = readings.sample?;
+            let mass = LineField::Running(RunningField::SampleMass);
+            let area = LineField::Running(RunningField::SampleArea);
+            let mass = sheet.entry(mass, ("m", "s"), Kind::BatchMass, sample.mass.value);
+            let area = sheet.entry(area, ("A", "s"), Kind::SampleArea, sample.area.value);
+            let moisture = sample.moisture.unwrap_or(running.mat_moisture).dry_basis();
+            let moisture = sheet.figure(Fig::SampleMoisture, moisture.value);
+            sheet.done(figure, mass / (area * (Expr::ONE + moisture)), running.mat_od?.value, MOISTURE)
+        }
+        Fig::RunDensity => {
+            let mat = sheet.figure(Fig::RunMat, running.mat_od?.value);
+            let wet = Expr::ONE + sheet.field(Field::BoardMoisture, board.moisture.dry_basis().value);
+            let thickness = sheet.field(Field::Thickness, board.thickness.value);
+            let top = sheet.field(Field::SandTop, board.sand_top.value);
+            let bottom = sheet.field(Field::SandBottom, board.sand_bottom.value);
+            let skins = sheet.field(Field::SurfaceRatio, board.surface_ratio.value) * (top + bottom);
+            sheet.done(figure, mat * wet / (thickness + skins), running.density?.value, BOARD)
+        }
+        Fig::FormerFactor => {
+            let formula = sheet.recipe(Figure::MatOvenDry, case)? / sheet.figure(Fig::RunMat, running.mat_od?.value);
+            sheet.done(figure, formula, running.former?.factor.value, DEFINITION)
+        }
+        _ => return None,
+    };
+    Some(done)
+}
+
+/// How a figure of one liquid of the run came about; `None` where it does not have it.
+#[must_use]
+pub fn dose_working(figure: LineFigure, liquid: &LiquidRun, running: &Running, case: &Case) -> Option<LineWorking> {
+    use LineFigure as Fig;
+    let mut sheet = Sheet::default();
+    let done = match figure {
+        Fig::RunSolids => {
+            let solids = case.input.liquids.as_slice().iter().find(|other| other.id == liquid.id)?.solids;
+            let flow = sheet.figure(Fig::RunFlow, liquid.mass.value);
+            let solids = sheet.field(Field::Liquid(liquid.id, LiquidField::Solids), solids.ratio().value);
+            sheet.done(figure, flow * solids, liquid.solids.value, BALANCE)
+        }
+        Fig::RunDose => {
+            let formula =
+                sheet.figure(Fig::RunSolids, liquid.solids.value) / sheet.figure(Fig::RunFibre, running.fibre.value);
+            sheet.done(figure, formula, liquid.on_fibre.value, DEFINITION)
+        }
+        Fig::DoseDeviation => {
+            let dose = sheet.figure(Fig::RunDose, liquid.on_fibre.value);
+            let formula = dose / sheet.figure(Fig::RecipeDose, liquid.wanted.value) - Expr::ONE;
+            sheet.done(figure, formula, liquid.deviation?.value, DEFINITION)
+        }
+        _ => return None,
+    };
+    Some(done)
+}
+
+/// How the trim factor of a pump came about; `None` when the pump stands.
+#[must_use]
+pub fn trim_working(trim: &Trim) -> Option<LineWorking> {
+    let mut sheet = Sheet::default();
+    let factor = trim.factor?;
+    let formula =
+        sheet.figure(LineFigure::TrimWanted, trim.wanted.value) / sheet.figure(LineFigure::RunFlow, trim.now.value);
+    Some(sheet.done(LineFigure::TrimFactor, formula, factor.value, DEFINITION))
+}

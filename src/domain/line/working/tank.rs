@@ -1,0 +1,74 @@
+//! Tanks.
+
+use super::{DEFINITION, LineWorking, Sheet};
+use crate::domain::line::feeds::Fed;
+use crate::domain::line::field::LineField;
+use crate::domain::line::figure::LineFigure;
+use crate::domain::line::tank::{Content, Tank, TankField, TankState};
+use crate::domain::outcome::Case;
+use crate::domain::working::{Constant, Expr};
+use crate::domain::{Field, LiquidField};
+use crate::quantity::Kind;
+
+impl Sheet {
+    fn tank_density(&mut self, state: &TankState) -> Expr {
+        match state.fed {
+            Fed::Liquid(id) => self.field(Field::Liquid(id, LiquidField::Density), state.density.value),
+            Fed::Thinning(_) | Fed::Water => {
+                self.constant(Constant::WaterDensity, Kind::LiquidDensity, state.density.value)
+            }
+        }
+    }
+
+    fn capacity(&mut self, tank: &Tank) -> Expr {
+        let field = LineField::Tank(tank.id, TankField::Capacity);
+        self.entry(field, ("V", "full"), Kind::BatchVolume, tank.capacity.value)
+    }
+}
+
+/// How a figure of a tank came about; `None` where it does not have it.
+#[must_use]
+pub fn tank_working(figure: LineFigure, tank: &Tank, state: &TankState, case: &Case) -> Option<LineWorking> {
+    use LineFigure as Fig;
+    let mut sheet = Sheet::default();
+    let field = |part| LineField::Tank(tank.id, part);
+    let content = state.content.value;
+    let done = match figure {
+        Fig::Content => {
+            let at = field(TankField::Content);
+            let formula = match tank.content? {
+                Content::Level(level) => sheet.capacity(tank) * sheet.entry(at, ("y", "in"), Kind::Share, level.value),
+                Content::Volume(volume) => sheet.entry(at, ("V", "in"), Kind::BatchVolume, volume.value),
+                Content::Mass(mass) => {
+                    sheet.entry(at, ("m", "in"), Kind::BatchMass, mass.value) / sheet.tank_density(state)
+                }
+            };
+            sheet.done(figure, formula, content, DEFINITION)
+        }
+        Fig::Usable => {
+            let inside = sheet.figure(Fig::Content, content);
+            let heel = sheet.entry(field(TankField::Heel), ("V", "heel"), Kind::BatchVolume, tank.heel.value);
+            sheet.done(figure, Expr::ZERO.max(inside - heel), state.usable.value, DEFINITION)
+        }
+        Fig::UsableMass => {
+            let formula = sheet.figure(Fig::Usable, state.usable.value) * sheet.tank_density(state);
+            sheet.done(figure, formula, state.usable_mass.value, DEFINITION)
+        }
+        Fig::Lasts => {
+            let mass = sheet.figure(Fig::UsableMass, state.usable_mass.value);
+            let formula = mass / sheet.figure(Fig::Rate, state.rate.value);
+            sheet.done(figure, formula, state.lasts?.value, DEFINITION)
+        }
+        Fig::PerShift => {
+            let rate = sheet.figure(Fig::Rate, state.rate.value);
+            let formula = rate * sheet.field(Field::ShiftHours, case.input.line.shift.value);
+            sheet.done(figure, formula, state.per_shift.value, DEFINITION)
+        }
+        Fig::Fits => {
+            let room = sheet.capacity(tank) - sheet.figure(Fig::Content, content);
+            sheet.done(figure, Expr::ZERO.max(room), state.fits.value, DEFINITION)
+        }
+        _ => return None,
+    };
+    Some(done)
+}

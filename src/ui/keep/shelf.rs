@@ -1,0 +1,190 @@
+//! What can be done with the recipes on the shelf. Each step is told, and can be taken back from
+//! there.
+
+use crate::browser::{file, page};
+use crate::record::file::RecipeFile;
+use crate::record::revision::Standing;
+use crate::record::{RecipeId, Refusal, RevisionId, StoreError};
+use crate::ui::part::find::on_recipe;
+use crate::ui::state::State;
+use leptos::prelude::*;
+
+/// What became of a file that was taken in.
+pub enum Imported {
+    /// It stands on the shelf.
+    Kept,
+    /// It cannot be taken; why.
+    Refused(Refusal),
+    /// The store did not take it, which is told elsewhere.
+    NotKept,
+}
+
+impl State {
+    /// Texts that could not be read and had to make room: key and text of each.
+    #[must_use]
+    pub fn aside(&self) -> Vec<(String, String)> {
+        self.shelf.with(|shelf| shelf.aside()).unwrap_or_default()
+    }
+
+    /// The name that a recipe is called by.
+    #[must_use]
+    pub fn called(&self, name: &str) -> String {
+        let name = name.trim();
+        if name.is_empty() { self.words.recipe_page.untitled.to_owned() } else { name.to_owned() }
+    }
+
+    /// Opens a revision on the recipe page, goes there, and tells what it took the place of.
+    pub fn take_from_shelf(&self, id: RevisionId) {
+        let unsaved = !self.saved().get_untracked() && !self.example.get_untracked();
+        let before = unsaved.then(|| self.called(&self.title.with_untracked(|title| title.name.clone())));
+        if !self.open_revision(id) {
+            return;
+        }
+        let words = &self.words.shelf_page;
+        let name = self.called(&self.title.with_untracked(|title| title.name.clone()));
+        self.tell_step(match before {
+            Some(before) => (words.opened_over)(&name, &before),
+            None => (words.opened)(&name),
+        });
+        on_recipe(*self, || page::focus("content"));
+    }
+
+    /// Gives a recipe another name.
+    pub fn rename(&self, head: RevisionId, name: &str) {
+        let Some(before) = self.shelf.with_untracked(|shelf| shelf.revision(head)) else { return };
+        let stamp = self.stamp();
+        let Some(new) = self.change_shelf(|shelf| shelf.rename(head, name.to_owned(), stamp)) else { return };
+        self.follow(before.recipe());
+        let (state, old) = (*self, before.content().name.clone());
+        let words = (self.words.shelf_page.renamed)(&self.called(&old), name);
+        self.tell_undo(words, move || state.rename(new, &old));
+    }
+
+    /// Begins a new recipe as a copy.
+    pub fn duplicate(&self, of: RevisionId) {
+        let Some(revision) = self.shelf.with_untracked(|shelf| shelf.revision(of)) else { return };
+        let name = &revision.content().name;
+        let name = format!("{} {}", self.words.tools.copy_of, self.called(name));
+        let stamp = self.stamp();
+        let Some(copy) = self.change_shelf(|shelf| shelf.duplicate(of, name.clone(), stamp)) else { return };
+        let recipe = RecipeId(copy.0);
+        let state = *self;
+        let words = (self.words.shelf_page.duplicated)(&name);
+        self.tell_undo(words, move || state.remove(recipe));
+    }
+
+    /// Takes a recipe off the shelf.
+    pub fn remove(&self, recipe: RecipeId) {
+        let stamp = self.stamp();
+        if self.change_shelf(|shelf| shelf.remove(recipe, &stamp)).is_some() {
+            self.follow(recipe);
+            let state = *self;
+            let words = (self.words.shelf_page.removed)(&self.name_of(recipe));
+            self.tell_undo(words, move || state.put_back(recipe));
+        }
+    }
+
+    /// Puts a removed recipe back.
+    pub fn put_back(&self, recipe: RecipeId) {
+        let stamp = self.stamp();
+        if self.change_shelf(|shelf| shelf.put_back(recipe, &stamp)).is_some() {
+            self.follow(recipe);
+            self.tell((self.words.shelf_page.returned)(&self.name_of(recipe)));
+        }
+    }
+
+    /// Makes an older revision what the recipe says now.
+    pub fn restore(&self, old: RevisionId, head: RevisionId) {
+        let stamp = self.stamp();
+        let Some(new) = self.change_shelf(|shelf| shelf.restore(old, head, stamp)) else { return };
+        let Some(revision) = self.shelf.with_untracked(|shelf| shelf.revision(new)) else { return };
+        self.follow(revision.recipe());
+        let state = *self;
+        let words = (self.words.shelf_page.restored)(&self.called(&revision.content().name));
+        self.tell_undo(words, move || state.restore(head, new));
+    }
+
+    /// Saves a revision to a file.
+    pub fn give_out_revision(&self, id: RevisionId) {
+        if let Some(revision) = self.shelf.with_untracked(|shelf| shelf.revision(id)) {
+            self.give_out_file(&RecipeFile::of(&revision));
+        }
+    }
+
+    /// Saves the text of a record that cannot be read to a file, just as it is stored.
+    pub fn give_out_text(&self, key: &str, text: &str) {
+        let name = file::file_name(key, "txt");
+        match file::give_out(&name, "text/plain", text) {
+            Ok(()) => self.tell((self.words.shelf_page.given_out)(&name)),
+            Err(own) => self.trouble.set(Some(super::of_store(&StoreError::Other(own)))),
+        }
+    }
+
+    /// Puts the recipe of a file on the shelf. `fallback` names it if the file does not.
+    pub fn import(&self, text: &str, fallback: &str) -> Imported {
+        let mut recipe = match RecipeFile::read(text) {
+            Ok(recipe) => recipe,
+            Err(refusal) => return Imported::Refused(refusal),
+        };
+        self.read_records();
+        if let Some(there) = recipe.revision.and_then(|id| self.shelf.with_untracked(|shelf| shelf.revision(id)))
+            && there.content().draft == recipe.draft
+            && there.title() == recipe.title()
+        {
+            let stands = self.shelf.with_untracked(|shelf| {
+                shelf.recipe(there.recipe()).is_some_and(|listed| {
+                    let mut heads = std::iter::once(listed.head).chain(listed.others);
+                    heads.any(|head| head.id == there.revision() && head.standing == Standing::Kept)
+                })
+            });
+            if stands {
+                self.tell((self.words.shelf_page.already_there)(&self.called(&recipe.name)));
+                return Imported::Kept;
+            }
+        }
+        if recipe.name.trim().is_empty() {
+            fallback.clone_into(&mut recipe.name);
+        }
+        let name = recipe.name.clone();
+        let stamp = self.stamp();
+        let saved = self.change_shelf(|shelf| {
+            let revision = recipe.into_revision(stamp)?;
+            shelf.save(revision.clone()).map(|_| revision.recipe())
+        });
+        let Some(recipe) = saved else { return Imported::NotKept };
+        let state = *self;
+        self.tell_undo((self.words.shelf_page.imported)(&name), move || state.remove(recipe));
+        Imported::Kept
+    }
+
+    /// Writes back what the store has lost and this tab still has.
+    pub fn fill_again(&self) {
+        if let Some(count) = self.change_shelf(|shelf| shelf.fill_again()) {
+            self.trouble.set(None);
+            self.tell((self.words.shelf_page.filled_again)(count));
+        }
+    }
+
+    /// A recipe went on by a revision made on the shelf: the page goes along if it came from its head.
+    fn follow(&self, recipe: RecipeId) {
+        let next = self.from.get_untracked().and_then(|from| {
+            self.shelf.with_untracked(|shelf| {
+                let before = shelf.revision(from)?;
+                let heads = shelf.recipe(recipe)?;
+                let next = std::iter::once(heads.head).chain(heads.others).find(|head| head.parents.contains(&from))?;
+                Some((before.title(), shelf.revision(next.id)?))
+            })
+        });
+        if let Some((before, revision)) = next {
+            if self.title.with_untracked(|title| *title == before) && revision.title() != before {
+                self.title.set(revision.title());
+            }
+            self.from.set(Some(revision.revision()));
+        }
+    }
+
+    fn name_of(&self, recipe: RecipeId) -> String {
+        let name = self.shelf.with_untracked(|shelf| shelf.recipe(recipe).map(|listed| listed.head.name.clone()));
+        self.called(&name.unwrap_or_default())
+    }
+}

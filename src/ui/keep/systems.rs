@@ -1,0 +1,91 @@
+//! Binder systems of the mill's own: saved, renamed, removed, each step to be taken back.
+
+use crate::record::SystemId;
+use crate::record::revision::Standing;
+use crate::record::system::{BinderSystem, SystemContent};
+use crate::ui::state::State;
+use leptos::prelude::*;
+
+impl State {
+    /// Saves the recipe's liquids as a system of that name. One that has the name already is saved
+    /// over, which can be taken back.
+    pub fn save_system(&self, name: &str, note: &str) -> Option<SystemId> {
+        let liquids = self.draft.with_untracked(|draft| draft.liquids.clone());
+        let words = &self.words.systems_page;
+        let same = |system: &&BinderSystem| system.content().name.trim().eq_ignore_ascii_case(name);
+        let before = self.shelf.with_untracked(|shelf| shelf.systems().into_iter().find(same).cloned());
+        match before {
+            Some(before) => {
+                let note = note.to_owned();
+                self.change_system(&before, (words.replaced)(name), move |content| {
+                    content.liquids = liquids;
+                    if !note.is_empty() {
+                        content.note = note;
+                    }
+                })
+            }
+            None => {
+                let stamp = self.stamp();
+                let (name_kept, note) = (name.to_owned(), note.to_owned());
+                let saved = self.change_shelf(|shelf| {
+                    let system = BinderSystem::first(name_kept, note, liquids, stamp)?;
+                    shelf.save_system(system.clone())?;
+                    Ok(system)
+                })?;
+                let state = *self;
+                let id = saved.system();
+                self.tell_undo((words.saved)(name), move || state.remove_system(id));
+                Some(id)
+            }
+        }
+    }
+
+    /// Gives a system of the mill's own another name.
+    pub fn rename_system(&self, id: SystemId, name: &str) {
+        let Some(before) = self.own_system(id) else { return };
+        let words = (self.words.systems_page.renamed)(&before.content().name, name);
+        let name = name.to_owned();
+        _ = self.change_system(&before, words, move |content| content.name = name);
+    }
+
+    /// Removes a system of the mill's own.
+    pub fn remove_system(&self, id: SystemId) {
+        let Some(before) = self.own_system(id) else { return };
+        let words = (self.words.systems_page.removed)(&before.content().name);
+        _ = self.change_system(&before, words, |content| content.standing = Standing::Removed);
+    }
+
+    fn own_system(&self, id: SystemId) -> Option<BinderSystem> {
+        self.shelf.with_untracked(|shelf| shelf.system(id).cloned())
+    }
+
+    /// Saves a system that replaces `before`; to take it back, another one says what that one did.
+    fn change_system(
+        &self,
+        before: &BinderSystem,
+        words: String,
+        change: impl FnOnce(&mut SystemContent),
+    ) -> Option<SystemId> {
+        let stamp = self.stamp();
+        let after = self.change_shelf(|shelf| {
+            let after = before.follow(stamp, change)?;
+            shelf.save_system(after.clone())?;
+            Ok(after)
+        })?;
+        let id = after.system();
+        let (state, before) = (*self, before.clone());
+        let take_back = move || {
+            let stamp = state.stamp();
+            _ = state.change_shelf(|shelf| {
+                let again = after.follow(stamp, |content| {
+                    let old = before.content().clone();
+                    (content.name, content.note, content.liquids) = (old.name, old.note, old.liquids);
+                    content.standing = old.standing;
+                })?;
+                shelf.save_system(again)
+            });
+        };
+        self.tell_undo(words, take_back);
+        Some(id)
+    }
+}

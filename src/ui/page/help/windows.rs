@@ -1,0 +1,107 @@
+//! Every usual window with its source, out of the table that the checks read.
+
+use crate::domain::limit::{Limit, Window, liquid, plain};
+use crate::domain::{Draft, Field, LiquidDraft, LiquidField, LiquidId, Role, Substance};
+use crate::quantity::{Amount, Kind};
+use crate::ui::state::State;
+use crate::ui::text::{trimmed, unit_shown};
+use leptos::prelude::*;
+
+/// The two tables.
+pub fn windows(state: State) -> AnyView {
+    let page = &state.words.help_page;
+    let draft = Draft::default();
+    let fields = Field::PLAIN.iter().filter_map(|field| {
+        let limit = plain(*field);
+        let label = (state.words.field)(*field, &draft).label.to_owned();
+        limit.usual.map(|window| row(state, label, &limit, window, field.kind()))
+    });
+    let liquids = Substance::ALL.iter().flat_map(|substance| of_substance(state, *substance));
+    view! {
+        <p>{page.windows_text}</p>
+        <h3>{page.of_line}</h3>
+        {table(state, page.of_line, fields.collect())}
+        <h3>{page.of_liquids}</h3>
+        {table(state, page.of_liquids, liquids.collect())}
+    }
+    .into_any()
+}
+
+/// What is usual of a liquid made of that substance.
+fn of_substance(state: State, substance: Substance) -> Vec<AnyView> {
+    let page = &state.words.help_page;
+    let role = if substance.is_binder() {
+        Role::Binder
+    } else if substance.is_hardener_salt() {
+        Role::Hardener
+    } else {
+        Role::Other
+    };
+    let mut made = LiquidDraft { substance, ..LiquidDraft::blank(LiquidId(1), role) };
+    if role == Role::Hardener {
+        made.dose_way = crate::domain::DoseWay::SolidsOnLiquid(LiquidId(2));
+    }
+    let draft = Draft { liquids: vec![made.clone()], ..Draft::default() };
+    let name = (state.words.substance)(substance);
+    let line = |part: LiquidField, beside: bool, more: &str| {
+        let limit = liquid(&made, part, beside);
+        let label = (state.words.field)(Field::Liquid(made.id, part), &draft).label;
+        let label = if more.is_empty() { format!("{name}: {label}") } else { format!("{name}: {label}, {more}") };
+        limit.usual.map(|window| row(state, label, &limit, window, part.kind(made.dose_way)))
+    };
+    let dose = |beside| liquid(&made, LiquidField::Dose, beside).usual;
+    let doses = if dose(false) == dose(true) {
+        vec![line(LiquidField::Dose, false, "")]
+    } else {
+        vec![line(LiquidField::Dose, false, page.alone), line(LiquidField::Dose, true, page.beside_another)]
+    };
+    // What holds for anything is said once, at what is nothing in particular.
+    let density = (substance == Substance::Other || !is_general(&made)).then(|| line(LiquidField::Density, false, ""));
+    doses.into_iter().chain([line(LiquidField::Solids, false, "")]).chain(density).flatten().collect()
+}
+
+/// Whether the density window is the one for any liquid.
+fn is_general(made: &LiquidDraft) -> bool {
+    let other = LiquidDraft { substance: Substance::Other, ..made.clone() };
+    liquid(made, LiquidField::Density, false).usual == liquid(&other, LiquidField::Density, false).usual
+}
+
+fn row(state: State, label: String, limit: &Limit, window: Window, kind: Kind) -> AnyView {
+    let unit = limit.unit;
+    let usual = move || {
+        state.with_context(|context| {
+            let bound = |value: f64| trimmed(Amount::from_base(kind, unit.to_base(value)), context);
+            let (low, high) = (bound(window.low), bound(window.high));
+            let symbol = unit_shown(context.units.unit(kind), context.currency);
+            let range = if low == high { low } else { format!("{low} – {high}") };
+            format!("{range}\u{a0}{symbol}")
+        })
+    };
+    view! {
+        <tr>
+            <th scope="row">{label}</th>
+            <td>{usual}</td>
+            <td class="source">{(state.words.source)(window.source)}</td>
+        </tr>
+    }
+    .into_any()
+}
+
+fn table(state: State, name: &'static str, rows: Vec<AnyView>) -> AnyView {
+    let page = &state.words.help_page;
+    view! {
+        <div class="scroll" tabindex="0" role="region" aria-label=name>
+            <table class="windows">
+                <thead>
+                    <tr>
+                        <th scope="col">{page.quantity}</th>
+                        <th scope="col">{page.usual}</th>
+                        <th scope="col">{page.source}</th>
+                    </tr>
+                </thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+    }
+    .into_any()
+}

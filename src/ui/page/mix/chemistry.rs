@@ -1,0 +1,107 @@
+//! Two small sums of the chemistry: what an isocyanate does with water, and formaldehyde to urea.
+
+use super::field;
+use super::result::{self, Line, worked};
+use crate::domain::Caution;
+use crate::domain::mix::{Isocyanate, MixField, formaldehyde_ratio, isocyanate as reckon};
+use crate::domain::molar_mass::Substance;
+use crate::quantity::format::significant;
+use crate::quantity::{Amount, Kind};
+use crate::ui::erased::memo;
+use crate::ui::part::caution;
+use crate::ui::part::figure::with_unit;
+use crate::ui::state::{State, state};
+use leptos::prelude::*;
+use uom::si::molar_mass::gram_per_mole;
+
+/// What an NCO content stands for.
+pub fn isocyanate() -> AnyView {
+    let state = state();
+    let page = &state.words.mix_page;
+    let outcome = memo(move || state.mix.with(reckon));
+    let shown = move || match outcome.get() {
+        Ok(isocyanate) => groups(state, &isocyanate),
+        Err(_) => view! { <p class="empty">{page.fill_in}</p> }.into_any(),
+    };
+    view! {
+        <section aria-labelledby="isocyanate">
+            <h2 id="isocyanate">{page.isocyanate}</h2>
+            <p>{page.isocyanate_hint}</p>
+            <div class="fields">{field(state, MixField::Nco)}</div>
+            <div class="results" aria-live="polite">{shown}</div>
+            {caution::list(vec![Caution::Isocyanate])}
+        </section>
+    }
+    .into_any()
+}
+
+fn groups(state: State, isocyanate: &Isocyanate) -> AnyView {
+    let page = &state.words.mix_page;
+    let mark = state.units.get().mark;
+    let number = |value: f64| significant(value, 4, mark);
+    let molar = |substance: Substance| {
+        format!("{}\u{a0}g/mol", significant(substance.molar_mass().get::<gram_per_mole>(), 5, mark))
+    };
+    let nco = with_unit(state, Amount::from_base(Kind::Share, isocyanate.nco.value), None);
+    let group = molar(Substance::IsocyanateGroup);
+    let per_kilogram = |value: f64| format!("{}\u{a0}g/kg", number(value * 1_000.0));
+    let reaction = &isocyanate.reaction;
+    let lines = [
+        Line {
+            key: "equivalent_weight",
+            label: page.equivalent_weight,
+            value: format!("{}\u{a0}g/mol", number(isocyanate.equivalent_weight.get::<gram_per_mole>())),
+            worked: worked(page.work_equivalent, &format!("{group} / {nco}")),
+        },
+        Line {
+            key: "water_used",
+            label: page.water_used,
+            value: per_kilogram(reaction.water.value),
+            worked: worked(page.work_water_used, &format!("{nco} / 2 · {} / {group}", molar(Substance::Water))),
+        },
+        Line {
+            key: "gas_released",
+            label: page.gas_released,
+            value: per_kilogram(reaction.carbon_dioxide.value),
+            worked: worked(page.work_gas, &format!("{nco} / 2 · {} / {group}", molar(Substance::CarbonDioxide))),
+        },
+    ];
+    view! { {result::list(lines)} <p class="note">{page.upper_bound}</p> }.into_any()
+}
+
+/// Formaldehyde to urea.
+pub fn ratio() -> AnyView {
+    let state = state();
+    let page = &state.words.mix_page;
+    let outcome = memo(move || state.mix.with(formaldehyde_ratio));
+    let shown = move || match outcome.get() {
+        Ok((charge, after)) => {
+            let mark = state.units.get().mark;
+            let line = |key, label, value: f64, worked: String| Line {
+                key,
+                label,
+                value: format!("{}\u{a0}mol/mol", significant(value, 4, mark)),
+                worked,
+            };
+            let lines = [
+                Some(line("fu_charge", page.ratio_charge, charge.value, page.work_ratio.to_owned())),
+                after.map(|after| line("fu_after", page.ratio_after, after.value, String::new())),
+            ];
+            view! { {result::list(lines.into_iter().flatten())} <p class="note">{page.ratio_note}</p> }.into_any()
+        }
+        Err(_) => view! { <p class="empty">{page.fill_in}</p> }.into_any(),
+    };
+    view! {
+        <section aria-labelledby="ratio">
+            <h2 id="ratio">{page.ratio}</h2>
+            <p>{page.ratio_hint}</p>
+            <div class="fields">
+                {field(state, MixField::Formalin)} {field(state, MixField::Strength)} {field(state, MixField::Urea)}
+                {field(state, MixField::ExtraUrea)}
+            </div>
+            <div class="results" aria-live="polite">{shown}</div>
+            {caution::list(vec![Caution::Formaldehyde])}
+        </section>
+    }
+    .into_any()
+}

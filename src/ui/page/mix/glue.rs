@@ -1,0 +1,123 @@
+//! A premixed glue: the recipe's liquids in one tank.
+
+use super::parts;
+use super::result::{self, Line, worked};
+use super::{amount, choose};
+use crate::domain::glue_batch::{Batch, GlueError};
+use crate::domain::mix::{
+    Candidate, MixDraft, MixField, ShareWay, Trouble, batch, cautions, fill_in_shares, tank, wets_isocyanate,
+};
+use crate::domain::{Draft, Grade};
+use crate::quantity::{Amount, Kind};
+use crate::ui::erased::{flag, live, memo};
+use crate::ui::part::caution;
+use crate::ui::part::figure::with_unit;
+use crate::ui::part::finding::{mark, told};
+use crate::ui::route::Page;
+use crate::ui::state::{State, state};
+use leptos::prelude::*;
+
+/// The section.
+pub fn glue() -> AnyView {
+    let state = state();
+    let page = &state.words.mix_page;
+    let tank = memo(move || {
+        state.shown.with(|shown| {
+            let of = |draft: &Draft, mix: &MixDraft| shown.case.as_ref().map(|case| tank(mix, draft, case));
+            state.draft.with(|draft| state.mix.with(|mix| of(draft, mix))).unwrap_or_default()
+        })
+    });
+    let outcome = memo(move || tank.with(|tank| state.mix.with(|mix| batch(mix, tank))));
+    let nothing = move || tank.with(Vec::is_empty);
+    let old = move || state.shown.with(|shown| shown.old);
+    let put = move |way| {
+        let mark = state.units.get_untracked().mark;
+        state.mix.update(|mix| {
+            mix.share_way = way;
+            if way == ShareWay::Typed {
+                tank.with_untracked(|tank| fill_in_shares(mix, tank, mark));
+            }
+        });
+    };
+    let results = move || match outcome.get() {
+        Ok(batch) => mixed(state, &batch),
+        Err(Trouble::Entry) => view! { <p class="empty">{page.fill_in}</p> }.into_any(),
+        Err(Trouble::Refused(_)) if tank.with(|tank| !tank.iter().any(|candidate| candidate.in_tank)) => {
+            view! { <p class="empty">{page.tick}</p> }.into_any()
+        }
+        Err(Trouble::Refused(error)) => tank.with(|tank| refused(state, tank, &error)),
+    };
+    view! {
+        <section aria-labelledby="glue">
+            <h2 id="glue">{page.glue}</h2>
+            <p>{page.glue_hint}</p>
+            <p class="empty" hidden=flag(move || !nothing())>
+                {page.no_recipe} " " <a href=Page::Recipe.link()>{state.words.tools.recipe}</a>
+            </p>
+            <div class="glue" hidden=nothing>
+                <p class="finding unusual" hidden=flag(move || !old())>{mark(Grade::Unusual)} " " {page.old_recipe}</p>
+                <div class="fields">
+                    {choose(state, "share-way", page.parts, ShareWay::ALL, state.words.share_way, |mix| mix.share_way, put)}
+                    {amount(
+                        state,
+                        "glue-way",
+                        |mix| mix.glue_way,
+                        |mix, way| mix.glue_way = way,
+                        (MixField::GlueMass, MixField::GlueVolume),
+                    )}
+                </div>
+                {parts::parts(tank, outcome)}
+                <div class="results" aria-live="polite">{results}</div>
+                {live(move || tank.with(|tank| warnings(state, tank)))}
+            </div>
+        </section>
+    }
+    .into_any()
+}
+
+/// What the mix is as a whole.
+fn mixed(state: State, batch: &Batch) -> AnyView {
+    let page = &state.words.mix_page;
+    let show = |kind: Kind, base: f64| with_unit(state, Amount::from_base(kind, base), None);
+    let (mass, density) = (show(Kind::BatchMass, batch.mass.value), show(Kind::LiquidDensity, batch.mix.density.value));
+    let solids = show(Kind::Solids, batch.mix.solids.value);
+    let lines = [
+        Line { key: "glue_mass", label: page.mix, value: mass.clone(), worked: String::new() },
+        Line {
+            key: "glue_volume",
+            label: page.volume,
+            value: show(Kind::BatchVolume, batch.volume.value),
+            worked: worked(page.work_volume, &format!("{mass} / {density}")),
+        },
+        Line { key: "glue_solids", label: page.mix_solids, value: solids.clone(), worked: page.work_solids.to_owned() },
+        Line { key: "glue_density", label: page.mix_density, value: density, worked: page.work_density.to_owned() },
+        Line {
+            key: "glue_water",
+            label: page.mix_water,
+            value: show(Kind::BatchMass, batch.water.value),
+            worked: format!("{mass} · (1 − {solids})"),
+        },
+    ];
+    view! { {result::list(lines)} <p class="note">{page.ideal_mixing}</p> }.into_any()
+}
+
+fn refused(state: State, tank: &[Candidate], error: &GlueError) -> AnyView {
+    let inside = tank.iter().filter(|candidate| candidate.in_tank);
+    let names: Vec<String> = inside.map(|candidate| parts::name(state, candidate)).collect();
+    let names: Vec<&str> = names.iter().map(String::as_str).collect();
+    told(Grade::Stop, state.with_context(|context| (state.words.glue)(error, &names, context)))
+}
+
+/// What can go wrong in a tank with all that in it.
+fn warnings(state: State, tank: &[Candidate]) -> AnyView {
+    let page = &state.words.mix_page;
+    let cautions = cautions(tank);
+    let pot_life =
+        tank.iter().any(|candidate| candidate.in_tank && candidate.role == Some(crate::domain::Role::Hardener));
+    view! {
+        {wets_isocyanate(tank).then(|| view! { <p class="finding stop">{mark(Grade::Stop)} " " <strong>{page.isocyanate_with_water}</strong></p> })}
+        {pot_life.then(|| view! { <p class="finding unusual">{mark(Grade::Unusual)} " " <strong>{page.pot_life}</strong></p> })}
+        {caution::list(cautions)}
+    }
+    .into_any()
+}

@@ -1,0 +1,86 @@
+//! What is made up beside the line: solutions from crystals, premixed glues, and two small sums of
+//! their chemistry.
+
+mod chemistry;
+mod glue;
+mod parts;
+mod result;
+mod solution;
+
+use crate::domain::mix::{AmountWay, MixDraft, MixField};
+use crate::ui::erased::{derive, live, memo};
+use crate::ui::field::choice::{self, Choice};
+use crate::ui::field::loose::{LooseBox, number};
+use crate::ui::state::{State, state};
+use leptos::prelude::*;
+
+/// The page.
+pub fn mix() -> AnyView {
+    let state = state();
+    view! {
+        <div class="mix page">
+            <h1>{state.words.mix_page.title}</h1>
+            {solution::solution()} {glue::glue()} {chemistry::isocyanate()} {chemistry::ratio()}
+        </div>
+    }
+    .into_any()
+}
+
+/// A box for a number of this page.
+fn field(state: State, field: MixField) -> AnyView {
+    number(LooseBox {
+        key: field.key().to_owned(),
+        words: (state.words.mix_field)(field),
+        named: None,
+        kind: field.kind(),
+        limit: field.limit(),
+        entry: derive(move || state.mix.with(|mix| mix.entry(field).clone())),
+        put: Callback::new(move |entry| state.mix.update(|mix| *mix.entry_mut(field) = entry)),
+    })
+}
+
+/// A choice of this page, kept with what is typed.
+fn choose<T: Copy + PartialEq + Send + Sync + 'static>(
+    state: State,
+    id: &'static str,
+    label: &'static str,
+    offered: &'static [T],
+    words: fn(T) -> &'static str,
+    now: fn(&MixDraft) -> T,
+    put: impl Fn(T) + Send + Sync + 'static,
+) -> AnyView {
+    // The place among what is offered stands for each.
+    let choices: Vec<Choice> = offered
+        .iter()
+        .map(|each| words(*each).to_owned())
+        .enumerate()
+        .map(|(at, words)| (at.to_string(), words))
+        .collect();
+    let now = derive(move || {
+        let now = state.mix.with(now);
+        offered.iter().position(|each| *each == now).unwrap_or(0).to_string()
+    });
+    let choose = Callback::new(move |chosen: String| {
+        if let Some(chosen) = chosen.parse().ok().and_then(|at: usize| offered.get(at)) {
+            put(*chosen);
+        }
+    });
+    choice::labelled(id.to_owned(), label.to_owned().into(), Signal::stored(choices), now, choose)
+}
+
+/// The amount asked for, by mass or by volume: how, and the box that belongs to it.
+fn amount(
+    state: State,
+    id: &'static str,
+    now: fn(&MixDraft) -> AmountWay,
+    put: fn(&mut MixDraft, AmountWay),
+    boxes: (MixField, MixField),
+) -> AnyView {
+    let way = memo(move || state.mix.with(now));
+    let put = move |way| state.mix.update(|mix| put(mix, way));
+    view! {
+        {choose(state, id, state.words.mix_page.amount, AmountWay::ALL, state.words.amount_way, now, put)}
+        {live(move || field(state, if way.get() == AmountWay::Mass { boxes.0 } else { boxes.1 }))}
+    }
+    .into_any()
+}

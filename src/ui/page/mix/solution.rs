@@ -1,0 +1,119 @@
+//! A solution made up from crystals.
+
+use super::result::{self, Line, worked};
+use super::{amount, choose, field};
+use crate::domain::mix::{MadeUp, MixField, Trouble, solution as made_up};
+use crate::domain::solute::Solute;
+use crate::domain::wanted::Wanted;
+use crate::domain::{Caution, Grade};
+use crate::quantity::{Amount, Kind};
+use crate::ui::erased::{live, memo};
+use crate::ui::part::caution;
+use crate::ui::part::figure::with_unit;
+use crate::ui::part::finding::told;
+use crate::ui::state::{State, state};
+use leptos::prelude::*;
+
+/// The section.
+pub fn solution() -> AnyView {
+    let state = state();
+    let page = &state.words.mix_page;
+    let outcome = memo(move || state.mix.with(made_up));
+    let shown = move || match outcome.get() {
+        Ok(made_up) => results(state, &made_up),
+        Err(Trouble::Entry) => view! { <p class="empty">{page.fill_in}</p> }.into_any(),
+        Err(Trouble::Refused(error)) => {
+            told(Grade::Stop, state.with_context(|context| (state.words.make_up)(&error, context)))
+        }
+    };
+    let oxidiser = memo(move || state.mix.with(|mix| mix.solute == Solute::AmmoniumNitrate));
+    let put = move |solute| state.mix.update(|mix| mix.solute = solute);
+    view! {
+        <section aria-labelledby="solution">
+            <h2 id="solution">{page.solution}</h2>
+            <p>{page.solution_hint} " " {page.pure}</p>
+            <div class="fields">
+                {choose(state, "solute", page.solute, &Solute::ALL, state.words.solute, |mix| mix.solute, put)}
+                {field(state, MixField::Concentration)}
+                {amount(
+                    state,
+                    "solution-way",
+                    |mix| mix.solution_way,
+                    |mix, way| mix.solution_way = way,
+                    (MixField::SolutionMass, MixField::SolutionVolume),
+                )}
+                {field(state, MixField::Coldest)} {field(state, MixField::MeasuredDensity)}
+            </div>
+            <div class="results" aria-live="polite">{shown}</div>
+            {live(move || oxidiser.get().then(|| caution::list(vec![Caution::Oxidiser])))}
+        </section>
+    }
+    .into_any()
+}
+
+fn results(state: State, MadeUp { order, make_up }: &MadeUp) -> AnyView {
+    let page = &state.words.mix_page;
+    let show = |kind: Kind, base: f64| with_unit(state, Amount::from_base(kind, base), None);
+    let mass = |base: f64| show(Kind::BatchMass, base);
+    let share = show(Kind::Share, order.fraction.value);
+    let density = make_up.density.map(|density| show(Kind::LiquidDensity, density.value));
+    let total = mass(make_up.total.value);
+    let total_worked = match (order.wanted, &density) {
+        (Wanted::Volume(volume), Some(density)) => {
+            worked(page.work_total, &format!("{} · {density}", show(Kind::BatchVolume, volume.value)))
+        }
+        _ => String::new(),
+    };
+    let volume = make_up.volume.zip(density.as_ref()).map(|(volume, density)| Line {
+        key: "solution_volume",
+        label: page.volume,
+        value: show(Kind::BatchVolume, volume.value),
+        worked: match order.wanted {
+            Wanted::Mass(_) => worked(page.work_volume, &format!("{total} / {density}")),
+            Wanted::Volume(_) => String::new(),
+        },
+    });
+    let lines = [
+        Some(Line {
+            key: "crystals",
+            label: page.crystals,
+            value: mass(make_up.salt.value),
+            worked: worked(page.work_crystals, &format!("{share} · {total}")),
+        }),
+        Some(Line {
+            key: "solution_water",
+            label: page.water,
+            value: mass(make_up.water.value),
+            worked: worked(page.work_water, &format!("{total} − {}", mass(make_up.salt.value))),
+        }),
+        Some(Line {
+            key: "solution_water_volume",
+            label: page.water_volume,
+            value: show(Kind::BatchVolume, make_up.water_volume.value),
+            worked: String::new(),
+        }),
+        Some(Line { key: "solution_mass", label: page.total, value: total.clone(), worked: total_worked }),
+        volume,
+        density.clone().map(|value| Line {
+            key: "solution_density",
+            label: page.density,
+            value,
+            worked: if order.density.is_some() {
+                page.density_measured.to_owned()
+            } else {
+                page.density_source.to_owned()
+            },
+        }),
+        Some(Line {
+            key: "saturation",
+            label: page.saturation,
+            value: show(Kind::Share, make_up.saturation.value),
+            worked: page.saturation_source.to_owned(),
+        }),
+    ];
+    view! {
+        {result::list(lines.into_iter().flatten())}
+        {density.is_none().then(|| view! { <p class="note">{page.no_density}</p> })}
+    }
+    .into_any()
+}

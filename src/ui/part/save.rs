@@ -1,0 +1,29 @@
+//! The name that a save waits for, and how times of saves read.
+
+use super::finding::mark;
+use crate::browser::clock;
+use crate::domain::Grade;
+use crate::ui::state::state;
+use leptos::prelude::*;
+
+/// The box for the recipe's name.
+pub const NAME: &str = "recipe-name";
+/// What is said about the name while a save waits for it.
+pub const SAYS: &str = "save-says";
+
+/// What is said at the name's box while a save waits for it.
+pub fn says() -> AnyView {
+    let state = state();
+    let missing = move || {
+        state.naming.get().then(|| {
+            view! { <p class="finding stop">{mark(Grade::Stop)} " " {state.words.tools.name_missing}</p> }
+        })
+    };
+    view! { <div id=SAYS class="says">{missing}</div> }.into_any()
+}
+
+/// The time of today, or the day with its time.
+#[must_use]
+pub fn when(at: u64) -> String {
+    if clock::date(at) == clock::date(clock::now()) { clock::time(at) } else { clock::date_time(at) }
+}

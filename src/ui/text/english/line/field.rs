@@ -1,0 +1,137 @@
+//! Fields at the line: what each holds, per what.
+
+use super::name::{place, pump_called, tank_called};
+use crate::domain::line::{
+    CalibrationField, CardField, CardRows, DeliveryField, LineBook, LineField, LinePlace, PumpField, ReadingWay,
+    RowField, RunningField, TankField, TankWay, ToleranceField, TransportField,
+};
+use crate::ui::text::{FieldWords, LineContext};
+
+const fn words(label: &'static str, hint: &'static str) -> FieldWords {
+    FieldWords { label, hint }
+}
+
+pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
+    match field {
+        LineField::Pump(id, part) => pump(part, book.pump(id).map(|pump| pump.reading_way)),
+        LineField::Calibration(_, _, part) => match part {
+            CalibrationField::Density => words("Density of the liquid caught", "Kept with the test."),
+            CalibrationField::Temperature => {
+                words("Temperature of the liquid caught", "For the record; may stay blank.")
+            }
+        },
+        LineField::Row(_, _, _, part) => match part {
+            RowField::Setting => words("Setting", "As the drive shows it."),
+            RowField::Seconds => words("Time", "How long was caught."),
+            RowField::Mass => words("Mass on the scale", "Vessel and liquid, or the liquid alone."),
+            RowField::Tare => words("Empty vessel", "Blank: the scale was set to zero with it."),
+        },
+        LineField::Tank(id, part) => tank(part, book.tank(id).map(|tank| tank.way)),
+        LineField::Transport(part) => transport(part),
+        LineField::Tolerance(part) => match part {
+            ToleranceField::Dose => words("Tolerance of doses, relative", ""),
+            ToleranceField::Moisture => words("Tolerance of moistures, dry-basis points", ""),
+            ToleranceField::MatWeight => words("Tolerance of the mat weight, relative", ""),
+            ToleranceField::Density => words("Tolerance of the board density, relative", ""),
+        },
+        LineField::Running(part) => match part {
+            RunningField::Belt => {
+                words("Belt scale reading, moist fibre", "With its moisture, as the belt scale shows it.")
+            }
+            RunningField::Moisture => words("Moisture of that fibre", ""),
+            RunningField::SampleArea => words("Mat sample, area", "Cut before the press."),
+            RunningField::SampleMass => words("Mat sample, mass", "Moist, as cut."),
+            RunningField::SampleMoisture => words("Mat sample, moisture", "Blank: taken from the flows."),
+        },
+        LineField::Card(part) => card(part, book.card_rows),
+        LineField::Delivery(part) => match part {
+            DeliveryField::Solids => words("Solids on the certificate, by mass", "Blank: as before."),
+            DeliveryField::Density => words("Density on the certificate", "Blank: as before."),
+            DeliveryField::MeasuredAt => words("Temperature of that density", ""),
+            DeliveryField::PumpedAt => words("Temperature at the pump", "Blank: the density is taken as measured."),
+            DeliveryField::Expansion => words(
+                "Thermal expansion, by volume",
+                "Of the liquid, from its data sheet; for many resins near 0.06 %/K, from memory.",
+            ),
+        },
+    }
+}
+
+fn pump(part: PumpField, way: Option<ReadingWay>) -> FieldWords {
+    match part {
+        PumpField::LeastSetting => words("Lowest setting allowed", "Blank: no limit."),
+        PumpField::MostSetting => words("Highest setting allowed", "Blank: no limit."),
+        PumpField::Share => words("Share of the liquid's flow", "100 % unless several pumps deliver it."),
+        PumpField::Nozzles => words("Number of nozzles", "Blank: nozzles are left out."),
+        PumpField::NozzleLeast => words("Least flow of one nozzle", "Below it the spray breaks up badly."),
+        PumpField::NozzleMost => words("Greatest flow of one nozzle", ""),
+        PumpField::PipeVolume => words("Pipe from valve to nozzles, volume", "Blank: left out of the changeover."),
+        PumpField::Reading => match way {
+            Some(ReadingWay::VolumeMeter) => words("Flow meter reading, by volume", "Blank: not read."),
+            Some(ReadingWay::Setting) => words("Setting of the drive now", "Blank: not read."),
+            Some(ReadingWay::MassMeter) | None => words("Flow meter reading, by mass", "Blank: not read."),
+        },
+    }
+}
+
+fn tank(part: TankField, way: Option<TankWay>) -> FieldWords {
+    match part {
+        TankField::Capacity => words("Volume when full", ""),
+        TankField::Heel => words("Volume that cannot be pumped out", "What stays below the outlet."),
+        TankField::Content => match way {
+            Some(TankWay::Volume) => words("Content now, by volume", "With what cannot be pumped out."),
+            Some(TankWay::Mass) => words("Content now, by mass", "With what cannot be pumped out."),
+            Some(TankWay::Level) | None => words("Level now, share of the full tank", ""),
+        },
+        TankField::LeadTime => words("From order to delivery", "Blank: no reminder."),
+    }
+}
+
+fn transport(part: TransportField) -> FieldWords {
+    match part {
+        TransportField::BlenderToFormer => words("From blender to former", "Bunker included, when it runs as usual."),
+        TransportField::FormerToPress => words("From former to press", ""),
+        TransportField::PressToSaw => words("From press exit to saw", ""),
+        TransportField::Mixing => words(
+            "Time for old and new to mix through",
+            "In blender, bunker and former; the board of that time is neither.",
+        ),
+        TransportField::StepGap => words("Between two moments of steps", "What one needs to set the next pumps."),
+    }
+}
+
+fn card(part: CardField, rows: CardRows) -> FieldWords {
+    match (part, rows) {
+        (CardField::FlowFrom, CardRows::Belt) => words("Lowest belt scale reading, moist fibre", ""),
+        (CardField::FlowTo, CardRows::Belt) => words("Highest belt scale reading, moist fibre", ""),
+        (CardField::FlowFrom, CardRows::OvenDry) => words("Lowest fibre flow, oven-dry", ""),
+        (CardField::FlowTo, CardRows::OvenDry) => words("Highest fibre flow, oven-dry", ""),
+        (CardField::FlowStep, _) => words("Step from row to row", ""),
+        (CardField::MoistureFrom, _) => words("Lowest fibre moisture", ""),
+        (CardField::MoistureTo, _) => words("Highest fibre moisture", ""),
+        (CardField::MoistureStep, _) => words("Step from column to column, dry-basis points", ""),
+    }
+}
+
+pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String {
+    let label = field(asked, context.book).label;
+    match asked {
+        LineField::Pump(id, _) => format!("{}, {}", pump_called(id, context), lower(label)),
+        LineField::Calibration(id, _, _) => format!("{}, catch test, {}", pump_called(id, context), lower(label)),
+        LineField::Row(pump, test, row, _) => {
+            format!("{}, {}", place(LinePlace::Row(pump, test, row), context), lower(label))
+        }
+        LineField::Tank(id, _) => format!("{}, {}", tank_called(id, context), lower(label)),
+        LineField::Transport(_)
+        | LineField::Tolerance(_)
+        | LineField::Running(_)
+        | LineField::Card(_)
+        | LineField::Delivery(_) => label.to_owned(),
+    }
+}
+
+/// A label in the middle of a name.
+fn lower(label: &str) -> String {
+    let mut chars = label.chars();
+    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
+}

@@ -1,0 +1,38 @@
+//! The line in English.
+
+mod field;
+mod figure;
+mod finding;
+mod name;
+mod reason;
+
+use crate::ui::text::LineWords;
+
+pub(super) const LINE: LineWords = LineWords {
+    field: field::field,
+    field_name: field::field_name,
+    figure: figure::figure,
+    run_figure: figure::run_figure,
+    deviation: figure::deviation,
+    place: name::place,
+    pump: name::pump,
+    tank: name::tank,
+    fed: name::fed,
+    liquid: name::liquid,
+    finding: finding::finding,
+    help: reason::help,
+    culprit: reason::culprit,
+    why: reason::why,
+    change: reason::change,
+    pipe: reason::pipe,
+    stop: name::stop,
+    standing: name::standing,
+    known: name::known,
+    setting_unit: name::setting_unit,
+    metering: name::metering,
+    model: name::model,
+    r_squared: name::r_squared,
+    reading_way: name::reading_way,
+    tank_way: name::tank_way,
+    card_rows: name::card_rows,
+};

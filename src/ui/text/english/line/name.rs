@@ -1,0 +1,143 @@
+//! Names of things at the line.
+
+use super::field::field_name;
+use crate::domain::line::changeover::Stop;
+use crate::domain::line::running::Known;
+use crate::domain::line::{
+    CardRows, Fed, LinePlace, Metering, Model, PumpDraft, PumpId, RSquared, ReadingWay, SettingUnit, Standing,
+    TankDraft, TankId, TankWay,
+};
+use crate::domain::{Draft, LiquidId};
+use crate::ui::text::LineContext;
+use crate::ui::text::english::name;
+use std::borrow::Cow;
+
+pub(super) fn pump(pump: &PumpDraft) -> Cow<'_, str> {
+    match pump.name.trim() {
+        "" => Cow::Owned(format!("Pump {}", pump.id.0)),
+        own => Cow::Borrowed(own),
+    }
+}
+
+pub(super) fn tank(tank: &TankDraft) -> Cow<'_, str> {
+    match tank.name.trim() {
+        "" => Cow::Owned(format!("Tank {}", tank.id.0)),
+        own => Cow::Borrowed(own),
+    }
+}
+
+pub(super) fn pump_called(id: PumpId, context: &LineContext<'_>) -> String {
+    context.book.pump(id).map_or_else(|| format!("Pump {}", id.0), |draft| pump(draft).into_owned())
+}
+
+pub(super) fn tank_called(id: TankId, context: &LineContext<'_>) -> String {
+    context.book.tank(id).map_or_else(|| format!("Tank {}", id.0), |draft| tank(draft).into_owned())
+}
+
+pub(super) fn liquid(id: LiquidId, draft: &Draft) -> String {
+    draft.liquid(id).map_or_else(|| "Liquid".to_owned(), |liquid| name::liquid(liquid).into_owned())
+}
+
+pub(super) fn fed(fed: Fed, draft: &Draft) -> String {
+    match fed {
+        Fed::Liquid(id) => liquid(id, draft),
+        Fed::Thinning(id) => format!("Thinning water of {}", liquid(id, draft)),
+        Fed::Water => "Water".to_owned(),
+    }
+}
+
+pub(super) fn place(place: LinePlace, context: &LineContext<'_>) -> String {
+    match place {
+        LinePlace::Field(field) => field_name(field, context),
+        LinePlace::Pump(pump) => pump_called(pump, context),
+        LinePlace::Calibration(pump, _) => format!("{}, catch test", pump_called(pump, context)),
+        LinePlace::Row(pump, test, row) => {
+            let rows = context.book.calibration(pump, test).map_or(&[][..], |test| &test.rows);
+            let number = rows.iter().position(|other| other.id == row).map_or(usize::from(row.0), |at| at + 1);
+            format!("{}, catch test, row {number}", pump_called(pump, context))
+        }
+        LinePlace::Tank(tank) => tank_called(tank, context),
+        LinePlace::Liquid(id) => liquid(id, context.plain.draft),
+        LinePlace::Water => "Water".to_owned(),
+        LinePlace::Line => "Line".to_owned(),
+    }
+}
+
+pub(super) fn stop(stop: Stop) -> &'static str {
+    match stop {
+        Stop::Blender => "Blender",
+        Stop::Former => "Former",
+        Stop::PressIn => "Press, in",
+        Stop::PressOut => "Press, out",
+        Stop::Saw => "Saw",
+    }
+}
+
+pub(super) fn standing(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Within => "within what was tested",
+        Standing::BelowTested => "below what was tested",
+        Standing::AboveTested => "above what was tested",
+        Standing::BelowLimit => "below the pump's lowest setting",
+        Standing::AboveLimit => "above the pump's highest setting",
+    }
+}
+
+pub(super) fn known(known: Known) -> &'static str {
+    match known {
+        Known::Read => "read",
+        Known::Assumed => "not read, taken as the recipe wants",
+    }
+}
+
+pub(super) fn setting_unit(unit: SettingUnit) -> &'static str {
+    match unit {
+        SettingUnit::Percent => "Percent of full setting",
+        SettingUnit::Hertz => "Frequency of the drive, Hz",
+        SettingUnit::Rpm => "Shaft speed, rpm",
+    }
+}
+
+pub(super) fn metering(metering: Metering) -> &'static str {
+    match metering {
+        Metering::Volume => "Volume: mass flow follows the density",
+        Metering::Mass => "Mass: mass flow does not follow the density",
+    }
+}
+
+pub(super) fn model(model: Model) -> &'static str {
+    match model {
+        Model::WithIntercept => "Line with intercept",
+        Model::ThroughOrigin => "Line through the origin",
+    }
+}
+
+pub(super) fn r_squared(r_squared: RSquared) -> &'static str {
+    match r_squared {
+        RSquared::Centred(_) => "R², about the mean",
+        RSquared::Uncentred(_) => "R², about zero (line through the origin)",
+    }
+}
+
+pub(super) fn reading_way(way: ReadingWay) -> &'static str {
+    match way {
+        ReadingWay::MassMeter => "Flow meter by mass",
+        ReadingWay::VolumeMeter => "Flow meter by volume",
+        ReadingWay::Setting => "Setting of the drive",
+    }
+}
+
+pub(super) fn tank_way(way: TankWay) -> &'static str {
+    match way {
+        TankWay::Level => "Level, share of the full tank",
+        TankWay::Volume => "Volume",
+        TankWay::Mass => "Mass",
+    }
+}
+
+pub(super) fn card_rows(rows: CardRows) -> &'static str {
+    match rows {
+        CardRows::Belt => "Belt scale reading, moist fibre",
+        CardRows::OvenDry => "Oven-dry fibre flow",
+    }
+}

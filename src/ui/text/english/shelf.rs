@@ -1,0 +1,110 @@
+//! The shelf.
+
+use crate::ui::text::{Message, ShelfPage};
+
+fn recipes(count: usize) -> String {
+    if count == 1 { "1 recipe".to_owned() } else { format!("{} recipes", grouped(count)) }
+}
+
+/// With a narrow space between groups of three digits, as numbers are shown elsewhere.
+fn grouped(count: usize) -> String {
+    let digits = count.to_string();
+    if digits.len() < 5 {
+        return digits;
+    }
+    let (head, tail) = digits.split_at(digits.len() - 3);
+    format!("{head}\u{202f}{tail}")
+}
+
+fn megabytes(bytes: usize) -> String {
+    let tenths = bytes.div_ceil(100_000);
+    format!("{}.{}\u{a0}MB", tenths / 10, tenths % 10)
+}
+
+pub(super) const SHELF: ShelfPage = ShelfPage {
+    title: "Shelf",
+    empty: "Nothing saved yet",
+    empty_hint: "Save a recipe and it stands here, in this browser only.",
+    search: "Search names, notes, tags and liquids",
+    none_match: "No recipe matches",
+    sort: "Sort",
+    newest: "Newest first",
+    oldest: "Oldest first",
+    by_name: "By name",
+    by_name_backwards: "By name, backwards",
+    open: "Open",
+    put_back: "Put back",
+    history: "History",
+    restore: "Take this revision up again",
+    unreadable: "Stored, but cannot be read",
+    unreadable_hint: "Each is kept as it is. Save its text to a file before anything else.",
+    aside: "Set aside",
+    aside_hint: "These could not be read and had to make room. They are kept as they were.",
+    save_text: "Save its text to a file",
+    key: "Key",
+    last_copy: "A recipe last went to a file on",
+    never_copied: "No recipe has gone to a file from here yet.",
+    copy_hint: "A browser may clear what it stores. What you saved to a file, it does not touch.",
+    choose_file: "Take in a file",
+    persist: "Ask the browser to keep this",
+    persisted: "The browser has promised to keep this.",
+    not_persisted: "The browser gave no promise. Save recipes to files now and then.",
+    draft_unread: "What was on the page before cannot be read. It is kept, and stands on the shelf under «Set aside» once you type.",
+    settings_unread: "Your settings cannot be read; the usual ones hold. They are kept, and stand on the shelf under «Set aside» once you change one.",
+    on_page: "on the recipe page",
+    versions: "Several versions stand side by side",
+    versions_hint: "Each was saved without the other. Open the one to go on with.",
+    new_name: "New name",
+    name_missing: "The name is still empty. Type one, or cancel.",
+    removed_ones: "Removed recipes",
+    removed_mark: "removed",
+    files: "Files and room",
+    saved_on: "saved",
+    kept: recipes,
+    found: |found, of| format!("{} of {}", grouped(found), recipes(of)),
+    more: |left| format!("Show more, {} left", grouped(left)),
+    room: |bytes| {
+        format!("The shelf takes {} of the browser's store, which mostly ends at 5\u{a0}MB.", megabytes(bytes))
+    },
+    opened: |name| format!("«{name}» is open."),
+    opened_over: |name, before| format!("«{name}» is open. «{before}» was not saved; Undo brings it back."),
+    removed: |name| format!("«{name}» is off the shelf."),
+    renamed: |from, to| format!("«{from}» is now called «{to}»."),
+    duplicated: |name| format!("«{name}» is on the shelf."),
+    restored: |name| format!("The older revision of «{name}» is taken up again."),
+    returned: |name| format!("«{name}» is back on the shelf."),
+    given_out: |file| format!("Saved to the file {file}."),
+    imported: |name| format!("«{name}» was taken in from the file and is on the shelf."),
+    already_there: |name| format!("«{name}» in the file is on the shelf already, unchanged. Nothing was added."),
+    file_too_large,
+    file_unreadable,
+    missing: |count| {
+        format!(
+            "{} that this tab knows are gone from the browser's store, perhaps cleared in another tab.",
+            records(count)
+        )
+    },
+    fill_again: "Write them back",
+    filled_again: |count| format!("{} written back.", records(count)),
+};
+
+fn records(count: usize) -> String {
+    if count == 1 { "1 record".to_owned() } else { format!("{} records", grouped(count)) }
+}
+
+fn file_too_large(bytes: u64, limit: u64) -> Message {
+    let kilobytes = |bytes: u64| format!("{}\u{a0}kB", bytes.div_ceil(1_000));
+    Message {
+        what: format!("The file has {}; at most {} are read.", kilobytes(bytes), kilobytes(limit)),
+        mend: "Check that it is a recipe: one with a dozen liquids has about 6\u{a0}kB. Nothing was changed."
+            .to_owned(),
+    }
+}
+
+fn file_unreadable(own: &str) -> Message {
+    let own = if own.is_empty() { String::new() } else { format!(" It says: «{own}».") };
+    Message {
+        what: format!("The browser could not read the file.{own}"),
+        mend: "Check that it is still there and that you may read it. Nothing was changed.".to_owned(),
+    }
+}

@@ -1,0 +1,36 @@
+//! The binder systems.
+
+use crate::ui::text::SystemsPage;
+
+pub(super) const SYSTEMS: SystemsPage = SystemsPage {
+    title: "Binder systems",
+    intro: "A binder system is a list of liquids with their doses. Take one into the recipe and change what differs at your mill.",
+    typical: "Typical systems",
+    own: "Your own",
+    no_own: "None of your own yet. Save the recipe's liquids as one.",
+    name: "Name of the system",
+    name_missing: "The name is still empty. Type one, such as «UF 66, winter».",
+    note: "Where its values come from",
+    replace_liquids: "Use in the recipe",
+    add_liquids: "Add to the recipe",
+    certificate_wins: "Typical values only, to start from. The supplier's certificate goes before them.",
+    liquid: "Liquid",
+    role: "For",
+    dose: "Dose",
+    solids: "Solids, by mass",
+    spray_solids: "thinned with water to",
+    density: "Density",
+    source: "Where the values come from",
+    no_source: "not said",
+    save: "Save as your own system",
+    save_hint: "The liquids that the recipe has now. A name that is taken already is saved over; that can be undone.",
+    no_liquids: "The recipe has no liquids to save. Add some there first.",
+    rename_hint: "New name",
+    edit_hint: "To change one: use it in the recipe, change it there, and save it here under the same name.",
+    taken: |name| format!("The recipe now has the liquids of «{name}»."),
+    added: |name| format!("The liquids of «{name}» stand beside the recipe's own."),
+    saved: |name| format!("«{name}» is saved as your own system."),
+    replaced: |name| format!("«{name}» is saved over what it was before."),
+    renamed: |from, to| format!("«{from}» is now called «{to}»."),
+    removed: |name| format!("«{name}» is removed."),
+};

@@ -1,0 +1,76 @@
+//! The words of the line.
+
+use super::{Context, FieldWords, FigureWords, Message};
+use crate::domain::line::changeover::Stop;
+use crate::domain::line::step::{Change, Pipe, Why};
+use crate::domain::line::{
+    CardRows, Check, Culprit, Fed, Help, Known, LineBook, LineField, LineFigure, LineFinding, LinePlace, Metering,
+    Model, PumpDraft, RSquared, ReadingWay, RunFigure, SettingUnit, Standing, TankDraft, TankWay,
+};
+use crate::domain::{Draft, LiquidId};
+use std::borrow::Cow;
+
+/// What a message at the line needs to name things and to show numbers.
+#[derive(Debug, Clone, Copy)]
+pub struct LineContext<'a> {
+    /// Units, recipe and currency.
+    pub plain: Context<'a>,
+    /// What was typed about the line.
+    pub book: &'a LineBook,
+}
+
+/// The words of the line in one language.
+pub struct LineWords {
+    /// Label and hint of a field. A pump's field is labelled without the pump's name.
+    pub field: fn(LineField, &LineBook) -> FieldWords,
+    /// A field by its full name, as messages call it: with the pump's or the tank's name.
+    pub field_name: fn(LineField, &LineContext<'_>) -> String,
+    /// Label and basis of a figure.
+    pub figure: fn(LineFigure) -> FigureWords,
+    /// Label and basis of a figure that is held against the recipe, a dose without its liquid's name.
+    pub run_figure: fn(RunFigure) -> FigureWords,
+    /// A deviation with its sign: "+2.1 %" relative, "−0.4 points".
+    pub deviation: fn(&Check, &LineContext<'_>) -> String,
+    /// What a place of the line is called, as messages begin.
+    pub place: fn(LinePlace, &LineContext<'_>) -> String,
+    /// What a pump is called: its own name, or its number while it has none.
+    pub pump: fn(&PumpDraft) -> Cow<'_, str>,
+    /// What a tank is called: its own name, or its number while it has none.
+    pub tank: fn(&TankDraft) -> Cow<'_, str>,
+    /// What a pump delivers or a tank holds, in this recipe.
+    pub fed: fn(Fed, &Draft) -> String,
+    /// A liquid of the recipe, for the log.
+    pub liquid: fn(LiquidId, &Draft) -> String,
+    /// What was found, and how to mend it.
+    pub finding: fn(&LineFinding, &LineContext<'_>) -> Message,
+    /// One way out, as a sentence.
+    pub help: fn(&Help, &LineContext<'_>) -> String,
+    /// A likely reason, and what to look at.
+    pub culprit: fn(&Culprit, &LineContext<'_>) -> Message,
+    /// Why a step stands where it stands, as a sentence.
+    pub why: fn(Why) -> &'static str,
+    /// What changes in a step, as a line to act on.
+    pub change: fn(&Change, &LineContext<'_>) -> String,
+    /// What a pipe needs in a changeover.
+    pub pipe: fn(Pipe) -> &'static str,
+    /// A place that the new furnish reaches.
+    pub stop: fn(Stop) -> &'static str,
+    /// Where a setting lies, in a few words to stand beside its mark.
+    pub standing: fn(Standing) -> &'static str,
+    /// Where a flow comes from.
+    pub known: fn(Known) -> &'static str,
+    /// The scale of a drive.
+    pub setting_unit: fn(SettingUnit) -> &'static str,
+    /// What a pump's setting fixes.
+    pub metering: fn(Metering) -> &'static str,
+    /// Which line is laid.
+    pub model: fn(Model) -> &'static str,
+    /// Which coefficient of determination it is.
+    pub r_squared: fn(RSquared) -> &'static str,
+    /// How a pump's flow is read.
+    pub reading_way: fn(ReadingWay) -> &'static str,
+    /// How a tank's content is read.
+    pub tank_way: fn(TankWay) -> &'static str,
+    /// What the rows of a rate card mean.
+    pub card_rows: fn(CardRows) -> &'static str,
+}

@@ -1,0 +1,270 @@
+//! Catch tests: rows as they come, and every entry that cannot be.
+
+use super::mill::Mill;
+use haulm::domain::finding::What;
+use haulm::domain::line::{
+    CalibrationField, CalibrationId, Feeds, LineField, LinePlace, LineWhat, Model, PumpField, PumpId, RSquared,
+    RowField, RowId, Setting, SettingUnit, Tie, check_line, drift, examine,
+};
+use haulm::domain::{Grade, Role, Substance};
+use haulm::quantity::Unit;
+use uom::si::f64::MassDensity;
+use uom::si::mass_density::kilogram_per_cubic_meter;
+
+const PUMP: PumpId = PumpId(1);
+/// The example's last catch test of that pump.
+const TEST: CalibrationId = CalibrationId(2);
+
+const fn row(row: u16, part: RowField) -> LineField {
+    LineField::Row(PUMP, TEST, RowId(row), part)
+}
+
+/// What is said about the catch test once `change` was made.
+fn said(change: impl FnOnce(&mut Mill)) -> Vec<(Grade, LinePlace, LineWhat)> {
+    let mut mill = Mill::new();
+    change(&mut mill);
+    let examined = examine(&mill.book, PUMP, TEST).unwrap();
+    let stopped = examined.findings.iter().any(|finding| finding.grade == Grade::Stop);
+    assert_eq!(examined.calibration.is_none(), stopped, "a test counts unless something stands in the way");
+    examined.findings.into_iter().map(|finding| (finding.grade, finding.place, finding.what)).collect()
+}
+
+#[track_caller]
+fn check(change: impl FnOnce(&mut Mill), grade: Grade, place: LinePlace, what: impl Fn(&LineWhat) -> bool) {
+    let found = said(change);
+    assert!(found.iter().any(|(g, p, w)| (*g, *p) == (grade, place) && what(w)), "{found:#?}");
+}
+
+#[test]
+fn the_example_has_nothing_to_say() {
+    let mill = Mill::new();
+    assert_eq!(mill.line().findings, vec![]);
+    assert_eq!(said(|_| ()), vec![]);
+}
+
+#[test]
+fn what_cannot_be_is_said() {
+    let at = LinePlace::Field;
+    let whole = LinePlace::Calibration(PUMP, TEST);
+    let kg =
+        |row_id, part, text: &'static str| move |mill: &mut Mill| mill.put(row(row_id, part), text, Unit::Kilogram);
+    check(
+        |mill| mill.put(row(2, RowField::Seconds), "0", Unit::Second),
+        Grade::Stop,
+        at(row(2, RowField::Seconds)),
+        |what| matches!(what, LineWhat::Entry(What::NotAllowed { .. })),
+    );
+    check(kg(1, RowField::Mass, "-3"), Grade::Stop, at(row(1, RowField::Mass)), |what| {
+        matches!(what, LineWhat::Entry(What::NotAllowed { .. }))
+    });
+    check(
+        kg(1, RowField::Tare, "5"),
+        Grade::Stop,
+        at(row(1, RowField::Mass)),
+        |what| matches!(what, LineWhat::NegativeMass { net } if (net.base + 2.29).abs() < 1e-9),
+    );
+    check(
+        |mill| {
+            mill.put(
+                LineField::Tank(haulm::domain::line::TankId(1), haulm::domain::line::TankField::Capacity),
+                "5",
+                Unit::Litre,
+            );
+            mill.put(
+                LineField::Tank(haulm::domain::line::TankId(1), haulm::domain::line::TankField::Heel),
+                "0",
+                Unit::Litre,
+            );
+        },
+        Grade::Stop,
+        at(row(3, RowField::Mass)),
+        |what| matches!(what, LineWhat::AboveTank { most, .. } if (most.base - 6.15).abs() < 1e-9),
+    );
+    check(
+        |mill| mill.put(row(3, RowField::Setting), "30", Unit::Percent),
+        Grade::Unusual,
+        at(row(3, RowField::Setting)),
+        |what| matches!(what, LineWhat::SettingsNotIncreasing { before } if (before.base - 0.35).abs() < 1e-12),
+    );
+    check(
+        |mill| (1..=5).for_each(|id| mill.put(row(id, RowField::Setting), "40", Unit::Percent)),
+        Grade::Stop,
+        whole,
+        |what| *what == LineWhat::OneSetting,
+    );
+    check(
+        |mill| mill.book.pump_mut(PUMP).unwrap().calibration_mut(TEST).unwrap().rows.truncate(2),
+        Grade::Stop,
+        whole,
+        |what| *what == LineWhat::FewRows { rows: 2, least: 3 },
+    );
+    check(
+        |mill| {
+            for (id, mass) in [(1, "10"), (2, "8"), (3, "6"), (4, "4"), (5, "2")] {
+                mill.put(row(id, RowField::Mass), mass, Unit::Kilogram);
+            }
+        },
+        Grade::Stop,
+        whole,
+        |what| *what == LineWhat::FlowNotIncreasing,
+    );
+    check(
+        |mill| mill.put(LineField::Calibration(PUMP, TEST, CalibrationField::Density), "", Unit::KilogramPerCubicMetre),
+        Grade::Stop,
+        at(LineField::Calibration(PUMP, TEST, CalibrationField::Density)),
+        |what| *what == LineWhat::Entry(What::Missing),
+    );
+    check(kg(3, RowField::Mass, "7,1.2"), Grade::Stop, at(row(3, RowField::Mass)), |what| {
+        matches!(what, LineWhat::Entry(What::Unreadable(_)))
+    });
+}
+
+#[test]
+fn a_suspicious_row_is_pointed_at_and_still_counts() {
+    let place = LinePlace::Row(PUMP, TEST, RowId(3));
+    let spoil = |mill: &mut Mill| mill.put(row(3, RowField::Mass), "7.6", Unit::Kilogram);
+    check(spoil, Grade::Unusual, place, |what| matches!(what, LineWhat::Suspect { .. }));
+    let mut mill = Mill::new();
+    spoil(&mut mill);
+    let with = examine(&mill.book, PUMP, TEST).unwrap();
+    assert_eq!((with.rows.len(), with.calibration.is_some()), (5, true));
+    // Set aside by the user, and by nobody else.
+    mill.book.pump_mut(PUMP).unwrap().calibration_mut(TEST).unwrap().row_mut(RowId(3)).unwrap().set_aside = true;
+    let without = examine(&mill.book, PUMP, TEST).unwrap();
+    assert_eq!((without.rows.len(), without.suspects.len()), (4, 0));
+}
+
+#[test]
+fn the_line_appears_as_rows_come() {
+    let mut mill = Mill::new();
+    let id = mill.book.pump_mut(PUMP).unwrap().start_calibration(7);
+    let blank = examine(&mill.book, PUMP, id).unwrap();
+    assert!(blank.fit.is_none() && blank.calibration.is_none());
+    mill.put(LineField::Calibration(PUMP, id, CalibrationField::Density), "1230", Unit::KilogramPerCubicMetre);
+    for (at, (setting, mass)) in (1..).zip([("20", "2.7"), ("60", "7.9"), ("80", "10.6")]) {
+        let field = |part| LineField::Row(PUMP, id, RowId(at), part);
+        mill.put(field(RowField::Setting), setting, Unit::Percent);
+        mill.put(field(RowField::Seconds), "60", Unit::Second);
+        mill.put(field(RowField::Mass), mass, Unit::Kilogram);
+        let examined = examine(&mill.book, PUMP, id).unwrap();
+        assert_eq!(examined.rows.len(), usize::from(at));
+        assert_eq!(examined.fit.is_some(), at >= 2, "two rows fix a line");
+        assert_eq!(examined.calibration.is_some(), at >= 3, "three make it count");
+    }
+    // It is the last one that counts, and the others are kept.
+    let pump = mill.line().pumps.remove(0);
+    assert_eq!(pump.calibrations.iter().map(|test| test.id.0).collect::<Vec<_>>(), [1, 2, 3]);
+    assert_eq!(pump.last().unwrap().id, id);
+}
+
+/// Worked by hand: 2.71 kg in 60 s with a vessel of 0.5 kg are 2.21 kg, 132.6 kg/h.
+#[test]
+fn the_vessel_is_taken_off() {
+    let mut mill = Mill::new();
+    mill.put(row(1, RowField::Tare), "500 g", Unit::Kilogram);
+    let caught = examine(&mill.book, PUMP, TEST).unwrap().rows[0];
+    assert!((Unit::KilogramPerHour.from_base(caught.flow().value) - 132.6).abs() < 1e-9);
+}
+
+#[test]
+fn a_line_through_the_origin_says_so() {
+    let mut mill = Mill::new();
+    mill.book.pump_mut(PUMP).unwrap().model = Model::ThroughOrigin;
+    let fit = examine(&mill.book, PUMP, TEST).unwrap().fit.unwrap();
+    assert!(matches!(fit.r_squared, Some(RSquared::Uncentred(r)) if r > 0.999) && fit.intercept == 0.0);
+}
+
+#[test]
+fn pumps_are_held_against_each_other() {
+    let mut mill = Mill::new();
+    mill.book.pumps[1].name = " p1 Binder ".to_owned();
+    mill.book.pumps[2].feeds = mill.book.pumps[0].feeds.clone();
+    let found = mill.line().findings;
+    let places: Vec<_> = found.iter().map(|finding| (finding.place, finding.grade)).collect();
+    let share = LinePlace::Field(LineField::Pump(PUMP, PumpField::Share));
+    assert_eq!(places, [(LinePlace::Pump(PumpId(2)), Grade::Unusual), (share, Grade::Unusual)]);
+    assert!(matches!(found[0].what, LineWhat::SamePumpName));
+    assert!(matches!(found[1].what, LineWhat::SharesNotWhole { sum } if (sum.base - 2.0).abs() < 1e-12));
+}
+
+#[test]
+fn limits_and_nozzles_that_contradict_are_said() {
+    let field = |part| LineField::Pump(PUMP, part);
+    let cases: [(PumpField, &str, PumpField, LineWhat); 5] = [
+        (PumpField::LeastSetting, "96", PumpField::MostSetting, LineWhat::LimitsCrossed),
+        (PumpField::NozzleLeast, "41", PumpField::NozzleMost, LineWhat::WindowCrossed),
+        (PumpField::Nozzles, "2.5", PumpField::Nozzles, LineWhat::NotWhole),
+        (PumpField::NozzleMost, "", PumpField::NozzleMost, LineWhat::NozzlesIncomplete),
+        (PumpField::Nozzles, "", PumpField::Nozzles, LineWhat::NozzlesIncomplete),
+    ];
+    for (typed, text, place, what) in cases {
+        let mut mill = Mill::new();
+        mill.book.entry_mut(field(typed)).unwrap().text = text.to_owned();
+        let found = mill.line().findings;
+        assert!(found.iter().any(|f| f.place == LinePlace::Field(field(place)) && f.what == what), "{found:#?}");
+    }
+}
+
+#[test]
+fn a_tie_follows_the_liquid_by_name_or_by_kind() {
+    let mill = Mill::new();
+    let mut draft = mill.draft.clone();
+    let feeds = mill.book.pumps[0].feeds.clone();
+    let was = feeds.within(&draft).unwrap();
+    draft.liquids.reverse();
+    assert_eq!(feeds.within(&draft), Some(was), "the order means nothing");
+    draft.liquid_mut(haulm::domain::LiquidId(1)).unwrap().name = draft.liquids[1].name.to_uppercase();
+    assert_eq!(feeds.within(&draft), Some(was), "nor does the case");
+    draft.liquid_mut(haulm::domain::LiquidId(1)).unwrap().name = "another".to_owned();
+    assert_eq!(feeds.within(&draft), None);
+    let by_kind = Feeds::Liquid(Tie { name: String::new(), role: Role::Binder, substance: Substance::Pmdi });
+    assert_eq!(by_kind.within(&draft), Some(was), "without a name the kind decides");
+}
+
+#[test]
+fn identical_catch_tests_have_not_drifted() {
+    let mut mill = Mill::new();
+    let pump = mill.book.pump_mut(PUMP).unwrap();
+    let mut again = pump.calibration(TEST).unwrap().clone();
+    again.id = CalibrationId(9);
+    pump.calibrations = vec![pump.calibration(TEST).unwrap().clone(), again];
+    let pump = mill.line().pumps.remove(0);
+    let drifts = drift(&pump, Setting(0.5), MassDensity::new::<kilogram_per_cubic_meter>(1230.0));
+    assert_eq!((drifts.len(), drifts[0].change.unwrap().value, drifts[0].certain), (1, 0.0, Some(false)));
+}
+
+/// A pump that meters volume delivers more mass of a denser liquid; both its tests are brought to one density.
+#[test]
+fn drift_is_not_a_change_of_density() {
+    let mut mill = Mill::new();
+    let pump = mill.book.pump_mut(PUMP).unwrap();
+    let old = pump.calibration(TEST).unwrap().clone();
+    let mut denser = old.clone();
+    denser.id = CalibrationId(9);
+    denser.density.text = "1291.5".to_owned();
+    for row in &mut denser.rows {
+        row.mass.text = format!("{}", row.mass.text.parse::<f64>().unwrap() * 1.05);
+    }
+    pump.calibrations = vec![old, denser];
+    let pump = mill.line().pumps.remove(0);
+    let drift = drift(&pump, Setting(0.5), MassDensity::new::<kilogram_per_cubic_meter>(1230.0))[0];
+    assert!(drift.change.unwrap().value.abs() < 1e-12);
+}
+
+#[test]
+fn the_examples_binder_pump_has_drifted() {
+    let mill = Mill::new();
+    let drift = mill.sheet().rows[0].drift.unwrap();
+    assert_eq!(drift.certain, Some(true));
+    assert!((0.01..0.03).contains(&drift.change.unwrap().value));
+}
+
+#[test]
+fn another_scale_keeps_what_was_typed() {
+    let mut mill = Mill::new();
+    let pump = mill.book.pump_mut(PUMP).unwrap();
+    pump.set_unit(SettingUnit::Rpm);
+    assert_eq!((pump.most_setting.text.as_str(), pump.most_setting.unit), ("95", Unit::TurnPerMinute));
+    let checked = check_line(&mill.book);
+    assert_eq!(checked.pumps[0].last().unwrap().rows[0].setting, Setting(20.0));
+}

@@ -1,0 +1,506 @@
+//! Every message of the line in words: a snapshot of each, and what holds for all of them.
+
+use super::mill::Mill;
+use haulm::domain::finding::What;
+use haulm::domain::line::changeover::Stop;
+use haulm::domain::line::step::{Change, Pipe, Why};
+use haulm::domain::line::{
+    CalibrationField, CalibrationId, CardField, CardRows, Check, Culprit, DeliveryField, Deviation, Fed, Help, Known,
+    LineField, LineFigure, LineFinding, LinePlace, LineWhat, Metering, Model, PumpField, PumpId, RSquared, ReadingWay,
+    RowField, RowId, RunFigure, RunningField, Setting, SettingUnit, Standing, TankField, TankId, TankWay,
+    ToleranceField, TransportField, check_line, setting_sheet,
+};
+use haulm::domain::{Grade, LiquidId, work_out};
+use haulm::quantity::format::DecimalMark;
+use haulm::quantity::kind::System;
+use haulm::quantity::{Amount, Kind, Moisture, Solids, Unit, Units};
+use haulm::ui::text::{Context, ENGLISH, LineContext, Message};
+use std::collections::BTreeSet;
+use std::fmt::Write;
+use uom::si::f64::{MassRate, Ratio, Volume};
+use uom::si::mass_rate::kilogram_per_second;
+use uom::si::ratio::percent;
+use uom::si::volume::liter;
+
+macro_rules! snapshot {
+    ($name:literal, $text:expr) => {
+        insta::with_settings!(
+            {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
+            { insta::assert_snapshot!(concat!("line_", $name), $text) }
+        )
+    };
+}
+
+const PUMP: PumpId = PumpId(1);
+const TEST: CalibrationId = CalibrationId(2);
+const TANK: TankId = TankId(1);
+
+/// Words that blame or plead, and what leaks from the program.
+const NEVER: &[&str] = &["invalid", "please", "nan", "inf", "unwrap", "error"];
+
+fn sound(text: &str) {
+    let lower = text.to_lowercase();
+    for word in lower.split(|c: char| !c.is_alphanumeric()) {
+        assert!(!NEVER.contains(&word), "{word:?} in {text:?}");
+    }
+    for leak in ["Some(", "None", "Amount {", "  ", " ,", " ."] {
+        assert!(!text.contains(leak), "{leak:?} in {text:?}");
+    }
+    assert!(!text.contains("..") || text.contains('«'), "{text:?}");
+}
+
+fn written(message: &Message) -> String {
+    for part in [&message.what, &message.mend] {
+        sound(part);
+        assert!(part.ends_with(['.', '?']), "no whole sentence: {part:?}");
+    }
+    format!("  {}\n    → {}\n", message.what, message.mend)
+}
+
+fn with<T>(mill: &Mill, units: &Units, tell: impl FnOnce(&LineContext<'_>) -> T) -> T {
+    tell(&LineContext { plain: Context { units, draft: &mill.draft, currency: "€" }, book: &mill.book })
+}
+
+const fn flow(base: f64) -> Amount {
+    Amount::from_base(Kind::PumpFlow, base / 3.6e6)
+}
+
+const fn fibre(base: f64) -> Amount {
+    Amount::from_base(Kind::FibreFlow, base / 3_600.0)
+}
+
+fn rate(kilograms_per_hour: f64) -> MassRate {
+    MassRate::new::<kilogram_per_second>(kilograms_per_hour / 3_600.0)
+}
+
+fn moist(value: f64) -> Moisture {
+    Moisture::from_dry_basis(value / 100.0).unwrap()
+}
+
+/// One of each, in the order of the enum. Without a wildcard, so that a new one does not compile unless it is
+/// told here.
+fn which(what: &LineWhat) -> &'static str {
+    match what {
+        LineWhat::Entry(_) => "entry",
+        LineWhat::SettingsNotIncreasing { .. } => "settings not increasing",
+        LineWhat::NegativeMass { .. } => "negative mass",
+        LineWhat::AboveTank { .. } => "above the tank",
+        LineWhat::FewRows { .. } => "few rows",
+        LineWhat::OneSetting => "one setting",
+        LineWhat::FlowNotIncreasing => "flow not increasing",
+        LineWhat::Suspect { .. } => "suspect",
+        LineWhat::NotCalibrated => "not calibrated",
+        LineWhat::NotWhole => "not whole",
+        LineWhat::LimitsCrossed => "limits crossed",
+        LineWhat::WindowCrossed => "window crossed",
+        LineWhat::NozzlesIncomplete => "nozzles incomplete",
+        LineWhat::SamePumpName => "same name",
+        LineWhat::SharesNotWhole { .. } => "shares",
+        LineWhat::NoPumps => "no pumps",
+        LineWhat::NoRecipe => "no recipe",
+        LineWhat::NoPump => "no pump",
+        LineWhat::NotInRecipe => "not in the recipe",
+        LineWhat::OutOfReach { .. } => "out of reach",
+        LineWhat::NozzlesTooFew { .. } => "nozzles too few",
+        LineWhat::NozzlesTooMany { .. } => "nozzles too many",
+        LineWhat::NozzlesBetween { .. } => "nozzles between",
+        LineWhat::OverFull => "over full",
+        LineWhat::TankEmpty => "tank empty",
+        LineWhat::HeelTooLarge => "heel",
+        LineWhat::OrderNow { .. } => "order now",
+        LineWhat::SampleIncomplete => "sample",
+        LineWhat::Assumed => "assumed",
+        LineWhat::RangeCrossed => "range crossed",
+        LineWhat::TooManySteps { .. } => "too many steps",
+        LineWhat::NoTransport => "no transport time",
+        LineWhat::NoPressTime => "no press time",
+        LineWhat::NothingChanges => "nothing changes",
+        LineWhat::WetBetween { .. } => "wet between",
+        LineWhat::NoExpansion => "no expansion",
+        LineWhat::NothingDelivered => "nothing delivered",
+        LineWhat::NoLiquid => "no liquid",
+    }
+}
+
+fn all() -> Vec<(LinePlace, LineWhat)> {
+    use LinePlace as P;
+    use LineWhat as W;
+    let pump = P::Pump(PUMP);
+    let test = P::Calibration(PUMP, TEST);
+    let row = |part| P::Field(LineField::Row(PUMP, TEST, RowId(3), part));
+    let field = |part| P::Field(LineField::Pump(PUMP, part));
+    let tank = P::Tank(TANK);
+    let at = |value: f64| Amount::from_base(Kind::SettingPercent, value / 100.0);
+    let reach = |standing, setting, help| W::OutOfReach {
+        standing,
+        setting,
+        least_fibre: Some(fibre(4_000.0)),
+        most_fibre: Some(fibre(15_900.0)),
+        help,
+    };
+    vec![
+        (row(RowField::Mass), W::Entry(What::Missing)),
+        (row(RowField::Setting), W::SettingsNotIncreasing { before: at(35.0) }),
+        (row(RowField::Mass), W::NegativeMass { net: Amount::from_base(Kind::BatchMass, -0.35) }),
+        (row(RowField::Mass), W::AboveTank { tank: TANK, most: Amount::from_base(Kind::BatchMass, 24_600.0) }),
+        (test, W::FewRows { rows: 2, least: 3 }),
+        (test, W::OneSetting),
+        (test, W::FlowNotIncreasing),
+        (
+            P::Row(PUMP, TEST, RowId(3)),
+            W::Suspect {
+                studentised: Amount::from_base(Kind::Ratio, -12.34),
+                from: Amount::from_base(Kind::Ratio, 9.925),
+            },
+        ),
+        (pump, W::NotCalibrated),
+        (field(PumpField::Nozzles), W::NotWhole),
+        (field(PumpField::MostSetting), W::LimitsCrossed),
+        (field(PumpField::NozzleMost), W::WindowCrossed),
+        (field(PumpField::NozzleMost), W::NozzlesIncomplete),
+        (P::Pump(PumpId(2)), W::SamePumpName),
+        (field(PumpField::Share), W::SharesNotWhole { sum: Amount::from_base(Kind::Share, 2.0) }),
+        (P::Line, W::NoPumps),
+        (P::Line, W::NoRecipe),
+        (P::Liquid(LiquidId(2)), W::NoPump),
+        (P::Water, W::NoPump),
+        (pump, W::NotInRecipe),
+        (
+            pump,
+            reach(
+                Standing::AboveTested,
+                Some(at(84.6)),
+                vec![
+                    Help::TestTo(Setting(0.846), SettingUnit::Percent),
+                    Help::FibreAtMost(rate(15_900.0)),
+                    Help::Solids(Solids::new(0.72).unwrap()),
+                    Help::OtherPump(rate(680.0)),
+                ],
+            ),
+        ),
+        (pump, reach(Standing::AboveLimit, Some(at(124.0)), vec![Help::OtherPump(rate(1_000.0))])),
+        (pump, reach(Standing::BelowTested, Some(at(12.0)), vec![])),
+        (
+            pump,
+            W::OutOfReach {
+                standing: Standing::BelowLimit,
+                setting: None,
+                least_fibre: None,
+                most_fibre: None,
+                help: vec![Help::OtherPump(rate(3.0))],
+            },
+        ),
+        (pump, W::NozzlesTooFew { each: flow(55.0), most: flow(40.0) }),
+        (pump, W::NozzlesTooMany { each: flow(9.0), least: flow(15.0) }),
+        (pump, W::NozzlesBetween { open: 1 }),
+        (tank, W::OverFull),
+        (tank, W::TankEmpty),
+        (P::Field(LineField::Tank(TANK, TankField::Heel)), W::HeelTooLarge),
+        (tank, W::OrderNow { left: Amount::from_base(Kind::ShiftTime, 28.6 * 3_600.0) }),
+        (P::Field(LineField::Running(RunningField::SampleArea)), W::SampleIncomplete),
+        (pump, W::Assumed),
+        (P::Field(LineField::Card(CardField::FlowTo)), W::RangeCrossed),
+        (P::Field(LineField::Card(CardField::MoistureStep)), W::TooManySteps { most: 30 }),
+        (P::Field(LineField::Transport(TransportField::BlenderToFormer)), W::NoTransport),
+        (P::Line, W::NoPressTime),
+        (P::Line, W::NothingChanges),
+        (P::Line, W::WetBetween { moisture: Amount::from_base(Kind::Moisture, 0.131) }),
+        (P::Field(LineField::Delivery(DeliveryField::Expansion)), W::NoExpansion),
+        (P::Line, W::NothingDelivered),
+        (P::Line, W::NoLiquid),
+    ]
+}
+
+fn told(mill: &Mill, units: &Units) -> String {
+    let mut text = String::new();
+    for (place, what) in all() {
+        let title = which(&what);
+        let message = with(mill, units, |context| {
+            (ENGLISH.line.finding)(&LineFinding::new(Grade::Unusual, place, what.clone()), context)
+        });
+        write!(text, "{title}\n{}\n", written(&message)).unwrap();
+    }
+    text
+}
+
+#[test]
+fn findings() {
+    let kinds: BTreeSet<_> = all().iter().map(|(_, what)| which(what)).collect();
+    assert_eq!(kinds.len(), 38, "one of each");
+    snapshot!("findings", told(&Mill::new(), &Units::default()));
+}
+
+#[test]
+fn findings_in_us_units_with_a_comma() {
+    let mut units = Units::default();
+    units.set_system(System::Us);
+    units.mark = DecimalMark::Comma;
+    snapshot!("findings_in_us_units_with_a_comma", told(&Mill::new(), &units));
+}
+
+/// What the check itself says of entries that cannot be.
+#[test]
+fn entries() {
+    let row = |row, part| LineField::Row(PUMP, TEST, RowId(row), part);
+    let cases: &[(LineField, &str, Unit)] = &[
+        (row(2, RowField::Seconds), "0", Unit::Second),
+        (row(2, RowField::Seconds), "3", Unit::Second),
+        (row(1, RowField::Mass), "-3", Unit::Kilogram),
+        (row(1, RowField::Mass), "two", Unit::Kilogram),
+        (row(1, RowField::Setting), "30 Hz", Unit::Percent),
+        (row(1, RowField::Setting), "200", Unit::Percent),
+        (LineField::Calibration(PUMP, TEST, CalibrationField::Density), "", Unit::KilogramPerCubicMetre),
+        (LineField::Pump(PUMP, PumpField::Share), "0", Unit::Percent),
+        (LineField::Tank(TANK, TankField::Content), "142", Unit::Percent),
+        (LineField::Transport(TransportField::StepGap), "", Unit::Second),
+        (LineField::Tolerance(ToleranceField::Dose), "0.01", Unit::Percent),
+    ];
+    let mut text = String::new();
+    for (field, typed, unit) in cases {
+        let mut mill = Mill::new();
+        mill.put(*field, typed, *unit);
+        for finding in check_line(&mill.book).findings {
+            let message = with(&mill, &Units::default(), |context| (ENGLISH.line.finding)(&finding, context));
+            write!(text, "  [{}]\n{}", (ENGLISH.grade)(finding.grade), written(&message)).unwrap();
+        }
+        text.push('\n');
+    }
+    snapshot!("entries", text);
+}
+
+/// What the sheet says when the line runs twice as fast, worked out and not made up.
+#[test]
+fn a_sheet_at_its_limits() {
+    let mut mill = Mill::new();
+    mill.draft.plain.fibre_flow.text = "19000".to_owned();
+    mill.case = work_out(&mill.draft).case.unwrap();
+    let sheet = setting_sheet(&mill.draft, &mill.case, &mill.line());
+    let mut text = String::new();
+    for finding in &sheet.findings {
+        let message = with(&mill, &Units::default(), |context| (ENGLISH.line.finding)(finding, context));
+        text.push_str(&written(&message));
+    }
+    snapshot!("sheet_at_its_limits", text);
+}
+
+#[test]
+fn culprits() {
+    let share = Ratio::new::<percent>;
+    let shift = share(-9.1);
+    let cases = [
+        Culprit::MoistureReading { shift, read: moist(4.5), implied: moist(12.0) },
+        Culprit::MoistureReading { shift: share(0.0), read: moist(4.5), implied: moist(5.6) },
+        Culprit::FibreFlow { shift, explained_by: Some(moist(15.0)) },
+        Culprit::FibreFlow { shift: share(12.0), explained_by: None },
+        Culprit::Flow { fed: Fed::Liquid(LiquidId(1)), pump: Some(PUMP), by: share(8.0) },
+        Culprit::Flow { fed: Fed::Thinning(LiquidId(2)), pump: None, by: share(-8.0) },
+        Culprit::Flow { fed: Fed::Water, pump: Some(PumpId(3)), by: share(-12.0) },
+        Culprit::Former { by: share(5.0) },
+        Culprit::WayToFormer { by: share(-0.9) },
+    ];
+    let mill = Mill::new();
+    let text: String = cases
+        .iter()
+        .map(|culprit| written(&with(&mill, &Units::default(), |context| (ENGLISH.line.culprit)(culprit, context))))
+        .collect();
+    snapshot!("culprits", text);
+}
+
+#[test]
+fn steps() {
+    let pump = |from, to, pipe: Option<Pipe>| Change::Pump {
+        pump: PUMP,
+        fed: Fed::Liquid(LiquidId(1)),
+        unit: SettingUnit::Percent,
+        from: rate(from),
+        to: rate(to),
+        setting_from: (from > 0.0).then_some(Setting(0.425)),
+        setting_to: (to > 0.0 && pipe != Some(Pipe::Displaces)).then_some(Setting(0.51)),
+        pipe: pipe.map(|way| (way, Volume::new::<liter>(6.0), None)),
+    };
+    let changes = [
+        Change::FibreMoisture { from: moist(4.5), to: moist(4.0) },
+        Change::Fibre { from: rate(8_500.0), to: rate(9_000.0), to_wet: rate(9_400.0) },
+        pump(340.0, 410.0, None),
+        pump(340.0, 0.0, Some(Pipe::Flush)),
+        pump(0.0, 410.0, Some(Pipe::Fills)),
+        pump(340.0, 410.0, Some(Pipe::Displaces)),
+    ];
+    let mill = Mill::new();
+    let mut text = String::new();
+    for change in &changes {
+        let line = with(&mill, &Units::default(), |context| (ENGLISH.line.change)(change, context));
+        sound(&line);
+        writeln!(text, "{line}").unwrap();
+    }
+    for why in Why::ALL {
+        writeln!(text, "{}", (ENGLISH.line.why)(*why)).unwrap();
+    }
+    for pipe in [Pipe::Fills, Pipe::Flush, Pipe::Displaces] {
+        writeln!(text, "{}", (ENGLISH.line.pipe)(pipe)).unwrap();
+    }
+    snapshot!("steps", text);
+}
+
+/// Every field of the example's line, with its full name.
+fn fields() -> Vec<LineField> {
+    let mut fields = Vec::new();
+    fields.extend(PumpField::ALL.iter().map(|part| LineField::Pump(PUMP, *part)));
+    fields.extend(CalibrationField::ALL.iter().map(|part| LineField::Calibration(PUMP, TEST, *part)));
+    fields.extend(RowField::ALL.iter().map(|part| LineField::Row(PUMP, TEST, RowId(2), *part)));
+    fields.extend(TankField::ALL.iter().map(|part| LineField::Tank(TANK, *part)));
+    fields.extend(TransportField::ALL.iter().map(|part| LineField::Transport(*part)));
+    fields.extend(ToleranceField::ALL.iter().map(|part| LineField::Tolerance(*part)));
+    fields.extend(RunningField::ALL.iter().map(|part| LineField::Running(*part)));
+    fields.extend(CardField::ALL.iter().map(|part| LineField::Card(*part)));
+    fields.extend(DeliveryField::ALL.iter().map(|part| LineField::Delivery(*part)));
+    fields
+}
+
+#[test]
+fn names() {
+    let mill = Mill::new();
+    let mut text = String::new();
+    let mut labels = BTreeSet::new();
+    let mut keys = BTreeSet::new();
+    for field in fields() {
+        let words = (ENGLISH.line.field)(field, &mill.book);
+        let name = with(&mill, &Units::default(), |context| (ENGLISH.line.field_name)(field, context));
+        assert!(mill.book.entry(field).is_some(), "{field:?}");
+        assert!(keys.insert(field.key()), "{}", field.key());
+        assert!(labels.insert(name.clone()), "two fields of one name: {name}");
+        sound(&name);
+        sound(words.hint);
+        writeln!(text, "{}: {name} ({})", field.key(), words.hint).unwrap();
+    }
+    text.push('\n');
+    for unit in SettingUnit::ALL {
+        writeln!(text, "{}", (ENGLISH.line.setting_unit)(*unit)).unwrap();
+    }
+    for metering in Metering::ALL {
+        writeln!(text, "{}", (ENGLISH.line.metering)(*metering)).unwrap();
+    }
+    for model in Model::ALL {
+        writeln!(text, "{}", (ENGLISH.line.model)(*model)).unwrap();
+    }
+    for r_squared in [RSquared::Centred(1.0), RSquared::Uncentred(1.0)] {
+        writeln!(text, "{}", (ENGLISH.line.r_squared)(r_squared)).unwrap();
+    }
+    for way in ReadingWay::ALL {
+        writeln!(text, "{}", (ENGLISH.line.reading_way)(*way)).unwrap();
+    }
+    for way in TankWay::ALL {
+        writeln!(text, "{}", (ENGLISH.line.tank_way)(*way)).unwrap();
+    }
+    for rows in CardRows::ALL {
+        writeln!(text, "{}", (ENGLISH.line.card_rows)(*rows)).unwrap();
+    }
+    for stop in Stop::ALL {
+        writeln!(text, "{}", (ENGLISH.line.stop)(*stop)).unwrap();
+    }
+    for known in [Known::Read, Known::Assumed] {
+        writeln!(text, "{}", (ENGLISH.line.known)(known)).unwrap();
+    }
+    snapshot!("names", text);
+}
+
+#[test]
+fn things_without_a_name_have_their_number() {
+    let mut mill = Mill::new();
+    mill.book.pumps[0].name.clear();
+    mill.book.tanks[0].name = "  ".to_owned();
+    assert_eq!((ENGLISH.line.pump)(&mill.book.pumps[0]), "Pump 1");
+    assert_eq!((ENGLISH.line.tank)(&mill.book.tanks[0]), "Tank 1");
+}
+
+#[test]
+fn deviations_have_their_sign() {
+    let mill = Mill::new();
+    let check = |deviation| Check {
+        figure: RunFigure::Water,
+        actual: Amount::from_base(Kind::Dose, 0.0),
+        wanted: Amount::from_base(Kind::Dose, 0.0),
+        deviation,
+        tolerance: Ratio::new::<percent>(3.0),
+    };
+    let share = Ratio::new::<percent>;
+    for (deviation, expected) in [
+        (Deviation::Relative(share(2.149)), "+2.15\u{a0}%"),
+        (Deviation::Relative(share(-0.4)), "\u{2212}0.4\u{a0}%"),
+        (Deviation::Relative(share(-1e-12)), "0\u{a0}%"),
+        (Deviation::Points(share(0.5)), "+0.5 points"),
+    ] {
+        let told = with(&mill, &Units::default(), |context| (ENGLISH.line.deviation)(&check(deviation), context));
+        assert_eq!(told, expected);
+    }
+}
+
+#[test]
+fn figures_have_words_keys_and_letters_of_their_own() {
+    use LineFigure as F;
+    let unit = SettingUnit::Percent;
+    let figures = [
+        F::CaughtNet,
+        F::CaughtFlow,
+        F::Slope(unit),
+        F::Intercept,
+        F::ResidualSd,
+        F::MeanFlow,
+        F::MeanSetting(unit),
+        F::StudentT,
+        F::Leverage,
+        F::Prediction,
+        F::Wanted,
+        F::WantedVolume,
+        F::Setting(unit),
+        F::Spray,
+        F::OpenNozzles,
+        F::NozzleFlow,
+        F::PerFibre,
+        F::VolumePerFibre,
+        F::LeastFlow,
+        F::MostFlow,
+        F::LeastFibre,
+        F::MostFibre,
+        F::FlowThen,
+        F::FlowNow,
+        F::Drift,
+        F::RunFibre,
+        F::RunFlow,
+        F::RunSolids,
+        F::RunDose,
+        F::RecipeDose,
+        F::DoseDeviation,
+        F::RunWater,
+        F::RunFurnish,
+        F::RunFurnishMoisture,
+        F::RunMatMoisture,
+        F::SampleMoisture,
+        F::RunMat,
+        F::RunDensity,
+        F::TrimWanted,
+        F::TrimFactor,
+        F::FormerFactor,
+        F::Content,
+        F::Usable,
+        F::UsableMass,
+        F::Rate,
+        F::Lasts,
+        F::PerShift,
+        F::Fits,
+        F::BetweenTime,
+        F::BetweenArea,
+        F::BetweenVolume,
+        F::ChartMean,
+        F::MovingRange,
+        F::LowLimit,
+        F::HighLimit,
+        F::DensityPumped,
+        F::DensityMeasured,
+    ];
+    let distinct = |of: &dyn Fn(F) -> String| figures.iter().map(|figure| of(*figure)).collect::<BTreeSet<_>>().len();
+    assert_eq!(distinct(&|figure| figure.key().to_owned()), figures.len());
+    assert_eq!(distinct(&|figure| figure.symbol().to_text()), figures.len());
+    let words = |figure| (ENGLISH.line.figure)(figure);
+    assert_eq!(distinct(&|figure| format!("{} {}", words(figure).label, words(figure).note)), figures.len());
+}

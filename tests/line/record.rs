@@ -1,0 +1,204 @@
+//! The line, its log and its table, as they are kept.
+
+use super::mill::Mill;
+use haulm::domain::line::{LineBook, control_chart, read_running, run};
+use haulm::record::check_log::{CheckContent, series};
+use haulm::record::csv::{COLUMNS, log_csv, utc};
+use haulm::record::line::{End, LINE};
+use haulm::record::sealed::Extra;
+use haulm::record::shelf::{Shelf, Unread};
+use haulm::record::store::{MemoryStore, Store};
+use haulm::record::{LineRecord, LoggedFigure, Planned, Refusal};
+use proptest::prelude::*;
+
+fn record() -> LineRecord {
+    let mill = Mill::new();
+    let end = |name: &str| End { name: name.to_owned(), draft: mill.draft.clone() };
+    let planned = Planned { from: end("A"), to: end("B"), started: Some(1_772_431_200_000) };
+    LineRecord { book: mill.book.clone(), planned: Some(planned), extra: Extra::new() }
+}
+
+fn check(at: u64, remark: &str) -> CheckContent {
+    let mill = Mill::new();
+    let line = mill.line();
+    let readings = read_running(&mill.book).0.unwrap();
+    let running = run(&mill.draft, &mill.case, &line, &line.tolerances.unwrap(), &readings).unwrap();
+    let name = |id: haulm::domain::LiquidId| mill.draft.liquid(id).unwrap().name.clone();
+    CheckContent {
+        at,
+        author: "AB".to_owned(),
+        recipe: "Straw, 15 mm".to_owned(),
+        revision: None,
+        remark: remark.to_owned(),
+        figures: running.checks.iter().map(|check| LoggedFigure::of(check, name)).collect(),
+    }
+}
+
+#[test]
+fn a_line_is_kept_as_it_was_typed() {
+    let store = MemoryStore::default();
+    let shelf = Shelf::open(store.clone()).unwrap();
+    assert_eq!(shelf.line(), Ok(LineRecord::default()));
+    let mut kept = record();
+    kept.book.pumps[0].calibrations[0].rows[0].mass.text = " 2,71 kg ".to_owned();
+    shelf.keep_line(&kept).unwrap();
+    assert_eq!(Shelf::open(store).unwrap().line(), Ok(kept));
+}
+
+#[test]
+fn what_another_version_knows_is_written_back() {
+    let mut text: serde_json::Value = serde_json::from_str(&record().text().unwrap()).unwrap();
+    text["later"] = "kept".into();
+    let read = LineRecord::read(&text.to_string()).unwrap();
+    assert_eq!(serde_json::from_str::<serde_json::Value>(&read.text().unwrap()).unwrap(), text);
+}
+
+#[test]
+fn a_line_that_cannot_be_read_is_set_aside_and_never_lost() {
+    for damaged in ["{", "[]", "{}", r#"{"haulm":"line","version":9}"#, r#"{"haulm":"line","version":1,"book":5}"#] {
+        let store = MemoryStore::default();
+        store.write(LINE, damaged).unwrap();
+        let shelf = Shelf::open(store).unwrap();
+        assert!(matches!(shelf.line(), Err(Unread::Refused(_))), "{damaged}");
+        shelf.keep_line(&record()).unwrap();
+        assert_eq!(shelf.line(), Ok(record()));
+        assert!(shelf.aside().unwrap().iter().any(|(_, text)| text == damaged));
+    }
+    let newer = LineRecord::read(r#"{"haulm":"line","version":9}"#);
+    assert!(matches!(newer, Err(Refusal::Newer { version: 9, known: 1 })));
+}
+
+#[test]
+fn checks_come_back_in_their_order_and_two_tabs_merge() {
+    let store = MemoryStore::default();
+    let (one, other) = (Shelf::open(store.clone()).unwrap(), Shelf::open(store.clone()).unwrap());
+    one.log_check(check(3_000, "third")).unwrap();
+    other.log_check(check(1_000, "first")).unwrap();
+    one.log_check(check(2_000, "second")).unwrap();
+    // The same check twice is one.
+    one.log_check(check(2_000, "second")).unwrap();
+    let log = one.log().unwrap();
+    let remarks: Vec<_> = log.checks.iter().map(|check| check.content().remark.as_str()).collect();
+    assert_eq!((remarks, log.unreadable), (vec!["first", "second", "third"], vec![]));
+    assert_eq!(other.log().unwrap().checks, log.checks);
+    // The shelf of recipes neither shows them nor stumbles over them.
+    let shelf = Shelf::open(store).unwrap();
+    assert_eq!((shelf.recipes().len(), shelf.unreadable().count()), (0, 0));
+}
+
+#[test]
+fn a_damaged_check_is_shown_and_takes_none_with_it() {
+    let store = MemoryStore::default();
+    let shelf = Shelf::open(store.clone()).unwrap();
+    let kept = shelf.log_check(check(1_000, "sound")).unwrap();
+    shelf.log_check(check(2_000, "spoilt")).unwrap();
+    for key in store.keys().unwrap() {
+        if !key.ends_with(&kept.id().to_string()) {
+            store.write(&key, "{").unwrap();
+        }
+    }
+    store.write("haulm/check/nonsense", "{}").unwrap();
+    let log = shelf.log().unwrap();
+    assert_eq!((log.checks.len(), log.unreadable.len()), (1, 2));
+}
+
+#[test]
+fn a_series_can_be_charted() {
+    let shelf = Shelf::open(MemoryStore::default()).unwrap();
+    for at in 1..=5 {
+        let mut content = check(at * 1_000, "");
+        let wax = &mut content.figures[1];
+        wax.deviation = format!("{}", -10.0 + at as f64);
+        shelf.log_check(content).unwrap();
+    }
+    let log = shelf.log().unwrap().checks;
+    let name = log[0].content().figures[1].liquid.clone().unwrap();
+    let values: Vec<f64> = series(&log, "dose", Some(&name)).into_iter().map(|(_, value)| value).collect();
+    assert_eq!(values.len(), 5);
+    let chart = control_chart(&values).unwrap();
+    approx::assert_relative_eq!(chart.mean, -0.07, max_relative = 1e-12);
+    approx::assert_relative_eq!(chart.moving_range, 0.01, max_relative = 1e-12);
+    assert_eq!(series(&log, "dose", Some("no such liquid")), vec![]);
+    assert_eq!(series(&log, "mat_weight", None).len(), 5);
+}
+
+#[test]
+fn the_table_reads_back() {
+    let shelf = Shelf::open(MemoryStore::default()).unwrap();
+    shelf.log_check(check(1_772_431_200_000, "=HYPERLINK(\"x\"), \"quoted\"\nand a line")).unwrap();
+    let table = log_csv(&shelf.log().unwrap().checks);
+    insta::with_settings!(
+        {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
+        { insta::assert_snapshot!("line_log_csv", table.replace('\r', "␍")) }
+    );
+    let rows = parse(&table);
+    assert!(rows.iter().all(|row| row.len() == COLUMNS.len()));
+    assert_eq!(rows[0], COLUMNS);
+    assert_eq!(rows[1][12], "'=HYPERLINK(\"x\"), \"quoted\"\nand a line");
+    assert!(rows[1][9].parse::<f64>().is_ok());
+}
+
+/// RFC 4180, as a reader would take it.
+fn parse(text: &str) -> Vec<Vec<String>> {
+    let (mut rows, mut row, mut cell, mut quoted) = (Vec::new(), Vec::new(), String::new(), false);
+    let mut chars = text.chars().peekable();
+    while let Some(c) = chars.next() {
+        match c {
+            '"' if quoted && chars.peek() == Some(&'"') => cell.push(chars.next().unwrap()),
+            '"' => quoted = !quoted,
+            ',' if !quoted => row.push(std::mem::take(&mut cell)),
+            '\r' if !quoted && chars.peek() == Some(&'\n') => {
+                chars.next();
+                row.push(std::mem::take(&mut cell));
+                rows.push(std::mem::take(&mut row));
+            }
+            c => cell.push(c),
+        }
+    }
+    rows
+}
+
+/// Source: RFC 3339 by the definition of the Unix time; leap days of 2000 and 2024, none in 2100.
+#[test]
+fn moments_in_utc() {
+    for (at, expected) in [
+        (0, "1970-01-01T00:00:00Z"),
+        (951_782_400_999, "2000-02-29T00:00:00Z"),
+        (1_709_164_800_000, "2024-02-29T00:00:00Z"),
+        (1_772_431_200_000, "2026-03-02T06:00:00Z"),
+        (4_107_542_399_000, "2100-02-28T23:59:59Z"),
+        (4_107_542_400_000, "2100-03-01T00:00:00Z"),
+    ] {
+        assert_eq!(utc(at), expected);
+    }
+    let _ = utc(u64::MAX);
+}
+
+proptest! {
+    #[test]
+    fn any_text_reads_back(remark in any::<String>(), recipe in any::<String>()) {
+        let shelf = Shelf::open(MemoryStore::default()).unwrap();
+        let mut content = check(1_000, &remark);
+        content.recipe.clone_from(&recipe);
+        shelf.log_check(content).unwrap();
+        let log = shelf.log().unwrap().checks;
+        prop_assert_eq!(&log[0].content().remark, &remark);
+        let rows = parse(&log_csv(&log));
+        prop_assert!(rows.iter().all(|row| row.len() == COLUMNS.len()));
+        let quoted = format!("'{recipe}");
+        prop_assert!(rows[1][1] == recipe || rows[1][1] == quoted);
+    }
+
+    #[test]
+    fn anything_in_the_store_is_read_or_refused(text in any::<String>()) {
+        let store = MemoryStore::default();
+        store.write(LINE, &text).unwrap();
+        let _ = Shelf::open(store).unwrap().line();
+    }
+}
+
+#[test]
+fn a_blank_book_is_small() {
+    let blank = LineRecord { book: LineBook::default(), ..LineRecord::default() };
+    assert!(blank.text().unwrap().len() < 4_000);
+}
