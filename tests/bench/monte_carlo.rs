@@ -1,6 +1,7 @@
 //! How long 100 000 draws over all uncertain inputs take natively, quantiles included. Fails above the budget.
 //!
-//! `cargo bench --bench monte_carlo`. `tests/tool/numpy_compare.py` makes the same draws beside it.
+//! `cargo bench --bench monte_carlo`. With `-- --json` it prints inputs, figures and its time for
+//! `tests/tool/numpy_compare.py`, which makes the same draws with numpy beside it.
 #![allow(clippy::print_stdout, clippy::unwrap_used, clippy::panic, missing_docs)]
 
 #[path = "../support/study.rs"]
@@ -33,7 +34,46 @@ fn times(systems: usize) -> (f64, f64) {
     least
 }
 
+/// Everything that another program needs to make the same draws, and what came of them here.
+fn print_json() {
+    use haulm::domain::compare::knob;
+    use haulm::domain::compare::spread::Form;
+    let case = study::case();
+    let recipe: serde_json::Map<_, _> =
+        knob::used(&case.input).map(|field| (field.key(), knob::get(&case.input, field).into())).collect();
+    let inputs: Vec<_> = study::INPUTS
+        .iter()
+        .map(|(field, form, share)| {
+            let at = knob::get(&case.input, *field).unwrap();
+            let rectangular = *form == Form::HalfWidth;
+            serde_json::json!({ "field": field.key(), "width": share * at, "rectangular": rectangular })
+        })
+        .collect();
+    let (drawn, summed) = times(1);
+    let mut run = Run::new(study::large(1), 1, USUAL_DRAWS);
+    run.step(USUAL_DRAWS);
+    let figures: Vec<_> = (0..study::OUTPUTS.len())
+        .map(|asked| {
+            let found = run.summary(asked).unwrap();
+            let budget = run.study().budget(asked).unwrap();
+            serde_json::json!({
+                "figure": study::OUTPUTS[asked].key(), "value": budget.value, "first_order": budget.standard,
+                "mean": found.mean, "standard": found.standard, "low": found.low, "high": found.high,
+            })
+        })
+        .collect();
+    let heat = case.figure(haulm::domain::Figure::HeatPerWater).unwrap().base;
+    let all = serde_json::json!({
+        "draws": USUAL_DRAWS, "ms": drawn + summed, "recipe": recipe, "heat_per_water": heat,
+        "inputs": inputs, "figures": figures,
+    });
+    println!("{all}");
+}
+
 fn main() {
+    if std::env::args().any(|argument| argument == "--json") {
+        return print_json();
+    }
     for systems in [1, 2, 6] {
         let (drawn, summed) = times(systems);
         println!(
