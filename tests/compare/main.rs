@@ -1,4 +1,5 @@
 //! Comparing systems.
+#![allow(clippy::float_cmp, reason = "zeros and copies are meant exactly")]
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 #[path = "../support/study.rs"]
@@ -8,5 +9,6 @@ mod support;
 
 mod side;
 mod solve_for;
+mod table;
 mod tape;
 mod uncertainty;

@@ -25,6 +25,8 @@ pub struct CompareWords {
     pub belongs: fn(Belongs) -> &'static str,
     /// What differs between systems beside their liquids, each system by its name, and what to do.
     pub difference: fn(&Difference, &[System], &Context<'_>) -> Message,
+    /// Sheets and headings of what is taken away.
+    pub sheet: SheetWords,
     /// Why systems cannot stand side by side.
     pub not_side_by_side: fn(NotSideBySide) -> Message,
     /// Prices that are not known, and so left out of a system's cost; `None` where all are.
@@ -52,6 +54,29 @@ pub struct CompareWords {
     /// Which source to improve first: the source in words, then the figure's label; what it brings, around
     /// this value of the figure.
     pub improve: fn(&Improvement, [&str; 2], Width, &Context<'_>) -> Message,
+}
+
+/// Names of sheets and headings of a comparison that is taken away.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[allow(missing_docs, reason = "each is the heading of that name")]
+pub struct SheetWords {
+    pub side_by_side: &'static str,
+    pub assumptions: &'static str,
+    pub uncertainty: &'static str,
+    pub figure: &'static str,
+    pub input: &'static str,
+    pub unit: &'static str,
+    /// Before the name of a system, over what it has more than the reference.
+    pub more_than_reference: &'static str,
+    pub value: &'static str,
+    pub standard: &'static str,
+    pub expanded: &'static str,
+    pub low: &'static str,
+    pub high: &'static str,
+    pub draws: &'static str,
+    pub seed: &'static str,
+    pub source: &'static str,
+    pub share: &'static str,
 }
 
 /// A standard uncertainty in words needs to know of what: not every unit is a multiple of the base unit.

@@ -5,13 +5,31 @@ mod name;
 mod side;
 mod uncertainty;
 
-use crate::ui::text::compare::CompareWords;
+use crate::ui::text::compare::{CompareWords, SheetWords};
 
 pub(super) const COMPARE: CompareWords = CompareWords {
     output: name::output,
     obstacle: name::obstacle,
     belongs: name::belongs,
     difference: side::difference,
+    sheet: SheetWords {
+        side_by_side: "Side by side",
+        assumptions: "Assumptions",
+        uncertainty: "Uncertainty",
+        figure: "Figure",
+        input: "Input",
+        unit: "Unit",
+        more_than_reference: "More than the reference:",
+        value: "Value",
+        standard: "Standard uncertainty, first order",
+        expanded: "Expanded uncertainty, 95 %",
+        low: "Monte Carlo, 2.5 % below",
+        high: "Monte Carlo, 2.5 % above",
+        draws: "Draws",
+        seed: "Seed",
+        source: "Source of uncertainty",
+        share: "Share of the variance, %",
+    },
     not_side_by_side: side::not_side_by_side,
     unpriced: side::unpriced,
     answer: answer::answer,

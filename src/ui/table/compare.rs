@@ -1,0 +1,183 @@
+//! Systems side by side, what was assumed, and how sure the figures are.
+
+use crate::domain::check::read_field;
+use crate::domain::compare::budget::Budget;
+use crate::domain::compare::side::{SideBySide, System};
+use crate::domain::compare::spread::width_in;
+use crate::domain::compare::study::{Asked, Uncertain};
+use crate::domain::compare::summary::Summary;
+use crate::domain::{Field, LiquidField};
+use crate::quantity::{Amount, Kind};
+use crate::record::table::{Cell, Table, cell_name};
+use crate::ui::text::{Context, Words, unit_shown};
+
+/// As many decimals as show the largest of the numbers with the digits of its kind.
+fn decimals(kind: Kind, numbers: impl Iterator<Item = f64>) -> u8 {
+    let largest =
+        numbers.filter(|number| number.is_finite()).fold(0.0_f64, |largest, number| largest.max(number.abs()));
+    if largest <= 0.0 {
+        return 0;
+    }
+    let first = largest.log10().floor() as i32;
+    u8::try_from((i32::from(kind.digits()) - 1 - first).clamp(0, 9)).unwrap_or(0)
+}
+
+fn labelled(label: &str, note: &str) -> String {
+    if note.is_empty() { label.to_owned() } else { format!("{label} ({note})") }
+}
+
+/// The systems side by side in the units chosen, and what each has more than the reference as formulas.
+#[must_use]
+pub fn side_by_side(systems: &[System], side: &SideBySide, words: &Words, context: &Context<'_>) -> Table {
+    let names = &words.compare.sheet;
+    let others: Vec<usize> = (0..systems.len()).filter(|at| *at != side.reference).collect();
+    let mut head = vec![Cell::heading(names.figure), Cell::heading(names.unit)];
+    head.extend(systems.iter().map(|system| Cell::heading(&system.name)));
+    let more = |at: &usize| format!("{} {}", names.more_than_reference, systems[*at].name);
+    head.extend(others.iter().map(|at| Cell::heading(more(at))));
+    let mut rows = vec![head];
+    // Values begin behind figure and unit.
+    let column = |system: usize| system + 2;
+    for row in &side.rows {
+        let kind = row.output.kind();
+        let unit = context.units.unit(kind);
+        let label = (words.compare.output)(row.output);
+        let value = |at: usize| row.values.get(at).copied().flatten().map(|amount| amount.get(unit));
+        let decimals = decimals(kind, (0..systems.len()).filter_map(value));
+        let mut cells =
+            vec![Cell::text(labelled(label.label, label.note)), Cell::text(unit_shown(unit, context.currency))];
+        let number = |at| value(at).map_or(Cell::Empty, |value| Cell::Number { value, decimals });
+        cells.extend((0..systems.len()).map(number));
+        let line = rows.len();
+        cells.extend(others.iter().map(|at| {
+            let formula = format!("{}-{}", cell_name(column(*at), line), cell_name(column(side.reference), line));
+            let more = row.difference(*at, side.reference, unit);
+            more.map_or(Cell::Empty, |value| Cell::Formula { formula, value, decimals })
+        }));
+        rows.push(cells);
+    }
+    Table { name: names.side_by_side.to_owned(), rows, frozen: 1 }
+}
+
+/// What was entered for each system, in the units chosen; empty where it is blank or not readable.
+#[must_use]
+pub fn assumptions(systems: &[System], words: &Words, context: &Context<'_>) -> Table {
+    let names = &words.compare.sheet;
+    let mut head = vec![Cell::heading(names.input), Cell::heading(names.unit)];
+    head.extend(systems.iter().map(|system| Cell::heading(&system.name)));
+    let mut rows = vec![head];
+    let amount = |system: &System, field: Field| {
+        let base = read_field(&system.draft, field).ok().flatten()?;
+        Some(Amount::from_base(system.draft.kind(field), base))
+    };
+    for field in Field::PLAIN {
+        let values: Vec<_> = systems.iter().map(|system| amount(system, *field)).collect();
+        rows.extend(line((words.field_name)(*field, context.draft), &values, context));
+    }
+    // The liquids of one system stand in its column only.
+    for (at, system) in systems.iter().enumerate() {
+        for liquid in &system.draft.liquids {
+            for part in LiquidField::ALL {
+                let field = Field::Liquid(liquid.id, *part);
+                let mut values = vec![None; systems.len()];
+                values[at] = amount(system, field);
+                rows.extend(line((words.field_name)(field, &system.draft), &values, context));
+            }
+        }
+    }
+    Table { name: names.assumptions.to_owned(), rows, frozen: 1 }
+}
+
+/// One line of values; none where all are missing.
+fn line(label: String, values: &[Option<Amount>], context: &Context<'_>) -> Option<Vec<Cell>> {
+    let kind = values.iter().flatten().next()?.kind;
+    let unit = context.units.unit(kind);
+    let numbers = values.iter().map(|value| value.map(|amount| amount.get(unit)));
+    let decimals = decimals(kind, numbers.clone().flatten());
+    let mut cells = vec![Cell::text(label), Cell::text(unit_shown(unit, context.currency))];
+    cells.extend(numbers.map(|value| value.map_or(Cell::Empty, |value| Cell::Number { value, decimals })));
+    Some(cells)
+}
+
+/// A figure with its uncertainty by both methods.
+#[derive(Debug, Clone, Copy)]
+pub struct Measured<'a> {
+    /// First order.
+    pub budget: &'a Budget,
+    /// Monte Carlo, once it is done.
+    pub summary: Option<&'a Summary>,
+    /// The value of the reference's figure near which a difference lies, in the base unit.
+    pub around: Option<f64>,
+}
+
+/// The figures with their uncertainty in the units chosen, then the share of each source in each figure.
+#[must_use]
+pub fn uncertainty(
+    figures: &[Measured<'_>],
+    sources: &[Uncertain],
+    systems: &[System],
+    seed: u64,
+    words: &Words,
+    context: &Context<'_>,
+) -> Table {
+    let names = &words.compare.sheet;
+    let head = [
+        names.figure,
+        names.unit,
+        names.value,
+        names.standard,
+        names.expanded,
+        names.low,
+        names.high,
+        names.draws,
+        names.seed,
+    ];
+    let mut rows = vec![head.map(Cell::heading).to_vec()];
+    for figure in figures {
+        let (budget, kind) = (figure.budget, figure.budget.asked.kind());
+        let unit = context.units.unit(kind);
+        let at = figure.around.unwrap_or(budget.value);
+        let width = |width: f64| width_in(unit, width, at).abs();
+        let shown = |value: f64| match figure.around {
+            None => unit.from_base(value),
+            Some(at) => 2.0 * width_in(unit, value / 2.0, at + value / 2.0),
+        };
+        // Two digits of the standard uncertainty, and the value to the same place (JCGM 100, 7.2.6).
+        let standard = width(budget.standard);
+        let decimals = if standard > 0.0 { (1 - standard.log10().floor() as i32).clamp(0, 9) } else { 0 };
+        let number = |value: f64| Cell::Number { value, decimals: u8::try_from(decimals).unwrap_or(0) };
+        let mut cells =
+            vec![Cell::text(asked(budget.asked, systems, words)), Cell::text(unit_shown(unit, context.currency))];
+        cells.extend([number(shown(budget.value)), number(standard), number(width(budget.expanded))]);
+        if let Some(summary) = figure.summary {
+            cells.extend([number(shown(summary.low)), number(shown(summary.high))]);
+            cells.push(Cell::Number { value: summary.draws as f64, decimals: 0 });
+            // A seed may have more digits than a spreadsheet's numbers.
+            cells.push(Cell::text(seed.to_string()));
+        }
+        rows.push(cells);
+    }
+    rows.push(Vec::new());
+    let mut head = vec![Cell::heading(names.source), Cell::heading(names.share)];
+    head.extend(figures.iter().map(|figure| Cell::heading(asked(figure.budget.asked, systems, words))));
+    rows.push(head);
+    for (at, source) in sources.iter().enumerate() {
+        let share = |figure: &Measured<'_>| {
+            figure.budget.shares.iter().find(|share| share.source == at).map_or(0.0, |share| share.share)
+        };
+        let mut cells = vec![Cell::text((words.compare.uncertain)(source, systems)), Cell::Empty];
+        cells.extend(figures.iter().map(|figure| Cell::Number { value: share(figure) * 100.0, decimals: 1 }));
+        rows.push(cells);
+    }
+    Table { name: names.uncertainty.to_owned(), rows, frozen: 1 }
+}
+
+/// "Water dose: UF", "Water dose: UF − pMDI".
+fn asked(asked: Asked, systems: &[System], words: &Words) -> String {
+    let label = (words.compare.output)(asked.output()).label;
+    let name = |at: usize| systems.get(at).map_or("", |system| system.name.as_str());
+    match asked {
+        Asked::Of { system, .. } => format!("{label}: {}", name(system)),
+        Asked::Difference { system, reference, .. } => format!("{label}: {} − {}", name(system), name(reference)),
+    }
+}

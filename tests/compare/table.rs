@@ -1,0 +1,94 @@
+//! What is taken away is what was worked out.
+
+use calamine::{Data, Reader, Xlsx};
+use haulm::domain::compare::Output;
+use haulm::domain::compare::instrument::sources;
+use haulm::domain::compare::monte_carlo::Run;
+use haulm::domain::compare::side::{System, side_by_side, with_liquids};
+use haulm::domain::compare::study::{Asked, Study};
+use haulm::domain::library::SystemKey;
+use haulm::domain::{Figure, example};
+use haulm::quantity::Units;
+use haulm::quantity::kind::System as UnitSystem;
+use haulm::record::table::{Separator, to_csv, to_xlsx};
+use haulm::ui::table::{Measured, assumptions, side_by_side as table, uncertainty};
+use haulm::ui::text::{Context, ENGLISH};
+use std::io::Cursor;
+
+fn systems() -> Vec<System> {
+    [SystemKey::Pmdi, SystemKey::Uf]
+        .map(|key| System::new(key.key(), with_liquids(&example(), &key.system().liquids)))
+        .into()
+}
+
+#[test]
+fn the_spreadsheet_holds_every_value_in_its_unit() {
+    let systems = systems();
+    for units in [UnitSystem::Metric, UnitSystem::Us] {
+        let mut chosen = Units::default();
+        chosen.set_system(units);
+        let context = Context { units: &chosen, draft: &systems[0].draft, currency: "€" };
+        let side = side_by_side(&systems, 1, 6000).unwrap();
+        let bytes = to_xlsx(&[table(&systems, &side, &ENGLISH, &context), assumptions(&systems, &ENGLISH, &context)]);
+        let mut book: Xlsx<_> = Xlsx::new(Cursor::new(bytes)).unwrap();
+        let sheet = book.worksheet_range("Side by side").unwrap();
+        let formulas = book.worksheet_formula("Side by side").unwrap();
+        assert_eq!(sheet.height(), side.rows.len() + 1);
+        for (at, row) in side.rows.iter().enumerate() {
+            let line = at as u32 + 1;
+            let unit = chosen.unit(row.output.kind());
+            let number = |column| match sheet.get_value((line, column)) {
+                Some(Data::Float(value)) => Some(*value),
+                _ => None,
+            };
+            for system in 0..2 {
+                assert_eq!(
+                    number(system as u32 + 2),
+                    row.values[system].map(|amount| amount.get(unit)),
+                    "{:?}",
+                    row.output
+                );
+            }
+            // The formula is the difference that stands beside it.
+            let more = number(4);
+            assert_eq!(more, row.difference(0, 1, unit));
+            if more.is_some() {
+                assert_eq!(formulas.get_value((line, 4)), Some(&format!("C{0}-D{0}", line + 1)));
+            }
+        }
+        let assumed = book.worksheet_range("Assumptions").unwrap();
+        assert!(assumed.height() > 40, "{}", assumed.height());
+    }
+}
+
+#[test]
+fn the_uncertainty_sheet() {
+    let systems = systems();
+    let cases: Vec<_> = systems.iter().map(|system| system.case().unwrap().clone()).collect();
+    let pairs: Vec<_> = systems.iter().zip(&cases).map(|(system, case)| (&system.draft, case)).collect();
+    let uncertain = sources(&pairs);
+    let output = Output::Figure(Figure::BlenderMoisture);
+    let asked =
+        [Asked::Of { system: 1, output }, Asked::Difference { system: 1, reference: 0, output: Output::DryerWater }];
+    let study = Study::new(&cases, &uncertain, &asked).unwrap();
+    let mut run = Run::new(study, 11, 20_000);
+    run.step(20_000);
+    let budgets: Vec<_> = (0..2).map(|at| run.study().budget(at).unwrap()).collect();
+    let summaries: Vec<_> = (0..2).map(|at| run.summary(at).unwrap()).collect();
+    let units = Units::default();
+    let context = Context { units: &units, draft: &systems[0].draft, currency: "€" };
+    let around = Output::DryerWater.value(&cases[0]).map(|amount| amount.base);
+    let figures = [
+        Measured { budget: &budgets[0], summary: Some(&summaries[0]), around: None },
+        Measured { budget: &budgets[1], summary: None, around },
+    ];
+    let sheet = uncertainty(&figures, &uncertain, &systems, 11, &ENGLISH, &context);
+    let text = to_csv(&sheet, Separator::Comma);
+    let lines: Vec<_> = text.lines().collect();
+    assert!(lines[1].starts_with("Furnish moisture after the blender: uf,% dry basis,"), "{}", lines[1]);
+    assert!(lines[1].ends_with(",20000,11"), "{}", lines[1]);
+    assert!(lines[2].starts_with("Water for the fibre dryer: uf − pmdi,kg/h,"), "{}", lines[2]);
+    assert_eq!(lines.len(), 5 + uncertain.len());
+    let value = format!("{}", budgets[0].value * 100.0);
+    assert!(lines[1].contains(&value), "{value} in {}", lines[1]);
+}
