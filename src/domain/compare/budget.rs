@@ -86,19 +86,17 @@ impl Study {
             return None;
         }
         let share = |part: f64| if standard > 0.0 { (part / standard).powi(2) } else { 0.0 };
-        let mut shares: Vec<Share> = parts
-            .iter()
-            .enumerate()
-            .filter(|(_, part)| **part != 0.0)
-            .map(|(source, part)| {
-                let single = match acts.get(source).map(Vec::as_slice) {
-                    Some([single]) => Some(*single),
-                    _ => None,
-                };
-                Share { source, part: *part, single, share: share(*part) }
-            })
-            .collect();
-        shares.sort_by(|a, b| b.share.total_cmp(&a.share));
+        // Put in where it belongs: a few shares are not worth a sorting routine of their own.
+        let mut shares: Vec<Share> = Vec::with_capacity(parts.len());
+        for (source, part) in parts.into_iter().enumerate().filter(|(_, part)| *part != 0.0) {
+            let single = match acts.get(source).map(Vec::as_slice) {
+                Some([single]) => Some(*single),
+                _ => None,
+            };
+            let share = share(part);
+            let place = shares.partition_point(|other| other.share >= share);
+            shares.insert(place, Share { source, part, single, share });
+        }
         let factor = factor(COVERAGE, freedom);
         Some(Budget { asked: figure, value, standard, freedom, factor, expanded: factor * standard, shares })
     }

@@ -4,7 +4,7 @@
 use super::spread::Shape;
 use super::study::{Study, Varied};
 use super::tape::{Block, LANES, Lane};
-use rand_distr::{Distribution, StandardNormal, StudentT};
+use rand_distr::{Distribution, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rand_xoshiro::rand_core::{Rng, SeedableRng};
 
@@ -24,7 +24,6 @@ pub struct Run {
     blocks: Vec<Block>,
     /// What each source draws, as a multiple of its standard uncertainty.
     deviates: Vec<Lane>,
-    students: Vec<Option<StudentT<f64>>>,
     /// The draws of each figure asked for.
     columns: Vec<Vec<f64>>,
 }
@@ -55,10 +54,6 @@ impl Run {
     #[must_use]
     pub fn new(study: Study, seed: u64, draws: usize) -> Self {
         let blocks = study.parts.iter().map(|part| part.tape.block()).collect();
-        let students = study.sources.iter().map(|(shape, _)| match shape {
-            Shape::Student(freedom) => StudentT::new(*freedom).ok(),
-            Shape::Normal | Shape::Rectangular => None,
-        });
         Self {
             random: Xoshiro256PlusPlus::seed_from_u64(seed),
             wanted: draws,
@@ -66,7 +61,6 @@ impl Run {
             left_out: 0,
             blocks,
             deviates: vec![[0.0; LANES]; study.sources.len()],
-            students: students.collect(),
             columns: vec![Vec::with_capacity(draws); study.asked.len()],
             study,
         }
@@ -107,9 +101,8 @@ impl Run {
     }
 
     fn draw_block(&mut self, count: usize) {
-        let shapes = self.study.sources.iter().zip(&self.students);
-        for (((shape, _), student), lane) in shapes.zip(&mut self.deviates) {
-            draw(&mut self.random, *shape, student.as_ref(), lane);
+        for ((shape, _), lane) in self.study.sources.iter().zip(&mut self.deviates) {
+            draw(&mut self.random, *shape, lane);
         }
         let mut impossible = [false; LANES];
         for (part, block) in self.study.parts.iter().zip(&mut self.blocks) {
@@ -140,20 +133,53 @@ impl Run {
 }
 
 /// One block of draws with mean 0 and standard deviation 1 (Student's: with scale 1).
-fn draw(random: &mut Xoshiro256PlusPlus, shape: Shape, student: Option<&StudentT<f64>>, lane: &mut Lane) {
-    match (shape, student) {
-        (Shape::Rectangular, _) => {
+fn draw(random: &mut Xoshiro256PlusPlus, shape: Shape, lane: &mut Lane) {
+    match shape {
+        Shape::Rectangular => {
             let width = 2.0 * 3.0_f64.sqrt();
-            for value in lane {
-                // The upper 53 bits, each value of 2⁻⁵³ equally likely; the middle of each step, so that
-                // both ends are as far away.
-                let unit = ((random.next_u64() >> 11) as f64 + 0.5) * (1.0 / 9_007_199_254_740_992.0);
-                *value = width * (unit - 0.5);
-            }
+            lane.fill_with(|| width * (unit(random) - 0.5));
         }
-        (_, Some(student)) => lane.fill_with(|| student.sample(random)),
-        (_, None) => lane.fill_with(|| StandardNormal.sample(random)),
+        Shape::Student(freedom) if freedom < NORMAL_FROM => {
+            #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "from 1 to a few hundred")]
+            let whole = freedom as u32;
+            lane.fill_with(|| student(random, whole));
+        }
+        Shape::Normal | Shape::Student(_) => lane.fill_with(|| StandardNormal.sample(random)),
     }
+}
+
+/// Above 0 and below 1, each step of 2⁻⁵³ as likely as the next; the middle of each step, so that both
+/// ends are as far away.
+fn unit(random: &mut Xoshiro256PlusPlus) -> f64 {
+    ((random.next_u64() >> 11) as f64 + 0.5) * (1.0 / 9_007_199_254_740_992.0)
+}
+
+/// From so many degrees of freedom on Student's distribution is drawn as normal: the ends of a 95 %
+/// interval differ by less than the draws waver.
+const NORMAL_FROM: f64 = 500.0;
+
+/// Student's distribution with whole degrees of freedom, as in its definition: Z/√(χ²/ν), and χ² as −2
+/// times the logarithm of ν/2 random numbers' product, with the square of another Z where ν is odd. A part
+/// of a degree is cut off, as for the coverage factor.
+///
+/// Own code: `rand_distr`'s takes 1 kB more (brotli), for degrees between the whole ones.
+///
+/// Source: Devroye, Non-Uniform Random Variate Generation (1986), IX.3.1 and IX.5.
+fn student(random: &mut Xoshiro256PlusPlus, freedom: u32) -> f64 {
+    let normal = |random: &mut Xoshiro256PlusPlus| -> f64 { StandardNormal.sample(random) };
+    let numerator = normal(random);
+    let mut squares = if freedom % 2 == 1 { normal(random).powi(2) } else { 0.0 };
+    let mut product = 1.0;
+    for _ in 0..freedom / 2 {
+        product *= unit(random);
+        // Long before it gets too small to be a number.
+        if product < 1e-200 {
+            squares -= 2.0 * product.ln();
+            product = 1.0;
+        }
+    }
+    squares -= 2.0 * product.ln();
+    numerator / (squares / f64::from(freedom)).sqrt()
 }
 
 /// An input's draws: its value and what each source adds.

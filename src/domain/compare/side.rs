@@ -250,8 +250,11 @@ pub fn differences(systems: &[System]) -> Vec<Difference> {
             found.push(Difference { belongs: Belongs::of(*field), what: Differing::Number(*field, amounts) });
         }
     }
-    found.sort_by_key(|difference| difference.belongs);
-    found
+    let mut sorted = Vec::with_capacity(found.len());
+    for belongs in [Belongs::Fibre, Belongs::Board, Belongs::Line, Belongs::System] {
+        sorted.extend(found.iter().filter(|difference| difference.belongs == belongs).cloned());
+    }
+    sorted
 }
 
 fn all_same<T: PartialEq>(all: &[T]) -> bool {

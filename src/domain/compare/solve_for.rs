@@ -326,8 +326,10 @@ impl Search {
             }
             edges.push((good, self.miss(good)));
         }
-        seen.extend(edges);
-        seen.sort_by(|a, b| a.0.total_cmp(&b.0));
+        for edge in edges {
+            let place = seen.partition_point(|point| point.0 < edge.0);
+            seen.insert(place, edge);
+        }
     }
 
     /// Two or more points in a row that all reach the value: a stretch, its ends narrowed down.

@@ -142,15 +142,9 @@ fn end(draws: &[f64], rank: usize, off: usize, key: impl Fn(f64) -> f64, limit: 
         tail.clear();
         tail.extend(draws.iter().map(|draw| key(*draw)));
     }
-    let last = last.min(tail.len() - 1);
-    let first = rank.saturating_sub(off);
-    let (_, upper, _) = tail.select_nth_unstable_by(last, f64::total_cmp);
-    let upper = *upper;
-    tail.truncate(last + 1);
-    let least = tail.iter().copied().fold(f64::INFINITY, f64::min);
-    let held = draws.iter().filter(|draw| key(**draw) <= least).count();
-    let (_, lower, _) = tail.select_nth_unstable_by(first, f64::total_cmp);
-    let lower = *lower;
-    let (_, middle, _) = tail.select_nth_unstable_by(rank, f64::total_cmp);
-    [*middle, (upper - lower) / 2.0, held as f64]
+    tail.sort_unstable_by(f64::total_cmp);
+    let at = |rank: usize| tail.get(rank.min(tail.len() - 1)).copied().unwrap_or(f64::NAN);
+    let least = at(0);
+    let held = tail.partition_point(|value| *value <= least);
+    [at(rank), (at(last) - at(rank.saturating_sub(off))) / 2.0, held as f64]
 }
