@@ -10,6 +10,7 @@ mod boards;
 mod designs;
 mod effects;
 mod least_squares;
+mod messages;
 mod order;
 mod sample;
 mod series;

@@ -1,6 +1,8 @@
 //! English.
 
 mod balance;
+#[cfg(not(target_arch = "wasm32"))]
+mod bench;
 mod caution;
 mod field;
 mod figure;
@@ -57,6 +59,8 @@ pub static ENGLISH: Words = Words {
     unread: record::unread,
     store: record::store,
     unsaved: record::unsaved,
+    #[cfg(not(target_arch = "wasm32"))]
+    bench: bench::BENCH,
     #[cfg(not(target_arch = "wasm32"))]
     line: line::LINE,
     tools: page::TOOLS,
