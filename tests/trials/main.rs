@@ -12,6 +12,7 @@ mod effects;
 mod least_squares;
 mod messages;
 mod order;
+mod record;
 mod sample;
 mod series;
 mod sheet;
