@@ -52,14 +52,14 @@ pub fn log_csv(log: &[CheckRecord]) -> String {
 
 /// A text that anyone may have typed. A spreadsheet takes one that begins as a formula for one: an apostrophe
 /// in front keeps it text.
-fn text(text: &str) -> String {
+pub(super) fn text(text: &str) -> String {
     let formula = text.starts_with(['=', '+', '-', '@', '\t', '\r']);
     let safe = if formula { format!("'{text}") } else { text.to_owned() };
     if safe.contains([',', '"', '\r', '\n']) { format!("\"{}\"", safe.replace('"', "\"\"")) } else { safe }
 }
 
 /// A number that we wrote; anything else that a record holds there is text.
-fn number(written: &str) -> String {
+pub(super) fn number(written: &str) -> String {
     if written.parse::<f64>().is_ok_and(f64::is_finite) { written.to_owned() } else { text(written) }
 }
 

@@ -102,4 +102,6 @@ named! {
     SystemId;
     /// Names one check of the running line.
     CheckId;
+    /// Names one save of a trial.
+    TrialId;
 }

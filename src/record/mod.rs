@@ -4,6 +4,8 @@
 //! its own text. So two libraries merge as a union, a second tab cannot overwrite the first, and a
 //! record that was damaged shows itself. What follows a revision, even its removal, is another one.
 
+pub mod bench;
+pub mod bench_csv;
 pub mod check_log;
 pub mod csv;
 pub mod file;
@@ -21,8 +23,9 @@ pub mod summary;
 pub mod system;
 pub mod table;
 
+pub use bench::{OpenTrial, Trial, TrialContent};
 pub use check_log::{CheckRecord, LoggedFigure};
-pub use id::{CheckId, RecipeId, RevisionId, SystemId};
+pub use id::{CheckId, RecipeId, RevisionId, SystemId, TrialId};
 pub use line::{LineRecord, Planned};
 pub use refusal::Refusal;
 pub use revision::Revision;

@@ -42,6 +42,15 @@ pub enum What {
     RecipeUnsolved,
     /// The figures became too large or too small to reckon with.
     OutOfRange,
+    /// The furnish holds more water than the mat moisture wanted needs; no water is weighed out.
+    TooWet {
+        /// Water in excess in one batch.
+        excess: Amount,
+        /// Mat moisture that comes out.
+        mat: Amount,
+        /// The fibre moisture at which there would be no excess; `None` where no fibre is dry enough.
+        way_out: Option<Amount>,
+    },
     /// The blender does not take all at once.
     Split {
         /// How many equal batches it takes.

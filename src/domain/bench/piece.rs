@@ -1,4 +1,6 @@
 //! Test pieces, measured: the formulas of the standards.
+//!
+//! Those of EN 310, EN 317 and EN 319 are from memory: nobody here had the standards open.
 
 use uom::si::f64::{Force, Length, Mass, MassDensity, Pressure, Ratio, SurfaceTension};
 use uom::si::ratio::ratio;

@@ -231,8 +231,7 @@ impl Reader<'_> {
         })
     }
 
-    /// Solves the recipe as it is made on the bench. What is unusual in it is said on its own page; a
-    /// furnish that is too wet is said here too, as nothing else explains a missing water line.
+    /// Solves the recipe as it is made on the bench. What is only unusual in it is said on its own page.
     fn case(&mut self, recipe: &Draft) -> Option<Case> {
         let outcome = work_out(&on_bench(recipe, self.sheet));
         let typed_here = |place: RecipePlace| {
@@ -240,10 +239,7 @@ impl Reader<'_> {
             let own = |field: &Field| stands_for(*field).map(RecipePlace::Field);
             Field::ALL.iter().filter(filled).any(|field| own(field) == Some(place))
         };
-        let told = |finding: &crate::domain::Finding| {
-            let matters = finding.grade == Grade::Stop || matches!(finding.what, RecipeWhat::TooWet { .. });
-            matters && !typed_here(finding.place)
-        };
+        let told = |finding: &crate::domain::Finding| finding.grade == Grade::Stop && !typed_here(finding.place);
         let told: Vec<Finding> = outcome
             .findings
             .iter()

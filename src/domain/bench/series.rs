@@ -9,9 +9,9 @@ use super::series_draft::{
 use super::series_field::{FactorId, Of, SeriesField};
 use super::word::Word;
 use super::{Field, SheetDraft};
+use crate::domain::Grade;
 use crate::domain::check::{read_entry, unusual};
 use crate::domain::draft::{Draft, Entry, WaterWay};
-use crate::domain::{Grade, LiquidField};
 use crate::quantity::Amount;
 use uom::si::f64::Ratio;
 
@@ -326,13 +326,5 @@ impl Series {
     #[must_use]
     pub fn level(&self, run: &Run, factor: usize) -> Option<&Level> {
         self.factors.get(factor)?.levels.get(usize::from(*run.levels.get(factor)?))
-    }
-
-    /// Whether the dose of that liquid is a factor.
-    #[must_use]
-    pub fn varies(&self, field: crate::domain::Field) -> bool {
-        let dose = |of: Of| recipe_field(of) == Some(field);
-        let system = matches!(field, crate::domain::Field::Liquid(_, LiquidField::Dose));
-        self.factors.iter().any(|factor| dose(factor.of) || (system && factor.of == Of::System))
     }
 }

@@ -27,6 +27,20 @@ pub enum Of {
     System,
 }
 
+impl Of {
+    /// The stable key of what a factor changes, in exports.
+    #[must_use]
+    pub fn key(self) -> String {
+        match self {
+            Self::Dose(id) => format!("dose.{}", id.0),
+            Self::BoardDensity => "board_density".to_owned(),
+            Self::MatMoisture => "mat_moisture".to_owned(),
+            Self::PressFactor => "press_factor".to_owned(),
+            Self::System => "system".to_owned(),
+        }
+    }
+}
+
 /// A box of the series.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum SeriesField {

@@ -293,6 +293,9 @@ impl Sheet {
 }
 
 fn examine(sheet: &Sheet, findings: &mut Vec<Finding>) {
+    if let Some(what) = too_wet(sheet) {
+        findings.push(Finding::unusual(Place::Sheet, what));
+    }
     if sheet.batches > 1 {
         let boards = Amount::from_base(Kind::Ratio, sheet.boards_per_batch());
         findings.push(Finding::note(Place::Sheet, What::Split { batches: sheet.batches, boards }));
@@ -311,6 +314,20 @@ fn examine(sheet: &Sheet, findings: &mut Vec<Finding>) {
             findings.push(Finding::unusual(Place::Line(LineId::Liquid(dose.id)), what));
         }
     }
+}
+
+/// The excess water of one batch, where the recipe asks for a mat moisture.
+fn too_wet(sheet: &Sheet) -> Option<What> {
+    let solved = &sheet.plan.case.solved;
+    let water = &solved.water;
+    water.needed.filter(|_| water.excess.value > 0.0)?;
+    let excess = sheet.given.furnish * (water.excess / solved.solids);
+    let moisture = |share: Ratio| Amount::from_base(Kind::Moisture, share.value);
+    Some(What::TooWet {
+        excess: Amount::from_base(Kind::BenchMass, excess.value),
+        mat: moisture(water.mat.dry_basis()),
+        way_out: water.fibre_moisture_for_none.filter(|share| share.value >= 0.0).map(moisture),
+    })
 }
 
 /// What mends a mass that is too small: more boards in the same number of batches, or a thinner liquid.

@@ -1,6 +1,7 @@
 //! Boards made against what was wanted: density with the correction for the next mat, requirements, and
 //! the profile within a board.
 
+use super::board_field::{BoardField, PieceField};
 use super::finding::{Finding, Place, What};
 use super::measured::Board;
 use super::property::{Property, Tail};
@@ -171,6 +172,8 @@ pub fn judge(results: &[PropertyResult], requirements: &[RequirementDraft]) -> (
 /// Density at one place of a board.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ProfilePoint {
+    /// The piece, by its place among the entries.
+    pub piece: u8,
     /// Place, from one edge.
     pub position: Length,
     /// Density there.
@@ -182,16 +185,16 @@ pub struct ProfilePoint {
 /// Density over the positions of a board's pieces, in their order; empty without positions.
 #[must_use]
 pub fn profile(board: &Board) -> Vec<ProfilePoint> {
-    let placed: Vec<(Length, f64)> = board
+    let placed: Vec<(u8, Length, f64)> = board
         .pieces
         .iter()
-        .filter_map(|(_, piece)| Some((piece.position?, piece.density().value)))
-        .filter(|(_, density)| density.is_finite())
+        .filter_map(|(at, piece)| Some((*at, piece.position?, piece.density().value)))
+        .filter(|(.., density)| density.is_finite())
         .collect();
-    let mean = placed.iter().map(|(_, density)| density).sum::<f64>() / placed.len() as f64;
+    let mean = placed.iter().map(|(.., density)| density).sum::<f64>() / placed.len() as f64;
     let mut profile: Vec<ProfilePoint> = placed
         .into_iter()
-        .map(|(position, density)| ProfilePoint { position, density, deviation: density / mean - 1.0 })
+        .map(|(piece, position, density)| ProfilePoint { piece, position, density, deviation: density / mean - 1.0 })
         .collect();
     profile.sort_by(|one, other| one.position.value.total_cmp(&other.position.value));
     profile
@@ -200,9 +203,8 @@ pub fn profile(board: &Board) -> Vec<ProfilePoint> {
 /// What a profile gives to say.
 #[must_use]
 pub fn uneven(board: &Board) -> Option<Finding> {
-    let worst = profile(board).into_iter().map(|point| point.deviation).max_by(|a, b| a.abs().total_cmp(&b.abs()))?;
-    let what = What::UnevenProfile { deviation: Amount::from_base(Kind::Share, worst) };
-    let place =
-        Place::Board(board.id, super::board_field::BoardField::Piece(0, super::board_field::PieceField::Position));
-    (worst.abs() > DENSITY_SPREAD).then(|| Finding::unusual(place, what))
+    let worst = profile(board).into_iter().max_by(|a, b| a.deviation.abs().total_cmp(&b.deviation.abs()))?;
+    let what = What::UnevenProfile { deviation: Amount::from_base(Kind::Share, worst.deviation) };
+    let place = Place::Board(board.id, BoardField::Piece(worst.piece, PieceField::Position));
+    (worst.deviation.abs() > DENSITY_SPREAD).then(|| Finding::unusual(place, what))
 }

@@ -3,18 +3,21 @@
 //!
 //! Nothing here touches a page, so that every message can be tested natively.
 
-// No page compares yet: till then its words stay out of the download.
+// No page speaks of the bench, the line or a comparison yet: till then their words stay out of the download.
+#[cfg(not(target_arch = "wasm32"))]
+mod bench;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod compare;
 mod context;
 mod english;
-// No page speaks of the line yet: till then its words stay out of the download.
 #[cfg(not(target_arch = "wasm32"))]
 mod line;
 mod page;
 mod show;
 mod width;
 
+#[cfg(not(target_arch = "wasm32"))]
+pub use bench::{BenchContext, BenchWords};
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
 #[cfg(not(target_arch = "wasm32"))]
@@ -117,6 +120,9 @@ pub struct Words {
     pub store: fn(&StoreError) -> Message,
     /// Why something was not saved.
     pub unsaved: fn(&SaveError) -> Message,
+    /// The bench.
+    #[cfg(not(target_arch = "wasm32"))]
+    pub bench: BenchWords,
     /// The comparison.
     #[cfg(not(target_arch = "wasm32"))]
     pub compare: compare::CompareWords,

@@ -1,6 +1,8 @@
 //! English.
 
 mod balance;
+#[cfg(not(target_arch = "wasm32"))]
+mod bench;
 mod caution;
 #[cfg(not(target_arch = "wasm32"))]
 mod compare;
@@ -59,6 +61,8 @@ pub static ENGLISH: Words = Words {
     unread: record::unread,
     store: record::store,
     unsaved: record::unsaved,
+    #[cfg(not(target_arch = "wasm32"))]
+    bench: bench::BENCH,
     #[cfg(not(target_arch = "wasm32"))]
     compare: compare::COMPARE,
     #[cfg(not(target_arch = "wasm32"))]

@@ -1,0 +1,314 @@
+//! Trials: what was weighed, planned and measured, kept with the recipe that made the boards.
+
+use super::id::{Id, RecipeId, RevisionId, TrialId};
+use super::refusal::{self, Refusal};
+use super::revision::{Stamp, Standing};
+use super::sealed::{Content, Extra, Sealed, own_keys};
+use super::shelf::{SaveError, Shelf, Unread};
+use super::store::{Store, StoreError};
+use crate::domain::Draft;
+use crate::domain::bench::effects::ModelWay;
+use crate::domain::bench::target::RequirementDraft;
+use crate::domain::bench::weighing::BatchDraft;
+use crate::domain::bench::{BoardDraft, SeriesDraft, SheetDraft};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
+
+/// Followed by the id of a trial.
+const TRIAL: &str = "haulm/trial/";
+/// Where the open trial is kept.
+pub const OPEN: &str = "haulm/bench";
+/// The format version that is written.
+pub const VERSION: u32 = 1;
+/// The largest file that is read, in bytes. 256 boards with 36 pieces each have 4 500 000.
+pub const LARGEST: usize = 8_000_000;
+/// The key `haulm` of a trial.
+const KIND: &str = "trial";
+/// The key `haulm` of the open trial's text.
+const OPEN_KIND: &str = "open_trial";
+
+/// What was weighed of one batch of one sheet.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub struct Weighed {
+    /// The place of the run in the run order, from 1; none outside a series.
+    #[serde(default)]
+    pub run: Option<u16>,
+    /// Which batch of the sheet, from 1.
+    pub batch: u16,
+    /// What was weighed, line by line.
+    pub lines: BatchDraft,
+}
+
+/// What a trial says. Numbers are text as typed, beside their units. Every key is always written.
+///
+/// The recipe stands here whole, beside the revision that names it, so that the figures can be found
+/// again without the shelf.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub struct TrialContent {
+    /// The save that this one stands for from now on.
+    #[serde(default)]
+    pub replaces: Option<TrialId>,
+    /// Milliseconds since 1970-01-01 00:00 UTC.
+    pub saved_at: u64,
+    /// The author's initials.
+    #[serde(default)]
+    pub author: String,
+    /// Its name.
+    pub name: String,
+    /// The note.
+    #[serde(default)]
+    pub note: String,
+    /// Whether it is kept from here on.
+    #[serde(default)]
+    #[cfg_attr(test, schemars(with = "String"))]
+    pub standing: Standing,
+    /// The recipe that made the boards; none for work that was never saved.
+    #[serde(default)]
+    pub recipe: Option<RecipeId>,
+    /// The revision of it that made them.
+    #[serde(default)]
+    pub revision: Option<RevisionId>,
+    /// The recipe's name.
+    #[serde(default)]
+    pub recipe_name: String,
+    /// The recipe as it was then.
+    pub draft: Draft,
+    /// The weigh-out sheet.
+    pub sheet: SheetDraft,
+    /// What was weighed.
+    #[serde(default)]
+    pub weighed: Vec<Weighed>,
+    /// The series; none for boards by themselves.
+    #[serde(default)]
+    pub series: Option<SeriesDraft>,
+    /// The boards made.
+    #[serde(default)]
+    pub boards: Vec<BoardDraft>,
+    /// What is required of them.
+    #[serde(default)]
+    pub requirements: Vec<RequirementDraft>,
+    /// Which terms the effects have.
+    #[serde(default)]
+    pub model: ModelWay,
+}
+
+impl Content for TrialContent {
+    const KIND: &'static str = KIND;
+    const VERSION: u32 = VERSION;
+    const LARGEST: usize = LARGEST;
+}
+
+/// One save of a trial, sealed.
+pub type Trial = Sealed<TrialContent>;
+
+impl TrialContent {
+    /// A trial of a recipe with nothing done yet.
+    #[must_use]
+    pub fn of(recipe_name: String, draft: Draft, revision: Option<(RecipeId, RevisionId)>) -> Self {
+        Self {
+            replaces: None,
+            saved_at: 0,
+            author: String::new(),
+            name: String::new(),
+            note: String::new(),
+            standing: Standing::Kept,
+            recipe: revision.map(|(recipe, _)| recipe),
+            revision: revision.map(|(_, revision)| revision),
+            recipe_name,
+            draft,
+            sheet: SheetDraft::default(),
+            weighed: Vec::new(),
+            series: None,
+            boards: Vec::new(),
+            requirements: Vec::new(),
+            model: ModelWay::default(),
+        }
+    }
+
+    /// What was weighed of one batch.
+    #[must_use]
+    pub fn batch(&self, run: Option<u16>, batch: u16) -> Option<&BatchDraft> {
+        let own = self.weighed.iter().find(|weighed| (weighed.run, weighed.batch) == (run, batch));
+        own.map(|weighed| &weighed.lines)
+    }
+
+    /// What was weighed of one batch, to type into; a new empty one where there was none.
+    pub fn batch_mut(&mut self, run: Option<u16>, batch: u16) -> Option<&mut BatchDraft> {
+        let own = |weighed: &Weighed| (weighed.run, weighed.batch) == (run, batch);
+        let at = self.weighed.iter().position(own).unwrap_or_else(|| {
+            self.weighed.push(Weighed { run, batch, lines: BatchDraft::default() });
+            self.weighed.len() - 1
+        });
+        self.weighed.get_mut(at).map(|weighed| &mut weighed.lines)
+    }
+
+    /// Sealed as the next save: of the trial that `replaces` names, whose unknown keys live on.
+    ///
+    /// # Errors
+    /// As [`Sealed::new`].
+    pub fn seal(mut self, replaces: Option<&Trial>, stamp: Stamp) -> Result<Trial, serde_json::Error> {
+        self.replaces = replaces.map(Trial::trial);
+        (self.saved_at, self.author) = (stamp.at, stamp.author);
+        Trial::with(self, replaces.map(Trial::extra).unwrap_or_default())
+    }
+
+    /// The text of a file: laid out to be read, with the app's version.
+    ///
+    /// # Errors
+    /// When it has no JSON form. None lacks one.
+    pub fn file(&self) -> Result<String, serde_json::Error> {
+        let mut fields = Extra::new();
+        fields.insert("app".to_owned(), env!("CARGO_PKG_VERSION").into());
+        own_keys(&mut fields, KIND, VERSION, serde_json::to_value(self)?);
+        let mut text = serde_json::to_string_pretty(&fields)?;
+        text.push('\n');
+        Ok(text)
+    }
+
+    /// Reads the text of a file, or of a stored trial.
+    ///
+    /// # Errors
+    /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
+    pub fn read_file(text: &str) -> Result<Self, Refusal> {
+        refusal::read(text, LARGEST, KIND, VERSION, Self::read_version)
+    }
+}
+
+impl Trial {
+    /// Its name among the records.
+    #[must_use]
+    pub const fn trial(&self) -> TrialId {
+        TrialId(self.id())
+    }
+
+    /// A save that replaces this one and takes the trial off the shelf, or puts it back.
+    ///
+    /// # Errors
+    /// As [`Sealed::new`].
+    pub fn stand(&self, standing: Standing, stamp: Stamp) -> Result<Self, serde_json::Error> {
+        let mut content = self.content().clone();
+        content.standing = standing;
+        content.seal(Some(self), stamp)
+    }
+}
+
+/// The trial on the page, kept after every change so that a reload loses nothing.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct OpenTrial {
+    /// The save that was opened; none for a new trial.
+    #[serde(default)]
+    pub from: Option<TrialId>,
+    /// What it says.
+    pub trial: TrialContent,
+}
+
+impl OpenTrial {
+    /// Its text in the store.
+    ///
+    /// # Errors
+    /// When it has no JSON form. None lacks one.
+    pub fn text(&self) -> Result<String, serde_json::Error> {
+        let mut fields = Extra::new();
+        own_keys(&mut fields, OPEN_KIND, VERSION, serde_json::to_value(self)?);
+        Ok(serde_json::Value::from(fields).to_string())
+    }
+
+    /// Reads a stored text.
+    ///
+    /// # Errors
+    /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
+    pub fn read(text: &str) -> Result<Self, Refusal> {
+        refusal::read(text, LARGEST, OPEN_KIND, VERSION, |_, text| serde_json::from_str(text))
+    }
+}
+
+/// The trials as the store has them.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Trials {
+    /// Of each trial its last save, the newest first; removed ones too.
+    pub trials: Vec<Trial>,
+    /// Keys of records that cannot be read, and why. They stay as they are.
+    pub unreadable: Vec<(String, Unread)>,
+}
+
+impl Trials {
+    /// The trials that are kept.
+    pub fn kept(&self) -> impl Iterator<Item = &Trial> {
+        self.trials.iter().filter(|trial| trial.content().standing == Standing::Kept)
+    }
+
+    /// The trials that are kept of one recipe, whatever the revision.
+    pub fn of(&self, recipe: RecipeId) -> impl Iterator<Item = &Trial> {
+        self.kept().filter(move |trial| trial.content().recipe == Some(recipe))
+    }
+}
+
+impl<S: Store> Shelf<S> {
+    /// Saves a trial. Once this is `Ok`, the store has it.
+    ///
+    /// # Errors
+    /// When it is not in the store; nothing else has changed then.
+    pub fn save_trial(&self, trial: &Trial) -> Result<TrialId, SaveError> {
+        self.put(&format!("{TRIAL}{}", trial.id()), trial.text())?;
+        Ok(trial.trial())
+    }
+
+    /// A save of a trial.
+    ///
+    /// # Errors
+    /// When it is there and cannot be read.
+    pub fn trial(&self, id: TrialId) -> Result<Option<Trial>, Unread> {
+        match self.store().read(&format!("{TRIAL}{id}")).map_err(Unread::Store)? {
+            Some(text) => Trial::read(id.0, &text).map(Some).map_err(Unread::Refused),
+            None => Ok(None),
+        }
+    }
+
+    /// Reads all trials.
+    ///
+    /// # Errors
+    /// When the store does not list its keys. A single record that cannot be read is no error.
+    pub fn trials(&self) -> Result<Trials, StoreError> {
+        let (mut trials, mut unreadable) = (Vec::new(), Vec::new());
+        for key in self.store().keys()? {
+            let Some(hex) = key.strip_prefix(TRIAL) else { continue };
+            let read = match Id::parse(hex) {
+                Some(id) => match self.store().read(&key) {
+                    Ok(text) => Trial::read(id, &text.unwrap_or_default()).map_err(Unread::Refused),
+                    Err(error) => Err(Unread::Store(error)),
+                },
+                None => Err(Unread::BadKey),
+            };
+            match read {
+                Ok(trial) => trials.push(trial),
+                Err(why) => unreadable.push((key, why)),
+            }
+        }
+        let replaced: BTreeSet<TrialId> = trials.iter().filter_map(|trial: &Trial| trial.content().replaces).collect();
+        trials.retain(|trial| !replaced.contains(&trial.trial()));
+        trials.sort_by_key(|trial| (std::cmp::Reverse(trial.content().saved_at), trial.id()));
+        unreadable.sort_by(|a, b| a.0.cmp(&b.0));
+        Ok(Trials { trials, unreadable })
+    }
+
+    /// The open trial, if there is any.
+    ///
+    /// # Errors
+    /// When it cannot be read.
+    pub fn open_trial(&self) -> Result<Option<OpenTrial>, Unread> {
+        match self.store().read(OPEN).map_err(Unread::Store)? {
+            Some(text) => OpenTrial::read(&text).map(Some).map_err(Unread::Refused),
+            None => Ok(None),
+        }
+    }
+
+    /// Keeps the open trial in place of what was there. What was there and cannot be read is set aside first.
+    ///
+    /// # Errors
+    /// When it is not in the store.
+    pub fn keep_trial(&self, trial: &OpenTrial) -> Result<(), SaveError> {
+        self.overwrite(OPEN, &trial.text()?, |text| OpenTrial::read(text).is_ok())
+    }
+}

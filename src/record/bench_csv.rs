@@ -1,0 +1,218 @@
+//! Trials as tables of comma-separated values (RFC 4180), for any spreadsheet or script.
+//!
+//! Numbers have a decimal point and metric units whatever the app shows; the head of a column names its
+//! unit.
+
+use super::bench::TrialContent;
+use super::csv::{number, text};
+use crate::domain::bench::Property;
+use crate::domain::bench::board::BoardDraft;
+use crate::domain::bench::board_field::{BendingField, BoardField, BondField, PieceField, SwellingField};
+use crate::domain::bench::measured::measure;
+use crate::domain::bench::plan::plan;
+use crate::domain::bench::series::{Level, Series, of_run, series};
+use crate::domain::bench::sheet::{Sheet, make_out};
+use crate::domain::bench::word::letter;
+use crate::domain::check::read_entry;
+use crate::quantity::format::{DecimalMark, editable};
+use crate::quantity::kind::System;
+use crate::quantity::{Amount, Kind, Unit};
+
+/// The unit that a kind of figure has here.
+const fn metric(kind: Kind) -> Unit {
+    kind.unit_in(System::Metric)
+}
+
+fn shown(amount: Amount) -> String {
+    number(&editable(amount.get(metric(amount.kind)), DecimalMark::Point))
+}
+
+fn in_unit(name: &str, unit: Unit) -> String {
+    match unit.symbol() {
+        "" => text(name),
+        symbol => text(&format!("{name} [{symbol}]")),
+    }
+}
+
+fn row(cells: &[String]) -> String {
+    cells.join(",") + "\r\n"
+}
+
+impl TrialContent {
+    fn series_run(&self) -> Option<Series> {
+        series(&self.draft, self.series.as_ref()?).series
+    }
+
+    /// The sheet of a run, or the one sheet of a trial without a series.
+    fn made_out(&self, run: Option<u16>) -> Option<Sheet> {
+        let (recipe, sheet) = match (run, &self.series) {
+            (Some(place), Some(draft)) => of_run(&self.draft, &self.sheet, draft, self.series_run()?.run(place)?),
+            _ => (self.draft.clone(), self.sheet.clone()),
+        };
+        make_out(plan(&recipe, &sheet).plan?).sheet
+    }
+}
+
+/// One row a board: its run with the levels of the factors, and the mean of each property that it gives.
+#[must_use]
+pub fn boards_csv(trial: &TrialContent) -> String {
+    let series = trial.series_run();
+    let factors = series.as_ref().map_or(&[][..], |series| &series.factors);
+    let mut head: Vec<String> =
+        ["trial", "revision", "board", "run", "standard", "block", "replicate"].map(str::to_owned).into();
+    for (at, factor) in factors.iter().enumerate() {
+        let name = format!("{} {}", letter(at), factor.of.key());
+        head.push(match factor.levels.first() {
+            Some(Level::Value(amount)) => in_unit(&name, metric(amount.kind)),
+            _ => text(&name),
+        });
+    }
+    head.extend(Property::ALL.iter().map(|property| in_unit(property.key(), metric(property.kind()))));
+    head.push("note".to_owned());
+    let mut csv = row(&head);
+    for board in &trial.boards {
+        let run = board.run.and_then(|place| series.as_ref()?.run(place));
+        let of_run = |part: fn(&crate::domain::bench::series::Run) -> u16| {
+            run.map(|run| part(run).to_string()).unwrap_or_default()
+        };
+        let mut cells = vec![
+            text(&trial.name),
+            trial.revision.map(|revision| revision.to_string()).unwrap_or_default(),
+            board_name(board),
+            board.run.map(|place| place.to_string()).unwrap_or_default(),
+            of_run(|run| run.standard),
+            of_run(|run| run.block),
+            of_run(|run| run.replicate),
+        ];
+        for at in 0..factors.len() {
+            let level = run.and_then(|run| series.as_ref()?.level(run, at));
+            cells.push(match level {
+                Some(Level::Value(amount)) => shown(*amount),
+                Some(Level::System(name)) => text(name),
+                None => String::new(),
+            });
+        }
+        let measured = measure(board).board;
+        for property in Property::ALL {
+            let mean = measured.mean(*property).map(|mean| shown(Amount::from_base(property.kind(), mean)));
+            cells.push(mean.unwrap_or_default());
+        }
+        cells.push(text(&board.note));
+        csv.push_str(&row(&cells));
+    }
+    csv
+}
+
+fn board_name(board: &BoardDraft) -> String {
+    match board.name.trim() {
+        "" => board.id.0.to_string(),
+        name => text(name),
+    }
+}
+
+/// One row a reading, as typed and as a number: for those who work the formulas themselves.
+#[must_use]
+pub fn readings_csv(trial: &TrialContent) -> String {
+    let head = ["trial", "board", "run", "reading", "piece", "typed", "typed_unit", "value", "unit"].map(str::to_owned);
+    let mut csv = row(&head);
+    for board in &trial.boards {
+        for (field, piece) in fields(board) {
+            let Some(entry) = board.entry(field).filter(|entry| !entry.is_blank()) else { continue };
+            let unit = metric(field.kind());
+            let read = read_entry(entry, field.kind(), &field.limit()).ok().flatten();
+            let value = read.map(|base| shown(Amount::from_base(field.kind(), base)));
+            let key = field.key();
+            let reading = key.split_once('.').map_or(key.as_str(), |(name, _)| name);
+            csv.push_str(&row(&[
+                text(&trial.name),
+                board_name(board),
+                board.run.map(|place| place.to_string()).unwrap_or_default(),
+                text(reading),
+                piece.map(|at| (u16::from(at) + 1).to_string()).unwrap_or_default(),
+                number(entry.text.trim()),
+                text(entry.unit.symbol()),
+                value.unwrap_or_default(),
+                text(unit.symbol()),
+            ]));
+        }
+    }
+    csv
+}
+
+/// Every box of a board, with the place of its piece.
+fn fields(board: &BoardDraft) -> Vec<(BoardField, Option<u8>)> {
+    let places = |count: usize| (0..=u8::MAX).take(count);
+    let mut all = vec![(BoardField::Mass, None), (BoardField::Length, None), (BoardField::Width, None)];
+    all.extend(places(board.thickness.len()).map(|at| (BoardField::Thickness(at), Some(at))));
+    all.push((BoardField::Moisture, None));
+    for at in places(board.pieces.len()) {
+        all.extend(PieceField::ALL.iter().map(|field| (BoardField::Piece(at, *field), Some(at))));
+    }
+    for at in places(board.bending.len()) {
+        all.extend(BendingField::ALL.iter().map(|field| (BoardField::Bending(at, *field), Some(at))));
+    }
+    for at in places(board.bond.len()) {
+        all.extend(BondField::ALL.iter().map(|field| (BoardField::Bond(at, *field), Some(at))));
+    }
+    for at in places(board.swelling.len()) {
+        all.extend(SwellingField::ALL.iter().map(|field| (BoardField::Swelling(at, *field), Some(at))));
+    }
+    all
+}
+
+/// One row a line of each sheet and batch: planned, and weighed where it was. `name` names a line in the
+/// recipe of its run.
+#[must_use]
+pub fn sheets_csv(
+    trial: &TrialContent,
+    name: &dyn Fn(crate::domain::bench::LineId, &crate::domain::Draft) -> String,
+) -> String {
+    let mass = metric(Kind::BenchMass);
+    let head = [
+        "trial".to_owned(),
+        "run".to_owned(),
+        "batch".to_owned(),
+        "line".to_owned(),
+        "name".to_owned(),
+        in_unit("exact", mass),
+        in_unit("to_weigh", mass),
+        in_unit("volume", metric(Kind::BenchVolume)),
+        in_unit("weighed", mass),
+    ];
+    let mut csv = row(&head);
+    let series = trial.series_run();
+    let runs: Vec<Option<u16>> = match &series {
+        Some(series) => series.runs.iter().map(|run| Some(run.place)).collect(),
+        None => vec![None],
+    };
+    for run in runs {
+        let recipe = match (run.and_then(|place| series.as_ref()?.run(place)), &trial.series) {
+            (Some(run), Some(draft)) => of_run(&trial.draft, &trial.sheet, draft, run).0,
+            _ => trial.draft.clone(),
+        };
+        let Some(sheet) = trial.made_out(run) else { continue };
+        for batch in (1..=u16::MAX).take(sheet.batches as usize) {
+            for line in &sheet.lines {
+                let grams = |mass: f64| shown(Amount::from_base(Kind::BenchMass, mass));
+                let weighed = trial.batch(run, batch).and_then(|lines| lines.entry(line.id));
+                let weighed = weighed.and_then(|entry| {
+                    read_entry(entry, Kind::BenchMass, &crate::domain::bench::weighing::LIMIT).ok().flatten()
+                });
+                csv.push_str(&row(&[
+                    text(&trial.name),
+                    run.map(|place| place.to_string()).unwrap_or_default(),
+                    batch.to_string(),
+                    text(&line.id.key()),
+                    text(&name(line.id, &recipe)),
+                    grams(line.mass.value),
+                    grams(line.rounded.value),
+                    line.volume
+                        .map(|volume| shown(Amount::from_base(Kind::BenchVolume, volume.value)))
+                        .unwrap_or_default(),
+                    weighed.map(grams).unwrap_or_default(),
+                ]));
+            }
+        }
+    }
+    csv
+}

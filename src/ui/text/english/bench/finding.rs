@@ -1,0 +1,179 @@
+//! Findings at the bench: what happened, and how to mend it.
+
+use super::name::place as place_called;
+use super::series::series as told_of_series;
+use crate::domain::bench::target::requirement_limit;
+use crate::domain::bench::weighing;
+use crate::domain::bench::{Finding, LineId, Place, What, limit};
+use crate::domain::{Finding as RecipeFinding, What as RecipeWhat};
+use crate::quantity::{Amount, Kind};
+use crate::ui::text::english::finding::{finding as recipe_finding, loose_entry};
+use crate::ui::text::{BenchContext, Loose, Message, shown};
+
+pub(super) fn finding(finding: &Finding, context: &BenchContext<'_>) -> Message {
+    if let What::Entry(what) = finding.what {
+        return entry(finding, what, context);
+    }
+    let place = place_called(finding.place, context);
+    let (what, mend) = told(finding, context).unwrap_or_else(|| told_of_series(finding, context));
+    Message { what: format!("{place}: {what}"), mend }
+}
+
+/// What is said of one entry, in the words that every box has.
+fn entry(finding: &Finding, what: RecipeWhat, context: &BenchContext<'_>) -> Message {
+    if let Place::Recipe(place) = finding.place {
+        return recipe_finding(&RecipeFinding { grade: finding.grade, place, what }, &context.plain);
+    }
+    let name = place_called(finding.place, context);
+    let recipe = context.plain.draft;
+    let (typed, kind, limit) = match finding.place {
+        Place::Field(field) => (Some(context.sheet.entry(field)), field.kind(), limit::limit(field, context.sheet)),
+        Place::Line(id) => (context.batch.and_then(|batch| batch.entry(id)), Kind::BenchMass, weighing::LIMIT),
+        Place::Series(field) => {
+            (context.series.entry(field), context.series.kind(field, recipe), context.series.limit(field, recipe))
+        }
+        Place::Board(id, field) => {
+            let board = context.boards.iter().find(|board| board.id == id);
+            (board.and_then(|board| board.entry(field)), field.kind(), field.limit())
+        }
+        Place::Property(property) => {
+            let own = context.requirements.iter().find(|requirement| requirement.property == property);
+            (own.map(|requirement| &requirement.value), property.kind(), requirement_limit(property))
+        }
+        // No entry stands there; the words do without what was typed.
+        Place::Sheet | Place::Design | Place::Recipe(_) => (None, Kind::Ratio, weighing::LIMIT),
+    };
+    let typed = typed.map_or("", |entry| entry.text.as_str());
+    loose_entry(&what, &Loose { name: &name, typed, kind, limit }, &context.plain)
+}
+
+/// What is said of the sheet and of boards; `None` for what belongs to a series.
+fn told(finding: &Finding, context: &BenchContext<'_>) -> Option<(String, String)> {
+    let amount = |amount: Amount| shown(amount, &context.plain);
+    let (what, mend): (String, String) = match finding.what {
+        What::NotWhole => ("not a whole number.".to_owned(), "Type a whole number, such as 2.".to_owned()),
+        What::RecipeUnsolved => (
+            "the recipe cannot be computed as it is made here, so there is nothing to weigh out.".to_owned(),
+            "Mend what the recipe page points at, or open another recipe.".to_owned(),
+        ),
+        What::OutOfRange => (
+            "the figures became too large or too small to reckon with.".to_owned(),
+            "Check mat size, number of boards and doses for a slip in the decimal mark or the unit.".to_owned(),
+        ),
+        What::TooWet { excess, mat, way_out } => (
+            format!(
+                "the furnish is too wet. A batch holds {} more water than the mat moisture wanted needs; no water is \
+                 weighed out, and the mat comes out at {}.",
+                amount(excess),
+                amount(mat)
+            ),
+            match way_out {
+                Some(fibre) => format!(
+                    "Dry the fibre to {}, at which no water is in excess; or take liquids with more solids, smaller \
+                     doses, or a higher mat moisture.",
+                    amount(fibre)
+                ),
+                None => "No fibre is dry enough: the liquids alone bring more water than is needed. Take liquids with \
+                         more solids, thin them less, lower their doses, or accept a higher mat moisture."
+                    .to_owned(),
+            },
+        ),
+        What::Split { batches, boards } => (
+            format!("the blender does not take all at once: {batches} equal batches, {} boards each.", amount(boards)),
+            if boards.base.fract().abs() > 1e-9 {
+                "A batch does not make whole boards. Mix the batches before forming, or change the number of boards."
+            } else {
+                "Weigh out and blend one batch after another."
+            }
+            .to_owned(),
+        ),
+        What::TooManyBatches { whole } => (
+            format!("so small that it would take more than a hundred batches; all together weigh {}.", amount(whole)),
+            "Check the capacity and its unit, or make fewer boards.".to_owned(),
+        ),
+        What::BelowLeast { mass, least, boards, dilute } => {
+            return Some(below_least(mass, least, boards, dilute, finding, context));
+        }
+        What::RoundingShifts { wanted, given } => (
+            format!("the rounded masses give a dose of {}, not {}.", amount(given), amount(wanted)),
+            "Weigh on a balance with a finer step, or make a larger batch.".to_owned(),
+        ),
+        What::WeighedOver { scale } => {
+            let more = Amount::from_base(Kind::Share, scale.base - 1.0);
+            (
+                format!("more than planned: all else has to grow by {} over the plan to keep the ratio.", amount(more)),
+                "Add what the sheet now asks for, also of what is in the blender already. If it is not in the blender \
+                 yet, take some back."
+                    .to_owned(),
+            )
+        }
+        What::OverCapacity { mass, capacity } => (
+            format!(
+                "with what was weighed the batch comes to {}; the blender takes {}.",
+                amount(mass),
+                amount(capacity)
+            ),
+            "Take back what is not in the blender yet, or blend in two parts.".to_owned(),
+        ),
+        What::DryAboveMoist => (
+            "heavier oven-dry than moist.".to_owned(),
+            "Check both masses for a slip, and whether two pieces were taken for each other.".to_owned(),
+        ),
+        What::TooFewBoards => (
+            "one board has no scatter, so there is no quantile to hold against the requirement.".to_owned(),
+            "Test two boards at least; five tell much more.".to_owned(),
+        ),
+        What::MissesRequirement { value, required } => (
+            format!("the 5 % quantile comes to {}; {} is required.", amount(value), amount(required)),
+            "Raise the mean, or find what scatters between the boards.".to_owned(),
+        ),
+        What::OffTarget { value, wanted } => (
+            format!("the boards come to {} at the board moisture wanted; {} is wanted.", amount(value), amount(wanted)),
+            "Take the corrected mat mass for the next board, and check thickness and fibre moisture.".to_owned(),
+        ),
+        What::UnevenProfile { deviation } => (
+            format!(
+                "the density there is {} off the mean of the board, more than 7 % (EN 622-1).",
+                signed(deviation, context)
+            ),
+            "Spread the mat more evenly. Weigh the furnish into the frame field by field.".to_owned(),
+        ),
+        _ => return None,
+    };
+    Some((what, mend))
+}
+
+/// A share with its sign.
+fn signed(share: Amount, context: &BenchContext<'_>) -> String {
+    let size = shown(Amount { base: share.base.abs(), ..share }, &context.plain);
+    format!("{}{size}", if share.base < 0.0 { '\u{2212}' } else { '+' })
+}
+
+fn below_least(
+    mass: Amount,
+    least: Amount,
+    boards: Option<Amount>,
+    dilute: Option<Amount>,
+    finding: &Finding,
+    context: &BenchContext<'_>,
+) -> (String, String) {
+    let amount = |amount: Amount| shown(amount, &context.plain);
+    let what = format!("{} is below the {} that this balance weighs sensibly.", amount(mass), amount(least));
+    let boards = boards.map(|boards| format!("weigh out for {} boards in the same number of batches", amount(boards)));
+    let dilute = dilute.map(|solids| {
+        format!("thin it to {} solids with part of the water, and weigh the thinned liquid", amount(solids))
+    });
+    let ways: Vec<String> = boards.into_iter().chain(dilute).collect();
+    let mend = match ways.join(", or ") {
+        ways if ways.is_empty() => match finding.place {
+            Place::Line(LineId::Fibre) => "Make more boards, or take a balance with a finer step.".to_owned(),
+            _ => "Take a balance with a finer step, or a blender that takes a larger batch.".to_owned(),
+        },
+        ways => {
+            let mut chars = ways.chars();
+            let first = chars.next().map(|first| first.to_uppercase().chain(chars).collect::<String>());
+            format!("{}; or take a balance with a finer step.", first.unwrap_or_default())
+        }
+    };
+    (what, mend)
+}

@@ -1,0 +1,37 @@
+//! The bench in English.
+
+mod field;
+mod figure;
+mod finding;
+mod name;
+mod saying;
+mod series;
+
+use crate::ui::text::BenchWords;
+
+pub(super) const BENCH: BenchWords = BenchWords {
+    field: field::field,
+    series_field: field::series_field,
+    board_field: field::board_field,
+    line: name::line,
+    figure: figure::figure,
+    board_figure: figure::board_figure,
+    property: figure::property,
+    origin: figure::origin,
+    place: name::place,
+    finding: finding::finding,
+    factor: name::factor,
+    level: name::level,
+    term: name::term,
+    sayings: saying::sayings,
+    verdict: saying::verdict,
+    material: name::material,
+    thickness_way: name::thickness_way,
+    overage_of: name::overage_of,
+    overage_on: name::overage_on,
+    water_place: name::water_place,
+    spray_way: name::spray_way,
+    design_way: name::design_way,
+    block_way: name::block_way,
+    model_way: name::model_way,
+};
