@@ -10,6 +10,9 @@ use leptos::prelude::*;
 use std::sync::Arc;
 use std::time::Duration;
 
+/// From that paint to the rest: nobody sees it, and a key that comes meanwhile goes first.
+const BREATH: Duration = Duration::from_millis(10);
+
 type Refresh = Arc<dyn Fn() + Send + Sync>;
 
 /// When a cell is worked out after a change.
@@ -44,16 +47,12 @@ impl Cells {
             self.refresh(Turn::First);
             if !self.waiting.get_value() {
                 self.waiting.set_value(true);
-                // A task set up in a frame's own callback comes after that frame was painted.
-                request_animation_frame(move || {
-                    set_timeout(
-                        move || {
-                            self.waiting.set_value(false);
-                            self.refresh(Turn::Rest);
-                        },
-                        Duration::ZERO,
-                    );
-                });
+                // What is set up in a frame's own callback comes after that frame was painted.
+                let rest = move || {
+                    self.waiting.set_value(false);
+                    self.refresh(Turn::Rest);
+                };
+                request_animation_frame(move || set_timeout(rest, BREATH));
             }
         });
     }
