@@ -75,7 +75,11 @@ impl Cells {
     }
 
     /// One piece of machine code a type of value, not one a cell.
-    fn boxed<T: Clone + PartialEq + Send + Sync + 'static>(self, turn: Turn, f: Box<dyn Fn() -> T + Send + Sync>) -> Signal<T> {
+    fn boxed<T: Clone + PartialEq + Send + Sync + 'static>(
+        self,
+        turn: Turn,
+        f: Box<dyn Fn() -> T + Send + Sync>,
+    ) -> Signal<T> {
         let value = RwSignal::new(untrack(&f));
         let refresh = move || {
             let new = f();
