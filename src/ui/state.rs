@@ -1,6 +1,6 @@
 //! What all parts of the page share. Everything shown follows from these signals.
 
-use super::cells::Cells;
+use super::cells::{Cells, Turn};
 use super::history::History;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
@@ -373,7 +373,15 @@ impl State {
         &self,
         f: impl Fn() -> T + Send + Sync + 'static,
     ) -> Signal<T> {
-        self.cells.cell(f)
+        self.cells.cell(Turn::Rest, f)
+    }
+
+    /// As [`cell`](Self::cell), for what has to be dosed: worked out and painted before all others.
+    pub fn first_cell<T: Clone + PartialEq + Send + Sync + 'static>(
+        &self,
+        f: impl Fn() -> T + Send + Sync + 'static,
+    ) -> Signal<T> {
+        self.cells.cell(Turn::First, f)
     }
 
     /// What a liquid is called; blank when it is not there.

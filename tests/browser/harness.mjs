@@ -287,6 +287,8 @@ export class Page {
   async axe({ also = [] } = {}) {
     const { dark } = this.#look;
     const found = [];
+    // What is half scrolled under a bar that sticks to the top would be judged by the half in sight.
+    await this.run(() => window.scrollTo(0, 0));
     for (const scheme of ["light", "dark"]) {
       await this.look({ dark: scheme === "dark" });
       await this.#need("axe");

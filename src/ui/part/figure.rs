@@ -81,7 +81,7 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
                     aria-controls=working_id.clone()
                     on:click=on(move |_| open.update(|open| *open = !*open))
                 >
-                    <span data-figure=key>{value(state, figure, None)}</span>
+                    <span data-figure=key>{value(state, figure, None, size)}</span>
                 </button>
                 <div class="working" id=working_id hidden=flag(move || !open.get())>
                     {live(move || open.get().then(|| working::view(figure)))}
@@ -94,9 +94,10 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
 
 /// Number and unit of a figure. Where they are big, the unit is smaller, so that the number is what is
 /// seen.
-pub fn value(state: State, figure: Figure, unit: Option<fn(State) -> Unit>) -> AnyView {
+pub fn value(state: State, figure: Figure, unit: Option<fn(State) -> Unit>, size: Size) -> AnyView {
     let unit = move || unit.map(|unit| unit(state));
-    let number = state.cell(move || parts(state, figure, unit()).0);
+    let number = move || parts(state, figure, unit()).0;
+    let number = if size == Size::Big { state.first_cell(number) } else { state.cell(number) };
     let symbol = state.cell(move || match parts(state, figure, unit()).1 {
         none if none.is_empty() => none,
         symbol => format!("\u{a0}{symbol}"),

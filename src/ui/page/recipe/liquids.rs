@@ -12,8 +12,8 @@ use leptos::prelude::*;
 pub fn liquids() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let ids =
-        state.cell(move || state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect::<Vec<_>>()));
+    let ids = state
+        .first_cell(move || state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect::<Vec<_>>()));
     view! {
         <div class="liquids">
             <h3>{words.liquids}</h3>

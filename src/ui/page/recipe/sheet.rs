@@ -13,8 +13,8 @@ use leptos::prelude::*;
 pub fn sheet() -> AnyView {
     let state = state();
     let words = &state.words.recipe_page;
-    let ids = state.cell(move || state.liquids_shown());
-    let none = state.cell(move || state.shown.with(|shown| shown.case.is_none()));
+    let ids = state.first_cell(move || state.liquids_shown());
+    let none = state.first_cell(move || state.shown.with(|shown| shown.case.is_none()));
     let nothing = move || none.get();
     view! {
         <section class="group to-dose" aria-labelledby="to-dose" tabindex="-1">
@@ -40,8 +40,8 @@ pub fn sheet() -> AnyView {
 /// Whether the result is an old one, or none yet.
 fn standing(state: State) -> AnyView {
     let words = &state.words.recipe_page;
-    let none = state.cell(move || state.shown.with(|shown| shown.case.is_none()));
-    let old = state.cell(move || state.shown.with(|shown| shown.old));
+    let none = state.first_cell(move || state.shown.with(|shown| shown.case.is_none()));
+    let old = state.first_cell(move || state.shown.with(|shown| shown.old));
     view! {
         <p class="standing nothing-yet" hidden=flag(move || !none.get())><strong>{words.nothing_yet}</strong> " " {words.nothing_yet_hint}</p>
         <p class="standing stale" hidden=flag(move || !old.get())><strong>{words.stale}</strong> " " {words.stale_hint}</p>
@@ -100,7 +100,7 @@ fn other_time(state: State, of: Figure) -> AnyView {
             <dt>{live(move || label.get())}</dt>
             <dd>
                 <span class="value" data-figure=format!("{}.other", of.key())>
-                    {figure::value(state, of, Some(unit))}
+                    {figure::value(state, of, Some(unit), Size::Big)}
                 </span>
             </dd>
         </div>
@@ -110,7 +110,7 @@ fn other_time(state: State, of: Figure) -> AnyView {
 
 /// Too much water: how much, what comes of it, and the way out. Stands where the water dose would.
 fn too_wet(state: State) -> AnyView {
-    let finding = state.cell(move || {
+    let finding = state.first_cell(move || {
         state
             .said(|finding| {
                 finding.place == Place::Station(Station::Blender) && matches!(finding.what, What::TooWet { .. })
