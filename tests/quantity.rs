@@ -29,13 +29,13 @@ fn factor(conversion: &str) -> Option<f64> {
         "US gal/min->L/h" => Unit::LitrePerHour.from_base(Unit::GallonPerMinute.to_base(1.0)),
         "ft/min->m/s" => Unit::FootPerMinute.to_base(1.0),
         "lb/h->kg/s" => Unit::PoundPerHour.to_base(1.0),
+        "psi->Pa" => Unit::PoundForcePerSquareInch.to_base(1.0),
         "Btu_IT->J" => Unit::BtuPerPound.to_base(1.0) * exact::POUND,
         "oz->kg"
         | "long ton->kg"
         | "imp gal->m3"
         | "1000ft2 x 3/8in ->m3"
         | "1000ft2 x 1/8in ->m3"
-        | "psi->Pa"
         | "cP->Pa s"
         | "bar->Pa"
         | "kgf/cm2->Pa" => return None,
@@ -58,7 +58,7 @@ fn factors_are_the_published_ones() {
         }
         checked += 1;
     }
-    assert_eq!(checked, 18);
+    assert_eq!(checked, 19);
 }
 
 /// Source: NIST SP 811 (2008), appendix B.8: t/°C = (t/°F − 32)/1.8, T/K = t/°C + 273.15.
@@ -118,6 +118,9 @@ const LAWS: &[(&[Dimension], &[Dimension])] = {
         (&[D::Price, D::Density], &[D::Cost]),
         (&[D::Fraction, D::Mass], &[D::Mass]),
         (&[D::Moisture, D::MassFlow], &[D::MassFlow]),
+        (&[D::Stress, D::Area], &[D::Force]),
+        (&[D::Stiffness, D::Length], &[D::Force]),
+        (&[D::Stress, D::Length], &[D::Stiffness]),
         (&[D::FlowPerFrequency, D::Frequency], &[D::MassFlow]),
         (&[D::FlowPerRotation, D::Rotation], &[D::MassFlow]),
         (&[D::SpecificVolume, D::MassFlow], &[D::VolumeFlow]),

@@ -50,6 +50,11 @@ pub mod water;
 /// How each figure came about.
 pub mod working;
 
+// At the bench.
+
+/// Trial boards: weigh-out sheets, series, boards made, effects.
+pub mod bench;
+
 // At the line.
 
 /// Pumps, catch tests, settings, what really runs, tanks, changeovers.

@@ -6,6 +6,10 @@
 pub const POUND: f64 = 0.453_592_37;
 /// Metres in a foot, exact.
 pub const FOOT: f64 = 0.3048;
+/// Metres in an inch, exact.
+pub const INCH: f64 = 0.0254;
+/// Newtons in a pound-force: the pound times the standard acceleration of free fall, exact.
+pub const POUND_FORCE: f64 = POUND * 9.806_65;
 /// Cubic metres in a US gallon, exact.
 pub const GALLON: f64 = 3.785_411_784e-3;
 /// Joules in a British thermal unit (International Table).

@@ -67,6 +67,26 @@ pub enum Kind {
     BatchMass,
     /// Batch volumes.
     BatchVolume,
+    /// Masses on a laboratory balance.
+    BenchMass,
+    /// Volumes at the bench.
+    BenchVolume,
+    /// Flow of a spray pump at the bench, by volume.
+    BenchFlow,
+    /// Flow of a spray nozzle at the bench, by mass.
+    BenchMassFlow,
+    /// Lengths and widths of mats, boards and test pieces.
+    BenchExtent,
+    /// Area of mats and boards.
+    BenchArea,
+    /// Load on a test piece.
+    Force,
+    /// Slope of load over deflection.
+    Slope,
+    /// Strength and modulus of elasticity.
+    Strength,
+    /// A whole number of things.
+    Count,
     /// A ratio without a unit.
     Ratio,
     /// A pump's setting in percent of its full setting.
@@ -134,6 +154,16 @@ impl Kind {
         Kind::Cost,
         Kind::BatchMass,
         Kind::BatchVolume,
+        Kind::BenchMass,
+        Kind::BenchVolume,
+        Kind::BenchFlow,
+        Kind::BenchMassFlow,
+        Kind::BenchExtent,
+        Kind::BenchArea,
+        Kind::Force,
+        Kind::Slope,
+        Kind::Strength,
+        Kind::Count,
         Kind::Ratio,
         Kind::SettingPercent,
         Kind::SettingFrequency,
@@ -190,7 +220,16 @@ impl Kind {
             Self::Cost => &[U::PerCubicMetre, U::PerThousandSquareFeetThreeQuarter, U::PerCubicFoot],
             Self::BatchMass => &[U::Kilogram, U::Pound, U::Gram, U::Tonne],
             Self::BatchVolume => &[U::Litre, U::Gallon, U::Millilitre, U::CubicMetre],
-            Self::Ratio => &[U::One, U::One],
+            Self::BenchMass => &[U::Gram, U::Gram, U::Kilogram, U::Pound],
+            Self::BenchVolume => &[U::Millilitre, U::Millilitre, U::Litre],
+            Self::BenchFlow => &[U::MillilitrePerMinute, U::MillilitrePerMinute, U::LitrePerHour, U::LitrePerMinute],
+            Self::BenchMassFlow => &[U::GramPerMinute, U::GramPerMinute, U::KilogramPerHour],
+            Self::BenchExtent => &[U::Millimetre, U::Inch, U::Centimetre],
+            Self::BenchArea => &[U::SquareMetre, U::SquareFoot],
+            Self::Force => &[U::Newton, U::PoundForce, U::Kilonewton],
+            Self::Slope => &[U::NewtonPerMillimetre, U::PoundForcePerInch],
+            Self::Strength => &[U::NewtonPerSquareMillimetre, U::PoundForcePerSquareInch],
+            Self::Ratio | Self::Count => &[U::One, U::One],
             Self::SettingPercent => &[U::Percent, U::Percent],
             Self::SettingFrequency => &[U::Hertz, U::Hertz],
             Self::SettingRotation => &[U::TurnPerMinute, U::TurnPerMinute],
@@ -233,6 +272,10 @@ impl Kind {
     pub const fn digits(self) -> u8 {
         match self {
             Self::Temperature | Self::Dose | Self::Moisture | Self::Share | Self::PressFactor | Self::PressTime => 3,
+            Self::Strength => 3,
+            Self::BenchMass => 5,
+            // Every digit of a whole number is shown, and none after it.
+            Self::Count => 1,
             Self::SettingPercent | Self::SettingFrequency | Self::RunTime | Self::Expansion => 3,
             _ => 4,
         }
@@ -272,6 +315,16 @@ impl Kind {
             Self::Cost => "cost",
             Self::BatchMass => "batch_mass",
             Self::BatchVolume => "batch_volume",
+            Self::BenchMass => "bench_mass",
+            Self::BenchVolume => "bench_volume",
+            Self::BenchFlow => "bench_flow",
+            Self::BenchMassFlow => "bench_mass_flow",
+            Self::BenchExtent => "bench_extent",
+            Self::BenchArea => "bench_area",
+            Self::Force => "force",
+            Self::Slope => "slope",
+            Self::Strength => "strength",
+            Self::Count => "count",
             Self::Ratio => "ratio",
             Self::SettingPercent => "setting_percent",
             Self::SettingFrequency => "setting_frequency",

@@ -34,6 +34,11 @@ pub enum Dimension {
     HeatFlow,
     Fraction,
     Moisture,
+    Force,
+    /// Force per area.
+    Stress,
+    /// Force per length, as the slope of a load over a deflection.
+    Stiffness,
     /// A drive's frequency, as its inverter shows it.
     Frequency,
     /// Turns of a shaft per time.
@@ -141,6 +146,7 @@ units! {
     Gallon: Volume, "US gal", ["gal", "gallon", "gallons"], uom_into!(Volume, cu::volume::gallon), uom_from!(Volume, cu::volume::gallon);
     CubicFoot: Volume, "ft³", ["ft3", "cu ft"], uom_into!(Volume, cu::volume::cubic_foot), uom_from!(Volume, cu::volume::cubic_foot);
 
+    MillilitrePerMinute: VolumeFlow, "mL/min", ["ml/min"], |x: f64| x * 1.0e-6 / 60.0, |x: f64| x * 60.0 / 1.0e-6;
     LitrePerHour: VolumeFlow, "L/h", ["l/h", "l/hr", "lph"], uom_into!(VolumeRate, cu::volume_rate::litre_per_hour), uom_from!(VolumeRate, cu::volume_rate::litre_per_hour);
     LitrePerMinute: VolumeFlow, "L/min", ["l/min", "lpm"], uom_into!(VolumeRate, cu::volume_rate::litre_per_minute), uom_from!(VolumeRate, cu::volume_rate::litre_per_minute);
     CubicMetrePerHour: VolumeFlow, "m³/h", ["m3/h", "m3/hr"], uom_into!(VolumeRate, cu::volume_rate::cubic_metre_per_hour), uom_from!(VolumeRate, cu::volume_rate::cubic_metre_per_hour);
@@ -198,6 +204,20 @@ units! {
     Kilowatt: HeatFlow, "kW", ["kw"], uom_into!(Power, power::kilowatt), uom_from!(Power, power::kilowatt);
     KilojoulePerHour: HeatFlow, "kJ/h", ["kj/h"], uom_into!(Power, cu::power::kilojoule_per_hour), uom_from!(Power, cu::power::kilojoule_per_hour);
     BtuPerHour: HeatFlow, "Btu/h", ["btu/h"], uom_into!(Power, cu::power::btu_per_hour), uom_from!(Power, cu::power::btu_per_hour);
+
+    Newton: Force, "N", ["n", "newton", "newtons"], |x: f64| x, |x: f64| x;
+    Kilonewton: Force, "kN", ["kn"], |x: f64| x * 1_000.0, |x: f64| x / 1_000.0;
+    PoundForce: Force, "lbf", ["pound-force"], |x: f64| x * exact::POUND_FORCE, |x: f64| x / exact::POUND_FORCE;
+
+    NewtonPerSquareMillimetre: Stress, "N/mm²", ["n/mm2", "mpa"], |x: f64| x * 1.0e6, |x: f64| x / 1.0e6;
+    Pascal: Stress, "Pa", ["pa", "n/m2"], |x: f64| x, |x: f64| x;
+    PoundForcePerSquareInch: Stress, "psi", ["lbf/in2", "lb/in2"], |x: f64| x * (exact::POUND_FORCE / (exact::INCH * exact::INCH)), |x: f64| x / (exact::POUND_FORCE / (exact::INCH * exact::INCH));
+    PoundForcePerSquareFoot: Stress, "lbf/ft²", ["lbf/ft2"], |x: f64| x * (exact::POUND_FORCE / (exact::FOOT * exact::FOOT)), |x: f64| x / (exact::POUND_FORCE / (exact::FOOT * exact::FOOT));
+
+    NewtonPerMillimetre: Stiffness, "N/mm", ["n/mm"], |x: f64| x * 1_000.0, |x: f64| x / 1_000.0;
+    NewtonPerMetre: Stiffness, "N/m", ["n/m"], |x: f64| x, |x: f64| x;
+    PoundForcePerInch: Stiffness, "lbf/in", ["lb/in"], |x: f64| x * (exact::POUND_FORCE / exact::INCH), |x: f64| x / (exact::POUND_FORCE / exact::INCH);
+    PoundForcePerFoot: Stiffness, "lbf/ft", [], |x: f64| x * (exact::POUND_FORCE / exact::FOOT), |x: f64| x / (exact::POUND_FORCE / exact::FOOT);
 
     Percent: Fraction, "%", ["percent", "pct"], |x: f64| x / 100.0, |x: f64| x * 100.0;
     /// A plain fraction, kg/kg.

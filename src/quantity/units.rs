@@ -146,6 +146,10 @@ impl Coherent {
             Dimension::Temperature => (Unit::Celsius, Unit::Fahrenheit),
             Dimension::SpecificEnergy => (Unit::KilojoulePerKilogram, Unit::BtuPerPound),
             Dimension::HeatFlow => (Unit::KilojoulePerHour, Unit::BtuPerHour),
+            // No formula turns a mass into a force, so newtons stand beside hours.
+            Dimension::Force => (Unit::Newton, Unit::PoundForce),
+            Dimension::Stress => (Unit::Pascal, Unit::PoundForcePerSquareFoot),
+            Dimension::Stiffness => (Unit::NewtonPerMetre, Unit::PoundForcePerFoot),
             Dimension::Fraction => (Unit::Percent, Unit::Percent),
             Dimension::Moisture => (Unit::PercentDryBasis, Unit::PercentDryBasis),
             Dimension::Frequency => (Unit::Hertz, Unit::Hertz),

@@ -4,11 +4,11 @@
 // Where the limit is reached there is no ceiling and the limit itself is held. The measuring is the same either way.
 
 /** Whole download, brotli -11. MISSED: see "Budgets" in the README for what was tried. */
-export const DOWNLOAD = { what: "whole download, brotli", unit: "kB", limit: 220, aim: 150, ceiling: 390 };
+export const DOWNLOAD = { what: "whole download, brotli", unit: "kB", limit: 220, aim: 150, ceiling: 376 };
 /** First contentful paint at 4x CPU slowdown on a slow line. */
 export const FIRST_PAINT = { what: "first contentful paint", unit: "ms", limit: 1500, aim: 1000 };
-/** Key to painted figure at 4x CPU slowdown. MISSED on two busy cores without a graphics card. */
-export const KEYSTROKE = { what: "key to painted figure", unit: "ms", limit: 50, aim: 16, ceiling: 400 };
+/** Key to painted figure at 4x CPU slowdown. MISSED: 75 ms on an idle machine of two cores without a graphics card, most of it paint. */
+export const KEYSTROKE = { what: "key to painted figure", unit: "ms", limit: 50, aim: 16, ceiling: 150 };
 
 /** A shelf of 2 000 recipes, from what a person does to the painted list. */
 export const SHELF = { what: "shelf of 2 000 recipes", unit: "ms", limit: 100, aim: 16 };

@@ -195,7 +195,10 @@ const fn unit(kind: Kind) -> (Unit, &'static str) {
         Dimension::Fraction => (Unit::PerUnit, "fraction"),
         // In percent, and divided by 100 where it is printed: there is no fraction among its units.
         Dimension::Moisture => (Unit::PercentDryBasis, "fraction"),
-        // Of the line; the balance has none of them.
+        // Of the bench and the line; the balance has none of them.
+        Dimension::Force => (Unit::Newton, "n"),
+        Dimension::Stress => (Unit::NewtonPerSquareMillimetre, "n_per_mm2"),
+        Dimension::Stiffness => (Unit::NewtonPerMillimetre, "n_per_mm"),
         Dimension::Frequency => (Unit::Hertz, "hz"),
         Dimension::Rotation => (Unit::TurnPerMinute, "rpm"),
         Dimension::FlowPerFrequency => (Unit::KilogramPerHourPerHertz, "kg_per_h_per_hz"),

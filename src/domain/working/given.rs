@@ -8,7 +8,7 @@ use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::degree_celsius;
 
 /// The number of a field in the base unit of its kind; `None` where the recipe does not use it.
-pub(super) fn field(input: &Input, field: Field) -> Option<f64> {
+pub(in crate::domain) fn field(input: &Input, field: Field) -> Option<f64> {
     let Input { board, line, limits, .. } = input;
     Some(match field {
         Field::FibreFlow => match input.feed {
@@ -77,7 +77,7 @@ pub(super) fn field(input: &Input, field: Field) -> Option<f64> {
 }
 
 /// A number from a table, in the base unit.
-pub(super) fn constant(input: &Input, constant: Constant) -> Option<f64> {
+pub(in crate::domain) fn constant(input: &Input, constant: Constant) -> Option<f64> {
     match constant {
         Constant::WaterDensity => {
             water::density(ThermodynamicTemperature::new::<degree_celsius>(20.0)).ok().map(|density| density.value)

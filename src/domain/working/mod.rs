@@ -9,9 +9,9 @@ mod expr;
 /// The formulas of the balance.
 mod formula;
 /// What a field held when the recipe was solved.
-mod given;
+pub(in crate::domain) mod given;
 /// The letters of the model.
-mod symbol;
+pub(in crate::domain) mod symbol;
 
 pub use expr::Expr;
 pub use symbol::Symbol;
@@ -66,7 +66,7 @@ pub enum Ground {
     Published(&'static str),
 }
 
-/// How a figure came about.
+/// How a figure came about. The balance's own figures by default; the bench has others.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Working<F = Figure, O = Origin> {
     /// The figure.

@@ -16,7 +16,8 @@ pub struct Symbol {
     pub liquid: Option<usize>,
 }
 
-const fn symbol(letter: &'static str, index: &'static str) -> Symbol {
+/// A letter with its index, perhaps empty.
+pub(in crate::domain) const fn symbol(letter: &'static str, index: &'static str) -> Symbol {
     Symbol { letter, index, liquid: None }
 }
 
@@ -32,7 +33,7 @@ impl Symbol {
         }
     }
 
-    pub(super) const fn of_liquid(self, place: usize) -> Self {
+    pub(in crate::domain) const fn of_liquid(self, place: usize) -> Self {
         Self { liquid: Some(place), ..self }
     }
 
