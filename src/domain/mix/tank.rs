@@ -45,7 +45,7 @@ pub fn tank(mix: &MixDraft, draft: &Draft, case: &Case) -> Vec<Candidate> {
     let chosen = |key: &PartKey| mix.part(key).and_then(|part| part.in_tank);
     let mut parts = Vec::with_capacity(draft.liquids.len() + 2);
     let mut thinning = MassRate::new::<kilogram_per_second>(0.0);
-    let mut thinned = false;
+    let (mut thinned, mut thinned_inside) = (false, false);
     for liquid in case.input.liquids.as_slice() {
         let Some((own, flow)) = draft.liquid(liquid.id).zip(case.liquid(liquid.id)) else { continue };
         let key = key_of(own);
@@ -53,6 +53,7 @@ pub fn tank(mix: &MixDraft, draft: &Draft, case: &Case) -> Vec<Candidate> {
         if case.is_thinned(liquid.id) {
             thinned = true;
             if in_tank {
+                thinned_inside = true;
                 thinning += flow.thinning;
             }
         }
@@ -73,7 +74,7 @@ pub fn tank(mix: &MixDraft, draft: &Draft, case: &Case) -> Vec<Candidate> {
         let solids = Ratio::new::<ratio>(0.0);
         Some(Candidate { key, liquid: None, role: None, substance: None, in_tank, flow, solids, density })
     };
-    parts.extend(thinned.then(|| water(PartKey::Thinning, true, thinning)).flatten());
+    parts.extend(thinned.then(|| water(PartKey::Thinning, thinned_inside, thinning)).flatten());
     parts.extend(water(PartKey::Water, false, case.solved.water.dose));
     parts
 }

@@ -316,6 +316,7 @@ pub struct MixPage {
     pub thinning: &'static str,
     pub solids: &'static str,
     pub mix: &'static str,
+    pub mix_volume: &'static str,
     pub mix_solids: &'static str,
     pub mix_density: &'static str,
     pub mix_water: &'static str,

@@ -85,7 +85,7 @@ fn mixed(state: State, batch: &Batch) -> AnyView {
         Line { key: "glue_mass", label: page.mix, value: mass.clone(), worked: String::new() },
         Line {
             key: "glue_volume",
-            label: page.volume,
+            label: page.mix_volume,
             value: show(Kind::BatchVolume, batch.volume.value),
             worked: worked(page.work_volume, &format!("{mass} / {density}")),
         },

@@ -1,6 +1,6 @@
 //! All saves of a recipe, newest first.
 
-use super::line::saved;
+use super::line::{facts, saved};
 use super::list::Head;
 use crate::record::revision::Standing;
 use crate::record::{RecipeId, RevisionId};
@@ -14,10 +14,7 @@ pub fn history(recipe: RecipeId, head: RevisionId) -> AnyView {
     let page = &state.words.shelf_page;
     let revisions = state.shelf.with(|shelf| {
         let summaries = shelf.history(recipe);
-        let revision = |summary: &&crate::record::Summary| {
-            let head = Head { id: summary.id, saved_at: summary.saved_at, author: summary.author.clone() };
-            (head, summary.name.clone(), summary.standing)
-        };
+        let revision = |summary: &&crate::record::Summary| (Head::of(summary), summary.name.clone(), summary.standing);
         summaries.iter().map(revision).collect::<Vec<_>>()
     });
     let row = move |(revision, name, standing): (Head, String, Standing)| {
@@ -29,6 +26,8 @@ pub fn history(recipe: RecipeId, head: RevisionId) -> AnyView {
         });
         let name = state.called(&name);
         let name = if standing == Standing::Removed { format!("{name}, {}", page.removed_mark) } else { name };
+        let facts = facts(state, &revision);
+        let name = if facts.is_empty() { name } else { format!("{name} · {facts}") };
         view! { <li><span>{text}</span> <span class="note">{name}</span> {restore}</li> }
     };
     view! { <ul class="revisions" aria-label=page.history>{revisions.into_iter().map(row).collect_view()}</ul> }

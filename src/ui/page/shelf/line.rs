@@ -3,9 +3,9 @@
 use super::history;
 use super::list::{Head, Line};
 use crate::browser::page;
-use crate::domain::{Entry, Grade, Substance};
+use crate::domain::{Entry, Grade};
 use crate::quantity::Kind;
-use crate::ui::erased::{attr, live, on, prop};
+use crate::ui::erased::{attr, flag, live, memo, on, prop};
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::announce::UNDO;
 use crate::ui::part::figure::joined;
@@ -31,8 +31,8 @@ pub fn line(line: Line) -> AnyView {
     let (recipe, head) = (line.recipe, line.head.id);
     let on_page = move || (state.from.get() == Some(head)).then(|| view! { <span class="badge">{page.on_page}</span> });
     let facts = {
-        let (substances, thickness, density) = (line.substances.clone(), line.thickness.clone(), line.density.clone());
-        move || facts(state, &substances, &thickness, &density)
+        let head = line.head.clone();
+        memo(move || facts(state, &head))
     };
     let title = {
         let (name, now) = (name.clone(), line.name.clone());
@@ -46,8 +46,8 @@ pub fn line(line: Line) -> AnyView {
     view! {
         <li class="line" aria-labelledby=format!("name-{recipe}")>
             {title}
-            <p class="facts">{facts}</p>
-            <p class="note">{page.saved_on} " " {saved(&line.head)}</p>
+            <p class="note saved">{page.saved_on} " " {saved(&line.head)}</p>
+            <p class="facts" hidden=flag(move || facts.with(String::is_empty))>{live(move || facts.get())}</p>
             {(!line.note.trim().is_empty()).then(|| view! { <p class="remark">{line.note.clone()}</p> })}
             {(!line.tags.is_empty()).then(|| {
                 view! { <ul class="tags">{line.tags.iter().map(|tag| view! { <li>{tag.clone()}</li> }).collect_view()}</ul> }
@@ -61,9 +61,9 @@ pub fn line(line: Line) -> AnyView {
 }
 
 /// "UF resin · 15 mm · 680 kg/m³", in the units chosen.
-fn facts(state: State, substances: &[Substance], thickness: &Entry, density: &Entry) -> String {
+pub fn facts(state: State, head: &Head) -> String {
     let binders: Vec<&str> =
-        substances.iter().filter(|each| each.is_binder()).map(|each| (state.words.substance)(*each)).collect();
+        head.substances.iter().filter(|each| each.is_binder()).map(|each| (state.words.substance)(*each)).collect();
     let entry = |entry: &Entry, kind: Kind| {
         let units = state.units.get();
         if entry.is_blank() {
@@ -74,7 +74,8 @@ fn facts(state: State, substances: &[Substance], thickness: &Entry, density: &En
             joined(&entry.text, entry.unit.symbol())
         }
     };
-    let parts = [binders.join(" + "), entry(thickness, Kind::Thickness), entry(density, Kind::BoardDensity)];
+    let parts =
+        [binders.join(" + "), entry(&head.thickness, Kind::Thickness), entry(&head.density, Kind::BoardDensity)];
     parts.iter().filter(|part| !part.is_empty()).map(String::as_str).collect::<Vec<_>>().join(" · ")
 }
 
@@ -90,9 +91,12 @@ fn heads(state: State, line: &Line) -> AnyView {
     let head = |head: &Head| {
         let (id, text) = (head.id, saved(head));
         let label = format!("{} {text}", page.open);
+        let on_page =
+            move || (state.from.get() == Some(id)).then(|| view! { <span class="badge">{page.on_page}</span> });
         view! {
             <li>
                 <span>{text}</span>
+                <span class="note">{facts(state, head)} " " {live(on_page)}</span>
                 <button type="button" aria-label=label on:click=on(move |_| state.take_from_shelf(id))>{page.open}</button>
             </li>
         }
@@ -119,7 +123,7 @@ fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> AnyVi
     };
     let expanded = move || if open.get() == Open::History { "true" } else { "false" };
     view! {
-        <div class="actions">
+        <div class="actions" hidden=flag(move || open.get() == Open::Name)>
             <button type="button" class="primary" aria-label=label(page.open) on:click=on(move |_| state.take_from_shelf(head))>{page.open}</button>
             <button type="button" aria-label=label(tools.rename) on:click=on(move |_| toggle(Open::Name))>{tools.rename}</button>
             <button type="button" aria-label=label(tools.duplicate) on:click=on(move |_| state.duplicate(head))>{tools.duplicate}</button>

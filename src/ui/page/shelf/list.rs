@@ -18,18 +18,12 @@ pub struct Line {
     pub note: String,
     /// Its tags.
     pub tags: Vec<String>,
-    /// What its liquids are.
-    pub substances: Vec<Substance>,
-    /// Board thickness as typed.
-    pub thickness: Entry,
-    /// Board density as typed.
-    pub density: Entry,
     /// Other heads, that stand beside the newest.
     pub others: Vec<Head>,
 }
 
-/// A revision that nothing follows.
-#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+/// A revision at a glance.
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Head {
     /// The revision.
     pub id: RevisionId,
@@ -37,11 +31,25 @@ pub struct Head {
     pub saved_at: u64,
     /// The author's initials.
     pub author: String,
+    /// What its liquids are.
+    pub substances: Vec<Substance>,
+    /// Board thickness as typed.
+    pub thickness: Entry,
+    /// Board density as typed.
+    pub density: Entry,
 }
 
 impl Head {
-    fn of(summary: &Summary) -> Self {
-        Self { id: summary.id, saved_at: summary.saved_at, author: summary.author.clone() }
+    /// What there is to see of a revision.
+    pub fn of(summary: &Summary) -> Self {
+        Self {
+            id: summary.id,
+            saved_at: summary.saved_at,
+            author: summary.author.clone(),
+            substances: summary.substances.clone(),
+            thickness: summary.thickness.clone(),
+            density: summary.density.clone(),
+        }
     }
 }
 
@@ -80,9 +88,6 @@ pub fn find(shelf: &Shelf<impl Store>, query: &str, order: Order, most: usize) -
             name: head.name.clone(),
             note: head.note.clone(),
             tags: head.tags.clone(),
-            substances: head.substances.clone(),
-            thickness: head.thickness.clone(),
-            density: head.density.clone(),
             others: listed.others.iter().map(|other| Head::of(other)).collect(),
         }
     };

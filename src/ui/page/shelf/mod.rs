@@ -15,7 +15,7 @@ use list::Found;
 
 /// So many recipes are shown at first, and so many more each time that more are asked for. A
 /// thousand boxes nobody looks at would cost more than finding them.
-const AT_ONCE: usize = 60;
+const AT_ONCE: usize = 40;
 
 /// The page.
 pub fn shelf() -> AnyView {
