@@ -5,38 +5,44 @@ use super::page;
 use super::part::{announce, bar, print, trouble};
 use super::route::Page;
 use super::state::{State, provide};
+use crate::browser::element::{self, Part, View, el, many};
 use crate::browser::{hash, page as browser, theme};
-use crate::ui::erased::{live, memo, on};
+use crate::ui::erased::memo;
 use leptos::prelude::*;
 
 /// Puts the app into the page's body.
 pub fn mount() {
-    mount_to_body(app);
+    element::mount(app);
 }
 
-fn app() -> AnyView {
+fn app() -> View {
     let state = keep::start();
     provide(state);
     keep::keep(state);
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
-    view! {
-        <a class="skip" href="#content" on:click=on(move |event: leptos::ev::MouseEvent| {
-            // The hash is the page's; only the focus moves.
-            event.prevent_default();
-            browser::focus("content");
-        })>{state.words.tools.skip_to_content}</a>
-        {bar::bar()}
-        {trouble::trouble()}
-        <main id="content" tabindex="-1">{live(move || body(state.page.get()))}</main>
-        {announce::announce()}
-        {print::sheet()}
-    }
-    .into_any()
+    many([
+        el("a")
+            .class("skip")
+            .set("href", "#content")
+            .on("click", move |event| {
+                // The hash is the page's; only the focus moves.
+                event.prevent_default();
+                browser::focus("content");
+            })
+            .add(state.words.tools.skip_to_content)
+            .view(),
+        bar::bar().view(),
+        trouble::trouble().view(),
+        el("main").set("id", "content").set("tabindex", "-1").add(move || body(state.page.get())).view(),
+        announce::announce().view(),
+        print::sheet().view(),
+    ])
+    .view()
 }
 
-fn body(page: Page) -> AnyView {
+fn body(page: Page) -> View {
     match page {
         Page::Recipe => page::recipe::recipe(),
         Page::Mix => page::mix::mix(),

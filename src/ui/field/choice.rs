@@ -1,21 +1,21 @@
 //! A choice among a few, as a select.
 
-use crate::ui::erased::{attr, flag, live, on};
+use crate::browser::element::{Part, View, el};
 use leptos::prelude::*;
 
 /// One thing to choose: what stands for it, and its words.
 pub type Choice = (String, String);
 
 /// The choices, and which of them is chosen; a value that is not offered shows the first one.
-fn options(choices: Signal<Vec<Choice>>, now: Signal<String>) -> AnyView {
+fn options(choices: Signal<Vec<Choice>>, now: Signal<String>) -> View {
     let options = move || {
         let option = |(value, words): Choice| {
             let own = value.clone();
-            view! { <option value=value prop:selected=flag(move || now.with(|now| *now == own))>{words}</option> }
+            el("option").set("value", value).property("selected", move || now.with(|now| *now == own)).add(words)
         };
-        choices.get().into_iter().map(option).collect_view()
+        choices.get().into_iter().map(option).collect::<View>()
     };
-    options.into_any()
+    options.view()
 }
 
 /// A select by itself, with a name that is not on the screen.
@@ -25,13 +25,13 @@ pub fn select(
     choices: Signal<Vec<Choice>>,
     now: Signal<String>,
     choose: Callback<String>,
-) -> AnyView {
-    view! {
-        <select id=id aria-label=attr(move || name.get()) on:change=on(move |event| choose.run(event_target_value(&event)))>
-            {options(choices, now)}
-        </select>
-    }
-    .into_any()
+) -> View {
+    el("select")
+        .set("id", id)
+        .set("aria-label", move || name.get())
+        .on("change", move |event| choose.run(event_target_value(&event)))
+        .add(options(choices, now))
+        .view()
 }
 
 /// A select with its label above it.
@@ -41,16 +41,17 @@ pub fn labelled(
     choices: Signal<Vec<Choice>>,
     now: Signal<String>,
     choose: Callback<String>,
-) -> AnyView {
-    view! {
-        <div class="field">
-            <label for=id.clone()>{live(move || label.get())}</label>
-            <div class="box">
-                <select id=id on:change=on(move |event| choose.run(event_target_value(&event)))>
-                    {options(choices, now)}
-                </select>
-            </div>
-        </div>
-    }
-    .into_any()
+) -> View {
+    el("div")
+        .class("field")
+        .add(el("label").set("for", id.clone()).add(move || label.get()))
+        .add(
+            el("div").class("box").add(
+                el("select")
+                    .set("id", id)
+                    .on("change", move |event| choose.run(event_target_value(&event)))
+                    .add(options(choices, now)),
+            ),
+        )
+        .view()
 }

@@ -2,13 +2,14 @@
 
 use super::number::{in_brackets, unit_choice};
 use super::number_text::{Offer, entry_offers, entry_read_as, in_box};
+use crate::browser::element::{Part, View, el, many};
 use crate::browser::page;
 use crate::domain::check::{read_entry, unusual};
 use crate::domain::finding::What;
 use crate::domain::limit::Limit;
 use crate::domain::{Entry, Grade};
 use crate::quantity::{Amount, Kind, format};
-use crate::ui::erased::{attr, flag, live, memo, on, prop};
+use crate::ui::erased::memo;
 use crate::ui::part::finding::told;
 use crate::ui::state::{State, state};
 use crate::ui::text::{FieldWords, Loose, unit_shown};
@@ -33,7 +34,7 @@ pub struct LooseBox {
 }
 
 /// The box with label, unit, and what is wrong or unusual about it.
-pub fn number(this: LooseBox) -> AnyView {
+pub fn number(this: LooseBox) -> View {
     let state = state();
     let LooseBox { key, words, named, kind, limit, entry, put } = this;
     let id = format!("field-{key}");
@@ -54,7 +55,7 @@ pub fn number(this: LooseBox) -> AnyView {
             (true, true) => ("mark-to-fill-in", state.words.tools.to_fill_in),
             _ => ("", ""),
         };
-        (!standing.1.is_empty()).then(|| view! { <span class=standing.0>{standing.1}</span> })
+        (!standing.1.is_empty()).then(|| el("span").class(standing.0).add(standing.1))
     };
     let says = {
         let (name, key) = (name.clone(), key.clone());
@@ -62,51 +63,56 @@ pub fn number(this: LooseBox) -> AnyView {
     };
     let next = key.clone();
     let label = match named {
-        Some(named) => view! { <label class="out-of-sight" for=id.clone()>{named}</label> }.into_any(),
-        None => view! {
-            <label for=id.clone()>
-                {words.label} <span class="unit-named">{live(move || in_brackets(&unit_text()))}</span>
-            </label>
-        }
-        .into_any(),
+        Some(named) => el("label").class("out-of-sight").set("for", id.clone()).add(named).view(),
+        None => el("label")
+            .set("for", id.clone())
+            .add(words.label)
+            .add(el("span").class("unit-named").add(move || in_brackets(&unit_text())))
+            .view(),
     };
-    view! {
-        <div
-            class="field"
-            class:stop=flag(move || grade() == Some(Grade::Stop))
-            class:unusual=flag(move || grade() == Some(Grade::Unusual))
-            class:preset=flag(move || entry.with(|entry| entry.preset && !entry.is_blank()))
-            class:to-fill-in=flag(move || !limit.optional && entry.with(|entry| entry.preset && entry.is_blank()))
-        >
-            {label}
-            <div class="box">
-                <input
-                    id=id.clone()
-                    type="text"
-                    inputmode="decimal"
-                    autocomplete="off"
-                    autocapitalize="off"
-                    spellcheck="false"
-                    data-field=key
-                    aria-describedby=described
-                    aria-invalid=attr(move || (grade() == Some(Grade::Stop)).then_some("true"))
-                    prop:value=prop(move || text.get())
-                    on:input=on(move |event| put.run(Entry::typed(event_target_value(&event), unit.get_untracked())))
-                    on:keydown=on(move |event: leptos::ev::KeyboardEvent| {
-                        if event.key() == "Enter" {
-                            page::focus_after(&next);
-                        }
-                    })
-                />
-                {unit_choice(state, Signal::stored(name), &id, kind_of.into(), unit.into())}
-            </div>
-            <p class="aside" id=aside_id>
-                {aside} {live(move || read_as(state, entry, kind))} {(!words.hint.is_empty()).then(|| view! { <span>{words.hint}</span> })}
-            </p>
-            <div class="says" id=says_id>{says}</div>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("field")
+        .class_if("stop", move || grade() == Some(Grade::Stop))
+        .class_if("unusual", move || grade() == Some(Grade::Unusual))
+        .class_if("preset", move || entry.with(|entry| entry.preset && !entry.is_blank()))
+        .class_if("to-fill-in", move || !limit.optional && entry.with(|entry| entry.preset && entry.is_blank()))
+        .add(label)
+        .add(
+            el("div")
+                .class("box")
+                .add(
+                    el("input")
+                        .set("id", id.clone())
+                        .set("type", "text")
+                        .set("inputmode", "decimal")
+                        .set("autocomplete", "off")
+                        .set("autocapitalize", "off")
+                        .set("spellcheck", "false")
+                        .set("data-field", key)
+                        .set("aria-describedby", described)
+                        .set("aria-invalid", move || (grade() == Some(Grade::Stop)).then_some("true"))
+                        .property("value", move || text.get())
+                        .on("input", move |event| {
+                            put.run(Entry::typed(event_target_value(&event), unit.get_untracked()))
+                        })
+                        .on_key(move |event| {
+                            if event.key() == "Enter" {
+                                page::focus_after(&next);
+                            }
+                        }),
+                )
+                .add(unit_choice(state, Signal::stored(name), &id, kind_of.into(), unit.into())),
+        )
+        .add(
+            el("p")
+                .class("aside")
+                .set("id", aside_id)
+                .add(aside)
+                .add(move || read_as(state, entry, kind))
+                .add((!words.hint.is_empty()).then(|| el("span").add(words.hint))),
+        )
+        .add(el("div").class("says").set("id", says_id).add(says))
+        .view()
 }
 
 /// What there is to say about an entry; what is missing and was never touched is nothing.
@@ -138,7 +144,7 @@ fn say(
     (kind, limit): (Kind, Limit),
     entry: Signal<Entry>,
     put: Callback<Entry>,
-) -> AnyView {
+) -> View {
     let units = state.units.get();
     let entry = entry.get();
     let loose = Loose { name, typed: &entry.text, kind, limit };
@@ -151,8 +157,11 @@ fn say(
             put.run(Entry::typed(offer.text.clone(), offer.unit));
             page::focus_field(&key);
         };
-        view! { <button type="button" class="offer" on:click=take>{words}</button> }
+        el("button").set("type", "button").class("offer").on("click", take).add(words)
     };
-    view! { {told(grade, message)} {entry_offers(&entry, &what, &units).into_iter().map(button).collect_view()} }
-        .into_any()
+    many([
+        (told(grade, message)).view(),
+        (entry_offers(&entry, &what, &units).into_iter().map(button).collect::<View>()).view(),
+    ])
+    .view()
 }

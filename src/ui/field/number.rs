@@ -2,11 +2,12 @@
 
 use super::choice;
 use super::number_text::{Offer, in_box, offers, other_basis, read_as};
+use crate::browser::element::{Part, View, el, many};
 use crate::browser::page;
 use crate::domain::check::limit_of;
 use crate::domain::{Draft, Field, Grade, Place};
 use crate::quantity::{Kind, Unit, Units, format};
-use crate::ui::erased::{attr, derive, live, on, prop};
+use crate::ui::erased::derive;
 use crate::ui::part::finding::says;
 use crate::ui::state::{Said, Session, State, state};
 use crate::ui::text::{FieldWords, unit_shown};
@@ -69,7 +70,7 @@ impl Shown {
 
 /// A box for the number of `field`, with label, unit, the other basis of a moisture, and what was
 /// found about it.
-pub fn number(field: Field) -> AnyView {
+pub fn number(field: Field) -> View {
     let state = state();
     let key = field.key();
     let id = format!("field-{key}");
@@ -80,43 +81,56 @@ pub fn number(field: Field) -> AnyView {
     let unit = state.cell(move || state.draft.with(|draft| state.unit(draft.kind(field))));
     let name = state.cell(move || state.draft.with(|draft| (state.words.field_name)(field, draft)));
     let next = key.clone();
-    view! {
-        <div class=attr(move || shown.with(Shown::class))>
-            <label for=id.clone() title=attr(move || shown.with(|shown| shown.words.hint))>
-                {live(move || shown.with(|shown| shown.words.label))}
-                <span class="unit-named">
-                    {live(move || in_brackets(&unit_shown(unit.get(), &state.currency.get())))}
-                </span>
-            </label>
-            <div class="box">
-                <input
-                    id=id.clone()
-                    type="text"
-                    inputmode="decimal"
-                    autocomplete="off"
-                    autocapitalize="off"
-                    spellcheck="false"
-                    data-field=key
-                    aria-describedby=described
-                    aria-invalid=attr(move || shown.with(|shown| (shown.grade() == Some(Grade::Stop)).then_some("true")))
-                    prop:value=prop(move || shown.with(|shown| shown.text.clone()))
-                    on:input=on(move |event| {
-                        state.enter(Some(Session::Field(field)), field, &event_target_value(&event), unit.get_untracked());
-                    })
-                    on:change=on(move |_| state.leave())
-                    on:keydown=on(move |event: leptos::ev::KeyboardEvent| {
-                        if event.key() == "Enter" {
-                            page::focus_after(&next);
-                        }
-                    })
-                />
-                {unit_choice(state, name, &id, kind, unit)}
-            </div>
-            <p class="aside" id=aside_id>{live(move || shown.with(|shown| beside(state, shown)))}</p>
-            <div class="says" id=says_id>{live(move || shown.with(|shown| told(state, field, shown)))}</div>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class(move || shown.with(Shown::class))
+        .add(
+            el("label")
+                .set("for", id.clone())
+                .set("title", move || shown.with(|shown| shown.words.hint))
+                .add(move || shown.with(|shown| shown.words.label))
+                .add(
+                    el("span")
+                        .class("unit-named")
+                        .add(move || in_brackets(&unit_shown(unit.get(), &state.currency.get()))),
+                ),
+        )
+        .add(
+            el("div")
+                .class("box")
+                .add(
+                    el("input")
+                        .set("id", id.clone())
+                        .set("type", "text")
+                        .set("inputmode", "decimal")
+                        .set("autocomplete", "off")
+                        .set("autocapitalize", "off")
+                        .set("spellcheck", "false")
+                        .set("data-field", key)
+                        .set("aria-describedby", described)
+                        .set("aria-invalid", move || {
+                            shown.with(|shown| (shown.grade() == Some(Grade::Stop)).then_some("true"))
+                        })
+                        .property("value", move || shown.with(|shown| shown.text.clone()))
+                        .on("input", move |event| {
+                            state.enter(
+                                Some(Session::Field(field)),
+                                field,
+                                &event_target_value(&event),
+                                unit.get_untracked(),
+                            );
+                        })
+                        .on("change", move |_| state.leave())
+                        .on_key(move |event| {
+                            if event.key() == "Enter" {
+                                page::focus_after(&next);
+                            }
+                        }),
+                )
+                .add(unit_choice(state, name, &id, kind, unit)),
+        )
+        .add(el("p").class("aside").set("id", aside_id).add(move || shown.with(|shown| beside(state, shown))))
+        .add(el("div").class("says").set("id", says_id).add(move || shown.with(|shown| told(state, field, shown))))
+        .view()
 }
 
 fn standing(draft: &Draft, field: Field) -> Standing {
@@ -143,45 +157,44 @@ fn aside(state: State, draft: &Draft, field: Field, units: &Units) -> String {
 }
 
 /// What stands under the box: how the entry stands there, and its other readings.
-fn beside(state: State, shown: &Shown) -> AnyView {
+fn beside(state: State, shown: &Shown) -> View {
     let (class, words) = match shown.standing {
         Standing::Preset => ("mark-preset", state.words.tools.preset),
         Standing::ToFillIn => ("mark-to-fill-in", state.words.tools.to_fill_in),
         Standing::Blank => ("mark-optional", state.words.tools.optional),
         Standing::Typed => ("", ""),
     };
-    view! {
-        {(!words.is_empty()).then(|| view! { <span class=class>{words}</span> })}
-        {(!shown.aside.is_empty()).then(|| view! { <span>{shown.aside.clone()}</span> })}
-    }
-    .into_any()
+    many([
+        ((!words.is_empty()).then(|| el("span").class(class).add(words))).view(),
+        ((!shown.aside.is_empty()).then(|| el("span").add(shown.aside.clone()))).view(),
+    ])
+    .view()
 }
 
 /// The finding in words, with a button for each entry that may have been meant.
-fn told(state: State, field: Field, shown: &Shown) -> Option<AnyView> {
+fn told(state: State, field: Field, shown: &Shown) -> Option<View> {
     let said = shown.said.clone()?;
     let button = move |offer: Offer| {
         let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
         let words = format!("{}: {}{unit}", state.words.tools.use_this, offer.text);
-        let put = on(move |_| {
+        let put = move || {
             state.enter(None, field, &offer.text, offer.unit);
             page::focus_field(&field.key());
-        });
-        view! { <button type="button" class="offer" on:click=put>{words}</button> }
+        };
+        el("button").set("type", "button").class("offer").on_click(put).add(words)
     };
-    let offers = shown.offers.iter().cloned().map(button).collect_view();
-    Some(view! { {says(said)} {offers} }.into_any())
+    let offers = shown.offers.iter().cloned().map(button).collect::<View>();
+    Some(many([says(said).view(), offers.view()]).view())
 }
 
 /// The unit beside the box of that name: to choose where there are several.
-pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Signal<Kind>, unit: Signal<Unit>) -> AnyView {
+pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Signal<Kind>, unit: Signal<Unit>) -> View {
     let several = move || kind.get().units().count() > 1;
     let symbol = move |unit: Unit| unit_shown(unit, &state.currency.get()).into_owned();
     let id = format!("{id}-unit");
     let choice = move || {
         if !several() {
-            return view! { <span class="unit" aria-hidden="true">{live(move || symbol(unit.get()))}</span> }
-                .into_any();
+            return el("span").class("unit").set("aria-hidden", "true").add(move || symbol(unit.get())).view();
         }
         let name = derive(move || format!("{} {}", state.words.tools.unit_of, name.with(|name| lower_first(name))));
         let choices = derive(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
@@ -193,7 +206,7 @@ pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Signal<Ki
         });
         choice::select(id.clone(), name, choices, now, choose)
     };
-    view! { <div class="unit-choice">{choice}</div> }.into_any()
+    el("div").class("unit-choice").add(choice).view()
 }
 
 /// A name within a phrase; one that begins with two capitals is an abbreviation and stays.

@@ -1,46 +1,45 @@
 //! Boxes for words.
 
-use crate::ui::erased::{on, prop};
+use crate::browser::element::{Part, View, el};
 use crate::ui::state::{Session, state};
 use leptos::prelude::*;
 
 /// A box for a line of text, with its label above it.
-pub fn line(id: String, label: &'static str, session: Session, now: Signal<String>, put: Callback<String>) -> AnyView {
+pub fn line(id: String, label: &'static str, session: Session, now: Signal<String>, put: Callback<String>) -> View {
     let state = state();
-    view! {
-        <div class="field" class:wide=matches!(session, Session::Note | Session::Tags)>
-            <label for=id.clone()>{label}</label>
-            <div class="box">
-                <input
-                    id=id
-                    type="text"
-                    autocomplete="off"
-                    prop:value=prop(move || now.get())
-                    on:input=on(move |event| put.run(event_target_value(&event)))
-                    on:change=on(move |_| state.leave())
-                />
-            </div>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("field")
+        .class_if("wide", matches!(session, Session::Note | Session::Tags))
+        .add(el("label").set("for", id.clone()).add(label))
+        .add(
+            el("div").class("box").add(
+                el("input")
+                    .set("id", id)
+                    .set("type", "text")
+                    .set("autocomplete", "off")
+                    .property("value", move || now.get())
+                    .on("input", move |event| put.run(event_target_value(&event)))
+                    .on("change", move |_| state.leave()),
+            ),
+        )
+        .view()
 }
 
 /// A box for several lines of text, with its label above it.
-pub fn lines(id: String, label: &'static str, now: Signal<String>, put: Callback<String>) -> AnyView {
+pub fn lines(id: String, label: &'static str, now: Signal<String>, put: Callback<String>) -> View {
     let state = state();
-    view! {
-        <div class="field wide">
-            <label for=id.clone()>{label}</label>
-            <div class="box">
-                <textarea
-                    id=id
-                    rows="2"
-                    prop:value=prop(move || now.get())
-                    on:input=on(move |event| put.run(event_target_value(&event)))
-                    on:change=on(move |_| state.leave())
-                ></textarea>
-            </div>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("field wide")
+        .add(el("label").set("for", id.clone()).add(label))
+        .add(
+            el("div").class("box").add(
+                el("textarea")
+                    .set("id", id)
+                    .set("rows", "2")
+                    .property("value", move || now.get())
+                    .on("input", move |event| put.run(event_target_value(&event)))
+                    .on("change", move |_| state.leave()),
+            ),
+        )
+        .view()
 }

@@ -1,12 +1,13 @@
 //! The binder systems: typical ones to start from, and the mill's own.
 
+use crate::browser::element::{Part, View, each, el, many};
 use crate::browser::page as browser;
 use crate::domain::library::{SystemKey, add_liquids};
 use crate::domain::{Draft, Entry, Grade, LiquidDraft};
 use crate::quantity::number::read;
 use crate::quantity::{Kind, format};
 use crate::record::SystemId;
-use crate::ui::erased::{attr, flag, live, memo, on, prop};
+use crate::ui::erased::memo;
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::announce::UNDO;
 use crate::ui::part::figure::joined;
@@ -17,39 +18,37 @@ use crate::ui::text::unit_shown;
 use leptos::prelude::*;
 
 /// The page.
-pub fn systems() -> AnyView {
+pub fn systems() -> View {
     let state = state();
     state.read_records();
     let page = &state.words.systems_page;
     let typical = SystemKey::ALL.iter().map(|key| {
         let words = (state.words.binder_system)(*key);
         let liquids = key.system().liquids;
-        view! {
-            <li class="system">
-                <h3>{words.name}</h3>
-                <p>{words.note}</p>
-                {table(state, words.name, &liquids)}
-                {uses(state, words.name.to_owned(), liquids)}
-            </li>
-        }
+        el("li")
+            .class("system")
+            .add(el("h3").add(words.name))
+            .add(el("p").add(words.note))
+            .add(table(state, words.name, &liquids))
+            .add(uses(state, words.name.to_owned(), liquids))
     });
-    view! {
-        <div class="systems page">
-            <h1>{page.title}</h1>
-            <p>{page.intro}</p>
-            {own(state)}
-            <section aria-labelledby="typical">
-                <h2 id="typical">{page.typical}</h2>
-                <p>{page.certificate_wins}</p>
-                <ul class="list">{typical.collect_view()}</ul>
-            </section>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("systems page")
+        .add(el("h1").add(page.title))
+        .add(el("p").add(page.intro))
+        .add(own(state))
+        .add(
+            el("section")
+                .set("aria-labelledby", "typical")
+                .add(el("h2").set("id", "typical").add(page.typical))
+                .add(el("p").add(page.certificate_wins))
+                .add(el("ul").class("list").add(typical.collect::<View>())),
+        )
+        .view()
 }
 
 /// The mill's own, and the way to get one.
-fn own(state: State) -> AnyView {
+fn own(state: State) -> View {
     let page = &state.words.systems_page;
     // What is shown of each, so that a system that did not change is not made anew.
     let systems = memo(move || {
@@ -61,23 +60,21 @@ fn own(state: State) -> AnyView {
             shelf.systems().iter().map(own).collect::<Vec<_>>()
         })
     });
-    view! {
-        <section aria-labelledby="own">
-            <h2 id="own">{page.own}</h2>
-            <p class="empty" hidden=flag(move || systems.with(|systems| !systems.is_empty()))>{page.no_own}</p>
-            <ul class="list">
-                <For each=move || systems.get() key=|system| system.0 let:system>
-                    {own_line(state, system)}
-                </For>
-            </ul>
-            <p class="note" hidden=flag(move || systems.with(Vec::is_empty))>{page.edit_hint}</p>
-            {save(state)}
-        </section>
-    }
-    .into_any()
+    el("section")
+        .set("aria-labelledby", "own")
+        .add(el("h2").set("id", "own").add(page.own))
+        .add(el("p").class("empty").set("hidden", move || systems.with(|systems| !systems.is_empty())).add(page.no_own))
+        .add(el("ul").class("list").add(each(
+            move || systems.get(),
+            |system| system.0.to_string(),
+            move |system| own_line(state, system),
+        )))
+        .add(el("p").class("note").set("hidden", move || systems.with(Vec::is_empty)).add(page.edit_hint))
+        .add(save(state))
+        .view()
 }
 
-fn own_line(state: State, (id, name, note, at, liquids): (SystemId, String, String, u64, Vec<LiquidDraft>)) -> AnyView {
+fn own_line(state: State, (id, name, note, at, liquids): (SystemId, String, String, u64, Vec<LiquidDraft>)) -> View {
     let tools = &state.words.tools;
     let renaming = RwSignal::new(false);
     let remove = move |_| {
@@ -88,33 +85,41 @@ fn own_line(state: State, (id, name, note, at, liquids): (SystemId, String, Stri
     let title = {
         let name = name.clone();
         move || {
-            if renaming.get() {
-                rename(state, id, name.clone(), renaming)
-            } else {
-                view! { <h3>{name.clone()}</h3> }.into_any()
-            }
+            if renaming.get() { rename(state, id, name.clone(), renaming) } else { el("h3").add(name.clone()).view() }
         }
     };
     let label = |verb: &str| format!("{verb} {name}");
     let (rename_label, remove_label) = (label(tools.rename), label(tools.remove));
-    view! {
-        <li class="system">
-            {title}
-            <p class="note">{state.words.shelf_page.saved_on} " " {when(at)}</p>
-            {(!note.trim().is_empty()).then(|| view! { <p>{note.clone()}</p> })}
-            {table(state, &name, &liquids)}
-            {uses(state, name.clone(), liquids)}
-            <div class="actions">
-                <button type="button" aria-label=rename_label on:click=on(move |_| renaming.update(|now| *now = !*now))>{tools.rename}</button>
-                <button type="button" aria-label=remove_label on:click=remove>{tools.remove}</button>
-            </div>
-        </li>
-    }
-    .into_any()
+    el("li")
+        .class("system")
+        .add(title)
+        .add(el("p").class("note").add(state.words.shelf_page.saved_on).text(" ").add(when(at)))
+        .add((!note.trim().is_empty()).then(|| el("p").add(note.clone())))
+        .add(table(state, &name, &liquids))
+        .add(uses(state, name.clone(), liquids))
+        .add(
+            el("div")
+                .class("actions")
+                .add(
+                    el("button")
+                        .set("type", "button")
+                        .set("aria-label", rename_label)
+                        .on_click(move || renaming.update(|now| *now = !*now))
+                        .add(tools.rename),
+                )
+                .add(
+                    el("button")
+                        .set("type", "button")
+                        .set("aria-label", remove_label)
+                        .on("click", remove)
+                        .add(tools.remove),
+                ),
+        )
+        .view()
 }
 
 /// What the system consists of, in the units chosen.
-fn table(state: State, name: &str, liquids: &[LiquidDraft]) -> AnyView {
+fn table(state: State, name: &str, liquids: &[LiquidDraft]) -> View {
     let page = &state.words.systems_page;
     // Doses name the liquids that they are on.
     let draft = Draft { liquids: liquids.to_vec(), ..Draft::default() };
@@ -124,39 +129,43 @@ fn table(state: State, name: &str, liquids: &[LiquidDraft]) -> AnyView {
             (liquid.dose.clone(), liquid.solids.clone(), liquid.spray_solids.clone(), liquid.density.clone());
         let on = (state.words.dose_way)(liquid.dose_way, &draft).into_owned();
         let thinned = (!spray.is_blank()).then(|| {
-            view! { <span class="note">{page.spray_solids} " " {live(move || shown(state, &spray, Kind::Solids))}</span> }
+            el("span").class("note").add(page.spray_solids).text(" ").add(move || shown(state, &spray, Kind::Solids))
         });
         let source = liquid.source.trim();
         let source = if source.is_empty() { page.no_source.to_owned() } else { source.to_owned() };
-        view! {
-            <tr>
-                <th scope="row">
-                    {(state.words.liquid)(liquid).into_owned()} <span class="note">{(state.words.role)(liquid.role)}</span>
-                </th>
-                <td>{live(move || shown(state, &dose, dose_kind))} <span class="note">{on}</span></td>
-                <td>{live(move || shown(state, &solids, Kind::Solids))} {thinned}</td>
-                <td>{live(move || shown(state, &density, Kind::LiquidDensity))}</td>
-                <td class="source">{source}</td>
-            </tr>
-        }
+        el("tr")
+            .add(
+                el("th")
+                    .set("scope", "row")
+                    .add((state.words.liquid)(liquid).into_owned())
+                    .add(el("span").class("note").add((state.words.role)(liquid.role))),
+            )
+            .add(el("td").add(move || shown(state, &dose, dose_kind)).add(el("span").class("note").add(on)))
+            .add(el("td").add(move || shown(state, &solids, Kind::Solids)).add(thinned))
+            .add(el("td").add(move || shown(state, &density, Kind::LiquidDensity)))
+            .add(el("td").class("source").add(source))
     };
-    view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=name.to_owned()>
-            <table class="of-system">
-                <thead>
-                    <tr>
-                        <th scope="col">{page.liquid}</th>
-                        <th scope="col">{page.dose}</th>
-                        <th scope="col">{page.solids}</th>
-                        <th scope="col">{page.density}</th>
-                        <th scope="col">{page.source}</th>
-                    </tr>
-                </thead>
-                <tbody>{liquids.iter().map(row).collect_view()}</tbody>
-            </table>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("scroll")
+        .set("tabindex", "0")
+        .set("role", "region")
+        .set("aria-label", name.to_owned())
+        .add(
+            el("table")
+                .class("of-system")
+                .add(
+                    el("thead").add(
+                        el("tr")
+                            .add(el("th").set("scope", "col").add(page.liquid))
+                            .add(el("th").set("scope", "col").add(page.dose))
+                            .add(el("th").set("scope", "col").add(page.solids))
+                            .add(el("th").set("scope", "col").add(page.density))
+                            .add(el("th").set("scope", "col").add(page.source)),
+                    ),
+                )
+                .add(el("tbody").add(liquids.iter().map(row).collect::<View>())),
+        )
+        .view()
 }
 
 /// An entry in the unit chosen; one that cannot be read as it was typed.
@@ -178,7 +187,7 @@ fn shown(state: State, entry: &Entry, kind: Kind) -> String {
 }
 
 /// In place of the recipe's liquids, or beside them.
-fn uses(state: State, name: String, liquids: Vec<LiquidDraft>) -> AnyView {
+fn uses(state: State, name: String, liquids: Vec<LiquidDraft>) -> View {
     let page = &state.words.systems_page;
     let (replace_label, add_label) =
         (format!("{}: {name}", page.replace_liquids), format!("{}: {name}", page.add_liquids));
@@ -192,21 +201,27 @@ fn uses(state: State, name: String, liquids: Vec<LiquidDraft>) -> AnyView {
         state.tell_step(words);
     };
     let (other_name, other_liquids) = (name.clone(), liquids.clone());
-    view! {
-        <div class="actions">
-            <button type="button" aria-label=replace_label on:click=on(move |_| take(false, (page.taken)(&name), &liquids))>
-                {page.replace_liquids}
-            </button>
-            <button type="button" aria-label=add_label on:click=on(move |_| take(true, (page.added)(&other_name), &other_liquids))>
-                {page.add_liquids}
-            </button>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("actions")
+        .add(
+            el("button")
+                .set("type", "button")
+                .set("aria-label", replace_label)
+                .on_click(move || take(false, (page.taken)(&name), &liquids))
+                .add(page.replace_liquids),
+        )
+        .add(
+            el("button")
+                .set("type", "button")
+                .set("aria-label", add_label)
+                .on_click(move || take(true, (page.added)(&other_name), &other_liquids))
+                .add(page.add_liquids),
+        )
+        .view()
 }
 
 /// The recipe's liquids as a system of the mill's own.
-fn save(state: State) -> AnyView {
+fn save(state: State) -> View {
     let page = &state.words.systems_page;
     let name = RwSignal::new(String::new());
     let note = RwSignal::new(String::new());
@@ -222,56 +237,62 @@ fn save(state: State) -> AnyView {
             note.set(String::new());
         }
     };
-    view! {
-        <p class="empty" hidden=flag(move || !none.get())>{page.no_liquids}</p>
-        <form
-            class="fields"
-            hidden=flag(move || none.get())
-            on:submit=on(move |event: leptos::ev::SubmitEvent| {
+    many([
+        el("p").class("empty").set("hidden", move || !none.get()).add(page.no_liquids).view(),
+        el("form")
+            .class("fields")
+            .set("hidden", move || none.get())
+            .on("submit", move |event| {
                 event.prevent_default();
                 save();
             })
-        >
-            <div class="field">
-                <label for="system-name">{page.name}</label>
-                <div class="box">
-                    <input
-                        id="system-name"
-                        type="text"
-                        autocomplete="off"
-                        aria-describedby="system-name-says"
-                        aria-invalid=attr(move || missing.get().then_some("true"))
-                        prop:value=prop(move || name.get())
-                        on:input=on(move |event| name.set(event_target_value(&event)))
-                    />
-                </div>
-                <div class="says" id="system-name-says">
-                    {live(move || missing.get().then(|| view! { <p class="finding stop">{mark(Grade::Stop)} " " {page.name_missing}</p> }))}
-                </div>
-            </div>
-            <div class="field">
-                <label for="system-note">{page.note}</label>
-                <div class="box">
-                    <input
-                        id="system-note"
-                        type="text"
-                        autocomplete="off"
-                        prop:value=prop(move || note.get())
-                        on:input=on(move |event| note.set(event_target_value(&event)))
-                    />
-                </div>
-            </div>
-            <div class="field wide">
-                <button type="submit" class="primary">{page.save}</button>
-                <p class="aside">{page.save_hint}</p>
-            </div>
-        </form>
-    }
-    .into_any()
+            .add(
+                el("div")
+                    .class("field")
+                    .add(el("label").set("for", "system-name").add(page.name))
+                    .add(
+                        el("div").class("box").add(
+                            el("input")
+                                .set("id", "system-name")
+                                .set("type", "text")
+                                .set("autocomplete", "off")
+                                .set("aria-describedby", "system-name-says")
+                                .set("aria-invalid", move || missing.get().then_some("true"))
+                                .property("value", move || name.get())
+                                .on("input", move |event| name.set(event_target_value(&event))),
+                        ),
+                    )
+                    .add(el("div").class("says").set("id", "system-name-says").add(move || {
+                        missing.get().then(|| {
+                            el("p").class("finding stop").add(mark(Grade::Stop)).text(" ").add(page.name_missing)
+                        })
+                    })),
+            )
+            .add(
+                el("div").class("field").add(el("label").set("for", "system-note").add(page.note)).add(
+                    el("div").class("box").add(
+                        el("input")
+                            .set("id", "system-note")
+                            .set("type", "text")
+                            .set("autocomplete", "off")
+                            .property("value", move || note.get())
+                            .on("input", move |event| note.set(event_target_value(&event))),
+                    ),
+                ),
+            )
+            .add(
+                el("div")
+                    .class("field wide")
+                    .add(el("button").set("type", "submit").class("primary").add(page.save))
+                    .add(el("p").class("aside").add(page.save_hint)),
+            )
+            .view(),
+    ])
+    .view()
 }
 
 /// The box for another name, in place of the name.
-fn rename(state: State, id: SystemId, now: String, renaming: RwSignal<bool>) -> AnyView {
+fn rename(state: State, id: SystemId, now: String, renaming: RwSignal<bool>) -> View {
     let tools = &state.words.tools;
     let box_id = format!("rename-{id}");
     let text = RwSignal::new(now.clone());
@@ -285,28 +306,29 @@ fn rename(state: State, id: SystemId, now: String, renaming: RwSignal<bool>) -> 
     let enter = save.clone();
     let focused = box_id.clone();
     request_animation_frame(move || browser::focus(&focused));
-    view! {
-        <div class="rename field">
-            <label for=box_id.clone()>{state.words.systems_page.rename_hint}</label>
-            <div class="box">
-                <input
-                    id=box_id
-                    type="text"
-                    autocomplete="off"
-                    prop:value=prop(move || text.get())
-                    on:input=on(move |event| text.set(event_target_value(&event)))
-                    on:keydown=on(move |event: leptos::ev::KeyboardEvent| match event.key().as_str() {
+    el("div")
+        .class("rename field")
+        .add(el("label").set("for", box_id.clone()).add(state.words.systems_page.rename_hint))
+        .add(
+            el("div").class("box").add(
+                el("input")
+                    .set("id", box_id)
+                    .set("type", "text")
+                    .set("autocomplete", "off")
+                    .property("value", move || text.get())
+                    .on("input", move |event| text.set(event_target_value(&event)))
+                    .on_key(move |event| match event.key().as_str() {
                         "Enter" => enter(),
                         "Escape" => renaming.set(false),
                         _ => {}
-                    })
-                />
-            </div>
-            <div class="actions">
-                <button type="button" class="primary" on:click=on(move |_| save())>{tools.rename}</button>
-                <button type="button" on:click=on(move |_| renaming.set(false))>{tools.cancel}</button>
-            </div>
-        </div>
-    }
-    .into_any()
+                    }),
+            ),
+        )
+        .add(
+            el("div")
+                .class("actions")
+                .add(el("button").set("type", "button").class("primary").on_click(move || save()).add(tools.rename))
+                .add(el("button").set("type", "button").on_click(move || renaming.set(false)).add(tools.cancel)),
+        )
+        .view()
 }

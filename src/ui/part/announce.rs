@@ -1,7 +1,8 @@
 //! What is read out when the result has changed, and short notices such as what was removed.
 
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::{Figure, Grade};
-use crate::ui::erased::{derive, flag, live, on};
+use crate::ui::erased::derive;
 use crate::ui::part::figure;
 use crate::ui::state::state;
 use leptos::leptos_dom::helpers::TimeoutHandle;
@@ -17,7 +18,7 @@ const SEEN: Duration = Duration::from_secs(10);
 pub const UNDO: &str = "notice-undo";
 
 /// Two lines that a screen reader follows, one of them in sight.
-pub fn announce() -> AnyView {
+pub fn announce() -> View {
     let state = state();
     let words = &state.words.recipe_page;
     let sentence = state.cell(move || {
@@ -47,23 +48,27 @@ pub fn announce() -> AnyView {
                 state.notice.set(None);
                 undo();
             };
-            view! { <button type="button" id=UNDO on:click=take_back>{state.words.tools.undo}</button> }
+            el("button").set("type", "button").set("id", UNDO).on("click", take_back).add(state.words.tools.undo)
         })
     };
     let close = move || {
         let stays = state.notice.with(|notice| notice.as_ref().is_some_and(|notice| notice.stays));
         stays.then(|| {
-            view! { <button type="button" on:click=on(move |_| state.notice.set(None))>{state.words.tools.close}</button> }
+            el("button").set("type", "button").on_click(move || state.notice.set(None)).add(state.words.tools.close)
         })
     };
-    view! {
-        <p class="out-of-sight" role="status" aria-live="polite">{live(move || said.get())}</p>
-        <div class="notice" role="status" class:shown=flag(move || state.notice.with(Option::is_some))>
-            <p>{live(move || told.get())}</p>
-            {undo} {close}
-        </div>
-    }
-    .into_any()
+    many([
+        el("p").class("out-of-sight").set("role", "status").set("aria-live", "polite").add(move || said.get()).view(),
+        el("div")
+            .class("notice")
+            .set("role", "status")
+            .class_if("shown", move || state.notice.with(Option::is_some))
+            .add(el("p").add(move || told.get()))
+            .add(undo)
+            .add(close)
+            .view(),
+    ])
+    .view()
 }
 
 /// Does something with a text some time after it last changed. Nothing is done with the first one.

@@ -1,6 +1,7 @@
 //! The bar over all pages: where one can go, what can be found, and what is chosen for all of them.
 
 use super::{find, preferences};
+use crate::browser::element::{Part, View, el};
 use crate::ui::route::Page;
 use crate::ui::state::{State, state};
 use crate::ui::text::Words;
@@ -19,23 +20,24 @@ pub const fn page_name(words: &Words, page: Page) -> &'static str {
 }
 
 /// The bar.
-pub fn bar() -> AnyView {
+pub fn bar() -> View {
     let state = state();
     let tools = &state.words.tools;
-    view! {
-        <header class="bar">
-            <p class="app">{tools.app}</p>
-            <nav class="pages" aria-label=tools.pages>
-                <ul>{Page::ALL.iter().map(|page| link(state, *page)).collect_view()}</ul>
-            </nav>
-            {find::find()}
-            {preferences::preferences()}
-        </header>
-    }
-    .into_any()
+    el("header")
+        .class("bar")
+        .add(el("p").class("app").add(tools.app))
+        .add(
+            el("nav")
+                .class("pages")
+                .set("aria-label", tools.pages)
+                .add(el("ul").add(Page::ALL.iter().map(|page| link(state, *page)).collect::<View>())),
+        )
+        .add(find::find())
+        .add(preferences::preferences())
+        .view()
 }
 
-fn link(state: State, page: Page) -> AnyView {
+fn link(state: State, page: Page) -> View {
     let current = move || (state.page.get() == page).then_some("page");
-    view! { <li><a href=page.link() aria-current=current>{page_name(state.words, page)}</a></li> }.into_any()
+    el("li").add(el("a").set("href", page.link()).set("aria-current", current).add(page_name(state.words, page))).view()
 }

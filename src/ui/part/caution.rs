@@ -1,30 +1,25 @@
 //! A caution in words.
 
+use crate::browser::element::{Part, View, el};
 use crate::domain::Caution;
 use crate::ui::state::state;
-use leptos::prelude::*;
 
 /// Cautions with what they are about, what can happen and what to do, and the rule that goes before
 /// all of them. Nothing where there are none.
-pub fn list(cautions: Vec<Caution>) -> Option<AnyView> {
+pub fn list(cautions: Vec<Caution>) -> Option<View> {
     let state = state();
     let told = move |caution: Caution| {
         let words = (state.words.caution)(caution);
-        view! {
-            <li>
-                <h3>{words.title}</h3>
-                <p>{words.text}</p>
-                {(!words.limits.is_empty()).then(|| view! { <p class="note">{words.limits}</p> })}
-            </li>
-        }
+        el("li")
+            .add(el("h3").add(words.title))
+            .add(el("p").add(words.text))
+            .add((!words.limits.is_empty()).then(|| el("p").class("note").add(words.limits)))
     };
     (!cautions.is_empty()).then(|| {
-        view! {
-            <div class="cautions">
-                <ul>{cautions.into_iter().map(told).collect_view()}</ul>
-                <p class="note">{state.words.tools.caution_rule}</p>
-            </div>
-        }
-        .into_any()
+        el("div")
+            .class("cautions")
+            .add(el("ul").add(cautions.into_iter().map(told).collect::<View>()))
+            .add(el("p").class("note").add(state.words.tools.caution_rule))
+            .view()
     })
 }

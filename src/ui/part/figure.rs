@@ -1,9 +1,9 @@
 //! A figure: label, basis, number with unit, and its working on demand.
 
 use super::working;
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::Figure;
 use crate::quantity::{Amount, Unit, format};
-use crate::ui::erased::{attr, flag, live, on};
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
 use leptos::prelude::*;
@@ -52,49 +52,58 @@ pub fn joined(number: &str, unit: &str) -> String {
 }
 
 /// A figure in its cell. It takes no room where the recipe does not give it.
-pub fn figure(figure: Figure, size: Size) -> AnyView {
+pub fn figure(figure: Figure, size: Size) -> View {
     let state = state();
     let words = (state.words.figure)(figure);
     cell(figure, words.label.to_owned().into(), words.note, size)
 }
 
 /// A figure in its cell, under another label than its usual one.
-pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Size) -> AnyView {
+pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Size) -> View {
     let state = state();
     let there = state
         .cell(move || state.shown.with(|shown| shown.case.as_ref().is_some_and(|case| case.figure(figure).is_some())));
     let open = RwSignal::new(false);
     let key = figure.key();
     let (label_id, working_id) = (format!("figure-{key}"), format!("working-{key}"));
-    view! {
-        <div class="figure" class:big=size == Size::Big class:open=flag(move || open.get()) hidden=flag(move || !there.get())>
-            <dt id=label_id.clone()>
-                {live(move || label.get())} {(!note.is_empty()).then(|| view! { <span class="note">{note}</span> })}
-            </dt>
-            <dd>
-                <button
-                    type="button"
-                    class="value"
-                    title=state.words.recipe_page.show_working
-                    aria-describedby=label_id
-                    aria-expanded=attr(move || if open.get() { "true" } else { "false" })
-                    aria-controls=working_id.clone()
-                    on:click=on(move |_| open.update(|open| *open = !*open))
-                >
-                    <span data-figure=key>{value(state, figure, None, size)}</span>
-                </button>
-                <div class="working" id=working_id hidden=flag(move || !open.get())>
-                    {live(move || open.get().then(|| working::view(figure)))}
-                </div>
-            </dd>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("figure")
+        .class_if("big", size == Size::Big)
+        .class_if("open", move || open.get())
+        .set("hidden", move || !there.get())
+        .add(
+            el("dt")
+                .set("id", label_id.clone())
+                .add(move || label.get())
+                .add((!note.is_empty()).then(|| el("span").class("note").add(note))),
+        )
+        .add(
+            el("dd")
+                .add(
+                    el("button")
+                        .set("type", "button")
+                        .class("value")
+                        .set("title", state.words.recipe_page.show_working)
+                        .set("aria-describedby", label_id)
+                        .set("aria-expanded", move || if open.get() { "true" } else { "false" })
+                        .set("aria-controls", working_id.clone())
+                        .on_click(move || open.update(|open| *open = !*open))
+                        .add(el("span").set("data-figure", key).add(value(state, figure, None, size))),
+                )
+                .add(
+                    el("div")
+                        .class("working")
+                        .set("id", working_id)
+                        .set("hidden", move || !open.get())
+                        .add(move || open.get().then(|| working::view(figure))),
+                ),
+        )
+        .view()
 }
 
 /// Number and unit of a figure. Where they are big, the unit is smaller, so that the number is what is
 /// seen.
-pub fn value(state: State, figure: Figure, unit: Option<fn(State) -> Unit>, size: Size) -> AnyView {
+pub fn value(state: State, figure: Figure, unit: Option<fn(State) -> Unit>, size: Size) -> View {
     let unit = move || unit.map(|unit| unit(state));
     let number = move || parts(state, figure, unit()).0;
     let number = if size == Size::Big { state.first_cell(number) } else { state.cell(number) };
@@ -102,14 +111,10 @@ pub fn value(state: State, figure: Figure, unit: Option<fn(State) -> Unit>, size
         none if none.is_empty() => none,
         symbol => format!("\u{a0}{symbol}"),
     });
-    view! {
-        {live(move || number.get())}
-        <span class="unit-of-figure">{live(move || symbol.get())}</span>
-    }
-    .into_any()
+    many([(move || number.get()).view(), el("span").class("unit-of-figure").add(move || symbol.get()).view()]).view()
 }
 
 /// A list of figures. Those that the recipe does not give are left out.
-pub fn list(figures: &[Figure], size: Size) -> AnyView {
-    view! { <dl class="figures">{figures.iter().map(|each| figure(*each, size)).collect_view()}</dl> }.into_any()
+pub fn list(figures: &[Figure], size: Size) -> View {
+    el("dl").class("figures").add(figures.iter().map(|each| figure(*each, size)).collect::<View>()).view()
 }

@@ -1,11 +1,12 @@
 //! Finds a recipe, a page, a station or a field by its name, from the keyboard.
 
+use crate::browser::element::{Part, View, el};
 use crate::browser::{hash, page as browser};
 use crate::domain::{Field, LiquidField, Station};
 use crate::record::RevisionId;
 use crate::record::revision::Standing;
 use crate::record::summary::Listed;
-use crate::ui::erased::{attr, flag, live, memo, on, prop};
+use crate::ui::erased::memo;
 use crate::ui::part::bar::page_name;
 use crate::ui::route::Page;
 use crate::ui::state::{State, state};
@@ -32,7 +33,7 @@ struct Hit {
 }
 
 /// The box with its list, a combobox as the WAI-ARIA practices describe it.
-pub fn find() -> AnyView {
+pub fn find() -> View {
     let state = state();
     let tools = &state.words.tools;
     let query = RwSignal::new(String::new());
@@ -64,55 +65,59 @@ pub fn find() -> AnyView {
         event.prevent_default();
     };
     let option = move |(place, hit): (usize, Hit)| {
-        view! {
-            <li
-                id=format!("hit-{place}")
-                role="option"
-                aria-selected=attr(move || if at.get() == place { "true" } else { "false" })
-                on:mousedown=on(move |event: leptos::ev::MouseEvent| {
-                    // Before the box loses the focus and the list closes.
-                    event.prevent_default();
-                    follow.run(hit.goal);
-                })
-            >
-                <span>{hit.name}</span>
-                <span class="note">{hit.place}</span>
-            </li>
-        }
+        el("li")
+            .set("id", format!("hit-{place}"))
+            .set("role", "option")
+            .set("aria-selected", move || if at.get() == place { "true" } else { "false" })
+            .on("mousedown", move |event| {
+                // Before the box loses the focus and the list closes.
+                event.prevent_default();
+                follow.run(hit.goal);
+            })
+            .add(el("span").add(hit.name))
+            .add(el("span").class("note").add(hit.place))
     };
     let nothing = move || open.get() && query.with(|query| !query.trim().is_empty()) && hits.with(Vec::is_empty);
-    view! {
-        <div class="find">
-            <input
-                id="find"
-                type="text"
-                role="combobox"
-                autocomplete="off"
-                spellcheck="false"
-                aria-label=tools.find
-                aria-autocomplete="list"
-                aria-controls="hits"
-                aria-expanded=attr(move || if hits.with(Vec::is_empty) { "false" } else { "true" })
-                aria-activedescendant=attr(move || {
-                    (!hits.with(Vec::is_empty)).then(|| format!("hit-{}", at.get()))
-                })
-                placeholder=format!("{}…  /", tools.find)
-                prop:value=prop(move || query.get())
-                on:input=on(move |event| {
+    el("div")
+        .class("find")
+        .add(
+            el("input")
+                .set("id", "find")
+                .set("type", "text")
+                .set("role", "combobox")
+                .set("autocomplete", "off")
+                .set("spellcheck", "false")
+                .set("aria-label", tools.find)
+                .set("aria-autocomplete", "list")
+                .set("aria-controls", "hits")
+                .set("aria-expanded", move || if hits.with(Vec::is_empty) { "false" } else { "true" })
+                .set("aria-activedescendant", move || (!hits.with(Vec::is_empty)).then(|| format!("hit-{}", at.get())))
+                .set("placeholder", format!("{}…  /", tools.find))
+                .property("value", move || query.get())
+                .on("input", move |event| {
                     query.set(event_target_value(&event));
                     at.set(0);
                     open.set(true);
                 })
-                on:keydown=keys
-                on:blur=on(move |_| close())
-            />
-            <ul id="hits" role="listbox" aria-label=tools.find_hint hidden=flag(move || hits.with(Vec::is_empty))>
-                {live(move || hits.get().into_iter().enumerate().map(option).collect_view())}
-            </ul>
-            <p class="nothing" role="status" hidden=flag(move || !nothing())>{live(move || nothing().then_some(tools.nothing_found))}</p>
-        </div>
-    }
-    .into_any()
+                .on_key(keys)
+                .on("blur", move |_| close()),
+        )
+        .add(
+            el("ul")
+                .set("id", "hits")
+                .set("role", "listbox")
+                .set("aria-label", tools.find_hint)
+                .set("hidden", move || hits.with(Vec::is_empty))
+                .add(move || hits.get().into_iter().enumerate().map(option).collect::<View>()),
+        )
+        .add(
+            el("p")
+                .class("nothing")
+                .set("role", "status")
+                .set("hidden", move || !nothing())
+                .add(move || nothing().then_some(tools.nothing_found)),
+        )
+        .view()
 }
 
 /// What holds every word of the query, in the order of the bar and the page.

@@ -1,9 +1,9 @@
 //! A finding in words, with the mark of its grade.
 
+use crate::browser::element::{Part, View, el, svg};
 use crate::domain::Grade;
 use crate::ui::state::{Said, state};
 use crate::ui::text::Message;
-use leptos::prelude::*;
 
 /// The class of a grade.
 #[must_use]
@@ -16,7 +16,7 @@ pub const fn class(grade: Grade) -> &'static str {
 }
 
 /// The mark of a grade, told apart by shape as well as by colour.
-pub fn mark(grade: Grade) -> AnyView {
+pub fn mark(grade: Grade) -> View {
     let outline = match grade {
         Grade::Stop => "M5,1H11L15,5V11L11,15H5L1,11V5Z",
         Grade::Unusual => "M8,1.5L15.5,14.5H0.5Z",
@@ -27,27 +27,31 @@ pub fn mark(grade: Grade) -> AnyView {
         Grade::Unusual => "M7,6H9V10H7ZM7,11.2H9V13H7Z",
         Grade::Note => "M7,7H9V12H7ZM7,4H9V6H7Z",
     };
-    view! {
-        <svg class=format!("mark {}", class(grade)) viewBox="0 0 16 16" aria-hidden="true">
-            <path class="outline" d=outline></path>
-            <path class="sign" d=sign></path>
-        </svg>
-    }
-    .into_any()
+    svg("svg")
+        .class(format!("mark {}", class(grade)))
+        .set("viewBox", "0 0 16 16")
+        .set("aria-hidden", "true")
+        .add(svg("path").class("outline").set("d", outline))
+        .add(svg("path").class("sign").set("d", sign))
+        .view()
 }
 
 /// How grave, what happened, and how to mend it.
-pub fn says(said: Said) -> AnyView {
+pub fn says(said: Said) -> View {
     told(said.finding.grade, said.message)
 }
 
 /// A message with its grade.
-pub fn told(grade: Grade, message: Message) -> AnyView {
+pub fn told(grade: Grade, message: Message) -> View {
     let state = state();
-    view! {
-        <p class=format!("finding {}", class(grade))>
-            {mark(grade)} " " <strong>{(state.words.grade)(grade)}</strong> " " {message.what} " " {message.mend}
-        </p>
-    }
-    .into_any()
+    el("p")
+        .class(format!("finding {}", class(grade)))
+        .add(mark(grade))
+        .text(" ")
+        .add(el("strong").add((state.words.grade)(grade)))
+        .text(" ")
+        .add(message.what)
+        .text(" ")
+        .add(message.mend)
+        .view()
 }

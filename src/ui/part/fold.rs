@@ -1,20 +1,19 @@
 //! What is folded away until somebody asks for it, and not made before.
 
-use crate::ui::erased::{live, on};
+use crate::browser::element::{Part, View, el};
 use leptos::prelude::*;
 
 /// A fold. What is in it is made when it is first opened, and stays.
-pub fn fold(title: &'static str, inside: impl Fn() -> AnyView + Send + 'static) -> AnyView {
+pub fn fold(title: &'static str, inside: impl Fn() -> View + Send + 'static) -> View {
     let opened = RwSignal::new(false);
-    view! {
-        <details class="more" on:toggle=on(move |_| {
+    el("details")
+        .class("more")
+        .on("toggle", move |_| {
             if !opened.get_untracked() {
                 opened.set(true);
             }
-        })>
-            <summary>{title}</summary>
-            {live(move || opened.get().then(&inside))}
-        </details>
-    }
-    .into_any()
+        })
+        .add(el("summary").add(title))
+        .add(move || opened.get().then(&inside))
+        .view()
 }

@@ -1,27 +1,28 @@
 //! What is chosen for the whole app: system of units at once, and behind a button the rest.
 
+use crate::browser::element::{Part, View, el};
 use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::System;
 use crate::record::settings::Theme;
-use crate::ui::erased::{derive, on, prop};
+use crate::ui::erased::derive;
 use crate::ui::field::choice::{Choice, labelled, select};
 use crate::ui::state::state;
 use leptos::prelude::*;
 
 /// The system of units in sight, the others folded away.
-pub fn preferences() -> AnyView {
+pub fn preferences() -> View {
     let state = state();
     let tools = &state.words.tools;
-    view! {
-        <div class="preferences">
-            {system()}
-            <details class="fold">
-                <summary>{tools.settings}</summary>
-                <div class="sheet-of-settings">{mark()} {theme()} {currency()} {initials()}</div>
-            </details>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("preferences")
+        .add(system())
+        .add(
+            el("details")
+                .class("fold")
+                .add(el("summary").add(tools.settings))
+                .add(el("div").class("sheet-of-settings").add(mark()).add(theme()).add(currency()).add(initials())),
+        )
+        .view()
 }
 
 /// A choice for the whole app: what it is called, what is offered, and what is chosen.
@@ -40,7 +41,7 @@ impl Asked {
 }
 
 /// Metric or US customary, all at once.
-fn system() -> AnyView {
+fn system() -> View {
     let state = state();
     let words = state.words;
     let asked = Asked {
@@ -56,7 +57,7 @@ fn system() -> AnyView {
     select(asked.id.to_owned(), Signal::stored(asked.label.to_owned()), asked.choices(), now, choose)
 }
 
-fn mark() -> AnyView {
+fn mark() -> View {
     let state = state();
     let tools = &state.words.tools;
     let asked = Asked {
@@ -72,7 +73,7 @@ fn mark() -> AnyView {
     labelled(asked.id.to_owned(), Signal::stored(asked.label.to_owned()), asked.choices(), now, choose)
 }
 
-fn theme() -> AnyView {
+fn theme() -> View {
     let state = state();
     let tools = &state.words.tools;
     let asked = Asked {
@@ -99,7 +100,7 @@ fn theme() -> AnyView {
     labelled(asked.id.to_owned(), Signal::stored(asked.label.to_owned()), asked.choices(), now, choose)
 }
 
-fn currency() -> AnyView {
+fn currency() -> View {
     let state = state();
     short_text(
         "currency",
@@ -111,7 +112,7 @@ fn currency() -> AnyView {
     )
 }
 
-fn initials() -> AnyView {
+fn initials() -> View {
     let state = state();
     let now = derive(move || state.settings.with(|settings| settings.initials.clone()));
     short_text(
@@ -124,21 +125,20 @@ fn initials() -> AnyView {
     )
 }
 
-fn short_text(id: &'static str, label: &'static str, now: Signal<String>, put: Callback<String>) -> AnyView {
-    view! {
-        <div class="field">
-            <label for=id>{label}</label>
-            <div class="box">
-                <input
-                    id=id
-                    type="text"
-                    maxlength="8"
-                    autocomplete="off"
-                    prop:value=prop(move || now.get())
-                    on:input=on(move |event| put.run(event_target_value(&event)))
-                />
-            </div>
-        </div>
-    }
-    .into_any()
+fn short_text(id: &'static str, label: &'static str, now: Signal<String>, put: Callback<String>) -> View {
+    el("div")
+        .class("field")
+        .add(el("label").set("for", id).add(label))
+        .add(
+            el("div").class("box").add(
+                el("input")
+                    .set("id", id)
+                    .set("type", "text")
+                    .set("maxlength", "8")
+                    .set("autocomplete", "off")
+                    .property("value", move || now.get())
+                    .on("input", move |event| put.run(event_target_value(&event))),
+            ),
+        )
+        .view()
 }

@@ -2,6 +2,7 @@
 //! a panel, so what has to be set stands first and big.
 
 use crate::browser::clock;
+use crate::browser::element::{Part, View, el};
 use crate::domain::draft::{FeedWay, WaterWay};
 use crate::domain::{Draft, Field, Figure, LiquidField, LiquidFigure, LiquidId, Station, cautions};
 use crate::ui::field::number_text::{in_box, reading};
@@ -14,29 +15,41 @@ use leptos::ev;
 use leptos::prelude::*;
 
 /// The sheet, there only while the browser prints.
-pub fn sheet() -> AnyView {
+pub fn sheet() -> View {
     let state = state();
     let printing = RwSignal::new(false);
     window_event_listener(ev::beforeprint, move |_| printing.set(true));
     window_event_listener(ev::afterprint, move |_| printing.set(false));
-    (move || printing.get().then(|| paper(state))).into_any()
+    (move || printing.get().then(|| paper(state))).view()
 }
 
-fn paper(state: State) -> AnyView {
+fn paper(state: State) -> View {
     let words = &state.words.recipe_page;
-    view! {
-        <article class="paper">
-            {head(state)} {doses(state)} {entered_all(state)} {figures(state)} {findings(state)}
-            <footer>
-                <p>{words.printed} " " {clock::date_time(clock::now())} " · " {words.app_version} " " {env!("CARGO_PKG_VERSION")}</p>
-                <p class="sign">{words.signature}</p>
-            </footer>
-        </article>
-    }
-    .into_any()
+    el("article")
+        .class("paper")
+        .add(head(state))
+        .add(doses(state))
+        .add(entered_all(state))
+        .add(figures(state))
+        .add(findings(state))
+        .add(
+            el("footer")
+                .add(
+                    el("p")
+                        .add(words.printed)
+                        .text(" ")
+                        .add(clock::date_time(clock::now()))
+                        .text(" · ")
+                        .add(words.app_version)
+                        .text(" ")
+                        .add(env!("CARGO_PKG_VERSION")),
+                )
+                .add(el("p").class("sign").add(words.signature)),
+        )
+        .view()
 }
 
-fn head(state: State) -> AnyView {
+fn head(state: State) -> View {
     let words = &state.words.recipe_page;
     let title = state.title.get_untracked();
     let name = if title.name.trim().is_empty() { words.untitled.to_owned() } else { title.name };
@@ -48,19 +61,22 @@ fn head(state: State) -> AnyView {
         })
     });
     let changed = saved.is_some() && !state.saved().get_untracked();
-    view! {
-        <header>
-            <h1>{name}</h1>
-            <p>
-                {saved.unwrap_or_else(|| state.words.tools.not_saved.to_owned())}
-                {changed.then(|| format!(" · {}", state.words.tools.changed))}
-                {state.example.get_untracked().then(|| format!(" · {}", words.example))}
-            </p>
-            {state.shown.with(|shown| shown.old).then(|| view! { <p><strong>{words.stale}</strong> " " {words.stale_hint}</p> })}
-            {(!title.note.is_empty()).then(|| view! { <p>{title.note}</p> })}
-        </header>
-    }
-    .into_any()
+    el("header")
+        .add(el("h1").add(name))
+        .add(
+            el("p")
+                .add(saved.unwrap_or_else(|| state.words.tools.not_saved.to_owned()))
+                .add(changed.then(|| format!(" · {}", state.words.tools.changed)))
+                .add(state.example.get_untracked().then(|| format!(" · {}", words.example))),
+        )
+        .add(
+            state
+                .shown
+                .with(|shown| shown.old)
+                .then(|| el("p").add(el("strong").add(words.stale)).text(" ").add(words.stale_hint)),
+        )
+        .add((!title.note.is_empty()).then(|| el("p").add(title.note)))
+        .view()
 }
 
 fn liquids(state: State) -> Vec<LiquidId> {
@@ -77,46 +93,39 @@ fn name(state: State, id: LiquidId) -> String {
 }
 
 /// What has to be set, in big figures.
-fn doses(state: State) -> AnyView {
+fn doses(state: State) -> View {
     let words = &state.words.recipe_page;
     let row = |name: String, mass: Figure, volume: Figure| {
-        view! {
-            <tr>
-                <th scope="row">{name}</th>
-                <td>{text(state, mass)}</td>
-                <td>{text(state, volume)}</td>
-            </tr>
-        }
+        el("tr")
+            .add(el("th").set("scope", "row").add(name))
+            .add(el("td").add(text(state, mass)))
+            .add(el("td").add(text(state, volume)))
     };
     let of_liquid =
         |id| row(name(state, id), Figure::Liquid(id, LiquidFigure::Liquid), Figure::Liquid(id, LiquidFigure::Volume));
-    let rows = liquids(state).into_iter().map(of_liquid).collect_view();
+    let rows = liquids(state).into_iter().map(of_liquid).collect::<View>();
     let big = [Figure::MatWet, Figure::MatOvenDry, Figure::LineSpeed, Figure::PressFactor];
-    view! {
-        <section>
-            <h2>{words.to_dose}</h2>
-            <table class="doses-on-paper">
-                <tbody>{rows} {row(words.water.to_owned(), Figure::WaterDose, Figure::WaterDoseVolume)}</tbody>
-            </table>
-            <dl class="big-on-paper">{big.into_iter().map(|figure| pair(state, figure)).collect_view()}</dl>
-        </section>
-    }
-    .into_any()
+    el("section")
+        .add(el("h2").add(words.to_dose))
+        .add(el("table").class("doses-on-paper").add(el("tbody").add(rows).add(row(
+            words.water.to_owned(),
+            Figure::WaterDose,
+            Figure::WaterDoseVolume,
+        ))))
+        .add(el("dl").class("big-on-paper").add(big.into_iter().map(|figure| pair(state, figure)).collect::<View>()))
+        .view()
 }
 
 /// A figure with its name; nothing where the recipe does not give it.
-fn pair(state: State, figure: Figure) -> AnyView {
+fn pair(state: State, figure: Figure) -> View {
     let words = (state.words.figure)(figure);
     text(state, figure)
         .map(|text| {
-            view! {
-                <div>
-                    <dt>{figure_name(state, figure)} " " <span class="note">{words.note}</span></dt>
-                    <dd>{text}</dd>
-                </div>
-            }
+            el("div")
+                .add(el("dt").add(figure_name(state, figure)).text(" ").add(el("span").class("note").add(words.note)))
+                .add(el("dd").add(text))
         })
-        .into_any()
+        .view()
 }
 
 /// The fields that count, by what was chosen, in the order of the page.
@@ -158,26 +167,20 @@ fn entered(state: State, draft: &Draft, field: Field) -> Option<String> {
     }
 }
 
-fn entered_all(state: State) -> AnyView {
+fn entered_all(state: State) -> View {
     let pairs = state.draft.with(|draft| {
         let pair = |field| {
             let value = entered(state, draft, field)?;
             let name = (state.words.field_name)(field, draft);
-            Some(view! { <div><dt>{name}</dt><dd>{value}</dd></div> })
+            Some(el("div").add(el("dt").add(name)).add(el("dd").add(value)))
         };
-        in_effect(draft).into_iter().filter_map(pair).collect_view()
+        in_effect(draft).into_iter().filter_map(pair).collect::<View>()
     });
-    view! {
-        <section>
-            <h2>{state.words.recipe_page.inputs}</h2>
-            <dl class="columns">{pairs}</dl>
-        </section>
-    }
-    .into_any()
+    el("section").add(el("h2").add(state.words.recipe_page.inputs)).add(el("dl").class("columns").add(pairs)).view()
 }
 
 /// The other figures of the line.
-fn figures(state: State) -> AnyView {
+fn figures(state: State) -> View {
     let shown = [
         Figure::Fibre,
         Figure::FibreWet,
@@ -198,35 +201,29 @@ fn figures(state: State) -> AnyView {
         Figure::Cost,
     ];
     let per_board = liquids(state).into_iter().map(|id| Figure::Liquid(id, LiquidFigure::PerVolume));
-    let pairs = shown.into_iter().chain(per_board).map(|figure| pair(state, figure)).collect_view();
-    view! {
-        <section>
-            <h2>{state.words.recipe_page.sheet}</h2>
-            <dl class="columns">{pairs}</dl>
-        </section>
-    }
-    .into_any()
+    let pairs = shown.into_iter().chain(per_board).map(|figure| pair(state, figure)).collect::<View>();
+    el("section").add(el("h2").add(state.words.recipe_page.sheet)).add(el("dl").class("columns").add(pairs)).view()
 }
 
-fn findings(state: State) -> AnyView {
+fn findings(state: State) -> View {
     let words = state.words;
     let findings = state.said(|_| true);
     let cautions = state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome)));
-    view! {
-        <section class="findings-on-paper">
-            <h2>{words.recipe_page.findings}</h2>
-            {findings.is_empty().then_some(words.recipe_page.no_findings)}
-            {findings.into_iter().map(says).collect_view()}
-            <h2>{words.tools.cautions}</h2>
-            {cautions
+    el("section")
+        .class("findings-on-paper")
+        .add(el("h2").add(words.recipe_page.findings))
+        .add(findings.is_empty().then_some(words.recipe_page.no_findings))
+        .add(findings.into_iter().map(says).collect::<View>())
+        .add(el("h2").add(words.tools.cautions))
+        .add({
+            cautions
                 .into_iter()
                 .map(|caution| {
                     let caution = (words.caution)(caution);
-                    view! { <p><strong>{caution.title}</strong> ". " {caution.text}</p> }
+                    el("p").add(el("strong").add(caution.title)).text(". ").add(caution.text)
                 })
-                .collect_view()}
-            <p>{words.tools.caution_rule}</p>
-        </section>
-    }
-    .into_any()
+                .collect::<View>()
+        })
+        .add(el("p").add(words.tools.caution_rule))
+        .view()
 }

@@ -2,6 +2,7 @@
 
 use super::finding::mark;
 use crate::browser::clock;
+use crate::browser::element::{Part, View, el};
 use crate::domain::Grade;
 use crate::ui::state::state;
 use leptos::prelude::*;
@@ -12,14 +13,15 @@ pub const NAME: &str = "recipe-name";
 pub const SAYS: &str = "save-says";
 
 /// What is said at the name's box while a save waits for it.
-pub fn says() -> AnyView {
+pub fn says() -> View {
     let state = state();
     let missing = move || {
-        state.naming.get().then(|| {
-            view! { <p class="finding stop">{mark(Grade::Stop)} " " {state.words.tools.name_missing}</p> }
-        })
+        state
+            .naming
+            .get()
+            .then(|| el("p").class("finding stop").add(mark(Grade::Stop)).text(" ").add(state.words.tools.name_missing))
     };
-    view! { <div id=SAYS class="says">{missing}</div> }.into_any()
+    el("div").set("id", SAYS).class("says").add(missing).view()
 }
 
 /// The time of today, or the day with its time.

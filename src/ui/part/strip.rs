@@ -1,37 +1,38 @@
 //! The balance drawn to scale along the stations, with what was found pinned to its station.
 
 use super::finding::mark;
+use crate::browser::element::{Part, View, el, svg};
 use crate::browser::page;
 use crate::domain::balance::streams;
 use crate::domain::{Grade, Station};
 use crate::quantity::{Amount, Kind};
 use crate::ui::chart::legs::legs;
 use crate::ui::chart::strip_layout::{HEIGHT, Leg, Outlines, Stream, WIDTH, outlines};
-use crate::ui::erased::{attr, flag, live, on};
 use crate::ui::part::figure::with_unit;
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 
 /// The strip: a button a station over the drawing, and the same as a table.
-pub fn strip() -> AnyView {
+pub fn strip() -> View {
     let state = state();
     let words = &state.words.recipe_page;
     let legs = state.cell(move || passing(state));
     let none = state.cell(move || state.shown.with(|shown| shown.case.is_none()));
     let old = state.cell(move || state.shown.with(|shown| shown.old));
-    view! {
-        <nav class="strip" aria-label=words.balance class:old=flag(move || old.get())>
-            <div class="stations">
-                {drawing(legs, none)}
-                {Station::ALL
+    el("nav")
+        .class("strip")
+        .set("aria-label", words.balance)
+        .class_if("old", move || old.get())
+        .add(
+            el("div").class("stations").add(drawing(legs, none)).add(
+                Station::ALL
                     .iter()
                     .enumerate()
                     .map(|(at, station)| station_button(state, *station, at, (legs, none)))
-                    .collect_view()}
-            </div>
-        </nav>
-    }
-    .into_any()
+                    .collect::<View>(),
+            ),
+        )
+        .view()
 }
 
 /// What passes each station by the result shown.
@@ -40,79 +41,106 @@ fn passing(state: State) -> Vec<Leg> {
 }
 
 /// The picture. What it shows stands in the table as well, so it is not read out.
-fn drawing(legs: Signal<Vec<Leg>>, none: Signal<bool>) -> AnyView {
+fn drawing(legs: Signal<Vec<Leg>>, none: Signal<bool>) -> View {
     let width = WIDTH * Station::ALL.len() as f64;
     let drawn = RwSignal::new(Outlines::default());
     Effect::new(move |_| drawn.set(legs.with(|legs| outlines(legs))));
     let path = move |class: &'static str, outline: fn(&Outlines) -> &String| {
-        view! { <path class=class d=attr(move || drawn.with(|all| outline(all).clone()))></path> }
+        svg("path").class(class).set("d", move || drawn.with(|all| outline(all).clone()))
     };
-    view! {
-        <svg class="balance" viewBox=format!("0 0 {width} {HEIGHT}") preserveAspectRatio="none" aria-hidden="true" class:blank=flag(move || none.get())>
-            <defs>
-                <pattern id="water" width="3" height="3" patternUnits="userSpaceOnUse">
-                    <rect class="ground" width="3" height="3"></rect>
-                    <rect class="stripe" width="3" height="1.2"></rect>
-                </pattern>
-            </defs>
-            {path("solids", |all| &all.side_solids)} {path("water", |all| &all.side_water)}
-            {path("solids", |all| &all.solids)} {path("water", |all| &all.water)}
-        </svg>
-    }
-    .into_any()
+    svg("svg")
+        .class("balance")
+        .set("viewBox", format!("0 0 {width} {HEIGHT}"))
+        .set("preserveAspectRatio", "none")
+        .set("aria-hidden", "true")
+        .class_if("blank", move || none.get())
+        .add(
+            svg("defs").add(
+                svg("pattern")
+                    .set("id", "water")
+                    .set("width", "3")
+                    .set("height", "3")
+                    .set("patternUnits", "userSpaceOnUse")
+                    .add(svg("rect").class("ground").set("width", "3").set("height", "3"))
+                    .add(svg("rect").class("stripe").set("width", "3").set("height", "1.2")),
+            ),
+        )
+        .add(path("solids", |all| &all.side_solids))
+        .add(path("water", |all| &all.side_water))
+        .add(path("solids", |all| &all.solids))
+        .add(path("water", |all| &all.water))
+        .view()
 }
 
 /// Brings a station's inputs and figures into view, and says what was found there.
-fn station_button(
-    state: State,
-    station: Station,
-    at: usize,
-    (legs, none): (Signal<Vec<Leg>>, Signal<bool>),
-) -> AnyView {
+fn station_button(state: State, station: Station, at: usize, (legs, none): (Signal<Vec<Leg>>, Signal<bool>)) -> View {
     let gravest = state
         .cell(move || state.findings(|finding| finding.station() == station).iter().map(|finding| finding.grade).min());
     let blank = state.cell(move || state.is_unfilled_at(station));
     let found = move || {
         gravest.get().filter(|grade| *grade != Grade::Note).map(|grade| {
-            view! { <span class="pinned">{mark(grade)} " " <span class="grade">{(state.words.grade)(grade)}</span></span> }
+            el("span")
+                .class("pinned")
+                .add(mark(grade))
+                .text(" ")
+                .add(el("span").class("grade").add((state.words.grade)(grade)))
         })
     };
     let passes = move |kind: Kind, mass: fn(&Stream) -> f64| {
-        live(move || {
+        move || {
             let mass = legs.with(|legs| legs.get(at).map(|leg| mass(&leg.goes_on)))?;
             Some(with_unit(state, Amount::from_base(kind, mass), None))
-        })
+        }
     };
     let words = &state.words.recipe_page;
-    view! {
-        <button type="button" class="station" on:click=on(move |_| page::show(&format!("[data-station={}]", station.key())))>
-            <span class="name">
-                <span>{(state.words.station)(station)}</span>
-                " "
-                {found}
-                {live(move || blank.get().then(|| view! { <span class="pinned calm">{state.words.tools.to_fill_in}</span> }))}
-            </span>
-            <span class="passes" hidden=flag(move || none.get())>
-                <span>{swatch("solids")} " " {words.solids} " " {passes(Kind::FibreFlow, |stream| stream.solids)}</span>
-                <span>{swatch("water")} " " {words.of_water} " " {passes(Kind::LossFlow, |stream| stream.water)}</span>
-            </span>
-        </button>
-    }
-    .into_any()
+    el("button")
+        .set("type", "button")
+        .class("station")
+        .on_click(move || page::show(&format!("[data-station={}]", station.key())))
+        .add(
+            el("span")
+                .class("name")
+                .add(el("span").add((state.words.station)(station)))
+                .text(" ")
+                .add(found)
+                .add(move || blank.get().then(|| el("span").class("pinned calm").add(state.words.tools.to_fill_in))),
+        )
+        .add(
+            el("span")
+                .class("passes")
+                .set("hidden", move || none.get())
+                .add(
+                    el("span")
+                        .add(swatch("solids"))
+                        .text(" ")
+                        .add(words.solids)
+                        .text(" ")
+                        .add(passes(Kind::FibreFlow, |stream| stream.solids)),
+                )
+                .add(
+                    el("span")
+                        .add(swatch("water"))
+                        .text(" ")
+                        .add(words.of_water)
+                        .text(" ")
+                        .add(passes(Kind::LossFlow, |stream| stream.water)),
+                ),
+        )
+        .view()
 }
 
 /// The tone or pattern of a part, as the drawing has it.
-fn swatch(part: &'static str) -> AnyView {
-    view! {
-        <svg class="swatch" viewBox="0 0 12 12" aria-hidden="true">
-            <rect class=part width="12" height="12"></rect>
-        </svg>
-    }
-    .into_any()
+fn swatch(part: &'static str) -> View {
+    svg("svg")
+        .class("swatch")
+        .set("viewBox", "0 0 12 12")
+        .set("aria-hidden", "true")
+        .add(svg("rect").class(part).set("width", "12").set("height", "12"))
+        .view()
 }
 
 /// The balance as a table: mass in and out of every station, solids and water apart.
-pub fn table() -> AnyView {
+pub fn table() -> View {
     let state = state();
     let words = &state.words.recipe_page;
     let legs = state.cell(move || passing(state));
@@ -122,36 +150,38 @@ pub fn table() -> AnyView {
         let outgoing = sum(leg.lost, leg.goes_on);
         let station = (state.words.station)(*station);
         let part = |name: &'static str, mass_in: f64, mass_out: f64| {
-            view! {
-                <tr>
-                    <th scope="row">{station} ", " {name}</th>
-                    <td>{flow(mass_in)}</td>
-                    <td>{flow(mass_out)}</td>
-                    <td>{flow(settled(mass_in - mass_out, mass_in))}</td>
-                </tr>
-            }
+            el("tr")
+                .add(el("th").set("scope", "row").add(station).text(", ").add(name))
+                .add(el("td").add(flow(mass_in)))
+                .add(el("td").add(flow(mass_out)))
+                .add(el("td").add(flow(settled(mass_in - mass_out, mass_in))))
         };
         [part(words.solids, incoming.solids, outgoing.solids), part(words.of_water, incoming.water, outgoing.water)]
     };
-    view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=words.balance_table>
-            <table class="closure">
-                <caption>{words.closure_hint}</caption>
-                <thead>
-                    <tr>
-                        <td></td>
-                        <th scope="col">{words.mass_in}</th>
-                        <th scope="col">{words.mass_out}</th>
-                        <th scope="col">{words.difference}</th>
-                    </tr>
-                </thead>
-                <tbody>
-                    {live(move || legs.with(|legs| Station::ALL.iter().zip(legs).flat_map(row).collect_view()))}
-                </tbody>
-            </table>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("scroll")
+        .set("tabindex", "0")
+        .set("role", "region")
+        .set("aria-label", words.balance_table)
+        .add(
+            el("table")
+                .class("closure")
+                .add(el("caption").add(words.closure_hint))
+                .add(
+                    el("thead").add(
+                        el("tr")
+                            .add(el("td"))
+                            .add(el("th").set("scope", "col").add(words.mass_in))
+                            .add(el("th").set("scope", "col").add(words.mass_out))
+                            .add(el("th").set("scope", "col").add(words.difference)),
+                    ),
+                )
+                .add(
+                    el("tbody")
+                        .add(move || legs.with(|legs| Station::ALL.iter().zip(legs).flat_map(row).collect::<View>())),
+                ),
+        )
+        .view()
 }
 
 fn sum(one: Stream, other: Stream) -> Stream {

@@ -1,35 +1,41 @@
 //! What went wrong with keeping things: told at once over every page, with what helps beside it.
 
 use super::finding::mark;
+use crate::browser::element::{Part, View, el};
 use crate::domain::Grade;
-use crate::ui::erased::{live, on};
 use crate::ui::state::{Trouble, WayOut, state};
 use leptos::prelude::*;
 
 /// The trouble, until it is mended or closed.
-pub fn trouble() -> AnyView {
+pub fn trouble() -> View {
     let state = state();
     let tools = &state.words.tools;
     let told = move |Trouble { message, way_out }: Trouble| {
         let button = way_out.map(|way| match way {
             WayOut::ToFile => {
-                view! { <button type="button" on:click=on(move |_| state.give_out())>{tools.save_to_file_now}</button> }
-                    .into_any()
+                el("button").set("type", "button").on_click(move || state.give_out()).add(tools.save_to_file_now).view()
             }
             WayOut::WriteBack => {
                 let words = state.words.shelf_page.fill_again;
-                view! { <button type="button" on:click=on(move |_| state.fill_again())>{words}</button> }.into_any()
+                el("button").set("type", "button").on_click(move || state.fill_again()).add(words).view()
             }
         });
-        view! {
-            <div class="finding stop">
-                <p>{mark(Grade::Stop)} " " <strong>{message.what}</strong> " " {message.mend}</p>
-                <div class="actions">
-                    {button}
-                    <button type="button" on:click=on(move |_| state.trouble.set(None))>{tools.close}</button>
-                </div>
-            </div>
-        }
+        el("div")
+            .class("finding stop")
+            .add(
+                el("p")
+                    .add(mark(Grade::Stop))
+                    .text(" ")
+                    .add(el("strong").add(message.what))
+                    .text(" ")
+                    .add(message.mend),
+            )
+            .add(
+                el("div")
+                    .class("actions")
+                    .add(button)
+                    .add(el("button").set("type", "button").on_click(move || state.trouble.set(None)).add(tools.close)),
+            )
     };
-    view! { <div class="trouble" role="alert">{live(move || state.trouble.get().map(told))}</div> }.into_any()
+    el("div").class("trouble").set("role", "alert").add(move || state.trouble.get().map(told)).view()
 }

@@ -1,5 +1,6 @@
 //! How a figure came about: formula, numbers put in, result to more digits, and source.
 
+use crate::browser::element::{Part, View, el};
 use crate::browser::page;
 use crate::domain::Figure;
 use crate::domain::working::{Given, Origin, Working, working};
@@ -11,7 +12,7 @@ use crate::ui::text::unit_shown;
 use leptos::prelude::*;
 
 /// The working of a figure of the result shown. It follows the result while it is open.
-pub fn view(figure: Figure) -> AnyView {
+pub fn view(figure: Figure) -> View {
     let state = state();
     (move || {
         state
@@ -19,30 +20,28 @@ pub fn view(figure: Figure) -> AnyView {
             .with(|shown| shown.case.as_ref().and_then(|case| working(figure, case)))
             .map(|working| told(state, &working))
     })
-    .into_any()
+    .view()
 }
 
-fn told(state: State, working: &Working) -> AnyView {
+fn told(state: State, working: &Working) -> View {
     let words = &state.words.recipe_page;
     let units = state.units.get();
     let currency = state.currency.get();
     let style = Style { set: Coherent::from(units.system), mark: units.mark, currency: &currency };
-    view! {
-        <dl class="told">
-            <dt>{words.in_full}</dt>
-            <dd>{in_full(state, working.result)}</dd>
-            <dt>{words.formula}</dt>
-            <dd class="math" inner_html=letters(working)></dd>
-            <dt>{words.numbers_put_in}</dt>
-            <dd class="math" inner_html=numbers(working, style)></dd>
-            <dd>
-                <ul class="givens">{working.givens.iter().map(|given| put_in(state, *given)).collect_view()}</ul>
-            </dd>
-            <dt>{state.words.tools.source}</dt>
-            <dd>{(state.words.ground)(working.ground)}</dd>
-        </dl>
-    }
-    .into_any()
+    el("dl")
+        .class("told")
+        .add(el("dt").add(words.in_full))
+        .add(el("dd").add(in_full(state, working.result)))
+        .add(el("dt").add(words.formula))
+        .add(el("dd").class("math").markup(&letters(working)))
+        .add(el("dt").add(words.numbers_put_in))
+        .add(el("dd").class("math").markup(&numbers(working, style)))
+        .add(el("dd").add(
+            el("ul").class("givens").add(working.givens.iter().map(|given| put_in(state, *given)).collect::<View>()),
+        ))
+        .add(el("dt").add(state.words.tools.source))
+        .add(el("dd").add((state.words.ground)(working.ground)))
+        .view()
 }
 
 /// A number with all its digits, in the unit shown.
@@ -55,18 +54,24 @@ pub fn in_full(state: State, amount: Amount) -> String {
 }
 
 /// A number put in: its letter, what it is, and the way to where it was entered.
-fn put_in(state: State, given: Given) -> AnyView {
+fn put_in(state: State, given: Given) -> View {
     let name = match given.origin {
         Origin::Field(field) => {
             let name = state.draft.with(|draft| (state.words.field_name)(field, draft));
             let go = move |_| page::focus_field(&field.key());
-            view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
+            el("button").set("type", "button").class("link").on("click", go).add(name).view()
         }
-        Origin::Figure(figure) => figure_name(state, figure).into_any(),
-        Origin::Constant(constant) => (state.words.constant)(constant).into_any(),
+        Origin::Figure(figure) => figure_name(state, figure).view(),
+        Origin::Constant(constant) => (state.words.constant)(constant).view(),
     };
     let unit = with_unit(state, given.amount, None);
-    view! { <li><span class="math" inner_html=symbol(given.symbol)></span> " = " {unit} " " {name}</li> }.into_any()
+    el("li")
+        .add(el("span").class("math").markup(&symbol(given.symbol)))
+        .text(" = ")
+        .add(unit)
+        .text(" ")
+        .add(name)
+        .view()
 }
 
 /// A figure by its name, a liquid's with the liquid's.

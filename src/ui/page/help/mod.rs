@@ -4,19 +4,18 @@
 mod symbols;
 mod windows;
 
+use crate::browser::element::{Part, View, el, many};
 use crate::browser::page as browser;
 use crate::domain::Caution;
-use crate::ui::erased::on;
 use crate::ui::part::caution;
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 
 /// The page.
-pub fn help() -> AnyView {
+pub fn help() -> View {
     let state = state();
     let page = &state.words.help_page;
     let version = env!("CARGO_PKG_VERSION");
-    let sections: [(&'static str, &'static str, AnyView); 12] = [
+    let sections: [(&'static str, &'static str, View); 12] = [
         ("help-what", page.what, items(page.what_list)),
         ("help-not", page.not, items(page.not_list)),
         ("help-tour", page.tour, steps(page.tour_list)),
@@ -26,48 +25,61 @@ pub fn help() -> AnyView {
         (
             "help-cautions",
             page.cautions,
-            view! { {text(page.cautions_text)} {caution::list(Caution::ALL.to_vec())} }.into_any(),
+            many([text(page.cautions_text).view(), caution::list(Caution::ALL.to_vec()).view()]).view(),
         ),
         ("help-windows", page.windows, windows::windows(state)),
         ("help-symbols", page.symbols, symbols::symbols(state)),
         ("help-sources", page.sources, text(page.sources_text)),
         ("help-kept", page.kept, items(page.kept_list)),
-        ("help-about", page.about, view! { <p>{page.version} " " {version} ". " {page.privacy}</p> }.into_any()),
+        (
+            "help-about",
+            page.about,
+            el("p").add(page.version).text(" ").add(version).text(". ").add(page.privacy).view(),
+        ),
     ];
-    let links = sections.iter().map(|(id, title, _)| link(id, title)).collect_view();
+    let links = sections.iter().map(|(id, title, _)| link(id, title)).collect::<View>();
     let shown = sections.into_iter().map(|(id, title, content)| {
-        view! { <section aria-labelledby=id><h2 id=id tabindex="-1">{title}</h2> {content}</section> }
+        el("section")
+            .set("aria-labelledby", id)
+            .add(el("h2").set("id", id).set("tabindex", "-1").add(title))
+            .add(content)
     });
-    view! {
-        <div class="help page">
-            <h1>{page.title}</h1>
-            <nav class="contents" aria-label=page.contents><ul>{links}</ul></nav>
-            {shown.collect_view()}
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("help page")
+        .add(el("h1").add(page.title))
+        .add(el("nav").class("contents").set("aria-label", page.contents).add(el("ul").add(links)))
+        .add(shown.collect::<View>())
+        .view()
 }
 
 /// A way to a section. The hash is the page's, so only focus and view move.
-fn link(id: &'static str, title: &'static str) -> AnyView {
-    view! { <li><button type="button" class="link" on:click=on(move |_| browser::show(&format!("#{id}")))>{title}</button></li> }
-        .into_any()
+fn link(id: &'static str, title: &'static str) -> View {
+    el("li")
+        .add(
+            el("button")
+                .set("type", "button")
+                .class("link")
+                .on_click(move || browser::show(&format!("#{id}")))
+                .add(title),
+        )
+        .view()
 }
 
-fn text(text: &'static str) -> AnyView {
-    view! { <p>{text}</p> }.into_any()
+fn text(text: &'static str) -> View {
+    el("p").add(text).view()
 }
 
-fn items(list: &'static [&'static str]) -> AnyView {
-    view! { <ul class="points">{list.iter().map(|item| view! { <li>{*item}</li> }).collect_view()}</ul> }.into_any()
+fn items(list: &'static [&'static str]) -> View {
+    el("ul").class("points").add(list.iter().map(|item| el("li").add(*item)).collect::<View>()).view()
 }
 
-fn steps(list: &'static [&'static str]) -> AnyView {
-    view! { <ol class="points">{list.iter().map(|item| view! { <li>{*item}</li> }).collect_view()}</ol> }.into_any()
+fn steps(list: &'static [&'static str]) -> View {
+    el("ol").class("points").add(list.iter().map(|item| el("li").add(*item)).collect::<View>()).view()
 }
 
-fn keys(state: State) -> AnyView {
-    let key =
-        |(key, what): &(&'static str, &'static str)| view! { <div><dt><kbd>{*key}</kbd></dt><dd>{*what}</dd></div> };
-    view! { <dl class="keys">{state.words.help_page.keys_list.iter().map(key).collect_view()}</dl> }.into_any()
+fn keys(state: State) -> View {
+    let key = |(key, what): &(&'static str, &'static str)| {
+        el("div").add(el("dt").add(el("kbd").add(*key))).add(el("dd").add(*what))
+    };
+    el("dl").class("keys").add(state.words.help_page.keys_list.iter().map(key).collect::<View>()).view()
 }

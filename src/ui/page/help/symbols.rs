@@ -1,13 +1,13 @@
 //! The letters of the formulas.
 
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::working::Symbol;
 use crate::domain::{Draft, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Role};
 use crate::ui::math;
 use crate::ui::state::State;
-use leptos::prelude::*;
 
 /// What is typed and what is worked out, each with its letter.
-pub fn symbols(state: State) -> AnyView {
+pub fn symbols(state: State) -> View {
     let page = &state.words.help_page;
     let id = LiquidId(1);
     let draft = Draft { liquids: vec![LiquidDraft::blank(id, Role::Other)], ..Draft::default() };
@@ -25,19 +25,19 @@ pub fn symbols(state: State) -> AnyView {
         let figure = Figure::Liquid(id, *part);
         (Symbol::of_figure(figure), of_liquid((state.words.figure)(figure).label))
     });
-    view! {
-        <p>{page.symbols_text}</p>
-        <h3>{page.of_fields}</h3>
-        {list(fields.chain(liquid_fields))}
-        <h3>{page.of_figures}</h3>
-        {list(figures.chain(liquid_figures))}
-    }
-    .into_any()
+    many([
+        el("p").add(page.symbols_text).view(),
+        el("h3").add(page.of_fields).view(),
+        list(fields.chain(liquid_fields)).view(),
+        el("h3").add(page.of_figures).view(),
+        list(figures.chain(liquid_figures)).view(),
+    ])
+    .view()
 }
 
-fn list(symbols: impl Iterator<Item = (Symbol, String)>) -> AnyView {
+fn list(symbols: impl Iterator<Item = (Symbol, String)>) -> View {
     let line = |(symbol, label): (Symbol, String)| {
-        view! { <div><dt inner_html=math::symbol(symbol)></dt><dd>{label}</dd></div> }
+        el("div").add(el("dt").markup(&math::symbol(symbol))).add(el("dd").add(label))
     };
-    view! { <dl class="symbols">{symbols.map(line).collect_view()}</dl> }.into_any()
+    el("dl").class("symbols").add(symbols.map(line).collect::<View>()).view()
 }

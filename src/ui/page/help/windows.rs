@@ -1,14 +1,14 @@
 //! Every usual window with its source, out of the table that the checks read.
 
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::limit::{Limit, Window, liquid, plain};
 use crate::domain::{Draft, Field, LiquidDraft, LiquidField, LiquidId, Role, Substance};
 use crate::quantity::{Amount, Kind};
 use crate::ui::state::State;
 use crate::ui::text::{trimmed, unit_shown};
-use leptos::prelude::*;
 
 /// The two tables.
-pub fn windows(state: State) -> AnyView {
+pub fn windows(state: State) -> View {
     let page = &state.words.help_page;
     let draft = Draft::default();
     let fields = Field::PLAIN.iter().filter_map(|field| {
@@ -17,18 +17,18 @@ pub fn windows(state: State) -> AnyView {
         limit.usual.map(|window| row(state, label, &limit, window, field.kind()))
     });
     let liquids = Substance::ALL.iter().flat_map(|substance| of_substance(state, *substance));
-    view! {
-        <p>{page.windows_text}</p>
-        <h3>{page.of_line}</h3>
-        {table(state, page.of_line, fields.collect())}
-        <h3>{page.of_liquids}</h3>
-        {table(state, page.of_liquids, liquids.collect())}
-    }
-    .into_any()
+    many([
+        el("p").add(page.windows_text).view(),
+        el("h3").add(page.of_line).view(),
+        (table(state, page.of_line, fields.collect())).view(),
+        el("h3").add(page.of_liquids).view(),
+        (table(state, page.of_liquids, liquids.collect())).view(),
+    ])
+    .view()
 }
 
 /// What is usual of a liquid made of that substance.
-fn of_substance(state: State, substance: Substance) -> Vec<AnyView> {
+fn of_substance(state: State, substance: Substance) -> Vec<View> {
     let page = &state.words.help_page;
     let role = if substance.is_binder() {
         Role::Binder
@@ -66,7 +66,7 @@ fn is_general(made: &LiquidDraft) -> bool {
     liquid(made, LiquidField::Density, false).usual == liquid(&other, LiquidField::Density, false).usual
 }
 
-fn row(state: State, label: String, limit: &Limit, window: Window, kind: Kind) -> AnyView {
+fn row(state: State, label: String, limit: &Limit, window: Window, kind: Kind) -> View {
     let unit = limit.unit;
     let usual = move || {
         state.with_context(|context| {
@@ -77,31 +77,32 @@ fn row(state: State, label: String, limit: &Limit, window: Window, kind: Kind) -
             format!("{range}\u{a0}{symbol}")
         })
     };
-    view! {
-        <tr>
-            <th scope="row">{label}</th>
-            <td>{usual}</td>
-            <td class="source">{(state.words.source)(window.source)}</td>
-        </tr>
-    }
-    .into_any()
+    el("tr")
+        .add(el("th").set("scope", "row").add(label))
+        .add(el("td").add(usual))
+        .add(el("td").class("source").add((state.words.source)(window.source)))
+        .view()
 }
 
-fn table(state: State, name: &'static str, rows: Vec<AnyView>) -> AnyView {
+fn table(state: State, name: &'static str, rows: Vec<View>) -> View {
     let page = &state.words.help_page;
-    view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=name>
-            <table class="windows">
-                <thead>
-                    <tr>
-                        <th scope="col">{page.quantity}</th>
-                        <th scope="col">{page.usual}</th>
-                        <th scope="col">{page.source}</th>
-                    </tr>
-                </thead>
-                <tbody>{rows}</tbody>
-            </table>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("scroll")
+        .set("tabindex", "0")
+        .set("role", "region")
+        .set("aria-label", name)
+        .add(
+            el("table")
+                .class("windows")
+                .add(
+                    el("thead").add(
+                        el("tr")
+                            .add(el("th").set("scope", "col").add(page.quantity))
+                            .add(el("th").set("scope", "col").add(page.usual))
+                            .add(el("th").set("scope", "col").add(page.source)),
+                    ),
+                )
+                .add(el("tbody").add(rows)),
+        )
+        .view()
 }

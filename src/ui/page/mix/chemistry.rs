@@ -2,6 +2,7 @@
 
 use super::field;
 use super::result::{self, Line, worked};
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::Caution;
 use crate::domain::mix::{Isocyanate, MixField, formaldehyde_ratio, isocyanate as reckon};
 use crate::domain::molar_mass::Substance;
@@ -15,27 +16,25 @@ use leptos::prelude::*;
 use uom::si::molar_mass::gram_per_mole;
 
 /// What an NCO content stands for.
-pub fn isocyanate() -> AnyView {
+pub fn isocyanate() -> View {
     let state = state();
     let page = &state.words.mix_page;
     let outcome = memo(move || state.mix.with(reckon));
     let shown = move || match outcome.get() {
         Ok(isocyanate) => groups(state, &isocyanate),
-        Err(_) => view! { <p class="empty">{page.fill_in}</p> }.into_any(),
+        Err(_) => el("p").class("empty").add(page.fill_in).view(),
     };
-    view! {
-        <section aria-labelledby="isocyanate">
-            <h2 id="isocyanate">{page.isocyanate}</h2>
-            <p>{page.isocyanate_hint}</p>
-            <div class="fields">{field(state, MixField::Nco)}</div>
-            <div class="results" aria-live="polite">{shown}</div>
-            {caution::list(vec![Caution::Isocyanate])}
-        </section>
-    }
-    .into_any()
+    el("section")
+        .set("aria-labelledby", "isocyanate")
+        .add(el("h2").set("id", "isocyanate").add(page.isocyanate))
+        .add(el("p").add(page.isocyanate_hint))
+        .add(el("div").class("fields").add(field(state, MixField::Nco)))
+        .add(el("div").class("results").set("aria-live", "polite").add(shown))
+        .add(caution::list(vec![Caution::Isocyanate]))
+        .view()
 }
 
-fn groups(state: State, isocyanate: &Isocyanate) -> AnyView {
+fn groups(state: State, isocyanate: &Isocyanate) -> View {
     let page = &state.words.mix_page;
     let mark = state.units.get().mark;
     let number = |value: f64| significant(value, 4, mark);
@@ -66,11 +65,11 @@ fn groups(state: State, isocyanate: &Isocyanate) -> AnyView {
             worked: worked(page.work_gas, &format!("{nco} / 2 · {} / {group}", molar(Substance::CarbonDioxide))),
         },
     ];
-    view! { {result::list(lines)} <p class="note">{page.upper_bound}</p> }.into_any()
+    many([result::list(lines).view(), el("p").class("note").add(page.upper_bound).view()]).view()
 }
 
 /// Formaldehyde to urea.
-pub fn ratio() -> AnyView {
+pub fn ratio() -> View {
     let state = state();
     let page = &state.words.mix_page;
     let outcome = memo(move || state.mix.with(formaldehyde_ratio));
@@ -87,21 +86,24 @@ pub fn ratio() -> AnyView {
                 Some(line("fu_charge", page.ratio_charge, charge.value, page.work_ratio.to_owned())),
                 after.map(|after| line("fu_after", page.ratio_after, after.value, String::new())),
             ];
-            view! { {result::list(lines.into_iter().flatten())} <p class="note">{page.ratio_note}</p> }.into_any()
+            many([result::list(lines.into_iter().flatten()).view(), el("p").class("note").add(page.ratio_note).view()])
+                .view()
         }
-        Err(_) => view! { <p class="empty">{page.fill_in}</p> }.into_any(),
+        Err(_) => el("p").class("empty").add(page.fill_in).view(),
     };
-    view! {
-        <section aria-labelledby="ratio">
-            <h2 id="ratio">{page.ratio}</h2>
-            <p>{page.ratio_hint}</p>
-            <div class="fields">
-                {field(state, MixField::Formalin)} {field(state, MixField::Strength)} {field(state, MixField::Urea)}
-                {field(state, MixField::ExtraUrea)}
-            </div>
-            <div class="results" aria-live="polite">{shown}</div>
-            {caution::list(vec![Caution::Formaldehyde])}
-        </section>
-    }
-    .into_any()
+    el("section")
+        .set("aria-labelledby", "ratio")
+        .add(el("h2").set("id", "ratio").add(page.ratio))
+        .add(el("p").add(page.ratio_hint))
+        .add(
+            el("div")
+                .class("fields")
+                .add(field(state, MixField::Formalin))
+                .add(field(state, MixField::Strength))
+                .add(field(state, MixField::Urea))
+                .add(field(state, MixField::ExtraUrea)),
+        )
+        .add(el("div").class("results").set("aria-live", "polite").add(shown))
+        .add(caution::list(vec![Caution::Formaldehyde]))
+        .view()
 }

@@ -3,13 +3,14 @@
 use super::parts;
 use super::result::{self, Line, worked};
 use super::{amount, choose};
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::glue_batch::{Batch, GlueError};
 use crate::domain::mix::{
     Candidate, MixDraft, MixField, ShareWay, Trouble, batch, cautions, fill_in_shares, tank, wets_isocyanate,
 };
 use crate::domain::{Draft, Grade};
 use crate::quantity::{Amount, Kind};
-use crate::ui::erased::{flag, live, memo};
+use crate::ui::erased::memo;
 use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
@@ -18,7 +19,7 @@ use crate::ui::state::{State, state};
 use leptos::prelude::*;
 
 /// The section.
-pub fn glue() -> AnyView {
+pub fn glue() -> View {
     let state = state();
     let page = &state.words.mix_page;
     let tank = memo(move || {
@@ -41,42 +42,65 @@ pub fn glue() -> AnyView {
     };
     let results = move || match outcome.get() {
         Ok(batch) => mixed(state, &batch),
-        Err(Trouble::Entry) => view! { <p class="empty">{page.fill_in}</p> }.into_any(),
+        Err(Trouble::Entry) => el("p").class("empty").add(page.fill_in).view(),
         Err(Trouble::Refused(_)) if tank.with(|tank| !tank.iter().any(|candidate| candidate.in_tank)) => {
-            view! { <p class="empty">{page.tick}</p> }.into_any()
+            el("p").class("empty").add(page.tick).view()
         }
         Err(Trouble::Refused(error)) => tank.with(|tank| refused(state, tank, &error)),
     };
-    view! {
-        <section aria-labelledby="glue">
-            <h2 id="glue">{page.glue}</h2>
-            <p>{page.glue_hint}</p>
-            <p class="empty" hidden=flag(move || !nothing())>
-                {page.no_recipe} " " <a href=Page::Recipe.link()>{state.words.tools.recipe}</a>
-            </p>
-            <div class="glue" hidden=nothing>
-                <p class="finding unusual" hidden=flag(move || !old())>{mark(Grade::Unusual)} " " {page.old_recipe}</p>
-                <div class="fields">
-                    {choose(state, "share-way", page.parts, ShareWay::ALL, state.words.share_way, |mix| mix.share_way, put)}
-                    {amount(
-                        state,
-                        "glue-way",
-                        |mix| mix.glue_way,
-                        |mix, way| mix.glue_way = way,
-                        (MixField::GlueMass, MixField::GlueVolume),
-                    )}
-                </div>
-                {parts::parts(tank, outcome)}
-                <div class="results" aria-live="polite">{results}</div>
-                {live(move || tank.with(|tank| warnings(state, tank)))}
-            </div>
-        </section>
-    }
-    .into_any()
+    el("section")
+        .set("aria-labelledby", "glue")
+        .add(el("h2").set("id", "glue").add(page.glue))
+        .add(el("p").add(page.glue_hint))
+        .add(
+            el("p")
+                .class("empty")
+                .set("hidden", move || !nothing())
+                .add(page.no_recipe)
+                .text(" ")
+                .add(el("a").set("href", Page::Recipe.link()).add(state.words.tools.recipe)),
+        )
+        .add(
+            el("div")
+                .class("glue")
+                .set("hidden", nothing)
+                .add(
+                    el("p")
+                        .class("finding unusual")
+                        .set("hidden", move || !old())
+                        .add(mark(Grade::Unusual))
+                        .text(" ")
+                        .add(page.old_recipe),
+                )
+                .add(
+                    el("div")
+                        .class("fields")
+                        .add(choose(
+                            state,
+                            "share-way",
+                            page.parts,
+                            ShareWay::ALL,
+                            state.words.share_way,
+                            |mix| mix.share_way,
+                            put,
+                        ))
+                        .add(amount(
+                            state,
+                            "glue-way",
+                            |mix| mix.glue_way,
+                            |mix, way| mix.glue_way = way,
+                            (MixField::GlueMass, MixField::GlueVolume),
+                        )),
+                )
+                .add(parts::parts(tank, outcome))
+                .add(el("div").class("results").set("aria-live", "polite").add(results))
+                .add(move || tank.with(|tank| warnings(state, tank))),
+        )
+        .view()
 }
 
 /// What the mix is as a whole.
-fn mixed(state: State, batch: &Batch) -> AnyView {
+fn mixed(state: State, batch: &Batch) -> View {
     let page = &state.words.mix_page;
     let show = |kind: Kind, base: f64| with_unit(state, Amount::from_base(kind, base), None);
     let (mass, density) = (show(Kind::BatchMass, batch.mass.value), show(Kind::LiquidDensity, batch.mix.density.value));
@@ -98,10 +122,10 @@ fn mixed(state: State, batch: &Batch) -> AnyView {
             worked: format!("{mass} · (1 − {solids})"),
         },
     ];
-    view! { {result::list(lines)} <p class="note">{page.ideal_mixing}</p> }.into_any()
+    many([result::list(lines).view(), el("p").class("note").add(page.ideal_mixing).view()]).view()
 }
 
-fn refused(state: State, tank: &[Candidate], error: &GlueError) -> AnyView {
+fn refused(state: State, tank: &[Candidate], error: &GlueError) -> View {
     let inside = tank.iter().filter(|candidate| candidate.in_tank);
     let names: Vec<String> = inside.map(|candidate| parts::name(state, candidate)).collect();
     let names: Vec<&str> = names.iter().map(String::as_str).collect();
@@ -109,15 +133,25 @@ fn refused(state: State, tank: &[Candidate], error: &GlueError) -> AnyView {
 }
 
 /// What can go wrong in a tank with all that in it.
-fn warnings(state: State, tank: &[Candidate]) -> AnyView {
+fn warnings(state: State, tank: &[Candidate]) -> View {
     let page = &state.words.mix_page;
     let cautions = cautions(tank);
     let pot_life =
         tank.iter().any(|candidate| candidate.in_tank && candidate.role == Some(crate::domain::Role::Hardener));
-    view! {
-        {wets_isocyanate(tank).then(|| view! { <p class="finding stop">{mark(Grade::Stop)} " " <strong>{page.isocyanate_with_water}</strong></p> })}
-        {pot_life.then(|| view! { <p class="finding unusual">{mark(Grade::Unusual)} " " <strong>{page.pot_life}</strong></p> })}
-        {caution::list(cautions)}
-    }
-    .into_any()
+    many([
+        (wets_isocyanate(tank).then(|| {
+            el("p")
+                .class("finding stop")
+                .add(mark(Grade::Stop))
+                .text(" ")
+                .add(el("strong").add(page.isocyanate_with_water))
+        }))
+        .view(),
+        (pot_life.then(|| {
+            el("p").class("finding unusual").add(mark(Grade::Unusual)).text(" ").add(el("strong").add(page.pot_life))
+        }))
+        .view(),
+        caution::list(cautions).view(),
+    ])
+    .view()
 }

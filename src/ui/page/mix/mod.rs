@@ -7,27 +7,29 @@ mod parts;
 mod result;
 mod solution;
 
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::mix::{AmountWay, MixDraft, MixField};
-use crate::ui::erased::{derive, live, memo};
+use crate::ui::erased::{derive, memo};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 
 /// The page.
-pub fn mix() -> AnyView {
+pub fn mix() -> View {
     let state = state();
-    view! {
-        <div class="mix page">
-            <h1>{state.words.mix_page.title}</h1>
-            {solution::solution()} {glue::glue()} {chemistry::isocyanate()} {chemistry::ratio()}
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("mix page")
+        .add(el("h1").add(state.words.mix_page.title))
+        .add(solution::solution())
+        .add(glue::glue())
+        .add(chemistry::isocyanate())
+        .add(chemistry::ratio())
+        .view()
 }
 
 /// A box for a number of this page.
-fn field(state: State, field: MixField) -> AnyView {
+fn field(state: State, field: MixField) -> View {
     number(LooseBox {
         key: field.key().to_owned(),
         words: (state.words.mix_field)(field),
@@ -48,7 +50,7 @@ fn choose<T: Copy + PartialEq + Send + Sync + 'static>(
     words: fn(T) -> &'static str,
     now: fn(&MixDraft) -> T,
     put: impl Fn(T) + Send + Sync + 'static,
-) -> AnyView {
+) -> View {
     // The place among what is offered stands for each.
     let choices: Vec<Choice> = offered
         .iter()
@@ -75,12 +77,12 @@ fn amount(
     now: fn(&MixDraft) -> AmountWay,
     put: fn(&mut MixDraft, AmountWay),
     boxes: (MixField, MixField),
-) -> AnyView {
+) -> View {
     let way = memo(move || state.mix.with(now));
     let put = move |way| state.mix.update(|mix| put(mix, way));
-    view! {
-        {choose(state, id, state.words.mix_page.amount, AmountWay::ALL, state.words.amount_way, now, put)}
-        {live(move || field(state, if way.get() == AmountWay::Mass { boxes.0 } else { boxes.1 }))}
-    }
-    .into_any()
+    many([
+        (choose(state, id, state.words.mix_page.amount, AmountWay::ALL, state.words.amount_way, now, put)).view(),
+        (move || field(state, if way.get() == AmountWay::Mass { boxes.0 } else { boxes.1 })).view(),
+    ])
+    .view()
 }

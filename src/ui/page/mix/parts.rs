@@ -1,10 +1,11 @@
 //! The parts of a glue: which go into the tank, in what proportions, and what to weigh in of each.
 
 use super::result::worked;
+use crate::browser::element::{Part, View, each, el};
 use crate::domain::glue_batch::{Batch, GlueError};
 use crate::domain::mix::{Candidate, PartKey, SHARE, ShareWay, TankPart, Trouble};
 use crate::quantity::{Amount, Kind};
-use crate::ui::erased::{derive, flag, live, memo};
+use crate::ui::erased::{derive, memo};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::part::figure::with_unit;
 use crate::ui::state::{State, state};
@@ -28,25 +29,28 @@ pub fn name(state: State, candidate: &Candidate) -> String {
 }
 
 /// The parts, one under the other.
-pub fn parts(tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>) -> AnyView {
+pub fn parts(tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>) -> View {
     let state = state();
     let page = &state.words.mix_page;
     let keys =
         move || tank.with(|tank| tank.iter().map(|candidate| candidate.key.clone()).enumerate().collect::<Vec<_>>());
-    view! {
-        <fieldset class="tank">
-            <legend>{page.in_tank}</legend>
-            <ul>
-                <For each=keys key=Clone::clone let:part>
-                    {part_line(state, tank, outcome, part)}
-                </For>
-            </ul>
-        </fieldset>
-    }
-    .into_any()
+    el("fieldset")
+        .class("tank")
+        .add(el("legend").add(page.in_tank))
+        .add(el("ul").add(each(keys, row_key, move |part| part_line(state, tank, outcome, part))))
+        .view()
 }
 
-fn part_line(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, (at, key): (usize, PartKey)) -> AnyView {
+fn row_key((at, key): &(usize, PartKey)) -> String {
+    let part = match key {
+        PartKey::Liquid(name) => name,
+        PartKey::Thinning => "thinning",
+        PartKey::Water => "water",
+    };
+    format!("{at} {part}")
+}
+
+fn part_line(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, (at, key): (usize, PartKey)) -> View {
     let candidate = memo(move || tank.with(|tank| tank.get(at).cloned()));
     let name = memo(move || candidate.get().map_or_else(String::new, |candidate| name(state, &candidate)));
     let in_tank = memo(move || candidate.with(|candidate| candidate.as_ref().is_some_and(|part| part.in_tank)));
@@ -60,21 +64,27 @@ fn part_line(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, (
         state.mix.update(|mix| mix.part_mut(&ticked).in_tank = Some(now));
     };
     let share = move || (typed.get() && in_tank.get()).then(|| share_box(state, at, key.clone(), name));
-    view! {
-        <li>
-            <label class="tick" for=labelled>
-                <input id=id type="checkbox" prop:checked=flag(move || in_tank.get()) on:change=tick/>
-                {live(move || name.get())}
-            </label>
-            {share}
-            {live(move || weighed(state, tank, outcome, at))}
-        </li>
-    }
-    .into_any()
+    el("li")
+        .add(
+            el("label")
+                .class("tick")
+                .set("for", labelled)
+                .add(
+                    el("input")
+                        .set("id", id)
+                        .set("type", "checkbox")
+                        .property("checked", move || in_tank.get())
+                        .on("change", tick),
+                )
+                .add(move || name.get()),
+        )
+        .add(share)
+        .add(move || weighed(state, tank, outcome, at))
+        .view()
 }
 
 /// The box for the parts by mass.
-fn share_box(state: State, at: usize, key: PartKey, name: Memo<String>) -> AnyView {
+fn share_box(state: State, at: usize, key: PartKey, name: Memo<String>) -> View {
     let page = &state.words.mix_page;
     let own = key.clone();
     let entry = derive(move || {
@@ -93,7 +103,7 @@ fn share_box(state: State, at: usize, key: PartKey, name: Memo<String>) -> AnyVi
 }
 
 /// What to weigh in of a part; nothing for one that stays out, or while nothing can be reckoned.
-fn weighed(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, at: usize) -> Option<AnyView> {
+fn weighed(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, at: usize) -> Option<View> {
     let page = &state.words.mix_page;
     // The batch has only the parts that go in.
     let place = tank.with(|tank| {
@@ -108,24 +118,29 @@ fn weighed(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, at:
         let mass = show(Kind::BatchMass, part.mass.value);
         let working = worked(page.work_mass, &format!("{share} · {}", show(Kind::BatchMass, batch.mass.value)));
         Some(
-            view! {
-                <dl class="weighed">
-                    <div>
-                        <dt>{page.mass}</dt>
-                        <dd>
-                            <span class="value" data-figure=format!("weigh.{at}")>{mass}</span>
-                            " · "
-                            <span data-figure=format!("litres.{at}")>{show(Kind::BatchVolume, part.volume.value)}</span>
-                        </dd>
-                        <dd class="worked">{working}</dd>
-                    </div>
-                    <div>
-                        <dt>{page.per_hundred}</dt>
-                        <dd data-figure=format!("share.{at}")>{share}</dd>
-                    </div>
-                </dl>
-            }
-            .into_any(),
+            el("dl")
+                .class("weighed")
+                .add(
+                    el("div")
+                        .add(el("dt").add(page.mass))
+                        .add(
+                            el("dd")
+                                .add(el("span").class("value").set("data-figure", format!("weigh.{at}")).add(mass))
+                                .text(" · ")
+                                .add(
+                                    el("span")
+                                        .set("data-figure", format!("litres.{at}"))
+                                        .add(show(Kind::BatchVolume, part.volume.value)),
+                                ),
+                        )
+                        .add(el("dd").class("worked").add(working)),
+                )
+                .add(
+                    el("div")
+                        .add(el("dt").add(page.per_hundred))
+                        .add(el("dd").set("data-figure", format!("share.{at}")).add(share)),
+                )
+                .view(),
         )
     })
 }

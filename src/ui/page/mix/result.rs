@@ -1,6 +1,6 @@
 //! Results: label, number with unit, and how it came about.
 
-use leptos::prelude::*;
+use crate::browser::element::{Part, View, el};
 
 /// One result.
 pub struct Line {
@@ -15,19 +15,15 @@ pub struct Line {
 }
 
 /// A list of results.
-pub fn list(lines: impl IntoIterator<Item = Line>) -> AnyView {
+pub fn list(lines: impl IntoIterator<Item = Line>) -> View {
     let line = |Line { key, label, value, worked }: Line| {
-        view! {
-            <div class="figure">
-                <dt>{label}</dt>
-                <dd>
-                    <span class="value" data-figure=key>{value}</span>
-                    {(!worked.is_empty()).then(|| view! { <p class="worked">{worked}</p> })}
-                </dd>
-            </div>
-        }
+        el("div").class("figure").add(el("dt").add(label)).add(
+            el("dd")
+                .add(el("span").class("value").set("data-figure", key).add(value))
+                .add((!worked.is_empty()).then(|| el("p").class("worked").add(worked))),
+        )
     };
-    view! { <dl class="figures">{lines.into_iter().map(line).collect_view()}</dl> }.into_any()
+    el("dl").class("figures").add(lines.into_iter().map(line).collect::<View>()).view()
 }
 
 /// "concentration · solution = 20 % · 100.0 kg"

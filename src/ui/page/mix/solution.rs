@@ -2,12 +2,13 @@
 
 use super::result::{self, Line, worked};
 use super::{amount, choose, field};
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::mix::{MadeUp, MixField, Trouble, solution as made_up};
 use crate::domain::solute::Solute;
 use crate::domain::wanted::Wanted;
 use crate::domain::{Caution, Grade};
 use crate::quantity::{Amount, Kind};
-use crate::ui::erased::{live, memo};
+use crate::ui::erased::memo;
 use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::told;
@@ -15,43 +16,44 @@ use crate::ui::state::{State, state};
 use leptos::prelude::*;
 
 /// The section.
-pub fn solution() -> AnyView {
+pub fn solution() -> View {
     let state = state();
     let page = &state.words.mix_page;
     let outcome = memo(move || state.mix.with(made_up));
     let shown = move || match outcome.get() {
         Ok(made_up) => results(state, &made_up),
-        Err(Trouble::Entry) => view! { <p class="empty">{page.fill_in}</p> }.into_any(),
+        Err(Trouble::Entry) => el("p").class("empty").add(page.fill_in).view(),
         Err(Trouble::Refused(error)) => {
             told(Grade::Stop, state.with_context(|context| (state.words.make_up)(&error, context)))
         }
     };
     let oxidiser = memo(move || state.mix.with(|mix| mix.solute == Solute::AmmoniumNitrate));
     let put = move |solute| state.mix.update(|mix| mix.solute = solute);
-    view! {
-        <section aria-labelledby="solution">
-            <h2 id="solution">{page.solution}</h2>
-            <p>{page.solution_hint} " " {page.pure}</p>
-            <div class="fields">
-                {choose(state, "solute", page.solute, &Solute::ALL, state.words.solute, |mix| mix.solute, put)}
-                {field(state, MixField::Concentration)}
-                {amount(
+    el("section")
+        .set("aria-labelledby", "solution")
+        .add(el("h2").set("id", "solution").add(page.solution))
+        .add(el("p").add(page.solution_hint).text(" ").add(page.pure))
+        .add(
+            el("div")
+                .class("fields")
+                .add(choose(state, "solute", page.solute, &Solute::ALL, state.words.solute, |mix| mix.solute, put))
+                .add(field(state, MixField::Concentration))
+                .add(amount(
                     state,
                     "solution-way",
                     |mix| mix.solution_way,
                     |mix, way| mix.solution_way = way,
                     (MixField::SolutionMass, MixField::SolutionVolume),
-                )}
-                {field(state, MixField::Coldest)} {field(state, MixField::MeasuredDensity)}
-            </div>
-            <div class="results" aria-live="polite">{shown}</div>
-            {live(move || oxidiser.get().then(|| caution::list(vec![Caution::Oxidiser])))}
-        </section>
-    }
-    .into_any()
+                ))
+                .add(field(state, MixField::Coldest))
+                .add(field(state, MixField::MeasuredDensity)),
+        )
+        .add(el("div").class("results").set("aria-live", "polite").add(shown))
+        .add(move || oxidiser.get().then(|| caution::list(vec![Caution::Oxidiser])))
+        .view()
 }
 
-fn results(state: State, MadeUp { order, make_up }: &MadeUp) -> AnyView {
+fn results(state: State, MadeUp { order, make_up }: &MadeUp) -> View {
     let page = &state.words.mix_page;
     let show = |kind: Kind, base: f64| with_unit(state, Amount::from_base(kind, base), None);
     let mass = |base: f64| show(Kind::BatchMass, base);
@@ -111,9 +113,9 @@ fn results(state: State, MadeUp { order, make_up }: &MadeUp) -> AnyView {
             worked: page.saturation_source.to_owned(),
         }),
     ];
-    view! {
-        {result::list(lines.into_iter().flatten())}
-        {density.is_none().then(|| view! { <p class="note">{page.no_density}</p> })}
-    }
-    .into_any()
+    many([
+        result::list(lines.into_iter().flatten()).view(),
+        (density.is_none().then(|| el("p").class("note").add(page.no_density))).view(),
+    ])
+    .view()
 }

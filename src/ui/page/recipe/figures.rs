@@ -1,8 +1,8 @@
 //! What it takes, a group a station, in the material's order.
 
+use crate::browser::element::{Part, View, each, el, many};
 use crate::domain::machine::Machine;
 use crate::domain::{Figure, LiquidFigure, Station};
-use crate::ui::erased::{flag, live};
 use crate::ui::part::figure::{self, Size};
 use crate::ui::part::fold::fold;
 use crate::ui::part::strip;
@@ -10,25 +10,21 @@ use crate::ui::state::{State, state};
 use leptos::prelude::*;
 
 /// The figures of a station.
-pub fn group(station: Station) -> AnyView {
+pub fn group(station: Station) -> View {
     let state = state();
     let title = format!("figures-{}", station.key());
     let labelled_by = title.clone();
     let none = state.cell(move || state.shown.with(|shown| shown.case.is_none()));
-    view! {
-        <section
-            class="group figures-of"
-            data-station=station.key()
-            tabindex="-1"
-            aria-labelledby=labelled_by
-            hidden=flag(move || none.get())
-        >
-            <h2 id=title>{(state.words.station)(station)}</h2>
-            {figure::list(plain(station), Size::Plain)}
-            {particular(state, station)}
-        </section>
-    }
-    .into_any()
+    el("section")
+        .class("group figures-of")
+        .set("data-station", station.key())
+        .set("tabindex", "-1")
+        .set("aria-labelledby", labelled_by)
+        .set("hidden", move || none.get())
+        .add(el("h2").set("id", title).add((state.words.station)(station)))
+        .add(figure::list(plain(station), Size::Plain))
+        .add(particular(state, station))
+        .view()
 }
 
 /// The figures of a station that stand by themselves. Those at the head of the sheet, and those that
@@ -71,79 +67,88 @@ const fn plain(station: Station) -> &'static [Figure] {
     }
 }
 
-fn particular(state: State, station: Station) -> AnyView {
+fn particular(state: State, station: Station) -> View {
     match station {
         Station::Fibre | Station::Press => machines(state, station),
-        Station::Blender => view! {
-            {machines(state, station)}
-            {each_liquid(state, state.words.recipe_page.each_liquid, &[
-                LiquidFigure::Solids,
-                LiquidFigure::Share,
-                LiquidFigure::SolidsOnFibre,
-                LiquidFigure::LiquidOnFibre,
-                LiquidFigure::Water,
-                LiquidFigure::Thinning,
-                LiquidFigure::Spray,
-            ], &[])}
-        }
-        .into_any(),
+        Station::Blender => many([
+            (machines(state, station)).view(),
+            (each_liquid(
+                state,
+                state.words.recipe_page.each_liquid,
+                &[
+                    LiquidFigure::Solids,
+                    LiquidFigure::Share,
+                    LiquidFigure::SolidsOnFibre,
+                    LiquidFigure::LiquidOnFibre,
+                    LiquidFigure::Water,
+                    LiquidFigure::Thinning,
+                    LiquidFigure::Spray,
+                ],
+                &[],
+            ))
+            .view(),
+        ])
+        .view(),
         Station::Mat => split(state),
         Station::Board => usage(state),
     }
 }
 
 /// A fold with some figures of the fibre, and each liquid by name with some of its own.
-fn each_liquid(
-    state: State,
-    title: &'static str,
-    parts: &'static [LiquidFigure],
-    of_fibre: &'static [Figure],
-) -> AnyView {
+fn each_liquid(state: State, title: &'static str, parts: &'static [LiquidFigure], of_fibre: &'static [Figure]) -> View {
     fold(title, move || {
         let ids = state.cell(move || state.liquids_shown());
-        let fibre = (!of_fibre.is_empty())
-            .then(|| view! { <h3>{state.words.recipe_page.fibre}</h3> {figure::list(of_fibre, Size::Plain)} });
+        let fibre = (!of_fibre.is_empty()).then(|| {
+            many([el("h3").add(state.words.recipe_page.fibre).view(), (figure::list(of_fibre, Size::Plain)).view()])
+        });
         let liquid = move |id| {
             let name = state.cell(move || state.liquid_name(id));
-            view! {
-                <h3>{live(move || name.get())}</h3>
-                <dl class="figures">
-                    {parts.iter().map(|part| figure::figure(Figure::Liquid(id, *part), Size::Plain)).collect_view()}
-                </dl>
-            }
-            .into_any()
+            many([
+                el("h3").add(move || name.get()).view(),
+                el("dl")
+                    .class("figures")
+                    .add(
+                        parts
+                            .iter()
+                            .map(|part| figure::figure(Figure::Liquid(id, *part), Size::Plain))
+                            .collect::<View>(),
+                    )
+                    .view(),
+            ])
+            .view()
         };
-        view! {
-            {fibre}
-            <For each=move || ids.get() key=|id| *id children=liquid />
-        }
-        .into_any()
+        many([fibre.view(), each(move || ids.get(), |id| id.0.to_string(), liquid).view()]).view()
     })
 }
 
 /// What the mat is made of: fibre, each liquid's solids, water.
-fn split(state: State) -> AnyView {
+fn split(state: State) -> View {
     let ids = state.cell(move || state.liquids_shown());
-    view! {
-        <h3>{state.words.recipe_page.mat_split}</h3>
-        <dl class="figures">
-            {figure::figure(Figure::MatFibre, Size::Plain)}
-            <For each=move || ids.get() key=|id| *id let:id>
-                {figure::cell(
-                    Figure::Liquid(id, LiquidFigure::InMat),
-                    state.cell(move || state.liquid_name(id)),
-                    (state.words.figure)(Figure::Liquid(id, LiquidFigure::InMat)).note,
-                    Size::Plain,
-                )}
-            </For>
-            {figure::figure(Figure::MatWater, Size::Plain)}
-        </dl>
-    }
-    .into_any()
+    many([
+        el("h3").add(state.words.recipe_page.mat_split).view(),
+        el("dl")
+            .class("figures")
+            .add(figure::figure(Figure::MatFibre, Size::Plain))
+            .add(each(
+                move || ids.get(),
+                |id| id.0.to_string(),
+                move |id| {
+                    figure::cell(
+                        Figure::Liquid(id, LiquidFigure::InMat),
+                        state.cell(move || state.liquid_name(id)),
+                        (state.words.figure)(Figure::Liquid(id, LiquidFigure::InMat)).note,
+                        Size::Plain,
+                    )
+                },
+            ))
+            .add(figure::figure(Figure::MatWater, Size::Plain))
+            .view(),
+    ])
+    .view()
 }
 
 /// How far the machines of a station are used, and which one limits the line.
-fn machines(state: State, station: Station) -> AnyView {
+fn machines(state: State, station: Station) -> View {
     let machines: &[Machine] = match station {
         Station::Fibre => &[Machine::FibreSupply],
         Station::Blender => &[Machine::Blender],
@@ -156,33 +161,42 @@ fn machines(state: State, station: Station) -> AnyView {
     let words = &state.words.recipe_page;
     let each = |machine: &Machine| {
         let machine = *machine;
-        view! {
-            {figure::figure(Figure::Used(machine), Size::Plain)}
-            {figure::figure(Figure::FibreAtLimit(machine), Size::Plain)}
-            <div class="limiting" hidden=flag(move || first.get() != Some(machine))>
-                <dt>{(state.words.machine)(machine)}</dt>
-                <dd>{words.limiting}</dd>
-            </div>
-        }
+        many([
+            (figure::figure(Figure::Used(machine), Size::Plain)).view(),
+            (figure::figure(Figure::FibreAtLimit(machine), Size::Plain)).view(),
+            el("div")
+                .class("limiting")
+                .set("hidden", move || first.get() != Some(machine))
+                .add(el("dt").add((state.words.machine)(machine)))
+                .add(el("dd").add(words.limiting))
+                .view(),
+        ])
     };
-    view! { <dl class="figures machines">{machines.iter().map(each).collect_view()}</dl> }.into_any()
+    el("dl").class("figures machines").add(machines.iter().map(each).collect::<View>()).view()
 }
 
 /// Use and cost per finished board, and whether the mass closes.
-fn usage(state: State) -> AnyView {
+fn usage(state: State) -> View {
     let words = &state.words.recipe_page;
-    view! {
-        <h3>{words.use_and_cost}</h3>
-        {figure::list(&[Figure::Cost, Figure::FibreCost, Figure::FibrePerVolume, Figure::WaterPerVolume], Size::Plain)}
-        {each_liquid(state, words.per_board, &[
-            LiquidFigure::PerVolume,
-            LiquidFigure::PerArea,
-            LiquidFigure::PerBoardMass,
-            LiquidFigure::PerShift,
-            LiquidFigure::VolumePerShift,
-            LiquidFigure::Cost,
-        ], &[Figure::FibrePerArea, Figure::FibrePerBoardMass, Figure::FibrePerShift])}
-        {fold(words.closure, strip::table)}
-    }
-    .into_any()
+    many([
+        el("h3").add(words.use_and_cost).view(),
+        (figure::list(&[Figure::Cost, Figure::FibreCost, Figure::FibrePerVolume, Figure::WaterPerVolume], Size::Plain))
+            .view(),
+        (each_liquid(
+            state,
+            words.per_board,
+            &[
+                LiquidFigure::PerVolume,
+                LiquidFigure::PerArea,
+                LiquidFigure::PerBoardMass,
+                LiquidFigure::PerShift,
+                LiquidFigure::VolumePerShift,
+                LiquidFigure::Cost,
+            ],
+            &[Figure::FibrePerArea, Figure::FibrePerBoardMass, Figure::FibrePerShift],
+        ))
+        .view(),
+        (fold(words.closure, strip::table)).view(),
+    ])
+    .view()
 }

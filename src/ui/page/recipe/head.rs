@@ -1,7 +1,8 @@
 //! The head of the recipe page: what it is called, how it stands, and what can be done with it.
 
+use crate::browser::element::{Part, View, el};
 use crate::browser::{clock, page, print};
-use crate::ui::erased::{attr, derive, flag, memo, on, prop};
+use crate::ui::erased::{derive, memo};
 use crate::ui::field::text;
 use crate::ui::keep;
 use crate::ui::part::save;
@@ -9,61 +10,66 @@ use crate::ui::state::{Session, State, state};
 use leptos::prelude::*;
 
 /// Name, standing, and the buttons.
-pub fn head() -> AnyView {
+pub fn head() -> View {
     let state = state();
     let words = &state.words.recipe_page;
     let name = derive(move || state.title.with(|title| title.name.clone()));
-    view! {
-        <section class="head" aria-label=words.title>
-            <h1 class="out-of-sight">{words.title}</h1>
-            <div class="name">
-                <label class="out-of-sight" for=save::NAME>{words.name}</label>
-                <input
-                    id=save::NAME
-                    type="text"
-                    autocomplete="off"
-                    placeholder=words.untitled
-                    aria-describedby=save::SAYS
-                    aria-invalid=attr(move || state.naming.get().then_some("true"))
-                    prop:value=prop(move || name.get())
-                    on:input=on(move |event| {
-                        let text = event_target_value(&event);
-                        state.edit_title(Session::Name, &mut |title| title.name.clone_from(&text));
-                    })
-                    on:change=on(move |_| state.leave())
-                    on:keydown=on(move |event: leptos::ev::KeyboardEvent| {
-                        if event.key() == "Enter" && state.naming.get_untracked() && state.save() {
-                            state.tell(state.words.tools.saved);
-                        }
-                    })
-                />
-                {save::says()}
-            </div>
-            {actions(state)} {standing(state)} {example(state)}
-            <details class="more">
-                <summary>{words.note} ", " {words.tags}</summary>
-                <div class="fields">{note(state)} {tags(state)}</div>
-            </details>
-        </section>
-    }
-    .into_any()
+    el("section")
+        .class("head")
+        .set("aria-label", words.title)
+        .add(el("h1").class("out-of-sight").add(words.title))
+        .add(
+            el("div")
+                .class("name")
+                .add(el("label").class("out-of-sight").set("for", save::NAME).add(words.name))
+                .add(
+                    el("input")
+                        .set("id", save::NAME)
+                        .set("type", "text")
+                        .set("autocomplete", "off")
+                        .set("placeholder", words.untitled)
+                        .set("aria-describedby", save::SAYS)
+                        .set("aria-invalid", move || state.naming.get().then_some("true"))
+                        .property("value", move || name.get())
+                        .on("input", move |event| {
+                            let text = event_target_value(&event);
+                            state.edit_title(Session::Name, &mut |title| title.name.clone_from(&text));
+                        })
+                        .on("change", move |_| state.leave())
+                        .on_key(move |event| {
+                            if event.key() == "Enter" && state.naming.get_untracked() && state.save() {
+                                state.tell(state.words.tools.saved);
+                            }
+                        }),
+                )
+                .add(save::says()),
+        )
+        .add(actions(state))
+        .add(standing(state))
+        .add(example(state))
+        .add(
+            el("details")
+                .class("more")
+                .add(el("summary").add(words.note).text(", ").add(words.tags))
+                .add(el("div").class("fields").add(note(state)).add(tags(state))),
+        )
+        .view()
 }
 
 /// What is on the screen at a first start is marked as what it is.
-fn example(state: State) -> AnyView {
+fn example(state: State) -> View {
     let words = &state.words.recipe_page;
-    view! {
-        <p class="example" hidden=flag(move || !state.example.get())>
-            <strong>{words.example}</strong>
-            " "
-            {words.example_hint}
-        </p>
-    }
-    .into_any()
+    el("p")
+        .class("example")
+        .set("hidden", move || !state.example.get())
+        .add(el("strong").add(words.example))
+        .text(" ")
+        .add(words.example_hint)
+        .view()
 }
 
 /// When it was saved and as which revision, or that it is not saved as it stands.
-fn standing(state: State) -> AnyView {
+fn standing(state: State) -> View {
     let words = state.words;
     let saved = {
         let saved = state.saved();
@@ -87,10 +93,15 @@ fn standing(state: State) -> AnyView {
         }
         (None, _) => words.tools.not_saved.to_owned(),
     };
-    view! { <p class="standing-of-save" id="save-state" hidden=flag(move || state.example.get())>{told}</p> }.into_any()
+    el("p")
+        .class("standing-of-save")
+        .set("id", "save-state")
+        .set("hidden", move || state.example.get())
+        .add(told)
+        .view()
 }
 
-fn actions(state: State) -> AnyView {
+fn actions(state: State) -> View {
     let words = &state.words.recipe_page;
     let tools = &state.words.tools;
     let undo = state.cell(move || state.can_undo());
@@ -100,20 +111,40 @@ fn actions(state: State) -> AnyView {
         state.tell_step(words.new);
         page::focus(save::NAME);
     };
-    view! {
-        <div class="actions">
-            <button type="button" class="primary" on:click=on(move |_| if state.save() { state.tell(tools.saved) })>{tools.save}</button>
-            <button type="button" on:click=on(move |_| state.give_out())>{tools.export}</button>
-            <button type="button" aria-disabled=attr(move || (!undo.get()).then_some("true")) on:click=on(move |_| state.undo())>{tools.undo}</button>
-            <button type="button" aria-disabled=attr(move || (!redo.get()).then_some("true")) on:click=on(move |_| state.redo())>{tools.redo}</button>
-            <button type="button" on:click=blank>{words.new}</button>
-            <button type="button" on:click=|_| _ = print::print()>{tools.print}</button>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("actions")
+        .add(
+            el("button")
+                .set("type", "button")
+                .class("primary")
+                .on_click(move || {
+                    if state.save() {
+                        state.tell(tools.saved)
+                    }
+                })
+                .add(tools.save),
+        )
+        .add(el("button").set("type", "button").on_click(move || state.give_out()).add(tools.export))
+        .add(
+            el("button")
+                .set("type", "button")
+                .set("aria-disabled", move || (!undo.get()).then_some("true"))
+                .on_click(move || state.undo())
+                .add(tools.undo),
+        )
+        .add(
+            el("button")
+                .set("type", "button")
+                .set("aria-disabled", move || (!redo.get()).then_some("true"))
+                .on_click(move || state.redo())
+                .add(tools.redo),
+        )
+        .add(el("button").set("type", "button").on("click", blank).add(words.new))
+        .add(el("button").set("type", "button").on("click", |_| _ = print::print()).add(tools.print))
+        .view()
 }
 
-fn note(state: State) -> AnyView {
+fn note(state: State) -> View {
     let now = derive(move || state.title.with(|title| title.note.clone()));
     let put = Callback::new(move |text: String| {
         state.edit_title(Session::Note, &mut |title| title.note.clone_from(&text));
@@ -122,19 +153,20 @@ fn note(state: State) -> AnyView {
 }
 
 /// The tags in one box, with commas between them. What is typed stays as it is until the box is left.
-fn tags(state: State) -> AnyView {
+fn tags(state: State) -> View {
     let now = derive(move || state.title.with(|title| title.tags.join(", ")));
-    view! {
-        <div class="field wide">
-            <label for="recipe-tags">{state.words.recipe_page.tags}</label>
-            <div class="box">
-                <input
-                    id="recipe-tags"
-                    type="text"
-                    autocomplete="off"
-                    aria-describedby="recipe-tags-hint"
-                    prop:value=prop(move || now.get())
-                    on:change=on(move |event| {
+    el("div")
+        .class("field wide")
+        .add(el("label").set("for", "recipe-tags").add(state.words.recipe_page.tags))
+        .add(
+            el("div").class("box").add(
+                el("input")
+                    .set("id", "recipe-tags")
+                    .set("type", "text")
+                    .set("autocomplete", "off")
+                    .set("aria-describedby", "recipe-tags-hint")
+                    .property("value", move || now.get())
+                    .on("change", move |event| {
                         let tags: Vec<String> = event_target_value(&event)
                             .split(',')
                             .map(|tag| tag.trim().to_owned())
@@ -142,11 +174,9 @@ fn tags(state: State) -> AnyView {
                             .collect();
                         state.edit_title(Session::Tags, &mut |title| title.tags.clone_from(&tags));
                         state.leave();
-                    })
-                />
-            </div>
-            <p class="aside" id="recipe-tags-hint">{state.words.recipe_page.tags_hint}</p>
-        </div>
-    }
-    .into_any()
+                    }),
+            ),
+        )
+        .add(el("p").class("aside").set("id", "recipe-tags-hint").add(state.words.recipe_page.tags_hint))
+        .view()
 }

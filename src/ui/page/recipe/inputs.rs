@@ -1,10 +1,10 @@
 //! What is wanted, a group a station, in the material's order.
 
 use super::liquids;
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::draft::{FeedWay, WaterWay};
 use crate::domain::finding::What;
 use crate::domain::{Field, Finding, Grade, Place, Station};
-use crate::ui::erased::live;
 use crate::ui::field::choice::labelled;
 use crate::ui::field::number::number;
 use crate::ui::part::finding::{mark, says};
@@ -12,37 +12,38 @@ use crate::ui::state::{State, state};
 use leptos::prelude::*;
 
 /// The boxes of a station, those that are less often needed folded away.
-pub fn group(station: Station) -> AnyView {
+pub fn group(station: Station) -> View {
     let state = state();
     let title = format!("inputs-{}", station.key());
     let labelled_by = title.clone();
-    view! {
-        <section class="group inputs-of" data-station=station.key() tabindex="-1" aria-labelledby=labelled_by>
-            <h2 id=title>{(state.words.station)(station)}</h2>
-            {found(state, station)}
-            {main_fields(state, station)}
-            {folded(state, station)}
-        </section>
-    }
-    .into_any()
+    el("section")
+        .class("group inputs-of")
+        .set("data-station", station.key())
+        .set("tabindex", "-1")
+        .set("aria-labelledby", labelled_by)
+        .add(el("h2").set("id", title).add((state.words.station)(station)))
+        .add(found(state, station))
+        .add(main_fields(state, station))
+        .add(folded(state, station))
+        .view()
 }
 
 /// What was found at the station as a whole, beside its boxes. A furnish that is too wet has a block
 /// of its own on the sheet.
-fn found(state: State, station: Station) -> AnyView {
+fn found(state: State, station: Station) -> View {
     let here = move |finding: &Finding| {
         finding.place == Place::Station(station) && !matches!(finding.what, What::TooWet { .. })
     };
     let findings = state.cell(move || state.said(here));
-    (move || findings.get().into_iter().map(says).collect_view()).into_any()
+    (move || findings.get().into_iter().map(says).collect::<View>()).view()
 }
 
-fn fields(fields: &[Field]) -> AnyView {
-    fields.iter().map(|field| number(*field)).collect_view().into_any()
+fn fields(fields: &[Field]) -> View {
+    fields.iter().map(|field| number(*field)).collect::<View>().view()
 }
 
-fn main_fields(state: State, station: Station) -> AnyView {
-    let grid = |inner: AnyView| view! { <div class="fields">{inner}</div> }.into_any();
+fn main_fields(state: State, station: Station) -> View {
+    let grid = |inner: View| el("div").class("fields").add(inner).view();
     match station {
         Station::Fibre => {
             let way = state.cell(move || state.draft.with(|draft| draft.feed_way));
@@ -51,31 +52,32 @@ fn main_fields(state: State, station: Station) -> AnyView {
                 FeedWay::LineSpeed => number(Field::WantedLineSpeed),
                 FeedWay::PressFactor => number(Field::WantedPressFactor),
             };
-            grid(view! { {feed_way(state)} {flow} {number(Field::FibreMoisture)} }.into_any())
+            grid(many([feed_way(state).view(), flow.view(), number(Field::FibreMoisture).view()]).view())
         }
         Station::Blender => {
             let way = state.cell(move || state.draft.with(|draft| draft.water_way));
-            view! {
-                {liquids::liquids()}
-                <div class="fields">
-                    {water_way(state)}
-                    {live(move || match way.get() {
+            many([
+                liquids::liquids().view(),
+                el("div")
+                    .class("fields")
+                    .add(water_way(state))
+                    .add(move || match way.get() {
                         WaterWay::OnFibre => Some(number(Field::WaterOnFibre)),
                         WaterWay::Flow => Some(number(Field::WaterFlow)),
                         WaterWay::ToMatMoisture | WaterWay::None => None,
-                    })}
-                </div>
-            }
-            .into_any()
+                    })
+                    .view(),
+            ])
+            .view()
         }
         Station::Mat => {
             let wanted = state.cell(move || state.draft.with(|draft| draft.water_way == WaterWay::ToMatMoisture));
             grid(
-                view! {
-                    {live(move || wanted.get().then(|| number(Field::MatMoisture)))}
-                    {number(Field::MatWidth)}
-                }
-                .into_any(),
+                many([
+                    (move || wanted.get().then(|| number(Field::MatMoisture))).view(),
+                    number(Field::MatWidth).view(),
+                ])
+                .view(),
             )
         }
         Station::Press => grid(fields(&[Field::PressLength])),
@@ -107,24 +109,23 @@ const fn less_often(station: Station) -> &'static [Field] {
 }
 
 /// What is less often needed. Where something was found in there, the fold says so.
-fn folded(state: State, station: Station) -> AnyView {
+fn folded(state: State, station: Station) -> View {
     let inside = less_often(station);
     let gravest = state.cell(move || {
         let here = state.findings(|finding| matches!(finding.place, Place::Field(field) if inside.contains(&field)));
         here.iter().map(|finding| finding.grade).min()
     });
     let pinned = move || {
-        gravest.get().filter(|grade| *grade != Grade::Note).map(|grade| {
-            view! { <span class="pinned">{mark(grade)} {(state.words.grade)(grade)}</span> }
-        })
+        gravest
+            .get()
+            .filter(|grade| *grade != Grade::Note)
+            .map(|grade| el("span").class("pinned").add(mark(grade)).add((state.words.grade)(grade)))
     };
-    view! {
-        <details class="more">
-            <summary>{state.words.recipe_page.advanced} {pinned}</summary>
-            <div class="fields">{fields(inside)}</div>
-        </details>
-    }
-    .into_any()
+    el("details")
+        .class("more")
+        .add(el("summary").add(state.words.recipe_page.advanced).add(pinned))
+        .add(el("div").class("fields").add(fields(inside)))
+        .view()
 }
 
 const fn feed_key(way: FeedWay) -> &'static str {
@@ -136,7 +137,7 @@ const fn feed_key(way: FeedWay) -> &'static str {
     }
 }
 
-fn feed_way(state: State) -> AnyView {
+fn feed_way(state: State) -> View {
     let choices =
         FeedWay::ALL.iter().map(|way| (feed_key(*way).to_owned(), (state.words.feed_way)(*way).to_owned())).collect();
     let now = state.cell(move || state.draft.with(|draft| feed_key(draft.feed_way)).to_owned());
@@ -158,7 +159,7 @@ const fn water_key(way: WaterWay) -> &'static str {
     }
 }
 
-fn water_way(state: State) -> AnyView {
+fn water_way(state: State) -> View {
     let choices = WaterWay::ALL
         .iter()
         .map(|way| (water_key(*way).to_owned(), (state.words.water_way)(*way).to_owned()))

@@ -1,5 +1,6 @@
 //! One liquid on its card.
 
+use crate::browser::element::{Part, View, el, svg};
 use crate::browser::page;
 use crate::domain::library::SystemKey;
 use crate::domain::same_dose::same_dose;
@@ -7,7 +8,7 @@ use crate::domain::{
     DoseWay, Draft, Entry, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance,
 };
 use crate::quantity::format;
-use crate::ui::erased::{attr, derive, live, on};
+use crate::ui::erased::derive;
 use crate::ui::field::choice::{Choice, labelled};
 use crate::ui::field::number::number;
 use crate::ui::field::text;
@@ -17,7 +18,7 @@ use crate::ui::state::{Session, State, state};
 use leptos::prelude::*;
 
 /// The card of a liquid.
-pub fn card(id: LiquidId) -> AnyView {
+pub fn card(id: LiquidId) -> View {
     let state = state();
     let words = &state.words.recipe_page;
     let heading = format!("liquid-{}", id.0);
@@ -25,29 +26,38 @@ pub fn card(id: LiquidId) -> AnyView {
     let name = state.cell(move || state.liquid_name(id));
     let field = move |part| number(Field::Liquid(id, part));
     let findings = state.cell(move || state.said(|finding| finding.place == Place::Liquid(id)));
-    view! {
-        <li>
-            <section class="card" aria-labelledby=labelled_by>
-                <header>
-                    <h4 id=heading>{live(move || name.get())}</h4>
-                    {buttons(state, id, name)}
-                </header>
-                {live(move || findings.get().into_iter().map(says).collect_view())}
-                <div class="fields">
-                    {substance(state, id)} {role(state, id)}
-                    {field(LiquidField::Dose)} {dose_way(state, id)} {other_forms(state, id)}
-                    {field(LiquidField::Solids)} {field(LiquidField::Density)}
-                </div>
-                <details class="more">
-                    <summary>{words.advanced}</summary>
-                    <div class="fields">
-                        {name_box(state, id)} {field(LiquidField::SpraySolids)} {field(LiquidField::Price)} {source(state, id)}
-                    </div>
-                </details>
-            </section>
-        </li>
-    }
-    .into_any()
+    el("li")
+        .add(
+            el("section")
+                .class("card")
+                .set("aria-labelledby", labelled_by)
+                .add(
+                    el("header").add(el("h4").set("id", heading).add(move || name.get())).add(buttons(state, id, name)),
+                )
+                .add(move || findings.get().into_iter().map(says).collect::<View>())
+                .add(
+                    el("div")
+                        .class("fields")
+                        .add(substance(state, id))
+                        .add(role(state, id))
+                        .add(field(LiquidField::Dose))
+                        .add(dose_way(state, id))
+                        .add(other_forms(state, id))
+                        .add(field(LiquidField::Solids))
+                        .add(field(LiquidField::Density)),
+                )
+                .add(
+                    el("details").class("more").add(el("summary").add(words.advanced)).add(
+                        el("div")
+                            .class("fields")
+                            .add(name_box(state, id))
+                            .add(field(LiquidField::SpraySolids))
+                            .add(field(LiquidField::Price))
+                            .add(source(state, id)),
+                    ),
+                ),
+        )
+        .view()
 }
 
 fn of<T>(state: State, id: LiquidId, read: impl FnOnce(&LiquidDraft) -> T) -> Option<T> {
@@ -64,7 +74,7 @@ fn change(state: State, session: Option<Session>, id: LiquidId, change: &mut dyn
 
 // --- place in the order ------------------------------------------------------------------------
 
-fn buttons(state: State, id: LiquidId, name: Signal<String>) -> AnyView {
+fn buttons(state: State, id: LiquidId, name: Signal<String>) -> View {
     let tools = &state.words.tools;
     let place = move |draft: &Draft| draft.liquids.iter().position(|liquid| liquid.id == id);
     let first = state.cell(move || state.draft.with(|draft| place(draft) == Some(0)));
@@ -85,29 +95,47 @@ fn buttons(state: State, id: LiquidId, name: Signal<String>) -> AnyView {
         page::focus("add-liquid");
     };
     let named = move |what: &'static str| move || format!("{what}: {}", name.get());
-    view! {
-        <div class="order">
-            <button type="button" class="icon" aria-label=named(tools.move_up) title=tools.move_up aria-disabled=attr(move || first.get().then_some("true")) on:click=on(move |_| shift(-1))>
-                {arrow("M8,3L14,11H2Z")}
-            </button>
-            <button type="button" class="icon" aria-label=named(tools.move_down) title=tools.move_down aria-disabled=attr(move || last.get().then_some("true")) on:click=on(move |_| shift(1))>
-                {arrow("M8,13L2,5H14Z")}
-            </button>
-            <button type="button" class="icon" aria-label=named(tools.remove) title=tools.remove on:click=remove>
-                {arrow("M3,4.4L4.4,3L8,6.6L11.6,3L13,4.4L9.4,8L13,11.6L11.6,13L8,9.4L4.4,13L3,11.6L6.6,8Z")}
-            </button>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("order")
+        .add(
+            el("button")
+                .set("type", "button")
+                .class("icon")
+                .set("aria-label", named(tools.move_up))
+                .set("title", tools.move_up)
+                .set("aria-disabled", move || first.get().then_some("true"))
+                .on_click(move || shift(-1))
+                .add(arrow("M8,3L14,11H2Z")),
+        )
+        .add(
+            el("button")
+                .set("type", "button")
+                .class("icon")
+                .set("aria-label", named(tools.move_down))
+                .set("title", tools.move_down)
+                .set("aria-disabled", move || last.get().then_some("true"))
+                .on_click(move || shift(1))
+                .add(arrow("M8,13L2,5H14Z")),
+        )
+        .add(
+            el("button")
+                .set("type", "button")
+                .class("icon")
+                .set("aria-label", named(tools.remove))
+                .set("title", tools.remove)
+                .on("click", remove)
+                .add(arrow("M3,4.4L4.4,3L8,6.6L11.6,3L13,4.4L9.4,8L13,11.6L11.6,13L8,9.4L4.4,13L3,11.6L6.6,8Z")),
+        )
+        .view()
 }
 
-fn arrow(outline: &'static str) -> AnyView {
-    view! { <svg viewBox="0 0 16 16" aria-hidden="true"><path d=outline></path></svg> }.into_any()
+fn arrow(outline: &'static str) -> View {
+    svg("svg").set("viewBox", "0 0 16 16").set("aria-hidden", "true").add(svg("path").set("d", outline)).view()
 }
 
 // --- words -------------------------------------------------------------------------------------
 
-fn name_box(state: State, id: LiquidId) -> AnyView {
+fn name_box(state: State, id: LiquidId) -> View {
     let now = state.cell(move || of(state, id, |liquid| liquid.name.clone()).unwrap_or_default());
     let session = Session::LiquidName(id);
     let put = Callback::new(move |text: String| {
@@ -116,7 +144,7 @@ fn name_box(state: State, id: LiquidId) -> AnyView {
     text::line(format!("liquid-name-{}", id.0), state.words.recipe_page.liquid_name, session, now, put)
 }
 
-fn source(state: State, id: LiquidId) -> AnyView {
+fn source(state: State, id: LiquidId) -> View {
     let now = state.cell(move || of(state, id, |liquid| liquid.source.clone()).unwrap_or_default());
     let session = Session::LiquidSource(id);
     let put = Callback::new(move |text: String| {
@@ -135,7 +163,7 @@ fn choice<T>(
     words: fn(T) -> &'static str,
     now: Signal<Option<T>>,
     choose: Callback<T>,
-) -> AnyView
+) -> View
 where
     T: Copy + PartialEq + Send + Sync + 'static,
 {
@@ -152,7 +180,7 @@ where
     labelled(id, Signal::stored(label.to_owned()), Signal::stored(choices), now, choose)
 }
 
-fn role(state: State, id: LiquidId) -> AnyView {
+fn role(state: State, id: LiquidId) -> View {
     let now = state.cell(move || of(state, id, |liquid| liquid.role));
     let choose = Callback::new(move |role: Role| change(state, None, id, &mut |liquid| liquid.role = role));
     choice(
@@ -165,7 +193,7 @@ fn role(state: State, id: LiquidId) -> AnyView {
     )
 }
 
-fn substance(state: State, id: LiquidId) -> AnyView {
+fn substance(state: State, id: LiquidId) -> View {
     let now = state.cell(move || of(state, id, |liquid| liquid.substance));
     let choose = Callback::new(move |substance: Substance| {
         change(state, None, id, &mut |liquid| {
@@ -221,7 +249,7 @@ fn ways(draft: &Draft, id: LiquidId) -> Vec<DoseWay> {
         .collect()
 }
 
-fn dose_way(state: State, id: LiquidId) -> AnyView {
+fn dose_way(state: State, id: LiquidId) -> View {
     let choices = state.cell(move || {
         state.draft.with(|draft| {
             let words = |way: DoseWay| -> Choice { (way_key(way), (state.words.dose_way)(way, draft).into_owned()) };
@@ -267,19 +295,17 @@ fn go_over(state: State, id: LiquidId, way: DoseWay) {
 }
 
 /// The same dose in the ways that were not chosen.
-fn other_forms(state: State, id: LiquidId) -> AnyView {
+fn other_forms(state: State, id: LiquidId) -> View {
     const FORMS: [LiquidFigure; 3] =
         [LiquidFigure::SolidsOnFibre, LiquidFigure::LiquidOnFibre, LiquidFigure::PerVolume];
     let texts = state.cell(move || FORMS.map(|part| figure::text(state, Figure::Liquid(id, part))));
     let line = move |(part, text): (LiquidFigure, Option<String>)| {
         let note = (state.words.figure)(Figure::Liquid(id, part)).note;
-        text.map(|text| view! { <li>{text} " " <span class="note">{note}</span></li> })
+        text.map(|text| el("li").add(text).text(" ").add(el("span").class("note").add(note)))
     };
-    view! {
-        <div class="other-forms">
-            <p>{state.words.recipe_page.other_forms}</p>
-            <ul>{live(move || FORMS.into_iter().zip(texts.get()).map(line).collect_view())}</ul>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("other-forms")
+        .add(el("p").add(state.words.recipe_page.other_forms))
+        .add(el("ul").add(move || FORMS.into_iter().zip(texts.get()).map(line).collect::<View>()))
+        .view()
 }

@@ -1,35 +1,37 @@
 //! The liquids in order of addition, each on a card of its own.
 
 use super::liquid::{card, substance_id};
+use crate::browser::element::{Part, View, each, el};
 use crate::browser::page;
 use crate::domain::library::{SystemKey, add_liquids};
 use crate::domain::{LiquidDraft, Role};
-use crate::ui::erased::{flag, on, prop};
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 
 /// The cards, and the ways to get another one.
-pub fn liquids() -> AnyView {
+pub fn liquids() -> View {
     let state = state();
     let words = &state.words.recipe_page;
     let ids = state
         .first_cell(move || state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect::<Vec<_>>()));
-    view! {
-        <div class="liquids">
-            <h3>{words.liquids}</h3>
-            <p class="empty" hidden=flag(move || !ids.with(Vec::is_empty))>{words.no_liquids}</p>
-            <ol class="cards">
-                <For each=move || ids.get() key=|id| *id let:id>
-                    {card(id)}
-                </For>
-            </ol>
-            <div class="actions">
-                <button type="button" id="add-liquid" on:click=on(move |_| add(state))>{words.add_liquid}</button>
-                {systems(state)}
-            </div>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("liquids")
+        .add(el("h3").add(words.liquids))
+        .add(el("p").class("empty").set("hidden", move || !ids.with(Vec::is_empty)).add(words.no_liquids))
+        .add(el("ol").class("cards").add(each(move || ids.get(), |id| id.0.to_string(), move |id| card(id))))
+        .add(
+            el("div")
+                .class("actions")
+                .add(
+                    el("button")
+                        .set("type", "button")
+                        .set("id", "add-liquid")
+                        .on_click(move || add(state))
+                        .add(words.add_liquid),
+                )
+                .add(systems(state)),
+        )
+        .view()
 }
 
 fn add(state: State) {
@@ -42,7 +44,7 @@ fn add(state: State) {
 }
 
 /// A whole binder system of the library: chosen, it is there.
-fn systems(state: State) -> AnyView {
+fn systems(state: State) -> View {
     let words = &state.words.recipe_page;
     let chosen = RwSignal::new(String::new());
     let take = move |key: String| {
@@ -56,18 +58,14 @@ fn systems(state: State) -> AnyView {
     };
     let options = SystemKey::ALL
         .iter()
-        .map(|system| view! { <option value=system.key()>{(state.words.binder_system)(*system).name}</option> })
-        .collect_view();
-    view! {
-        <select
-            id="add-system"
-            aria-label=words.add_system
-            prop:value=prop(move || chosen.get())
-            on:change=on(move |event| take(event_target_value(&event)))
-        >
-            <option value="">{words.add_system}</option>
-            {options}
-        </select>
-    }
-    .into_any()
+        .map(|system| el("option").set("value", system.key()).add((state.words.binder_system)(*system).name))
+        .collect::<View>();
+    el("select")
+        .set("id", "add-system")
+        .set("aria-label", words.add_system)
+        .property("value", move || chosen.get())
+        .on("change", move |event| take(event_target_value(&event)))
+        .add(el("option").set("value", "").add(words.add_system))
+        .add(options)
+        .view()
 }

@@ -12,9 +12,10 @@ mod liquid;
 mod liquids;
 mod sheet;
 
+use crate::browser::element::{Part, View, el, many};
 use crate::browser::page;
 use crate::domain::Station;
-use crate::ui::erased::{flag, live, memo};
+use crate::ui::erased::memo;
 use crate::ui::part::strip;
 use crate::ui::state::state;
 use leptos::prelude::*;
@@ -32,7 +33,7 @@ enum Arrangement {
 }
 
 /// The page.
-pub fn recipe() -> AnyView {
+pub fn recipe() -> View {
     let state = state();
     let tablet = follow(TABLET);
     let wide = follow(WIDE);
@@ -41,18 +42,24 @@ pub fn recipe() -> AnyView {
         (false, true) => Arrangement::SideBySide,
         (false, false) => Arrangement::StationByStation,
     });
-    view! {
-        <div class="recipe" class:old=flag(move || state.shown.with(|shown| shown.old))>
-            {head::head()} {strip::strip()}
-            {live(move || {
+    el("div")
+        .class("recipe")
+        .class_if("old", move || state.shown.with(|shown| shown.old))
+        .add(head::head())
+        .add(strip::strip())
+        .add({
+            move || {
                 let focused = page::focused_field();
                 // The box that was typed into is made anew; the focus goes on in it.
-                request_animation_frame(move || if let Some(key) = focused { page::focus_field(&key) });
+                request_animation_frame(move || {
+                    if let Some(key) = focused {
+                        page::focus_field(&key)
+                    }
+                });
                 arranged(arrangement.get())
-            })}
-        </div>
-    }
-    .into_any()
+            }
+        })
+        .view()
 }
 
 fn follow(media: &'static str) -> RwSignal<bool> {
@@ -64,35 +71,45 @@ fn follow(media: &'static str) -> RwSignal<bool> {
     answer
 }
 
-fn arranged(arrangement: Arrangement) -> AnyView {
+fn arranged(arrangement: Arrangement) -> View {
     let words = &state().words.recipe_page;
-    let inputs = || Station::ALL.iter().map(|station| inputs::group(*station)).collect_view();
-    let figures = || Station::ALL.iter().map(|station| figures::group(*station)).collect_view();
+    let inputs = || Station::ALL.iter().map(|station| inputs::group(*station)).collect::<View>();
+    let figures = || Station::ALL.iter().map(|station| figures::group(*station)).collect::<View>();
     match arrangement {
-        Arrangement::SideBySide => view! {
-            <div class="side-by-side">
-                <section class="inputs" aria-label=words.inputs>{inputs()}</section>
-                <section class="sheet" aria-label=words.sheet>{sheet::sheet()} {figures()} {findings::all()}</section>
-            </div>
-        }
-        .into_any(),
-        Arrangement::SheetFirst => view! {
-            <div class="sheet-first">
-                <section class="sheet" aria-label=words.sheet>{sheet::sheet()} {figures()} {findings::all()}</section>
-                <section class="inputs" aria-label=words.inputs>{inputs()}</section>
-            </div>
-        }
-        .into_any(),
-        Arrangement::StationByStation => view! {
-            <div class="station-by-station">
-                <section class="sheet" aria-label=words.sheet>{sheet::sheet()}</section>
-                {Station::ALL
+        Arrangement::SideBySide => el("div")
+            .class("side-by-side")
+            .add(el("section").class("inputs").set("aria-label", words.inputs).add(inputs()))
+            .add(
+                el("section")
+                    .class("sheet")
+                    .set("aria-label", words.sheet)
+                    .add(sheet::sheet())
+                    .add(figures())
+                    .add(findings::all()),
+            )
+            .view(),
+        Arrangement::SheetFirst => el("div")
+            .class("sheet-first")
+            .add(
+                el("section")
+                    .class("sheet")
+                    .set("aria-label", words.sheet)
+                    .add(sheet::sheet())
+                    .add(figures())
+                    .add(findings::all()),
+            )
+            .add(el("section").class("inputs").set("aria-label", words.inputs).add(inputs()))
+            .view(),
+        Arrangement::StationByStation => el("div")
+            .class("station-by-station")
+            .add(el("section").class("sheet").set("aria-label", words.sheet).add(sheet::sheet()))
+            .add(
+                Station::ALL
                     .iter()
-                    .map(|station| view! { {inputs::group(*station)} {figures::group(*station)} })
-                    .collect_view()}
-                <section class="sheet">{findings::all()}</section>
-            </div>
-        }
-        .into_any(),
+                    .map(|station| many([(inputs::group(*station)).view(), (figures::group(*station)).view()]))
+                    .collect::<View>(),
+            )
+            .add(el("section").class("sheet").add(findings::all()))
+            .view(),
     }
 }

@@ -1,87 +1,103 @@
 //! The head of the sheet: what to dose, and what the mat weighs.
 
+use crate::browser::element::{Part, View, each, el, many};
 use crate::domain::finding::What;
 use crate::domain::{Figure, LiquidFigure, LiquidId, Place, Station};
 use crate::quantity::{Kind, Unit};
-use crate::ui::erased::{flag, live};
 use crate::ui::part::figure::{self, Size};
 use crate::ui::part::finding::says;
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 
 /// What has to be set, in the order of addition, and what the mat then weighs.
-pub fn sheet() -> AnyView {
+pub fn sheet() -> View {
     let state = state();
     let words = &state.words.recipe_page;
     let ids = state.first_cell(move || state.liquids_shown());
     let none = state.first_cell(move || state.shown.with(|shown| shown.case.is_none()));
     let nothing = move || none.get();
-    view! {
-        <section class="group to-dose" aria-labelledby="to-dose" tabindex="-1">
-            {standing(state)}
-            <h2 id="to-dose">{words.to_dose}</h2>
-            <p class="note" hidden=nothing>{words.to_dose_hint}</p>
-            <ol class="doses" hidden=nothing>
-                <For each=move || ids.get() key=|id| *id let:id>
-                    {liquid(state, id)}
-                </For>
-                {water(state)}
-            </ol>
-            {too_wet(state)}
-            <div class="mat" hidden=nothing>
-                <h3>{words.mat_weight}</h3>
-                <dl class="figures">{short(state, Figure::MatWet)} {short(state, Figure::MatOvenDry)}</dl>
-            </div>
-        </section>
-    }
-    .into_any()
+    el("section")
+        .class("group to-dose")
+        .set("aria-labelledby", "to-dose")
+        .set("tabindex", "-1")
+        .add(standing(state))
+        .add(el("h2").set("id", "to-dose").add(words.to_dose))
+        .add(el("p").class("note").set("hidden", nothing).add(words.to_dose_hint))
+        .add(
+            el("ol")
+                .class("doses")
+                .set("hidden", nothing)
+                .add(each(move || ids.get(), |id| id.0.to_string(), move |id| liquid(state, id)))
+                .add(water(state)),
+        )
+        .add(too_wet(state))
+        .add(
+            el("div")
+                .class("mat")
+                .set("hidden", nothing)
+                .add(el("h3").add(words.mat_weight))
+                .add(el("dl").class("figures").add(short(state, Figure::MatWet)).add(short(state, Figure::MatOvenDry))),
+        )
+        .view()
 }
 
 /// Whether the result is an old one, or none yet.
-fn standing(state: State) -> AnyView {
+fn standing(state: State) -> View {
     let words = &state.words.recipe_page;
     let none = state.first_cell(move || state.shown.with(|shown| shown.case.is_none()));
     let old = state.first_cell(move || state.shown.with(|shown| shown.old));
-    view! {
-        <p class="standing nothing-yet" hidden=flag(move || !none.get())><strong>{words.nothing_yet}</strong> " " {words.nothing_yet_hint}</p>
-        <p class="standing stale" hidden=flag(move || !old.get())><strong>{words.stale}</strong> " " {words.stale_hint}</p>
-    }
-    .into_any()
+    many([
+        el("p")
+            .class("standing nothing-yet")
+            .set("hidden", move || !none.get())
+            .add(el("strong").add(words.nothing_yet))
+            .text(" ")
+            .add(words.nothing_yet_hint)
+            .view(),
+        el("p")
+            .class("standing stale")
+            .set("hidden", move || !old.get())
+            .add(el("strong").add(words.stale))
+            .text(" ")
+            .add(words.stale_hint)
+            .view(),
+    ])
+    .view()
 }
 
 /// A liquid as delivered: by mass, by volume, and by volume per minute or hour.
-fn liquid(state: State, id: LiquidId) -> AnyView {
+fn liquid(state: State, id: LiquidId) -> View {
     let name = state.cell(move || state.liquid_name(id));
     let figures = [LiquidFigure::Liquid, LiquidFigure::Volume].map(|part| short(state, Figure::Liquid(id, part)));
-    view! {
-        <li class="dose" data-liquid=id.0.to_string()>
-            <h3>{live(move || name.get())}</h3>
-            <dl class="figures">{figures} {other_time(state, Figure::Liquid(id, LiquidFigure::Volume))}</dl>
-        </li>
-    }
-    .into_any()
+    el("li")
+        .class("dose")
+        .set("data-liquid", id.0.to_string())
+        .add(el("h3").add(move || name.get()))
+        .add(el("dl").class("figures").add(figures).add(other_time(state, Figure::Liquid(id, LiquidFigure::Volume))))
+        .view()
 }
 
 /// A big figure whose label says all there is to say.
-fn short(state: State, figure: Figure) -> AnyView {
+fn short(state: State, figure: Figure) -> View {
     figure::cell(figure, (state.words.figure)(figure).label.to_owned().into(), "", Size::Big)
 }
 
-fn water(state: State) -> AnyView {
-    view! {
-        <li class="dose water">
-            <h3>{state.words.recipe_page.water}</h3>
-            <dl class="figures">
-                {short(state, Figure::WaterDose)} {short(state, Figure::WaterDoseVolume)}
-                {other_time(state, Figure::WaterDoseVolume)}
-            </dl>
-        </li>
-    }
-    .into_any()
+fn water(state: State) -> View {
+    el("li")
+        .class("dose water")
+        .add(el("h3").add(state.words.recipe_page.water))
+        .add(
+            el("dl")
+                .class("figures")
+                .add(short(state, Figure::WaterDose))
+                .add(short(state, Figure::WaterDoseVolume))
+                .add(other_time(state, Figure::WaterDoseVolume)),
+        )
+        .view()
 }
 
 /// A pump's flow a second time, by the minute where it is shown by the hour and the other way round.
-fn other_time(state: State, of: Figure) -> AnyView {
+fn other_time(state: State, of: Figure) -> View {
     fn unit(state: State) -> Unit {
         match state.unit(Kind::PumpFlow) {
             Unit::LitrePerMinute => Unit::LitrePerHour,
@@ -95,21 +111,22 @@ fn other_time(state: State, of: Figure) -> AnyView {
         Unit::LitrePerHour | Unit::GallonPerHour => words.the_same_per_hour,
         _ => words.the_same_per_minute,
     });
-    view! {
-        <div class="figure big">
-            <dt>{live(move || label.get())}</dt>
-            <dd>
-                <span class="value" data-figure=format!("{}.other", of.key())>
-                    {figure::value(state, of, Some(unit), Size::Big)}
-                </span>
-            </dd>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("figure big")
+        .add(el("dt").add(move || label.get()))
+        .add(el("dd").add(
+            el("span").class("value").set("data-figure", format!("{}.other", of.key())).add(figure::value(
+                state,
+                of,
+                Some(unit),
+                Size::Big,
+            )),
+        ))
+        .view()
 }
 
 /// Too much water: how much, what comes of it, and the way out. Stands where the water dose would.
-fn too_wet(state: State) -> AnyView {
+fn too_wet(state: State) -> View {
     let finding = state.first_cell(move || {
         state
             .said(|finding| {
@@ -120,16 +137,16 @@ fn too_wet(state: State) -> AnyView {
     });
     let told = move || {
         finding.get().map(|finding| {
-            view! {
-                <div class="too-wet" role="group" aria-label=state.words.recipe_page.too_wet>
-                    {says(finding)}
-                    {figure::list(
-                        &[Figure::WaterExcess, Figure::MatMoisture, Figure::FibreMoistureForNoWater],
-                        Size::Plain,
-                    )}
-                </div>
-            }
+            el("div")
+                .class("too-wet")
+                .set("role", "group")
+                .set("aria-label", state.words.recipe_page.too_wet)
+                .add(says(finding))
+                .add(figure::list(
+                    &[Figure::WaterExcess, Figure::MatMoisture, Figure::FibreMoistureForNoWater],
+                    Size::Plain,
+                ))
         })
     };
-    told.into_any()
+    told.view()
 }

@@ -1,5 +1,6 @@
 //! Files taken in, how much room there is, and when something last went to a file.
 
+use crate::browser::element::{Part, View, el};
 use crate::browser::file::{self, ReadFileError};
 use crate::browser::storage;
 use crate::domain::Grade;
@@ -13,7 +14,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 /// The section.
-pub fn files() -> AnyView {
+pub fn files() -> View {
     let state = state();
     let page = &state.words.shelf_page;
     let refused = RwSignal::new(None::<Message>);
@@ -28,7 +29,13 @@ pub fn files() -> AnyView {
     };
     let says = move || {
         refused.get().map(|Message { what, mend }| {
-            view! { <p class="finding stop">{mark(Grade::Stop)} " " <strong>{what}</strong> " " {mend}</p> }
+            el("p")
+                .class("finding stop")
+                .add(mark(Grade::Stop))
+                .text(" ")
+                .add(el("strong").add(what))
+                .text(" ")
+                .add(mend)
         })
     };
     let copied = move || match state.settings.with(|settings| settings.copied_at) {
@@ -42,20 +49,29 @@ pub fn files() -> AnyView {
             state.tell(if kept { page.persisted } else { page.not_persisted });
         });
     };
-    view! {
-        <section class="files" aria-label=page.files>
-            <h2>{page.files}</h2>
-            <div class="actions">
-                <input id="import" class="out-of-sight" type="file" accept=".json,application/json" aria-describedby="import-says" on:change=take/>
-                <label class="button" for="import">{page.choose_file}</label>
-                <button type="button" on:click=ask>{page.persist}</button>
-            </div>
-            <div id="import-says" role="alert">{says}</div>
-            <p>{page.copy_hint} " " {copied}</p>
-            <p>{room}</p>
-        </section>
-    }
-    .into_any()
+    el("section")
+        .class("files")
+        .set("aria-label", page.files)
+        .add(el("h2").add(page.files))
+        .add(
+            el("div")
+                .class("actions")
+                .add(
+                    el("input")
+                        .set("id", "import")
+                        .class("out-of-sight")
+                        .set("type", "file")
+                        .set("accept", ".json,application/json")
+                        .set("aria-describedby", "import-says")
+                        .on("change", take),
+                )
+                .add(el("label").class("button").set("for", "import").add(page.choose_file))
+                .add(el("button").set("type", "button").on("click", ask).add(page.persist)),
+        )
+        .add(el("div").set("id", "import-says").set("role", "alert").add(says))
+        .add(el("p").add(page.copy_hint).text(" ").add(copied))
+        .add(el("p").add(room))
+        .view()
 }
 
 /// Puts a file on the shelf; why not, if it does not go there.

@@ -2,14 +2,14 @@
 
 use super::line::{facts, saved};
 use super::list::Head;
+use crate::browser::element::{Part, View, el};
 use crate::record::revision::Standing;
 use crate::record::{RecipeId, RevisionId};
-use crate::ui::erased::on;
 use crate::ui::state::state;
 use leptos::prelude::*;
 
 /// The saves, each but the last to be taken up again.
-pub fn history(recipe: RecipeId, head: RevisionId) -> AnyView {
+pub fn history(recipe: RecipeId, head: RevisionId) -> View {
     let state = state();
     let page = &state.words.shelf_page;
     let revisions = state.shelf.with(|shelf| {
@@ -22,14 +22,21 @@ pub fn history(recipe: RecipeId, head: RevisionId) -> AnyView {
         let text = saved(&revision);
         let label = format!("{} {text}", page.restore);
         let restore = (id != head && standing == Standing::Kept).then(|| {
-            view! { <button type="button" aria-label=label on:click=on(move |_| state.restore(id, head))>{page.restore}</button> }
+            el("button")
+                .set("type", "button")
+                .set("aria-label", label)
+                .on_click(move || state.restore(id, head))
+                .add(page.restore)
         });
         let name = state.called(&name);
         let name = if standing == Standing::Removed { format!("{name}, {}", page.removed_mark) } else { name };
         let facts = facts(state, &revision);
         let name = if facts.is_empty() { name } else { format!("{name} · {facts}") };
-        view! { <li><span>{text}</span> <span class="note">{name}</span> {restore}</li> }
+        el("li").add(el("span").add(text)).add(el("span").class("note").add(name)).add(restore)
     };
-    view! { <ul class="revisions" aria-label=page.history>{revisions.into_iter().map(row).collect_view()}</ul> }
-        .into_any()
+    el("ul")
+        .class("revisions")
+        .set("aria-label", page.history)
+        .add(revisions.into_iter().map(row).collect::<View>())
+        .view()
 }

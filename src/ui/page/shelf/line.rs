@@ -2,10 +2,11 @@
 
 use super::history;
 use super::list::{Head, Line};
+use crate::browser::element::{Part, View, el};
 use crate::browser::page;
 use crate::domain::{Entry, Grade};
 use crate::quantity::Kind;
-use crate::ui::erased::{attr, flag, live, memo, on, prop};
+use crate::ui::erased::memo;
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::announce::UNDO;
 use crate::ui::part::figure::joined;
@@ -23,13 +24,13 @@ enum Open {
 }
 
 /// The line.
-pub fn line(line: Line) -> AnyView {
+pub fn line(line: Line) -> View {
     let state = state();
     let page = &state.words.shelf_page;
     let open = RwSignal::new(Open::Nothing);
     let name = state.called(&line.name);
     let (recipe, head) = (line.recipe, line.head.id);
-    let on_page = move || (state.from.get() == Some(head)).then(|| view! { <span class="badge">{page.on_page}</span> });
+    let on_page = move || (state.from.get() == Some(head)).then(|| el("span").class("badge").add(page.on_page));
     let facts = {
         let head = line.head.clone();
         memo(move || facts(state, &head))
@@ -39,25 +40,24 @@ pub fn line(line: Line) -> AnyView {
         move || match open.get() {
             Open::Name => rename(state, head, now.clone(), open),
             Open::Nothing | Open::History => {
-                view! { <h2 id=format!("name-{recipe}")>{name.clone()} " " {on_page}</h2> }.into_any()
+                el("h2").set("id", format!("name-{recipe}")).add(name.clone()).text(" ").add(on_page).view()
             }
         }
     };
-    view! {
-        <li class="line" aria-labelledby=format!("name-{recipe}")>
-            {title}
-            <p class="note saved">{page.saved_on} " " {saved(&line.head)}</p>
-            <p class="facts" hidden=flag(move || facts.with(String::is_empty))>{live(move || facts.get())}</p>
-            {(!line.note.trim().is_empty()).then(|| view! { <p class="remark">{line.note.clone()}</p> })}
-            {(!line.tags.is_empty()).then(|| {
-                view! { <ul class="tags">{line.tags.iter().map(|tag| view! { <li>{tag.clone()}</li> }).collect_view()}</ul> }
-            })}
-            {(!line.others.is_empty()).then(|| heads(state, &line))}
-            {actions(state, &line, &name, open)}
-            {live(move || (open.get() == Open::History).then(|| history::history(recipe, head)))}
-        </li>
-    }
-    .into_any()
+    el("li")
+        .class("line")
+        .set("aria-labelledby", format!("name-{recipe}"))
+        .add(title)
+        .add(el("p").class("note saved").add(page.saved_on).text(" ").add(saved(&line.head)))
+        .add(el("p").class("facts").set("hidden", move || facts.with(String::is_empty)).add(move || facts.get()))
+        .add((!line.note.trim().is_empty()).then(|| el("p").class("remark").add(line.note.clone())))
+        .add((!line.tags.is_empty()).then(|| {
+            el("ul").class("tags").add(line.tags.iter().map(|tag| el("li").add(tag.clone())).collect::<View>())
+        }))
+        .add((!line.others.is_empty()).then(|| heads(state, &line)))
+        .add(actions(state, &line, &name, open))
+        .add(move || (open.get() == Open::History).then(|| history::history(recipe, head)))
+        .view()
 }
 
 /// "UF resin · 15 mm · 680 kg/m³", in the units chosen.
@@ -86,31 +86,42 @@ pub fn saved(head: &Head) -> String {
 }
 
 /// Several heads: each can be opened, and saving one goes on from it.
-fn heads(state: State, line: &Line) -> AnyView {
+fn heads(state: State, line: &Line) -> View {
     let page = &state.words.shelf_page;
     let head = |head: &Head| {
         let (id, text) = (head.id, saved(head));
         let label = format!("{} {text}", page.open);
-        let on_page =
-            move || (state.from.get() == Some(id)).then(|| view! { <span class="badge">{page.on_page}</span> });
-        view! {
-            <li>
-                <span>{text}</span>
-                <span class="note">{facts(state, head)} " " {live(on_page)}</span>
-                <button type="button" aria-label=label on:click=on(move |_| state.take_from_shelf(id))>{page.open}</button>
-            </li>
-        }
+        let on_page = move || (state.from.get() == Some(id)).then(|| el("span").class("badge").add(page.on_page));
+        el("li")
+            .add(el("span").add(text))
+            .add(el("span").class("note").add(facts(state, head)).text(" ").add(on_page))
+            .add(
+                el("button")
+                    .set("type", "button")
+                    .set("aria-label", label)
+                    .on_click(move || state.take_from_shelf(id))
+                    .add(page.open),
+            )
     };
-    view! {
-        <div class="finding unusual">
-            <p>{mark(Grade::Unusual)} " " <strong>{page.versions}</strong> ". " {page.versions_hint}</p>
-            <ul class="revisions">{std::iter::once(&line.head).chain(&line.others).map(head).collect_view()}</ul>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("finding unusual")
+        .add(
+            el("p")
+                .add(mark(Grade::Unusual))
+                .text(" ")
+                .add(el("strong").add(page.versions))
+                .text(". ")
+                .add(page.versions_hint),
+        )
+        .add(
+            el("ul")
+                .class("revisions")
+                .add(std::iter::once(&line.head).chain(&line.others).map(head).collect::<View>()),
+        )
+        .view()
 }
 
-fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> AnyView {
+fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> View {
     let page = &state.words.shelf_page;
     let tools = &state.words.tools;
     let (recipe, head) = (line.recipe, line.head.id);
@@ -122,21 +133,58 @@ fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> AnyVi
         request_animation_frame(|| page::focus(UNDO));
     };
     let expanded = move || if open.get() == Open::History { "true" } else { "false" };
-    view! {
-        <div class="actions" hidden=flag(move || open.get() == Open::Name)>
-            <button type="button" class="primary" aria-label=label(page.open) on:click=on(move |_| state.take_from_shelf(head))>{page.open}</button>
-            <button type="button" aria-label=label(tools.rename) on:click=on(move |_| toggle(Open::Name))>{tools.rename}</button>
-            <button type="button" aria-label=label(tools.duplicate) on:click=on(move |_| state.duplicate(head))>{tools.duplicate}</button>
-            <button type="button" aria-label=label(tools.export) on:click=on(move |_| state.give_out_revision(head))>{tools.export}</button>
-            <button type="button" aria-label=label(page.history) aria-expanded=expanded on:click=on(move |_| toggle(Open::History))>{page.history}</button>
-            <button type="button" aria-label=label(tools.remove) on:click=remove>{tools.remove}</button>
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("actions")
+        .set("hidden", move || open.get() == Open::Name)
+        .add(
+            el("button")
+                .set("type", "button")
+                .class("primary")
+                .set("aria-label", label(page.open))
+                .on_click(move || state.take_from_shelf(head))
+                .add(page.open),
+        )
+        .add(
+            el("button")
+                .set("type", "button")
+                .set("aria-label", label(tools.rename))
+                .on_click(move || toggle(Open::Name))
+                .add(tools.rename),
+        )
+        .add(
+            el("button")
+                .set("type", "button")
+                .set("aria-label", label(tools.duplicate))
+                .on_click(move || state.duplicate(head))
+                .add(tools.duplicate),
+        )
+        .add(
+            el("button")
+                .set("type", "button")
+                .set("aria-label", label(tools.export))
+                .on_click(move || state.give_out_revision(head))
+                .add(tools.export),
+        )
+        .add(
+            el("button")
+                .set("type", "button")
+                .set("aria-label", label(page.history))
+                .set("aria-expanded", expanded)
+                .on_click(move || toggle(Open::History))
+                .add(page.history),
+        )
+        .add(
+            el("button")
+                .set("type", "button")
+                .set("aria-label", label(tools.remove))
+                .on("click", remove)
+                .add(tools.remove),
+        )
+        .view()
 }
 
 /// The box for another name, in place of the name.
-fn rename(state: State, head: crate::record::RevisionId, now: String, open: RwSignal<Open>) -> AnyView {
+fn rename(state: State, head: crate::record::RevisionId, now: String, open: RwSignal<Open>) -> View {
     let page = &state.words.shelf_page;
     let tools = &state.words.tools;
     let id = format!("rename-{head}");
@@ -157,33 +205,34 @@ fn rename(state: State, head: crate::record::RevisionId, now: String, open: RwSi
     let enter = save.clone();
     let focused = id.clone();
     request_animation_frame(move || page::focus(&focused));
-    view! {
-        <div class="rename field">
-            <label for=id.clone()>{page.new_name}</label>
-            <div class="box">
-                <input
-                    id=id
-                    type="text"
-                    autocomplete="off"
-                    aria-describedby=says.clone()
-                    aria-invalid=attr(move || missing.get().then_some("true"))
-                    prop:value=prop(move || text.get())
-                    on:input=on(move |event| text.set(event_target_value(&event)))
-                    on:keydown=on(move |event: leptos::ev::KeyboardEvent| match event.key().as_str() {
+    el("div")
+        .class("rename field")
+        .add(el("label").set("for", id.clone()).add(page.new_name))
+        .add(
+            el("div").class("box").add(
+                el("input")
+                    .set("id", id)
+                    .set("type", "text")
+                    .set("autocomplete", "off")
+                    .set("aria-describedby", says.clone())
+                    .set("aria-invalid", move || missing.get().then_some("true"))
+                    .property("value", move || text.get())
+                    .on("input", move |event| text.set(event_target_value(&event)))
+                    .on_key(move |event| match event.key().as_str() {
                         "Enter" => enter(),
                         "Escape" => open.set(Open::Nothing),
                         _ => {}
-                    })
-                />
-            </div>
-            <div class="says" id=says>
-                {live(move || missing.get().then(|| view! { <p class="finding stop">{mark(Grade::Stop)} " " {page.name_missing}</p> }))}
-            </div>
-            <div class="actions">
-                <button type="button" class="primary" on:click=on(move |_| save())>{tools.rename}</button>
-                <button type="button" on:click=on(move |_| open.set(Open::Nothing))>{tools.cancel}</button>
-            </div>
-        </div>
-    }
-    .into_any()
+                    }),
+            ),
+        )
+        .add(el("div").class("says").set("id", says).add(move || {
+            missing.get().then(|| el("p").class("finding stop").add(mark(Grade::Stop)).text(" ").add(page.name_missing))
+        }))
+        .add(
+            el("div")
+                .class("actions")
+                .add(el("button").set("type", "button").class("primary").on_click(move || save()).add(tools.rename))
+                .add(el("button").set("type", "button").on_click(move || open.set(Open::Nothing)).add(tools.cancel)),
+        )
+        .view()
 }

@@ -55,8 +55,8 @@ impl Head {
 
 impl Line {
     /// What a line is known by: one that went on by a revision is another one.
-    pub fn key(&self) -> (RecipeId, RevisionId, usize) {
-        (self.recipe, self.head.id, self.others.len())
+    pub fn key(&self) -> String {
+        format!("{} {} {}", self.recipe, self.head.id, self.others.len())
     }
 }
 

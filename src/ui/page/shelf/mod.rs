@@ -6,8 +6,9 @@ mod line;
 mod list;
 mod strays;
 
+use crate::browser::element::{Part, View, each, el};
 use crate::record::summary::Order;
-use crate::ui::erased::{attr, derive, flag, live, memo, on, prop};
+use crate::ui::erased::{derive, memo};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
@@ -18,7 +19,7 @@ use list::Found;
 const AT_ONCE: usize = 40;
 
 /// The page.
-pub fn shelf() -> AnyView {
+pub fn shelf() -> View {
     let state = state();
     state.read_records();
     let page = &state.words.shelf_page;
@@ -27,39 +28,42 @@ pub fn shelf() -> AnyView {
     let order = memo(move || state.settings.with(|settings| settings.order));
     let found =
         memo(move || state.shelf.with(|shelf| query.with(|query| list::find(shelf, query, order.get(), most.get()))));
-    view! {
-        <div class="shelf page">
-            <h1>{page.title}</h1>
-            <div class="search">
-                <div class="field">
-                    <label for="shelf-search">{page.search}</label>
-                    <div class="box">
-                        <input
-                            id="shelf-search"
-                            type="search"
-                            autocomplete="off"
-                            spellcheck="false"
-                            prop:value=prop(move || query.get())
-                            on:input=on(move |event| {
-                                most.set(AT_ONCE);
-                                query.set(event_target_value(&event));
-                            })
-                        />
-                    </div>
-                </div>
-                {sort(state, order)}
-            </div>
-            <p class="count" role="status">{live(move || found.with(|found| count(state, found)))}</p>
-            {empty(state, found)}
-            <ul class="lines" aria-label=page.title>
-                <For each=move || found.with(|found| found.lines.clone()) key=list::Line::key let:line>
-                    {line::line(line)}
-                </For>
-            </ul>
-            {more(state, found, most)} {removed(state, found)} {files::files()} {strays::strays()}
-        </div>
-    }
-    .into_any()
+    el("div")
+        .class("shelf page")
+        .add(el("h1").add(page.title))
+        .add(
+            el("div")
+                .class("search")
+                .add(
+                    el("div").class("field").add(el("label").set("for", "shelf-search").add(page.search)).add(
+                        el("div").class("box").add(
+                            el("input")
+                                .set("id", "shelf-search")
+                                .set("type", "search")
+                                .set("autocomplete", "off")
+                                .set("spellcheck", "false")
+                                .property("value", move || query.get())
+                                .on("input", move |event| {
+                                    most.set(AT_ONCE);
+                                    query.set(event_target_value(&event));
+                                }),
+                        ),
+                    ),
+                )
+                .add(sort(state, order)),
+        )
+        .add(el("p").class("count").set("role", "status").add(move || found.with(|found| count(state, found))))
+        .add(empty(state, found))
+        .add(el("ul").class("lines").set("aria-label", page.title).add(each(
+            move || found.with(|found| found.lines.clone()),
+            list::Line::key,
+            move |line| line::line(line),
+        )))
+        .add(more(state, found, most))
+        .add(removed(state, found))
+        .add(files::files())
+        .add(strays::strays())
+        .view()
 }
 
 fn count(state: State, found: &Found) -> String {
@@ -72,17 +76,18 @@ fn count(state: State, found: &Found) -> String {
     }
 }
 
-fn empty(state: State, found: Memo<Found>) -> AnyView {
+fn empty(state: State, found: Memo<Found>) -> View {
     let page = &state.words.shelf_page;
-    view! {
-        <p class="empty" hidden=flag(move || found.with(|found| found.all > 0))>
-            <strong>{page.empty}</strong> " " {page.empty_hint}
-        </p>
-    }
-    .into_any()
+    el("p")
+        .class("empty")
+        .set("hidden", move || found.with(|found| found.all > 0))
+        .add(el("strong").add(page.empty))
+        .text(" ")
+        .add(page.empty_hint)
+        .view()
 }
 
-fn sort(state: State, order: Memo<Order>) -> AnyView {
+fn sort(state: State, order: Memo<Order>) -> View {
     let page = &state.words.shelf_page;
     let orders = [
         (Order::Newest, "newest", page.newest),
@@ -103,19 +108,19 @@ fn sort(state: State, order: Memo<Order>) -> AnyView {
     choice::labelled("shelf-sort".to_owned(), page.sort.to_owned().into(), Signal::stored(choices), now, choose)
 }
 
-fn more(state: State, found: Memo<Found>, most: RwSignal<usize>) -> AnyView {
+fn more(state: State, found: Memo<Found>, most: RwSignal<usize>) -> View {
     let left = memo(move || found.with(|found| found.matching - found.lines.len()));
     let button = move || {
         (left.get() > 0).then(|| {
             let show = move |_| most.update(|most| *most += AT_ONCE);
-            view! { <button type="button" on:click=show>{(state.words.shelf_page.more)(left.get())}</button> }
+            el("button").set("type", "button").on("click", show).add((state.words.shelf_page.more)(left.get()))
         })
     };
-    view! { <div class="actions">{button}</div> }.into_any()
+    el("div").class("actions").add(button).view()
 }
 
 /// What was removed can be put back, later as well.
-fn removed(state: State, found: Memo<Found>) -> AnyView {
+fn removed(state: State, found: Memo<Found>) -> View {
     let page = &state.words.shelf_page;
     let open = RwSignal::new(false);
     let count = memo(move || found.with(|found| found.removed));
@@ -124,27 +129,28 @@ fn removed(state: State, found: Memo<Found>) -> AnyView {
         let line = |(recipe, name, at): (_, String, u64)| {
             let name = state.called(&name);
             let label = format!("{} {name}", page.put_back);
-            view! {
-                <li>
-                    <span>{name}</span>
-                    <span class="note">{crate::ui::part::save::when(at)}</span>
-                    <button type="button" aria-label=label on:click=on(move |_| state.put_back(recipe))>{page.put_back}</button>
-                </li>
-            }
+            el("li").add(el("span").add(name)).add(el("span").class("note").add(crate::ui::part::save::when(at))).add(
+                el("button")
+                    .set("type", "button")
+                    .set("aria-label", label)
+                    .on_click(move || state.put_back(recipe))
+                    .add(page.put_back),
+            )
         };
-        lines.into_iter().map(line).collect_view()
+        lines.into_iter().map(line).collect::<View>()
     };
-    view! {
-        <section hidden=flag(move || count.get() == 0)>
-            <button
-                type="button"
-                aria-expanded=attr(move || if open.get() { "true" } else { "false" })
-                on:click=on(move |_| open.update(|open| *open = !*open))
-            >
-                {page.removed_ones} " (" {live(move || count.get())} ")"
-            </button>
-            {live(move || open.get().then(|| view! { <ul class="revisions">{lines()}</ul> }))}
-        </section>
-    }
-    .into_any()
+    el("section")
+        .set("hidden", move || count.get() == 0)
+        .add(
+            el("button")
+                .set("type", "button")
+                .set("aria-expanded", move || if open.get() { "true" } else { "false" })
+                .on_click(move || open.update(|open| *open = !*open))
+                .add(page.removed_ones)
+                .text(" (")
+                .add(move || count.get().to_string())
+                .text(")"),
+        )
+        .add(move || open.get().then(|| el("ul").class("revisions").add(lines())))
+        .view()
 }

@@ -1,58 +1,57 @@
 //! What is stored and cannot be read: shown, to be saved to a file, and never touched.
 
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::Grade;
-use crate::ui::erased::on;
 use crate::ui::part::finding::mark;
 use crate::ui::state::state;
 use crate::ui::text::Message;
 use leptos::prelude::*;
 
 /// The records that cannot be read, and the texts that had to make room.
-pub fn strays() -> AnyView {
+pub fn strays() -> View {
     let state = state();
     let page = &state.words.shelf_page;
     let save = move |key: String, text: String| {
         let label = format!("{} {key}", page.save_text);
-        view! {
-            <button type="button" aria-label=label on:click=on(move |_| state.give_out_text(&key, &text))>{page.save_text}</button>
-        }
+        el("button")
+            .set("type", "button")
+            .set("aria-label", label)
+            .on_click(move || state.give_out_text(&key, &text))
+            .add(page.save_text)
     };
     let unreadable = move || {
         let records = state.shelf.with(|shelf| shelf.unreadable().cloned().collect::<Vec<_>>());
         let record = move |record: crate::record::shelf::Unreadable| {
             let Message { what, mend } = (state.words.unread)(&record.why);
-            view! {
-                <li class="finding stop">
-                    <p>{mark(Grade::Stop)} " " <strong>{what}</strong> " " {mend}</p>
-                    <p class="note">{page.key} " " <code>{record.key.clone()}</code></p>
-                    {record.text.map(|text| save(record.key, text))}
-                </li>
-            }
+            el("li")
+                .class("finding stop")
+                .add(el("p").add(mark(Grade::Stop)).text(" ").add(el("strong").add(what)).text(" ").add(mend))
+                .add(el("p").class("note").add(page.key).text(" ").add(el("code").add(record.key.clone())))
+                .add(record.text.map(|text| save(record.key, text)))
         };
         (!records.is_empty()).then(|| {
-            view! {
-                <section class="strays">
-                    <h2>{page.unreadable}</h2>
-                    <p>{page.unreadable_hint}</p>
-                    <ul>{records.into_iter().map(record).collect_view()}</ul>
-                </section>
-            }
+            el("section")
+                .class("strays")
+                .add(el("h2").add(page.unreadable))
+                .add(el("p").add(page.unreadable_hint))
+                .add(el("ul").add(records.into_iter().map(record).collect::<View>()))
         })
     };
     let aside = move || {
         let texts = state.aside();
         let text = move |(key, text): (String, String)| {
-            view! { <li class="finding"><p class="note">{page.key} " " <code>{key.clone()}</code></p> {save(key, text)}</li> }
+            el("li")
+                .class("finding")
+                .add(el("p").class("note").add(page.key).text(" ").add(el("code").add(key.clone())))
+                .add(save(key, text))
         };
         (!texts.is_empty()).then(|| {
-            view! {
-                <section class="strays">
-                    <h2>{page.aside}</h2>
-                    <p>{page.aside_hint}</p>
-                    <ul>{texts.into_iter().map(text).collect_view()}</ul>
-                </section>
-            }
+            el("section")
+                .class("strays")
+                .add(el("h2").add(page.aside))
+                .add(el("p").add(page.aside_hint))
+                .add(el("ul").add(texts.into_iter().map(text).collect::<View>()))
         })
     };
-    view! { {unreadable} {aside} }.into_any()
+    many([unreadable.view(), aside.view()]).view()
 }
