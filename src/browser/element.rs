@@ -55,6 +55,12 @@ pub fn el(tag: &'static str) -> El {
     El(document().create_element(tag).unwrap_throw())
 }
 
+/// A button that sends no form.
+#[must_use]
+pub fn button() -> El {
+    el("button").set("type", "button")
+}
+
 /// An SVG element.
 #[must_use]
 pub fn svg(tag: &'static str) -> El {
@@ -100,7 +106,7 @@ impl El {
 
     /// Puts `part` behind what it holds so far.
     #[must_use]
-    pub fn add(self, part: impl Part) -> Self {
+    pub fn child(self, part: impl Part) -> Self {
         part.view().append_to(&self.0);
         self
     }

@@ -31,11 +31,11 @@ fn app() -> View {
                 event.prevent_default();
                 browser::focus("content");
             })
-            .add(state.words.tools.skip_to_content)
+            .child(state.words.tools.skip_to_content)
             .view(),
         bar::bar().view(),
         trouble::trouble().view(),
-        el("main").set("id", "content").set("tabindex", "-1").add(move || body(state.page.get())).view(),
+        el("main").set("id", "content").set("tabindex", "-1").child(move || body(state.page.get())).view(),
         announce::announce().view(),
         print::sheet().view(),
     ])
@@ -45,6 +45,9 @@ fn app() -> View {
 fn body(page: Page) -> View {
     match page {
         Page::Recipe => page::recipe::recipe(),
+        Page::Line => page::line::line(),
+        Page::Bench => page::bench::bench(),
+        Page::Compare => page::compare::compare(),
         Page::Mix => page::mix::mix(),
         Page::Systems => page::systems::systems(),
         Page::Shelf => page::shelf::shelf(),

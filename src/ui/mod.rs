@@ -12,7 +12,6 @@ pub mod math;
 /// The pages by their hash.
 pub mod route;
 /// Tables to take away, with their words.
-#[cfg(not(target_arch = "wasm32"))]
 pub mod table;
 /// All words.
 pub mod text;

@@ -7,6 +7,12 @@ pub enum Page {
     /// What is wanted and what it takes.
     #[default]
     Recipe,
+    /// Pump settings, and what really runs.
+    Line,
+    /// Trial boards.
+    Bench,
+    /// Binder systems side by side.
+    Compare,
     /// Solutions and glue batches made up.
     Mix,
     /// The library of binder systems.
@@ -19,13 +25,17 @@ pub enum Page {
 
 impl Page {
     /// All pages, in the order of the bar.
-    pub const ALL: &'static [Page] = &[Self::Recipe, Self::Mix, Self::Systems, Self::Shelf, Self::Help];
+    pub const ALL: &'static [Page] =
+        &[Self::Recipe, Self::Line, Self::Bench, Self::Compare, Self::Mix, Self::Systems, Self::Shelf, Self::Help];
 
     /// The hash, without the `#`.
     #[must_use]
     pub const fn key(self) -> &'static str {
         match self {
             Self::Recipe => "recipe",
+            Self::Line => "line",
+            Self::Bench => "bench",
+            Self::Compare => "compare",
             Self::Mix => "mix",
             Self::Systems => "systems",
             Self::Shelf => "shelf",

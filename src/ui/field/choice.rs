@@ -11,7 +11,7 @@ fn options(choices: Signal<Vec<Choice>>, now: Signal<String>) -> View {
     let options = move || {
         let option = |(value, words): Choice| {
             let own = value.clone();
-            el("option").set("value", value).property("selected", move || now.with(|now| *now == own)).add(words)
+            el("option").set("value", value).property("selected", move || now.with(|now| *now == own)).child(words)
         };
         choices.get().into_iter().map(option).collect::<View>()
     };
@@ -30,7 +30,7 @@ pub fn select(
         .set("id", id)
         .set("aria-label", move || name.get())
         .on("change", move |event| choose.run(event_target_value(&event)))
-        .add(options(choices, now))
+        .child(options(choices, now))
         .view()
 }
 
@@ -44,13 +44,13 @@ pub fn labelled(
 ) -> View {
     el("div")
         .class("field")
-        .add(el("label").set("for", id.clone()).add(move || label.get()))
-        .add(
-            el("div").class("box").add(
+        .child(el("label").set("for", id.clone()).child(move || label.get()))
+        .child(
+            el("div").class("box").child(
                 el("select")
                     .set("id", id)
                     .on("change", move |event| choose.run(event_target_value(&event)))
-                    .add(options(choices, now)),
+                    .child(options(choices, now)),
             ),
         )
         .view()

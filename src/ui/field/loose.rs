@@ -2,7 +2,7 @@
 
 use super::number::{in_brackets, unit_choice};
 use super::number_text::{Offer, entry_offers, entry_read_as, in_box};
-use crate::browser::element::{Part, View, el, many};
+use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::page;
 use crate::domain::check::{read_entry, unusual};
 use crate::domain::finding::What;
@@ -55,7 +55,7 @@ pub fn number(this: LooseBox) -> View {
             (true, true) => ("mark-to-fill-in", state.words.tools.to_fill_in),
             _ => ("", ""),
         };
-        (!standing.1.is_empty()).then(|| el("span").class(standing.0).add(standing.1))
+        (!standing.1.is_empty()).then(|| el("span").class(standing.0).child(standing.1))
     };
     let says = {
         let (name, key) = (name.clone(), key.clone());
@@ -63,11 +63,11 @@ pub fn number(this: LooseBox) -> View {
     };
     let next = key.clone();
     let label = match named {
-        Some(named) => el("label").class("out-of-sight").set("for", id.clone()).add(named).view(),
+        Some(named) => el("label").class("out-of-sight").set("for", id.clone()).child(named).view(),
         None => el("label")
             .set("for", id.clone())
-            .add(words.label)
-            .add(el("span").class("unit-named").add(move || in_brackets(&unit_text())))
+            .child(words.label)
+            .child(el("span").class("unit-named").child(move || in_brackets(&unit_text())))
             .view(),
     };
     el("div")
@@ -76,11 +76,11 @@ pub fn number(this: LooseBox) -> View {
         .class_if("unusual", move || grade() == Some(Grade::Unusual))
         .class_if("preset", move || entry.with(|entry| entry.preset && !entry.is_blank()))
         .class_if("to-fill-in", move || !limit.optional && entry.with(|entry| entry.preset && entry.is_blank()))
-        .add(label)
-        .add(
+        .child(label)
+        .child(
             el("div")
                 .class("box")
-                .add(
+                .child(
                     el("input")
                         .set("id", id.clone())
                         .set("type", "text")
@@ -101,17 +101,17 @@ pub fn number(this: LooseBox) -> View {
                             }
                         }),
                 )
-                .add(unit_choice(state, Signal::stored(name), &id, kind_of.into(), unit.into())),
+                .child(unit_choice(state, Signal::stored(name), &id, kind_of.into(), unit.into())),
         )
-        .add(
+        .child(
             el("p")
                 .class("aside")
                 .set("id", aside_id)
-                .add(aside)
-                .add(move || read_as(state, entry, kind))
-                .add((!words.hint.is_empty()).then(|| el("span").add(words.hint))),
+                .child(aside)
+                .child(move || read_as(state, entry, kind))
+                .child((!words.hint.is_empty()).then(|| el("span").child(words.hint))),
         )
-        .add(el("div").class("says").set("id", says_id).add(says))
+        .child(el("div").class("says").set("id", says_id).child(says))
         .view()
 }
 
@@ -157,7 +157,7 @@ fn say(
             put.run(Entry::typed(offer.text.clone(), offer.unit));
             page::focus_field(&key);
         };
-        el("button").set("type", "button").class("offer").on("click", take).add(words)
+        button().class("offer").on("click", take).child(words)
     };
     many([
         (told(grade, message)).view(),

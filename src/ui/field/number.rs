@@ -2,7 +2,7 @@
 
 use super::choice;
 use super::number_text::{Offer, in_box, offers, other_basis, read_as};
-use crate::browser::element::{Part, View, el, many};
+use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::page;
 use crate::domain::check::limit_of;
 use crate::domain::{Draft, Field, Grade, Place};
@@ -83,21 +83,21 @@ pub fn number(field: Field) -> View {
     let next = key.clone();
     el("div")
         .class(move || shown.with(Shown::class))
-        .add(
+        .child(
             el("label")
                 .set("for", id.clone())
                 .set("title", move || shown.with(|shown| shown.words.hint))
-                .add(move || shown.with(|shown| shown.words.label))
-                .add(
+                .child(move || shown.with(|shown| shown.words.label))
+                .child(
                     el("span")
                         .class("unit-named")
-                        .add(move || in_brackets(&unit_shown(unit.get(), &state.currency.get()))),
+                        .child(move || in_brackets(&unit_shown(unit.get(), &state.currency.get()))),
                 ),
         )
-        .add(
+        .child(
             el("div")
                 .class("box")
-                .add(
+                .child(
                     el("input")
                         .set("id", id.clone())
                         .set("type", "text")
@@ -126,10 +126,10 @@ pub fn number(field: Field) -> View {
                             }
                         }),
                 )
-                .add(unit_choice(state, name, &id, kind, unit)),
+                .child(unit_choice(state, name, &id, kind, unit)),
         )
-        .add(el("p").class("aside").set("id", aside_id).add(move || shown.with(|shown| beside(state, shown))))
-        .add(el("div").class("says").set("id", says_id).add(move || shown.with(|shown| told(state, field, shown))))
+        .child(el("p").class("aside").set("id", aside_id).child(move || shown.with(|shown| beside(state, shown))))
+        .child(el("div").class("says").set("id", says_id).child(move || shown.with(|shown| told(state, field, shown))))
         .view()
 }
 
@@ -165,8 +165,8 @@ fn beside(state: State, shown: &Shown) -> View {
         Standing::Typed => ("", ""),
     };
     many([
-        ((!words.is_empty()).then(|| el("span").class(class).add(words))).view(),
-        ((!shown.aside.is_empty()).then(|| el("span").add(shown.aside.clone()))).view(),
+        ((!words.is_empty()).then(|| el("span").class(class).child(words))).view(),
+        ((!shown.aside.is_empty()).then(|| el("span").child(shown.aside.clone()))).view(),
     ])
     .view()
 }
@@ -181,7 +181,7 @@ fn told(state: State, field: Field, shown: &Shown) -> Option<View> {
             state.enter(None, field, &offer.text, offer.unit);
             page::focus_field(&field.key());
         };
-        el("button").set("type", "button").class("offer").on_click(put).add(words)
+        button().class("offer").on_click(put).child(words)
     };
     let offers = shown.offers.iter().cloned().map(button).collect::<View>();
     Some(many([says(said).view(), offers.view()]).view())
@@ -194,7 +194,7 @@ pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Signal<Ki
     let id = format!("{id}-unit");
     let choice = move || {
         if !several() {
-            return el("span").class("unit").set("aria-hidden", "true").add(move || symbol(unit.get())).view();
+            return el("span").class("unit").set("aria-hidden", "true").child(move || symbol(unit.get())).view();
         }
         let name = derive(move || format!("{} {}", state.words.tools.unit_of, name.with(|name| lower_first(name))));
         let choices = derive(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
@@ -206,7 +206,7 @@ pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Signal<Ki
         });
         choice::select(id.clone(), name, choices, now, choose)
     };
-    el("div").class("unit-choice").add(choice).view()
+    el("div").class("unit-choice").child(choice).view()
 }
 
 /// A name within a phrase; one that begins with two capitals is an abbreviation and stays.

@@ -10,9 +10,9 @@ pub fn line(id: String, label: &'static str, session: Session, now: Signal<Strin
     el("div")
         .class("field")
         .class_if("wide", matches!(session, Session::Note | Session::Tags))
-        .add(el("label").set("for", id.clone()).add(label))
-        .add(
-            el("div").class("box").add(
+        .child(el("label").set("for", id.clone()).child(label))
+        .child(
+            el("div").class("box").child(
                 el("input")
                     .set("id", id)
                     .set("type", "text")
@@ -30,9 +30,9 @@ pub fn lines(id: String, label: &'static str, now: Signal<String>, put: Callback
     let state = state();
     el("div")
         .class("field wide")
-        .add(el("label").set("for", id.clone()).add(label))
-        .add(
-            el("div").class("box").add(
+        .child(el("label").set("for", id.clone()).child(label))
+        .child(
+            el("div").class("box").child(
                 el("textarea")
                     .set("id", id)
                     .set("rows", "2")

@@ -1,6 +1,9 @@
 //! The pages.
 
+pub mod bench;
+pub mod compare;
 pub mod help;
+pub mod line;
 pub mod mix;
 pub mod recipe;
 pub mod shelf;

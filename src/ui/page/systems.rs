@@ -1,6 +1,6 @@
 //! The binder systems: typical ones to start from, and the mill's own.
 
-use crate::browser::element::{Part, View, each, el, many};
+use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::page as browser;
 use crate::domain::library::{SystemKey, add_liquids};
 use crate::domain::{Draft, Entry, Grade, LiquidDraft};
@@ -27,22 +27,22 @@ pub fn systems() -> View {
         let liquids = key.system().liquids;
         el("li")
             .class("system")
-            .add(el("h3").add(words.name))
-            .add(el("p").add(words.note))
-            .add(table(state, words.name, &liquids))
-            .add(uses(state, words.name.to_owned(), liquids))
+            .child(el("h3").child(words.name))
+            .child(el("p").child(words.note))
+            .child(table(state, words.name, &liquids))
+            .child(uses(state, words.name.to_owned(), liquids))
     });
     el("div")
         .class("systems page")
-        .add(el("h1").add(page.title))
-        .add(el("p").add(page.intro))
-        .add(own(state))
-        .add(
+        .child(el("h1").child(page.title))
+        .child(el("p").child(page.intro))
+        .child(own(state))
+        .child(
             el("section")
                 .set("aria-labelledby", "typical")
-                .add(el("h2").set("id", "typical").add(page.typical))
-                .add(el("p").add(page.certificate_wins))
-                .add(el("ul").class("list").add(typical.collect::<View>())),
+                .child(el("h2").set("id", "typical").child(page.typical))
+                .child(el("p").child(page.certificate_wins))
+                .child(el("ul").class("list").child(typical.collect::<View>())),
         )
         .view()
 }
@@ -62,15 +62,20 @@ fn own(state: State) -> View {
     });
     el("section")
         .set("aria-labelledby", "own")
-        .add(el("h2").set("id", "own").add(page.own))
-        .add(el("p").class("empty").set("hidden", move || systems.with(|systems| !systems.is_empty())).add(page.no_own))
-        .add(el("ul").class("list").add(each(
+        .child(el("h2").set("id", "own").child(page.own))
+        .child(
+            el("p")
+                .class("empty")
+                .set("hidden", move || systems.with(|systems| !systems.is_empty()))
+                .child(page.no_own),
+        )
+        .child(el("ul").class("list").child(each(
             move || systems.get(),
             |system| system.0.to_string(),
             move |system| own_line(state, system),
         )))
-        .add(el("p").class("note").set("hidden", move || systems.with(Vec::is_empty)).add(page.edit_hint))
-        .add(save(state))
+        .child(el("p").class("note").set("hidden", move || systems.with(Vec::is_empty)).child(page.edit_hint))
+        .child(save(state))
         .view()
 }
 
@@ -85,35 +90,28 @@ fn own_line(state: State, (id, name, note, at, liquids): (SystemId, String, Stri
     let title = {
         let name = name.clone();
         move || {
-            if renaming.get() { rename(state, id, name.clone(), renaming) } else { el("h3").add(name.clone()).view() }
+            if renaming.get() { rename(state, id, name.clone(), renaming) } else { el("h3").child(name.clone()).view() }
         }
     };
     let label = |verb: &str| format!("{verb} {name}");
     let (rename_label, remove_label) = (label(tools.rename), label(tools.remove));
     el("li")
         .class("system")
-        .add(title)
-        .add(el("p").class("note").add(state.words.shelf_page.saved_on).text(" ").add(when(at)))
-        .add((!note.trim().is_empty()).then(|| el("p").add(note.clone())))
-        .add(table(state, &name, &liquids))
-        .add(uses(state, name.clone(), liquids))
-        .add(
+        .child(title)
+        .child(el("p").class("note").child(state.words.shelf_page.saved_on).text(" ").child(when(at)))
+        .child((!note.trim().is_empty()).then(|| el("p").child(note.clone())))
+        .child(table(state, &name, &liquids))
+        .child(uses(state, name.clone(), liquids))
+        .child(
             el("div")
                 .class("actions")
-                .add(
-                    el("button")
-                        .set("type", "button")
+                .child(
+                    button()
                         .set("aria-label", rename_label)
                         .on_click(move || renaming.update(|now| *now = !*now))
-                        .add(tools.rename),
+                        .child(tools.rename),
                 )
-                .add(
-                    el("button")
-                        .set("type", "button")
-                        .set("aria-label", remove_label)
-                        .on("click", remove)
-                        .add(tools.remove),
-                ),
+                .child(button().set("aria-label", remove_label).on("click", remove).child(tools.remove)),
         )
         .view()
 }
@@ -129,41 +127,45 @@ fn table(state: State, name: &str, liquids: &[LiquidDraft]) -> View {
             (liquid.dose.clone(), liquid.solids.clone(), liquid.spray_solids.clone(), liquid.density.clone());
         let on = (state.words.dose_way)(liquid.dose_way, &draft).into_owned();
         let thinned = (!spray.is_blank()).then(|| {
-            el("span").class("note").add(page.spray_solids).text(" ").add(move || shown(state, &spray, Kind::Solids))
+            el("span")
+                .class("note")
+                .child(page.spray_solids)
+                .text(" ")
+                .child(move || shown(state, &spray, Kind::Solids))
         });
         let source = liquid.source.trim();
         let source = if source.is_empty() { page.no_source.to_owned() } else { source.to_owned() };
         el("tr")
-            .add(
+            .child(
                 el("th")
                     .set("scope", "row")
-                    .add((state.words.liquid)(liquid).into_owned())
-                    .add(el("span").class("note").add((state.words.role)(liquid.role))),
+                    .child((state.words.liquid)(liquid).into_owned())
+                    .child(el("span").class("note").child((state.words.role)(liquid.role))),
             )
-            .add(el("td").add(move || shown(state, &dose, dose_kind)).add(el("span").class("note").add(on)))
-            .add(el("td").add(move || shown(state, &solids, Kind::Solids)).add(thinned))
-            .add(el("td").add(move || shown(state, &density, Kind::LiquidDensity)))
-            .add(el("td").class("source").add(source))
+            .child(el("td").child(move || shown(state, &dose, dose_kind)).child(el("span").class("note").child(on)))
+            .child(el("td").child(move || shown(state, &solids, Kind::Solids)).child(thinned))
+            .child(el("td").child(move || shown(state, &density, Kind::LiquidDensity)))
+            .child(el("td").class("source").child(source))
     };
     el("div")
         .class("scroll")
         .set("tabindex", "0")
         .set("role", "region")
         .set("aria-label", name.to_owned())
-        .add(
+        .child(
             el("table")
                 .class("of-system")
-                .add(
-                    el("thead").add(
+                .child(
+                    el("thead").child(
                         el("tr")
-                            .add(el("th").set("scope", "col").add(page.liquid))
-                            .add(el("th").set("scope", "col").add(page.dose))
-                            .add(el("th").set("scope", "col").add(page.solids))
-                            .add(el("th").set("scope", "col").add(page.density))
-                            .add(el("th").set("scope", "col").add(page.source)),
+                            .child(el("th").set("scope", "col").child(page.liquid))
+                            .child(el("th").set("scope", "col").child(page.dose))
+                            .child(el("th").set("scope", "col").child(page.solids))
+                            .child(el("th").set("scope", "col").child(page.density))
+                            .child(el("th").set("scope", "col").child(page.source)),
                     ),
                 )
-                .add(el("tbody").add(liquids.iter().map(row).collect::<View>())),
+                .child(el("tbody").child(liquids.iter().map(row).collect::<View>())),
         )
         .view()
 }
@@ -203,19 +205,17 @@ fn uses(state: State, name: String, liquids: Vec<LiquidDraft>) -> View {
     let (other_name, other_liquids) = (name.clone(), liquids.clone());
     el("div")
         .class("actions")
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(
+            button()
                 .set("aria-label", replace_label)
                 .on_click(move || take(false, (page.taken)(&name), &liquids))
-                .add(page.replace_liquids),
+                .child(page.replace_liquids),
         )
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(
+            button()
                 .set("aria-label", add_label)
                 .on_click(move || take(true, (page.added)(&other_name), &other_liquids))
-                .add(page.add_liquids),
+                .child(page.add_liquids),
         )
         .view()
 }
@@ -238,7 +238,7 @@ fn save(state: State) -> View {
         }
     };
     many([
-        el("p").class("empty").set("hidden", move || !none.get()).add(page.no_liquids).view(),
+        el("p").class("empty").set("hidden", move || !none.get()).child(page.no_liquids).view(),
         el("form")
             .class("fields")
             .set("hidden", move || none.get())
@@ -246,12 +246,12 @@ fn save(state: State) -> View {
                 event.prevent_default();
                 save();
             })
-            .add(
+            .child(
                 el("div")
                     .class("field")
-                    .add(el("label").set("for", "system-name").add(page.name))
-                    .add(
-                        el("div").class("box").add(
+                    .child(el("label").set("for", "system-name").child(page.name))
+                    .child(
+                        el("div").class("box").child(
                             el("input")
                                 .set("id", "system-name")
                                 .set("type", "text")
@@ -262,15 +262,15 @@ fn save(state: State) -> View {
                                 .on("input", move |event| name.set(event_target_value(&event))),
                         ),
                     )
-                    .add(el("div").class("says").set("id", "system-name-says").add(move || {
+                    .child(el("div").class("says").set("id", "system-name-says").child(move || {
                         missing.get().then(|| {
-                            el("p").class("finding stop").add(mark(Grade::Stop)).text(" ").add(page.name_missing)
+                            el("p").class("finding stop").child(mark(Grade::Stop)).text(" ").child(page.name_missing)
                         })
                     })),
             )
-            .add(
-                el("div").class("field").add(el("label").set("for", "system-note").add(page.note)).add(
-                    el("div").class("box").add(
+            .child(
+                el("div").class("field").child(el("label").set("for", "system-note").child(page.note)).child(
+                    el("div").class("box").child(
                         el("input")
                             .set("id", "system-note")
                             .set("type", "text")
@@ -280,11 +280,11 @@ fn save(state: State) -> View {
                     ),
                 ),
             )
-            .add(
+            .child(
                 el("div")
                     .class("field wide")
-                    .add(el("button").set("type", "submit").class("primary").add(page.save))
-                    .add(el("p").class("aside").add(page.save_hint)),
+                    .child(el("button").set("type", "submit").class("primary").child(page.save))
+                    .child(el("p").class("aside").child(page.save_hint)),
             )
             .view(),
     ])
@@ -308,9 +308,9 @@ fn rename(state: State, id: SystemId, now: String, renaming: RwSignal<bool>) -> 
     request_animation_frame(move || browser::focus(&focused));
     el("div")
         .class("rename field")
-        .add(el("label").set("for", box_id.clone()).add(state.words.systems_page.rename_hint))
-        .add(
-            el("div").class("box").add(
+        .child(el("label").set("for", box_id.clone()).child(state.words.systems_page.rename_hint))
+        .child(
+            el("div").class("box").child(
                 el("input")
                     .set("id", box_id)
                     .set("type", "text")
@@ -324,11 +324,11 @@ fn rename(state: State, id: SystemId, now: String, renaming: RwSignal<bool>) -> 
                     }),
             ),
         )
-        .add(
+        .child(
             el("div")
                 .class("actions")
-                .add(el("button").set("type", "button").class("primary").on_click(move || save()).add(tools.rename))
-                .add(el("button").set("type", "button").on_click(move || renaming.set(false)).add(tools.cancel)),
+                .child(button().class("primary").on_click(save).child(tools.rename))
+                .child(button().on_click(move || renaming.set(false)).child(tools.cancel)),
         )
         .view()
 }

@@ -1,6 +1,6 @@
 //! What is read out when the result has changed, and short notices such as what was removed.
 
-use crate::browser::element::{Part, View, el, many};
+use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::{Figure, Grade};
 use crate::ui::erased::derive;
 use crate::ui::part::figure;
@@ -48,24 +48,22 @@ pub fn announce() -> View {
                 state.notice.set(None);
                 undo();
             };
-            el("button").set("type", "button").set("id", UNDO).on("click", take_back).add(state.words.tools.undo)
+            button().set("id", UNDO).on("click", take_back).child(state.words.tools.undo)
         })
     };
     let close = move || {
         let stays = state.notice.with(|notice| notice.as_ref().is_some_and(|notice| notice.stays));
-        stays.then(|| {
-            el("button").set("type", "button").on_click(move || state.notice.set(None)).add(state.words.tools.close)
-        })
+        stays.then(|| button().on_click(move || state.notice.set(None)).child(state.words.tools.close))
     };
     many([
-        el("p").class("out-of-sight").set("role", "status").set("aria-live", "polite").add(move || said.get()).view(),
+        el("p").class("out-of-sight").set("role", "status").set("aria-live", "polite").child(move || said.get()).view(),
         el("div")
             .class("notice")
             .set("role", "status")
             .class_if("shown", move || state.notice.with(Option::is_some))
-            .add(el("p").add(move || told.get()))
-            .add(undo)
-            .add(close)
+            .child(el("p").child(move || told.get()))
+            .child(undo)
+            .child(close)
             .view(),
     ])
     .view()

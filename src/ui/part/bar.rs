@@ -12,6 +12,9 @@ use leptos::prelude::*;
 pub const fn page_name(words: &Words, page: Page) -> &'static str {
     match page {
         Page::Recipe => words.tools.recipe,
+        Page::Line => words.tools.line,
+        Page::Bench => words.tools.bench,
+        Page::Compare => words.tools.compare,
         Page::Mix => words.tools.mix,
         Page::Systems => words.tools.systems,
         Page::Shelf => words.tools.shelf,
@@ -25,19 +28,21 @@ pub fn bar() -> View {
     let tools = &state.words.tools;
     el("header")
         .class("bar")
-        .add(el("p").class("app").add(tools.app))
-        .add(
+        .child(el("p").class("app").child(tools.app))
+        .child(
             el("nav")
                 .class("pages")
                 .set("aria-label", tools.pages)
-                .add(el("ul").add(Page::ALL.iter().map(|page| link(state, *page)).collect::<View>())),
+                .child(el("ul").child(Page::ALL.iter().map(|page| link(state, *page)).collect::<View>())),
         )
-        .add(find::find())
-        .add(preferences::preferences())
+        .child(find::find())
+        .child(preferences::preferences())
         .view()
 }
 
 fn link(state: State, page: Page) -> View {
     let current = move || (state.page.get() == page).then_some("page");
-    el("li").add(el("a").set("href", page.link()).set("aria-current", current).add(page_name(state.words, page))).view()
+    el("li")
+        .child(el("a").set("href", page.link()).set("aria-current", current).child(page_name(state.words, page)))
+        .view()
 }

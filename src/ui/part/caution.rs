@@ -11,15 +11,15 @@ pub fn list(cautions: Vec<Caution>) -> Option<View> {
     let told = move |caution: Caution| {
         let words = (state.words.caution)(caution);
         el("li")
-            .add(el("h3").add(words.title))
-            .add(el("p").add(words.text))
-            .add((!words.limits.is_empty()).then(|| el("p").class("note").add(words.limits)))
+            .child(el("h3").child(words.title))
+            .child(el("p").child(words.text))
+            .child((!words.limits.is_empty()).then(|| el("p").class("note").child(words.limits)))
     };
     (!cautions.is_empty()).then(|| {
         el("div")
             .class("cautions")
-            .add(el("ul").add(cautions.into_iter().map(told).collect::<View>()))
-            .add(el("p").class("note").add(state.words.tools.caution_rule))
+            .child(el("ul").child(cautions.into_iter().map(told).collect::<View>()))
+            .child(el("p").class("note").child(state.words.tools.caution_rule))
             .view()
     })
 }

@@ -1,7 +1,7 @@
 //! A figure: label, basis, number with unit, and its working on demand.
 
 use super::working;
-use crate::browser::element::{Part, View, el, many};
+use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::Figure;
 use crate::quantity::{Amount, Unit, format};
 use crate::ui::state::{State, state};
@@ -71,31 +71,30 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
         .class_if("big", size == Size::Big)
         .class_if("open", move || open.get())
         .set("hidden", move || !there.get())
-        .add(
+        .child(
             el("dt")
                 .set("id", label_id.clone())
-                .add(move || label.get())
-                .add((!note.is_empty()).then(|| el("span").class("note").add(note))),
+                .child(move || label.get())
+                .child((!note.is_empty()).then(|| el("span").class("note").child(note))),
         )
-        .add(
+        .child(
             el("dd")
-                .add(
-                    el("button")
-                        .set("type", "button")
+                .child(
+                    button()
                         .class("value")
                         .set("title", state.words.recipe_page.show_working)
                         .set("aria-describedby", label_id)
                         .set("aria-expanded", move || if open.get() { "true" } else { "false" })
                         .set("aria-controls", working_id.clone())
                         .on_click(move || open.update(|open| *open = !*open))
-                        .add(el("span").set("data-figure", key).add(value(state, figure, None, size))),
+                        .child(el("span").set("data-figure", key).child(value(state, figure, None, size))),
                 )
-                .add(
+                .child(
                     el("div")
                         .class("working")
                         .set("id", working_id)
                         .set("hidden", move || !open.get())
-                        .add(move || open.get().then(|| working::view(figure))),
+                        .child(move || open.get().then(|| working::view(figure))),
                 ),
         )
         .view()
@@ -111,10 +110,10 @@ pub fn value(state: State, figure: Figure, unit: Option<fn(State) -> Unit>, size
         none if none.is_empty() => none,
         symbol => format!("\u{a0}{symbol}"),
     });
-    many([(move || number.get()).view(), el("span").class("unit-of-figure").add(move || symbol.get()).view()]).view()
+    many([(move || number.get()).view(), el("span").class("unit-of-figure").child(move || symbol.get()).view()]).view()
 }
 
 /// A list of figures. Those that the recipe does not give are left out.
 pub fn list(figures: &[Figure], size: Size) -> View {
-    el("dl").class("figures").add(figures.iter().map(|each| figure(*each, size)).collect::<View>()).view()
+    el("dl").class("figures").child(figures.iter().map(|each| figure(*each, size)).collect::<View>()).view()
 }

@@ -74,13 +74,13 @@ pub fn find() -> View {
                 event.prevent_default();
                 follow.run(hit.goal);
             })
-            .add(el("span").add(hit.name))
-            .add(el("span").class("note").add(hit.place))
+            .child(el("span").child(hit.name))
+            .child(el("span").class("note").child(hit.place))
     };
     let nothing = move || open.get() && query.with(|query| !query.trim().is_empty()) && hits.with(Vec::is_empty);
     el("div")
         .class("find")
-        .add(
+        .child(
             el("input")
                 .set("id", "find")
                 .set("type", "text")
@@ -102,20 +102,20 @@ pub fn find() -> View {
                 .on_key(keys)
                 .on("blur", move |_| close()),
         )
-        .add(
+        .child(
             el("ul")
                 .set("id", "hits")
                 .set("role", "listbox")
                 .set("aria-label", tools.find_hint)
                 .set("hidden", move || hits.with(Vec::is_empty))
-                .add(move || hits.get().into_iter().enumerate().map(option).collect::<View>()),
+                .child(move || hits.get().into_iter().enumerate().map(option).collect::<View>()),
         )
-        .add(
+        .child(
             el("p")
                 .class("nothing")
                 .set("role", "status")
                 .set("hidden", move || !nothing())
-                .add(move || nothing().then_some(tools.nothing_found)),
+                .child(move || nothing().then_some(tools.nothing_found)),
         )
         .view()
 }

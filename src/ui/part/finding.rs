@@ -31,8 +31,8 @@ pub fn mark(grade: Grade) -> View {
         .class(format!("mark {}", class(grade)))
         .set("viewBox", "0 0 16 16")
         .set("aria-hidden", "true")
-        .add(svg("path").class("outline").set("d", outline))
-        .add(svg("path").class("sign").set("d", sign))
+        .child(svg("path").class("outline").set("d", outline))
+        .child(svg("path").class("sign").set("d", sign))
         .view()
 }
 
@@ -46,12 +46,12 @@ pub fn told(grade: Grade, message: Message) -> View {
     let state = state();
     el("p")
         .class(format!("finding {}", class(grade)))
-        .add(mark(grade))
+        .child(mark(grade))
         .text(" ")
-        .add(el("strong").add((state.words.grade)(grade)))
+        .child(el("strong").child((state.words.grade)(grade)))
         .text(" ")
-        .add(message.what)
+        .child(message.what)
         .text(" ")
-        .add(message.mend)
+        .child(message.mend)
         .view()
 }

@@ -13,7 +13,7 @@ pub fn fold(title: &'static str, inside: impl Fn() -> View + Send + 'static) -> 
                 opened.set(true);
             }
         })
-        .add(el("summary").add(title))
-        .add(move || opened.get().then(&inside))
+        .child(el("summary").child(title))
+        .child(move || opened.get().then(&inside))
         .view()
 }

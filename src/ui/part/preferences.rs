@@ -15,13 +15,10 @@ pub fn preferences() -> View {
     let tools = &state.words.tools;
     el("div")
         .class("preferences")
-        .add(system())
-        .add(
-            el("details")
-                .class("fold")
-                .add(el("summary").add(tools.settings))
-                .add(el("div").class("sheet-of-settings").add(mark()).add(theme()).add(currency()).add(initials())),
-        )
+        .child(system())
+        .child(el("details").class("fold").child(el("summary").child(tools.settings)).child(
+            el("div").class("sheet-of-settings").child(mark()).child(theme()).child(currency()).child(initials()),
+        ))
         .view()
 }
 
@@ -128,9 +125,9 @@ fn initials() -> View {
 fn short_text(id: &'static str, label: &'static str, now: Signal<String>, put: Callback<String>) -> View {
     el("div")
         .class("field")
-        .add(el("label").set("for", id).add(label))
-        .add(
-            el("div").class("box").add(
+        .child(el("label").set("for", id).child(label))
+        .child(
+            el("div").class("box").child(
                 el("input")
                     .set("id", id)
                     .set("type", "text")

@@ -27,24 +27,24 @@ fn paper(state: State) -> View {
     let words = &state.words.recipe_page;
     el("article")
         .class("paper")
-        .add(head(state))
-        .add(doses(state))
-        .add(entered_all(state))
-        .add(figures(state))
-        .add(findings(state))
-        .add(
+        .child(head(state))
+        .child(doses(state))
+        .child(entered_all(state))
+        .child(figures(state))
+        .child(findings(state))
+        .child(
             el("footer")
-                .add(
+                .child(
                     el("p")
-                        .add(words.printed)
+                        .child(words.printed)
                         .text(" ")
-                        .add(clock::date_time(clock::now()))
+                        .child(clock::date_time(clock::now()))
                         .text(" · ")
-                        .add(words.app_version)
+                        .child(words.app_version)
                         .text(" ")
-                        .add(env!("CARGO_PKG_VERSION")),
+                        .child(env!("CARGO_PKG_VERSION")),
                 )
-                .add(el("p").class("sign").add(words.signature)),
+                .child(el("p").class("sign").child(words.signature)),
         )
         .view()
 }
@@ -62,20 +62,20 @@ fn head(state: State) -> View {
     });
     let changed = saved.is_some() && !state.saved().get_untracked();
     el("header")
-        .add(el("h1").add(name))
-        .add(
+        .child(el("h1").child(name))
+        .child(
             el("p")
-                .add(saved.unwrap_or_else(|| state.words.tools.not_saved.to_owned()))
-                .add(changed.then(|| format!(" · {}", state.words.tools.changed)))
-                .add(state.example.get_untracked().then(|| format!(" · {}", words.example))),
+                .child(saved.unwrap_or_else(|| state.words.tools.not_saved.to_owned()))
+                .child(changed.then(|| format!(" · {}", state.words.tools.changed)))
+                .child(state.example.get_untracked().then(|| format!(" · {}", words.example))),
         )
-        .add(
+        .child(
             state
                 .shown
                 .with(|shown| shown.old)
-                .then(|| el("p").add(el("strong").add(words.stale)).text(" ").add(words.stale_hint)),
+                .then(|| el("p").child(el("strong").child(words.stale)).text(" ").child(words.stale_hint)),
         )
-        .add((!title.note.is_empty()).then(|| el("p").add(title.note)))
+        .child((!title.note.is_empty()).then(|| el("p").child(title.note)))
         .view()
 }
 
@@ -97,22 +97,24 @@ fn doses(state: State) -> View {
     let words = &state.words.recipe_page;
     let row = |name: String, mass: Figure, volume: Figure| {
         el("tr")
-            .add(el("th").set("scope", "row").add(name))
-            .add(el("td").add(text(state, mass)))
-            .add(el("td").add(text(state, volume)))
+            .child(el("th").set("scope", "row").child(name))
+            .child(el("td").child(text(state, mass)))
+            .child(el("td").child(text(state, volume)))
     };
     let of_liquid =
         |id| row(name(state, id), Figure::Liquid(id, LiquidFigure::Liquid), Figure::Liquid(id, LiquidFigure::Volume));
     let rows = liquids(state).into_iter().map(of_liquid).collect::<View>();
     let big = [Figure::MatWet, Figure::MatOvenDry, Figure::LineSpeed, Figure::PressFactor];
     el("section")
-        .add(el("h2").add(words.to_dose))
-        .add(el("table").class("doses-on-paper").add(el("tbody").add(rows).add(row(
+        .child(el("h2").child(words.to_dose))
+        .child(el("table").class("doses-on-paper").child(el("tbody").child(rows).child(row(
             words.water.to_owned(),
             Figure::WaterDose,
             Figure::WaterDoseVolume,
         ))))
-        .add(el("dl").class("big-on-paper").add(big.into_iter().map(|figure| pair(state, figure)).collect::<View>()))
+        .child(
+            el("dl").class("big-on-paper").child(big.into_iter().map(|figure| pair(state, figure)).collect::<View>()),
+        )
         .view()
 }
 
@@ -122,8 +124,13 @@ fn pair(state: State, figure: Figure) -> View {
     text(state, figure)
         .map(|text| {
             el("div")
-                .add(el("dt").add(figure_name(state, figure)).text(" ").add(el("span").class("note").add(words.note)))
-                .add(el("dd").add(text))
+                .child(
+                    el("dt")
+                        .child(figure_name(state, figure))
+                        .text(" ")
+                        .child(el("span").class("note").child(words.note)),
+                )
+                .child(el("dd").child(text))
         })
         .view()
 }
@@ -172,11 +179,14 @@ fn entered_all(state: State) -> View {
         let pair = |field| {
             let value = entered(state, draft, field)?;
             let name = (state.words.field_name)(field, draft);
-            Some(el("div").add(el("dt").add(name)).add(el("dd").add(value)))
+            Some(el("div").child(el("dt").child(name)).child(el("dd").child(value)))
         };
         in_effect(draft).into_iter().filter_map(pair).collect::<View>()
     });
-    el("section").add(el("h2").add(state.words.recipe_page.inputs)).add(el("dl").class("columns").add(pairs)).view()
+    el("section")
+        .child(el("h2").child(state.words.recipe_page.inputs))
+        .child(el("dl").class("columns").child(pairs))
+        .view()
 }
 
 /// The other figures of the line.
@@ -202,7 +212,10 @@ fn figures(state: State) -> View {
     ];
     let per_board = liquids(state).into_iter().map(|id| Figure::Liquid(id, LiquidFigure::PerVolume));
     let pairs = shown.into_iter().chain(per_board).map(|figure| pair(state, figure)).collect::<View>();
-    el("section").add(el("h2").add(state.words.recipe_page.sheet)).add(el("dl").class("columns").add(pairs)).view()
+    el("section")
+        .child(el("h2").child(state.words.recipe_page.sheet))
+        .child(el("dl").class("columns").child(pairs))
+        .view()
 }
 
 fn findings(state: State) -> View {
@@ -211,19 +224,19 @@ fn findings(state: State) -> View {
     let cautions = state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome)));
     el("section")
         .class("findings-on-paper")
-        .add(el("h2").add(words.recipe_page.findings))
-        .add(findings.is_empty().then_some(words.recipe_page.no_findings))
-        .add(findings.into_iter().map(says).collect::<View>())
-        .add(el("h2").add(words.tools.cautions))
-        .add({
+        .child(el("h2").child(words.recipe_page.findings))
+        .child(findings.is_empty().then_some(words.recipe_page.no_findings))
+        .child(findings.into_iter().map(says).collect::<View>())
+        .child(el("h2").child(words.tools.cautions))
+        .child({
             cautions
                 .into_iter()
                 .map(|caution| {
                     let caution = (words.caution)(caution);
-                    el("p").add(el("strong").add(caution.title)).text(". ").add(caution.text)
+                    el("p").child(el("strong").child(caution.title)).text(". ").child(caution.text)
                 })
                 .collect::<View>()
         })
-        .add(el("p").add(words.tools.caution_rule))
+        .child(el("p").child(words.tools.caution_rule))
         .view()
 }

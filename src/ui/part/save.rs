@@ -16,12 +16,11 @@ pub const SAYS: &str = "save-says";
 pub fn says() -> View {
     let state = state();
     let missing = move || {
-        state
-            .naming
-            .get()
-            .then(|| el("p").class("finding stop").add(mark(Grade::Stop)).text(" ").add(state.words.tools.name_missing))
+        state.naming.get().then(|| {
+            el("p").class("finding stop").child(mark(Grade::Stop)).text(" ").child(state.words.tools.name_missing)
+        })
     };
-    el("div").set("id", SAYS).class("says").add(missing).view()
+    el("div").set("id", SAYS).class("says").child(missing).view()
 }
 
 /// The time of today, or the day with its time.

@@ -1,7 +1,7 @@
 //! The balance drawn to scale along the stations, with what was found pinned to its station.
 
 use super::finding::mark;
-use crate::browser::element::{Part, View, el, svg};
+use crate::browser::element::{Part, View, button, el, svg};
 use crate::browser::page;
 use crate::domain::balance::streams;
 use crate::domain::{Grade, Station};
@@ -23,8 +23,8 @@ pub fn strip() -> View {
         .class("strip")
         .set("aria-label", words.balance)
         .class_if("old", move || old.get())
-        .add(
-            el("div").class("stations").add(drawing(legs, none)).add(
+        .child(
+            el("div").class("stations").child(drawing(legs, none)).child(
                 Station::ALL
                     .iter()
                     .enumerate()
@@ -54,21 +54,21 @@ fn drawing(legs: Signal<Vec<Leg>>, none: Signal<bool>) -> View {
         .set("preserveAspectRatio", "none")
         .set("aria-hidden", "true")
         .class_if("blank", move || none.get())
-        .add(
-            svg("defs").add(
+        .child(
+            svg("defs").child(
                 svg("pattern")
                     .set("id", "water")
                     .set("width", "3")
                     .set("height", "3")
                     .set("patternUnits", "userSpaceOnUse")
-                    .add(svg("rect").class("ground").set("width", "3").set("height", "3"))
-                    .add(svg("rect").class("stripe").set("width", "3").set("height", "1.2")),
+                    .child(svg("rect").class("ground").set("width", "3").set("height", "3"))
+                    .child(svg("rect").class("stripe").set("width", "3").set("height", "1.2")),
             ),
         )
-        .add(path("solids", |all| &all.side_solids))
-        .add(path("water", |all| &all.side_water))
-        .add(path("solids", |all| &all.solids))
-        .add(path("water", |all| &all.water))
+        .child(path("solids", |all| &all.side_solids))
+        .child(path("water", |all| &all.side_water))
+        .child(path("solids", |all| &all.solids))
+        .child(path("water", |all| &all.water))
         .view()
 }
 
@@ -81,9 +81,9 @@ fn station_button(state: State, station: Station, at: usize, (legs, none): (Sign
         gravest.get().filter(|grade| *grade != Grade::Note).map(|grade| {
             el("span")
                 .class("pinned")
-                .add(mark(grade))
+                .child(mark(grade))
                 .text(" ")
-                .add(el("span").class("grade").add((state.words.grade)(grade)))
+                .child(el("span").class("grade").child((state.words.grade)(grade)))
         })
     };
     let passes = move |kind: Kind, mass: fn(&Stream) -> f64| {
@@ -93,37 +93,38 @@ fn station_button(state: State, station: Station, at: usize, (legs, none): (Sign
         }
     };
     let words = &state.words.recipe_page;
-    el("button")
-        .set("type", "button")
+    button()
         .class("station")
         .on_click(move || page::show(&format!("[data-station={}]", station.key())))
-        .add(
+        .child(
             el("span")
                 .class("name")
-                .add(el("span").add((state.words.station)(station)))
+                .child(el("span").child((state.words.station)(station)))
                 .text(" ")
-                .add(found)
-                .add(move || blank.get().then(|| el("span").class("pinned calm").add(state.words.tools.to_fill_in))),
+                .child(found)
+                .child(move || {
+                    blank.get().then(|| el("span").class("pinned calm").child(state.words.tools.to_fill_in))
+                }),
         )
-        .add(
+        .child(
             el("span")
                 .class("passes")
                 .set("hidden", move || none.get())
-                .add(
+                .child(
                     el("span")
-                        .add(swatch("solids"))
+                        .child(swatch("solids"))
                         .text(" ")
-                        .add(words.solids)
+                        .child(words.solids)
                         .text(" ")
-                        .add(passes(Kind::FibreFlow, |stream| stream.solids)),
+                        .child(passes(Kind::FibreFlow, |stream| stream.solids)),
                 )
-                .add(
+                .child(
                     el("span")
-                        .add(swatch("water"))
+                        .child(swatch("water"))
                         .text(" ")
-                        .add(words.of_water)
+                        .child(words.of_water)
                         .text(" ")
-                        .add(passes(Kind::LossFlow, |stream| stream.water)),
+                        .child(passes(Kind::LossFlow, |stream| stream.water)),
                 ),
         )
         .view()
@@ -135,7 +136,7 @@ fn swatch(part: &'static str) -> View {
         .class("swatch")
         .set("viewBox", "0 0 12 12")
         .set("aria-hidden", "true")
-        .add(svg("rect").class(part).set("width", "12").set("height", "12"))
+        .child(svg("rect").class(part).set("width", "12").set("height", "12"))
         .view()
 }
 
@@ -151,10 +152,10 @@ pub fn table() -> View {
         let station = (state.words.station)(*station);
         let part = |name: &'static str, mass_in: f64, mass_out: f64| {
             el("tr")
-                .add(el("th").set("scope", "row").add(station).text(", ").add(name))
-                .add(el("td").add(flow(mass_in)))
-                .add(el("td").add(flow(mass_out)))
-                .add(el("td").add(flow(settled(mass_in - mass_out, mass_in))))
+                .child(el("th").set("scope", "row").child(station).text(", ").child(name))
+                .child(el("td").child(flow(mass_in)))
+                .child(el("td").child(flow(mass_out)))
+                .child(el("td").child(flow(settled(mass_in - mass_out, mass_in))))
         };
         [part(words.solids, incoming.solids, outgoing.solids), part(words.of_water, incoming.water, outgoing.water)]
     };
@@ -163,22 +164,22 @@ pub fn table() -> View {
         .set("tabindex", "0")
         .set("role", "region")
         .set("aria-label", words.balance_table)
-        .add(
+        .child(
             el("table")
                 .class("closure")
-                .add(el("caption").add(words.closure_hint))
-                .add(
-                    el("thead").add(
+                .child(el("caption").child(words.closure_hint))
+                .child(
+                    el("thead").child(
                         el("tr")
-                            .add(el("td"))
-                            .add(el("th").set("scope", "col").add(words.mass_in))
-                            .add(el("th").set("scope", "col").add(words.mass_out))
-                            .add(el("th").set("scope", "col").add(words.difference)),
+                            .child(el("td"))
+                            .child(el("th").set("scope", "col").child(words.mass_in))
+                            .child(el("th").set("scope", "col").child(words.mass_out))
+                            .child(el("th").set("scope", "col").child(words.difference)),
                     ),
                 )
-                .add(
+                .child(
                     el("tbody")
-                        .add(move || legs.with(|legs| Station::ALL.iter().zip(legs).flat_map(row).collect::<View>())),
+                        .child(move || legs.with(|legs| Station::ALL.iter().zip(legs).flat_map(row).collect::<View>())),
                 ),
         )
         .view()

@@ -1,7 +1,7 @@
 //! What went wrong with keeping things: told at once over every page, with what helps beside it.
 
 use super::finding::mark;
-use crate::browser::element::{Part, View, el};
+use crate::browser::element::{Part, View, button, el};
 use crate::domain::Grade;
 use crate::ui::state::{Trouble, WayOut, state};
 use leptos::prelude::*;
@@ -11,31 +11,29 @@ pub fn trouble() -> View {
     let state = state();
     let tools = &state.words.tools;
     let told = move |Trouble { message, way_out }: Trouble| {
-        let button = way_out.map(|way| match way {
-            WayOut::ToFile => {
-                el("button").set("type", "button").on_click(move || state.give_out()).add(tools.save_to_file_now).view()
-            }
+        let mend = way_out.map(|way| match way {
+            WayOut::ToFile => button().on_click(move || state.give_out()).child(tools.save_to_file_now).view(),
             WayOut::WriteBack => {
                 let words = state.words.shelf_page.fill_again;
-                el("button").set("type", "button").on_click(move || state.fill_again()).add(words).view()
+                button().on_click(move || state.fill_again()).child(words).view()
             }
         });
         el("div")
             .class("finding stop")
-            .add(
+            .child(
                 el("p")
-                    .add(mark(Grade::Stop))
+                    .child(mark(Grade::Stop))
                     .text(" ")
-                    .add(el("strong").add(message.what))
+                    .child(el("strong").child(message.what))
                     .text(" ")
-                    .add(message.mend),
+                    .child(message.mend),
             )
-            .add(
+            .child(
                 el("div")
                     .class("actions")
-                    .add(button)
-                    .add(el("button").set("type", "button").on_click(move || state.trouble.set(None)).add(tools.close)),
+                    .child(mend)
+                    .child(button().on_click(move || state.trouble.set(None)).child(tools.close)),
             )
     };
-    el("div").class("trouble").set("role", "alert").add(move || state.trouble.get().map(told)).view()
+    el("div").class("trouble").set("role", "alert").child(move || state.trouble.get().map(told)).view()
 }

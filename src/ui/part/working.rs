@@ -1,6 +1,6 @@
 //! How a figure came about: formula, numbers put in, result to more digits, and source.
 
-use crate::browser::element::{Part, View, el};
+use crate::browser::element::{Part, View, button, el};
 use crate::browser::page;
 use crate::domain::Figure;
 use crate::domain::working::{Given, Origin, Working, working};
@@ -30,17 +30,17 @@ fn told(state: State, working: &Working) -> View {
     let style = Style { set: Coherent::from(units.system), mark: units.mark, currency: &currency };
     el("dl")
         .class("told")
-        .add(el("dt").add(words.in_full))
-        .add(el("dd").add(in_full(state, working.result)))
-        .add(el("dt").add(words.formula))
-        .add(el("dd").class("math").markup(&letters(working)))
-        .add(el("dt").add(words.numbers_put_in))
-        .add(el("dd").class("math").markup(&numbers(working, style)))
-        .add(el("dd").add(
-            el("ul").class("givens").add(working.givens.iter().map(|given| put_in(state, *given)).collect::<View>()),
+        .child(el("dt").child(words.in_full))
+        .child(el("dd").child(in_full(state, working.result)))
+        .child(el("dt").child(words.formula))
+        .child(el("dd").class("math").markup(&letters(working)))
+        .child(el("dt").child(words.numbers_put_in))
+        .child(el("dd").class("math").markup(&numbers(working, style)))
+        .child(el("dd").child(
+            el("ul").class("givens").child(working.givens.iter().map(|given| put_in(state, *given)).collect::<View>()),
         ))
-        .add(el("dt").add(state.words.tools.source))
-        .add(el("dd").add((state.words.ground)(working.ground)))
+        .child(el("dt").child(state.words.tools.source))
+        .child(el("dd").child((state.words.ground)(working.ground)))
         .view()
 }
 
@@ -59,18 +59,18 @@ fn put_in(state: State, given: Given) -> View {
         Origin::Field(field) => {
             let name = state.draft.with(|draft| (state.words.field_name)(field, draft));
             let go = move |_| page::focus_field(&field.key());
-            el("button").set("type", "button").class("link").on("click", go).add(name).view()
+            button().class("link").on("click", go).child(name).view()
         }
         Origin::Figure(figure) => figure_name(state, figure).view(),
         Origin::Constant(constant) => (state.words.constant)(constant).view(),
     };
     let unit = with_unit(state, given.amount, None);
     el("li")
-        .add(el("span").class("math").markup(&symbol(given.symbol)))
+        .child(el("span").class("math").markup(&symbol(given.symbol)))
         .text(" = ")
-        .add(unit)
+        .child(unit)
         .text(" ")
-        .add(name)
+        .child(name)
         .view()
 }
 

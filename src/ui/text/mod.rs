@@ -3,24 +3,18 @@
 //!
 //! Nothing here touches a page, so that every message can be tested natively.
 
-// No page speaks of the bench, the line or a comparison yet: till then their words stay out of the download.
-#[cfg(not(target_arch = "wasm32"))]
 mod bench;
-#[cfg(not(target_arch = "wasm32"))]
 pub mod compare;
 mod context;
 mod english;
-#[cfg(not(target_arch = "wasm32"))]
 mod line;
 mod page;
 mod show;
 mod width;
 
-#[cfg(not(target_arch = "wasm32"))]
 pub use bench::{BenchContext, BenchWords};
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
-#[cfg(not(target_arch = "wasm32"))]
 pub use line::{LineContext, LineWords};
 pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
 pub use show::{shown, trimmed, trimmed_to, unit_shown};
@@ -121,13 +115,10 @@ pub struct Words {
     /// Why something was not saved.
     pub unsaved: fn(&SaveError) -> Message,
     /// The bench.
-    #[cfg(not(target_arch = "wasm32"))]
     pub bench: BenchWords,
     /// The comparison.
-    #[cfg(not(target_arch = "wasm32"))]
     pub compare: compare::CompareWords,
     /// The line.
-    #[cfg(not(target_arch = "wasm32"))]
     pub line: LineWords,
     /// The frame around all pages.
     pub tools: Tools,

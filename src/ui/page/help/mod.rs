@@ -4,7 +4,7 @@
 mod symbols;
 mod windows;
 
-use crate::browser::element::{Part, View, el, many};
+use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::page as browser;
 use crate::domain::Caution;
 use crate::ui::part::caution;
@@ -34,52 +34,44 @@ pub fn help() -> View {
         (
             "help-about",
             page.about,
-            el("p").add(page.version).text(" ").add(version).text(". ").add(page.privacy).view(),
+            el("p").child(page.version).text(" ").child(version).text(". ").child(page.privacy).view(),
         ),
     ];
     let links = sections.iter().map(|(id, title, _)| link(id, title)).collect::<View>();
     let shown = sections.into_iter().map(|(id, title, content)| {
         el("section")
             .set("aria-labelledby", id)
-            .add(el("h2").set("id", id).set("tabindex", "-1").add(title))
-            .add(content)
+            .child(el("h2").set("id", id).set("tabindex", "-1").child(title))
+            .child(content)
     });
     el("div")
         .class("help page")
-        .add(el("h1").add(page.title))
-        .add(el("nav").class("contents").set("aria-label", page.contents).add(el("ul").add(links)))
-        .add(shown.collect::<View>())
+        .child(el("h1").child(page.title))
+        .child(el("nav").class("contents").set("aria-label", page.contents).child(el("ul").child(links)))
+        .child(shown.collect::<View>())
         .view()
 }
 
 /// A way to a section. The hash is the page's, so only focus and view move.
 fn link(id: &'static str, title: &'static str) -> View {
-    el("li")
-        .add(
-            el("button")
-                .set("type", "button")
-                .class("link")
-                .on_click(move || browser::show(&format!("#{id}")))
-                .add(title),
-        )
-        .view()
+    el("li").child(button().class("link").on_click(move || browser::show(&format!("#{id}"))).child(title)).view()
 }
 
 fn text(text: &'static str) -> View {
-    el("p").add(text).view()
+    el("p").child(text).view()
 }
 
 fn items(list: &'static [&'static str]) -> View {
-    el("ul").class("points").add(list.iter().map(|item| el("li").add(*item)).collect::<View>()).view()
+    el("ul").class("points").child(list.iter().map(|item| el("li").child(*item)).collect::<View>()).view()
 }
 
 fn steps(list: &'static [&'static str]) -> View {
-    el("ol").class("points").add(list.iter().map(|item| el("li").add(*item)).collect::<View>()).view()
+    el("ol").class("points").child(list.iter().map(|item| el("li").child(*item)).collect::<View>()).view()
 }
 
 fn keys(state: State) -> View {
     let key = |(key, what): &(&'static str, &'static str)| {
-        el("div").add(el("dt").add(el("kbd").add(*key))).add(el("dd").add(*what))
+        el("div").child(el("dt").child(el("kbd").child(*key))).child(el("dd").child(*what))
     };
-    el("dl").class("keys").add(state.words.help_page.keys_list.iter().map(key).collect::<View>()).view()
+    el("dl").class("keys").child(state.words.help_page.keys_list.iter().map(key).collect::<View>()).view()
 }

@@ -26,10 +26,10 @@ pub fn symbols(state: State) -> View {
         (Symbol::of_figure(figure), of_liquid((state.words.figure)(figure).label))
     });
     many([
-        el("p").add(page.symbols_text).view(),
-        el("h3").add(page.of_fields).view(),
+        el("p").child(page.symbols_text).view(),
+        el("h3").child(page.of_fields).view(),
         list(fields.chain(liquid_fields)).view(),
-        el("h3").add(page.of_figures).view(),
+        el("h3").child(page.of_figures).view(),
         list(figures.chain(liquid_figures)).view(),
     ])
     .view()
@@ -37,7 +37,7 @@ pub fn symbols(state: State) -> View {
 
 fn list(symbols: impl Iterator<Item = (Symbol, String)>) -> View {
     let line = |(symbol, label): (Symbol, String)| {
-        el("div").add(el("dt").markup(&math::symbol(symbol))).add(el("dd").add(label))
+        el("div").child(el("dt").markup(&math::symbol(symbol))).child(el("dd").child(label))
     };
-    el("dl").class("symbols").add(symbols.map(line).collect::<View>()).view()
+    el("dl").class("symbols").child(symbols.map(line).collect::<View>()).view()
 }

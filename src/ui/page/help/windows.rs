@@ -18,10 +18,10 @@ pub fn windows(state: State) -> View {
     });
     let liquids = Substance::ALL.iter().flat_map(|substance| of_substance(state, *substance));
     many([
-        el("p").add(page.windows_text).view(),
-        el("h3").add(page.of_line).view(),
+        el("p").child(page.windows_text).view(),
+        el("h3").child(page.of_line).view(),
         (table(state, page.of_line, fields.collect())).view(),
-        el("h3").add(page.of_liquids).view(),
+        el("h3").child(page.of_liquids).view(),
         (table(state, page.of_liquids, liquids.collect())).view(),
     ])
     .view()
@@ -78,9 +78,9 @@ fn row(state: State, label: String, limit: &Limit, window: Window, kind: Kind) -
         })
     };
     el("tr")
-        .add(el("th").set("scope", "row").add(label))
-        .add(el("td").add(usual))
-        .add(el("td").class("source").add((state.words.source)(window.source)))
+        .child(el("th").set("scope", "row").child(label))
+        .child(el("td").child(usual))
+        .child(el("td").class("source").child((state.words.source)(window.source)))
         .view()
 }
 
@@ -91,18 +91,18 @@ fn table(state: State, name: &'static str, rows: Vec<View>) -> View {
         .set("tabindex", "0")
         .set("role", "region")
         .set("aria-label", name)
-        .add(
+        .child(
             el("table")
                 .class("windows")
-                .add(
-                    el("thead").add(
+                .child(
+                    el("thead").child(
                         el("tr")
-                            .add(el("th").set("scope", "col").add(page.quantity))
-                            .add(el("th").set("scope", "col").add(page.usual))
-                            .add(el("th").set("scope", "col").add(page.source)),
+                            .child(el("th").set("scope", "col").child(page.quantity))
+                            .child(el("th").set("scope", "col").child(page.usual))
+                            .child(el("th").set("scope", "col").child(page.source)),
                     ),
                 )
-                .add(el("tbody").add(rows)),
+                .child(el("tbody").child(rows)),
         )
         .view()
 }

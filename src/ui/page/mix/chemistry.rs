@@ -22,15 +22,15 @@ pub fn isocyanate() -> View {
     let outcome = memo(move || state.mix.with(reckon));
     let shown = move || match outcome.get() {
         Ok(isocyanate) => groups(state, &isocyanate),
-        Err(_) => el("p").class("empty").add(page.fill_in).view(),
+        Err(_) => el("p").class("empty").child(page.fill_in).view(),
     };
     el("section")
         .set("aria-labelledby", "isocyanate")
-        .add(el("h2").set("id", "isocyanate").add(page.isocyanate))
-        .add(el("p").add(page.isocyanate_hint))
-        .add(el("div").class("fields").add(field(state, MixField::Nco)))
-        .add(el("div").class("results").set("aria-live", "polite").add(shown))
-        .add(caution::list(vec![Caution::Isocyanate]))
+        .child(el("h2").set("id", "isocyanate").child(page.isocyanate))
+        .child(el("p").child(page.isocyanate_hint))
+        .child(el("div").class("fields").child(field(state, MixField::Nco)))
+        .child(el("div").class("results").set("aria-live", "polite").child(shown))
+        .child(caution::list(vec![Caution::Isocyanate]))
         .view()
 }
 
@@ -65,7 +65,7 @@ fn groups(state: State, isocyanate: &Isocyanate) -> View {
             worked: worked(page.work_gas, &format!("{nco} / 2 · {} / {group}", molar(Substance::CarbonDioxide))),
         },
     ];
-    many([result::list(lines).view(), el("p").class("note").add(page.upper_bound).view()]).view()
+    many([result::list(lines).view(), el("p").class("note").child(page.upper_bound).view()]).view()
 }
 
 /// Formaldehyde to urea.
@@ -86,24 +86,27 @@ pub fn ratio() -> View {
                 Some(line("fu_charge", page.ratio_charge, charge.value, page.work_ratio.to_owned())),
                 after.map(|after| line("fu_after", page.ratio_after, after.value, String::new())),
             ];
-            many([result::list(lines.into_iter().flatten()).view(), el("p").class("note").add(page.ratio_note).view()])
-                .view()
+            many([
+                result::list(lines.into_iter().flatten()).view(),
+                el("p").class("note").child(page.ratio_note).view(),
+            ])
+            .view()
         }
-        Err(_) => el("p").class("empty").add(page.fill_in).view(),
+        Err(_) => el("p").class("empty").child(page.fill_in).view(),
     };
     el("section")
         .set("aria-labelledby", "ratio")
-        .add(el("h2").set("id", "ratio").add(page.ratio))
-        .add(el("p").add(page.ratio_hint))
-        .add(
+        .child(el("h2").set("id", "ratio").child(page.ratio))
+        .child(el("p").child(page.ratio_hint))
+        .child(
             el("div")
                 .class("fields")
-                .add(field(state, MixField::Formalin))
-                .add(field(state, MixField::Strength))
-                .add(field(state, MixField::Urea))
-                .add(field(state, MixField::ExtraUrea)),
+                .child(field(state, MixField::Formalin))
+                .child(field(state, MixField::Strength))
+                .child(field(state, MixField::Urea))
+                .child(field(state, MixField::ExtraUrea)),
         )
-        .add(el("div").class("results").set("aria-live", "polite").add(shown))
-        .add(caution::list(vec![Caution::Formaldehyde]))
+        .child(el("div").class("results").set("aria-live", "polite").child(shown))
+        .child(caution::list(vec![Caution::Formaldehyde]))
         .view()
 }

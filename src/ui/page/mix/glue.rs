@@ -42,40 +42,40 @@ pub fn glue() -> View {
     };
     let results = move || match outcome.get() {
         Ok(batch) => mixed(state, &batch),
-        Err(Trouble::Entry) => el("p").class("empty").add(page.fill_in).view(),
+        Err(Trouble::Entry) => el("p").class("empty").child(page.fill_in).view(),
         Err(Trouble::Refused(_)) if tank.with(|tank| !tank.iter().any(|candidate| candidate.in_tank)) => {
-            el("p").class("empty").add(page.tick).view()
+            el("p").class("empty").child(page.tick).view()
         }
         Err(Trouble::Refused(error)) => tank.with(|tank| refused(state, tank, &error)),
     };
     el("section")
         .set("aria-labelledby", "glue")
-        .add(el("h2").set("id", "glue").add(page.glue))
-        .add(el("p").add(page.glue_hint))
-        .add(
+        .child(el("h2").set("id", "glue").child(page.glue))
+        .child(el("p").child(page.glue_hint))
+        .child(
             el("p")
                 .class("empty")
                 .set("hidden", move || !nothing())
-                .add(page.no_recipe)
+                .child(page.no_recipe)
                 .text(" ")
-                .add(el("a").set("href", Page::Recipe.link()).add(state.words.tools.recipe)),
+                .child(el("a").set("href", Page::Recipe.link()).child(state.words.tools.recipe)),
         )
-        .add(
+        .child(
             el("div")
                 .class("glue")
                 .set("hidden", nothing)
-                .add(
+                .child(
                     el("p")
                         .class("finding unusual")
                         .set("hidden", move || !old())
-                        .add(mark(Grade::Unusual))
+                        .child(mark(Grade::Unusual))
                         .text(" ")
-                        .add(page.old_recipe),
+                        .child(page.old_recipe),
                 )
-                .add(
+                .child(
                     el("div")
                         .class("fields")
-                        .add(choose(
+                        .child(choose(
                             state,
                             "share-way",
                             page.parts,
@@ -84,7 +84,7 @@ pub fn glue() -> View {
                             |mix| mix.share_way,
                             put,
                         ))
-                        .add(amount(
+                        .child(amount(
                             state,
                             "glue-way",
                             |mix| mix.glue_way,
@@ -92,9 +92,9 @@ pub fn glue() -> View {
                             (MixField::GlueMass, MixField::GlueVolume),
                         )),
                 )
-                .add(parts::parts(tank, outcome))
-                .add(el("div").class("results").set("aria-live", "polite").add(results))
-                .add(move || tank.with(|tank| warnings(state, tank))),
+                .child(parts::parts(tank, outcome))
+                .child(el("div").class("results").set("aria-live", "polite").child(results))
+                .child(move || tank.with(|tank| warnings(state, tank))),
         )
         .view()
 }
@@ -122,7 +122,7 @@ fn mixed(state: State, batch: &Batch) -> View {
             worked: format!("{mass} · (1 − {solids})"),
         },
     ];
-    many([result::list(lines).view(), el("p").class("note").add(page.ideal_mixing).view()]).view()
+    many([result::list(lines).view(), el("p").class("note").child(page.ideal_mixing).view()]).view()
 }
 
 fn refused(state: State, tank: &[Candidate], error: &GlueError) -> View {
@@ -142,13 +142,17 @@ fn warnings(state: State, tank: &[Candidate]) -> View {
         (wets_isocyanate(tank).then(|| {
             el("p")
                 .class("finding stop")
-                .add(mark(Grade::Stop))
+                .child(mark(Grade::Stop))
                 .text(" ")
-                .add(el("strong").add(page.isocyanate_with_water))
+                .child(el("strong").child(page.isocyanate_with_water))
         }))
         .view(),
         (pot_life.then(|| {
-            el("p").class("finding unusual").add(mark(Grade::Unusual)).text(" ").add(el("strong").add(page.pot_life))
+            el("p")
+                .class("finding unusual")
+                .child(mark(Grade::Unusual))
+                .text(" ")
+                .child(el("strong").child(page.pot_life))
         }))
         .view(),
         caution::list(cautions).view(),

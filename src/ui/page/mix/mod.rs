@@ -20,11 +20,11 @@ pub fn mix() -> View {
     let state = state();
     el("div")
         .class("mix page")
-        .add(el("h1").add(state.words.mix_page.title))
-        .add(solution::solution())
-        .add(glue::glue())
-        .add(chemistry::isocyanate())
-        .add(chemistry::ratio())
+        .child(el("h1").child(state.words.mix_page.title))
+        .child(solution::solution())
+        .child(glue::glue())
+        .child(chemistry::isocyanate())
+        .child(chemistry::ratio())
         .view()
 }
 

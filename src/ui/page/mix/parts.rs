@@ -36,8 +36,8 @@ pub fn parts(tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>) -> View {
         move || tank.with(|tank| tank.iter().map(|candidate| candidate.key.clone()).enumerate().collect::<Vec<_>>());
     el("fieldset")
         .class("tank")
-        .add(el("legend").add(page.in_tank))
-        .add(el("ul").add(each(keys, row_key, move |part| part_line(state, tank, outcome, part))))
+        .child(el("legend").child(page.in_tank))
+        .child(el("ul").child(each(keys, row_key, move |part| part_line(state, tank, outcome, part))))
         .view()
 }
 
@@ -65,21 +65,21 @@ fn part_line(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, (
     };
     let share = move || (typed.get() && in_tank.get()).then(|| share_box(state, at, key.clone(), name));
     el("li")
-        .add(
+        .child(
             el("label")
                 .class("tick")
                 .set("for", labelled)
-                .add(
+                .child(
                     el("input")
                         .set("id", id)
                         .set("type", "checkbox")
                         .property("checked", move || in_tank.get())
                         .on("change", tick),
                 )
-                .add(move || name.get()),
+                .child(move || name.get()),
         )
-        .add(share)
-        .add(move || weighed(state, tank, outcome, at))
+        .child(share)
+        .child(move || weighed(state, tank, outcome, at))
         .view()
 }
 
@@ -120,25 +120,25 @@ fn weighed(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, at:
         Some(
             el("dl")
                 .class("weighed")
-                .add(
+                .child(
                     el("div")
-                        .add(el("dt").add(page.mass))
-                        .add(
+                        .child(el("dt").child(page.mass))
+                        .child(
                             el("dd")
-                                .add(el("span").class("value").set("data-figure", format!("weigh.{at}")).add(mass))
+                                .child(el("span").class("value").set("data-figure", format!("weigh.{at}")).child(mass))
                                 .text(" · ")
-                                .add(
+                                .child(
                                     el("span")
                                         .set("data-figure", format!("litres.{at}"))
-                                        .add(show(Kind::BatchVolume, part.volume.value)),
+                                        .child(show(Kind::BatchVolume, part.volume.value)),
                                 ),
                         )
-                        .add(el("dd").class("worked").add(working)),
+                        .child(el("dd").class("worked").child(working)),
                 )
-                .add(
+                .child(
                     el("div")
-                        .add(el("dt").add(page.per_hundred))
-                        .add(el("dd").set("data-figure", format!("share.{at}")).add(share)),
+                        .child(el("dt").child(page.per_hundred))
+                        .child(el("dd").set("data-figure", format!("share.{at}")).child(share)),
                 )
                 .view(),
         )

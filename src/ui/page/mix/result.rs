@@ -17,13 +17,13 @@ pub struct Line {
 /// A list of results.
 pub fn list(lines: impl IntoIterator<Item = Line>) -> View {
     let line = |Line { key, label, value, worked }: Line| {
-        el("div").class("figure").add(el("dt").add(label)).add(
+        el("div").class("figure").child(el("dt").child(label)).child(
             el("dd")
-                .add(el("span").class("value").set("data-figure", key).add(value))
-                .add((!worked.is_empty()).then(|| el("p").class("worked").add(worked))),
+                .child(el("span").class("value").set("data-figure", key).child(value))
+                .child((!worked.is_empty()).then(|| el("p").class("worked").child(worked))),
         )
     };
-    el("dl").class("figures").add(lines.into_iter().map(line).collect::<View>()).view()
+    el("dl").class("figures").child(lines.into_iter().map(line).collect::<View>()).view()
 }
 
 /// "concentration · solution = 20 % · 100.0 kg"

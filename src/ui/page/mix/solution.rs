@@ -22,7 +22,7 @@ pub fn solution() -> View {
     let outcome = memo(move || state.mix.with(made_up));
     let shown = move || match outcome.get() {
         Ok(made_up) => results(state, &made_up),
-        Err(Trouble::Entry) => el("p").class("empty").add(page.fill_in).view(),
+        Err(Trouble::Entry) => el("p").class("empty").child(page.fill_in).view(),
         Err(Trouble::Refused(error)) => {
             told(Grade::Stop, state.with_context(|context| (state.words.make_up)(&error, context)))
         }
@@ -31,25 +31,25 @@ pub fn solution() -> View {
     let put = move |solute| state.mix.update(|mix| mix.solute = solute);
     el("section")
         .set("aria-labelledby", "solution")
-        .add(el("h2").set("id", "solution").add(page.solution))
-        .add(el("p").add(page.solution_hint).text(" ").add(page.pure))
-        .add(
+        .child(el("h2").set("id", "solution").child(page.solution))
+        .child(el("p").child(page.solution_hint).text(" ").child(page.pure))
+        .child(
             el("div")
                 .class("fields")
-                .add(choose(state, "solute", page.solute, &Solute::ALL, state.words.solute, |mix| mix.solute, put))
-                .add(field(state, MixField::Concentration))
-                .add(amount(
+                .child(choose(state, "solute", page.solute, &Solute::ALL, state.words.solute, |mix| mix.solute, put))
+                .child(field(state, MixField::Concentration))
+                .child(amount(
                     state,
                     "solution-way",
                     |mix| mix.solution_way,
                     |mix, way| mix.solution_way = way,
                     (MixField::SolutionMass, MixField::SolutionVolume),
                 ))
-                .add(field(state, MixField::Coldest))
-                .add(field(state, MixField::MeasuredDensity)),
+                .child(field(state, MixField::Coldest))
+                .child(field(state, MixField::MeasuredDensity)),
         )
-        .add(el("div").class("results").set("aria-live", "polite").add(shown))
-        .add(move || oxidiser.get().then(|| caution::list(vec![Caution::Oxidiser])))
+        .child(el("div").class("results").set("aria-live", "polite").child(shown))
+        .child(move || oxidiser.get().then(|| caution::list(vec![Caution::Oxidiser])))
         .view()
 }
 
@@ -115,7 +115,7 @@ fn results(state: State, MadeUp { order, make_up }: &MadeUp) -> View {
     ];
     many([
         result::list(lines.into_iter().flatten()).view(),
-        (density.is_none().then(|| el("p").class("note").add(page.no_density))).view(),
+        (density.is_none().then(|| el("p").class("note").child(page.no_density))).view(),
     ])
     .view()
 }

@@ -21,9 +21,9 @@ pub fn group(station: Station) -> View {
         .set("tabindex", "-1")
         .set("aria-labelledby", labelled_by)
         .set("hidden", move || none.get())
-        .add(el("h2").set("id", title).add((state.words.station)(station)))
-        .add(figure::list(plain(station), Size::Plain))
-        .add(particular(state, station))
+        .child(el("h2").set("id", title).child((state.words.station)(station)))
+        .child(figure::list(plain(station), Size::Plain))
+        .child(particular(state, station))
         .view()
 }
 
@@ -99,15 +99,15 @@ fn each_liquid(state: State, title: &'static str, parts: &'static [LiquidFigure]
     fold(title, move || {
         let ids = state.cell(move || state.liquids_shown());
         let fibre = (!of_fibre.is_empty()).then(|| {
-            many([el("h3").add(state.words.recipe_page.fibre).view(), (figure::list(of_fibre, Size::Plain)).view()])
+            many([el("h3").child(state.words.recipe_page.fibre).view(), (figure::list(of_fibre, Size::Plain)).view()])
         });
         let liquid = move |id| {
             let name = state.cell(move || state.liquid_name(id));
             many([
-                el("h3").add(move || name.get()).view(),
+                el("h3").child(move || name.get()).view(),
                 el("dl")
                     .class("figures")
-                    .add(
+                    .child(
                         parts
                             .iter()
                             .map(|part| figure::figure(Figure::Liquid(id, *part), Size::Plain))
@@ -125,11 +125,11 @@ fn each_liquid(state: State, title: &'static str, parts: &'static [LiquidFigure]
 fn split(state: State) -> View {
     let ids = state.cell(move || state.liquids_shown());
     many([
-        el("h3").add(state.words.recipe_page.mat_split).view(),
+        el("h3").child(state.words.recipe_page.mat_split).view(),
         el("dl")
             .class("figures")
-            .add(figure::figure(Figure::MatFibre, Size::Plain))
-            .add(each(
+            .child(figure::figure(Figure::MatFibre, Size::Plain))
+            .child(each(
                 move || ids.get(),
                 |id| id.0.to_string(),
                 move |id| {
@@ -141,7 +141,7 @@ fn split(state: State) -> View {
                     )
                 },
             ))
-            .add(figure::figure(Figure::MatWater, Size::Plain))
+            .child(figure::figure(Figure::MatWater, Size::Plain))
             .view(),
     ])
     .view()
@@ -167,19 +167,19 @@ fn machines(state: State, station: Station) -> View {
             el("div")
                 .class("limiting")
                 .set("hidden", move || first.get() != Some(machine))
-                .add(el("dt").add((state.words.machine)(machine)))
-                .add(el("dd").add(words.limiting))
+                .child(el("dt").child((state.words.machine)(machine)))
+                .child(el("dd").child(words.limiting))
                 .view(),
         ])
     };
-    el("dl").class("figures machines").add(machines.iter().map(each).collect::<View>()).view()
+    el("dl").class("figures machines").child(machines.iter().map(each).collect::<View>()).view()
 }
 
 /// Use and cost per finished board, and whether the mass closes.
 fn usage(state: State) -> View {
     let words = &state.words.recipe_page;
     many([
-        el("h3").add(words.use_and_cost).view(),
+        el("h3").child(words.use_and_cost).view(),
         (figure::list(&[Figure::Cost, Figure::FibreCost, Figure::FibrePerVolume, Figure::WaterPerVolume], Size::Plain))
             .view(),
         (each_liquid(

@@ -1,6 +1,6 @@
 //! Everything there is to say, and the cautions that apply.
 
-use crate::browser::element::{Part, View, el, many};
+use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::page;
 use crate::domain::{Caution, Grade, Place, cautions};
 use crate::ui::part::finding::says;
@@ -16,9 +16,9 @@ pub fn all() -> View {
         el("section")
             .class("group findings")
             .set("aria-labelledby", "findings")
-            .add(el("h2").set("id", "findings").add(words.findings))
-            .add(el("p").set("hidden", move || !findings.with(Vec::is_empty)).add(words.no_findings))
-            .add(el("ul").add(move || findings.get().into_iter().map(|said| line(state, said)).collect::<View>()))
+            .child(el("h2").set("id", "findings").child(words.findings))
+            .child(el("p").set("hidden", move || !findings.with(Vec::is_empty)).child(words.no_findings))
+            .child(el("ul").child(move || findings.get().into_iter().map(|said| line(state, said)).collect::<View>()))
             .view(),
         applying(state).view(),
     ])
@@ -34,8 +34,8 @@ fn line(state: State, said: Said) -> View {
     let words = &state.words.recipe_page;
     el("li")
         .class_if("stop", finding.grade == Grade::Stop)
-        .add(says(said))
-        .add(go.map(|go| el("button").set("type", "button").class("link").on("click", go).add(words.go_to_field)))
+        .child(says(said))
+        .child(go.map(|go| button().class("link").on("click", go).child(words.go_to_field)))
         .view()
 }
 
@@ -44,15 +44,15 @@ fn applying(state: State) -> View {
     let told = move |caution: Caution| {
         let words = (state.words.caution)(caution);
         el("li")
-            .add(el("h3").add(words.title))
-            .add(el("p").add(words.text))
-            .add((!words.limits.is_empty()).then(|| el("p").class("note").add(words.limits)))
+            .child(el("h3").child(words.title))
+            .child(el("p").child(words.text))
+            .child((!words.limits.is_empty()).then(|| el("p").class("note").child(words.limits)))
     };
     el("section")
         .class("group cautions")
         .set("aria-labelledby", "cautions")
-        .add(el("h2").set("id", "cautions").add(state.words.tools.cautions))
-        .add(el("ul").add(move || list.get().into_iter().map(told).collect::<View>()))
-        .add(el("p").class("note").add(state.words.tools.caution_rule))
+        .child(el("h2").set("id", "cautions").child(state.words.tools.cautions))
+        .child(el("ul").child(move || list.get().into_iter().map(told).collect::<View>()))
+        .child(el("p").class("note").child(state.words.tools.caution_rule))
         .view()
 }

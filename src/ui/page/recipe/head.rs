@@ -1,6 +1,6 @@
 //! The head of the recipe page: what it is called, how it stands, and what can be done with it.
 
-use crate::browser::element::{Part, View, el};
+use crate::browser::element::{Part, View, button, el};
 use crate::browser::{clock, page, print};
 use crate::ui::erased::{derive, memo};
 use crate::ui::field::text;
@@ -17,12 +17,12 @@ pub fn head() -> View {
     el("section")
         .class("head")
         .set("aria-label", words.title)
-        .add(el("h1").class("out-of-sight").add(words.title))
-        .add(
+        .child(el("h1").class("out-of-sight").child(words.title))
+        .child(
             el("div")
                 .class("name")
-                .add(el("label").class("out-of-sight").set("for", save::NAME).add(words.name))
-                .add(
+                .child(el("label").class("out-of-sight").set("for", save::NAME).child(words.name))
+                .child(
                     el("input")
                         .set("id", save::NAME)
                         .set("type", "text")
@@ -42,16 +42,16 @@ pub fn head() -> View {
                             }
                         }),
                 )
-                .add(save::says()),
+                .child(save::says()),
         )
-        .add(actions(state))
-        .add(standing(state))
-        .add(example(state))
-        .add(
+        .child(actions(state))
+        .child(standing(state))
+        .child(example(state))
+        .child(
             el("details")
                 .class("more")
-                .add(el("summary").add(words.note).text(", ").add(words.tags))
-                .add(el("div").class("fields").add(note(state)).add(tags(state))),
+                .child(el("summary").child(words.note).text(", ").child(words.tags))
+                .child(el("div").class("fields").child(note(state)).child(tags(state))),
         )
         .view()
 }
@@ -62,9 +62,9 @@ fn example(state: State) -> View {
     el("p")
         .class("example")
         .set("hidden", move || !state.example.get())
-        .add(el("strong").add(words.example))
+        .child(el("strong").child(words.example))
         .text(" ")
-        .add(words.example_hint)
+        .child(words.example_hint)
         .view()
 }
 
@@ -97,7 +97,7 @@ fn standing(state: State) -> View {
         .class("standing-of-save")
         .set("id", "save-state")
         .set("hidden", move || state.example.get())
-        .add(told)
+        .child(told)
         .view()
 }
 
@@ -113,34 +113,31 @@ fn actions(state: State) -> View {
     };
     el("div")
         .class("actions")
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(
+            button()
                 .class("primary")
                 .on_click(move || {
                     if state.save() {
                         state.tell(tools.saved)
                     }
                 })
-                .add(tools.save),
+                .child(tools.save),
         )
-        .add(el("button").set("type", "button").on_click(move || state.give_out()).add(tools.export))
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(button().on_click(move || state.give_out()).child(tools.export))
+        .child(
+            button()
                 .set("aria-disabled", move || (!undo.get()).then_some("true"))
                 .on_click(move || state.undo())
-                .add(tools.undo),
+                .child(tools.undo),
         )
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(
+            button()
                 .set("aria-disabled", move || (!redo.get()).then_some("true"))
                 .on_click(move || state.redo())
-                .add(tools.redo),
+                .child(tools.redo),
         )
-        .add(el("button").set("type", "button").on("click", blank).add(words.new))
-        .add(el("button").set("type", "button").on("click", |_| _ = print::print()).add(tools.print))
+        .child(button().on("click", blank).child(words.new))
+        .child(button().on("click", |_| _ = print::print()).child(tools.print))
         .view()
 }
 
@@ -157,9 +154,9 @@ fn tags(state: State) -> View {
     let now = derive(move || state.title.with(|title| title.tags.join(", ")));
     el("div")
         .class("field wide")
-        .add(el("label").set("for", "recipe-tags").add(state.words.recipe_page.tags))
-        .add(
-            el("div").class("box").add(
+        .child(el("label").set("for", "recipe-tags").child(state.words.recipe_page.tags))
+        .child(
+            el("div").class("box").child(
                 el("input")
                     .set("id", "recipe-tags")
                     .set("type", "text")
@@ -177,6 +174,6 @@ fn tags(state: State) -> View {
                     }),
             ),
         )
-        .add(el("p").class("aside").set("id", "recipe-tags-hint").add(state.words.recipe_page.tags_hint))
+        .child(el("p").class("aside").set("id", "recipe-tags-hint").child(state.words.recipe_page.tags_hint))
         .view()
 }

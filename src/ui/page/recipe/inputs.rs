@@ -21,10 +21,10 @@ pub fn group(station: Station) -> View {
         .set("data-station", station.key())
         .set("tabindex", "-1")
         .set("aria-labelledby", labelled_by)
-        .add(el("h2").set("id", title).add((state.words.station)(station)))
-        .add(found(state, station))
-        .add(main_fields(state, station))
-        .add(folded(state, station))
+        .child(el("h2").set("id", title).child((state.words.station)(station)))
+        .child(found(state, station))
+        .child(main_fields(state, station))
+        .child(folded(state, station))
         .view()
 }
 
@@ -43,7 +43,7 @@ fn fields(fields: &[Field]) -> View {
 }
 
 fn main_fields(state: State, station: Station) -> View {
-    let grid = |inner: View| el("div").class("fields").add(inner).view();
+    let grid = |inner: View| el("div").class("fields").child(inner).view();
     match station {
         Station::Fibre => {
             let way = state.cell(move || state.draft.with(|draft| draft.feed_way));
@@ -60,8 +60,8 @@ fn main_fields(state: State, station: Station) -> View {
                 liquids::liquids().view(),
                 el("div")
                     .class("fields")
-                    .add(water_way(state))
-                    .add(move || match way.get() {
+                    .child(water_way(state))
+                    .child(move || match way.get() {
                         WaterWay::OnFibre => Some(number(Field::WaterOnFibre)),
                         WaterWay::Flow => Some(number(Field::WaterFlow)),
                         WaterWay::ToMatMoisture | WaterWay::None => None,
@@ -119,12 +119,12 @@ fn folded(state: State, station: Station) -> View {
         gravest
             .get()
             .filter(|grade| *grade != Grade::Note)
-            .map(|grade| el("span").class("pinned").add(mark(grade)).add((state.words.grade)(grade)))
+            .map(|grade| el("span").class("pinned").child(mark(grade)).child((state.words.grade)(grade)))
     };
     el("details")
         .class("more")
-        .add(el("summary").add(state.words.recipe_page.advanced).add(pinned))
-        .add(el("div").class("fields").add(fields(inside)))
+        .child(el("summary").child(state.words.recipe_page.advanced).child(pinned))
+        .child(el("div").class("fields").child(fields(inside)))
         .view()
 }
 

@@ -1,6 +1,6 @@
 //! One liquid on its card.
 
-use crate::browser::element::{Part, View, el, svg};
+use crate::browser::element::{Part, View, button, el, svg};
 use crate::browser::page;
 use crate::domain::library::SystemKey;
 use crate::domain::same_dose::same_dose;
@@ -27,33 +27,35 @@ pub fn card(id: LiquidId) -> View {
     let field = move |part| number(Field::Liquid(id, part));
     let findings = state.cell(move || state.said(|finding| finding.place == Place::Liquid(id)));
     el("li")
-        .add(
+        .child(
             el("section")
                 .class("card")
                 .set("aria-labelledby", labelled_by)
-                .add(
-                    el("header").add(el("h4").set("id", heading).add(move || name.get())).add(buttons(state, id, name)),
+                .child(
+                    el("header")
+                        .child(el("h4").set("id", heading).child(move || name.get()))
+                        .child(buttons(state, id, name)),
                 )
-                .add(move || findings.get().into_iter().map(says).collect::<View>())
-                .add(
+                .child(move || findings.get().into_iter().map(says).collect::<View>())
+                .child(
                     el("div")
                         .class("fields")
-                        .add(substance(state, id))
-                        .add(role(state, id))
-                        .add(field(LiquidField::Dose))
-                        .add(dose_way(state, id))
-                        .add(other_forms(state, id))
-                        .add(field(LiquidField::Solids))
-                        .add(field(LiquidField::Density)),
+                        .child(substance(state, id))
+                        .child(role(state, id))
+                        .child(field(LiquidField::Dose))
+                        .child(dose_way(state, id))
+                        .child(other_forms(state, id))
+                        .child(field(LiquidField::Solids))
+                        .child(field(LiquidField::Density)),
                 )
-                .add(
-                    el("details").class("more").add(el("summary").add(words.advanced)).add(
+                .child(
+                    el("details").class("more").child(el("summary").child(words.advanced)).child(
                         el("div")
                             .class("fields")
-                            .add(name_box(state, id))
-                            .add(field(LiquidField::SpraySolids))
-                            .add(field(LiquidField::Price))
-                            .add(source(state, id)),
+                            .child(name_box(state, id))
+                            .child(field(LiquidField::SpraySolids))
+                            .child(field(LiquidField::Price))
+                            .child(source(state, id)),
                     ),
                 ),
         )
@@ -97,40 +99,37 @@ fn buttons(state: State, id: LiquidId, name: Signal<String>) -> View {
     let named = move |what: &'static str| move || format!("{what}: {}", name.get());
     el("div")
         .class("order")
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(
+            button()
                 .class("icon")
                 .set("aria-label", named(tools.move_up))
                 .set("title", tools.move_up)
                 .set("aria-disabled", move || first.get().then_some("true"))
                 .on_click(move || shift(-1))
-                .add(arrow("M8,3L14,11H2Z")),
+                .child(arrow("M8,3L14,11H2Z")),
         )
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(
+            button()
                 .class("icon")
                 .set("aria-label", named(tools.move_down))
                 .set("title", tools.move_down)
                 .set("aria-disabled", move || last.get().then_some("true"))
                 .on_click(move || shift(1))
-                .add(arrow("M8,13L2,5H14Z")),
+                .child(arrow("M8,13L2,5H14Z")),
         )
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(
+            button()
                 .class("icon")
                 .set("aria-label", named(tools.remove))
                 .set("title", tools.remove)
                 .on("click", remove)
-                .add(arrow("M3,4.4L4.4,3L8,6.6L11.6,3L13,4.4L9.4,8L13,11.6L11.6,13L8,9.4L4.4,13L3,11.6L6.6,8Z")),
+                .child(arrow("M3,4.4L4.4,3L8,6.6L11.6,3L13,4.4L9.4,8L13,11.6L11.6,13L8,9.4L4.4,13L3,11.6L6.6,8Z")),
         )
         .view()
 }
 
 fn arrow(outline: &'static str) -> View {
-    svg("svg").set("viewBox", "0 0 16 16").set("aria-hidden", "true").add(svg("path").set("d", outline)).view()
+    svg("svg").set("viewBox", "0 0 16 16").set("aria-hidden", "true").child(svg("path").set("d", outline)).view()
 }
 
 // --- words -------------------------------------------------------------------------------------
@@ -301,11 +300,11 @@ fn other_forms(state: State, id: LiquidId) -> View {
     let texts = state.cell(move || FORMS.map(|part| figure::text(state, Figure::Liquid(id, part))));
     let line = move |(part, text): (LiquidFigure, Option<String>)| {
         let note = (state.words.figure)(Figure::Liquid(id, part)).note;
-        text.map(|text| el("li").add(text).text(" ").add(el("span").class("note").add(note)))
+        text.map(|text| el("li").child(text).text(" ").child(el("span").class("note").child(note)))
     };
     el("div")
         .class("other-forms")
-        .add(el("p").add(state.words.recipe_page.other_forms))
-        .add(el("ul").add(move || FORMS.into_iter().zip(texts.get()).map(line).collect::<View>()))
+        .child(el("p").child(state.words.recipe_page.other_forms))
+        .child(el("ul").child(move || FORMS.into_iter().zip(texts.get()).map(line).collect::<View>()))
         .view()
 }

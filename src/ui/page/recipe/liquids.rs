@@ -1,7 +1,7 @@
 //! The liquids in order of addition, each on a card of its own.
 
 use super::liquid::{card, substance_id};
-use crate::browser::element::{Part, View, each, el};
+use crate::browser::element::{Part, View, button, each, el};
 use crate::browser::page;
 use crate::domain::library::{SystemKey, add_liquids};
 use crate::domain::{LiquidDraft, Role};
@@ -16,20 +16,14 @@ pub fn liquids() -> View {
         .first_cell(move || state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect::<Vec<_>>()));
     el("div")
         .class("liquids")
-        .add(el("h3").add(words.liquids))
-        .add(el("p").class("empty").set("hidden", move || !ids.with(Vec::is_empty)).add(words.no_liquids))
-        .add(el("ol").class("cards").add(each(move || ids.get(), |id| id.0.to_string(), move |id| card(id))))
-        .add(
+        .child(el("h3").child(words.liquids))
+        .child(el("p").class("empty").set("hidden", move || !ids.with(Vec::is_empty)).child(words.no_liquids))
+        .child(el("ol").class("cards").child(each(move || ids.get(), |id| id.0.to_string(), card)))
+        .child(
             el("div")
                 .class("actions")
-                .add(
-                    el("button")
-                        .set("type", "button")
-                        .set("id", "add-liquid")
-                        .on_click(move || add(state))
-                        .add(words.add_liquid),
-                )
-                .add(systems(state)),
+                .child(button().set("id", "add-liquid").on_click(move || add(state)).child(words.add_liquid))
+                .child(systems(state)),
         )
         .view()
 }
@@ -58,14 +52,14 @@ fn systems(state: State) -> View {
     };
     let options = SystemKey::ALL
         .iter()
-        .map(|system| el("option").set("value", system.key()).add((state.words.binder_system)(*system).name))
+        .map(|system| el("option").set("value", system.key()).child((state.words.binder_system)(*system).name))
         .collect::<View>();
     el("select")
         .set("id", "add-system")
         .set("aria-label", words.add_system)
         .property("value", move || chosen.get())
         .on("change", move |event| take(event_target_value(&event)))
-        .add(el("option").set("value", "").add(words.add_system))
-        .add(options)
+        .child(el("option").set("value", "").child(words.add_system))
+        .child(options)
         .view()
 }

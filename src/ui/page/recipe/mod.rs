@@ -45,9 +45,9 @@ pub fn recipe() -> View {
     el("div")
         .class("recipe")
         .class_if("old", move || state.shown.with(|shown| shown.old))
-        .add(head::head())
-        .add(strip::strip())
-        .add({
+        .child(head::head())
+        .child(strip::strip())
+        .child({
             move || {
                 let focused = page::focused_field();
                 // The box that was typed into is made anew; the focus goes on in it.
@@ -78,38 +78,38 @@ fn arranged(arrangement: Arrangement) -> View {
     match arrangement {
         Arrangement::SideBySide => el("div")
             .class("side-by-side")
-            .add(el("section").class("inputs").set("aria-label", words.inputs).add(inputs()))
-            .add(
+            .child(el("section").class("inputs").set("aria-label", words.inputs).child(inputs()))
+            .child(
                 el("section")
                     .class("sheet")
                     .set("aria-label", words.sheet)
-                    .add(sheet::sheet())
-                    .add(figures())
-                    .add(findings::all()),
+                    .child(sheet::sheet())
+                    .child(figures())
+                    .child(findings::all()),
             )
             .view(),
         Arrangement::SheetFirst => el("div")
             .class("sheet-first")
-            .add(
+            .child(
                 el("section")
                     .class("sheet")
                     .set("aria-label", words.sheet)
-                    .add(sheet::sheet())
-                    .add(figures())
-                    .add(findings::all()),
+                    .child(sheet::sheet())
+                    .child(figures())
+                    .child(findings::all()),
             )
-            .add(el("section").class("inputs").set("aria-label", words.inputs).add(inputs()))
+            .child(el("section").class("inputs").set("aria-label", words.inputs).child(inputs()))
             .view(),
         Arrangement::StationByStation => el("div")
             .class("station-by-station")
-            .add(el("section").class("sheet").set("aria-label", words.sheet).add(sheet::sheet()))
-            .add(
+            .child(el("section").class("sheet").set("aria-label", words.sheet).child(sheet::sheet()))
+            .child(
                 Station::ALL
                     .iter()
                     .map(|station| many([(inputs::group(*station)).view(), (figures::group(*station)).view()]))
                     .collect::<View>(),
             )
-            .add(el("section").class("sheet").add(findings::all()))
+            .child(el("section").class("sheet").child(findings::all()))
             .view(),
     }
 }

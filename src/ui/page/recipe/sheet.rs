@@ -20,24 +20,20 @@ pub fn sheet() -> View {
         .class("group to-dose")
         .set("aria-labelledby", "to-dose")
         .set("tabindex", "-1")
-        .add(standing(state))
-        .add(el("h2").set("id", "to-dose").add(words.to_dose))
-        .add(el("p").class("note").set("hidden", nothing).add(words.to_dose_hint))
-        .add(
+        .child(standing(state))
+        .child(el("h2").set("id", "to-dose").child(words.to_dose))
+        .child(el("p").class("note").set("hidden", nothing).child(words.to_dose_hint))
+        .child(
             el("ol")
                 .class("doses")
                 .set("hidden", nothing)
-                .add(each(move || ids.get(), |id| id.0.to_string(), move |id| liquid(state, id)))
-                .add(water(state)),
+                .child(each(move || ids.get(), |id| id.0.to_string(), move |id| liquid(state, id)))
+                .child(water(state)),
         )
-        .add(too_wet(state))
-        .add(
-            el("div")
-                .class("mat")
-                .set("hidden", nothing)
-                .add(el("h3").add(words.mat_weight))
-                .add(el("dl").class("figures").add(short(state, Figure::MatWet)).add(short(state, Figure::MatOvenDry))),
-        )
+        .child(too_wet(state))
+        .child(el("div").class("mat").set("hidden", nothing).child(el("h3").child(words.mat_weight)).child(
+            el("dl").class("figures").child(short(state, Figure::MatWet)).child(short(state, Figure::MatOvenDry)),
+        ))
         .view()
 }
 
@@ -50,16 +46,16 @@ fn standing(state: State) -> View {
         el("p")
             .class("standing nothing-yet")
             .set("hidden", move || !none.get())
-            .add(el("strong").add(words.nothing_yet))
+            .child(el("strong").child(words.nothing_yet))
             .text(" ")
-            .add(words.nothing_yet_hint)
+            .child(words.nothing_yet_hint)
             .view(),
         el("p")
             .class("standing stale")
             .set("hidden", move || !old.get())
-            .add(el("strong").add(words.stale))
+            .child(el("strong").child(words.stale))
             .text(" ")
-            .add(words.stale_hint)
+            .child(words.stale_hint)
             .view(),
     ])
     .view()
@@ -72,8 +68,10 @@ fn liquid(state: State, id: LiquidId) -> View {
     el("li")
         .class("dose")
         .set("data-liquid", id.0.to_string())
-        .add(el("h3").add(move || name.get()))
-        .add(el("dl").class("figures").add(figures).add(other_time(state, Figure::Liquid(id, LiquidFigure::Volume))))
+        .child(el("h3").child(move || name.get()))
+        .child(
+            el("dl").class("figures").child(figures).child(other_time(state, Figure::Liquid(id, LiquidFigure::Volume))),
+        )
         .view()
 }
 
@@ -85,13 +83,13 @@ fn short(state: State, figure: Figure) -> View {
 fn water(state: State) -> View {
     el("li")
         .class("dose water")
-        .add(el("h3").add(state.words.recipe_page.water))
-        .add(
+        .child(el("h3").child(state.words.recipe_page.water))
+        .child(
             el("dl")
                 .class("figures")
-                .add(short(state, Figure::WaterDose))
-                .add(short(state, Figure::WaterDoseVolume))
-                .add(other_time(state, Figure::WaterDoseVolume)),
+                .child(short(state, Figure::WaterDose))
+                .child(short(state, Figure::WaterDoseVolume))
+                .child(other_time(state, Figure::WaterDoseVolume)),
         )
         .view()
 }
@@ -113,9 +111,9 @@ fn other_time(state: State, of: Figure) -> View {
     });
     el("div")
         .class("figure big")
-        .add(el("dt").add(move || label.get()))
-        .add(el("dd").add(
-            el("span").class("value").set("data-figure", format!("{}.other", of.key())).add(figure::value(
+        .child(el("dt").child(move || label.get()))
+        .child(el("dd").child(
+            el("span").class("value").set("data-figure", format!("{}.other", of.key())).child(figure::value(
                 state,
                 of,
                 Some(unit),
@@ -141,8 +139,8 @@ fn too_wet(state: State) -> View {
                 .class("too-wet")
                 .set("role", "group")
                 .set("aria-label", state.words.recipe_page.too_wet)
-                .add(says(finding))
-                .add(figure::list(
+                .child(says(finding))
+                .child(figure::list(
                     &[Figure::WaterExcess, Figure::MatMoisture, Figure::FibreMoistureForNoWater],
                     Size::Plain,
                 ))

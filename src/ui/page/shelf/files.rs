@@ -1,6 +1,6 @@
 //! Files taken in, how much room there is, and when something last went to a file.
 
-use crate::browser::element::{Part, View, el};
+use crate::browser::element::{Part, View, button, el};
 use crate::browser::file::{self, ReadFileError};
 use crate::browser::storage;
 use crate::domain::Grade;
@@ -31,11 +31,11 @@ pub fn files() -> View {
         refused.get().map(|Message { what, mend }| {
             el("p")
                 .class("finding stop")
-                .add(mark(Grade::Stop))
+                .child(mark(Grade::Stop))
                 .text(" ")
-                .add(el("strong").add(what))
+                .child(el("strong").child(what))
                 .text(" ")
-                .add(mend)
+                .child(mend)
         })
     };
     let copied = move || match state.settings.with(|settings| settings.copied_at) {
@@ -52,11 +52,11 @@ pub fn files() -> View {
     el("section")
         .class("files")
         .set("aria-label", page.files)
-        .add(el("h2").add(page.files))
-        .add(
+        .child(el("h2").child(page.files))
+        .child(
             el("div")
                 .class("actions")
-                .add(
+                .child(
                     el("input")
                         .set("id", "import")
                         .class("out-of-sight")
@@ -65,12 +65,12 @@ pub fn files() -> View {
                         .set("aria-describedby", "import-says")
                         .on("change", take),
                 )
-                .add(el("label").class("button").set("for", "import").add(page.choose_file))
-                .add(el("button").set("type", "button").on("click", ask).add(page.persist)),
+                .child(el("label").class("button").set("for", "import").child(page.choose_file))
+                .child(button().on("click", ask).child(page.persist)),
         )
-        .add(el("div").set("id", "import-says").set("role", "alert").add(says))
-        .add(el("p").add(page.copy_hint).text(" ").add(copied))
-        .add(el("p").add(room))
+        .child(el("div").set("id", "import-says").set("role", "alert").child(says))
+        .child(el("p").child(page.copy_hint).text(" ").child(copied))
+        .child(el("p").child(room))
         .view()
 }
 

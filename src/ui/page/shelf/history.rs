@@ -2,7 +2,7 @@
 
 use super::line::{facts, saved};
 use super::list::Head;
-use crate::browser::element::{Part, View, el};
+use crate::browser::element::{Part, View, button, el};
 use crate::record::revision::Standing;
 use crate::record::{RecipeId, RevisionId};
 use crate::ui::state::state;
@@ -21,22 +21,17 @@ pub fn history(recipe: RecipeId, head: RevisionId) -> View {
         let id = revision.id;
         let text = saved(&revision);
         let label = format!("{} {text}", page.restore);
-        let restore = (id != head && standing == Standing::Kept).then(|| {
-            el("button")
-                .set("type", "button")
-                .set("aria-label", label)
-                .on_click(move || state.restore(id, head))
-                .add(page.restore)
-        });
+        let restore = (id != head && standing == Standing::Kept)
+            .then(|| button().set("aria-label", label).on_click(move || state.restore(id, head)).child(page.restore));
         let name = state.called(&name);
         let name = if standing == Standing::Removed { format!("{name}, {}", page.removed_mark) } else { name };
         let facts = facts(state, &revision);
         let name = if facts.is_empty() { name } else { format!("{name} · {facts}") };
-        el("li").add(el("span").add(text)).add(el("span").class("note").add(name)).add(restore)
+        el("li").child(el("span").child(text)).child(el("span").class("note").child(name)).child(restore)
     };
     el("ul")
         .class("revisions")
         .set("aria-label", page.history)
-        .add(revisions.into_iter().map(row).collect::<View>())
+        .child(revisions.into_iter().map(row).collect::<View>())
         .view()
 }

@@ -2,7 +2,7 @@
 
 use super::history;
 use super::list::{Head, Line};
-use crate::browser::element::{Part, View, el};
+use crate::browser::element::{Part, View, button, el};
 use crate::browser::page;
 use crate::domain::{Entry, Grade};
 use crate::quantity::Kind;
@@ -30,7 +30,7 @@ pub fn line(line: Line) -> View {
     let open = RwSignal::new(Open::Nothing);
     let name = state.called(&line.name);
     let (recipe, head) = (line.recipe, line.head.id);
-    let on_page = move || (state.from.get() == Some(head)).then(|| el("span").class("badge").add(page.on_page));
+    let on_page = move || (state.from.get() == Some(head)).then(|| el("span").class("badge").child(page.on_page));
     let facts = {
         let head = line.head.clone();
         memo(move || facts(state, &head))
@@ -40,23 +40,23 @@ pub fn line(line: Line) -> View {
         move || match open.get() {
             Open::Name => rename(state, head, now.clone(), open),
             Open::Nothing | Open::History => {
-                el("h2").set("id", format!("name-{recipe}")).add(name.clone()).text(" ").add(on_page).view()
+                el("h2").set("id", format!("name-{recipe}")).child(name.clone()).text(" ").child(on_page).view()
             }
         }
     };
     el("li")
         .class("line")
         .set("aria-labelledby", format!("name-{recipe}"))
-        .add(title)
-        .add(el("p").class("note saved").add(page.saved_on).text(" ").add(saved(&line.head)))
-        .add(el("p").class("facts").set("hidden", move || facts.with(String::is_empty)).add(move || facts.get()))
-        .add((!line.note.trim().is_empty()).then(|| el("p").class("remark").add(line.note.clone())))
-        .add((!line.tags.is_empty()).then(|| {
-            el("ul").class("tags").add(line.tags.iter().map(|tag| el("li").add(tag.clone())).collect::<View>())
+        .child(title)
+        .child(el("p").class("note saved").child(page.saved_on).text(" ").child(saved(&line.head)))
+        .child(el("p").class("facts").set("hidden", move || facts.with(String::is_empty)).child(move || facts.get()))
+        .child((!line.note.trim().is_empty()).then(|| el("p").class("remark").child(line.note.clone())))
+        .child((!line.tags.is_empty()).then(|| {
+            el("ul").class("tags").child(line.tags.iter().map(|tag| el("li").child(tag.clone())).collect::<View>())
         }))
-        .add((!line.others.is_empty()).then(|| heads(state, &line)))
-        .add(actions(state, &line, &name, open))
-        .add(move || (open.get() == Open::History).then(|| history::history(recipe, head)))
+        .child((!line.others.is_empty()).then(|| heads(state, &line)))
+        .child(actions(state, &line, &name, open))
+        .child(move || (open.get() == Open::History).then(|| history::history(recipe, head)))
         .view()
 }
 
@@ -91,32 +91,26 @@ fn heads(state: State, line: &Line) -> View {
     let head = |head: &Head| {
         let (id, text) = (head.id, saved(head));
         let label = format!("{} {text}", page.open);
-        let on_page = move || (state.from.get() == Some(id)).then(|| el("span").class("badge").add(page.on_page));
+        let on_page = move || (state.from.get() == Some(id)).then(|| el("span").class("badge").child(page.on_page));
         el("li")
-            .add(el("span").add(text))
-            .add(el("span").class("note").add(facts(state, head)).text(" ").add(on_page))
-            .add(
-                el("button")
-                    .set("type", "button")
-                    .set("aria-label", label)
-                    .on_click(move || state.take_from_shelf(id))
-                    .add(page.open),
-            )
+            .child(el("span").child(text))
+            .child(el("span").class("note").child(facts(state, head)).text(" ").child(on_page))
+            .child(button().set("aria-label", label).on_click(move || state.take_from_shelf(id)).child(page.open))
     };
     el("div")
         .class("finding unusual")
-        .add(
+        .child(
             el("p")
-                .add(mark(Grade::Unusual))
+                .child(mark(Grade::Unusual))
                 .text(" ")
-                .add(el("strong").add(page.versions))
+                .child(el("strong").child(page.versions))
                 .text(". ")
-                .add(page.versions_hint),
+                .child(page.versions_hint),
         )
-        .add(
+        .child(
             el("ul")
                 .class("revisions")
-                .add(std::iter::once(&line.head).chain(&line.others).map(head).collect::<View>()),
+                .child(std::iter::once(&line.head).chain(&line.others).map(head).collect::<View>()),
         )
         .view()
 }
@@ -136,50 +130,34 @@ fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> View 
     el("div")
         .class("actions")
         .set("hidden", move || open.get() == Open::Name)
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(
+            button()
                 .class("primary")
                 .set("aria-label", label(page.open))
                 .on_click(move || state.take_from_shelf(head))
-                .add(page.open),
+                .child(page.open),
         )
-        .add(
-            el("button")
-                .set("type", "button")
-                .set("aria-label", label(tools.rename))
-                .on_click(move || toggle(Open::Name))
-                .add(tools.rename),
-        )
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(button().set("aria-label", label(tools.rename)).on_click(move || toggle(Open::Name)).child(tools.rename))
+        .child(
+            button()
                 .set("aria-label", label(tools.duplicate))
                 .on_click(move || state.duplicate(head))
-                .add(tools.duplicate),
+                .child(tools.duplicate),
         )
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(
+            button()
                 .set("aria-label", label(tools.export))
                 .on_click(move || state.give_out_revision(head))
-                .add(tools.export),
+                .child(tools.export),
         )
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(
+            button()
                 .set("aria-label", label(page.history))
                 .set("aria-expanded", expanded)
                 .on_click(move || toggle(Open::History))
-                .add(page.history),
+                .child(page.history),
         )
-        .add(
-            el("button")
-                .set("type", "button")
-                .set("aria-label", label(tools.remove))
-                .on("click", remove)
-                .add(tools.remove),
-        )
+        .child(button().set("aria-label", label(tools.remove)).on("click", remove).child(tools.remove))
         .view()
 }
 
@@ -207,9 +185,9 @@ fn rename(state: State, head: crate::record::RevisionId, now: String, open: RwSi
     request_animation_frame(move || page::focus(&focused));
     el("div")
         .class("rename field")
-        .add(el("label").set("for", id.clone()).add(page.new_name))
-        .add(
-            el("div").class("box").add(
+        .child(el("label").set("for", id.clone()).child(page.new_name))
+        .child(
+            el("div").class("box").child(
                 el("input")
                     .set("id", id)
                     .set("type", "text")
@@ -225,14 +203,16 @@ fn rename(state: State, head: crate::record::RevisionId, now: String, open: RwSi
                     }),
             ),
         )
-        .add(el("div").class("says").set("id", says).add(move || {
-            missing.get().then(|| el("p").class("finding stop").add(mark(Grade::Stop)).text(" ").add(page.name_missing))
+        .child(el("div").class("says").set("id", says).child(move || {
+            missing
+                .get()
+                .then(|| el("p").class("finding stop").child(mark(Grade::Stop)).text(" ").child(page.name_missing))
         }))
-        .add(
+        .child(
             el("div")
                 .class("actions")
-                .add(el("button").set("type", "button").class("primary").on_click(move || save()).add(tools.rename))
-                .add(el("button").set("type", "button").on_click(move || open.set(Open::Nothing)).add(tools.cancel)),
+                .child(button().class("primary").on_click(save).child(tools.rename))
+                .child(button().on_click(move || open.set(Open::Nothing)).child(tools.cancel)),
         )
         .view()
 }

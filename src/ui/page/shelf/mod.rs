@@ -6,7 +6,7 @@ mod line;
 mod list;
 mod strays;
 
-use crate::browser::element::{Part, View, each, el};
+use crate::browser::element::{Part, View, button, each, el};
 use crate::record::summary::Order;
 use crate::ui::erased::{derive, memo};
 use crate::ui::field::choice::{self, Choice};
@@ -30,13 +30,13 @@ pub fn shelf() -> View {
         memo(move || state.shelf.with(|shelf| query.with(|query| list::find(shelf, query, order.get(), most.get()))));
     el("div")
         .class("shelf page")
-        .add(el("h1").add(page.title))
-        .add(
+        .child(el("h1").child(page.title))
+        .child(
             el("div")
                 .class("search")
-                .add(
-                    el("div").class("field").add(el("label").set("for", "shelf-search").add(page.search)).add(
-                        el("div").class("box").add(
+                .child(
+                    el("div").class("field").child(el("label").set("for", "shelf-search").child(page.search)).child(
+                        el("div").class("box").child(
                             el("input")
                                 .set("id", "shelf-search")
                                 .set("type", "search")
@@ -50,19 +50,19 @@ pub fn shelf() -> View {
                         ),
                     ),
                 )
-                .add(sort(state, order)),
+                .child(sort(state, order)),
         )
-        .add(el("p").class("count").set("role", "status").add(move || found.with(|found| count(state, found))))
-        .add(empty(state, found))
-        .add(el("ul").class("lines").set("aria-label", page.title).add(each(
+        .child(el("p").class("count").set("role", "status").child(move || found.with(|found| count(state, found))))
+        .child(empty(state, found))
+        .child(el("ul").class("lines").set("aria-label", page.title).child(each(
             move || found.with(|found| found.lines.clone()),
             list::Line::key,
-            move |line| line::line(line),
+            line::line,
         )))
-        .add(more(state, found, most))
-        .add(removed(state, found))
-        .add(files::files())
-        .add(strays::strays())
+        .child(more(state, found, most))
+        .child(removed(state, found))
+        .child(files::files())
+        .child(strays::strays())
         .view()
 }
 
@@ -81,9 +81,9 @@ fn empty(state: State, found: Memo<Found>) -> View {
     el("p")
         .class("empty")
         .set("hidden", move || found.with(|found| found.all > 0))
-        .add(el("strong").add(page.empty))
+        .child(el("strong").child(page.empty))
         .text(" ")
-        .add(page.empty_hint)
+        .child(page.empty_hint)
         .view()
 }
 
@@ -113,10 +113,10 @@ fn more(state: State, found: Memo<Found>, most: RwSignal<usize>) -> View {
     let button = move || {
         (left.get() > 0).then(|| {
             let show = move |_| most.update(|most| *most += AT_ONCE);
-            el("button").set("type", "button").on("click", show).add((state.words.shelf_page.more)(left.get()))
+            button().on("click", show).child((state.words.shelf_page.more)(left.get()))
         })
     };
-    el("div").class("actions").add(button).view()
+    el("div").class("actions").child(button).view()
 }
 
 /// What was removed can be put back, later as well.
@@ -129,28 +129,24 @@ fn removed(state: State, found: Memo<Found>) -> View {
         let line = |(recipe, name, at): (_, String, u64)| {
             let name = state.called(&name);
             let label = format!("{} {name}", page.put_back);
-            el("li").add(el("span").add(name)).add(el("span").class("note").add(crate::ui::part::save::when(at))).add(
-                el("button")
-                    .set("type", "button")
-                    .set("aria-label", label)
-                    .on_click(move || state.put_back(recipe))
-                    .add(page.put_back),
-            )
+            el("li")
+                .child(el("span").child(name))
+                .child(el("span").class("note").child(crate::ui::part::save::when(at)))
+                .child(button().set("aria-label", label).on_click(move || state.put_back(recipe)).child(page.put_back))
         };
         lines.into_iter().map(line).collect::<View>()
     };
     el("section")
         .set("hidden", move || count.get() == 0)
-        .add(
-            el("button")
-                .set("type", "button")
+        .child(
+            button()
                 .set("aria-expanded", move || if open.get() { "true" } else { "false" })
                 .on_click(move || open.update(|open| *open = !*open))
-                .add(page.removed_ones)
+                .child(page.removed_ones)
                 .text(" (")
-                .add(move || count.get().to_string())
+                .child(move || count.get().to_string())
                 .text(")"),
         )
-        .add(move || open.get().then(|| el("ul").class("revisions").add(lines())))
+        .child(move || open.get().then(|| el("ul").class("revisions").child(lines())))
         .view()
 }

@@ -1,16 +1,13 @@
 //! English.
 
 mod balance;
-#[cfg(not(target_arch = "wasm32"))]
 mod bench;
 mod caution;
-#[cfg(not(target_arch = "wasm32"))]
 mod compare;
 mod field;
 mod figure;
 mod finding;
 mod help;
-#[cfg(not(target_arch = "wasm32"))]
 mod line;
 mod make_up;
 mod mix;
@@ -61,11 +58,8 @@ pub static ENGLISH: Words = Words {
     unread: record::unread,
     store: record::store,
     unsaved: record::unsaved,
-    #[cfg(not(target_arch = "wasm32"))]
     bench: bench::BENCH,
-    #[cfg(not(target_arch = "wasm32"))]
     compare: compare::COMPARE,
-    #[cfg(not(target_arch = "wasm32"))]
     line: line::LINE,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,

@@ -1,0 +1,9 @@
+//! The page.
+
+use crate::browser::element::{Part, View, el};
+use crate::ui::state::state;
+
+/// The page.
+pub fn bench() -> View {
+    el("div").child(el("h1").child(state().words.tools.bench)).view()
+}
