@@ -11,12 +11,6 @@ pub struct Tools {
     pub skip_to_content: &'static str,
     pub pages: &'static str,
     pub recipe: &'static str,
-    /// The page at the line.
-    pub line: &'static str,
-    /// The page of trial boards.
-    pub bench: &'static str,
-    /// The page of comparisons.
-    pub compare: &'static str,
     pub line: &'static str,
     pub bench: &'static str,
     pub compare: &'static str,
