@@ -7,7 +7,7 @@ use super::route::Page;
 use super::state::{State, provide};
 use crate::browser::element::{self, Part, View, el, many};
 use crate::browser::{hash, page as browser, theme};
-use crate::ui::erased::memo;
+use crate::ui::signal::{effect, memo};
 use leptos::prelude::*;
 
 /// Puts the app into the page's body.
@@ -60,7 +60,7 @@ fn follow_address(state: State) {
     let read = move || state.page.set(Page::of(&hash::read()));
     read();
     window_event_listener(leptos::ev::hashchange, move |_| read());
-    Effect::new(move |_| {
+    effect(move || {
         let words = state.words;
         let page = match state.page.get() {
             Page::Recipe => state.title.with(|title| title.name.clone()),
@@ -96,5 +96,5 @@ fn listen_to_keys(state: State) {
 /// The scheme chosen, for the sheet to follow; without a choice the device's.
 fn follow_theme(state: State) {
     let chosen = memo(move || state.settings.with(|settings| settings.theme));
-    Effect::new(move |_| theme::apply(chosen.get()));
+    effect(move || theme::apply(chosen.get()));
 }

@@ -6,6 +6,7 @@
 //!
 //! What has to be dosed is worked out and painted first, all the rest right after that paint.
 
+use crate::ui::signal::{RwSignal, Signal, effect};
 use leptos::prelude::*;
 use std::sync::Arc;
 use std::time::Duration;
@@ -42,7 +43,7 @@ impl Default for Cells {
 impl Cells {
     /// Works all cells out anew whenever what `track` follows changes.
     pub fn follow(self, track: impl Fn() + 'static) {
-        Effect::new(move |_| {
+        effect(move || {
             track();
             self.refresh(Turn::First);
             if !self.waiting.get_value() {

@@ -18,7 +18,7 @@ use crate::record::open_draft::OpenDraft;
 use crate::record::revision::{Stamp, Standing, Title};
 use crate::record::shelf::{DRAFT, MIX, SETTINGS, SaveError, Unread};
 use crate::record::{Revision, RevisionId, Settings, Shelf, Store, StoreError};
-use crate::ui::erased::memo;
+use crate::ui::signal::{Memo, effect, memo, when_settled};
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 use std::time::Duration;
@@ -112,11 +112,13 @@ pub fn keep(state: State) {
     if let Some(listeners) = event::on_leave(move || keep_open(state)) {
         listeners.into_iter().for_each(event::Listener::forget);
     }
-    Effect::new(move |before: Option<()>| {
+    let mut read = state.settings.get_untracked();
+    effect(move || {
         let settings = state.settings.get();
-        if before.is_some() {
+        if settings != read {
             let kept = state.shelf.with_untracked(|shelf| shelf.keep_settings(&settings));
             note(state, kept);
+            read = settings;
         }
     });
     follow_other_tabs(state);
@@ -125,14 +127,7 @@ pub fn keep(state: State) {
 
 /// Does something when what `track` follows has changed and then stood still for a while.
 fn later(track: impl Fn() + 'static, act: impl Fn() + Copy + 'static) {
-    Effect::new(move |before: Option<Option<TimeoutHandle>>| {
-        track();
-        let first = before.is_none();
-        if let Some(handle) = before.flatten() {
-            handle.clear();
-        }
-        if first { None } else { set_timeout_with_handle(act, PAUSE).ok() }
-    });
+    when_settled(PAUSE, track, act);
 }
 
 fn keep_open(state: State) {

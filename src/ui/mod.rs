@@ -21,13 +21,13 @@ mod app;
 #[cfg(target_arch = "wasm32")]
 mod cells;
 #[cfg(target_arch = "wasm32")]
-mod erased;
-#[cfg(target_arch = "wasm32")]
 mod keep;
 #[cfg(target_arch = "wasm32")]
 mod page;
 #[cfg(target_arch = "wasm32")]
 mod part;
+#[cfg(target_arch = "wasm32")]
+mod signal;
 #[cfg(target_arch = "wasm32")]
 mod state;
 #[cfg(target_arch = "wasm32")]

@@ -11,7 +11,7 @@ use crate::quantity::{Kind, Unit, Units};
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
 use crate::record::{RevisionId, Settings, Shelf, Store};
-use crate::ui::erased::memo;
+use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -147,7 +147,7 @@ impl State {
         let opened = RwSignal::new(0);
         let outcome = memo(move || draft.with(work_out));
         let settled = RwSignal::new(None::<Case>);
-        let shown = Memo::new(move |before: Option<&Shown>| {
+        let shown = memo_after(move |before: Option<&Shown>| {
             let opened = opened.get();
             outcome.with(|outcome| match (&outcome.case, before) {
                 (None, Some(before)) if before.opened == opened => {

@@ -9,8 +9,8 @@ use crate::domain::finding::What;
 use crate::domain::limit::Limit;
 use crate::domain::{Entry, Grade};
 use crate::quantity::{Amount, Kind, format};
-use crate::ui::erased::memo;
 use crate::ui::part::finding::told;
+use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{State, state};
 use crate::ui::text::{FieldWords, Loose, unit_shown};
 use leptos::prelude::*;
@@ -101,7 +101,7 @@ pub fn number(this: LooseBox) -> View {
                             }
                         }),
                 )
-                .child(unit_choice(state, Signal::stored(name), &id, kind_of.into(), unit.into())),
+                .child(unit_choice(state, Signal::stored(name), &id, kind_of, unit)),
         )
         .child(
             el("p")

@@ -7,8 +7,8 @@ use crate::browser::page;
 use crate::domain::check::limit_of;
 use crate::domain::{Draft, Field, Grade, Place};
 use crate::quantity::{Kind, Unit, Units, format};
-use crate::ui::erased::derive;
 use crate::ui::part::finding::says;
+use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{Said, Session, State, state};
 use crate::ui::text::{FieldWords, unit_shown};
 use leptos::prelude::*;
@@ -196,9 +196,9 @@ pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Signal<Ki
         if !several() {
             return el("span").class("unit").set("aria-hidden", "true").child(move || symbol(unit.get())).view();
         }
-        let name = derive(move || format!("{} {}", state.words.tools.unit_of, name.with(|name| lower_first(name))));
-        let choices = derive(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
-        let now = derive(move || unit.get().symbol().to_owned());
+        let name = memo(move || format!("{} {}", state.words.tools.unit_of, name.with(|name| lower_first(name))));
+        let choices = memo(move || kind.get().units().map(|unit| (unit.symbol().to_owned(), symbol(unit))).collect());
+        let now = memo(move || unit.get().symbol().to_owned());
         let choose = Callback::new(move |symbol: String| {
             if let Some(unit) = Unit::from_symbol(&symbol) {
                 state.settings.update(|settings| settings.units.choose(kind.get_untracked(), unit));

@@ -1,6 +1,7 @@
 //! Boxes for words.
 
 use crate::browser::element::{Part, View, el};
+use crate::ui::signal::Signal;
 use crate::ui::state::{Session, state};
 use leptos::prelude::*;
 

@@ -7,7 +7,6 @@ use crate::record::revision::Standing;
 use crate::record::{RecipeId, Refusal, RevisionId, StoreError};
 use crate::ui::part::find::on_recipe;
 use crate::ui::state::State;
-use leptos::prelude::*;
 
 /// What became of a file that was taken in.
 pub enum Imported {

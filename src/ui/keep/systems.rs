@@ -4,7 +4,6 @@ use crate::record::SystemId;
 use crate::record::revision::Standing;
 use crate::record::system::{BinderSystem, SystemContent};
 use crate::ui::state::State;
-use leptos::prelude::*;
 
 impl State {
     /// Saves the recipe's liquids as a system of that name. One that has the name already is saved

@@ -2,11 +2,9 @@
 
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::{Figure, Grade};
-use crate::ui::erased::derive;
 use crate::ui::part::figure;
+use crate::ui::signal::{RwSignal, memo, when_settled};
 use crate::ui::state::state;
-use leptos::leptos_dom::helpers::TimeoutHandle;
-use leptos::prelude::*;
 use std::time::Duration;
 
 /// A result is read out when nothing was typed for so long.
@@ -32,15 +30,19 @@ pub fn announce() -> View {
         format!("{}{}{}", words.announce, named(Figure::WaterDose), named(Figure::MatWet))
     });
     let said = RwSignal::new(String::new());
-    later(QUIET, sentence, move |sentence| said.set(sentence));
-    let told = derive(move || {
+    when_settled(QUIET, move || sentence.track(), move || said.set(sentence.get_untracked()));
+    let told = memo(move || {
         state.notice.with(|notice| notice.as_ref().map_or_else(String::new, |notice| notice.words.clone()))
     });
-    later(SEEN, told, move |_| {
-        if state.notice.with(|notice| notice.as_ref().is_some_and(|notice| !notice.stays)) {
-            state.notice.set(None);
-        }
-    });
+    when_settled(
+        SEEN,
+        move || told.track(),
+        move || {
+            if state.notice.with(|notice| notice.as_ref().is_some_and(|notice| !notice.stays)) {
+                state.notice.set(None);
+            }
+        },
+    );
     let undo = move || {
         state.notice.get().and_then(|notice| notice.undo).map(|undo| {
             let take_back = move |_| {
@@ -67,16 +69,4 @@ pub fn announce() -> View {
             .view(),
     ])
     .view()
-}
-
-/// Does something with a text some time after it last changed. Nothing is done with the first one.
-fn later(wait: Duration, text: Signal<String>, act: impl Fn(String) + Copy + 'static) {
-    Effect::new(move |before: Option<Option<TimeoutHandle>>| {
-        let text = text.get();
-        let first = before.is_none();
-        if let Some(handle) = before.flatten() {
-            handle.clear();
-        }
-        if first { None } else { set_timeout_with_handle(move || act(text.clone()), wait).ok() }
-    });
 }

@@ -5,7 +5,6 @@ use crate::browser::element::{Part, View, el};
 use crate::ui::route::Page;
 use crate::ui::state::{State, state};
 use crate::ui::text::Words;
-use leptos::prelude::*;
 
 /// The name of a page.
 #[must_use]

@@ -4,9 +4,9 @@ use super::working;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::Figure;
 use crate::quantity::{Amount, Unit, format};
+use crate::ui::signal::{RwSignal, Signal};
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
-use leptos::prelude::*;
 
 /// How much room a figure takes.
 #[derive(Clone, Copy, PartialEq, Eq)]

@@ -6,9 +6,9 @@ use crate::domain::{Field, LiquidField, Station};
 use crate::record::RevisionId;
 use crate::record::revision::Standing;
 use crate::record::summary::Listed;
-use crate::ui::erased::memo;
 use crate::ui::part::bar::page_name;
 use crate::ui::route::Page;
+use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 

@@ -1,7 +1,7 @@
 //! What is folded away until somebody asks for it, and not made before.
 
 use crate::browser::element::{Part, View, el};
-use leptos::prelude::*;
+use crate::ui::signal::RwSignal;
 
 /// A fold. What is in it is made when it is first opened, and stays.
 pub fn fold(title: &'static str, inside: impl Fn() -> View + Send + 'static) -> View {

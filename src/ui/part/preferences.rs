@@ -4,8 +4,8 @@ use crate::browser::element::{Part, View, el};
 use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::System;
 use crate::record::settings::Theme;
-use crate::ui::erased::derive;
 use crate::ui::field::choice::{Choice, labelled, select};
+use crate::ui::signal::{Signal, memo};
 use crate::ui::state::state;
 use leptos::prelude::*;
 
@@ -46,7 +46,7 @@ fn system() -> View {
         label: words.tools.units,
         choices: vec![("metric", (words.system)(System::Metric)), ("us", (words.system)(System::Us))],
     };
-    let now = derive(move || if state.units.get().system == System::Us { "us" } else { "metric" }.to_owned());
+    let now = memo(move || if state.units.get().system == System::Us { "us" } else { "metric" }.to_owned());
     let choose = Callback::new(move |value: String| {
         let system = if value == "us" { System::Us } else { System::Metric };
         state.settings.update(|settings| settings.units.set_system(system));
@@ -62,7 +62,7 @@ fn mark() -> View {
         label: tools.decimal_mark,
         choices: vec![("point", tools.point), ("comma", tools.comma)],
     };
-    let now = derive(move || if state.units.get().mark == DecimalMark::Comma { "comma" } else { "point" }.to_owned());
+    let now = memo(move || if state.units.get().mark == DecimalMark::Comma { "comma" } else { "point" }.to_owned());
     let choose = Callback::new(move |value: String| {
         let mark = if value == "comma" { DecimalMark::Comma } else { DecimalMark::Point };
         state.settings.update(|settings| settings.units.mark = mark);
@@ -78,7 +78,7 @@ fn theme() -> View {
         label: tools.theme,
         choices: vec![("system", tools.theme_system), ("light", tools.theme_light), ("dark", tools.theme_dark)],
     };
-    let now = derive(move || {
+    let now = memo(move || {
         match state.settings.with(|settings| settings.theme) {
             Theme::System => "system",
             Theme::Light => "light",
@@ -102,7 +102,7 @@ fn currency() -> View {
     short_text(
         "currency",
         state.words.tools.currency,
-        state.currency.into(),
+        state.currency,
         Callback::new(move |text: String| {
             state.settings.update(|settings| settings.currency = text);
         }),
@@ -111,7 +111,7 @@ fn currency() -> View {
 
 fn initials() -> View {
     let state = state();
-    let now = derive(move || state.settings.with(|settings| settings.initials.clone()));
+    let now = memo(move || state.settings.with(|settings| settings.initials.clone()));
     short_text(
         "initials",
         state.words.tools.initials,

@@ -9,6 +9,7 @@ use crate::ui::field::number_text::{in_box, reading};
 use crate::ui::part::figure::{joined, text, with_unit};
 use crate::ui::part::finding::says;
 use crate::ui::part::working::figure_name;
+use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
 use leptos::ev;

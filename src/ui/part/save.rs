@@ -5,7 +5,6 @@ use crate::browser::clock;
 use crate::browser::element::{Part, View, el};
 use crate::domain::Grade;
 use crate::ui::state::state;
-use leptos::prelude::*;
 
 /// The box for the recipe's name.
 pub const NAME: &str = "recipe-name";

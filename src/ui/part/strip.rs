@@ -9,8 +9,8 @@ use crate::quantity::{Amount, Kind};
 use crate::ui::chart::legs::legs;
 use crate::ui::chart::strip_layout::{HEIGHT, Leg, Outlines, Stream, WIDTH, outlines};
 use crate::ui::part::figure::with_unit;
+use crate::ui::signal::{RwSignal, Signal, effect};
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 
 /// The strip: a button a station over the drawing, and the same as a table.
 pub fn strip() -> View {
@@ -44,7 +44,7 @@ fn passing(state: State) -> Vec<Leg> {
 fn drawing(legs: Signal<Vec<Leg>>, none: Signal<bool>) -> View {
     let width = WIDTH * Station::ALL.len() as f64;
     let drawn = RwSignal::new(Outlines::default());
-    Effect::new(move |_| drawn.set(legs.with(|legs| outlines(legs))));
+    effect(move || drawn.set(legs.with(|legs| outlines(legs))));
     let path = move |class: &'static str, outline: fn(&Outlines) -> &String| {
         svg("path").class(class).set("d", move || drawn.with(|all| outline(all).clone()))
     };

@@ -4,7 +4,6 @@ use super::finding::mark;
 use crate::browser::element::{Part, View, button, el};
 use crate::domain::Grade;
 use crate::ui::state::{Trouble, WayOut, state};
-use leptos::prelude::*;
 
 /// The trouble, until it is mended or closed.
 pub fn trouble() -> View {

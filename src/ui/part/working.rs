@@ -9,7 +9,6 @@ use crate::ui::math::{Style, letters, numbers, symbol};
 use crate::ui::part::figure::{joined, with_unit};
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
-use leptos::prelude::*;
 
 /// The working of a figure of the result shown. It follows the result while it is open.
 pub fn view(figure: Figure) -> View {

@@ -8,11 +8,10 @@ use crate::domain::mix::{Isocyanate, MixField, formaldehyde_ratio, isocyanate as
 use crate::domain::molar_mass::Substance;
 use crate::quantity::format::significant;
 use crate::quantity::{Amount, Kind};
-use crate::ui::erased::memo;
 use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
+use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 use uom::si::molar_mass::gram_per_mole;
 
 /// What an NCO content stands for.

@@ -10,13 +10,12 @@ use crate::domain::mix::{
 };
 use crate::domain::{Draft, Grade};
 use crate::quantity::{Amount, Kind};
-use crate::ui::erased::memo;
 use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
 use crate::ui::route::Page;
+use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 
 /// The section.
 pub fn glue() -> View {

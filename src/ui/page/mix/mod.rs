@@ -9,9 +9,9 @@ mod solution;
 
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::mix::{AmountWay, MixDraft, MixField};
-use crate::ui::erased::{derive, memo};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
+use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 
@@ -36,7 +36,7 @@ fn field(state: State, field: MixField) -> View {
         named: None,
         kind: field.kind(),
         limit: field.limit(),
-        entry: derive(move || state.mix.with(|mix| mix.entry(field).clone())),
+        entry: memo(move || state.mix.with(|mix| mix.entry(field).clone())),
         put: Callback::new(move |entry| state.mix.update(|mix| *mix.entry_mut(field) = entry)),
     })
 }
@@ -58,7 +58,7 @@ fn choose<T: Copy + PartialEq + Send + Sync + 'static>(
         .enumerate()
         .map(|(at, words)| (at.to_string(), words))
         .collect();
-    let now = derive(move || {
+    let now = memo(move || {
         let now = state.mix.with(now);
         offered.iter().position(|each| *each == now).unwrap_or(0).to_string()
     });

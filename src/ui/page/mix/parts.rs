@@ -5,9 +5,9 @@ use crate::browser::element::{Part, View, each, el};
 use crate::domain::glue_batch::{Batch, GlueError};
 use crate::domain::mix::{Candidate, PartKey, SHARE, ShareWay, TankPart, Trouble};
 use crate::quantity::{Amount, Kind};
-use crate::ui::erased::{derive, memo};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::part::figure::with_unit;
+use crate::ui::signal::{Memo, memo};
 use crate::ui::state::{State, state};
 use crate::ui::text::FieldWords;
 use leptos::prelude::*;
@@ -87,7 +87,7 @@ fn part_line(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, (
 fn share_box(state: State, at: usize, key: PartKey, name: Memo<String>) -> View {
     let page = &state.words.mix_page;
     let own = key.clone();
-    let entry = derive(move || {
+    let entry = memo(move || {
         let part = state.mix.with(|mix| mix.part(&own).cloned());
         part.unwrap_or_else(|| TankPart::untouched(own.clone())).share
     });

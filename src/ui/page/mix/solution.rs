@@ -8,12 +8,11 @@ use crate::domain::solute::Solute;
 use crate::domain::wanted::Wanted;
 use crate::domain::{Caution, Grade};
 use crate::quantity::{Amount, Kind};
-use crate::ui::erased::memo;
 use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::told;
+use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 
 /// The section.
 pub fn solution() -> View {

@@ -7,7 +7,6 @@ use crate::ui::part::figure::{self, Size};
 use crate::ui::part::fold::fold;
 use crate::ui::part::strip;
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 
 /// The figures of a station.
 pub fn group(station: Station) -> View {

@@ -5,7 +5,6 @@ use crate::browser::page;
 use crate::domain::{Caution, Grade, Place, cautions};
 use crate::ui::part::finding::says;
 use crate::ui::state::{Said, State, state};
-use leptos::prelude::*;
 
 /// The findings, the gravest first, then the cautions.
 pub fn all() -> View {

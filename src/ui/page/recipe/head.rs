@@ -2,10 +2,10 @@
 
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::{clock, page, print};
-use crate::ui::erased::{derive, memo};
 use crate::ui::field::text;
 use crate::ui::keep;
 use crate::ui::part::save;
+use crate::ui::signal::memo;
 use crate::ui::state::{Session, State, state};
 use leptos::prelude::*;
 
@@ -13,7 +13,7 @@ use leptos::prelude::*;
 pub fn head() -> View {
     let state = state();
     let words = &state.words.recipe_page;
-    let name = derive(move || state.title.with(|title| title.name.clone()));
+    let name = memo(move || state.title.with(|title| title.name.clone()));
     el("section")
         .class("head")
         .set("aria-label", words.title)
@@ -142,7 +142,7 @@ fn actions(state: State) -> View {
 }
 
 fn note(state: State) -> View {
-    let now = derive(move || state.title.with(|title| title.note.clone()));
+    let now = memo(move || state.title.with(|title| title.note.clone()));
     let put = Callback::new(move |text: String| {
         state.edit_title(Session::Note, &mut |title| title.note.clone_from(&text));
     });
@@ -151,7 +151,7 @@ fn note(state: State) -> View {
 
 /// The tags in one box, with commas between them. What is typed stays as it is until the box is left.
 fn tags(state: State) -> View {
-    let now = derive(move || state.title.with(|title| title.tags.join(", ")));
+    let now = memo(move || state.title.with(|title| title.tags.join(", ")));
     el("div")
         .class("field wide")
         .child(el("label").set("for", "recipe-tags").child(state.words.recipe_page.tags))

@@ -8,6 +8,7 @@ use crate::domain::{Field, Finding, Grade, Place, Station};
 use crate::ui::field::choice::labelled;
 use crate::ui::field::number::number;
 use crate::ui::part::finding::{mark, says};
+use crate::ui::signal::Signal;
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 

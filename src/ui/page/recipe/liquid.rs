@@ -8,12 +8,12 @@ use crate::domain::{
     DoseWay, Draft, Entry, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance,
 };
 use crate::quantity::format;
-use crate::ui::erased::derive;
 use crate::ui::field::choice::{Choice, labelled};
 use crate::ui::field::number::number;
 use crate::ui::field::text;
 use crate::ui::part::figure;
 use crate::ui::part::finding::says;
+use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{Session, State, state};
 use leptos::prelude::*;
 
@@ -167,7 +167,7 @@ where
     T: Copy + PartialEq + Send + Sync + 'static,
 {
     let choices = all.iter().enumerate().map(|(at, each)| (at.to_string(), words(*each).to_owned())).collect();
-    let now = derive(move || {
+    let now = memo(move || {
         let now = now.get();
         all.iter().position(|each| Some(*each) == now).map(|at| at.to_string()).unwrap_or_default()
     });

@@ -5,6 +5,7 @@ use crate::browser::element::{Part, View, button, each, el};
 use crate::browser::page;
 use crate::domain::library::{SystemKey, add_liquids};
 use crate::domain::{LiquidDraft, Role};
+use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 

@@ -15,8 +15,8 @@ mod sheet;
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::page;
 use crate::domain::Station;
-use crate::ui::erased::memo;
 use crate::ui::part::strip;
+use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::state;
 use leptos::prelude::*;
 

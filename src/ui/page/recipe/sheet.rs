@@ -7,7 +7,6 @@ use crate::quantity::{Kind, Unit};
 use crate::ui::part::figure::{self, Size};
 use crate::ui::part::finding::says;
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 
 /// What has to be set, in the order of addition, and what the mat then weighs.
 pub fn sheet() -> View {

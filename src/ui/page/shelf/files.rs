@@ -8,6 +8,7 @@ use crate::record::file::LARGEST;
 use crate::ui::keep::Imported;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
+use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
 use crate::ui::text::{Carrier, Message};
 use leptos::prelude::*;

@@ -6,7 +6,6 @@ use crate::browser::element::{Part, View, button, el};
 use crate::record::revision::Standing;
 use crate::record::{RecipeId, RevisionId};
 use crate::ui::state::state;
-use leptos::prelude::*;
 
 /// The saves, each but the last to be taken up again.
 pub fn history(recipe: RecipeId, head: RevisionId) -> View {

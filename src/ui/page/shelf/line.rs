@@ -6,12 +6,12 @@ use crate::browser::element::{Part, View, button, el};
 use crate::browser::page;
 use crate::domain::{Entry, Grade};
 use crate::quantity::Kind;
-use crate::ui::erased::memo;
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::announce::UNDO;
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
+use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 

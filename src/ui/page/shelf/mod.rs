@@ -8,8 +8,8 @@ mod strays;
 
 use crate::browser::element::{Part, View, button, each, el};
 use crate::record::summary::Order;
-use crate::ui::erased::{derive, memo};
 use crate::ui::field::choice::{self, Choice};
+use crate::ui::signal::{Memo, RwSignal, Signal, memo};
 use crate::ui::state::{State, state};
 use leptos::prelude::*;
 use list::Found;
@@ -96,7 +96,7 @@ fn sort(state: State, order: Memo<Order>) -> View {
         (Order::NameBackwards, "name-backwards", page.by_name_backwards),
     ];
     let choices: Vec<Choice> = orders.iter().map(|(_, key, words)| ((*key).to_owned(), (*words).to_owned())).collect();
-    let now = derive(move || {
+    let now = memo(move || {
         let found = orders.iter().find(|(each, ..)| *each == order.get());
         found.map_or_else(String::new, |(_, key, _)| (*key).to_owned())
     });

@@ -5,7 +5,6 @@ use crate::domain::Grade;
 use crate::ui::part::finding::mark;
 use crate::ui::state::state;
 use crate::ui::text::Message;
-use leptos::prelude::*;
 
 /// The records that cannot be read, and the texts that had to make room.
 pub fn strays() -> View {

@@ -1,0 +1,301 @@
+//! leptos's signals, with one piece of machine code for values of all types.
+//!
+//! leptos makes the whole of a signal anew for every type of value, which was an eighth of the
+//! download. Here every signal holds a [`Kept`], and only the cast to the value's own type is made for
+//! each.
+
+use leptos::leptos_dom::helpers::TimeoutHandle;
+use leptos::prelude as graph;
+use leptos::prelude::{Get as _, GetUntracked as _, Notify as _, Set as _, Track as _, UpdateUntracked as _};
+use std::any::Any;
+use std::marker::PhantomData;
+use std::sync::Arc;
+use std::time::Duration;
+
+/// A value of any type, and how two of that type are compared.
+#[derive(Clone)]
+struct Kept {
+    value: Arc<dyn Any + Send + Sync>,
+    same: fn(&dyn Any, &dyn Any) -> bool,
+}
+
+impl PartialEq for Kept {
+    fn eq(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.value, &other.value) || (self.same)(&*self.value, &*other.value)
+    }
+}
+
+impl Kept {
+    fn new<T: Send + Sync + 'static>(value: T) -> Self {
+        Self { value: Arc::new(value), same: |_, _| false }
+    }
+
+    fn compared<T: PartialEq + Send + Sync + 'static>(value: T) -> Self {
+        let same = |one: &dyn Any, other: &dyn Any| one.downcast_ref::<T>() == other.downcast_ref::<T>();
+        Self { value: Arc::new(value), same }
+    }
+}
+
+/// Where a readable value comes from.
+#[derive(Clone, Copy)]
+enum Source {
+    Set(graph::RwSignal<Kept>),
+    WorkedOut(graph::Memo<Kept>),
+}
+
+impl Source {
+    fn read(self) -> Kept {
+        match self {
+            Self::Set(signal) => signal.get(),
+            Self::WorkedOut(memo) => memo.get(),
+        }
+    }
+
+    fn read_untracked(self) -> Kept {
+        match self {
+            Self::Set(signal) => signal.get_untracked(),
+            Self::WorkedOut(memo) => memo.get_untracked(),
+        }
+    }
+
+    fn track(self) {
+        match self {
+            Self::Set(signal) => signal.track(),
+            Self::WorkedOut(memo) => memo.track(),
+        }
+    }
+}
+
+/// A value that can be read and followed.
+pub struct Signal<T> {
+    source: Source,
+    of: PhantomData<fn() -> T>,
+}
+
+/// A value that can be set.
+pub struct RwSignal<T> {
+    signal: graph::RwSignal<Kept>,
+    of: PhantomData<fn() -> T>,
+}
+
+/// A value worked out anew when what it has read changes. It tells nobody unless it is another one.
+pub type Memo<T> = Signal<T>;
+
+impl<T> Clone for Signal<T> {
+    fn clone(&self) -> Self {
+        *self
+    }
+}
+
+impl<T> Copy for Signal<T> {}
+
+impl<T> Clone for RwSignal<T> {
+    fn clone(&self) -> Self {
+        *self
+    }
+}
+
+impl<T> Copy for RwSignal<T> {}
+
+#[allow(clippy::unreachable, reason = "a signal of T never holds anything else")]
+fn cast<T: 'static>(kept: &Kept) -> &T {
+    match kept.value.downcast_ref() {
+        Some(value) => value,
+        None => unreachable!(),
+    }
+}
+
+impl<T: 'static> Signal<T> {
+    fn of(source: Source) -> Self {
+        Self { source, of: PhantomData }
+    }
+
+    /// What `read` makes of the value.
+    pub fn with<U>(self, read: impl FnOnce(&T) -> U) -> U {
+        read(cast(&self.source.read()))
+    }
+
+    /// As [`with`](Self::with), without following the value.
+    pub fn with_untracked<U>(self, read: impl FnOnce(&T) -> U) -> U {
+        read(cast(&self.source.read_untracked()))
+    }
+
+    /// Follows the value without reading it.
+    pub fn track(self) {
+        self.source.track();
+    }
+}
+
+impl<T: Clone + 'static> Signal<T> {
+    /// The value.
+    pub fn get(self) -> T {
+        self.with(T::clone)
+    }
+
+    /// The value, without following it.
+    pub fn get_untracked(self) -> T {
+        self.with_untracked(T::clone)
+    }
+}
+
+impl<T: Send + Sync + 'static> Signal<T> {
+    /// A value that stays.
+    pub fn stored(value: T) -> Self {
+        RwSignal::new(value).into()
+    }
+}
+
+impl<T: Send + Sync + 'static> RwSignal<T> {
+    /// A signal that holds `value`.
+    pub fn new(value: T) -> Self {
+        Self { signal: graph::RwSignal::new(Kept::new(value)), of: PhantomData }
+    }
+
+    fn readable(self) -> Signal<T> {
+        Signal::of(Source::Set(self.signal))
+    }
+
+    /// What `read` makes of the value.
+    pub fn with<U>(self, read: impl FnOnce(&T) -> U) -> U {
+        self.readable().with(read)
+    }
+
+    /// As [`with`](Self::with), without following the value.
+    pub fn with_untracked<U>(self, read: impl FnOnce(&T) -> U) -> U {
+        self.readable().with_untracked(read)
+    }
+
+    /// As [`with_untracked`](Self::with_untracked); `None` where the part of the page is gone that the signal belongs to.
+    pub fn try_with_untracked<U>(self, read: impl FnOnce(&T) -> U) -> Option<U> {
+        self.signal.try_get_untracked().map(|kept| read(cast(&kept)))
+    }
+
+    /// Follows the value without reading it.
+    pub fn track(self) {
+        self.signal.track();
+    }
+
+    /// Tells all that follow the value that it is another one.
+    pub fn notify(self) {
+        self.signal.notify();
+    }
+
+    /// Puts another value in its place.
+    pub fn set(self, value: T) {
+        self.signal.set(Kept::new(value));
+    }
+
+    /// As [`set`](Self::set); gives the value back where the part of the page is gone that the signal belongs to.
+    pub fn try_set(self, value: T) -> Option<()> {
+        self.signal.try_set(Kept::new(value)).map(|_| ())
+    }
+
+    /// Changes the value in its place.
+    pub fn update(self, change: impl FnOnce(&mut T)) {
+        self.try_update(change);
+    }
+
+    /// As [`update`](Self::update), without telling anybody.
+    pub fn update_untracked(self, change: impl FnOnce(&mut T)) {
+        self.try_update_untracked(change);
+    }
+
+    /// Changes the value in its place and gives what came of it; `None` where the part of the page is gone that
+    /// the signal belongs to, and within a reading of this very value.
+    pub fn try_update<U>(self, change: impl FnOnce(&mut T) -> U) -> Option<U> {
+        let changed = self.try_update_untracked(change);
+        if changed.is_some() {
+            self.notify();
+        }
+        changed
+    }
+
+    /// As [`try_update`](Self::try_update), without telling anybody.
+    pub fn try_update_untracked<U>(self, change: impl FnOnce(&mut T) -> U) -> Option<U> {
+        let (mut change, mut out) = (Some(change), None);
+        change_in_place(self.signal, &mut |value| {
+            if let (Some(value), Some(change)) = (value.downcast_mut(), change.take()) {
+                out = Some(change(value));
+            }
+        });
+        out
+    }
+}
+
+fn change_in_place(signal: graph::RwSignal<Kept>, change: &mut dyn FnMut(&mut dyn Any)) {
+    signal.try_update_untracked(|kept| {
+        if let Some(value) = Arc::get_mut(&mut kept.value) {
+            change(value);
+        }
+    });
+}
+
+impl<T: Clone + Send + Sync + 'static> RwSignal<T> {
+    /// The value.
+    pub fn get(self) -> T {
+        self.with(T::clone)
+    }
+
+    /// The value, without following it.
+    pub fn get_untracked(self) -> T {
+        self.with_untracked(T::clone)
+    }
+}
+
+impl<T: Send + Sync + 'static> From<RwSignal<T>> for Signal<T> {
+    fn from(signal: RwSignal<T>) -> Self {
+        signal.readable()
+    }
+}
+
+impl From<String> for Signal<String> {
+    fn from(text: String) -> Self {
+        Self::stored(text)
+    }
+}
+
+/// A value worked out anew when what it has read changes.
+pub fn memo<T: PartialEq + Send + Sync + 'static>(work_out: impl Fn() -> T + Send + Sync + 'static) -> Memo<T> {
+    memo_kept(Box::new(move |_| Kept::compared(work_out())))
+}
+
+/// As [`memo`], from the value before as well.
+pub fn memo_after<T: PartialEq + Send + Sync + 'static>(
+    work_out: impl Fn(Option<&T>) -> T + Send + Sync + 'static,
+) -> Memo<T> {
+    memo_kept(Box::new(move |before| Kept::compared(work_out(before.map(cast)))))
+}
+
+/// Works a value out from the one before.
+type WorkOut = Box<dyn Fn(Option<&Kept>) -> Kept + Send + Sync>;
+
+fn memo_kept<T: 'static>(work_out: WorkOut) -> Memo<T> {
+    fn inner(work_out: WorkOut) -> graph::Memo<Kept> {
+        graph::Memo::new(work_out)
+    }
+    Signal::of(Source::WorkedOut(inner(work_out)))
+}
+
+/// Does `act` soon, and again whenever a signal it has read changes.
+pub fn effect(act: impl FnMut() + 'static) {
+    fn inner(mut act: Box<dyn FnMut()>) {
+        graph::Effect::new(move |_: Option<()>| act());
+    }
+    inner(Box::new(act));
+}
+
+/// Does `act` once what `track` follows has changed and then stayed for `wait`.
+pub fn when_settled(wait: Duration, track: impl Fn() + 'static, act: impl Fn() + Copy + 'static) {
+    let mut before: Option<Option<TimeoutHandle>> = None;
+    effect(move || {
+        track();
+        let pending = match before.take() {
+            None => None,
+            Some(handle) => {
+                handle.iter().for_each(TimeoutHandle::clear);
+                graph::set_timeout_with_handle(act, wait).ok()
+            }
+        };
+        before = Some(pending);
+    });
+}
