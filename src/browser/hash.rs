@@ -7,6 +7,14 @@ pub fn read() -> String {
     hash.strip_prefix('#').unwrap_or(&hash).to_owned()
 }
 
+/// Puts `hash` in the place of what stands behind `#`: the browser's back button does not go there again.
+pub fn replace(hash: &str) {
+    if let Some(window) = web_sys::window() {
+        // As below.
+        drop(window.location().replace(&format!("#{hash}")));
+    }
+}
+
 /// Goes to `#hash`, as a step that the browser's back button undoes.
 pub fn go(hash: &str) {
     if let Some(window) = web_sys::window() {

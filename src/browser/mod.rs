@@ -11,6 +11,8 @@ pub mod event;
 pub mod file;
 /// The part of the address behind `#`.
 pub mod hash;
+/// Recipes in links.
+pub mod link;
 /// What the browser says about its user's habits.
 pub mod locale;
 /// Where the focus is, what is in view, and what the device answers to a media query.

@@ -113,7 +113,8 @@ pub(super) fn own_keys(fields: &mut Extra, kind: &str, version: u32, content: Va
     fields.insert("version".to_owned(), version.into());
 }
 
-fn canonical(mut value: Value) -> String {
+/// JSON without spaces and with sorted keys.
+pub(super) fn canonical(mut value: Value) -> String {
     value.sort_all_objects();
     value.to_string()
 }

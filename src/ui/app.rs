@@ -6,7 +6,7 @@ use super::part::{announce, bar, print, trouble};
 use super::route::Page;
 use super::state::{State, provide};
 use crate::browser::element::{self, Part, View, el, many};
-use crate::browser::{hash, page as browser, theme};
+use crate::browser::{hash, link, page as browser, theme};
 use crate::ui::signal::{effect, memo};
 use leptos::prelude::*;
 
@@ -57,7 +57,14 @@ fn body(page: Page) -> View {
 
 /// The page follows the address, and the window's title the page.
 fn follow_address(state: State) {
-    let read = move || state.page.set(Page::of(&hash::read()));
+    let read = move || {
+        let hash = hash::read();
+        if link::is_one(&hash) {
+            keep::link::open(state, hash);
+        } else {
+            state.page.set(Page::of(&hash));
+        }
+    };
     read();
     window_event_listener(leptos::ev::hashchange, move |_| read());
     effect(move || {

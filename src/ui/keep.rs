@@ -1,6 +1,7 @@
 //! Keeping: what is on the page survives a reload, a recipe is saved as a revision, and whatever the
 //! store refuses is told at once.
 
+pub mod link;
 mod shelf;
 mod systems;
 
@@ -106,7 +107,14 @@ pub fn keep(state: State) {
         state.at_hand()
     });
     // A memo that nobody reads would never be worked out.
-    later(move || open.with(|_| ()), move || keep_open(state));
+    later(
+        move || open.with(|_| ()),
+        move || {
+            keep_open(state);
+            link::refresh(state);
+        },
+    );
+    link::refresh(state);
     later(move || state.mix.track(), move || keep_mix(state));
     // Another tab may have kept its own since, and this page is what a reload brings back.
     if let Some(listeners) = event::on_leave(move || keep_open(state)) {

@@ -123,6 +123,8 @@ pub struct State {
     pub all_read: RwSignal<bool>,
     /// What went wrong with keeping things, until it goes right again.
     pub trouble: RwSignal<Option<Trouble>>,
+    /// The recipe as a link; `None` where the browser cannot make one.
+    pub link: RwSignal<Option<String>>,
     /// Whether a save waits for the recipe's name.
     pub naming: RwSignal<bool>,
     /// What is typed where solutions and glues are made up.
@@ -189,6 +191,7 @@ impl State {
             cells,
             all_read: RwSignal::new(false),
             trouble: RwSignal::new(trouble),
+            link: RwSignal::new(None),
             naming: RwSignal::new(false),
             mix,
             opened,

@@ -4,6 +4,7 @@
 mod faults;
 mod faulty;
 mod file;
+mod library;
 mod sample;
 mod search;
 mod shelf;

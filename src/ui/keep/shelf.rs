@@ -1,8 +1,9 @@
 //! What can be done with the recipes on the shelf. Each step is told, and can be taken back from
 //! there.
 
-use crate::browser::{file, page};
-use crate::record::file::RecipeFile;
+use crate::browser::{clock, file, page};
+use crate::record::file::{LARGEST, RecipeFile};
+use crate::record::library;
 use crate::record::revision::Standing;
 use crate::record::{RecipeId, Refusal, RevisionId, StoreError};
 use crate::ui::part::find::on_recipe;
@@ -123,6 +124,8 @@ impl State {
     pub fn import(&self, text: &str, fallback: &str) -> Imported {
         let mut recipe = match RecipeFile::read(text) {
             Ok(recipe) => recipe,
+            Err(Refusal::OtherKind { kind }) if kind == library::KIND => return self.merge(text),
+            Err(Refusal::TooLarge { .. }) if text.len() > LARGEST => return self.merge(text),
             Err(refusal) => return Imported::Refused(refusal),
         };
         self.read_records();
@@ -154,6 +157,39 @@ impl State {
         let state = *self;
         self.tell_undo((self.words.shelf_page.imported)(&name), move || state.remove(recipe));
         Imported::Kept
+    }
+
+    /// Saves everything that is kept to a file.
+    pub fn give_out_library(&self) {
+        let words = &self.words.shelf_page;
+        let name = format!("{}.json", words.library_name);
+        let made = self.shelf.with_untracked(|shelf| shelf.library_file());
+        let given = made.and_then(|(text, count)| {
+            file::give_out(&name, "application/json", &text).map(|()| count).map_err(StoreError::Other)
+        });
+        match given {
+            Ok(count) => {
+                self.settings.update(|settings| settings.copied_at = Some(clock::now()));
+                self.tell((words.library_given)(count, &name));
+            }
+            Err(why) => self.trouble.set(Some(super::of_store(&why))),
+        }
+    }
+
+    /// Takes in all of a library file that is not here yet.
+    fn merge(&self, text: &str) -> Imported {
+        self.read_records();
+        match self.shelf.try_update(|shelf| shelf.merge_file(text)) {
+            Some(Ok(merged)) => {
+                self.tell((self.words.shelf_page.merged)(merged.added, merged.known, merged.refused));
+                if let Some(why) = merged.stopped {
+                    super::note(*self, Err::<(), _>(why));
+                }
+                Imported::Kept
+            }
+            Some(Err(refusal)) => Imported::Refused(refusal),
+            None => Imported::NotKept,
+        }
     }
 
     /// Writes back what the store has lost and this tab still has.

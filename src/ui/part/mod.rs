@@ -3,6 +3,7 @@
 pub mod announce;
 pub mod bar;
 pub mod caution;
+pub mod code;
 pub mod figure;
 pub mod find;
 pub mod finding;

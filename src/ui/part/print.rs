@@ -6,6 +6,7 @@ use crate::browser::element::{Part, View, el};
 use crate::domain::draft::{FeedWay, WaterWay};
 use crate::domain::{Draft, Field, Figure, LiquidField, LiquidFigure, LiquidId, Station, cautions};
 use crate::ui::field::number_text::{in_box, reading};
+use crate::ui::part::code::code;
 use crate::ui::part::figure::{joined, text, with_unit};
 use crate::ui::part::finding::says;
 use crate::ui::part::working::figure_name;
@@ -45,9 +46,18 @@ fn paper(state: State) -> View {
                         .text(" ")
                         .child(env!("CARGO_PKG_VERSION")),
                 )
-                .child(el("p").class("sign").child(words.signature)),
+                .child(el("p").class("sign").child(words.signature))
+                .child(reopen(state)),
         )
         .view()
+}
+
+/// What opens this recipe again on another device.
+fn reopen(state: State) -> Option<View> {
+    let link = state.link.get_untracked()?;
+    // An address of this machine's own disk leads nowhere from elsewhere.
+    let code = (!link.starts_with("file:")).then(|| code(&link, state.words.recipe_page.code)).flatten()?;
+    Some(el("figure").child(code).child(el("figcaption").child(state.words.recipe_page.code_reopens)).view())
 }
 
 fn head(state: State) -> View {

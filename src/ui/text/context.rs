@@ -81,6 +81,8 @@ pub struct SystemWords {
 pub enum Carrier {
     /// A file that was chosen.
     File,
+    /// A link that was followed or pasted.
+    Link,
     /// A record in the browser's store.
     Record,
 }

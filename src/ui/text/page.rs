@@ -82,6 +82,15 @@ pub struct Tools {
 /// The recipe page.
 #[derive(Debug, Clone, Copy)]
 pub struct RecipePage {
+    pub pass_on: &'static str,
+    pub link: &'static str,
+    pub link_hint: &'static str,
+    pub no_link: &'static str,
+    pub copy_link: &'static str,
+    pub link_copied: &'static str,
+    pub link_not_copied: &'static str,
+    pub code: &'static str,
+    pub code_reopens: &'static str,
     pub title: &'static str,
     pub new: &'static str,
     pub name: &'static str,
@@ -173,6 +182,15 @@ pub struct RecipePage {
 /// The shelf.
 #[derive(Debug, Clone, Copy)]
 pub struct ShelfPage {
+    pub save_library: &'static str,
+    pub library_name: &'static str,
+    pub library_given: fn(usize, &str) -> String,
+    pub merged: fn(usize, usize, usize) -> String,
+    pub paste_link: &'static str,
+    pub open_link: &'static str,
+    pub no_link: &'static str,
+    pub no_link_mend: &'static str,
+    pub opened_link: fn(&str) -> String,
     pub title: &'static str,
     pub empty: &'static str,
     pub empty_hint: &'static str,

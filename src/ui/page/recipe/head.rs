@@ -1,13 +1,16 @@
 //! The head of the recipe page: what it is called, how it stands, and what can be done with it.
 
 use crate::browser::element::{Part, View, button, el};
-use crate::browser::{clock, page, print};
+use crate::browser::{clock, link, page, print};
 use crate::ui::field::text;
 use crate::ui::keep;
+use crate::ui::part::code::code;
+use crate::ui::part::fold::fold;
 use crate::ui::part::save;
 use crate::ui::signal::memo;
 use crate::ui::state::{Session, State, state};
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 
 /// Name, standing, and the buttons.
 pub fn head() -> View {
@@ -47,6 +50,7 @@ pub fn head() -> View {
         .child(actions(state))
         .child(standing(state))
         .child(example(state))
+        .child(pass_on(state))
         .child(
             el("details")
                 .class("more")
@@ -54,6 +58,36 @@ pub fn head() -> View {
                 .child(el("div").class("fields").child(note(state)).child(tags(state))),
         )
         .view()
+}
+
+/// The recipe as a link and as a code for another device's camera.
+fn pass_on(state: State) -> View {
+    let words = &state.words.recipe_page;
+    fold(words.pass_on, move || {
+        let copy = move || {
+            let Some(link) = state.link.get_untracked() else { return };
+            spawn_local(async move {
+                state.tell(if link::copy(&link).await { words.link_copied } else { words.link_not_copied });
+            });
+        };
+        let shown = move || {
+            let Some(link) = state.link.get() else { return el("p").child(words.no_link).view() };
+            let code = code(&link, words.code);
+            let box_of_link = el("input")
+                .set("id", "link")
+                .set("type", "text")
+                .set("readonly", true)
+                .set("aria-label", words.link)
+                .set("value", link);
+            el("div")
+                .class("pass-on")
+                .child(el("div").class("box").child(box_of_link))
+                .child(button().on_click(copy).child(words.copy_link))
+                .child(code)
+                .view()
+        };
+        el("div").child(el("p").class("note").child(words.link_hint)).child(shown).view()
+    })
 }
 
 /// What is on the screen at a first start is marked as what it is.

@@ -4,8 +4,8 @@ use crate::browser::element::{Part, View, button, el};
 use crate::browser::file::{self, ReadFileError};
 use crate::browser::storage;
 use crate::domain::Grade;
-use crate::record::file::LARGEST;
-use crate::ui::keep::Imported;
+use crate::record::library::LARGEST;
+use crate::ui::keep::{self, Imported};
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::signal::RwSignal;
@@ -67,11 +67,41 @@ pub fn files() -> View {
                         .on("change", take),
                 )
                 .child(el("label").class("button").set("for", "import").child(page.choose_file))
+                .child(button().on_click(move || state.give_out_library()).child(page.save_library))
                 .child(button().on("click", ask).child(page.persist)),
         )
         .child(el("div").set("id", "import-says").set("role", "alert").child(says))
+        .child(paste_link(state))
         .child(el("p").child(page.copy_hint).text(" ").child(copied))
         .child(el("p").child(room))
+        .view()
+}
+
+/// A link that came by mail or was read by a camera.
+fn paste_link(state: State) -> View {
+    let page = &state.words.shelf_page;
+    let text = RwSignal::new(String::new());
+    let open = move || {
+        let link = text.get_untracked();
+        if !link.trim().is_empty() {
+            keep::link::open(state, link);
+        }
+    };
+    let input = el("input")
+        .set("id", "paste-link")
+        .set("type", "text")
+        .set("autocomplete", "off")
+        .set("spellcheck", "false")
+        .on("input", move |event| text.set(event_target_value(&event)))
+        .on_key(move |event| {
+            if event.key() == "Enter" {
+                open();
+            }
+        });
+    el("div")
+        .class("field")
+        .child(el("label").set("for", "paste-link").child(page.paste_link))
+        .child(el("div").class("box").child(input).child(button().on_click(open).child(page.open_link)))
         .view()
 }
 

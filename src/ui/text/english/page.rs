@@ -77,6 +77,15 @@ pub(super) const TOOLS: Tools = Tools {
 };
 
 pub(super) const RECIPE: RecipePage = RecipePage {
+    pass_on: "Link and code to pass on",
+    link: "Link to this recipe",
+    link_hint: "The whole recipe is in the link itself, behind the #. It is sent to no server.",
+    no_link: "This browser cannot make a link. Save the recipe to a file instead.",
+    copy_link: "Copy the link",
+    link_copied: "The link is on the clipboard.",
+    link_not_copied: "The browser does not let the app copy. Mark the link and copy it yourself.",
+    code: "QR code of the link",
+    code_reopens: "Opens this recipe on another device",
     title: "Recipe",
     new: "New recipe",
     name: "Name",

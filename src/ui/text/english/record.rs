@@ -21,10 +21,11 @@ fn kilobytes(bytes: usize) -> String {
 pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
     let subject = match carrier {
         Carrier::File => "The file",
+        Carrier::Link => "The link",
         Carrier::Record => "The stored record",
     };
     let keep = match carrier {
-        Carrier::File => "Nothing on the page or on the shelf was changed.",
+        Carrier::File | Carrier::Link => "Nothing on the page or on the shelf was changed.",
         Carrier::Record => "It is kept as it is; save it to a file before anything else.",
     };
     let (what, mend) = match refusal {

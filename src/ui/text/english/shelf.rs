@@ -22,6 +22,22 @@ fn megabytes(bytes: usize) -> String {
 }
 
 pub(super) const SHELF: ShelfPage = ShelfPage {
+    save_library: "Save everything to a file",
+    library_name: "haulm-library",
+    library_given: |count, file| format!("{} saved to the file {file}.", records(count)),
+    merged: |added, known, refused| {
+        let refused = if refused == 0 {
+            String::new()
+        } else {
+            format!(" {} of the file cannot be read and were left out.", records(refused))
+        };
+        format!("{} added, {} here already.{refused} Nothing was overwritten.", records(added), records(known))
+    },
+    paste_link: "Link to a recipe",
+    open_link: "Open the link",
+    no_link: "There is no recipe in this link, or it was cut off on the way.",
+    no_link_mend: "Ask for it again, and copy the whole of it.",
+    opened_link: |name| format!("«{name}» from the link is open, and not saved yet. Undo brings back what was here."),
     title: "Shelf",
     empty: "Nothing saved yet",
     empty_hint: "Save a recipe and it stands here, in this browser only.",

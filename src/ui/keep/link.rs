@@ -1,0 +1,44 @@
+//! The recipe on the page as a link, and the other way round.
+
+use crate::browser::{hash, link};
+use crate::record::file::RecipeFile;
+use crate::record::open_draft::OpenDraft;
+use crate::ui::route::Page;
+use crate::ui::state::{State, Trouble};
+use crate::ui::text::{Carrier, Message};
+use leptos::task::spawn_local;
+
+/// Makes the link anew.
+pub fn refresh(state: State) {
+    spawn_local(async move {
+        let OpenDraft { title, draft, .. } = state.at_hand();
+        let link = match RecipeFile::new(title, draft, None).slim() {
+            Ok(text) => link::with_text(&text).await,
+            Err(_) => None,
+        };
+        // The page may be gone meanwhile.
+        _ = state.link.try_set(link);
+    });
+}
+
+/// Puts the recipe of a link on the page, as one that is not saved yet. What it took the place of
+/// comes back with Undo.
+pub fn open(state: State, link: String) {
+    spawn_local(async move {
+        let words = &state.words.shelf_page;
+        let read = match link::text_of(&link).await {
+            Some(text) => RecipeFile::read(&text).map_err(|refusal| (state.words.refusal)(&refusal, Carrier::Link)),
+            None => Err(Message { what: words.no_link.to_owned(), mend: words.no_link_mend.to_owned() }),
+        };
+        hash::replace(Page::Recipe.key());
+        match read {
+            Ok(recipe) => {
+                let name = state.called(&recipe.name);
+                state.open(OpenDraft { from: None, title: recipe.title(), draft: recipe.draft, example: false });
+                state.page.set(Page::Recipe);
+                state.tell_step((words.opened_link)(&name));
+            }
+            Err(message) => state.trouble.set(Some(Trouble { message, way_out: None })),
+        }
+    });
+}
