@@ -8,6 +8,8 @@
 pub mod caution;
 /// From a draft to a recipe that can be solved, or to what is wrong with it.
 pub mod check;
+/// Where two recipes differ, and taking over what the other says.
+pub mod difference;
 /// What the user typed, raw.
 pub mod draft;
 /// The example that a first start shows.

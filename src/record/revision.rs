@@ -65,6 +65,9 @@ pub struct RevisionContent {
     /// Whether the recipe is kept from here on.
     #[serde(default)]
     pub standing: Standing,
+    /// Whether this very revision is released for the line. What follows it is not, until it is released too.
+    #[serde(default)]
+    pub released: bool,
     /// What was typed.
     pub draft: Draft,
 }
@@ -93,6 +96,7 @@ impl Revision {
             note: title.note,
             tags: title.tags,
             standing: Standing::Kept,
+            released: false,
             draft,
         })
     }
@@ -117,6 +121,7 @@ impl Revision {
         content.recipe = Some(self.recipe());
         content.parents = vec![self.revision()];
         content.copy_of = None;
+        content.released = false;
         (content.saved_at, content.author) = (stamp.at, stamp.author);
         change(&mut content);
         Self::with(content, self.extra())

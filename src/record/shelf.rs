@@ -10,6 +10,7 @@ use super::settings::Settings;
 use super::store::{Store, StoreError};
 use super::summary::{Listed, Summary, by_name, newest_first, sorted};
 use super::system::BinderSystem;
+use crate::domain::Draft;
 use crate::domain::mix::MixDraft;
 use std::cmp::Ordering;
 use std::collections::{BTreeMap, BTreeSet};
@@ -414,6 +415,39 @@ impl<S: Store> Shelf<S> {
             content.standing = Standing::Kept;
         })?;
         self.save(restored)
+    }
+
+    /// Marks what a head says as released for the line, as a revision that follows it.
+    ///
+    /// # Errors
+    /// As [`save`](Self::save), or when there is no such revision.
+    pub fn release(&mut self, head: RevisionId, stamp: Stamp) -> Result<RevisionId, SaveError> {
+        let released = self.known(head)?.follow(stamp, |content| content.released = true)?;
+        self.save(released)
+    }
+
+    /// Makes two heads one: what `head` says, with what `change` takes over from the other.
+    ///
+    /// # Errors
+    /// As [`save`](Self::save), or when there are no such revisions of one recipe.
+    pub fn merge_heads(
+        &mut self,
+        head: RevisionId,
+        other: RevisionId,
+        stamp: Stamp,
+        change: impl FnOnce(&mut Draft, &Draft),
+    ) -> Result<RevisionId, SaveError> {
+        let (head, other) = (self.known(head)?, self.known(other)?);
+        if head.recipe() != other.recipe() {
+            return Err(SaveError::Unknown);
+        }
+        let parents = vec![head.revision(), other.revision()];
+        let merged = head.follow(stamp, |content| {
+            content.parents = parents;
+            content.standing = Standing::Kept;
+            change(&mut content.draft, &other.content().draft);
+        })?;
+        self.save(merged)
     }
 
     /// Removes a recipe from the shelf: every head gets a revision that says so.

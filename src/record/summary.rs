@@ -29,6 +29,8 @@ pub struct Summary {
     pub tags: Vec<String>,
     /// Whether the recipe is kept.
     pub standing: Standing,
+    /// Whether it is released for the line.
+    pub released: bool,
     /// Names of the liquids, as the mill calls them.
     pub liquids: Vec<String>,
     /// What the liquids are, each once, in the order of the recipe.
@@ -61,6 +63,8 @@ struct Glance {
     tags: Vec<String>,
     #[serde(default)]
     standing: Standing,
+    #[serde(default)]
+    released: bool,
     draft: GlanceDraft,
 }
 
@@ -106,6 +110,7 @@ impl Summary {
             note,
             tags,
             standing,
+            released,
             draft: GlanceDraft { liquids, plain: GlancePlain { board_density, thickness } },
         } = serde_json::from_str(text).ok()?;
         if haulm != RevisionContent::KIND || version != RevisionContent::VERSION {
@@ -139,6 +144,7 @@ impl Summary {
             note,
             tags,
             standing,
+            released,
             liquids: liquids.into_iter().map(|liquid| liquid.name).collect(),
             substances,
             density: board_density.unwrap_or(Entry::empty(Unit::KilogramPerCubicMetre)),

@@ -2,6 +2,7 @@
 //! there.
 
 use crate::browser::{clock, file, page};
+use crate::domain::difference::{self, differences};
 use crate::record::file::{LARGEST, RecipeFile};
 use crate::record::library;
 use crate::record::revision::Standing;
@@ -102,6 +103,32 @@ impl State {
         let state = *self;
         let words = (self.words.shelf_page.restored)(&self.called(&revision.content().name));
         self.tell_undo(words, move || state.restore(head, new));
+    }
+
+    /// Makes two heads of a recipe one: what `head` says, but where `taken` the other.
+    pub fn merge_heads(&self, head: RevisionId, other: RevisionId, taken: &[bool]) {
+        let stamp = self.stamp();
+        let merged = self.change_shelf(|shelf| {
+            shelf.merge_heads(head, other, stamp, |draft, other| {
+                let found = differences(other, draft);
+                let chosen = found.into_iter().zip(taken).filter(|(_, taken)| **taken);
+                chosen.for_each(|(difference, _)| difference::take(draft, other, difference));
+            })
+        });
+        let Some(revision) = merged.and_then(|id| self.shelf.with_untracked(|shelf| shelf.revision(id))) else {
+            return;
+        };
+        self.follow(revision.recipe());
+        self.tell((self.words.shelf_page.made_one)(&self.called(&revision.content().name)));
+    }
+
+    /// Marks what the shelf has of a recipe as released for the line.
+    pub fn release(&self, head: RevisionId) {
+        let stamp = self.stamp();
+        let Some(id) = self.change_shelf(|shelf| shelf.release(head, stamp)) else { return };
+        let Some(revision) = self.shelf.with_untracked(|shelf| shelf.revision(id)) else { return };
+        self.follow(revision.recipe());
+        self.tell((self.words.shelf_page.released)(&self.called(&revision.content().name)));
     }
 
     /// Saves a revision to a file.

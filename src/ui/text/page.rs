@@ -182,6 +182,21 @@ pub struct RecipePage {
 /// The shelf.
 #[derive(Debug, Clone, Copy)]
 pub struct ShelfPage {
+    pub compare_with_newest: &'static str,
+    pub side_by_side: &'static str,
+    pub differences: &'static str,
+    pub no_difference: &'static str,
+    pub no_revision: &'static str,
+    pub figures_differ: &'static str,
+    pub figures_same: &'static str,
+    pub there: &'static str,
+    pub not_there: &'static str,
+    pub take_older: &'static str,
+    pub make_one: &'static str,
+    pub made_one: fn(&str) -> String,
+    pub release: &'static str,
+    pub released_mark: &'static str,
+    pub released: fn(&str) -> String,
     pub save_library: &'static str,
     pub library_name: &'static str,
     pub library_given: fn(usize, &str) -> String,

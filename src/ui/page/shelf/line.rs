@@ -1,5 +1,6 @@
 //! A recipe in the list, and what can be done with it.
 
+use super::differences::{Pair, differences_of};
 use super::history;
 use super::list::{Head, Line};
 use crate::browser::element::{Part, View, button, el};
@@ -31,6 +32,7 @@ pub fn line(line: Line) -> View {
     let name = state.called(&line.name);
     let (recipe, head) = (line.recipe, line.head.id);
     let on_page = move || (state.from.get() == Some(head)).then(|| el("span").class("badge").child(page.on_page));
+    let released = line.head.released.then(|| el("span").class("badge").child(page.released_mark));
     let facts = {
         let head = line.head.clone();
         memo(move || facts(state, &head))
@@ -48,6 +50,7 @@ pub fn line(line: Line) -> View {
         .class("line")
         .set("aria-labelledby", format!("name-{recipe}"))
         .child(title)
+        .child(released)
         .child(el("p").class("note saved").child(page.saved_on).text(" ").child(saved(&line.head)))
         .child(el("p").class("facts").set("hidden", move || facts.with(String::is_empty)).child(move || facts.get()))
         .child((!line.note.trim().is_empty()).then(|| el("p").class("remark").child(line.note.clone())))
@@ -107,12 +110,24 @@ fn heads(state: State, line: &Line) -> View {
                 .text(". ")
                 .child(page.versions_hint),
         )
+        .child(side_by_side(state, line))
         .child(
             el("ul")
                 .class("revisions")
                 .child(std::iter::once(&line.head).chain(&line.others).map(head).collect::<View>()),
         )
         .view()
+}
+
+/// The newest two heads, to be made one.
+fn side_by_side(state: State, line: &Line) -> Option<View> {
+    let pair = Pair { one: line.others.first()?.id, other: line.head.id, heads: true };
+    let open = RwSignal::new(false);
+    let see = button()
+        .set("aria-expanded", move || if open.get() { "true" } else { "false" })
+        .on_click(move || open.update(|open| *open = !*open))
+        .child(state.words.shelf_page.side_by_side);
+    Some(el("div").child(see).child(move || open.get().then(|| differences_of(pair))).view())
 }
 
 fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> View {
@@ -150,6 +165,9 @@ fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> View 
                 .on_click(move || state.give_out_revision(head))
                 .child(tools.export),
         )
+        .child((!line.head.released).then(|| {
+            button().set("aria-label", label(page.release)).on_click(move || state.release(head)).child(page.release)
+        }))
         .child(
             button()
                 .set("aria-label", label(page.history))

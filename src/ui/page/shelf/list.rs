@@ -31,6 +31,8 @@ pub struct Head {
     pub saved_at: u64,
     /// The author's initials.
     pub author: String,
+    /// Whether it is released for the line.
+    pub released: bool,
     /// What its liquids are.
     pub substances: Vec<Substance>,
     /// Board thickness as typed.
@@ -46,6 +48,7 @@ impl Head {
             id: summary.id,
             saved_at: summary.saved_at,
             author: summary.author.clone(),
+            released: summary.released,
             substances: summary.substances.clone(),
             thickness: summary.thickness.clone(),
             density: summary.density.clone(),

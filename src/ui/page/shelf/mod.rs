@@ -1,5 +1,6 @@
 //! The shelf: all recipes that are kept, found as one types.
 
+mod differences;
 mod files;
 mod history;
 mod line;

@@ -22,6 +22,21 @@ fn megabytes(bytes: usize) -> String {
 }
 
 pub(super) const SHELF: ShelfPage = ShelfPage {
+    compare_with_newest: "What changed since",
+    side_by_side: "See them side by side",
+    differences: "What was typed differently",
+    no_difference: "Nothing that was typed differs.",
+    no_revision: "One of the two can no longer be read.",
+    figures_differ: "What that does",
+    figures_same: "No dose and no mat weight differs.",
+    there: "in the recipe",
+    not_there: "not in the recipe",
+    take_older: "Take the older",
+    make_one: "Make them one",
+    made_one: |name| format!("«{name}» is one again. Both revisions stay in its history."),
+    release: "Release for the line",
+    released_mark: "released",
+    released: |name| format!("«{name}» is released for the line, as it stands on the shelf."),
     save_library: "Save everything to a file",
     library_name: "haulm-library",
     library_given: |count, file| format!("{} saved to the file {file}.", records(count)),
