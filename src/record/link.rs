@@ -26,7 +26,13 @@ impl RecipeFile {
             plain.retain(|key, entry| blank.get(key) != Some(entry));
         }
         fields.retain(|key, value| {
-            key != "app" && !value.is_null() && *value != Value::from("") && *value != Value::Array(Vec::new())
+            let says_nothing = match value {
+                Value::Null => true,
+                Value::String(text) => text.is_empty(),
+                Value::Array(items) => items.is_empty(),
+                _ => false,
+            };
+            key != "app" && !says_nothing
         });
         Ok(Value::Object(fields).to_string())
     }

@@ -1,0 +1,130 @@
+// Records that go elsewhere and come together again: the library as a file, a recipe as a link, revisions side by side.
+
+import assert from "node:assert/strict";
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { journey, pause } from "./harness.mjs";
+
+/** How the recipe on the page stands to the shelf. */
+const saved = (page, revision) =>
+  page.until(async () => assert.match(await page.run((e) => e.textContent, await page.css("#save-state")), new RegExp(`^Revision ${revision} · Saved`)));
+const link = (page) => page.until(async () => {
+  const value = await page.run((e) => e.value, await page.css("#link"));
+  assert.match(value, /#open=[\w-]+$/);
+  return value;
+});
+
+journey("a library goes to a file, into an empty browser, and twice adds nothing", async (page) => {
+  await page.press("Save");
+  await saved(page, 1);
+  await page.type("Board density", "705");
+  await page.press("Save");
+  await saved(page, 2);
+  await page.press("Shelf");
+  const { name, bytes } = await page.download(() => page.press("Save everything to a file"));
+  assert.equal(name, "haulm-library.json");
+  await page.sees("2 records saved to the file haulm-library.json.");
+  const folder = await mkdtemp(join(tmpdir(), "haulm-library-"));
+  try {
+    await writeFile(join(folder, "library.json"), bytes);
+    await page.run(() => localStorage.clear());
+    await page.reload();
+    await page.press("Shelf");
+    await page.sees("Nothing saved yet");
+    for (const told of ["2 records added, 0 records here already. Nothing was overwritten.", "0 records added, 2 records here already. Nothing was overwritten."]) {
+      await page.upload("#import", join(folder, "library.json"));
+      await page.sees(told);
+    }
+    await page.sees("1 recipe");
+    await page.axe();
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+});
+
+journey("a link opens the recipe that it holds, by address and pasted; a damaged one says so", async (page) => {
+  await page.type("Board density", "711");
+  await (await page.css(".head details summary")).click();
+  await page.until(async () => {
+    const svg = await page.run((e) => e.getBoundingClientRect().width, await page.css(".pass-on .code"));
+    assert.ok(svg > 100, `the code is ${svg} px wide`);
+  });
+  // The link follows what is typed after a moment.
+  await pause(900);
+  const made = await link(page);
+  await page.screenshot("link-and-code");
+  await page.axe();
+  const size = made.length;
+  assert.ok(size < 2000, `the link has ${size} letters`);
+  await page.run(() => localStorage.clear());
+  await page.reload();
+  await page.run((to) => { location.hash = to; }, made.slice(made.indexOf("#")));
+  await page.sees("from the link is open, and not saved yet");
+  await page.until(async () => assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_density"]')), "711"));
+  assert.equal(await page.run(() => location.hash), "#recipe");
+  await (await page.css(".notice button")).click();
+  await page.press("Shelf");
+  await page.type("Link to a recipe", made);
+  await page.press("Open the link");
+  await page.sees("from the link is open, and not saved yet");
+  await page.run((to) => { location.hash = to; }, made.slice(made.indexOf("#"), -30));
+  await page.sees("There is no recipe in this link, or it was cut off on the way.");
+  await page.run(() => { location.hash = `#open=${"A".repeat(20_000)}`; });
+  await page.sees("There is no recipe in this link, or it was cut off on the way.");
+});
+
+journey("revisions stand side by side with what changed in the doses, and one is released", async (page) => {
+  await page.press("Save");
+  await saved(page, 1);
+  await page.type("Board density", "720");
+  await page.press("Save");
+  await saved(page, 2);
+  await page.press("Shelf");
+  await page.press("History");
+  await page.press("What changed since");
+  await page.sees("What was typed differently");
+  await page.sees("What that does");
+  const rows = await page.run(() => [...document.querySelectorAll(".differences tr")].map((row) => [...row.cells].map((cell) => cell.textContent)));
+  assert.ok(rows.some(([name, , now]) => name.startsWith("Board density") && now.startsWith("720")), JSON.stringify(rows));
+  assert.ok(rows.some(([name, before, now]) => name.startsWith("Mat weight") && before !== now), JSON.stringify(rows));
+  await page.screenshot("side-by-side");
+  await page.axe();
+  await page.press("Release for the line");
+  await page.sees("is released for the line");
+  await page.sees("released");
+});
+
+journey("two heads of one recipe are made one, thing by thing", async (page) => {
+  await page.press("Save");
+  await saved(page, 1);
+  const first = await page.run(() => ({ ...localStorage }));
+  await page.type("Board density", "720");
+  await page.press("Save");
+  await saved(page, 2);
+  const other = await page.run(() => ({ ...localStorage }));
+  // The other laptop goes on from the first revision as well.
+  await page.run((kept) => { localStorage.clear(); Object.assign(localStorage, kept); }, first);
+  await page.reload();
+  await page.press("Shelf");
+  await page.press("Open");
+  await saved(page, 1);
+  await page.type(await page.css('[data-field="board_moisture"]'), "9");
+  await page.press("Save");
+  await saved(page, 2);
+  await page.run((kept) => { for (const [key, text] of Object.entries(kept)) if (key.startsWith("haulm/revision/")) localStorage[key] = text; }, other);
+  await page.reload();
+  await page.press("Shelf");
+  await page.sees("Several versions stand side by side");
+  await page.press("See them side by side");
+  await page.press("Take the older: Board density");
+  await page.screenshot("two-heads");
+  await page.axe();
+  await page.press("Make them one");
+  await page.sees("is one again");
+  await page.press("Open");
+  await page.until(async () => {
+    assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_density"]')), "720");
+    assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_moisture"]')), "9");
+  });
+});
