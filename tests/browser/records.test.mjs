@@ -107,7 +107,7 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
   await page.run((kept) => { localStorage.clear(); Object.assign(localStorage, kept); }, first);
   await page.reload();
   await page.press("Shelf");
-  await page.press("Open");
+  await page.press("Open Example: wheat straw, pMDI, 15 mm");
   await saved(page, 1);
   await page.type(await page.css('[data-field="board_moisture"]'), "9");
   await page.press("Save");
@@ -122,7 +122,7 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
   await page.axe();
   await page.press("Make them one");
   await page.sees("is one again");
-  await page.press("Open");
+  await page.press("Open Example: wheat straw, pMDI, 15 mm");
   await page.until(async () => {
     assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_density"]')), "720");
     assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_moisture"]')), "9");
