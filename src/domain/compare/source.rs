@@ -114,7 +114,7 @@ impl Source {
     pub fn stated(&self, draft: &CompareDraft) -> Stated {
         let key = form_key(&self.key);
         let chosen = Stated::ALL.into_iter().find(|stated| stated.key() == draft.choice(&key));
-        chosen.unwrap_or_else(|| match self.start {
+        chosen.unwrap_or(match self.start {
             Some(spread) => Stated { form: spread.form, relative: matches!(spread.size, Size::Relative(_)) },
             None => Stated { form: Form::HalfWidth, relative: false },
         })
@@ -137,6 +137,9 @@ impl Source {
         let Some(entry) = draft.entry(&size_key(&self.key)) else { return self.start };
         let Stated { form, relative } = self.stated(draft);
         let value = read(&entry.text, Kind::Ratio, Unit::One).ok()?.value;
+        if value <= 0.0 {
+            return None;
+        }
         let size = if relative {
             Size::Relative(value / 100.0)
         } else {

@@ -18,7 +18,7 @@ pub struct Bar {
 /// Room for letter and mark.
 const NAMES: f64 = 36.0;
 /// Room for the text behind the longest bar.
-const TEXT: f64 = 110.0;
+const TEXT: f64 = 125.0;
 /// Height of a bar's row.
 const ROW: f64 = 24.0;
 

@@ -72,6 +72,7 @@ pub struct ComparePage {
     /// Behind a way to state a ±.
     pub of_value: &'static str,
     pub percent_of_value: &'static str,
+    pub points: &'static str,
     pub draws: &'static str,
     pub seed: &'static str,
     pub seed_hint: &'static str,

@@ -15,6 +15,7 @@ use crate::quantity::{Amount, Kind, format};
 use crate::ui::chart::bars::{Bar, bars};
 use crate::ui::erased::{derive, memo};
 use crate::ui::field::choice::{self, Choice};
+use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
@@ -198,14 +199,19 @@ fn prices(bench: Bench) -> View {
         let of = liquid.clone();
         let start = move || state.compare.typed.with(|typed| state.draft.with(|open| price_of(typed, open, &of)));
         let name = (state.words.liquid)(&liquid).into_owned();
-        el("div").class("named").child(el("p").child(name)).child(number_box(
-            state,
-            (key, format!("price-{at}")),
-            FieldWords { label: page.price_of, hint: "" },
-            Kind::Price,
+        let put = key.clone();
+        el("div").class("named").child(el("p").child(name.clone())).child(number(LooseBox {
+            key: format!("price-{at}"),
+            words: FieldWords { label: page.price_of, hint: "" },
+            named: Some(format!("{}: {name}", page.price_of)),
+            kind: Kind::Price,
             limit,
-            start,
-        ))
+            entry: derive(move || {
+                let typed = state.compare.typed.with(|typed| typed.entry(&key).cloned());
+                typed.unwrap_or_else(&start)
+            }),
+            put: Callback::new(move |entry| state.compare.typed.update(|typed| typed.put(&put, entry))),
+        }))
     };
     many([
         el("p").class("note").child(page.prices_hint).view(),
@@ -241,7 +247,7 @@ const DRAWN: [Output; 6] = [
     Output::Figure(Figure::WaterDose),
     Output::Figure(Figure::FibreMoistureForNoWater),
     Output::Figure(Figure::BlenderMoisture),
-    Output::Figure(Figure::PressHeat),
+    Output::Figure(Figure::PressVapour),
     Output::VolumeAtLimit,
     Output::Figure(Figure::Cost),
 ];

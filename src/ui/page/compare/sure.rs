@@ -249,12 +249,7 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
             });
         }
     });
-    let symbol = move || {
-        if stated().relative {
-            return page.percent_of_value.to_owned();
-        }
-        state.currency.with(|currency| unit_shown(unit(), currency).into_owned())
-    };
+    let symbol = move || unit_of(state, stated(), unit());
     let now = derive(move || stated().key().to_owned());
     el("li")
         .child(el("p").child(move || name.get()))
@@ -287,6 +282,16 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
         .view()
 }
 
+/// The unit of a ±: of a number that is itself a share the ± is in percentage points.
+fn unit_of(state: State, stated: Stated, unit: Unit) -> String {
+    let page = &state.words.compare.page;
+    match unit {
+        _ if stated.relative => page.percent_of_value.to_owned(),
+        Unit::Percent => page.points.to_owned(),
+        unit => state.currency.with(|currency| unit_shown(unit, currency).into_owned()),
+    }
+}
+
 /// Four digits are enough for a ±.
 fn rounded(width: f64) -> f64 {
     let power = 10.0_f64.powi(3 - width.abs().max(f64::MIN_POSITIVE).log10().floor() as i32);
@@ -308,7 +313,7 @@ fn controls(state: State, sure: Memo<Option<Known>>) -> View {
         let number = draws.parse().unwrap_or(0.0);
         ((*draws).to_owned(), format::significant(number, 1, format::DecimalMark::Point))
     };
-    let numbers: Vec<Choice> = NUMBERS.iter().map(|draws| grouped(&draws)).collect();
+    let numbers: Vec<Choice> = NUMBERS.iter().map(|draws| grouped(draws)).collect();
     let offered = numbers.clone();
     let seed_limit = Limit { most: 9_007_199_254_740_991.0, ..any(Unit::One, 0.0) };
     let seed_start = || Entry::preset("1", Unit::One);
@@ -403,7 +408,7 @@ pub fn results(state: State, known: &Known, drawn: &Drawn) -> View {
     }
     let head: Vec<String> = head.into_iter().map(str::to_owned).collect();
     let mut rows = Vec::new();
-    let mut said: Vec<Message> = Vec::new();
+    let mut said: Vec<(String, Message)> = Vec::new();
     for (at, budget) in known.budgets.iter().enumerate() {
         let (kind, around) = (budget.asked.kind(), known.around(budget));
         let unit = units.unit(kind);
@@ -423,26 +428,31 @@ pub fn results(state: State, known: &Known, drawn: &Drawn) -> View {
                     format!("{} … {}", end(summary.low), end(summary.high))
                 },
             ));
-            if let Some(summary) = summary {
+            // What no source acts on has nothing to disagree about.
+            let exact = budget.standard <= 1e-9 * around.unwrap_or(budget.value).abs();
+            if let Some(summary) = summary.filter(|_| !exact) {
                 let agreement = compare(study, budget, summary, 1);
                 let mut message = (state.words.compare.agreement)(&agreement);
-                if !agreement.agree {
-                    let why = |why| state.with_context(|context| (state.words.compare.why)(why, context));
-                    let why: Vec<String> = agreement.why.iter().map(|reason| why(*reason)).collect();
-                    message.what = format!("{name}: {} {}", message.what, why.join(" "));
+                for reason in &agreement.why {
+                    let why = state.with_context(|context| (state.words.compare.why)(*reason, context));
+                    message.what = format!("{} {why}", message.what);
                 }
-                // That both agree is said once for all.
-                if !said.contains(&message) {
-                    said.push(message);
+                // What holds for several figures is said once.
+                match said.iter_mut().find(|(_, other)| *other == message) {
+                    Some((names, _)) => *names = format!("{names}; {name}"),
+                    None => said.push((name, message)),
                 }
             }
         }
         rows.push(row);
     }
+    let tell = |(names, message): (String, Message)| {
+        told(Grade::Note, Message { what: format!("{names}: {}", message.what), ..message })
+    };
     many([
         table(sheet.uncertainty, &head, rows),
         (drawn.stage == Stage::Done && !now).then(|| el("p").class("note").child(page.draws_old)).view(),
-        said.into_iter().map(|message| told(Grade::Note, message)).collect::<View>(),
+        said.into_iter().map(tell).collect::<View>(),
     ])
     .view()
 }
@@ -513,8 +523,7 @@ pub fn assumed(state: State, known: &Known) -> View {
         let stated = source.stated(&typed);
         let unit = state.unit(source.kind);
         let Some(width) = source.width(&typed, unit) else { continue };
-        let symbol = state.currency.with(|currency| unit_shown(unit, currency).into_owned());
-        let symbol = if stated.relative { state.words.compare.page.percent_of_value.to_owned() } else { symbol };
+        let symbol = unit_of(state, stated, unit);
         let mark = state.units.get().mark;
         let form = (state.words.compare.form)(stated.form).label;
         let width = joined(&trimmed_to(width, 3, mark), &symbol);

@@ -26,8 +26,8 @@ pub fn signed(state: State, number: f64) -> String {
 pub fn more(state: State, row: &Row, at: usize, reference: usize, unit: Unit) -> String {
     let Some(more) = row.difference(at, reference, unit) else { return String::new() };
     match row.relative(at, reference) {
-        Some(share) => format!("{} ({}\u{a0}%)", signed(state, more), signed(state, share * 100.0)),
-        None => signed(state, more),
+        Some(share) if share != 0.0 => format!("{} ({}\u{a0}%)", signed(state, more), signed(state, share * 100.0)),
+        _ => signed(state, more),
     }
 }
 

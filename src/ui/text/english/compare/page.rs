@@ -71,6 +71,7 @@ pub(super) const PAGE: ComparePage = ComparePage {
     stated_as: "Stated as",
     of_value: " % of the value",
     percent_of_value: "% of the value",
+    points: "percentage points",
     draws: "Draws",
     seed: "Seed",
     seed_hint: "The same seed gives the same draws.",
