@@ -2,7 +2,10 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::quantity::format::DecimalMark;
+use haulm::ui::chart::bars::{Bar, bars};
 use haulm::ui::chart::contour::{Run, lines, runs};
+use haulm::ui::chart::curves::{Curve, Labels, curves};
+use haulm::ui::chart::map::{Cells, Ground, Legend, map};
 use haulm::ui::chart::scale::{Linear, Ticks};
 use proptest::prelude::*;
 
@@ -141,4 +144,65 @@ fn regions_are_runs() {
     let run = |row, column, length| Run { row, column, length };
     assert_eq!(runs(&cells, 4, |cell| *cell), [run(0, 0, 2), run(0, 3, 1), run(1, 1, 3)]);
     assert_eq!(runs(&cells, 0, |cell| *cell).len(), 6);
+}
+
+const LABELS: Labels<'_> = Labels { title: "A & B <1>", across: "x (m)", up: "y (kg/h)", mark: DecimalMark::Point };
+
+/// What a drawing is for a file: a document of its own, in which nothing is out of the frame.
+#[track_caller]
+fn whole(drawing: &haulm::ui::chart::drawing::Drawing) {
+    let file = drawing.file();
+    let read = roxmltree::Document::parse(&file).unwrap();
+    assert!(!file.contains("NaN") && !file.contains("inf"), "{file}");
+    assert!(read.descendants().any(|node| node.tag_name().name() == "title"));
+    for node in read.descendants().filter(|node| node.attribute("x").is_some()) {
+        let x: f64 = node.attribute("x").unwrap().parse().unwrap();
+        assert!((0.0..=drawing.width).contains(&x), "{x} of {}", drawing.width);
+    }
+}
+
+#[test]
+fn curves_are_drawn_to_scale_and_told_apart_without_colour() {
+    let curve = |at: usize, values: [Option<f64>; 3]| Curve { at, name: format!("S<{at}>"), values: values.into() };
+    let two = [curve(0, [Some(0.0), Some(5.0), Some(10.0)]), curve(1, [None, Some(2.0), Some(4.0)])];
+    let drawing = curves((680.0, 380.0), &[0.0, 1.0, 2.0], &two, Some(1.0), LABELS).unwrap();
+    whole(&drawing);
+    let text = drawing.inline();
+    // Left edge 72, right 656; 0 lies at the bottom, 332, and 10 at the top, 28.
+    assert!(text.contains("M72 332L364 180L656 28"), "{text}");
+    // The second begins where it has a value.
+    assert!(text.contains("M364 271.2L656 210.4"), "{text}");
+    assert!(text.contains("stroke-dasharray=\"9 4\"") && text.contains("S&lt;1&gt;") && text.contains("A &amp; B"));
+    assert!(!text.contains("#"), "no colour of its own");
+    assert!(curves((680.0, 380.0), &[0.0, 1.0], &[curve(0, [None; 3])], None, LABELS).is_none());
+    assert!(curves((680.0, 380.0), &[], &[], None, LABELS).is_none());
+}
+
+#[test]
+fn bars_begin_at_zero_on_either_side() {
+    let bar = |at, value: Option<f64>| Bar { at, value, text: "t".to_owned() };
+    let drawing = bars(300.0, "Water", &[bar(0, Some(10.0)), bar(1, Some(-5.0)), bar(2, None)]);
+    whole(&drawing);
+    let text = drawing.inline();
+    // Room from 36 to 175: zero at 36 + 139/3.
+    assert!(text.contains("x=\"82.3\" y=\"27\" width=\"92.7\""), "{text}");
+    assert!(text.contains("x=\"36\" y=\"51\" width=\"46.3\""), "{text}");
+    assert_eq!(text.matches("<rect").count(), 2);
+    whole(&bars(300.0, "Nothing", &[bar(0, Some(0.0)), bar(1, Some(f64::NAN))]));
+}
+
+#[test]
+fn a_map_shows_lines_and_where_it_cannot_be_run() {
+    let legend = Legend { barred: "barred", unusual: "unusual", now: "now" };
+    let values: Vec<Option<f64>> = (0..25).map(|at| Some(f64::from(at % 5))).collect();
+    let mut grounds = vec![Ground::Free; 25];
+    grounds[0] = Ground::Barred;
+    let axis: Vec<f64> = (0..5).map(f64::from).collect();
+    let cells = Cells { across: axis.clone(), up: axis, values, grounds, now: Some((2.0, 2.0)) };
+    let drawing = map((680.0, 460.0), &cells, LABELS, legend).unwrap();
+    whole(&drawing);
+    // The value is the column, so the line of 2 stands upright in the middle.
+    assert!(drawing.inline().contains("M364 412L364 316L364 220L364 124L364 28"), "{}", drawing.inline());
+    let nothing = Cells { values: vec![None; 25], ..cells };
+    assert!(map((680.0, 460.0), &nothing, LABELS, legend).is_none());
 }

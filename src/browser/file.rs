@@ -28,17 +28,30 @@ pub enum ReadFileError {
 /// # Errors
 /// The browser's words.
 pub fn give_out(name: &str, media_type: &str, text: &str) -> Result<(), String> {
-    give(name, media_type, text).map_err(|error| words(&error))
+    give(name, media_type, &text.into()).map_err(|error| words(&error))
 }
 
-fn give(name: &str, media_type: &str, text: &str) -> Result<(), JsValue> {
-    let window = web_sys::window().ok_or(JsValue::NULL)?;
-    let document = window.document().ok_or(JsValue::NULL)?;
+/// Hands bytes to the user as a file called `name`.
+///
+/// # Errors
+/// The browser's words.
+pub fn give_out_bytes(name: &str, media_type: &str, bytes: &[u8]) -> Result<(), String> {
+    give(name, media_type, &js_sys::Uint8Array::from(bytes)).map_err(|error| words(&error))
+}
+
+fn give(name: &str, media_type: &str, part: &JsValue) -> Result<(), JsValue> {
     let options = BlobPropertyBag::new();
     options.set_type(media_type);
-    let parts = js_sys::Array::of1(&text.into());
-    let blob = Blob::new_with_str_sequence_and_options(&parts, &options)?;
-    let url = Url::create_object_url_with_blob(&blob)?;
+    // The sequence may hold texts as well as bytes.
+    let blob = Blob::new_with_blob_sequence_and_options(&js_sys::Array::of1(part), &options)?;
+    give_blob(name, &blob)
+}
+
+/// Hands what is there already to the user.
+pub(super) fn give_blob(name: &str, blob: &Blob) -> Result<(), JsValue> {
+    let window = web_sys::window().ok_or(JsValue::NULL)?;
+    let document = window.document().ok_or(JsValue::NULL)?;
+    let url = Url::create_object_url_with_blob(blob)?;
     let link: HtmlAnchorElement = document.create_element("a")?.unchecked_into();
     link.set_href(&url);
     link.set_download(name);

@@ -17,6 +17,8 @@ pub mod link;
 pub mod locale;
 /// Where the focus is, what is in view, and what the device answers to a media query.
 pub mod page;
+/// Drawings given out as pictures.
+pub mod picture;
 /// The page on paper.
 pub mod print;
 /// The browser's local storage.

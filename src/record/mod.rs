@@ -7,6 +7,7 @@
 pub mod bench;
 pub mod bench_csv;
 pub mod check_log;
+pub mod compare;
 pub mod csv;
 pub mod file;
 pub mod id;

@@ -14,6 +14,7 @@ use super::text::{ENGLISH, Message};
 use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
 use crate::domain::example::example;
+use crate::record::compare::COMPARE;
 use crate::record::file::RecipeFile;
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::{Stamp, Standing, Title};
@@ -116,6 +117,13 @@ pub fn keep(state: State) {
     );
     link::refresh(state);
     later(move || state.mix.track(), move || keep_mix(state));
+    later(
+        move || state.compare.typed.track(),
+        move || {
+            let typed = state.compare.typed.get_untracked();
+            note(state, state.shelf.with_untracked(|shelf| shelf.keep_compare(&typed)));
+        },
+    );
     // Another tab may have kept its own since, and this page is what a reload brings back.
     if let Some(listeners) = event::on_leave(move || keep_open(state)) {
         listeners.into_iter().for_each(event::Listener::forget);
@@ -215,7 +223,7 @@ fn verify_slice(state: State) {
 fn follow_other_tabs(state: State) {
     let pending: StoredValue<Option<TimeoutHandle>> = StoredValue::new(None);
     let listener = event::on_storage(move |key| match key.as_deref() {
-        Some(DRAFT | MIX) => {}
+        Some(DRAFT | MIX | COMPARE) => {}
         Some(SETTINGS) => {
             if let Ok(settings) = state.shelf.with_untracked(Shelf::settings) {
                 state.settings.set(settings);

@@ -2,6 +2,7 @@
 
 use super::cells::{Cells, Turn};
 use super::history::History;
+use super::page::compare::desk::Desk;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
 use crate::domain::finding::What;
@@ -129,6 +130,8 @@ pub struct State {
     pub naming: RwSignal<bool>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
+    /// Where systems are compared.
+    pub compare: Desk,
     cells: Cells,
     /// Names what stands on the page from one opening to the next.
     opened: RwSignal<u32>,
@@ -144,6 +147,7 @@ impl State {
     #[must_use]
     pub fn new(shelf: Library, settings: Settings, open: OpenDraft, trouble: Option<Trouble>) -> Self {
         let mix = RwSignal::new(shelf.mix().unwrap_or_default());
+        let compare = Desk::new(shelf.compare().unwrap_or_default());
         let settings = RwSignal::new(settings);
         let draft = RwSignal::new(open.draft);
         let opened = RwSignal::new(0);
@@ -194,6 +198,7 @@ impl State {
             link: RwSignal::new(None),
             naming: RwSignal::new(false),
             mix,
+            compare,
             opened,
             openings: StoredValue::new(0),
             settled,

@@ -7,6 +7,7 @@ mod study;
 #[path = "../support/mod.rs"]
 mod support;
 
+mod draft;
 mod side;
 mod solve_for;
 mod table;

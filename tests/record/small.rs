@@ -2,10 +2,13 @@
 
 use crate::faulty::{Fault, FaultyStore};
 use crate::sample::{draft, stamp, title};
+use haulm::domain::Entry;
+use haulm::domain::compare::draft::CompareDraft;
 use haulm::domain::mix::{MixDraft, MixField, PartKey};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::System;
 use haulm::quantity::{Kind, Unit, Units};
+use haulm::record::compare::COMPARE;
 use haulm::record::id::RevisionId;
 use haulm::record::open_draft::OpenDraft;
 use haulm::record::revision::Standing;
@@ -88,6 +91,28 @@ fn what_is_typed_for_solutions_and_glues_is_kept() {
     // A later app may leave something out.
     store.inner.write(MIX, r#"{"haulm":"mix","version":1,"mix":{"solute":"urea"}}"#).unwrap();
     assert_eq!(shelf.mix().unwrap().entry(MixField::Nco).text, "31");
+}
+
+#[test]
+fn what_is_chosen_to_compare_is_kept() {
+    let (store, shelf) = new_shelf();
+    assert_eq!(shelf.compare(), Ok(CompareDraft::default()));
+    let mut typed = CompareDraft { systems: vec!["open".to_owned(), "library:uf".to_owned()], ..Default::default() };
+    typed.choose("solve.input", "fibre_moisture".to_owned());
+    typed.choose("solve.input", "fibre_flow".to_owned());
+    typed.put("seed", Entry::typed("7", Unit::One));
+    shelf.keep_compare(&typed).unwrap();
+    let again = Shelf::blank(store.clone()).compare().unwrap();
+    assert_eq!(again, typed);
+    assert_eq!(again.choice("solve.input"), "fibre_flow");
+    assert_eq!(again.choice("solve.output"), "");
+    // A later app may leave something out; what cannot be read is set aside and not lost.
+    store.inner.write(COMPARE, r#"{"haulm":"compare","version":1,"compare":{"systems":["open"]}}"#).unwrap();
+    assert_eq!(shelf.compare().unwrap().systems, ["open"]);
+    store.inner.write(COMPARE, "half a tex").unwrap();
+    assert!(matches!(shelf.compare(), Err(Unread::Refused(_))));
+    shelf.keep_compare(&typed).unwrap();
+    assert_eq!(shelf.aside().unwrap().len(), 1);
 }
 
 fn read_settings(value: &Value) -> Settings {

@@ -14,6 +14,8 @@ pub mod verdict;
 
 // Several systems.
 
+/// What is chosen and typed.
+pub mod draft;
 /// Systems side by side.
 pub mod side;
 
@@ -38,6 +40,8 @@ pub mod coverage;
 pub mod instrument;
 /// Monte Carlo, in slices.
 pub mod monte_carlo;
+/// Sources of uncertainty, as started from and as typed.
+pub mod source;
 /// How uncertain one input is.
 pub mod spread;
 /// What an uncertainty study is about.

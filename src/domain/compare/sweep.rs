@@ -10,6 +10,9 @@ use crate::domain::outcome::Case;
 /// The most points of one axis.
 pub const MOST_POINTS: usize = 401;
 
+/// A usual window whose upper end is more than so many times the lower one is of all mills.
+const WIDE: f64 = 20.0;
+
 /// A range of one input, in the base unit of its kind.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Axis {
@@ -25,7 +28,8 @@ pub struct Axis {
 
 impl Axis {
     /// A range around what the recipe holds, to start from: the usual window, widened to hold the
-    /// value; without one, half the value to one and a half times it. Always within what physics allows.
+    /// value; without one, or where it spans so much that it says nothing about one mill, half the value to
+    /// one and a half times it. Always within what physics allows.
     #[must_use]
     pub fn around(case: &Case, field: Field, points: usize) -> Option<Self> {
         let at = knob::get(&case.input, field)?;
@@ -34,7 +38,11 @@ impl Axis {
         let (from, to) = match limit.usual {
             Some(window) => {
                 let (low, high) = (limit.unit.to_base(window.low), limit.unit.to_base(window.high));
-                (low.min(at), high.max(at))
+                if at > 0.0 && low > 0.0 && high > WIDE * low {
+                    (at * 0.5, at * 1.5)
+                } else {
+                    (low.min(at), high.max(at))
+                }
             }
             None => (at * 0.5, at * 1.5),
         };

@@ -87,4 +87,13 @@ pub struct Working<F = Figure, O = Origin> {
     pub ground: Ground,
 }
 
+impl<F, O> Working<F, O> {
+    /// The same without its figure: what shows a working needs no other code for another sheet's figures.
+    #[must_use]
+    pub fn without_figure(self) -> Working<(), O> {
+        let Self { symbol, givens, formula, result, ground, .. } = self;
+        Working { figure: (), symbol, givens, formula, result, ground }
+    }
+}
+
 pub use formula::working;

@@ -1,8 +1,18 @@
 //! Drawings. The way from data to geometry is pure and tested without a page.
 
+/// Bars of several systems.
+pub mod bars;
 /// Lines of equal value over a grid.
 pub mod contour;
+/// Lines over one input.
+pub mod curves;
+/// A drawing as svg text, for the page and for a file.
+pub mod drawing;
 pub mod legs;
+/// A figure over two inputs.
+pub mod map;
 /// From numbers to places on a drawing, and back; ticks and their labels.
 pub mod scale;
+/// How systems are told apart.
+pub mod series;
 pub mod strip_layout;

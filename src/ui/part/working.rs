@@ -2,8 +2,8 @@
 
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::page;
-use crate::domain::Figure;
 use crate::domain::working::{Given, Origin, Working, working};
+use crate::domain::{Draft, Figure};
 use crate::quantity::{Amount, Coherent, format};
 use crate::ui::math::{Style, letters, numbers, symbol};
 use crate::ui::part::figure::{joined, with_unit};
@@ -17,12 +17,13 @@ pub fn view(figure: Figure) -> View {
         state
             .shown
             .with(|shown| shown.case.as_ref().and_then(|case| working(figure, case)))
-            .map(|working| told(state, &working))
+            .map(|working| state.draft.with(|draft| told(state, &working.without_figure(), draft, true)))
     })
     .view()
 }
 
-fn told(state: State, working: &Working) -> View {
+/// A working of a recipe. With `links` what was entered leads to its box, which must be on the page.
+pub fn told(state: State, working: &Working<()>, draft: &Draft, links: bool) -> View {
     let words = &state.words.recipe_page;
     let units = state.units.get();
     let currency = state.currency.get();
@@ -35,9 +36,13 @@ fn told(state: State, working: &Working) -> View {
         .child(el("dd").class("math").markup(&letters(working)))
         .child(el("dt").child(words.numbers_put_in))
         .child(el("dd").class("math").markup(&numbers(working, style)))
-        .child(el("dd").child(
-            el("ul").class("givens").child(working.givens.iter().map(|given| put_in(state, *given)).collect::<View>()),
-        ))
+        .child(
+            el("dd").child(
+                el("ul")
+                    .class("givens")
+                    .child(working.givens.iter().map(|given| put_in(state, *given, draft, links)).collect::<View>()),
+            ),
+        )
         .child(el("dt").child(state.words.tools.source))
         .child(el("dd").child((state.words.ground)(working.ground)))
         .view()
@@ -53,14 +58,15 @@ pub fn in_full(state: State, amount: Amount) -> String {
 }
 
 /// A number put in: its letter, what it is, and the way to where it was entered.
-fn put_in(state: State, given: Given) -> View {
+fn put_in(state: State, given: Given, draft: &Draft, links: bool) -> View {
     let name = match given.origin {
+        Origin::Field(field) if !links => (state.words.field_name)(field, draft).view(),
         Origin::Field(field) => {
-            let name = state.draft.with(|draft| (state.words.field_name)(field, draft));
+            let name = (state.words.field_name)(field, draft);
             let go = move |_| page::focus_field(&field.key());
             button().class("link").on("click", go).child(name).view()
         }
-        Origin::Figure(figure) => figure_name(state, figure).view(),
+        Origin::Figure(figure) => name_in(state, figure, draft).view(),
         Origin::Constant(constant) => (state.words.constant)(constant).view(),
     };
     let unit = with_unit(state, given.amount, None);
@@ -76,12 +82,18 @@ fn put_in(state: State, given: Given) -> View {
 /// A figure by its name, a liquid's with the liquid's.
 #[must_use]
 pub fn figure_name(state: State, figure: Figure) -> String {
+    state.draft.with(|draft| name_in(state, figure, draft))
+}
+
+/// A figure of a recipe by its name.
+#[must_use]
+pub fn name_in(state: State, figure: Figure, draft: &Draft) -> String {
     let label = (state.words.figure)(figure).label;
     match figure {
-        Figure::Liquid(id, _) => state.draft.with(|draft| match draft.liquid(id) {
+        Figure::Liquid(id, _) => match draft.liquid(id) {
             Some(liquid) => format!("{}: {label}", (state.words.liquid)(liquid)),
             None => label.to_owned(),
-        }),
+        },
         _ => label.to_owned(),
     }
 }

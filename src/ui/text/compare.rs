@@ -1,6 +1,6 @@
 //! What the comparison says in words.
 
-use super::{Context, FieldWords, FigureWords, Message};
+use super::{ComparePage, Context, FieldWords, FigureWords, Message};
 use crate::domain::Field;
 use crate::domain::compare::Output;
 use crate::domain::compare::agreement::{Agreement, Why};
@@ -14,7 +14,7 @@ use crate::domain::compare::study::{NoStudy, Uncertain};
 use crate::domain::compare::verdict::Obstacle;
 use crate::quantity::Kind;
 
-/// The words of the comparison. Its page has words of its own.
+/// The words of the comparison.
 #[allow(clippy::struct_field_names, reason = "a form is a noun here")]
 pub struct CompareWords {
     /// Label and basis of what is compared.
@@ -25,6 +25,8 @@ pub struct CompareWords {
     pub belongs: fn(Belongs) -> &'static str,
     /// What differs between systems beside their liquids, each system by its name, and what to do.
     pub difference: fn(&Difference, &[System], &Context<'_>) -> Message,
+    /// The page.
+    pub page: ComparePage,
     /// Sheets and headings of what is taken away.
     pub sheet: SheetWords,
     /// Why systems cannot stand side by side.

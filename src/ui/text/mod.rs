@@ -5,6 +5,7 @@
 
 mod bench;
 pub mod compare;
+mod compare_page;
 mod context;
 mod english;
 mod line;
@@ -13,6 +14,7 @@ mod show;
 mod width;
 
 pub use bench::{BenchContext, BenchWords};
+pub use compare_page::ComparePage;
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
 pub use line::{LineContext, LineWords};

@@ -1,9 +1,49 @@
-//! The page.
+//! Binder systems compared: side by side, solved for a wanted value, swept, and with honest uncertainty.
+
+pub mod desk;
+mod equal;
+mod map;
+mod parts;
+mod report;
+mod run;
+mod side;
+mod solve;
+mod sure;
+mod sweep;
+mod systems;
+mod table;
 
 use crate::browser::element::{Part, View, el};
-use crate::ui::state::state;
+use crate::ui::state::{State, state};
+use leptos::prelude::*;
+use std::sync::Arc;
+use systems::Compared;
+
+/// What the sections share.
+#[derive(Clone, Copy)]
+struct Bench {
+    state: State,
+    /// The systems, worked out.
+    shown: Memo<Arc<Compared>>,
+}
 
 /// The page.
 pub fn compare() -> View {
-    el("div").child(el("h1").child(state().words.tools.compare)).view()
+    let state = state();
+    state.read_records();
+    let bench = Bench { state, shown: systems::compared(state) };
+    let swept = sweep::swept(bench);
+    let mapped = map::mapped(bench);
+    let sure = sure::sure(bench);
+    let report = report::Sheet { bench, swept, mapped, sure };
+    el("div")
+        .class("compare page")
+        .child(el("h1").child(state.words.tools.compare))
+        .child(side::side(bench))
+        .child(solve::solve(bench))
+        .child(sweep::sweep(bench, swept))
+        .child(map::map(bench, mapped))
+        .child(sure::section(bench, sure))
+        .child(report::section(report))
+        .view()
 }

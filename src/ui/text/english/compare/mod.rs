@@ -2,6 +2,7 @@
 
 mod answer;
 mod name;
+mod page;
 mod side;
 mod uncertainty;
 
@@ -12,6 +13,7 @@ pub(super) const COMPARE: CompareWords = CompareWords {
     obstacle: name::obstacle,
     belongs: name::belongs,
     difference: side::difference,
+    page: page::PAGE,
     sheet: SheetWords {
         side_by_side: "Side by side",
         assumptions: "Assumptions",

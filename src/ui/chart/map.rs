@@ -1,0 +1,159 @@
+//! A figure over two inputs: lines of equal value, and where the recipe can be run.
+
+use super::contour::{Run, lines, runs};
+use super::curves::{BOTTOM, LEFT, LINE, Labels, RIGHT, TOP, frame};
+use super::drawing::{Anchor, Drawing, path, place};
+use super::scale::{Linear, Ticks};
+use std::fmt::Write as _;
+
+/// How a cell stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Ground {
+    /// It can be run, and nothing is unusual.
+    Free,
+    /// It can be run, but something is outside its usual window.
+    Unusual,
+    /// It cannot be run.
+    Barred,
+}
+
+/// What is drawn, in the units shown; cells row by row, the first input along the row.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Cells {
+    /// Values of the first input.
+    pub across: Vec<f64>,
+    /// Values of the second input.
+    pub up: Vec<f64>,
+    /// The figure; `None` where there is none.
+    pub values: Vec<Option<f64>>,
+    /// How each cell stands.
+    pub grounds: Vec<Ground>,
+    /// Where the recipe is.
+    pub now: Option<(f64, f64)>,
+}
+
+/// Names of the two grounds that are not free.
+#[derive(Debug, Clone, Copy)]
+pub struct Legend<'a> {
+    /// What cannot be run.
+    pub barred: &'a str,
+    /// What is unusual.
+    pub unusual: &'a str,
+    /// Where the recipe is.
+    pub now: &'a str,
+}
+
+/// The number at a place between the columns or rows of an axis.
+fn between(values: &[f64], at: f64) -> f64 {
+    let below = at.floor().max(0.0);
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "floored and not below 0")]
+    let left = (below as usize).min(values.len().saturating_sub(1));
+    let (a, b) = (values.get(left).copied(), values.get(left + 1).copied());
+    match (a, b) {
+        (Some(a), Some(b)) => a + (b - a) * (at - below),
+        (Some(a), None) => a,
+        _ => f64::NAN,
+    }
+}
+
+/// The map; `None` where no cell has a value.
+#[must_use]
+pub fn map((width, height): (f64, f64), cells: &Cells, labels: Labels<'_>, legend: Legend<'_>) -> Option<Drawing> {
+    let ends = |values: &[f64]| Some((values.first().copied()?, values.last().copied()?));
+    let (first, last) = ends(&cells.across)?;
+    let (low, high) = ends(&cells.up)?;
+    let (right, bottom) = (width - RIGHT, height - BOTTOM);
+    let x = Linear::new((first, last), (LEFT, right))?;
+    let y = Linear::new((low, high), (bottom, TOP))?;
+    let across = Ticks::new(first.min(last), first.max(last), if width < 500.0 { 4 } else { 7 })?;
+    let up = Ticks::new(low.min(high), low.max(high), 6)?;
+    let mut drawing = Drawing::new(width, height + LINE * 3.0, labels.title);
+    let columns = cells.across.len();
+    for (ground, step, opacity) in [(Ground::Barred, 5.0, 0.7), (Ground::Unusual, 10.0, 0.35)] {
+        let area = |run: &Run| area(cells, (x, y), run);
+        let areas: Vec<_> = runs(&cells.grounds, columns, |cell| *cell == ground).iter().map(area).collect();
+        hatch(&mut drawing, &areas, step, opacity);
+    }
+    frame(&mut drawing, (x, across), (y, up), labels);
+    let found = || cells.values.iter().flatten().copied().filter(|value| value.is_finite());
+    let (least, most) = found().fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), value| (a.min(value), b.max(value)));
+    if let Some(levels) = Ticks::new(least, most, 7) {
+        for level in levels.iter() {
+            for line in lines(&cells.values, columns, level) {
+                let at = |(column, row): &(f64, f64)| {
+                    (x.place(between(&cells.across, *column)), y.place(between(&cells.up, *row)))
+                };
+                let points: Vec<_> = line.iter().map(at).collect();
+                drawing.path(&path(points.iter().copied().map(Some)), 1.5, "");
+                if points.len() > 5
+                    && let Some((px, py)) = points.get(points.len() / 2)
+                {
+                    let text = levels.label(level, labels.mark);
+                    let wide = 8.0 * text.chars().count() as f64;
+                    // The paper under the number is the page's, and white in a file.
+                    drawing.put(&format!(
+                        "<rect class=\"under\" x=\"{}\" y=\"{}\" width=\"{wide}\" height=\"15\" fill=\"#fff\"/>",
+                        place(px - wide / 2.0),
+                        place(py - 8.0)
+                    ));
+                    drawing.text((*px, py + 4.0), Anchor::Middle, 12, &text);
+                }
+            }
+        }
+    } else if least.is_infinite() {
+        return None;
+    }
+    if let Some((at, above)) = cells.now {
+        let (at, above) = (place(x.place(at)), place(y.place(above)));
+        if (LEFT..=right).contains(&at) && (TOP..=bottom).contains(&above) {
+            cross(&mut drawing, at, above);
+        }
+    }
+    key(&mut drawing, height, legend);
+    Some(drawing)
+}
+
+fn cross(drawing: &mut Drawing, x: f64, y: f64) {
+    drawing.path(&format!("M{} {y}h16M{x} {}v16", x - 8.0, y - 8.0), 3.0, "");
+}
+
+/// A run of cells as left, top, width and height. A cell reaches half way to its neighbours.
+fn area(cells: &Cells, (x, y): (Linear, Linear), run: &Run) -> [f64; 4] {
+    let edge = |values: &[f64], at: f64| between(values, at.clamp(0.0, values.len().saturating_sub(1) as f64));
+    let (from, to) = (run.column as f64 - 0.5, (run.column + run.length) as f64 - 0.5);
+    let (left, right) = (x.place(edge(&cells.across, from)), x.place(edge(&cells.across, to)));
+    let (low, high) = (run.row as f64 - 0.5, run.row as f64 + 0.5);
+    let (bottom, top) = (y.place(edge(&cells.up, low)), y.place(edge(&cells.up, high)));
+    [left, top, right - left, bottom - top]
+}
+
+/// Rising strokes over some areas, in line from one to the next.
+fn hatch(drawing: &mut Drawing, areas: &[[f64; 4]], step: f64, opacity: f64) {
+    let mut strokes = String::new();
+    for [left, top, width, height] in areas {
+        // Strokes lie on x + y = n·step.
+        let (from, to) = (((left + top) / step).ceil(), ((left + width + top + height) / step).floor());
+        let mut number = from;
+        while number <= to {
+            let sum = number * step;
+            let start = (sum - top - height).max(*left);
+            let end = (sum - top).min(left + width);
+            if end > start {
+                let _ = write!(strokes, "M{} {}L{} {}", place(start), place(sum - start), place(end), place(sum - end));
+            }
+            number += 1.0;
+        }
+    }
+    drawing.path(&strokes, 1.0, &format!("stroke-opacity=\"{opacity}\""));
+}
+
+fn key(drawing: &mut Drawing, height: f64, legend: Legend<'_>) {
+    for (row, (words, step, opacity)) in [(legend.barred, 5.0, 0.7), (legend.unusual, 10.0, 0.35)].iter().enumerate() {
+        let top = height + LINE * row as f64;
+        hatch(drawing, &[[8.0, top, 40.0, 14.0]], *step, *opacity);
+        drawing.text((58.0, top + 11.0), Anchor::Start, 13, words);
+    }
+    let top = height + LINE * 2.0;
+    cross(drawing, 28.0, top + 8.0);
+    drawing.text((58.0, top + 12.0), Anchor::Start, 13, legend.now);
+}

@@ -1,0 +1,199 @@
+//! The systems side by side as a table, each figure with its working.
+
+use super::Bench;
+use super::parts::{given_out, with_draft};
+use super::systems::Compared;
+use crate::browser::element::{Part, View, button, el, many};
+use crate::browser::file;
+use crate::domain::compare::side::{Row, SideBySide};
+use crate::quantity::{Unit, format};
+use crate::record::table::{Separator, to_csv, to_xlsx};
+use crate::ui::part::working;
+use crate::ui::state::State;
+use crate::ui::table::{assumptions, side_by_side};
+use crate::ui::text::{Context, trimmed_to, unit_shown};
+use leptos::prelude::*;
+
+/// A number with its sign in front, in three digits.
+#[must_use]
+pub fn signed(state: State, number: f64) -> String {
+    let text = trimmed_to(number, 3, state.units.get().mark);
+    if number > 0.0 { format!("+{text}") } else { text }
+}
+
+/// What a system has more of it than the reference: in the unit shown, and as a share.
+#[must_use]
+pub fn more(state: State, row: &Row, at: usize, reference: usize, unit: Unit) -> String {
+    let Some(more) = row.difference(at, reference, unit) else { return String::new() };
+    match row.relative(at, reference) {
+        Some(share) if share != 0.0 => format!("{} ({}\u{a0}%)", signed(state, more), signed(state, share * 100.0)),
+        _ => signed(state, more),
+    }
+}
+
+/// The table. `open` holds "row system" of the working that is open; without it no figure can be opened.
+pub fn table(state: State, shown: &Compared, side: &SideBySide, open: Option<RwSignal<String>>) -> View {
+    let page = &state.words.compare.page;
+    let sheet = &state.words.compare.sheet;
+    let head = |at: usize| {
+        el("th")
+            .set("scope", "col")
+            .child(shown.name(at))
+            .child((at == side.reference).then(|| el("span").class("note").child(page.reference)))
+    };
+    let columns = shown.systems.len();
+    let mut rows = Vec::new();
+    for (line, row) in side.rows.iter().enumerate() {
+        let words = (state.words.compare.output)(row.output);
+        let unit = state.unit(row.output.kind());
+        let symbol = state.currency.with(|currency| unit_shown(unit, currency).into_owned());
+        let mark = state.units.get().mark;
+        let cell = |at: usize| {
+            let Some(amount) = row.values.get(at).copied().flatten() else {
+                return el("td").child(state.words.tools.no_figure).view();
+            };
+            let number = format::amount(amount, unit, mark);
+            let key = format!("{line} {at}");
+            let difference = (at != side.reference).then(|| more(state, row, at, side.reference, unit));
+            let figure = el("span").set("data-figure", format!("{}.{at}", row.output.key())).child(number.clone());
+            let value = match open {
+                Some(open) => {
+                    let (own, now) = (key.clone(), key.clone());
+                    let named = format!("{}, {}: {number} {symbol}", words.label, shown.name(at));
+                    button()
+                        .class("link")
+                        .set("title", state.words.recipe_page.show_working)
+                        .set("aria-label", named)
+                        .set("aria-expanded", move || if open.with(|open| *open == own) { "true" } else { "false" })
+                        .on_click(move || {
+                            let same = open.with_untracked(|open| *open == now);
+                            open.set(if same { String::new() } else { now.clone() });
+                        })
+                        .child(figure)
+                }
+                None => figure,
+            };
+            el("td").child(value).child(difference.map(|text| el("span").class("note").child(text))).view()
+        };
+        let note = (!words.note.is_empty()).then(|| el("span").class("note").child(words.note));
+        rows.push(
+            el("tr")
+                .child(el("th").set("scope", "row").child(words.label).child(note))
+                .child(el("td").class("unit").child(symbol.clone()))
+                .child((0..columns).map(cell).collect::<View>())
+                .view(),
+        );
+        if let Some(open) = open {
+            rows.push(opened(state, shown, row, line, open, columns));
+        }
+    }
+    let limits = |at: usize| {
+        let machine = shown.systems.get(at).and_then(|system| system.limiting());
+        el("td").child(machine.map_or(state.words.tools.no_figure, state.words.machine))
+    };
+    rows.push(
+        el("tr")
+            .child(el("th").set("scope", "row").child(page.what_limits))
+            .child(el("td"))
+            .child((0..columns).map(limits).collect::<View>())
+            .view(),
+    );
+    el("div")
+        .class("scroll")
+        .set("tabindex", "0")
+        .set("role", "region")
+        .set("aria-label", sheet.side_by_side)
+        .child(
+            el("table")
+                .class("beside")
+                .child(
+                    el("thead").child(
+                        el("tr")
+                            .child(el("th").set("scope", "col").child(sheet.figure))
+                            .child(el("th").set("scope", "col").child(sheet.unit))
+                            .child((0..columns).map(head).collect::<View>()),
+                    ),
+                )
+                .child(el("tbody").child(View::Many(rows))),
+        )
+        .view()
+}
+
+/// The working of one of a row's figures, below the row; nothing while none is open.
+fn opened(state: State, shown: &Compared, row: &Row, line: usize, open: RwSignal<String>, columns: usize) -> View {
+    let (output, systems) = (row.output, shown.systems.clone());
+    let prefix = format!("{line} ");
+    (move || {
+        let at: usize = open.with(|open| open.strip_prefix(&prefix).and_then(|at| at.parse().ok()))?;
+        let system = systems.get(at)?;
+        let worked = output.working(system.case()?)?.without_figure();
+        Some(
+            el("tr").class("opened").child(
+                el("td").set("colspan", (columns + 2).to_string()).child(
+                    el("div")
+                        .class("working")
+                        .child(el("p").child(el("strong").child(system.name.clone())))
+                        .child(working::told(state, &worked, &system.draft, false)),
+                ),
+            ),
+        )
+    })
+    .view()
+}
+
+/// The buttons that give the comparison out as tables.
+pub fn exports(bench: Bench) -> View {
+    let state = bench.state;
+    let page = &state.words.compare.page;
+    let csv = move || {
+        let text = bench.shown.with_untracked(|shown| {
+            let side = shown.side.as_ref().ok()?;
+            let table = state.with_context(|context| side_by_side(&shown.systems, side, state.words, context));
+            Some(to_csv(&table, Separator::from(state.units.get_untracked().mark)))
+        });
+        let Some(text) = text else { return };
+        let name = file::file_name(page.file_name, "csv");
+        given_out(state, file::give_out(&name, "text/csv", &text).map(|()| name));
+    };
+    let xlsx = move || {
+        let bytes = bench.shown.with_untracked(|shown| {
+            let side = shown.side.as_ref().ok()?;
+            state.with_context(|context: &Context<'_>| {
+                let tables = [
+                    side_by_side(&shown.systems, side, state.words, context),
+                    assumptions(&shown.systems, state.words, context),
+                ];
+                Some(to_xlsx(&tables))
+            })
+        });
+        let Some(bytes) = bytes else { return };
+        let name = file::file_name(page.file_name, "xlsx");
+        let kind = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+        given_out(state, file::give_out_bytes(&name, kind, &bytes).map(|()| name));
+    };
+    el("div")
+        .class("actions")
+        .child(button().on_click(csv).child(page.save_csv))
+        .child(button().on_click(xlsx).child(page.save_xlsx))
+        .view()
+}
+
+/// What was assumed for each system, as a table on the page.
+pub fn assumed(state: State, shown: &Compared) -> View {
+    let Some(first) = shown.systems.first() else { return View::Nothing };
+    let table = with_draft(state, &first.draft, |context| assumptions(&shown.systems, state.words, context));
+    let mark = state.units.get().mark;
+    let mut rows = table.rows.into_iter().map(|cells| cells.iter().map(|cell| text(cell, mark)).collect());
+    let head: Vec<String> = rows.next().unwrap_or_default();
+    many([super::parts::table(&table.name, &head, rows.collect())]).view()
+}
+
+/// A cell as text.
+fn text(cell: &crate::record::table::Cell, mark: format::DecimalMark) -> String {
+    use crate::record::table::Cell;
+    match cell {
+        Cell::Empty => String::new(),
+        Cell::Text(words) | Cell::Heading(words) => words.clone(),
+        Cell::Number { value, .. } | Cell::Formula { value, .. } => trimmed_to(*value, 5, mark),
+    }
+}
