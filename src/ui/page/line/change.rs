@@ -137,7 +137,7 @@ fn laid(state: State) -> View {
         format!(
             "{} {}",
             page.between_length,
-            with_unit(state, Amount::from_base(Kind::BenchExtent, length.value), None)
+            with_unit(state, Amount::from_base(Kind::Extent, length.value), None)
         )
     });
     many([
