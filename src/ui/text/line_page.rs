@@ -30,6 +30,7 @@ pub struct LinePage {
     pub interval: &'static str,
     pub to: &'static str,
     pub no_flow_then: &'static str,
+    pub drifted: &'static str,
     pub since: &'static str,
     pub drift_certain: &'static str,
     pub drift_uncertain: &'static str,

@@ -134,11 +134,7 @@ fn laid(state: State) -> View {
         figure(state, "change", of, shown(state, of, base), between_working(of, &plan.between, new_case))
     };
     let length = plan.between.length.map(|length| {
-        format!(
-            "{} {}",
-            page.between_length,
-            with_unit(state, Amount::from_base(Kind::Extent, length.value), None)
-        )
+        format!("{} {}", page.between_length, with_unit(state, Amount::from_base(Kind::Extent, length.value), None))
     });
     many([
         title,

@@ -124,7 +124,7 @@ fn example(state: State) -> View {
     };
     let own = move || state.line.record.update(|record| record.example = false);
     el("div")
-        .class("finding note example")
+        .class("finding note example-line")
         .child(
             el("p")
                 .child(mark(Grade::Note))

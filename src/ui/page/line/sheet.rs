@@ -124,7 +124,7 @@ fn pump_sheet(
     let outside = row.standing != Standing::Within;
     let place = row.setting.is_some().then(|| {
         el("p")
-            .class("standing")
+            .class("range-words")
             .class_if("unusual", outside)
             .child(outside.then(|| mark(Grade::Unusual)))
             .text(" ")
@@ -140,22 +140,16 @@ fn pump_sheet(
             Some(change) => signed(state, change.value),
             None => page.no_flow_then.to_owned(),
         };
-        many([
-            figure(state, &scope, Fig::Drift, value, drift_working(&drift)),
-            el("p")
-                .class("note since")
-                .child(format!(
-                    "{} {}: {}",
-                    page.since,
-                    when(drift.at),
-                    match drift.certain {
-                        Some(true) => page.drift_certain,
-                        Some(false) => page.drift_uncertain,
-                        None => page.drift_unknown,
-                    }
-                ))
-                .view(),
-        ])
+        figure(state, &scope, Fig::Drift, value, drift_working(&drift))
+    });
+    let since = row.drift.map(|drift| {
+        let certain = match drift.certain {
+            Some(true) => page.drift_certain,
+            Some(false) => page.drift_uncertain,
+            None => page.drift_unknown,
+        };
+        let words = format!("{}, {} {}: {certain}.", page.drifted, page.since, when(drift.at));
+        el("p").class("note").child(words)
     });
     let nozzles = row.nozzles.map(|opened| {
         many([
@@ -198,6 +192,7 @@ fn pump_sheet(
                 .child(prediction)
                 .child(drift),
         )
+        .child(since)
         .view()
 }
 
