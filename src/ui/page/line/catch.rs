@@ -35,7 +35,7 @@ pub fn test(state: State, pump: PumpId, id: CalibrationId, unit: SettingUnit) ->
         .class("test")
         .child(el("legend").child(page.test_of).text(" ").child(at))
         .child(numbers(state, CalibrationField::ALL.iter().map(|part| LineField::Calibration(pump, id, *part))))
-        .child(el("ol").class("rows").child(each(
+        .child(el("div").class("rows").child(each(
             keys,
             |row: &RowId| row.0.to_string(),
             move |row| test_row(state, (pump, id, row)),
@@ -80,7 +80,7 @@ fn test_row(state: State, (pump, id, row): (PumpId, CalibrationId, RowId)) -> Vi
         });
     };
     let remove_label = move || format!("{} {}", state.words.tools.remove, label());
-    el("li")
+    el("div")
         .set("role", "group")
         .set("aria-label", label)
         .class_if("aside-row", aside)
