@@ -26,6 +26,12 @@ pub fn time(at: u64) -> String {
     format!("{:02}:{:02}", date.get_hours(), date.get_minutes())
 }
 
+/// Local time of day with its seconds: "10:42:07".
+#[must_use]
+pub fn time_exact(at: u64) -> String {
+    format!("{}:{:02}", time(at), local(at).get_seconds())
+}
+
 /// Local date and time: "2025-11-24 10:42".
 #[must_use]
 pub fn date_time(at: u64) -> String {

@@ -46,6 +46,9 @@ pub struct LineRecord {
     pub book: LineBook,
     /// The changeover.
     pub planned: Option<Planned>,
+    /// Whether it is the line of the example still, and none of a mill's own.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub example: bool,
     /// Keys that this app does not know.
     #[serde(skip)]
     pub extra: Extra,
@@ -69,7 +72,7 @@ impl LineRecord {
     pub fn read(text: &str) -> Result<Self, Refusal> {
         let mut record: Self = refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))?;
         record.extra = refusal::fields(text);
-        record.extra.retain(|key, _| !matches!(key.as_str(), "haulm" | "version" | "book" | "planned"));
+        record.extra.retain(|key, _| !matches!(key.as_str(), "haulm" | "version" | "book" | "planned" | "example"));
         Ok(record)
     }
 }

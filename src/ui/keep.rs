@@ -16,6 +16,7 @@ use crate::domain::Draft;
 use crate::domain::example::example;
 use crate::record::compare::COMPARE;
 use crate::record::file::RecipeFile;
+use crate::record::line::LINE;
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::{Stamp, Standing, Title};
 use crate::record::shelf::{DRAFT, MIX, SETTINGS, SaveError, Unread};
@@ -124,8 +125,9 @@ pub fn keep(state: State) {
             note(state, state.shelf.with_untracked(|shelf| shelf.keep_compare(&typed)));
         },
     );
+    later(move || state.line.record.track(), move || keep_line(state));
     // Another tab may have kept its own since, and this page is what a reload brings back.
-    if let Some(listeners) = event::on_leave(move || keep_open(state)) {
+    if let Some(listeners) = event::on_leave(move || keep_all(state)) {
         listeners.into_iter().for_each(event::Listener::forget);
     }
     let mut read = state.settings.get_untracked();
@@ -150,6 +152,22 @@ fn keep_open(state: State) {
     let open = state.at_hand();
     let kept = state.shelf.with_untracked(|shelf| shelf.keep_draft(&open));
     note(state, kept);
+}
+
+fn keep_line(state: State) {
+    let record = state.line.record.get_untracked();
+    let kept = state.shelf.with_untracked(|shelf| shelf.keep_line(&record));
+    note(state, kept);
+}
+
+/// The page is left: what was typed a moment ago is kept at once.
+fn keep_all(state: State) {
+    keep_open(state);
+    let as_kept = state.shelf.with_untracked(Shelf::line);
+    // Another tab's line stays unless something was typed here.
+    if state.line.record.with_untracked(|record| !as_kept.is_ok_and(|kept| kept == *record)) {
+        keep_line(state);
+    }
 }
 
 fn keep_mix(state: State) {
@@ -224,6 +242,11 @@ fn follow_other_tabs(state: State) {
     let pending: StoredValue<Option<TimeoutHandle>> = StoredValue::new(None);
     let listener = event::on_storage(move |key| match key.as_deref() {
         Some(DRAFT | MIX | COMPARE) => {}
+        Some(LINE) => {
+            if let Ok(record) = state.shelf.with_untracked(Shelf::line) {
+                state.line.record.set(record);
+            }
+        }
         Some(SETTINGS) => {
             if let Ok(settings) = state.shelf.with_untracked(Shelf::settings) {
                 state.settings.set(settings);

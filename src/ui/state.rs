@@ -3,6 +3,7 @@
 use super::cells::{Cells, Turn};
 use super::history::History;
 use super::page::compare::desk::Desk;
+use super::page::line::LineState;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
 use crate::domain::finding::What;
@@ -11,6 +12,7 @@ use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, Place
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
+use crate::record::shelf::Unread;
 use crate::record::{RevisionId, Settings, Shelf, Store};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
 use leptos::prelude::*;
@@ -132,6 +134,8 @@ pub struct State {
     pub mix: RwSignal<MixDraft>,
     /// Where systems are compared.
     pub compare: Desk,
+    /// What the page of the line holds.
+    pub line: LineState,
     cells: Cells,
     /// Names what stands on the page from one opening to the next.
     opened: RwSignal<u32>,
@@ -148,6 +152,7 @@ impl State {
     pub fn new(shelf: Library, settings: Settings, open: OpenDraft, trouble: Option<Trouble>) -> Self {
         let mix = RwSignal::new(shelf.mix().unwrap_or_default());
         let compare = Desk::new(shelf.compare().unwrap_or_default());
+        let (line, line_unread) = LineState::new(&shelf);
         let settings = RwSignal::new(settings);
         let draft = RwSignal::new(open.draft);
         let opened = RwSignal::new(0);
@@ -194,11 +199,12 @@ impl State {
             shelf,
             cells,
             all_read: RwSignal::new(false),
-            trouble: RwSignal::new(trouble),
+            trouble: RwSignal::new(trouble.or_else(|| line_unread.as_ref().and_then(unread_line))),
             link: RwSignal::new(None),
             naming: RwSignal::new(false),
             mix,
             compare,
+            line,
             opened,
             openings: StoredValue::new(0),
             settled,
@@ -418,6 +424,12 @@ impl State {
             })
         })
     }
+}
+
+/// That the line as it was kept cannot be read. What cannot be reached at all is told with the store.
+fn unread_line(why: &Unread) -> Option<Trouble> {
+    let message = Message { mend: ENGLISH.line_page.unread.to_owned(), ..(ENGLISH.unread)(why) };
+    (!matches!(why, Unread::Store(_))).then_some(Trouble { message, way_out: None })
 }
 
 /// Whether a finding only says that a box that nobody has touched is blank.

@@ -15,7 +15,7 @@ fn record() -> LineRecord {
     let mill = Mill::new();
     let end = |name: &str| End { name: name.to_owned(), draft: mill.draft.clone() };
     let planned = Planned { from: end("A"), to: end("B"), started: Some(1_772_431_200_000) };
-    LineRecord { book: mill.book.clone(), planned: Some(planned), extra: Extra::new() }
+    LineRecord { book: mill.book.clone(), planned: Some(planned), example: true, extra: Extra::new() }
 }
 
 fn check(at: u64, remark: &str) -> CheckContent {

@@ -2,14 +2,16 @@
 //! a panel, so what has to be set stands first and big.
 
 use crate::browser::clock;
-use crate::browser::element::{Part, View, el};
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::draft::{FeedWay, WaterWay};
 use crate::domain::{Draft, Field, Figure, LiquidField, LiquidFigure, LiquidId, Station, cautions};
 use crate::ui::field::number_text::{in_box, reading};
+use crate::ui::page;
 use crate::ui::part::code::code;
 use crate::ui::part::figure::{joined, text, with_unit};
 use crate::ui::part::finding::says;
 use crate::ui::part::working::figure_name;
+use crate::ui::route::Page;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
@@ -30,10 +32,10 @@ fn paper(state: State) -> View {
     el("article")
         .class("paper")
         .child(head(state))
-        .child(doses(state))
-        .child(entered_all(state))
-        .child(figures(state))
-        .child(findings(state))
+        .child(match state.page.get_untracked() {
+            Page::Line => page::line::paper(state),
+            _ => many([doses(state), entered_all(state), figures(state), findings(state)]),
+        })
         .child(
             el("footer")
                 .child(

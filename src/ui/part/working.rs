@@ -2,7 +2,7 @@
 
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::page;
-use crate::domain::working::{Given, Origin, Working, working};
+use crate::domain::working::{Ground, Origin, Symbol, Working, working};
 use crate::domain::{Draft, Figure};
 use crate::quantity::{Amount, Coherent, format};
 use crate::ui::math::{Style, letters, numbers, symbol};
@@ -14,37 +14,36 @@ use crate::ui::text::unit_shown;
 pub fn view(figure: Figure) -> View {
     let state = state();
     (move || {
-        state
-            .shown
-            .with(|shown| shown.case.as_ref().and_then(|case| working(figure, case)))
-            .map(|working| state.draft.with(|draft| told(state, &working.without_figure(), draft, true)))
+        state.shown.with(|shown| shown.case.as_ref().and_then(|case| working(figure, case))).map(|working| {
+            state.draft.with(|draft| told(state, &working, &|origin| origin_name(state, *origin, draft, true)))
+        })
     })
     .view()
 }
 
-/// A working of a recipe. With `links` what was entered leads to its box, which must be on the page.
-pub fn told(state: State, working: &Working<()>, draft: &Draft, links: bool) -> View {
-    let words = &state.words.recipe_page;
+/// A working in full. `name` says what a number put in is, and leads to where it was entered.
+pub fn told<F, O>(state: State, working: &Working<F, O>, name: &dyn Fn(&O) -> View) -> View {
     let units = state.units.get();
     let currency = state.currency.get();
     let style = Style { set: Coherent::from(units.system), mark: units.mark, currency: &currency };
+    let givens = working.givens.iter().map(|given| put_in(state, given.symbol, given.amount, name(&given.origin)));
+    let math = (letters(working), numbers(working, style));
+    laid(state, working.result, math, givens.collect(), working.ground)
+}
+
+fn laid(state: State, result: Amount, (letters, numbers): (String, String), givens: View, ground: Ground) -> View {
+    let words = &state.words.recipe_page;
     el("dl")
         .class("told")
         .child(el("dt").child(words.in_full))
-        .child(el("dd").child(in_full(state, working.result)))
+        .child(el("dd").child(in_full(state, result)))
         .child(el("dt").child(words.formula))
-        .child(el("dd").class("math").markup(&letters(working)))
+        .child(el("dd").class("math").markup(&letters))
         .child(el("dt").child(words.numbers_put_in))
-        .child(el("dd").class("math").markup(&numbers(working, style)))
-        .child(
-            el("dd").child(
-                el("ul")
-                    .class("givens")
-                    .child(working.givens.iter().map(|given| put_in(state, *given, draft, links)).collect::<View>()),
-            ),
-        )
+        .child(el("dd").class("math").markup(&numbers))
+        .child(el("dd").child(el("ul").class("givens").child(givens)))
         .child(el("dt").child(state.words.tools.source))
-        .child(el("dd").child((state.words.ground)(working.ground)))
+        .child(el("dd").child((state.words.ground)(ground)))
         .view()
 }
 
@@ -57,9 +56,11 @@ pub fn in_full(state: State, amount: Amount) -> String {
     state.currency.with(|currency| joined(&number, &unit_shown(unit, currency)))
 }
 
-/// A number put in: its letter, what it is, and the way to where it was entered.
-fn put_in(state: State, given: Given, draft: &Draft, links: bool) -> View {
-    let name = match given.origin {
+/// What a number put into a working of the recipe is, and with `links` the way to where it was entered, which
+/// must be on the page.
+#[must_use]
+pub fn origin_name(state: State, origin: Origin, draft: &Draft, links: bool) -> View {
+    match origin {
         Origin::Field(field) if !links => (state.words.field_name)(field, draft).view(),
         Origin::Field(field) => {
             let name = (state.words.field_name)(field, draft);
@@ -68,12 +69,15 @@ fn put_in(state: State, given: Given, draft: &Draft, links: bool) -> View {
         }
         Origin::Figure(figure) => name_in(state, figure, draft).view(),
         Origin::Constant(constant) => (state.words.constant)(constant).view(),
-    };
-    let unit = with_unit(state, given.amount, None);
+    }
+}
+
+/// A number put in: its letter, and what it is.
+fn put_in(state: State, letter: Symbol, amount: Amount, name: View) -> View {
     el("li")
-        .child(el("span").class("math").markup(&symbol(given.symbol)))
+        .child(el("span").class("math").markup(&symbol(letter)))
         .text(" = ")
-        .child(unit)
+        .child(with_unit(state, amount, None))
         .text(" ")
         .child(name)
         .view()

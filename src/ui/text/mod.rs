@@ -9,6 +9,7 @@ mod compare_page;
 mod context;
 mod english;
 mod line;
+mod line_page;
 mod page;
 mod show;
 mod width;
@@ -18,6 +19,7 @@ pub use compare_page::ComparePage;
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
 pub use line::{LineContext, LineWords};
+pub use line_page::LinePage;
 pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
 pub use show::{shown, trimmed, trimmed_to, unit_shown};
 pub use width::{plus_minus, width_shown};
@@ -132,6 +134,8 @@ pub struct Words {
     pub systems_page: SystemsPage,
     /// Solutions and glue mixes.
     pub mix_page: MixPage,
+    /// The page of the line.
+    pub line_page: LinePage,
     /// Help.
     pub help_page: HelpPage,
 }

@@ -3,7 +3,7 @@
 use crate::domain::compare::budget::Budget;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::summary::Summary;
-use leptos::prelude::*;
+use crate::ui::signal::RwSignal;
 
 /// Where systems are compared.
 #[derive(Clone, Copy)]

@@ -8,9 +8,9 @@ use crate::domain::compare::draft::{liquid_key, number_key};
 use crate::domain::compare::equal_cost::{EqualCost, equal_cost};
 use crate::domain::compare::side::System;
 use crate::domain::{Field, Grade, LiquidField};
-use crate::ui::erased::{derive, memo};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::finding::told;
+use crate::ui::signal::memo;
 use leptos::prelude::*;
 
 const FIRST: &str = "equal.first";
@@ -73,8 +73,8 @@ pub fn equal(bench: Bench) -> View {
             Err(error) => told(Grade::Unusual, (state.words.compare.no_price)(error)),
         }))
     };
-    let offered = derive(move || shown.with(|shown| shown.choices()));
-    let now = derive(move || {
+    let offered = memo(move || shown.with(|shown| shown.choices()));
+    let now = memo(move || {
         let place = other().and_then(|(_, _, place)| place);
         shown.with(|shown| place.and_then(|place| shown.keys.get(place)).cloned().unwrap_or_default())
     });

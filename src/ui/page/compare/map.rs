@@ -13,8 +13,8 @@ use crate::quantity::{Amount, Kind, Unit, format};
 use crate::ui::chart::curves::Labels;
 use crate::ui::chart::drawing::Drawing;
 use crate::ui::chart::map::{Cells, Ground, Legend, map as draw};
-use crate::ui::erased::memo;
 use crate::ui::part::fold::fold;
+use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
 use leptos::prelude::*;
 

@@ -14,8 +14,8 @@ mod systems;
 mod table;
 
 use crate::browser::element::{Part, View, el};
+use crate::ui::signal::Memo;
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 use std::sync::Arc;
 use systems::Compared;
 

@@ -11,9 +11,9 @@ use crate::domain::outcome::Case;
 use crate::domain::{Draft, Entry};
 use crate::quantity::{Kind, Unit, Units};
 use crate::ui::chart::drawing::Drawing;
-use crate::ui::erased::derive;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
+use crate::ui::signal::{Memo, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{Context, FieldWords, unit_shown};
 use leptos::prelude::*;
@@ -73,7 +73,7 @@ pub fn select(
     offered: Signal<Vec<Choice>>,
 ) -> View {
     let now =
-        derive(move || state.compare.typed.with(|typed| offered.with(|offered| picked(typed, what, prefer, offered))));
+        memo(move || state.compare.typed.with(|typed| offered.with(|offered| picked(typed, what, prefer, offered))));
     let choose = Callback::new(move |key: String| state.compare.typed.update(|typed| typed.choose(what, key)));
     choice::labelled(format!("compare-{what}"), label.to_owned().into(), offered, now, choose)
 }
@@ -94,7 +94,7 @@ pub fn number_box(
         named: None,
         kind,
         limit,
-        entry: derive(move || state.compare.typed.with(|typed| typed.entry(&own).cloned()).unwrap_or_else(&start)),
+        entry: memo(move || state.compare.typed.with(|typed| typed.entry(&own).cloned()).unwrap_or_else(&start)),
         put: Callback::new(move |entry| state.compare.typed.update(|typed| typed.put(&what, entry))),
     })
 }

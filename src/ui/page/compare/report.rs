@@ -8,6 +8,7 @@ use super::systems::Compared;
 use super::{parts, side, table};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::{clock, print};
+use crate::ui::signal::{Memo, RwSignal};
 use crate::ui::state::State;
 use leptos::ev;
 use leptos::prelude::*;

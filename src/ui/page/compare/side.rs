@@ -13,12 +13,12 @@ use crate::domain::limit;
 use crate::domain::{Figure, Finding, Grade, LiquidDraft, LiquidField};
 use crate::quantity::{Amount, Kind, format};
 use crate::ui::chart::bars::{Bar, bars};
-use crate::ui::erased::{derive, memo};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
+use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, unit_shown};
 use leptos::prelude::*;
@@ -71,12 +71,12 @@ fn systems(bench: Bench) -> View {
     let Bench { state, shown } = bench;
     let page = &state.words.compare.page;
     let keys = move || shown.with(|shown| shown.keys.clone());
-    let others = derive(move || {
+    let others = memo(move || {
         let there = keys();
         offered(state).into_iter().filter(|(key, _)| !there.contains(key)).collect::<Vec<Choice>>()
     });
     let next = RwSignal::new(String::new());
-    let now = derive(move || {
+    let now = memo(move || {
         let wanted = next.get();
         others.with(|others| {
             let there = others.iter().find(|(key, _)| *key == wanted).or(others.first());
@@ -206,7 +206,7 @@ fn prices(bench: Bench) -> View {
             named: Some(format!("{}: {name}", page.price_of)),
             kind: Kind::Price,
             limit,
-            entry: derive(move || {
+            entry: memo(move || {
                 let typed = state.compare.typed.with(|typed| typed.entry(&key).cloned());
                 typed.unwrap_or_else(&start)
             }),

@@ -12,9 +12,9 @@ use crate::domain::compare::solve_for::{Found, solve_for};
 use crate::domain::compare::{Output, knob};
 use crate::domain::{Entry, Field, Figure, Grade, LiquidField};
 use crate::quantity::{Unit, Units};
-use crate::ui::erased::{derive, memo};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::finding::told;
+use crate::ui::signal::memo;
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
 use leptos::prelude::*;
@@ -65,8 +65,8 @@ pub fn system_at(state: State, shown: &Compared, what: &str) -> Option<System> {
 /// The choice of a system among those that have a result.
 pub fn system_choice(bench: Bench, what: &'static str, label: &'static str) -> View {
     let Bench { state, shown } = bench;
-    let offered = derive(move || shown.with(|shown| shown.choices()));
-    let now = derive(move || {
+    let offered = memo(move || shown.with(|shown| shown.choices()));
+    let now = memo(move || {
         shown.with(|shown| {
             let at = state.compare.typed.with(|typed| shown.ready_at(typed.choice(what)));
             shown.places.get(at).and_then(|place| shown.keys.get(*place)).cloned().unwrap_or_default()

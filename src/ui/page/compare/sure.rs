@@ -20,13 +20,13 @@ use crate::domain::compare::study::{Asked, NoStudy, Study, Uncertain};
 use crate::domain::limit::Limit;
 use crate::domain::{Entry, Grade};
 use crate::quantity::{Coherent, Kind, Unit, format};
-use crate::ui::erased::{derive, memo};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::math::{Style, combined_letters, combined_numbers};
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
+use crate::ui::signal::{Memo, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::compare::Width;
 use crate::ui::text::{FieldWords, Message, plus_minus, trimmed_to, unit_shown};
@@ -155,7 +155,7 @@ fn sources(bench: Bench, sure: Memo<Option<Known>>) -> View {
         })
     };
     // Numbers that no source acts on yet.
-    let others = derive(move || {
+    let others = memo(move || {
         let there = sure.with(|known| {
             known.iter().flat_map(|known| known.sources.iter().map(|source| source.key.clone())).collect::<Vec<_>>()
         });
@@ -214,7 +214,7 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
     let size = size_key(&key);
     let entry = {
         let size = size.clone();
-        derive(move || {
+        memo(move || {
             let typed = state.compare.typed.get();
             let mark = state.units.get().mark;
             let unit = unit();
@@ -250,7 +250,7 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
         }
     });
     let symbol = move || unit_of(state, stated(), unit());
-    let now = derive(move || stated().key().to_owned());
+    let now = memo(move || stated().key().to_owned());
     el("li")
         .child(el("p").child(move || name.get()))
         .child(
@@ -274,7 +274,7 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
         )
         .child(choice::select(
             format!("form-{at}"),
-            derive(move || format!("{}: {}", page.stated_as, name.get())),
+            memo(move || format!("{}: {}", page.stated_as, name.get())),
             Signal::stored(choices),
             now,
             choose,

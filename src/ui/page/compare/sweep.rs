@@ -15,13 +15,12 @@ use crate::quantity::{Amount, Kind, Unit, format};
 use crate::ui::chart::curves::{Curve, Labels, curves};
 use crate::ui::chart::drawing::Drawing;
 use crate::ui::chart::series::letter;
-use crate::ui::erased::memo;
 use crate::ui::field::choice::Choice;
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
+use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, Message};
-use leptos::prelude::*;
 
 const INPUT: &str = "sweep.input";
 const OUTPUT: &str = "sweep.output";

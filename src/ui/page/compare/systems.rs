@@ -8,11 +8,10 @@ use crate::domain::{Draft, Substance};
 use crate::record::revision::Standing;
 use crate::record::{RecipeId, SystemId};
 use crate::ui::chart::series::letter;
-use crate::ui::erased::memo;
 use crate::ui::field::choice::Choice;
 use crate::ui::page::compare::parts::hours;
+use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
-use leptos::prelude::*;
 use std::sync::Arc;
 
 /// The open recipe's key.

@@ -9,10 +9,10 @@ use crate::domain::compare::side::{Row, SideBySide};
 use crate::quantity::{Unit, format};
 use crate::record::table::{Separator, to_csv, to_xlsx};
 use crate::ui::part::working;
+use crate::ui::signal::RwSignal;
 use crate::ui::state::State;
 use crate::ui::table::{assumptions, side_by_side};
 use crate::ui::text::{Context, trimmed_to, unit_shown};
-use leptos::prelude::*;
 
 /// A number with its sign in front, in three digits.
 #[must_use]
@@ -127,16 +127,11 @@ fn opened(state: State, shown: &Compared, row: &Row, line: usize, open: RwSignal
         let at: usize = open.with(|open| open.strip_prefix(&prefix).and_then(|at| at.parse().ok()))?;
         let system = systems.get(at)?;
         let worked = output.working(system.case()?)?.without_figure();
-        Some(
-            el("tr").class("opened").child(
-                el("td").set("colspan", (columns + 2).to_string()).child(
-                    el("div")
-                        .class("working")
-                        .child(el("p").child(el("strong").child(system.name.clone())))
-                        .child(working::told(state, &worked, &system.draft, false)),
-                ),
+        Some(el("tr").class("opened").child(el("td").set("colspan", (columns + 2).to_string()).child(
+            el("div").class("working").child(el("p").child(el("strong").child(system.name.clone()))).child(
+                working::told(state, &worked, &|origin| working::origin_name(state, *origin, &system.draft, false)),
             ),
-        )
+        )))
     })
     .view()
 }

@@ -66,5 +66,6 @@ pub static ENGLISH: Words = Words {
     shelf_page: shelf::SHELF,
     systems_page: systems::SYSTEMS,
     mix_page: mix::MIX,
+    line_page: line::LINE_PAGE,
     help_page: help::HELP,
 };

@@ -4,9 +4,12 @@ mod field;
 mod figure;
 mod finding;
 mod name;
+mod page;
 mod reason;
 
 use crate::ui::text::LineWords;
+
+pub(super) use page::LINE_PAGE;
 
 pub(super) const LINE: LineWords = LineWords {
     field: field::field,

@@ -1,0 +1,118 @@
+//! The rate card: settings over fibre flows and moistures.
+
+use super::parts::{choose, findings, numbers, offered, setting};
+use super::sheet::pump_name;
+use super::state::solved;
+use crate::browser::element::{Part, View, button, el, many};
+use crate::browser::print::print;
+use crate::domain::Grade;
+use crate::domain::line::rate_card::Cell;
+use crate::domain::line::{CardField, CardRows, LineField, PumpId, RateCard, Standing, rate_card};
+use crate::quantity::{Amount, Kind};
+use crate::ui::part::figure::with_unit;
+use crate::ui::part::finding::mark;
+use crate::ui::state::State;
+
+/// The section.
+pub fn card(state: State) -> View {
+    let page = &state.words.line_page;
+    let put_out = move || {
+        if !print() {
+            state.tell(page.no_printer);
+        }
+    };
+    many([
+        el("p").child(page.card_hint).view(),
+        el("div")
+            .class("fields")
+            .child(choose(
+                state,
+                "card-rows".to_owned(),
+                page.card_rows,
+                offered(CardRows::ALL, state.words.line.card_rows),
+                |book| CardRows::ALL.iter().position(|rows| *rows == book.card_rows).unwrap_or(0),
+                |book, at| {
+                    if let Some(rows) = CardRows::ALL.get(at) {
+                        book.card_rows = *rows;
+                    }
+                },
+            ))
+            .view(),
+        numbers(state, CardField::ALL.iter().map(|part| LineField::Card(*part))),
+        el("p").child(button().on_click(put_out).child(page.print_card)).view(),
+        (move || tables(state)).view(),
+    ])
+}
+
+/// A table a pump, and what stands in the way of one.
+pub fn tables(state: State) -> View {
+    let page = &state.words.line_page;
+    solved(state, |draft, case, line, book| {
+        let (card, said) = rate_card(draft, case, line, book);
+        let tables = card.map(|card| {
+            let of = |(at, pump): (usize, &PumpId)| {
+                let unit = line.pump(*pump).map(|pump| pump.unit);
+                table(state, &card, at, *pump, unit.unwrap_or(crate::domain::line::SettingUnit::Percent))
+            };
+            card.pumps.iter().enumerate().map(of).collect::<View>()
+        });
+        many([findings(state, &said), tables.view()])
+    })
+    .unwrap_or_else(|| el("p").class("empty").child(page.no_recipe).view())
+}
+
+fn table(state: State, card: &RateCard, at: usize, pump: PumpId, unit: crate::domain::line::SettingUnit) -> View {
+    let page = &state.words.line_page;
+    let caption = format!("{} · {}", pump_name(state, pump), (state.words.line.card_rows)(card.rows));
+    let amount = |kind, base| with_unit(state, Amount::from_base(kind, base), None);
+    let one = |cell: &Option<Cell>| {
+        let Some((cell, of)) = cell.as_ref().and_then(|cell| Some((cell, cell.pumps.get(at)?))) else {
+            return el("td").child(page.no_balance);
+        };
+        let outside = of.standing != Standing::Within;
+        let words = match of.standing {
+            Standing::Within if cell.too_wet => Some(page.too_wet),
+            Standing::Within => None,
+            Standing::AboveTested => Some(page.above_tested),
+            Standing::BelowTested => Some(page.below_tested),
+            Standing::AboveLimit => Some(page.above_limit),
+            Standing::BelowLimit => Some(page.below_limit),
+        };
+        let value = match of.setting {
+            Some(found) => setting(state, found, unit),
+            None if of.mass.value <= 0.0 => page.off.to_owned(),
+            None => page.no_setting.to_owned(),
+        };
+        el("td")
+            .class_if("outside", outside)
+            .child(value)
+            .child(words.map(|words| el("span").class("marked").child(mark(Grade::Unusual)).text(" ").child(words)))
+    };
+    let row = |(flow, cells): (&uom::si::f64::MassRate, &Vec<Option<Cell>>)| {
+        el("tr")
+            .child(el("th").set("scope", "row").child(amount(Kind::FibreFlow, flow.value)))
+            .child(cells.iter().map(one).collect::<View>())
+    };
+    let head = card
+        .moistures
+        .iter()
+        .map(|moisture| el("th").set("scope", "col").child(amount(Kind::Moisture, moisture.dry_basis().value)));
+    el("div")
+        .class("scroll card")
+        .set("tabindex", "0")
+        .set("role", "region")
+        .set("aria-label", caption.clone())
+        .child(
+            el("table")
+                .child(el("caption").child(caption))
+                .child(
+                    el("thead").child(
+                        el("tr")
+                            .child(el("th").set("scope", "col").child(page.flow_by_moisture))
+                            .child(head.collect::<View>()),
+                    ),
+                )
+                .child(el("tbody").child(card.flows.iter().zip(&card.cells).map(row).collect::<View>())),
+        )
+        .view()
+}

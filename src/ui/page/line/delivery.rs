@@ -1,0 +1,143 @@
+//! A new delivery: what its certificate moves, before it is accepted.
+
+use super::parts::{choose, findings, numbered, numbers, setting, shown, table, table_row};
+use super::sheet::pump_name;
+use super::state::solved;
+use crate::browser::element::{Part, View, button, el, many};
+use crate::domain::LiquidId;
+use crate::domain::line::delivery::Moved;
+use crate::domain::line::working::density_working;
+use crate::domain::line::{DeliveryField, LineField, LineFigure, Setting, deliver};
+use crate::ui::part::figure::with_unit;
+use crate::ui::part::working::figure_name;
+use crate::ui::signal::memo;
+use crate::ui::state::State;
+use std::marker::PhantomData;
+use uom::si::f64::{MassDensity, ThermodynamicTemperature};
+
+/// The section.
+pub fn delivery(state: State) -> View {
+    let page = &state.words.line_page;
+    let liquids =
+        move || -> Vec<LiquidId> { state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect()) };
+    let choices = memo(move || {
+        let names = liquids().into_iter().map(|id| state.liquid_name(id));
+        numbered(std::iter::once(page.choose.to_owned()).chain(names))
+    });
+    many([
+        el("p").child(page.delivery_hint).view(),
+        el("div")
+            .class("fields")
+            .child(choose(
+                state,
+                "delivery-liquid".to_owned(),
+                page.liquid,
+                choices,
+                move |book| {
+                    let at = |id| liquids().iter().position(|other| *other == id);
+                    book.delivered.and_then(at).map_or(0, |at| at + 1)
+                },
+                move |book, at| {
+                    book.delivered = at.checked_sub(1).and_then(|at| liquids().get(at).copied());
+                },
+            ))
+            .view(),
+        numbers(state, DeliveryField::ALL.iter().map(|part| LineField::Delivery(*part))),
+        el("div").class("results").set("aria-live", "polite").child(move || result(state)).view(),
+    ])
+}
+
+fn result(state: State) -> View {
+    let page = &state.words.line_page;
+    let old = state.shown.with(|shown| shown.old);
+    solved(state, |draft, case, line, book| {
+        let (delivered, said) = deliver(draft, case, line, book);
+        let said = findings(state, &said);
+        let Some(delivered) = delivered else { return said };
+        let one = |moved: &Moved| {
+            let at = |found: Option<Setting>| match found {
+                Some(found) => setting(state, found, moved.unit),
+                None => page.no_setting.to_owned(),
+            };
+            table_row(
+                pump_name(state, moved.pump).view(),
+                [
+                    at(moved.before).view(),
+                    el("strong").child(at(moved.after)).view(),
+                    shown(state, LineFigure::RunFlow, moved.mass_before.value).view(),
+                    shown(state, LineFigure::RunFlow, moved.mass_after.value).view(),
+                ],
+            )
+        };
+        let heads = [page.pump, page.setting_before, page.setting_after, page.flow_before, page.flow_after];
+        let figures = delivered.figures.iter().map(|(figure, was, is)| {
+            table_row(
+                figure_name(state, *figure).view(),
+                [with_unit(state, *was, None).view(), with_unit(state, *is, None).view()],
+            )
+        });
+        let density = delivered.density.map(|density| {
+            let value = shown(state, LineFigure::DensityPumped, density.value);
+            let working = pumped(state, case, delivered.liquid);
+            el("dl").class("figures").child(super::parts::figure(
+                state,
+                "delivery",
+                LineFigure::DensityPumped,
+                value,
+                working,
+            ))
+        });
+        let unsolved = delivered.after.is_none();
+        let after = delivered.after.as_ref().map(|after| findings(state, &after.findings));
+        let changed = delivered.draft != *draft;
+        let draft = delivered.draft.clone();
+        let accept = move || {
+            state.edit(None, &mut |open| *open = draft.clone());
+            state.line.edit(|book| book.delivery = crate::domain::line::LineBook::default().delivery);
+            state.tell_step(page.accepted);
+        };
+        many([
+            said,
+            density.view(),
+            unsolved.then(|| el("p").class("empty").child(page.delivery_unsolved)).view(),
+            after.view(),
+            if delivered.moved.is_empty() {
+                el("p").class("empty").child(page.nothing_moves).view()
+            } else {
+                table(page.moves, &heads, delivered.moved.iter().map(one).collect())
+            },
+            (!delivered.figures.is_empty())
+                .then(|| table(page.figures_move, &[page.figure, page.before, page.after], figures.collect()))
+                .view(),
+            (changed && !unsolved && !old)
+                .then(|| el("p").child(button().class("primary").on_click(accept).child(page.accept)))
+                .view(),
+        ])
+    })
+    .unwrap_or_else(|| el("p").class("empty").child(page.no_recipe).view())
+}
+
+/// How the density at the pump came about, where a temperature moves it.
+fn pumped(state: State, case: &crate::domain::Case, liquid: LiquidId) -> Option<crate::domain::line::LineWorking> {
+    let read = |field: DeliveryField| {
+        state.line.book(|book| {
+            let entry = book.delivery.entry(field);
+            let limit = crate::domain::line::limit::limit(LineField::Delivery(field), book);
+            crate::domain::check::read_entry(entry, field.kind(), &limit).ok().flatten()
+        })
+    };
+    let now = case.input.liquids.as_slice().iter().find(|own| own.id == liquid)?.density;
+    let density = read(DeliveryField::Density).map_or(now, |value| MassDensity {
+        dimension: PhantomData,
+        units: PhantomData,
+        value,
+    });
+    let temperature =
+        |field| read(field).map(|value| ThermodynamicTemperature { dimension: PhantomData, units: PhantomData, value });
+    Some(density_working(
+        density,
+        read(DeliveryField::Expansion)?,
+        temperature(DeliveryField::MeasuredAt)?,
+        temperature(DeliveryField::PumpedAt)?,
+    ))
+}

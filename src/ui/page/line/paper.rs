@@ -1,0 +1,74 @@
+//! Setting sheet and rate card on paper, in big figures.
+
+use super::card;
+use super::parts::{findings, shown};
+use super::sheet::{interval_text, now, pump_name, setting_text};
+use crate::browser::element::{Part, View, el, many};
+use crate::domain::line::LineFigure as Fig;
+use crate::ui::state::State;
+
+/// What stands between head and foot of the sheet.
+pub fn paper(state: State) -> View {
+    let page = &state.words.line_page;
+    let Some(sheet) = now(state) else { return el("p").child(page.no_recipe).view() };
+    let row =
+        |row: &crate::domain::line::PumpRow| {
+            let nozzles = row.nozzles.map_or_else(String::new, |opened| {
+                format!("{} × {}", opened.open, shown(state, Fig::NozzleFlow, opened.each.value))
+            });
+            let standing = (row.standing != crate::domain::line::Standing::Within)
+                .then(|| format!(" ▲ {}", (state.words.line.standing)(row.standing)));
+            el("tr")
+                .child(el("th").set("scope", "row").child(pump_name(state, row.pump)))
+                .child(
+                    el("td")
+                        .child(el("span").class("set-on-paper").child(setting_text(state, row)))
+                        .child(interval_text(state, row).map(|words| el("span").class("note").child(words)))
+                        .child(standing.map(|words| el("span").class("note").child(words))),
+                )
+                .child(
+                    el("td")
+                        .child(shown(state, Fig::Wanted, row.mass.value))
+                        .child(el("span").class("note").child(shown(state, Fig::WantedVolume, row.volume.value))),
+                )
+                .child(el("td").child(nozzles))
+                .child(el("td").child(shown(state, Fig::PerFibre, row.per_fibre.value)).child(
+                    el("span").class("note").child(shown(state, Fig::VolumePerFibre, row.volume_per_fibre.value)),
+                ))
+                .view()
+        };
+    let heads = [page.pump, page.setting, page.wanted, page.nozzles, page.per_fibre];
+    let example = state.line.record.with(|record| record.example).then(|| el("p").child(page.example));
+    many([
+        example.view(),
+        el("section")
+            .child(el("h2").child(page.sheet))
+            .child(
+                el("p")
+                    .child(page.at_belt)
+                    .text(" ")
+                    .child(el("strong").child(shown(state, Fig::RunFibre, sheet.fibre_wet.value)))
+                    .text(" · ")
+                    .child(page.oven_dry)
+                    .text(" ")
+                    .child(shown(state, Fig::RunFibre, sheet.fibre.value)),
+            )
+            .child(
+                el("table")
+                    .class("settings-on-paper")
+                    .child(el("thead").child(
+                        el("tr").child(
+                            heads.iter().map(|words| el("th").set("scope", "col").child(*words)).collect::<View>(),
+                        ),
+                    ))
+                    .child(el("tbody").child(sheet.rows.iter().map(row).collect::<View>())),
+            )
+            .view(),
+        el("section")
+            .class("findings-on-paper")
+            .child(findings(state, &sheet.findings))
+            .child(el("p").child(state.words.tools.caution_rule))
+            .view(),
+        el("section").class("card-on-paper").child(el("h2").child(page.card)).child(card::tables(state)).view(),
+    ])
+}

@@ -1,0 +1,149 @@
+// The line: settings first, catch tests, rate card, what runs, changeover, delivery; with fingers, at two sizes.
+
+import assert from "node:assert/strict";
+import { journey } from "./harness.mjs";
+
+const TABLET = { hash: "#line", width: 820, height: 1180, touch: true };
+const PHONE = { hash: "#line", width: 390, height: 844, touch: true };
+const shows = (page, figure, expected) => page.until(async () => assert.match(await page.figure(figure), expected));
+const box = (page, key) => page.css(`[data-field="line.${key}"]`);
+/** What is typed is kept after a pause. */
+const kept = (page, words) =>
+  page.until(async () => assert.ok((await page.run(() => localStorage.getItem("haulm/line") ?? "")).includes(words), `not kept: ${words}`));
+
+/** Buttons, selects and boxes in sight that are lower than a gloved finger needs. */
+const small = (page) =>
+  page.run(() =>
+    [...document.querySelectorAll(".line-page button:not(.link), .line-page select, .line-page input, .line-page summary")]
+      .map((e) => [e.textContent.trim() || e.id, e.getBoundingClientRect()])
+      .filter(([, r]) => r.height > 0 && r.height < 43.5)
+      .map(([name, r]) => `${name}: ${r.height}`));
+
+const SECTIONS = ["Setting sheet", "Pumps and catch tests", "Rate card", "As running", "Tanks", "Changeover", "New delivery"];
+
+journey("one tap from the recipe to the setting sheet, and its figures open their workings", { width: 820, height: 1180, touch: true }, async (page) => {
+  await page.press("Line");
+  await page.sees("Example data.");
+  await shows(page, "pump.1.setting", /^\d+(\.\d+)? %$/);
+  await shows(page, "pump.2.setting", /Hz$/);
+  await shows(page, "pump.3.setting", /rpm|min/);
+  await page.sees("within what was tested");
+  const height = await page.run((e) => e.getBoundingClientRect().height, await page.css('[data-figure="pump.1.setting"]'));
+  assert.ok(height >= 60, `the setting is ${height} px high`);
+  await (await page.css('button:has([data-figure="pump.1.setting"])')).click();
+  await page.sees("least squares", { within: await page.css('[id="working-pump.1.setting"]') });
+  await page.screenshot("line-sheet-820");
+});
+
+for (const [name, look] of [["a tablet", TABLET], ["a phone", PHONE]]) {
+  journey(`all sections on ${name}: nothing axe finds, nothing sideways, targets for fingers`, { ...look, timeout: 120_000 }, async (page) => {
+    for (const section of SECTIONS) {
+      await page.press(section, { within: await page.css(".sections") });
+      await page.heading(section);
+      if (section === "As running") await page.press("Keep this check");
+      if (section === "Changeover") {
+        await page.choose("To recipe", await page.run(() => document.querySelector("#change-to").options[1].textContent));
+        await page.press("Plan the changeover");
+      }
+      await page.assertNoSideways();
+      assert.deepEqual(await small(page), [], section);
+      await page.axe();
+      await page.screenshot(`line-${look.width}-${section.toLowerCase().replaceAll(" ", "-")}`, { full: true });
+    }
+  });
+}
+
+journey("rows of a catch test come one by one, a wrong one is told, and a reload keeps all of it", TABLET, async (page) => {
+  await page.press("Pumps and catch tests");
+  await page.sees("Isolate and depressurise");
+  const pump = await page.css('article[aria-labelledby="pump-1"]');
+  await shows(page, "test.1.slope", /kg\/h$/);
+  const before = await page.figure("test.1.intercept");
+  await page.type(await box(page, "row.1.2.3.mass"), "66,8");
+  await page.sees("far off the line through the others", { within: pump });
+  await page.until(async () => assert.notEqual(await page.figure("test.1.intercept"), before));
+  await page.press("Set aside", { within: await page.css('[aria-label="Row 3"]') });
+  await page.seesNot("far off the line through the others", { within: pump });
+  await page.type(await box(page, "row.1.2.1.seconds"), "0");
+  await page.sees("Type a value above 0 and up to 36 000 s.", { within: pump });
+  await page.type(await box(page, "row.1.2.1.seconds"), "60");
+  await page.type(await box(page, "row.1.2.2.mass"), "-1");
+  await page.css('[id="field-line.row.1.2.2.mass-says"] .finding.stop');
+  await page.type(await page.css("#pump-name-2"), "P1 binder");
+  await page.sees("two pumps of this name");
+  await kept(page, "66,8");
+  await page.reload();
+  await page.press("Pumps and catch tests");
+  assert.equal(await (await box(page, "row.1.2.3.mass")).getProperty("value"), "66,8");
+  assert.equal(await (await box(page, "row.1.2.2.mass")).getProperty("value"), "-1");
+});
+
+journey("a pump out of its range is told with what helps, on the sheet and on the card", TABLET, async (page) => {
+  await page.press("Pumps and catch tests");
+  const limits = await page.css('article[aria-labelledby="pump-1"] details.more summary');
+  await limits.click();
+  await page.type(await box(page, "pump.1.most_setting"), "30");
+  await page.press("Setting sheet");
+  await page.sees("above the pump's highest setting.");
+  await page.sees("It serves fibre flows from");
+  await page.press("Rate card");
+  await page.sees("above limit");
+  await page.type(await box(page, "card.flow_step"), "1");
+  await page.sees("more than");
+  assert.equal(await (await box(page, "card.flow_step")).getProperty("value"), "1");
+});
+
+journey("a check is held against the recipe, kept with its remark, plotted and given out", TABLET, async (page) => {
+  await page.press("As running");
+  await page.sees("Against the recipe");
+  await page.type(await box(page, "pump.1.reading"), "400");
+  await page.sees("too much against the others.");
+  await page.type("Remark", "filter, cleaned");
+  await page.press("Keep this check");
+  await page.sees("filter, cleaned");
+  await page.type(await box(page, "pump.1.reading"), "340");
+  await page.press("Keep this check");
+  await page.sees("Upper control limit");
+  const { name, bytes } = await page.download(() => page.press("Save the log as a table (CSV)"));
+  assert.match(name, /^line-log-.*\.csv$/);
+  assert.match(bytes.toString(), /"filter, cleaned"/);
+  await page.reload();
+  await page.press("As running");
+  await page.sees("filter, cleaned");
+});
+
+journey("a changeover started goes on after a reload, with clock times", TABLET, async (page) => {
+  await page.press("Changeover");
+  await page.press("Plan the changeover");
+  await page.sees("Choose both recipes first.");
+  await page.choose("To recipe", await page.run(() => document.querySelector("#change-to").options[1].textContent));
+  await page.press("Plan the changeover");
+  await page.sees("Not started. Times count from the start.");
+  await page.press("Start now");
+  await page.sees("Started");
+  await page.sees("in 2:");
+  await kept(page, '"started":1');
+  await page.reload();
+  await page.press("Changeover");
+  await page.sees("in 2:");
+});
+
+journey("a delivery shows what moves before it is accepted", TABLET, async (page) => {
+  await page.press("New delivery");
+  await page.choose("Liquid delivered", await page.run(() => document.querySelector("#delivery-liquid").options[2].textContent));
+  await page.type(await box(page, "delivery.solids"), "50");
+  await page.sees("Settings that move");
+  await page.press("Accept the delivery");
+  await page.sees("The delivery is in the recipe.");
+  await page.type(await box(page, "delivery.solids"), "500");
+  await page.css('[id="field-line.delivery.solids-says"] .finding.stop');
+});
+
+journey("setting sheet and rate card on paper", TABLET, async (page) => {
+  await shows(page, "pump.1.setting", /%$/);
+  for (const paper of ["A4", "Letter"]) {
+    const pdf = await page.pdf(paper);
+    const pages = pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+    assert.ok(pages >= 1 && pages <= 4, `${paper}: ${pages} pages`);
+  }
+});
