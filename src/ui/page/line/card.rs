@@ -98,7 +98,7 @@ fn table(state: State, card: &RateCard, at: usize, pump: PumpId, unit: crate::do
         .iter()
         .map(|moisture| el("th").set("scope", "col").child(amount(Kind::Moisture, moisture.dry_basis().value)));
     el("div")
-        .class("scroll card")
+        .class("scroll rate")
         .set("tabindex", "0")
         .set("role", "region")
         .set("aria-label", caption.clone())

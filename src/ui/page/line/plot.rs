@@ -56,11 +56,17 @@ pub fn plot(mark: DecimalMark, plot: &Plot) -> Option<View> {
         svg("path").class(class).set("d", path).view()
     };
     let below = HEIGHT - 48.0;
-    let x_axis = x_ticks.iter().map(|tick| {
+    // Points that follow each other are counted: there is no check 1.5.
+    let whole = |tick: &f64| !plot.joined || (tick - tick.round()).abs() < 1e-9;
+    let x_axis = x_ticks.iter().filter(whole).map(|tick| {
         let at = x.place(tick);
         View::Many(vec![
             line("grid", (at, 28.0), (at, below)),
-            text((at, below + 18.0), "middle", x_ticks.label(tick, mark)),
+            text(
+                (at, below + 18.0),
+                "middle",
+                if plot.joined { format!("{tick:.0}") } else { x_ticks.label(tick, mark) },
+            ),
         ])
     });
     let y_axis = y_ticks.iter().map(|tick| {
