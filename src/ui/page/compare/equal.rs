@@ -85,7 +85,7 @@ pub fn equal(bench: Bench) -> View {
             el("div")
                 .class("fields")
                 .child(system_choice(bench, FIRST, page.equal_first))
-                .child(select(state, PRICE, page.equal_price, "", prices.into()))
+                .child(select(state, PRICE, page.equal_price, "", prices))
                 .child(choice::labelled(
                     format!("compare-{OTHER}"),
                     page.equal_other.to_owned().into(),

@@ -156,18 +156,18 @@ pub fn map(bench: Bench, mapped: Memo<Option<Mapped>>) -> View {
             OUTPUT,
             page.sweep_output,
             FIRST_OUTPUT,
-            outputs.into(),
+            outputs,
         )))
         .child(
             el("div")
                 .class("fields")
-                .child(select(state, ACROSS, page.map_across, FIRST_ACROSS, offered.into()))
+                .child(select(state, ACROSS, page.map_across, FIRST_ACROSS, offered))
                 .child(boxes(ACROSS, FIRST_ACROSS)),
         )
         .child(
             el("div")
                 .class("fields")
-                .child(select(state, UP, page.map_up, FIRST_UP, offered.into()))
+                .child(select(state, UP, page.map_up, FIRST_UP, offered))
                 .child(boxes(UP, FIRST_UP)),
         )
         .child(drawn(state, picture, page.map))

@@ -121,8 +121,8 @@ pub fn solve(bench: Bench) -> View {
             el("div")
                 .class("fields")
                 .child(system_choice(bench, SYSTEM, page.system))
-                .child(select(state, INPUT, page.input, FIRST_INPUT, inputs.into()))
-                .child(select(state, OUTPUT, page.output, FIRST_OUTPUT, outputs.into()))
+                .child(select(state, INPUT, page.input, FIRST_INPUT, inputs))
+                .child(select(state, OUTPUT, page.output, FIRST_OUTPUT, outputs))
                 .child(wanted),
         )
         .child(el("div").class("results answer").set("aria-live", "polite").child(answer))

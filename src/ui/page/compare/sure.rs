@@ -129,7 +129,7 @@ pub fn section(bench: Bench, sure: Memo<Option<Known>>) -> View {
         .set("aria-labelledby", "sure")
         .child(el("h2").set("id", "sure").child(state.words.compare.sheet.uncertainty))
         .child(el("p").child(page.sure_hint))
-        .child(el("div").class("fields").child(select(state, OUTPUT, page.sweep_output, FIRST_OUTPUT, figures.into())))
+        .child(el("div").class("fields").child(select(state, OUTPUT, page.sweep_output, FIRST_OUTPUT, figures)))
         .child(fold(page.sources, move || sources(bench, sure)))
         .child(controls(state, sure))
         .child(progress(state))
@@ -139,7 +139,7 @@ pub fn section(bench: Bench, sure: Memo<Option<Known>>) -> View {
             })
         }))
         .child(el("h3").child(page.shares))
-        .child(el("div").class("fields").child(select(state, OF, page.shares_of, "0", of.into())))
+        .child(el("div").class("fields").child(select(state, OF, page.shares_of, "0", of)))
         .child(move || sure.with(|known| known.as_ref().map(|known| shares(state, known, None))))
         .view()
 }
@@ -313,7 +313,7 @@ fn controls(state: State, sure: Memo<Option<Known>>) -> View {
         let number = draws.parse().unwrap_or(0.0);
         ((*draws).to_owned(), format::significant(number, 1, format::DecimalMark::Point))
     };
-    let numbers: Vec<Choice> = NUMBERS.iter().map(|draws| grouped(draws)).collect();
+    let numbers: Vec<Choice> = NUMBERS.iter().map(grouped).collect();
     let offered = numbers.clone();
     let seed_limit = Limit { most: 9_007_199_254_740_991.0, ..any(Unit::One, 0.0) };
     let seed_start = || Entry::preset("1", Unit::One);

@@ -194,8 +194,8 @@ pub fn sweep(bench: Bench, swept: Memo<Option<Swept>>) -> View {
         .child(
             el("div")
                 .class("fields")
-                .child(select(state, INPUT, page.sweep_input, FIRST_INPUT, offered.into()))
-                .child(select(state, OUTPUT, page.sweep_output, FIRST_OUTPUT, outputs.into()))
+                .child(select(state, INPUT, page.sweep_input, FIRST_INPUT, offered))
+                .child(select(state, OUTPUT, page.sweep_output, FIRST_OUTPUT, outputs))
                 .child(boxes),
         )
         .child(drawn(state, picture, page.sweep))
