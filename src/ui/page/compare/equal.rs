@@ -8,7 +8,7 @@ use crate::domain::compare::draft::{liquid_key, number_key};
 use crate::domain::compare::equal_cost::{EqualCost, equal_cost};
 use crate::domain::compare::side::System;
 use crate::domain::{Field, Grade, LiquidField};
-use crate::ui::erased::{derive, memo};
+use crate::ui::erased::memo;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::finding::told;
 use leptos::prelude::*;
@@ -33,7 +33,7 @@ fn same(own: &System, field: Field, other: &System) -> Option<Field> {
 pub fn equal(bench: Bench) -> View {
     let Bench { state, shown } = bench;
     let page = &state.words.compare.page;
-    let first = move || shown.with(|shown| system_at(state, shown, FIRST));
+    let first = move || state.compare.typed.with(|typed| shown.with(|shown| system_at(typed, shown, FIRST)));
     // Another than the first, as long as nothing was chosen.
     let other = move || {
         shown.with(|shown| {
@@ -73,8 +73,8 @@ pub fn equal(bench: Bench) -> View {
             Err(error) => told(Grade::Unusual, (state.words.compare.no_price)(error)),
         }))
     };
-    let offered = derive(move || shown.with(|shown| shown.choices()));
-    let now = derive(move || {
+    let offered = memo(move || shown.with(|shown| shown.choices()));
+    let now = memo(move || {
         let place = other().and_then(|(_, _, place)| place);
         shown.with(|shown| place.and_then(|place| shown.keys.get(place)).cloned().unwrap_or_default())
     });
@@ -89,8 +89,8 @@ pub fn equal(bench: Bench) -> View {
                 .child(choice::labelled(
                     format!("compare-{OTHER}"),
                     page.equal_other.to_owned().into(),
-                    offered,
-                    now,
+                    offered.into(),
+                    now.into(),
                     choose,
                 )),
         )

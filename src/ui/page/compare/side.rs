@@ -71,12 +71,12 @@ fn systems(bench: Bench) -> View {
     let Bench { state, shown } = bench;
     let page = &state.words.compare.page;
     let keys = move || shown.with(|shown| shown.keys.clone());
-    let others = derive(move || {
+    let others = memo(move || {
         let there = keys();
         offered(state).into_iter().filter(|(key, _)| !there.contains(key)).collect::<Vec<Choice>>()
     });
     let next = RwSignal::new(String::new());
-    let now = derive(move || {
+    let now = memo(move || {
         let wanted = next.get();
         others.with(|others| {
             let there = others.iter().find(|(key, _)| *key == wanted).or(others.first());
@@ -99,8 +99,8 @@ fn systems(bench: Bench) -> View {
             .child(choice::labelled(
                 "compare-next".to_owned(),
                 page.add_system.to_owned().into(),
-                others,
-                now,
+                others.into(),
+                now.into(),
                 Callback::new(move |key| next.set(key)),
             ))
             .child(button().set("id", "compare-add").on_click(add).child(state.words.tools.add))

@@ -10,7 +10,7 @@ use crate::record::{RecipeId, SystemId};
 use crate::ui::chart::series::letter;
 use crate::ui::erased::memo;
 use crate::ui::field::choice::Choice;
-use crate::ui::page::compare::parts::hours;
+use crate::ui::page::compare::parts::{follow, hours};
 use crate::ui::state::State;
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -148,8 +148,14 @@ pub fn compared(state: State) -> Memo<Arc<Compared>> {
             })
         })
     });
+    let own = follow(state, &["hours", "price."]);
+    let reference = memo(move || state.compare.typed.with(|typed| typed.reference.clone()));
+    let conditions = memo(move || state.compare.typed.with(|typed| typed.own_conditions));
     memo(move || {
-        let typed = state.compare.typed.get();
+        own.track();
+        reference.track();
+        conditions.track();
+        let typed = state.compare.typed.get_untracked();
         let hours = hours(&typed);
         let (mut found, mut systems) = (Vec::new(), Vec::new());
         loaded.with(|loaded| {
