@@ -8,6 +8,9 @@ use crate::domain::compare::draft::{liquid_key, number_key};
 use crate::domain::compare::equal_cost::{EqualCost, equal_cost};
 use crate::domain::compare::side::System;
 use crate::domain::{Field, Grade, LiquidField};
+<<<<<<< HEAD
+=======
+>>>>>>> compare-page
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::finding::told;
 use crate::ui::signal::memo;
@@ -33,7 +36,7 @@ fn same(own: &System, field: Field, other: &System) -> Option<Field> {
 pub fn equal(bench: Bench) -> View {
     let Bench { state, shown } = bench;
     let page = &state.words.compare.page;
-    let first = move || shown.with(|shown| system_at(state, shown, FIRST));
+    let first = move || state.compare.typed.with(|typed| shown.with(|shown| system_at(typed, shown, FIRST)));
     // Another than the first, as long as nothing was chosen.
     let other = move || {
         shown.with(|shown| {
@@ -89,8 +92,8 @@ pub fn equal(bench: Bench) -> View {
                 .child(choice::labelled(
                     format!("compare-{OTHER}"),
                     page.equal_other.to_owned().into(),
-                    offered,
-                    now,
+                    offered.into(),
+                    now.into(),
                     choose,
                 )),
         )

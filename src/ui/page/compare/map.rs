@@ -1,11 +1,12 @@
 //! Two inputs of one system over a grid: lines of equal value, and where the recipe can be run.
 
 use super::Bench;
-use super::parts::{drawn, output_name, picked, select, table, width, with_unit_named};
+use super::parts::{drawn, follow, output_name, picked, select, table, width, with_unit_named};
 use super::solve::{output_choices, output_of, system_at, system_choice};
 use super::sweep::{inputs, range, range_boxes};
 use super::systems::Compared;
 use crate::browser::element::{Part, View, el};
+use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::sweep::grid;
 use crate::domain::compare::verdict::Verdict;
 use crate::domain::compare::{knob, verdict::Obstacle};
@@ -14,8 +15,8 @@ use crate::ui::chart::curves::Labels;
 use crate::ui::chart::drawing::Drawing;
 use crate::ui::chart::map::{Cells, Ground, Legend, map as draw};
 use crate::ui::part::fold::fold;
-use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
+use crate::ui::signal::{Memo, memo};
 use leptos::prelude::*;
 
 const SYSTEM: &str = "map.system";
@@ -48,7 +49,11 @@ pub struct Mapped {
 /// The map chosen, as it is whenever something changes.
 pub fn mapped(bench: Bench) -> Memo<Option<Mapped>> {
     let Bench { state, shown } = bench;
-    memo(move || shown.with(|shown| work_out(state, shown)))
+    let own = follow(state, &["map.", "from.", "to."]);
+    memo(move || {
+        own.track();
+        state.compare.typed.with_untracked(|typed| shown.with(|shown| work_out(state, typed, shown)))
+    })
 }
 
 fn ground(verdict: Verdict) -> Ground {
@@ -59,19 +64,18 @@ fn ground(verdict: Verdict) -> Ground {
     }
 }
 
-fn work_out(state: State, shown: &Compared) -> Option<Mapped> {
+fn work_out(state: State, typed: &CompareDraft, shown: &Compared) -> Option<Mapped> {
     let words = &state.words.compare;
-    let system = system_at(state, shown, SYSTEM)?;
+    let system = system_at(typed, shown, SYSTEM)?;
     let case = system.case()?;
-    let typed = state.compare.typed.get();
     let offered = inputs(state, &system);
-    let (across, up) = (picked(&typed, ACROSS, FIRST_ACROSS, &offered), picked(&typed, UP, FIRST_UP, &offered));
-    let key = picked(&typed, OUTPUT, FIRST_OUTPUT, &output_choices(state, &system, shown.hours));
+    let (across, up) = (picked(typed, ACROSS, FIRST_ACROSS, &offered), picked(typed, UP, FIRST_UP, &offered));
+    let key = picked(typed, OUTPUT, FIRST_OUTPUT, &output_choices(state, &system, shown.hours));
     let output = output_of(&system, shown.hours, &key)?;
     if across == up {
         return None;
     }
-    let (x, y) = (range(state, &system, &across, POINTS)?, range(state, &system, &up, POINTS)?);
+    let (x, y) = (range(typed, &system, &across, POINTS)?, range(typed, &system, &up, POINTS)?);
     let grid = grid(case, &x, &y, output);
     let units = state.units.get();
     let kinds = [system.draft.kind(x.field), system.draft.kind(y.field), output.kind()];
@@ -126,7 +130,7 @@ fn work_out(state: State, shown: &Compared) -> Option<Mapped> {
 pub fn map(bench: Bench, mapped: Memo<Option<Mapped>>) -> View {
     let Bench { state, shown } = bench;
     let page = &state.words.compare.page;
-    let system = move || shown.with(|shown| system_at(state, shown, SYSTEM));
+    let system = move || state.compare.typed.with(|typed| shown.with(|shown| system_at(typed, shown, SYSTEM)));
     let offered = memo(move || system().map(|system| inputs(state, &system)).unwrap_or_default());
     let outputs = memo(move || {
         let hours = shown.with(|shown| shown.hours);

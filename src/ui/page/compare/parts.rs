@@ -11,11 +11,14 @@ use crate::domain::outcome::Case;
 use crate::domain::{Draft, Entry};
 use crate::quantity::{Kind, Unit, Units};
 use crate::ui::chart::drawing::Drawing;
+<<<<<<< HEAD
+=======
+>>>>>>> compare-page
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
-use crate::ui::signal::{Memo, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{Context, FieldWords, unit_shown};
+use crate::ui::signal::{Memo, Signal, memo};
 use leptos::prelude::*;
 
 /// The key of the box for the hours a year.
@@ -64,6 +67,24 @@ pub fn picked(typed: &CompareDraft, what: &str, prefer: &str, offered: &[Choice]
     }
 }
 
+/// What was chosen and typed under names that begin so, to be followed: a key in one section then leaves the
+/// others as they are.
+pub fn follow(state: State, names: &'static [&'static str]) -> Memo<String> {
+    memo(move || {
+        let own = |what: &str| names.iter().any(|name| what.starts_with(name));
+        let mut all = String::new();
+        state.compare.typed.with(|typed| {
+            for chosen in typed.chosen.iter().filter(|chosen| own(&chosen.what)) {
+                all.extend([chosen.what.as_str(), "=", &chosen.key, "\n"]);
+            }
+            for typed in typed.typed.iter().filter(|typed| own(&typed.what)) {
+                all.extend([typed.what.as_str(), "=", &typed.entry.text, typed.entry.unit.symbol(), "\n"]);
+            }
+        });
+        all
+    })
+}
+
 /// A choice of this page.
 pub fn select(
     state: State,
@@ -72,10 +93,11 @@ pub fn select(
     prefer: &'static str,
     offered: Signal<Vec<Choice>>,
 ) -> View {
+    // Each option follows it, so it must not be worked out for each of them.
     let now =
         memo(move || state.compare.typed.with(|typed| offered.with(|offered| picked(typed, what, prefer, offered))));
     let choose = Callback::new(move |key: String| state.compare.typed.update(|typed| typed.choose(what, key)));
-    choice::labelled(format!("compare-{what}"), label.to_owned().into(), offered, now, choose)
+    choice::labelled(format!("compare-{what}"), label.to_owned().into(), offered, now.into(), choose)
 }
 
 /// A box of this page. `what` is what its entry is kept under, `id` what it is called in the page.

@@ -8,8 +8,8 @@ use super::systems::Compared;
 use super::{parts, side, table};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::{clock, print};
-use crate::ui::signal::{Memo, RwSignal};
 use crate::ui::state::State;
+use crate::ui::signal::{Memo, RwSignal};
 use leptos::ev;
 use leptos::prelude::*;
 
@@ -77,13 +77,12 @@ fn paper(sheet: Sheet) -> View {
                     el("p").child(el("strong").child(parts::output_name(state, output, &system.draft)))
                 });
                 let results = state.compare.drawn.with(|drawn| results(state, known, drawn));
-                let all = (0..known.budgets.len()).map(|at| shares(state, known, Some(at))).take(1);
                 Some(
                     el("div")
                         .child(figure)
                         .child(assumed(state, known))
                         .child(results)
-                        .child(all.collect::<View>())
+                        .child(shares(state, known, 0, false))
                         .view(),
                 )
             });

@@ -18,9 +18,9 @@ use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
-use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, unit_shown};
+use crate::ui::signal::{RwSignal, memo};
 use leptos::prelude::*;
 
 /// The section.
@@ -99,8 +99,8 @@ fn systems(bench: Bench) -> View {
             .child(choice::labelled(
                 "compare-next".to_owned(),
                 page.add_system.to_owned().into(),
-                others,
-                now,
+                others.into(),
+                now.into(),
                 Callback::new(move |key| next.set(key)),
             ))
             .child(button().set("id", "compare-add").on_click(add).child(state.words.tools.add))

@@ -7,16 +7,20 @@ use super::parts::{any, number_box, output_name, outputs, picked, select, with_d
 use super::systems::Compared;
 use crate::browser::element::{Part, View, el};
 use crate::domain::check::read_entry;
+use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::side::System;
 use crate::domain::compare::solve_for::{Found, solve_for};
 use crate::domain::compare::{Output, knob};
 use crate::domain::{Entry, Field, Figure, Grade, LiquidField};
 use crate::quantity::{Unit, Units};
+<<<<<<< HEAD
+=======
+>>>>>>> compare-page
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::finding::told;
-use crate::ui::signal::memo;
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
+use crate::ui::signal::memo;
 use leptos::prelude::*;
 
 const SYSTEM: &str = "solve.system";
@@ -57,9 +61,8 @@ pub fn output_of(system: &System, hours: u16, key: &str) -> Option<Output> {
 }
 
 /// The system chosen under `what`.
-pub fn system_at(state: State, shown: &Compared, what: &str) -> Option<System> {
-    let at = state.compare.typed.with(|typed| shown.ready_at(typed.choice(what)));
-    shown.ready.get(at).cloned()
+pub fn system_at(typed: &CompareDraft, shown: &Compared, what: &str) -> Option<System> {
+    shown.ready.get(shown.ready_at(typed.choice(what))).cloned()
 }
 
 /// The choice of a system among those that have a result.
@@ -74,14 +77,19 @@ pub fn system_choice(bench: Bench, what: &'static str, label: &'static str) -> V
     });
     let choose = Callback::new(move |key: String| state.compare.typed.update(|typed| typed.choose(what, key)));
     let id = format!("compare-{what}");
-    choice::labelled(id, label.to_owned().into(), offered, now, choose)
+    choice::labelled(id, label.to_owned().into(), offered.into(), now.into(), choose)
 }
 
 /// The section.
 pub fn solve(bench: Bench) -> View {
     let Bench { state, shown } = bench;
     let page = &state.words.compare.page;
-    let system = move || shown.with(|shown| system_at(state, shown, SYSTEM).map(|system| (system, shown.hours)));
+    let system = move || {
+        state
+            .compare
+            .typed
+            .with(|typed| shown.with(|shown| system_at(typed, shown, SYSTEM).map(|system| (system, shown.hours))))
+    };
     let inputs = memo(move || system().map_or_else(Vec::new, |(system, _)| input_choices(state, &system)));
     let outputs = memo(move || system().map_or_else(Vec::new, |(system, hours)| output_choices(state, &system, hours)));
     let output_key = memo(move || {

@@ -2,7 +2,7 @@
 
 use super::Bench;
 use super::desk::{Drawn, Stage};
-use super::parts::{any, number_box, output_name, picked, select, table};
+use super::parts::{any, follow, number_box, output_name, picked, select, table};
 use super::run;
 use super::solve::{output_choices, output_of};
 use super::sweep::first;
@@ -26,10 +26,10 @@ use crate::ui::math::{Style, combined_letters, combined_numbers};
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
-use crate::ui::signal::{Memo, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::compare::Width;
 use crate::ui::text::{FieldWords, Message, plus_minus, trimmed_to, unit_shown};
+use crate::ui::signal::{Memo, Signal, memo};
 use leptos::prelude::*;
 
 const OUTPUT: &str = "sure.output";
@@ -61,7 +61,11 @@ pub struct Known {
 /// The uncertainty, as it is whenever something changes.
 pub fn sure(bench: Bench) -> Memo<Option<Known>> {
     let Bench { state, shown } = bench;
-    memo(move || shown.with(|shown| state.compare.typed.with(|typed| work_out(state, shown, typed))))
+    let own = follow(state, &["sure.", "plus_minus.", "form."]);
+    memo(move || {
+        own.track();
+        state.compare.typed.with_untracked(|typed| shown.with(|shown| work_out(state, shown, typed)))
+    })
 }
 
 /// The figures that can be asked for: those that are not a single liquid's.
@@ -125,6 +129,7 @@ pub fn section(bench: Bench, sure: Memo<Option<Known>>) -> View {
             known.budgets.iter().enumerate().map(choice).collect::<Vec<Choice>>()
         })
     });
+    let chosen = memo(move || state.compare.typed.with(|typed| typed.choice(OF).parse().unwrap_or(0_usize)));
     el("section")
         .set("aria-labelledby", "sure")
         .child(el("h2").set("id", "sure").child(state.words.compare.sheet.uncertainty))
@@ -139,8 +144,16 @@ pub fn section(bench: Bench, sure: Memo<Option<Known>>) -> View {
             })
         }))
         .child(el("h3").child(page.shares))
+<<<<<<< HEAD
         .child(el("div").class("fields").child(select(state, OF, page.shares_of, "0", of)))
         .child(move || sure.with(|known| known.as_ref().map(|known| shares(state, known, None))))
+=======
+        .child(el("div").class("fields").child(select(state, OF, page.shares_of, "0", of.into())))
+        .child(move || {
+            let at = chosen.get();
+            sure.with(|known| known.as_ref().map(|known| shares(state, known, at, true)))
+        })
+>>>>>>> compare-page
         .view()
 }
 
@@ -182,7 +195,7 @@ fn sources(bench: Bench, sure: Memo<Option<Known>>) -> View {
             .view(),
         el("div")
             .class("add")
-            .child(select(state, ADD, page.add_source, "", others))
+            .child(select(state, ADD, page.add_source, "", others.into()))
             .child(button().on_click(add).child(state.words.tools.add))
             .view(),
     ])
@@ -276,7 +289,7 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
             format!("form-{at}"),
             memo(move || format!("{}: {}", page.stated_as, name.get())),
             Signal::stored(choices),
-            now,
+            now.into(),
             choose,
         ))
         .view()
@@ -309,7 +322,7 @@ fn source_name(state: State, source: &Source, systems: &[System]) -> String {
 fn controls(state: State, sure: Memo<Option<Known>>) -> View {
     let page = &state.words.compare.page;
     let desk = state.compare;
-    let grouped = |draws: &&str| {
+    let grouped = |draws: &&str| -> Choice {
         let number = draws.parse().unwrap_or(0.0);
         ((*draws).to_owned(), format::significant(number, 1, format::DecimalMark::Point))
     };
@@ -458,11 +471,9 @@ pub fn results(state: State, known: &Known, drawn: &Drawn) -> View {
 }
 
 /// The share of each source in one figure, the largest first; what to improve first; and how it came about.
-/// `of` names the figure by its place; without it the one chosen.
-pub fn shares(state: State, known: &Known, of: Option<usize>) -> View {
+/// `at` is the figure's place.
+pub fn shares(state: State, known: &Known, at: usize, with_working: bool) -> View {
     let page = &state.words.compare.page;
-    let chosen = || state.compare.typed.with(|typed| typed.choice(OF).parse().unwrap_or(0));
-    let at: usize = of.unwrap_or_else(chosen);
     let Some(budget) = known.budgets.get(at).or(known.budgets.first()) else { return View::Nothing };
     let units = state.units.get();
     let name = |at: usize| {
@@ -503,13 +514,20 @@ pub fn shares(state: State, known: &Known, of: Option<usize>) -> View {
         el("div")
             .class("working")
             .child(el("div").class("math").markup(&combined_letters()))
-            .child(el("div").class("math").markup(&numbers))
+            .child(
+                el("div")
+                    .class("math")
+                    .set("tabindex", "0")
+                    .set("role", "region")
+                    .set("aria-label", state.words.recipe_page.numbers_put_in)
+                    .markup(&numbers),
+            )
             .child(el("p").class("note").child(page.combined_source)),
     );
     many([
         improve.view(),
         el("ol").class("shares").child(budget.shares.iter().map(bar).collect::<View>()).view(),
-        of.is_none().then_some(worked).view(),
+        with_working.then_some(worked).view(),
     ])
     .view()
 }

@@ -1,12 +1,12 @@
 //! One input over a range, for all systems in one drawing, with the table behind it.
 
 use super::Bench;
-use super::parts::{drawn, number_box, output_name, picked, select, table, width, with_unit_named};
+use super::parts::{drawn, follow, number_box, output_name, picked, select, table, width, with_unit_named};
 use super::solve::{output_choices, output_of};
 use super::systems::Compared;
 use crate::browser::element::{Part, View, el};
 use crate::domain::check::read_entry;
-use crate::domain::compare::draft::{number_key, number_of};
+use crate::domain::compare::draft::{CompareDraft, number_key, number_of};
 use crate::domain::compare::side::System;
 use crate::domain::compare::sweep::{Axis, sweep as solve};
 use crate::domain::compare::{Output, knob};
@@ -57,17 +57,17 @@ pub fn first(shown: &Compared) -> Option<&System> {
 }
 
 /// The range of an input: as typed, else around what the recipe holds.
-pub fn range(state: State, system: &System, key: &str, points: usize) -> Option<Axis> {
+pub fn range(typed: &CompareDraft, system: &System, key: &str, points: usize) -> Option<Axis> {
     let case = system.case()?;
     let field = number_of(&system.draft, case, key)?;
     let axis = Axis::around(case, field, points)?;
     let (kind, limit) = (system.draft.kind(field), knob::limit(&case.input, field));
-    let typed = |end: &str, start: f64| {
-        let entry = state.compare.typed.with(|typed| typed.entry(&format!("{end}.{key}")).cloned());
-        let read = entry.and_then(|entry| read_entry(&entry, kind, &limit).ok().flatten());
+    let end = |end: &str, start: f64| {
+        let entry = typed.entry(&format!("{end}.{key}"));
+        let read = entry.and_then(|entry| read_entry(entry, kind, &limit).ok().flatten());
         read.unwrap_or(start)
     };
-    let (from, to) = (typed("from", axis.from), typed("to", axis.to));
+    let (from, to) = (end("from", axis.from), end("to", axis.to));
     let (from, to) = if from <= to { (from, to) } else { (to, from) };
     // Both ends alike are no range.
     if to - from <= 1e-9 * to.abs() { Some(axis) } else { Some(Axis { from, to, ..axis }) }
@@ -99,22 +99,25 @@ pub fn range_boxes(state: State, system: &System, key: &str, id: &str) -> Option
 /// Everything of the sweep chosen, as it is whenever something changes.
 pub fn swept(bench: Bench) -> Memo<Option<Swept>> {
     let Bench { state, shown } = bench;
-    memo(move || shown.with(|shown| work_out(state, shown)))
+    let own = follow(state, &["sweep.", "from.", "to."]);
+    memo(move || {
+        own.track();
+        state.compare.typed.with_untracked(|typed| shown.with(|shown| work_out(state, typed, shown)))
+    })
 }
 
-fn keys(state: State, shown: &Compared) -> Option<(String, Output)> {
+fn keys(state: State, typed: &CompareDraft, shown: &Compared) -> Option<(String, Output)> {
     let system = first(shown)?;
     let (inputs, outputs) = (inputs(state, system), output_choices(state, system, shown.hours));
-    let typed = state.compare.typed.get();
-    let key = picked(&typed, INPUT, FIRST_INPUT, &inputs);
-    let output = output_of(system, shown.hours, &picked(&typed, OUTPUT, FIRST_OUTPUT, &outputs))?;
+    let key = picked(typed, INPUT, FIRST_INPUT, &inputs);
+    let output = output_of(system, shown.hours, &picked(typed, OUTPUT, FIRST_OUTPUT, &outputs))?;
     Some((key, output))
 }
 
-fn work_out(state: State, shown: &Compared) -> Option<Swept> {
+fn work_out(state: State, typed: &CompareDraft, shown: &Compared) -> Option<Swept> {
     let system = first(shown)?;
-    let (key, output) = keys(state, shown)?;
-    let axis = range(state, system, &key, POINTS)?;
+    let (key, output) = keys(state, typed, shown)?;
+    let axis = range(typed, system, &key, POINTS)?;
     let kind = system.draft.kind(axis.field);
     let units = state.units.get();
     let (across, up) = (units.unit(kind), units.unit(output.kind()));

@@ -9,8 +9,12 @@ use crate::record::revision::Standing;
 use crate::record::{RecipeId, SystemId};
 use crate::ui::chart::series::letter;
 use crate::ui::field::choice::Choice;
+<<<<<<< HEAD
 use crate::ui::page::compare::parts::hours;
 use crate::ui::signal::{Memo, memo};
+=======
+use crate::ui::page::compare::parts::{follow, hours};
+>>>>>>> compare-page
 use crate::ui::state::State;
 use std::sync::Arc;
 
@@ -147,8 +151,14 @@ pub fn compared(state: State) -> Memo<Arc<Compared>> {
             })
         })
     });
+    let own = follow(state, &["hours", "price."]);
+    let reference = memo(move || state.compare.typed.with(|typed| typed.reference.clone()));
+    let conditions = memo(move || state.compare.typed.with(|typed| typed.own_conditions));
     memo(move || {
-        let typed = state.compare.typed.get();
+        own.track();
+        reference.track();
+        conditions.track();
+        let typed = state.compare.typed.get_untracked();
         let hours = hours(&typed);
         let (mut found, mut systems) = (Vec::new(), Vec::new());
         loaded.with(|loaded| {
