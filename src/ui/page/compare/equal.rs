@@ -8,9 +8,6 @@ use crate::domain::compare::draft::{liquid_key, number_key};
 use crate::domain::compare::equal_cost::{EqualCost, equal_cost};
 use crate::domain::compare::side::System;
 use crate::domain::{Field, Grade, LiquidField};
-<<<<<<< HEAD
-=======
->>>>>>> compare-page
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::finding::told;
 use crate::ui::signal::memo;

@@ -15,8 +15,8 @@ use crate::ui::chart::curves::Labels;
 use crate::ui::chart::drawing::Drawing;
 use crate::ui::chart::map::{Cells, Ground, Legend, map as draw};
 use crate::ui::part::fold::fold;
-use crate::ui::state::State;
 use crate::ui::signal::{Memo, memo};
+use crate::ui::state::State;
 use leptos::prelude::*;
 
 const SYSTEM: &str = "map.system";

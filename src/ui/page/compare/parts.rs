@@ -11,14 +11,11 @@ use crate::domain::outcome::Case;
 use crate::domain::{Draft, Entry};
 use crate::quantity::{Kind, Unit, Units};
 use crate::ui::chart::drawing::Drawing;
-<<<<<<< HEAD
-=======
->>>>>>> compare-page
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
+use crate::ui::signal::{Memo, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{Context, FieldWords, unit_shown};
-use crate::ui::signal::{Memo, Signal, memo};
 use leptos::prelude::*;
 
 /// The key of the box for the hours a year.

@@ -8,8 +8,8 @@ use super::systems::Compared;
 use super::{parts, side, table};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::{clock, print};
-use crate::ui::state::State;
 use crate::ui::signal::{Memo, RwSignal};
+use crate::ui::state::State;
 use leptos::ev;
 use leptos::prelude::*;
 

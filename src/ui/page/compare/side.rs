@@ -18,9 +18,9 @@ use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
+use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, unit_shown};
-use crate::ui::signal::{RwSignal, memo};
 use leptos::prelude::*;
 
 /// The section.

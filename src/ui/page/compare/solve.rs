@@ -13,14 +13,11 @@ use crate::domain::compare::solve_for::{Found, solve_for};
 use crate::domain::compare::{Output, knob};
 use crate::domain::{Entry, Field, Figure, Grade, LiquidField};
 use crate::quantity::{Unit, Units};
-<<<<<<< HEAD
-=======
->>>>>>> compare-page
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::finding::told;
+use crate::ui::signal::memo;
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
-use crate::ui::signal::memo;
 use leptos::prelude::*;
 
 const SYSTEM: &str = "solve.system";

@@ -26,10 +26,10 @@ use crate::ui::math::{Style, combined_letters, combined_numbers};
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
+use crate::ui::signal::{Memo, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::compare::Width;
 use crate::ui::text::{FieldWords, Message, plus_minus, trimmed_to, unit_shown};
-use crate::ui::signal::{Memo, Signal, memo};
 use leptos::prelude::*;
 
 const OUTPUT: &str = "sure.output";
@@ -144,16 +144,11 @@ pub fn section(bench: Bench, sure: Memo<Option<Known>>) -> View {
             })
         }))
         .child(el("h3").child(page.shares))
-<<<<<<< HEAD
-        .child(el("div").class("fields").child(select(state, OF, page.shares_of, "0", of)))
-        .child(move || sure.with(|known| known.as_ref().map(|known| shares(state, known, None))))
-=======
         .child(el("div").class("fields").child(select(state, OF, page.shares_of, "0", of.into())))
         .child(move || {
             let at = chosen.get();
             sure.with(|known| known.as_ref().map(|known| shares(state, known, at, true)))
         })
->>>>>>> compare-page
         .view()
 }
 

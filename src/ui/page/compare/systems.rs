@@ -9,12 +9,7 @@ use crate::record::revision::Standing;
 use crate::record::{RecipeId, SystemId};
 use crate::ui::chart::series::letter;
 use crate::ui::field::choice::Choice;
-<<<<<<< HEAD
-use crate::ui::page::compare::parts::hours;
-use crate::ui::signal::{Memo, memo};
-=======
 use crate::ui::page::compare::parts::{follow, hours};
->>>>>>> compare-page
 use crate::ui::state::State;
 use std::sync::Arc;
 

@@ -16,8 +16,8 @@ use crate::record::{Planned, RevisionId};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
-use crate::ui::state::State;
 use crate::ui::signal::{RwSignal, memo};
+use crate::ui::state::State;
 use leptos::prelude::*;
 
 /// Stands for the recipe that is open.

@@ -16,8 +16,8 @@ use crate::record::{CheckRecord, StoreError};
 use crate::ui::field::choice;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
-use crate::ui::state::{State, Trouble};
 use crate::ui::signal::{RwSignal, memo};
+use crate::ui::state::{State, Trouble};
 use leptos::prelude::*;
 
 /// So many checks stand in the table; the file has all.

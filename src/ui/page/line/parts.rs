@@ -15,9 +15,9 @@ use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding;
 use crate::ui::part::working::{origin_name, told};
+use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
-use crate::ui::signal::{Signal, memo};
 use leptos::prelude::*;
 
 // --- boxes ---------------------------------------------------------------------------------------

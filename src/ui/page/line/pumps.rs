@@ -9,8 +9,8 @@ use crate::domain::Caution;
 use crate::domain::line::{CalibrationId, Feeds, LineField, Metering, Model, PumpField, PumpId, SettingUnit};
 use crate::ui::part::caution;
 use crate::ui::part::fold::fold;
-use crate::ui::state::State;
 use crate::ui::signal::memo;
+use crate::ui::state::State;
 use leptos::prelude::*;
 
 /// The boxes of a pump, but for its share and its reading.
