@@ -10,6 +10,7 @@ use crate::record::{RecipeId, SystemId};
 use crate::ui::chart::series::letter;
 use crate::ui::field::choice::Choice;
 use crate::ui::page::compare::parts::{follow, hours};
+use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
 use std::sync::Arc;
 
