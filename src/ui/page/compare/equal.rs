@@ -89,8 +89,8 @@ pub fn equal(bench: Bench) -> View {
                 .child(choice::labelled(
                     format!("compare-{OTHER}"),
                     page.equal_other.to_owned().into(),
-                    offered.into(),
-                    now.into(),
+                    offered,
+                    now,
                     choose,
                 )),
         )

@@ -94,7 +94,7 @@ pub fn select(
     let now =
         memo(move || state.compare.typed.with(|typed| offered.with(|offered| picked(typed, what, prefer, offered))));
     let choose = Callback::new(move |key: String| state.compare.typed.update(|typed| typed.choose(what, key)));
-    choice::labelled(format!("compare-{what}"), label.to_owned().into(), offered, now.into(), choose)
+    choice::labelled(format!("compare-{what}"), label.to_owned().into(), offered, now, choose)
 }
 
 /// A box of this page. `what` is what its entry is kept under, `id` what it is called in the page.

@@ -99,8 +99,8 @@ fn systems(bench: Bench) -> View {
             .child(choice::labelled(
                 "compare-next".to_owned(),
                 page.add_system.to_owned().into(),
-                others.into(),
-                now.into(),
+                others,
+                now,
                 Callback::new(move |key| next.set(key)),
             ))
             .child(button().set("id", "compare-add").on_click(add).child(state.words.tools.add))

@@ -74,7 +74,7 @@ pub fn system_choice(bench: Bench, what: &'static str, label: &'static str) -> V
     });
     let choose = Callback::new(move |key: String| state.compare.typed.update(|typed| typed.choose(what, key)));
     let id = format!("compare-{what}");
-    choice::labelled(id, label.to_owned().into(), offered.into(), now.into(), choose)
+    choice::labelled(id, label.to_owned().into(), offered, now, choose)
 }
 
 /// The section.

@@ -144,7 +144,7 @@ pub fn section(bench: Bench, sure: Memo<Option<Known>>) -> View {
             })
         }))
         .child(el("h3").child(page.shares))
-        .child(el("div").class("fields").child(select(state, OF, page.shares_of, "0", of.into())))
+        .child(el("div").class("fields").child(select(state, OF, page.shares_of, "0", of)))
         .child(move || {
             let at = chosen.get();
             sure.with(|known| known.as_ref().map(|known| shares(state, known, at, true)))
@@ -190,7 +190,7 @@ fn sources(bench: Bench, sure: Memo<Option<Known>>) -> View {
             .view(),
         el("div")
             .class("add")
-            .child(select(state, ADD, page.add_source, "", others.into()))
+            .child(select(state, ADD, page.add_source, "", others))
             .child(button().on_click(add).child(state.words.tools.add))
             .view(),
     ])
@@ -284,7 +284,7 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
             format!("form-{at}"),
             memo(move || format!("{}: {}", page.stated_as, name.get())),
             Signal::stored(choices),
-            now.into(),
+            now,
             choose,
         ))
         .view()
