@@ -38,6 +38,19 @@ pub fn on_leave(then: impl Fn() + Clone + 'static) -> Option<[Listener; 2]> {
     Some([on_window("pagehide", move |_| leave())?, hidden])
 }
 
+/// A newer version of the app is here and waits to be used.
+#[must_use]
+pub fn on_newer(mut then: impl FnMut() + 'static) -> Option<Listener> {
+    on_window("haulm-newer", move |_| then())
+}
+
+/// Goes on with the newer version: start.js puts it in place and loads the page anew.
+pub fn use_newer() {
+    if let (Some(window), Ok(event)) = (web_sys::window(), web_sys::Event::new("haulm-use")) {
+        _ = window.dispatch_event(&event);
+    }
+}
+
 /// A key was pressed anywhere on the page: its name, and whether Ctrl or the command key was held.
 /// What returns `true` takes the key from the browser.
 #[must_use]

@@ -139,6 +139,9 @@ pub fn keep(state: State) {
             read = settings;
         }
     });
+    if let Some(listener) = event::on_newer(move || state.newer.set(true)) {
+        listener.forget();
+    }
     follow_other_tabs(state);
     set_timeout(move || read_in_slices(state), PAUSE);
 }
@@ -168,6 +171,13 @@ fn keep_all(state: State) {
     if state.line.record.with_untracked(|record| !as_kept.is_ok_and(|kept| kept == *record)) {
         keep_line(state);
     }
+}
+
+/// Keeps all that is open and goes on with the newer version.
+pub fn use_newer(state: State) {
+    keep_all(state);
+    keep_mix(state);
+    event::use_newer();
 }
 
 fn keep_mix(state: State) {

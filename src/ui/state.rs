@@ -128,6 +128,8 @@ pub struct State {
     pub trouble: RwSignal<Option<Trouble>>,
     /// The recipe as a link; `None` where the browser cannot make one.
     pub link: RwSignal<Option<String>>,
+    /// Whether a newer version of the app is here and waits.
+    pub newer: RwSignal<bool>,
     /// Whether a save waits for the recipe's name.
     pub naming: RwSignal<bool>,
     /// What is typed where solutions and glues are made up.
@@ -201,6 +203,7 @@ impl State {
             all_read: RwSignal::new(false),
             trouble: RwSignal::new(trouble.or_else(|| line_unread.as_ref().and_then(unread_line))),
             link: RwSignal::new(None),
+            newer: RwSignal::new(false),
             naming: RwSignal::new(false),
             mix,
             compare,

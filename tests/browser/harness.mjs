@@ -316,10 +316,10 @@ export class Page {
     await writeFile(join(SCREENSHOTS, `${name}.png`), Buffer.from(data, "base64"));
   }
 
-  /** Addresses asked for so far that are not this origin's. */
+  /** Addresses asked for so far that are not this origin's, nor on this machine's own disk. */
   async foreign() {
     this.#requests.push(...(await this.engine.requests()));
-    const own = (url) => url.startsWith(`${this.server.origin}/`) || /^(data|blob|about|chrome|devtools):/.test(url);
+    const own = (url) => url.startsWith(`${this.server.origin}/`) || /^(data|blob|about|chrome|devtools|file):/.test(url);
     return this.#requests.filter((url) => !own(url));
   }
 

@@ -23,8 +23,10 @@ for (const [name, size] of Object.entries({
 }
 
 journey("the page is sent in the fewest round trips, and only from its own folder", async (page) => {
+  // Then everything is kept for offline use, out of what has arrived: only what the page itself has no need of is asked for.
+  await page.until(() => page.run(() => navigator.serviceWorker.controller !== null));
   const asked = page.server.served.map(({ path, status }) => `${status} ${path.split("/").pop() || "page"}`).sort();
-  assert.deepEqual(asked, ["200 haulm.css", "200 haulm.js", "200 haulm_bg.wasm", "200 icon.svg", "200 page", "200 start.js"]);
+  assert.deepEqual(asked, ["200 haulm.css", "200 haulm.js", "200 haulm_bg.wasm", "200 icon.svg", "200 index.html", "200 manifest.webmanifest", "200 offline.js", "200 page", "200 start.js"]);
   assert.deepEqual(page.server.served.filter(({ encoding }) => encoding !== "br"), []);
 });
 

@@ -1,8 +1,9 @@
 //! What went wrong with keeping things: told at once over every page, with what helps beside it.
 
 use super::finding::mark;
-use crate::browser::element::{Part, View, button, el};
+use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::Grade;
+use crate::ui::keep;
 use crate::ui::state::{Trouble, WayOut, state};
 
 /// The trouble, until it is mended or closed.
@@ -34,5 +35,17 @@ pub fn trouble() -> View {
                     .child(button().on_click(move || state.trouble.set(None)).child(tools.close)),
             )
     };
-    el("div").class("trouble").set("role", "alert").child(move || state.trouble.get().map(told)).view()
+    let newer = move || {
+        state.newer.get().then(|| {
+            let use_it = button().on_click(move || keep::use_newer(state)).child(tools.use_newer);
+            el("div")
+                .class("finding note")
+                .child(el("p").child(mark(Grade::Note)).text(" ").child(tools.newer))
+                .child(el("div").class("actions").child(use_it))
+        })
+    };
+    many([
+        el("div").class("trouble").set("role", "alert").child(move || state.trouble.get().map(told)).view(),
+        el("div").class("trouble").set("role", "status").child(newer).view(),
+    ])
 }

@@ -6,6 +6,8 @@ use super::Message;
 /// The frame around all pages, and what several pages say.
 #[derive(Debug, Clone, Copy)]
 pub struct Tools {
+    pub newer: &'static str,
+    pub use_newer: &'static str,
     pub app: &'static str,
     pub tagline: &'static str,
     pub skip_to_content: &'static str,

@@ -1,0 +1,51 @@
+// Keeps the app's files, so that it opens with no network. The build puts in the list of files with their hashes: NAME and FILES.
+// A newer list waits until the page asks for it: no file is swapped under somebody's work.
+const NAME = "/*NAME*/";
+const FILES = [/*FILES*/];
+// Other apps of the same address have their own.
+const OURS = `haulm ${registration.scope} `;
+
+const hex = (bytes) => [...new Uint8Array(bytes)].map((byte) => byte.toString(16).padStart(2, "0")).join("");
+
+/**
+ * A file that has its hash: a host that is just being updated must not leave a mixture here. What the page has fetched already is
+ * not fetched once more.
+ */
+async function fetched(path, hash) {
+  for (const cache of ["force-cache", "reload"]) {
+    const response = await fetch(path, { cache });
+    if (!response.ok) continue;
+    const bytes = await response.clone().arrayBuffer();
+    if (hex(await crypto.subtle.digest("SHA-256", bytes)) === hash) return response;
+  }
+  throw new Error(`${path} is not of this version`);
+}
+
+self.addEventListener("install", (event) => {
+  event.waitUntil((async () => {
+    const got = await Promise.all(FILES.map(async ([path, hash]) => [path, await fetched(path, hash)]));
+    const cache = await caches.open(OURS + NAME);
+    for (const [path, response] of got) await cache.put(path, response);
+  })());
+});
+
+self.addEventListener("activate", (event) => {
+  event.waitUntil((async () => {
+    for (const key of await caches.keys()) if (key.startsWith(OURS) && key !== OURS + NAME) await caches.delete(key);
+    await clients.claim();
+  })());
+});
+
+self.addEventListener("message", (event) => {
+  if (event.data === "use") skipWaiting();
+});
+
+self.addEventListener("fetch", (event) => {
+  const { request } = event;
+  if (request.method !== "GET" || !request.url.startsWith(registration.scope)) return;
+  event.respondWith((async () => {
+    const cache = await caches.open(OURS + NAME);
+    const kept = await cache.match(request.mode === "navigate" ? "index.html" : request, { ignoreSearch: true });
+    return kept ?? fetch(request);
+  })());
+});

@@ -1,0 +1,82 @@
+// With no network: the app opens and works, a newer version waits to be asked for, and one file runs from a stick.
+
+import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { dirname, join, resolve } from "node:path";
+import { test } from "node:test";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { DIST, journey, open } from "./harness.mjs";
+
+const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
+
+/** The app's files are kept, and the worker answers for this page. */
+const kept = (page) => page.until(() => page.run(() => navigator.serviceWorker.controller !== null));
+const caches = (page) => page.run(async () => (await window.caches.keys()).map((key) => key.split(" ").at(-1)));
+const density = async (page) => page.run((e) => e.value, await page.css('[data-field="board_density"]'));
+
+journey("with the server gone it opens, works, keeps and opens again", async (page) => {
+  await kept(page);
+  await page.server.close();
+  await page.reload();
+  await page.type("Board density", "702");
+  await page.press("Save");
+  await page.until(async () => assert.match(await page.run((e) => e.textContent, await page.css("#save-state")), /^Revision 1 · Saved/));
+  for (const name of ["Line", "Compare", "Shelf", "Recipe"]) await page.press(name);
+  await page.reload();
+  assert.equal(await density(page), "702");
+});
+
+test("a newer version is told, waits, and is used when asked for", { timeout: 60_000 }, async () => {
+  const folder = await mkdtemp(join(tmpdir(), "haulm-newer-"));
+  await cp(DIST, folder, { recursive: true });
+  const page = await open({ dir: folder });
+  try {
+    await kept(page);
+    const [before] = await caches(page);
+    const list = await readFile(join(folder, "offline.js"), "utf8");
+    const start = await readFile(join(folder, "start.js"), "utf8");
+    const sum = (text) => createHash("sha256").update(text).digest("hex");
+    assert.ok(list.includes(sum(start)), "the list has the hash of start.js");
+
+    // A host in the middle of an update: the list is new, a file still old. Nothing is taken over.
+    const newer = `${start}\n// newer`;
+    await writeFile(join(folder, "offline.js"), list.replace(sum(start), sum(newer)).replaceAll(before, "newer-version"));
+    await page.reload();
+    await page.pause?.(500);
+    assert.deepEqual(await caches(page), [before]);
+
+    await writeFile(join(folder, "start.js"), newer);
+    await page.type("Board density", "703");
+    await page.reload();
+    await page.sees("A newer version of Haulm is here.");
+    assert.deepEqual((await caches(page)).sort(), [before, "newer-version"].sort(), "it waits beside the one in use");
+    await page.axe();
+    await page.press("Use the newer version");
+    await page.until(async () => assert.deepEqual(await caches(page), ["newer-version"]));
+    await page.until(async () => assert.equal(await density(page), "703"));
+  } finally {
+    await page.close();
+    await rm(folder, { recursive: true, force: true });
+  }
+});
+
+test("one file runs by file:// with the line cut, and keeps a recipe", { timeout: 60_000 }, async () => {
+  execFileSync(process.execPath, [join(ROOT, "tests/tool/one-file.mjs")], { stdio: "pipe" });
+  const page = await open({ load: false });
+  try {
+    await page.server.close();
+    await page.driver.get(pathToFileURL(join(ROOT, "target/one-file/haulm.html")).href);
+    await page.type("Board density", "704");
+    await page.press("Save");
+    await page.until(async () => assert.match(await page.run((e) => e.textContent, await page.css("#save-state")), /^Revision 1 · Saved/));
+    await page.driver.navigate().refresh();
+    await page.until(async () => assert.equal(await density(page), "704"));
+    assert.equal(await page.run(() => Object.keys(localStorage).every((key) => key.startsWith("haulm/"))), true);
+    await page.assertClean();
+  } finally {
+    await page.close();
+  }
+});
