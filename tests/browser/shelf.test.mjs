@@ -180,10 +180,10 @@ journey("a recipe goes out as a file and comes in again", async (page) => {
   await page.press("Save");
   await saved(page, 1);
   await page.press("Shelf");
-  await page.sees("No recipe has gone to a file from here yet.");
+  await page.sees("Nothing has gone to a file from here yet.");
   const { name, bytes } = await page.download(() => page.press(`Save to a file ${NAME}`));
   assert.equal(name, "example-wheat-straw-pmdi-15-mm.haulm.json");
-  await page.sees("A recipe last went to a file on");
+  await page.sees("Something last went to a file on");
   const file = JSON.parse(bytes);
   const [revision] = (await revisions(page)).map((key) => key.replace("haulm/revision/", ""));
   assert.deepEqual([file.haulm, file.version, file.name, file.revision], ["recipe", 1, NAME, revision]);

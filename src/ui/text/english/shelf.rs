@@ -73,13 +73,13 @@ pub(super) const SHELF: ShelfPage = ShelfPage {
     aside_hint: "These could not be read and had to make room. They are kept as they were.",
     save_text: "Save its text to a file",
     key: "Key",
-    last_copy: "A recipe last went to a file on",
-    never_copied: "No recipe has gone to a file from here yet.",
+    last_copy: "Something last went to a file on",
+    never_copied: "Nothing has gone to a file from here yet.",
     copy_hint: "A browser may clear what it stores. What you saved to a file, it does not touch.",
     choose_file: "Take in a file",
     persist: "Ask the browser to keep this",
     persisted: "The browser has promised to keep this.",
-    not_persisted: "The browser gave no promise. Save recipes to files now and then.",
+    not_persisted: "The browser gave no promise. Save everything to a file now and then.",
     draft_unread: "What was on the page before cannot be read. It is kept, and stands on the shelf under «Set aside» once you type.",
     settings_unread: "Your settings cannot be read; the usual ones hold. They are kept, and stand on the shelf under «Set aside» once you change one.",
     on_page: "on the recipe page",
@@ -127,7 +127,7 @@ fn file_too_large(bytes: u64, limit: u64) -> Message {
     let kilobytes = |bytes: u64| format!("{}\u{a0}kB", bytes.div_ceil(1_000));
     Message {
         what: format!("The file has {}; at most {} are read.", kilobytes(bytes), kilobytes(limit)),
-        mend: "Check that it is a recipe: one with a dozen liquids has about 6\u{a0}kB. Nothing was changed."
+        mend: "Check that it is a recipe or a library of Haulm: a recipe with a dozen liquids has about 6\u{a0}kB. Nothing was changed."
             .to_owned(),
     }
 }
