@@ -128,3 +128,38 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
     assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_moisture"]')), "9");
   });
 });
+
+journey("a fault of the program offers what is kept as a file, and starts again", { allow: [/unreachable/] }, async (page) => {
+  await page.type("Board density", "709");
+  await page.press("Save");
+  await saved(page, 1);
+  await page.run(() => dispatchEvent(new ErrorEvent("error", { error: new WebAssembly.RuntimeError("unreachable") })));
+  await page.sees("Haulm has stopped");
+  await page.axe();
+  const { name, bytes } = await page.download(() => page.press("Save everything to a file"));
+  assert.equal(name, "haulm-library.json");
+  const file = JSON.parse(bytes);
+  assert.equal(file.draft.draft.plain.board_density.text, "709");
+  assert.deepEqual(file.records.map((record) => record.haulm), ["revision"]);
+  await page.press("Start again");
+  await page.until(async () => assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_density"]')), "709"));
+  const folder = await mkdtemp(join(tmpdir(), "haulm-library-"));
+  try {
+    await writeFile(join(folder, "library.json"), bytes);
+    await page.press("Shelf");
+    await page.upload("#import", join(folder, "library.json"));
+    await page.sees("0 records added, 1 record here already.");
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+});
+
+journey("names and notes with markup are shown as text", async (page) => {
+  const evil = '<img src=x onerror="document.title=1"><b>bold</b>';
+  await page.type("Name", evil);
+  await page.press("Save");
+  await saved(page, 1);
+  await page.press("Shelf");
+  await page.sees(evil);
+  assert.equal(await page.run(() => document.querySelectorAll("img, h2 b").length), 0);
+});
