@@ -1,3 +1,36 @@
+// A second copy of the records that never change, in a store that says when a text has reached the disk: the first one is written to
+// disk by the browser only seconds later, and a browser that is killed meanwhile would lose a save that was told as done.
+const RECORD = /^haulm\/(revision|system|trial|check)\//;
+const copies = new Promise((done, fail) => {
+  const asked = indexedDB.open("haulm", 1);
+  asked.onupgradeneeded = () => asked.result.createObjectStore("records");
+  asked.onsuccess = () => done(asked.result);
+  asked.onerror = () => fail(asked.error);
+});
+// Where there is none, as in some private windows, the first copy is all there is.
+copies.catch(() => {});
+const records = async (mode, act) => {
+  const step = (await copies).transaction("records", mode, { durability: "strict" });
+  const asked = act(step.objectStore("records"));
+  await new Promise((done, fail) => {
+    step.oncomplete = done;
+    step.onerror = step.onabort = () => fail(step.error);
+  });
+  return asked?.result;
+};
+globalThis.haulmCopies = {
+  /** Resolves when the text is on the disk. */
+  put: (key, text) => records("readwrite", (store) => store.put(text, key)),
+  /** Copies what has no second copy yet; gives keys and texts, in turn, of what has no first one. */
+  async level() {
+    const keys = new Set(await records("readonly", (store) => store.getAllKeys()));
+    const alone = Object.keys(localStorage).filter((key) => RECORD.test(key) && !keys.has(key));
+    if (alone.length) await records("readwrite", (store) => alone.forEach((key) => store.put(localStorage[key], key)));
+    const lost = [];
+    for (const key of keys) if (localStorage.getItem(key) === null) lost.push(key, await records("readonly", (store) => store.get(key)));
+    return lost;
+  },
+};
 // Starts the app and takes the first paint of index.html away. No inline script: the page's policy forbids it.
 try {
   const { default: start } = await import("./haulm.js");

@@ -49,7 +49,11 @@ fn shelf() -> Shelf<MemoryStore> {
 
 /// A sound text with some places of it changed, doubled or cut out: what comes of a bad disk or a careless editor.
 fn spoilt(text: String) -> impl Strategy<Value = String> {
-    let change = (any::<prop::sample::Index>(), 0_usize..40, "[\\PC\\x00-\\x1f]{0,8}|[-0-9eE.,\"{}\\[\\]:]{0,12}|null|true|1e999|\\\\u0000");
+    let change = (
+        any::<prop::sample::Index>(),
+        0_usize..40,
+        "[\\PC\\x00-\\x1f]{0,8}|[-0-9eE.,\"{}\\[\\]:]{0,12}|null|true|1e999|\\\\u0000",
+    );
     prop::collection::vec(change, 1..6).prop_map(move |changes| {
         let mut chars: Vec<char> = text.chars().collect();
         for (at, cut, put) in changes {
@@ -70,7 +74,10 @@ fn alike(kind: &'static str) -> impl Strategy<Value = String> {
         "[a-z_]{0,12}|\\PC{0,6}".prop_map(|text| serde_json::to_string(&text).unwrap()),
     ];
     let tree = leaf.prop_recursive(5, 40, 6, |inner| {
-        let key = prop_oneof!["draft|plain|liquids|text|unit|preset|name|tags|board_density|records|id|dose|solids|role", "[a-z_]{0,8}"];
+        let key = prop_oneof![
+            "draft|plain|liquids|text|unit|preset|name|tags|board_density|records|id|dose|solids|role",
+            "[a-z_]{0,8}"
+        ];
         prop_oneof![
             prop::collection::vec(inner.clone(), 0..6).prop_map(|items| format!("[{}]", items.join(","))),
             prop::collection::vec((key, inner), 0..6).prop_map(|pairs| {
@@ -90,7 +97,8 @@ fn any_text() -> impl Strategy<Value = String> {
         spoilt(sample()),
         alike("recipe"),
         "\\PC{0,200}",
-        (0_usize..200_000, prop_oneof![Just("["), Just("{\"a\":"), Just("\""), Just("9")]).prop_map(|(count, part)| part.repeat(count)),
+        (0_usize..200_000, prop_oneof![Just("["), Just("{\"a\":"), Just("\""), Just("9")])
+            .prop_map(|(count, part)| part.repeat(count)),
     ]
 }
 
@@ -125,7 +133,14 @@ fn a_library_file() {
 fn a_stored_record() {
     let draft = haulm::domain::example::example();
     let open = OpenDraft { from: None, title: Title::default(), draft, example: false }.text().unwrap();
-    let texts = prop_oneof![spoilt(open), spoilt(Settings::default().text().unwrap()), alike("draft"), alike("trial"), alike("line"), any_text()];
+    let texts = prop_oneof![
+        spoilt(open),
+        spoilt(Settings::default().text().unwrap()),
+        alike("draft"),
+        alike("trial"),
+        alike("line"),
+        any_text()
+    ];
     check(texts, |text| {
         _ = OpenDraft::read(text);
         _ = Settings::read(text);
@@ -140,7 +155,8 @@ fn a_number_with_or_without_its_unit() {
         "[-+ 0-9.,'\u{202f}\u{a0}eE]{0,24}",
         "[-+]?[0-9]{0,400}[.,]?[0-9]{0,400}( ?[a-zA-Z/³²·°%µ ]{0,14})?",
         "\\PC{0,40}",
-        (any::<f64>(), prop::sample::select(Unit::ALL.to_vec())).prop_map(|(value, unit)| format!("{value} {}", unit.symbol())),
+        (any::<f64>(), prop::sample::select(Unit::ALL.to_vec()))
+            .prop_map(|(value, unit)| format!("{value} {}", unit.symbol())),
     ];
     check((entry, prop::sample::select(Kind::ALL.to_vec())), |(text, kind)| {
         for unit in kind.units() {

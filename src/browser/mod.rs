@@ -3,6 +3,8 @@
 
 /// The time, and how it reads here.
 pub mod clock;
+/// The second copy of the records.
+pub mod copies;
 /// Elements of the page, and the parts of it that follow signals.
 pub mod element;
 /// What happens to the page: other tabs' saves, another address, being left.

@@ -1,6 +1,7 @@
 //! The browser's local storage.
 
-use super::words;
+use super::{copies, words};
+use crate::record::library::is_record;
 use crate::record::{Store, StoreError};
 use gloo_storage::{LocalStorage, Storage as _};
 use wasm_bindgen::JsValue;
@@ -50,7 +51,11 @@ impl Store for LocalStore {
     }
 
     fn write(&self, key: &str, text: &str) -> Result<(), StoreError> {
-        self.raw()?.set_item(key, text).map_err(|error| reason(&error))
+        self.raw()?.set_item(key, text).map_err(|error| reason(&error))?;
+        if is_record(key) {
+            copies::put(key, text);
+        }
+        Ok(())
     }
 
     fn remove(&self, key: &str) -> Result<(), StoreError> {

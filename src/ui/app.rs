@@ -88,7 +88,7 @@ fn listen_to_keys(state: State) {
         let command = event.ctrl_key() || event.meta_key();
         let key = event.key();
         let act: fn(State) = match (command, key.as_str()) {
-            (true, "s" | "S") => |state| _ = state.save(),
+            (true, "s" | "S") => |state| state.save_and_tell(),
             (true, "k") => |_| browser::focus("find"),
             (false, "/") if !browser::in_text(&event) => |_| browser::focus("find"),
             (true, "z") if !event.shift_key() && !browser::in_text(&event) => |state| state.undo(),

@@ -11,7 +11,7 @@ use super::part::find::on_recipe;
 use super::part::save::NAME;
 use super::state::{Library, State, Trouble, WayOut};
 use super::text::{ENGLISH, Message};
-use crate::browser::{LocalStore, clock, event, file, locale, page};
+use crate::browser::{LocalStore, clock, copies, event, file, locale, page};
 use crate::domain::Draft;
 use crate::domain::example::example;
 use crate::record::compare::COMPARE;
@@ -24,6 +24,7 @@ use crate::record::{Revision, RevisionId, Settings, Shelf, Store, StoreError};
 use crate::ui::signal::{Memo, effect, memo, when_settled};
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 use std::time::Duration;
 
 /// What is typed is kept when nothing more was typed for so long. Leaving the page keeps it at once.
@@ -142,6 +143,7 @@ pub fn keep(state: State) {
     if let Some(listener) = event::on_newer(move || state.newer.set(true)) {
         listener.forget();
     }
+    spawn_local(bring_back(state));
     follow_other_tabs(state);
     set_timeout(move || read_in_slices(state), PAUSE);
 }
@@ -170,6 +172,21 @@ fn keep_all(state: State) {
     // Another tab's line stays unless something was typed here.
     if state.line.record.with_untracked(|record| !as_kept.is_ok_and(|kept| kept == *record)) {
         keep_line(state);
+    }
+}
+
+/// Saves that the browser had not written to disk when it was killed are on their second copy.
+async fn bring_back(state: State) {
+    let mut count = 0;
+    for (key, text) in copies::level().await {
+        match state.shelf.try_update(|shelf| shelf.bring_back(&key, &text)) {
+            Some(Ok(back)) => count += usize::from(back),
+            Some(Err(why)) => _ = note(state, Err::<(), _>(why)),
+            None => {}
+        }
+    }
+    if count > 0 {
+        state.tell((state.words.shelf_page.brought_back)(count));
     }
 }
 
@@ -348,6 +365,17 @@ impl State {
         self.from.set(Some(id));
         self.example.set(false);
         true
+    }
+
+    /// Saves the recipe, and tells so once it is on the disk.
+    pub fn save_and_tell(&self) {
+        if self.save() {
+            let state = *self;
+            spawn_local(async move {
+                copies::settled().await;
+                state.tell(state.words.tools.saved);
+            });
+        }
     }
 
     /// Does something with what is kept, and says what went wrong; `None` then.

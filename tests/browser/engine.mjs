@@ -36,7 +36,7 @@ function program(variable, name) {
   return found;
 }
 
-async function chromium({ lang = "en-GB", record = true, folder }) {
+async function chromium({ lang = "en-GB", record = true, folder, profile }) {
   const options = new chrome.Options();
   options.setBinaryPath(program("CHROMIUM", "chromium"));
   options.addArguments(
@@ -52,6 +52,8 @@ async function chromium({ lang = "en-GB", record = true, folder }) {
     `--lang=${lang}`,
     `--accept-lang=${lang}`,
   );
+  // A profile that outlasts the browser; as a rule each browser has a new one.
+  if (profile) options.addArguments(`--user-data-dir=${profile}`);
   if (process.getuid?.() === 0) options.addArguments("--no-sandbox");
   if (record) {
     const kept = new logging.Preferences();

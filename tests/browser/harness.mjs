@@ -329,6 +329,22 @@ export class Page {
     return this.#complaints.filter((text) => !this.allow.some((meant) => meant.test(text)));
   }
 
+  /** Clears all that the browser keeps of the app, as a person does in its settings. */
+  async forget() {
+    await this.run(async () => {
+      localStorage.clear();
+      await new Promise((done, fail) => {
+        const asked = indexedDB.open("haulm", 1);
+        asked.onerror = () => fail(asked.error);
+        asked.onsuccess = () => {
+          const step = asked.result.transaction("records", "readwrite");
+          step.objectStore("records").clear();
+          step.oncomplete = done;
+        };
+      });
+    });
+  }
+
   async assertClean() {
     assert.deepEqual(await this.complaints(), [], "errors in the console");
     assert.deepEqual(await this.foreign(), [], "requests that leave the origin");

@@ -28,7 +28,7 @@ journey("a library goes to a file, into an empty browser, and twice adds nothing
   const folder = await mkdtemp(join(tmpdir(), "haulm-library-"));
   try {
     await writeFile(join(folder, "library.json"), bytes);
-    await page.run(() => localStorage.clear());
+    await page.forget();
     await page.reload();
     await page.press("Shelf");
     await page.sees("Nothing saved yet");
@@ -57,7 +57,7 @@ journey("a link opens the recipe that it holds, by address and pasted; a damaged
   await page.axe();
   const size = made.length;
   assert.ok(size < 2000, `the link has ${size} letters`);
-  await page.run(() => localStorage.clear());
+  await page.forget();
   await page.reload();
   await page.run((to) => { location.hash = to; }, made.slice(made.indexOf("#")));
   await page.sees("from the link is open, and not saved yet");
@@ -104,7 +104,8 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
   await saved(page, 2);
   const other = await page.run(() => ({ ...localStorage }));
   // The other laptop goes on from the first revision as well.
-  await page.run((kept) => { localStorage.clear(); Object.assign(localStorage, kept); }, first);
+  await page.forget();
+  await page.run((kept) => Object.assign(localStorage, kept), first);
   await page.reload();
   await page.press("Shelf");
   await page.press("Open Example: wheat straw, pMDI, 15 mm");
@@ -133,6 +134,7 @@ journey("a fault of the program offers what is kept as a file, and starts again"
   await page.type("Board density", "709");
   await page.press("Save");
   await saved(page, 1);
+  await page.until(() => page.run(() => (localStorage["haulm/draft"] ?? "").includes("709")));
   await page.run(() => dispatchEvent(new ErrorEvent("error", { error: new WebAssembly.RuntimeError("unreachable") })));
   await page.sees("Haulm has stopped");
   await page.axe();
@@ -156,7 +158,7 @@ journey("a fault of the program offers what is kept as a file, and starts again"
 
 journey("names and notes with markup are shown as text", async (page) => {
   const evil = '<img src=x onerror="document.title=1"><b>bold</b>';
-  await page.type("Name", evil);
+  await page.type(await page.css("#recipe-name"), evil);
   await page.press("Save");
   await saved(page, 1);
   await page.press("Shelf");

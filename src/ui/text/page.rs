@@ -263,6 +263,7 @@ pub struct ShelfPage {
     pub file_too_large: fn(u64, u64) -> Message,
     pub file_unreadable: fn(&str) -> Message,
     pub missing: fn(usize) -> String,
+    pub brought_back: fn(usize) -> String,
     pub fill_again: &'static str,
     pub filled_again: fn(usize) -> String,
 }

@@ -40,8 +40,8 @@ pub fn head() -> View {
                         })
                         .on("change", move |_| state.leave())
                         .on_key(move |event| {
-                            if event.key() == "Enter" && state.naming.get_untracked() && state.save() {
-                                state.tell(state.words.tools.saved);
+                            if event.key() == "Enter" && state.naming.get_untracked() {
+                                state.save_and_tell();
                             }
                         }),
                 )
@@ -147,16 +147,7 @@ fn actions(state: State) -> View {
     };
     el("div")
         .class("actions")
-        .child(
-            button()
-                .class("primary")
-                .on_click(move || {
-                    if state.save() {
-                        state.tell(tools.saved)
-                    }
-                })
-                .child(tools.save),
-        )
+        .child(button().class("primary").on_click(move || state.save_and_tell()).child(tools.save))
         .child(button().on_click(move || state.give_out()).child(tools.export))
         .child(
             button()

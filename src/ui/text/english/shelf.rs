@@ -115,6 +115,7 @@ pub(super) const SHELF: ShelfPage = ShelfPage {
             records(count)
         )
     },
+    brought_back: |count| format!("{} brought back that the browser had lost.", records(count)),
     fill_again: "Write them back",
     filled_again: |count| format!("{} written back.", records(count)),
 };
