@@ -72,7 +72,7 @@ impl<S: Store> Shelf<S> {
     /// When the store does not take it.
     pub fn bring_back(&mut self, key: &str, text: &str) -> Result<bool, SaveError> {
         let found = KNOWN.iter().find_map(|(_, prefix, sound)| Some((Id::parse(key.strip_prefix(prefix)?)?, sound)));
-        if !found.is_some_and(|(id, sound)| sound(id, text).is_ok()) || self.store().read(key)?.is_some() {
+        if found.is_none_or(|(id, sound)| sound(id, text).is_err()) || self.store().read(key)?.is_some() {
             return Ok(false);
         }
         self.put(key, text)?;

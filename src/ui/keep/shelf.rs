@@ -3,7 +3,7 @@
 
 use crate::browser::{clock, file, page};
 use crate::domain::difference::{self, differences};
-use crate::record::file::{LARGEST, RecipeFile};
+use crate::record::file::RecipeFile;
 use crate::record::library;
 use crate::record::revision::Standing;
 use crate::record::{RecipeId, Refusal, RevisionId, StoreError};
@@ -152,7 +152,18 @@ impl State {
         let mut recipe = match RecipeFile::read(text) {
             Ok(recipe) => recipe,
             Err(Refusal::OtherKind { kind }) if kind == library::KIND => return self.merge(text),
-            Err(Refusal::TooLarge { .. }) if text.len() > LARGEST => return self.merge(text),
+            // Too large for a recipe, but a library may be.
+            Err(large @ Refusal::TooLarge { .. }) => {
+                return match self.merge(text) {
+                    Imported::Refused(
+                        Refusal::NotJson { .. }
+                        | Refusal::Foreign
+                        | Refusal::OtherKind { .. }
+                        | Refusal::TooLarge { .. },
+                    ) => Imported::Refused(large),
+                    merged => merged,
+                };
+            }
             Err(refusal) => return Imported::Refused(refusal),
         };
         self.read_records();
