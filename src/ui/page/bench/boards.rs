@@ -14,7 +14,7 @@ use crate::domain::bench::{BoardDraft, BoardId};
 use crate::quantity::Unit;
 use crate::record::bench::TrialContent;
 use crate::ui::field::loose::{self, LooseBox};
-use crate::ui::signal::memo;
+use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
 use leptos::prelude::*;
@@ -124,7 +124,9 @@ pub fn boards(desk: Desk) -> View {
     let ids =
         memo(move || bench.open.with(|open| open.trial.boards.iter().map(|board| board.id.0).collect::<Vec<u16>>()));
     let none = move || ids.with(Vec::is_empty);
+    let fresh = RwSignal::new(false);
     let add = move || {
+        fresh.set(true);
         let (run, _) = untrack(|| bench.place());
         bench.edit(|trial| {
             let id = free_id(&trial.boards);
@@ -132,6 +134,7 @@ pub fn boards(desk: Desk) -> View {
         });
     };
     let add_all = move || {
+        fresh.set(false);
         let runs = desk.planned.with_untracked(|planned| planned.sheets.len());
         bench.edit(|trial| {
             for run in (1..=u16::MAX).take(runs) {
@@ -144,9 +147,11 @@ pub fn boards(desk: Desk) -> View {
     };
     let in_series = memo(move || desk.planned.with(|planned| !planned.sheets.is_empty()));
     // The only board stands open, as does one just added; of many each is opened when it is wanted.
-    let few = ids.with_untracked(|ids| ids.len() < 2);
-    let opened = std::cell::Cell::new(false);
-    let rows = each(move || ids.get(), u16::to_string, move |id| board(desk, BoardId(id), few || opened.get()));
+    let rows = each(
+        move || ids.get(),
+        u16::to_string,
+        move |id| board(desk, BoardId(id), fresh.get_untracked() || ids.with_untracked(Vec::len) == 1),
+    );
     el("div")
         .class("boards")
         .child(el("p").child(page.boards_hint))
@@ -166,7 +171,7 @@ pub fn boards(desk: Desk) -> View {
 
 fn board(desk: Desk, id: BoardId, open: bool) -> View {
     let state = desk.state;
-    let made = crate::ui::signal::RwSignal::new(open);
+    let made = RwSignal::new(open);
     let title = memo(move || {
         state.bench.open.with(|open| find(&open.trial, id).map_or_else(String::new, |board| name(state, board)))
     });
@@ -265,7 +270,7 @@ fn inside(desk: Desk, id: BoardId) -> View {
                     .class("readings-of-piece")
                     .child(each(move || (0..points.get()).collect(), usize::to_string, point))
                     .view(),
-                act(page.add_point, add_point),
+                el("div").class("actions").child(act(page.add_point, add_point)).view(),
                 (move || figures(desk, id, &[BoardFigure::WholeDensity])).view(),
             ]),
         ),
@@ -308,7 +313,9 @@ fn pieces(desk: Desk, id: BoardId, kind: Pieces) -> View {
 
 /// A box of a board.
 fn number_box(state: State, id: BoardId, field: BoardField, named: Option<String>) -> View {
-    let words: FieldWords = (state.words.bench.board_field)(field);
+    let words = (state.words.bench.board_field)(field);
+    // What several boxes have in common stands above them.
+    let words = FieldWords { hint: if named.is_some() { "" } else { words.hint }, ..words };
     loose::number(LooseBox {
         key: format!("{}.{}", field.key(), id.0),
         words,
@@ -332,18 +339,11 @@ fn number_box(state: State, id: BoardId, field: BoardField, named: Option<String
 
 /// Figures of a board that it gives.
 fn figures(desk: Desk, id: BoardId, wanted: &[BoardFigure]) -> Option<View> {
-    let state = desk.state;
-    desk.tested
-        .with(|all| {
-            let board = all.boards.iter().find(|board| board.id == id)?;
-            let cells: Vec<View> = wanted.iter().filter_map(|figure| figure_cell(desk, board, *figure)).collect();
-            (!cells.is_empty()).then(|| el("dl").class("figures").child(cells).view())
-        })
-        .or_else(|| {
-            // Nothing takes no room.
-            let _ = state;
-            None
-        })
+    desk.tested.with(|all| {
+        let board = all.boards.iter().find(|board| board.id == id)?;
+        let cells: Vec<View> = wanted.iter().filter_map(|figure| figure_cell(desk, board, *figure)).collect();
+        (!cells.is_empty()).then(|| el("dl").class("figures").child(cells).view())
+    })
 }
 
 fn figure_cell(desk: Desk, board: &Board, figure: BoardFigure) -> Option<View> {

@@ -84,6 +84,10 @@ pub fn shown(state: State, kind: Kind, base: f64) -> String {
 
 /// The same with its sign.
 pub fn signed(state: State, kind: Kind, base: f64) -> String {
+    // A hundredth of a percent is less than any balance tells.
+    if kind == Kind::Share && base.abs() < 5e-5 {
+        return format!("0\u{a0}{}", state.unit(kind).symbol());
+    }
     let sign = if base < 0.0 { '\u{2212}' } else { '+' };
     format!("{sign}{}", shown(state, kind, base.abs()))
 }
