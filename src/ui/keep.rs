@@ -1,10 +1,12 @@
 //! Keeping: what is on the page survives a reload, a recipe is saved as a revision, and whatever the
 //! store refuses is told at once.
 
+mod bench;
 pub mod link;
 mod shelf;
 mod systems;
 
+pub use bench::{TrialTable, is_tied};
 pub use shelf::Imported;
 
 use super::part::find::on_recipe;
@@ -14,6 +16,7 @@ use super::text::{ENGLISH, Message};
 use crate::browser::{LocalStore, clock, copies, event, file, locale, page};
 use crate::domain::Draft;
 use crate::domain::example::example;
+use crate::record::bench::OPEN;
 use crate::record::compare::COMPARE;
 use crate::record::file::RecipeFile;
 use crate::record::line::LINE;
@@ -127,6 +130,7 @@ pub fn keep(state: State) {
         },
     );
     later(move || state.line.record.track(), move || keep_line(state));
+    later(move || state.bench.open.track(), move || bench::keep_open(state));
     // Another tab may have kept its own since, and this page is what a reload brings back.
     if let Some(listeners) = event::on_leave(move || keep_all(state)) {
         listeners.into_iter().for_each(event::Listener::forget);
@@ -168,6 +172,7 @@ fn keep_line(state: State) {
 /// The page is left: what was typed a moment ago is kept at once.
 fn keep_all(state: State) {
     keep_open(state);
+    bench::keep_open(state);
     let as_kept = state.shelf.with_untracked(Shelf::line);
     // Another tab's line stays unless something was typed here.
     if state.line.record.with_untracked(|record| !as_kept.is_ok_and(|kept| kept == *record)) {
@@ -268,7 +273,7 @@ fn verify_slice(state: State) {
 fn follow_other_tabs(state: State) {
     let pending: StoredValue<Option<TimeoutHandle>> = StoredValue::new(None);
     let listener = event::on_storage(move |key| match key.as_deref() {
-        Some(DRAFT | MIX | COMPARE) => {}
+        Some(DRAFT | MIX | COMPARE | OPEN) => {}
         Some(LINE) => {
             if let Ok(record) = state.shelf.with_untracked(Shelf::line) {
                 state.line.record.set(record);

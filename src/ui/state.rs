@@ -2,6 +2,7 @@
 
 use super::cells::{Cells, Turn};
 use super::history::History;
+use super::page::bench::Bench;
 use super::page::compare::desk::Desk;
 use super::page::line::LineState;
 use super::route::Page;
@@ -134,6 +135,8 @@ pub struct State {
     pub naming: RwSignal<bool>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
+    /// The trial on the bench.
+    pub bench: Bench,
     /// Where systems are compared.
     pub compare: Desk,
     /// What the page of the line holds.
@@ -206,6 +209,7 @@ impl State {
             newer: RwSignal::new(false),
             naming: RwSignal::new(false),
             mix,
+            bench: Bench::default(),
             compare,
             line,
             opened,

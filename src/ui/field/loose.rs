@@ -1,7 +1,7 @@
 //! A box for a number that belongs to no recipe.
 
 use super::number::{in_brackets, unit_choice};
-use super::number_text::{Offer, entry_offers, entry_read_as, in_box};
+use super::number_text::{Offer, entry_offers, entry_other_basis, entry_read_as, in_box};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::page;
 use crate::domain::check::{read_entry, unusual};
@@ -109,6 +109,7 @@ pub fn number(this: LooseBox) -> View {
                 .set("id", aside_id)
                 .child(aside)
                 .child(move || read_as(state, entry, kind))
+                .child(move || other_basis(state, entry, kind))
                 .child((!words.hint.is_empty()).then(|| el("span").child(words.hint))),
         )
         .child(el("div").class("says").set("id", says_id).child(says))
@@ -131,6 +132,13 @@ fn read_as(state: State, entry: Signal<Entry>, kind: Kind) -> Option<String> {
     let amount = entry.with(|entry| entry_read_as(entry, kind, &units))?;
     let unit = units.unit(kind);
     Some(format!("{} {}\u{a0}{}", state.words.tools.read_as, format::amount(amount, unit, units.mark), unit.symbol()))
+}
+
+/// A moisture on the basis that the box does not show.
+fn other_basis(state: State, entry: Signal<Entry>, kind: Kind) -> Option<String> {
+    let units = state.units.get();
+    let (amount, unit) = entry.with(|entry| entry_other_basis(entry, kind, &units))?;
+    Some(format!("= {}\u{a0}{}", format::amount(amount, unit, units.mark), unit.symbol()))
 }
 
 /// The finding in words, with a button for each entry that may have been meant.

@@ -44,7 +44,12 @@ pub fn entry_read_as(entry: &Entry, kind: Kind, units: &Units) -> Option<Amount>
 /// A moisture on the basis that the box does not show, with that basis as its unit.
 #[must_use]
 pub fn other_basis(draft: &Draft, field: Field, units: &Units) -> Option<(Amount, Unit)> {
-    let kind = draft.kind(field);
+    entry_other_basis(draft.entry(field)?, draft.kind(field), units)
+}
+
+/// As [`other_basis`], of a box by itself.
+#[must_use]
+pub fn entry_other_basis(entry: &Entry, kind: Kind, units: &Units) -> Option<(Amount, Unit)> {
     if kind.dimension() != Dimension::Moisture {
         return None;
     }
@@ -52,7 +57,7 @@ pub fn other_basis(draft: &Draft, field: Field, units: &Units) -> Option<(Amount
         Unit::PercentWetBasis => Unit::PercentDryBasis,
         _ => Unit::PercentWetBasis,
     };
-    let amount = reading(draft, field)?.amount(kind);
+    let amount = read(&entry.text, kind, entry.unit).ok()?.amount(kind);
     // Below zero, or all water: the finding says so, and a second number would only confuse.
     (amount.base >= 0.0 && amount.get(other).is_finite()).then_some((amount, other))
 }

@@ -34,6 +34,7 @@ fn paper(state: State) -> View {
         .child(head(state))
         .child(match state.page.get_untracked() {
             Page::Line => page::line::paper(state),
+            Page::Bench => page::bench::paper(state),
             _ => many([doses(state), entered_all(state), figures(state), findings(state)]),
         })
         .child(

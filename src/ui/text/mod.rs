@@ -4,6 +4,7 @@
 //! Nothing here touches a page, so that every message can be tested natively.
 
 mod bench;
+mod bench_page;
 pub mod compare;
 mod compare_page;
 mod context;
@@ -15,6 +16,7 @@ mod show;
 mod width;
 
 pub use bench::{BenchContext, BenchWords};
+pub use bench_page::BenchPage;
 pub use compare_page::ComparePage;
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
@@ -120,6 +122,8 @@ pub struct Words {
     pub unsaved: fn(&SaveError) -> Message,
     /// The bench.
     pub bench: BenchWords,
+    /// The page of the bench.
+    pub bench_page: BenchPage,
     /// The comparison.
     pub compare: compare::CompareWords,
     /// The line.

@@ -3,7 +3,7 @@
 pub mod desk;
 mod equal;
 mod map;
-mod parts;
+pub mod parts;
 mod report;
 mod run;
 mod side;

@@ -59,6 +59,7 @@ pub static ENGLISH: Words = Words {
     store: record::store,
     unsaved: record::unsaved,
     bench: bench::BENCH,
+    bench_page: bench::PAGE,
     compare: compare::COMPARE,
     line: line::LINE,
     tools: page::TOOLS,

@@ -1,0 +1,182 @@
+//! The trial on the bench: kept through a reload, saved on the shelf, opened again, given out as files.
+
+use crate::browser::file;
+use crate::record::bench::{OpenTrial, Trial, TrialContent};
+use crate::record::bench_csv::{boards_csv, readings_csv, sheets_csv};
+use crate::record::revision::Standing;
+use crate::record::shelf::{SaveError, Unread};
+use crate::record::{Refusal, StoreError, TrialId};
+use crate::ui::state::{State, Trouble};
+use crate::ui::text::Message;
+
+/// Keeps the trial on the page, once something of it was changed: another tab's stays until then.
+pub(super) fn keep_open(state: State) {
+    if state.bench.touched.get_untracked() {
+        let kept = state.bench.open.with_untracked(|open| state.shelf.with_untracked(|shelf| shelf.keep_trial(open)));
+        if super::note(state, kept).is_some() {
+            state.bench.touched.set(false);
+        }
+    }
+}
+
+/// A table of a trial.
+#[derive(Clone, Copy)]
+pub enum TrialTable {
+    /// One row a board.
+    Boards,
+    /// One row a reading.
+    Readings,
+    /// One row a line of a sheet.
+    Sheets,
+}
+
+impl State {
+    /// Brings the trial that was left open, or begins one with the recipe on the recipe page.
+    pub fn begin_bench(&self) {
+        if !self.bench.begun.get_untracked() {
+            self.bench.begun.set(true);
+            match self.shelf.with_untracked(|shelf| shelf.open_trial()) {
+                Ok(Some(open)) => self.bench.open.set(open),
+                Ok(None) | Err(Unread::Store(_)) => {}
+                Err(why) => {
+                    let mend = self.words.bench_page.open_unread.to_owned();
+                    let message = Message { mend, ..(self.words.unread)(&why) };
+                    self.trouble.set(Some(Trouble { message, way_out: None }));
+                }
+            }
+        }
+        if !self.bench.open.with_untracked(is_tied) {
+            self.take_recipe();
+        }
+    }
+
+    /// Puts the recipe as it stands on the recipe page under the trial.
+    pub fn take_recipe(&self) {
+        let draft = self.draft.get_untracked();
+        let base = self.from.get_untracked().and_then(|id| self.shelf.with_untracked(|shelf| shelf.revision(id)));
+        let recipe = base.as_ref().map(|base| base.recipe());
+        let same = base.filter(|base| base.content().draft == draft);
+        let name = self.title.with_untracked(|title| title.name.trim().to_owned());
+        if self.bench.open.with_untracked(|open| open.trial.draft == draft && open.trial.recipe_name == name) {
+            return;
+        }
+        self.bench.edit(|trial| {
+            (trial.recipe, trial.revision) = (recipe, same.map(|same| same.revision()));
+            (trial.draft, trial.recipe_name) = (draft, name);
+        });
+    }
+
+    /// Puts a trial on the page; the one before can be brought back.
+    fn lay_trial(&self, open: OpenTrial, words: String) {
+        let before = self.bench.open.get_untracked();
+        self.bench.lay(open);
+        let bench = self.bench;
+        self.tell_undo(words, move || bench.lay(before.clone()));
+    }
+
+    /// Begins a new trial with the recipe at hand. Mat and balances stay as they are.
+    pub fn new_trial(&self) {
+        let sheet = self.bench.open.with_untracked(|open| open.trial.sheet.clone());
+        let mut trial = TrialContent::of(String::new(), self.draft.get_untracked(), None);
+        trial.sheet = sheet;
+        self.lay_trial(OpenTrial { from: None, trial }, self.words.bench_page.new_begun.to_owned());
+        self.take_recipe();
+    }
+
+    /// Saves the trial on the page as the next save of the one it came from.
+    pub fn save_trial(&self) {
+        let OpenTrial { from, trial: mut content } = self.bench.open.get_untracked();
+        let before = from.and_then(|id| self.shelf.with_untracked(|shelf| shelf.trial(id)).ok().flatten());
+        if content.name.trim().is_empty() {
+            content.name = self.called(&content.recipe_name);
+        }
+        content.standing = Standing::Kept;
+        let name = content.name.clone();
+        let stamp = self.stamp();
+        let saved = self.change_shelf(|shelf| shelf.save_trial(&content.seal(before.as_ref(), stamp)?));
+        if let Some(id) = saved {
+            self.bench.edit(|trial| trial.name = name);
+            self.bench.open.update(|open| open.from = Some(id));
+            self.tell(self.words.bench_page.kept);
+        }
+    }
+
+    fn kept_trial(&self, id: TrialId) -> Option<Trial> {
+        self.shelf.with_untracked(|shelf| shelf.trial(id)).ok().flatten()
+    }
+
+    /// Opens a trial of the shelf.
+    pub fn open_trial(&self, id: TrialId) {
+        if let Some(trial) = self.kept_trial(id) {
+            let words = format!("{}: {}", self.words.bench_page.opened, trial.content().name);
+            self.lay_trial(OpenTrial { from: Some(id), trial: trial.content().clone() }, words);
+        }
+    }
+
+    /// Takes a trial off the shelf.
+    pub fn remove_trial(&self, id: TrialId) {
+        if let Some(removed) = self.stand_trial(id, Standing::Removed) {
+            let state = *self;
+            let words = self.words.bench_page.removed;
+            self.tell_undo(words, move || {
+                if state.stand_trial(removed, Standing::Kept).is_some() {
+                    state.tell(state.words.bench_page.put_back);
+                }
+            });
+        }
+    }
+
+    fn stand_trial(&self, id: TrialId, standing: Standing) -> Option<TrialId> {
+        let trial = self.kept_trial(id)?;
+        let stamp = self.stamp();
+        self.change_shelf(|shelf| shelf.save_trial(&trial.stand(standing, stamp)?))
+    }
+
+    /// Saves the trial on the page to a file of our own.
+    pub fn give_out_trial(&self) {
+        let text = self.bench.open.with_untracked(|open| open.trial.file());
+        match text {
+            Ok(text) => self.give_out_named("trial.haulm.json", "application/json", &text),
+            Err(error) => _ = super::note::<()>(*self, Err(SaveError::from(error))),
+        }
+    }
+
+    /// Saves a table of the trial on the page to a file.
+    pub fn give_out_trial_table(&self, table: TrialTable) {
+        let (ending, text) = self.bench.open.with_untracked(|open| match table {
+            TrialTable::Boards => ("boards.csv", boards_csv(&open.trial)),
+            TrialTable::Readings => ("readings.csv", readings_csv(&open.trial)),
+            TrialTable::Sheets => ("sheets.csv", sheets_csv(&open.trial, &self.words.bench.line)),
+        });
+        self.give_out_named(ending, "text/csv", &text);
+    }
+
+    fn give_out_named(&self, ending: &'static str, media: &str, text: &str) {
+        let name = self.bench.open.with_untracked(|open| match open.trial.name.trim() {
+            "" => self.called(&open.trial.recipe_name),
+            name => name.to_owned(),
+        });
+        let name = file::file_name(&name, ending);
+        match file::give_out(&name, media, text) {
+            Ok(()) => self.tell((self.words.shelf_page.given_out)(&name)),
+            Err(own) => self.trouble.set(Some(super::of_store(&StoreError::Other(own)))),
+        }
+    }
+
+    /// Puts the trial of a file on the page.
+    ///
+    /// # Errors
+    /// When it is none that can be read.
+    pub fn take_in_trial(&self, text: &str) -> Result<(), Refusal> {
+        let trial = TrialContent::read_file(text)?;
+        let words = format!("{}: {}", self.words.bench_page.opened, trial.name);
+        self.lay_trial(OpenTrial { from: None, trial }, words);
+        Ok(())
+    }
+}
+
+/// Whether the trial has begun with its recipe, so that it stays with it.
+pub fn is_tied(open: &OpenTrial) -> bool {
+    let weighed = open.trial.weighed.iter().flat_map(|batch| &batch.lines.lines).any(|line| !line.mass.is_blank());
+    open.from.is_some() || weighed || !open.trial.boards.is_empty()
+}

@@ -1,0 +1,265 @@
+//! What lies on the bench: the trial as typed, and all that comes of it.
+
+use crate::domain::Draft;
+use crate::domain::bench::finding::Place;
+use crate::domain::bench::material::{Needed, RunSheet, needed, sheets, unsolved};
+use crate::domain::bench::measured::{Board, measure};
+use crate::domain::bench::plan::plan;
+use crate::domain::bench::series::{of_run, series};
+use crate::domain::bench::sheet::make_out;
+use crate::domain::bench::target::uneven;
+use crate::domain::bench::target::{DensityTarget, Judged, PropertyResult, density_target, judge, off_target, results};
+use crate::domain::bench::weighing::{Weighing, weigh};
+use crate::domain::bench::{Finding, Series, SeriesDraft, Sheet, SheetDraft, What};
+use crate::record::bench::{OpenTrial, TrialContent};
+use crate::ui::signal::{Memo, RwSignal, memo, memo_after};
+use crate::ui::state::State;
+use crate::ui::text::{BenchContext, Context, Message};
+use leptos::prelude::untrack;
+
+/// The bench's signals, in one piece for the app's state.
+#[derive(Clone, Copy)]
+pub struct Bench {
+    /// The trial on the page.
+    pub open: RwSignal<OpenTrial>,
+    /// The run whose sheet is shown, from 1; 0 outside a series.
+    pub run: RwSignal<u32>,
+    /// The batch that is weighed, from 1.
+    pub batch: RwSignal<u32>,
+    /// Keys of the figures whose workings are open, each between bars.
+    pub workings: RwSignal<String>,
+    /// Names one trial on the page from the next.
+    pub opening: RwSignal<u32>,
+    /// The section shown, by its place.
+    pub section: RwSignal<usize>,
+    /// Whether the trial that was left open was brought.
+    pub begun: RwSignal<bool>,
+    /// Whether something was changed that is not kept yet.
+    pub touched: RwSignal<bool>,
+}
+
+impl Default for Bench {
+    fn default() -> Self {
+        let trial = TrialContent::of(String::new(), Draft::default(), None);
+        Self {
+            open: RwSignal::new(OpenTrial { from: None, trial }),
+            run: RwSignal::new(0),
+            batch: RwSignal::new(1),
+            workings: RwSignal::new(String::new()),
+            opening: RwSignal::new(0),
+            section: RwSignal::new(0),
+            begun: RwSignal::new(false),
+            touched: RwSignal::new(false),
+        }
+    }
+}
+
+impl Bench {
+    /// Changes the trial.
+    pub fn edit(&self, change: impl FnOnce(&mut TrialContent)) {
+        self.touched.set(true);
+        self.open.update(|open| change(&mut open.trial));
+    }
+
+    /// Puts another trial on the page.
+    pub fn lay(&self, open: OpenTrial) {
+        self.touched.set(true);
+        self.run.set(0);
+        self.batch.set(1);
+        self.opening.update(|opening| *opening += 1);
+        self.open.set(open);
+    }
+
+    /// The run and the batch that are weighed.
+    pub fn place(&self) -> (Option<u16>, u16) {
+        let small = |number: u32| u16::try_from(number).unwrap_or(u16::MAX);
+        let run = small(self.run.get());
+        ((run > 0).then_some(run), small(self.batch.get()))
+    }
+}
+
+/// What everything but the boards is made from.
+#[derive(Clone, PartialEq)]
+pub struct Basis {
+    /// The recipe.
+    pub recipe: Draft,
+    /// The weigh-out sheet.
+    pub sheet: SheetDraft,
+    /// The series.
+    pub series: Option<SeriesDraft>,
+}
+
+/// What comes of the series.
+#[derive(Clone, PartialEq, Default)]
+pub struct Planned {
+    /// The series.
+    pub series: Option<Series>,
+    /// One sheet a run.
+    pub sheets: Vec<RunSheet>,
+    /// The material of all.
+    pub needed: Vec<Needed>,
+    /// What there is to say.
+    pub findings: Vec<Finding>,
+}
+
+/// What comes of the weigh-out sheet.
+#[derive(Clone, PartialEq)]
+pub struct Made {
+    /// The recipe, that of the run.
+    pub recipe: Draft,
+    /// The sheet as typed, that of the run.
+    pub typed: SheetDraft,
+    /// The sheet, the last one that could be made out.
+    pub sheet: Option<Sheet>,
+    /// Whether the entries now give none.
+    pub old: bool,
+    /// What there is to say.
+    pub findings: Vec<Finding>,
+    /// The trial and the run that it belongs to.
+    of: (u32, u32),
+}
+
+/// What comes of the boards.
+#[derive(Clone, PartialEq)]
+pub struct Tested {
+    /// The boards, measured.
+    pub boards: Vec<Board>,
+    /// Every property over all boards.
+    pub results: Vec<PropertyResult>,
+    /// What is required, held against them.
+    pub judged: Vec<Judged>,
+    /// Density against the one wanted.
+    pub target: Option<DensityTarget>,
+    /// What there is to say.
+    pub findings: Vec<Finding>,
+}
+
+/// The page's view of the bench.
+#[derive(Clone, Copy)]
+pub struct Desk {
+    /// The app's state.
+    pub state: State,
+    /// Recipe, sheet and series as typed.
+    pub basis: Memo<Basis>,
+    /// The series.
+    pub planned: Memo<Planned>,
+    /// The sheet.
+    pub made: Memo<Made>,
+    /// The batch being weighed.
+    pub weighing: Memo<Option<Weighing>>,
+    /// The boards.
+    pub tested: Memo<Tested>,
+}
+
+impl Desk {
+    /// All that follows the trial on the page.
+    pub fn new(state: State) -> Self {
+        let bench = state.bench;
+        let basis = memo(move || {
+            bench.open.with(|OpenTrial { trial, .. }| Basis {
+                recipe: trial.draft.clone(),
+                sheet: trial.sheet.clone(),
+                series: trial.series.clone(),
+            })
+        });
+        let planned = memo(move || basis.with(plan_series));
+        let made = memo_after(move |before: Option<&Made>| {
+            let of = (bench.opening.get(), bench.run.get());
+            basis.with(|basis| planned.with(|planned| make(basis, planned, of, before)))
+        });
+        let weighing = memo(move || {
+            let (run, batch) = bench.place();
+            made.with(|made| {
+                let sheet = made.sheet.as_ref()?;
+                Some(bench.open.with(|open| match open.trial.batch(run, batch) {
+                    Some(lines) => weigh(sheet, lines),
+                    None => weigh(sheet, &Default::default()),
+                }))
+            })
+        });
+        let tested = memo(move || made.with(|made| bench.open.with(|open| test(&open.trial, made.sheet.as_ref()))));
+        Self { state, basis, planned, made, weighing, tested }
+    }
+
+    /// A finding in words; `recipe` is that of the run spoken of.
+    pub fn message(self, finding: &Finding, recipe: &Draft, sheet: &SheetDraft) -> Message {
+        let state = self.state;
+        let units = state.units.get();
+        let (run, batch) = untrack(|| state.bench.place());
+        state.currency.with(|currency| {
+            state.bench.open.with_untracked(|OpenTrial { trial, .. }| {
+                let none = SeriesDraft::default();
+                let context = BenchContext {
+                    plain: Context { units: &units, draft: recipe, currency },
+                    sheet,
+                    batch: trial.batch(run, batch),
+                    series: trial.series.as_ref().unwrap_or(&none),
+                    boards: &trial.boards,
+                    requirements: &trial.requirements,
+                };
+                (state.words.bench.finding)(finding, &context)
+            })
+        })
+    }
+
+    /// What words need, with the trial's recipe.
+    pub fn with_context<T>(self, act: impl FnOnce(&Context<'_>) -> T) -> T {
+        let units = self.state.units.get();
+        self.state
+            .currency
+            .with(|currency| self.basis.with(|basis| act(&Context { units: &units, draft: &basis.recipe, currency })))
+    }
+}
+
+fn plan_series(basis: &Basis) -> Planned {
+    let Some(draft) = &basis.series else { return Planned::default() };
+    let outcome = series(&basis.recipe, draft);
+    let mut findings = outcome.findings;
+    let (mut made, mut all) = (Vec::new(), Vec::new());
+    if let Some(series) = &outcome.series {
+        made = sheets(&basis.recipe, &basis.sheet, draft, series);
+        all = needed(series, &made);
+        findings.extend(unsolved(&made));
+    }
+    Planned { series: outcome.series, sheets: made, needed: all, findings }
+}
+
+fn make(basis: &Basis, planned: &Planned, of: (u32, u32), before: Option<&Made>) -> Made {
+    let run = planned.series.as_ref().and_then(|series| series.run(u16::try_from(of.1).unwrap_or(0)));
+    let (recipe, typed) = match (run, &basis.series) {
+        (Some(run), Some(draft)) => of_run(&basis.recipe, &basis.sheet, draft, run),
+        _ => (basis.recipe.clone(), basis.sheet.clone()),
+    };
+    let outcome = plan(&recipe, &typed);
+    let mut findings = outcome.findings;
+    let sheet = outcome.plan.and_then(|plan| {
+        let made = make_out(plan);
+        findings.extend(made.findings);
+        made.sheet
+    });
+    let last = before.filter(|before| sheet.is_none() && before.of == of).and_then(|before| before.sheet.clone());
+    let old = last.is_some();
+    Made { recipe, typed, sheet: sheet.or(last), old, findings, of }
+}
+
+fn test(trial: &TrialContent, sheet: Option<&Sheet>) -> Tested {
+    let (mut boards, mut findings) = (Vec::new(), Vec::new());
+    for draft in &trial.boards {
+        let measured = measure(draft);
+        // What is said of one entry stands at its box.
+        findings.extend(measured.findings.into_iter().filter(|finding| !matches!(finding.what, What::Entry(_))));
+        findings.extend(uneven(&measured.board));
+        boards.push(measured.board);
+    }
+    let results = results(&boards);
+    let (judged, said) = judge(&results, &trial.requirements);
+    findings.extend(said.into_iter().filter(|finding| !matches!(finding.what, What::Entry(_))));
+    let target = sheet.and_then(|sheet| density_target(sheet, &boards));
+    findings.extend(target.as_ref().and_then(off_target));
+    Tested { boards, results, judged, target, findings }
+}
+
+/// Whether a finding stands at a box already.
+pub fn at_box(finding: &Finding) -> bool {
+    matches!(finding.what, What::Entry(_)) && !matches!(finding.place, Place::Recipe(_))
+}

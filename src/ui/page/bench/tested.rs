@@ -1,0 +1,201 @@
+//! What all boards come to, against what was wanted and required.
+
+use super::desk::{Desk, Tested};
+use super::parts::{board_told, cell, findings, group, shown, signed, table};
+use crate::browser::element::{Part, View, el, many};
+use crate::domain::Entry;
+use crate::domain::bench::Property;
+use crate::domain::bench::board_working::{BoardFigure, correction_working, summary_working};
+use crate::domain::bench::measured::Board;
+use crate::domain::bench::property::Tail;
+use crate::domain::bench::target::requirement_limit;
+use crate::domain::bench::target::{DensityTarget, PropertyResult, RequirementDraft, profile as places};
+use crate::quantity::{Kind, Unit};
+use crate::ui::chart::drawing::{Anchor, Drawing};
+use crate::ui::chart::scale::Linear;
+use crate::ui::field::loose::{self, LooseBox};
+use crate::ui::signal::memo;
+use crate::ui::state::State;
+use crate::ui::text::{FieldWords, unit_shown};
+use leptos::prelude::Callback;
+use std::fmt::Write as _;
+
+/// Every property over all boards, and the correction of the next mat.
+pub fn results(desk: Desk, tested: &Tested) -> View {
+    let state = desk.state;
+    let page = &state.words.bench_page;
+    let one = |result: &PropertyResult| {
+        let words = (state.words.bench.property)(result.property);
+        let kind = result.property.kind();
+        let base = |base: f64| shown(state, kind, base);
+        let summary = result.summary;
+        let key = |part: &str| format!("all.{}.{part}", result.property.key());
+        let plain = |part: &str, label, value| cell(state, &key(part), (label, ""), value, false, None);
+        let worked = |part: &str, figure: BoardFigure, value: Option<f64>| {
+            let value = base(value?);
+            let words = (state.words.bench.board_figure)(figure);
+            let show = Box::new(move || summary_working(figure, &summary).map(|working| board_told(state, &working)));
+            Some(cell(state, &key(part), (words.label, words.note), value, false, Some(show)))
+        };
+        el("div")
+            .class("result")
+            .child(el("h4").child(words.label).text(" ").child(el("span").class("note").child(words.note)))
+            .child(
+                el("dl")
+                    .class("figures")
+                    .child(plain("mean", page.mean, base(summary.mean)))
+                    .child(plain("count", page.count, summary.count.to_string()))
+                    .child(summary.deviation.map(|sd| plain("sd", page.deviation_between, base(sd))))
+                    .child(worked("half", BoardFigure::HalfWidth(result.property), summary.half_width))
+                    .child(worked("lower", BoardFigure::Lower(result.property), summary.lower))
+                    .child(match result.property.tail() {
+                        Some(Tail::Upper) => worked("upper", BoardFigure::Upper(result.property), summary.upper),
+                        _ => None,
+                    }),
+            )
+    };
+    many([
+        group(page.all_boards, tested.results.iter().map(one).collect::<View>()),
+        tested.target.as_ref().map(|target| against(desk, *target)).view(),
+    ])
+}
+
+fn against(desk: Desk, target: DensityTarget) -> View {
+    let state = desk.state;
+    let page = &state.words.bench_page;
+    let words = (state.words.bench.board_figure)(BoardFigure::Correction);
+    let density =
+        |key: &str, label, base| cell(state, key, (label, ""), shown(state, Kind::BoardDensity, base), false, None);
+    let show = Box::new(move || Some(board_told(state, &correction_working(&target))));
+    let correction = shown(state, Kind::Ratio, target.correction.value);
+    let next = shown(state, Kind::BenchMass, target.next_mat.value);
+    group(
+        page.target,
+        many([
+            el("dl")
+                .class("figures")
+                .child(density("density_wanted", page.density_wanted, target.wanted))
+                .child(density("density_made", page.density_made, target.made))
+                .child(cell(
+                    state,
+                    "density_off",
+                    (page.deviation, ""),
+                    signed(state, Kind::Share, target.deviation.value),
+                    false,
+                    None,
+                ))
+                .child(cell(state, "correction", (words.label, words.note), correction, false, Some(show)))
+                .child(cell(state, "next_mat", (page.next_mat, ""), next, true, None))
+                .view(),
+            (!target.moisture_known).then(|| el("p").class("note").child(page.as_if_moist)).view(),
+        ]),
+    )
+}
+
+/// Boxes for what is required.
+pub fn requirements(state: State) -> View {
+    let page = &state.words.bench_page;
+    let required = |property: &&Property| property.tail().is_some();
+    let number = |property: &Property| {
+        let property = *property;
+        let kind = property.kind();
+        let unit = if kind == Kind::Strength { Unit::NewtonPerSquareMillimetre } else { Unit::Percent };
+        let label = (state.words.bench.property)(property).label;
+        loose::number(LooseBox {
+            key: format!("required.{}", property.key()),
+            words: FieldWords { label, hint: "" },
+            named: None,
+            kind,
+            limit: requirement_limit(property),
+            entry: memo(move || {
+                let own = |requirement: &&RequirementDraft| requirement.property == property;
+                let typed =
+                    state.bench.open.with(|open| open.trial.requirements.iter().find(own).map(|own| own.value.clone()));
+                typed.unwrap_or_else(|| Entry::empty(unit))
+            }),
+            put: Callback::new(move |entry| {
+                state.bench.edit(|trial| {
+                    let all = &mut trial.requirements;
+                    match all.iter_mut().find(|own| own.property == property) {
+                        Some(own) => own.value = entry,
+                        None => all.push(RequirementDraft { property, value: entry }),
+                    }
+                });
+            }),
+        })
+    };
+    let boxes = Property::ALL.iter().filter(required).map(number).collect::<View>();
+    group(
+        page.requirement,
+        many([
+            el("p").class("note").child(page.requirement_hint).view(),
+            el("div").class("fields").child(boxes).view(),
+        ]),
+    )
+}
+
+/// What there is to say of all boards, and what is met.
+pub fn judged(desk: Desk, tested: &Tested) -> View {
+    let state = desk.state;
+    let said = desk.made.with(|made| findings(desk, &tested.findings, &made.recipe, &made.typed));
+    let verdict = |judged| desk.with_context(|context| el("p").child((state.words.bench.verdict)(judged, context)));
+    many([tested.judged.iter().map(verdict).collect::<View>(), said])
+}
+
+/// Density over the positions of a board's pieces, drawn and as a table.
+pub fn profile(desk: Desk, board: &Board) -> Option<View> {
+    let state = desk.state;
+    let page = &state.words.bench_page;
+    let points = places(board);
+    if points.len() < 2 {
+        return None;
+    }
+    let head = [page.piece, page.position, page.density_made, page.off_mean];
+    let head = head.map(str::to_owned);
+    let rows = points.iter().map(|point| {
+        vec![
+            (u16::from(point.piece) + 1).to_string(),
+            shown(state, Kind::BenchExtent, point.position.value),
+            shown(state, Kind::BoardDensity, point.density),
+            signed(state, Kind::Share, point.deviation),
+        ]
+    });
+    let drawing = drawn(state, &points.iter().map(|p| (p.position.value, p.density)).collect::<Vec<_>>());
+    Some(group(
+        page.profile,
+        many([
+            drawing.map(|drawing| el("div").class("drawing").markup(&drawing.inline())).view(),
+            table(page.profile, &head, rows.collect()),
+        ]),
+    ))
+}
+
+fn drawn(state: State, points: &[(f64, f64)]) -> Option<Drawing> {
+    let mark = state.units.get().mark;
+    let (x_unit, y_unit) = (state.unit(Kind::BenchExtent), state.unit(Kind::BoardDensity));
+    let points: Vec<(f64, f64)> = points.iter().map(|(x, y)| (x_unit.from_base(*x), y_unit.from_base(*y))).collect();
+    let (x, across) = Linear::around(points.iter().map(|p| p.0), (64.0, 420.0), 5)?;
+    let (y, up) = Linear::around(points.iter().map(|p| p.1), (150.0, 24.0), 4)?;
+    let mut drawing = Drawing::new(440.0, 190.0, state.words.bench_page.profile);
+    for tick in across.iter() {
+        drawing.text((x.place(tick), 168.0), Anchor::Middle, 12, &across.label(tick, mark));
+    }
+    for tick in up.iter() {
+        drawing.path(&format!("M64,{0:.1}H420", y.place(tick)), 1.0, " opacity=\"0.25\"");
+        drawing.text((58.0, y.place(tick) + 4.0), Anchor::End, 12, &up.label(tick, mark));
+    }
+    drawing.text((420.0, 186.0), Anchor::End, 12, x_unit.symbol());
+    drawing.text(
+        (4.0, 14.0),
+        Anchor::Start,
+        12,
+        &state.currency.with(|currency| unit_shown(y_unit, currency).into_owned()),
+    );
+    let mut dots = String::new();
+    for (a, b) in &points {
+        let _ =
+            write!(dots, "<circle cx=\"{:.1}\" cy=\"{:.1}\" r=\"4\" fill=\"currentColor\"/>", x.place(*a), y.place(*b));
+    }
+    drawing.put(&dots);
+    Some(drawing)
+}

@@ -1,0 +1,195 @@
+//! What was really weighed, line by line, and what remains to be added.
+
+use super::desk::Desk;
+use super::parts::{act, findings, numbered, shown, signed, table};
+use super::sheet::on_balance;
+use crate::browser::element::{Part, View, each, el, many};
+use crate::domain::Entry;
+use crate::domain::bench::LineId;
+use crate::domain::bench::weighing::LIMIT;
+use crate::quantity::{Kind, Unit};
+use crate::ui::field::choice;
+use crate::ui::field::loose::{self, LooseBox};
+use crate::ui::signal::memo;
+use crate::ui::text::FieldWords;
+use leptos::prelude::*;
+
+/// The section.
+pub fn weighing(desk: Desk) -> View {
+    let state = desk.state;
+    let page = &state.words.bench_page;
+    let bench = state.bench;
+    let rows = move || {
+        let opening = bench.opening.get();
+        let (run, batch) = bench.place();
+        let own = |id: LineId| (format!("{opening}.{}.{batch}.{}", run.unwrap_or(0), id.key()), id, run, batch);
+        desk.made.with(|made| {
+            made.sheet.as_ref().map_or_else(Vec::new, |sheet| sheet.lines.iter().map(|line| own(line.id)).collect())
+        })
+    };
+    let clear = move || {
+        let (run, batch) = untrack(|| bench.place());
+        let before = bench.open.with_untracked(|open| open.trial.batch(run, batch).cloned());
+        let Some(before) = before else { return };
+        let put = move |lines| {
+            bench.edit(|trial| {
+                if let Some(place) = trial.batch_mut(run, batch) {
+                    *place = lines;
+                }
+            });
+        };
+        put(Default::default());
+        state.tell_undo(page.weighed_cleared, move || put(before.clone()));
+    };
+    el("div")
+        .class("weighing")
+        .child(el("p").child(page.weighing_hint))
+        .child(places(desk))
+        .child(move || desk.made.with(|made| made.sheet.is_none()).then(|| el("p").class("empty").child(page.fill_in)))
+        .child(move || desk.made.with(|made| made.old).then(|| super::sheet::stale(state)))
+        .child(el("ol").class("to-weigh").child(each(
+            rows,
+            |row| row.0.clone(),
+            move |(_, id, run, batch)| row(desk, id, run, batch),
+        )))
+        .child(move || summary(desk))
+        .child(el("div").class("actions").child(act(page.clear_weighed, clear)))
+        .view()
+}
+
+/// Which run and which batch.
+fn places(desk: Desk) -> View {
+    let state = desk.state;
+    let page = &state.words.bench_page;
+    let bench = state.bench;
+    let batches = memo(move || {
+        let count = desk.made.with(|made| made.sheet.as_ref().map_or(1, |sheet| sheet.batches));
+        (1..=count).map(|at| (at.to_string(), format!("{} {at}", page.batch))).collect::<Vec<_>>()
+    });
+    let batch = memo(move || bench.batch.get().to_string());
+    el("div")
+        .class("fields")
+        .child(run_choice(desk, "bench-run"))
+        .child(move || {
+            (batches.with(Vec::len) > 1).then(|| {
+                choice::labelled(
+                    "bench-batch".to_owned(),
+                    page.batch.to_owned().into(),
+                    batches,
+                    batch,
+                    Callback::new(move |chosen: String| bench.batch.set(chosen.parse().unwrap_or(1))),
+                )
+            })
+        })
+        .view()
+}
+
+/// A choice of the run whose sheet is shown; nothing outside a series.
+pub fn run_choice(desk: Desk, id: &'static str) -> View {
+    let state = desk.state;
+    let page = &state.words.bench_page;
+    let bench = state.bench;
+    let runs = memo(move || desk.planned.with(|planned| planned.sheets.len()));
+    let choices = memo(move || {
+        let runs = (1..=runs.get()).map(|at| format!("{} {at}", page.run));
+        numbered(std::iter::once(page.no_run.to_owned()).chain(runs))
+    });
+    let now = memo(move || bench.run.get().to_string());
+    let choose = Callback::new(move |chosen: String| {
+        bench.run.set(chosen.parse().unwrap_or(0));
+        bench.batch.set(1);
+    });
+    (move || {
+        (runs.get() > 0).then(|| choice::labelled(id.to_owned(), page.run.to_owned().into(), choices, now, choose))
+    })
+    .view()
+}
+
+fn row(desk: Desk, id: LineId, run: Option<u16>, batch: u16) -> View {
+    let state = desk.state;
+    let page = &state.words.bench_page;
+    let name = desk.made.with_untracked(|made| (state.words.bench.line)(id, &made.recipe));
+    let mass = move |weighing: bool| {
+        desk.made.with(|made| {
+            let sheet = made.sheet.as_ref()?;
+            desk.weighing.with(|all| {
+                let line = all.as_ref()?.lines.iter().find(|line| line.id == id)?;
+                Some(on_balance(state, sheet, id, if weighing { line.to_add } else { line.planned }))
+            })
+        })
+    };
+    let number = loose::number(LooseBox {
+        key: format!("weighed.{}", id.key()),
+        words: FieldWords { label: page.weighed, hint: "" },
+        named: Some(format!("{}, {name}", page.weighed)),
+        kind: Kind::BenchMass,
+        limit: LIMIT,
+        entry: memo(move || {
+            state
+                .bench
+                .open
+                .with(|open| open.trial.batch(run, batch).and_then(|lines| lines.entry(id)).cloned())
+                .unwrap_or_else(|| Entry::empty(Unit::Gram))
+        }),
+        put: Callback::new(move |entry| {
+            state.bench.edit(|trial| {
+                if let Some(place) = trial.batch_mut(run, batch).and_then(|lines| lines.entry_mut(id)) {
+                    *place = entry;
+                }
+            });
+        }),
+    });
+    el("li")
+        .child(el("h3").child(name))
+        .child(
+            el("p")
+                .child(el("span").class("note").child(page.planned))
+                .text(" ")
+                .child(el("span").set("data-figure", format!("planned.{}", id.key())).child(move || mass(false))),
+        )
+        .child(number)
+        .child(
+            el("p")
+                .class("to-add")
+                .child(el("span").class("note").child(page.to_add))
+                .text(" ")
+                .child(el("strong").set("data-figure", format!("to_add.{}", id.key())).child(move || mass(true))),
+        )
+        .view()
+}
+
+/// What there is to say, and what the weighed masses give once all are there.
+fn summary(desk: Desk) -> View {
+    let state = desk.state;
+    let page = &state.words.bench_page;
+    desk.made.with(|made| {
+        desk.weighing.with(|weighing| {
+            let Some(weighing) = weighing else { return View::Nothing };
+            let said = findings(desk, &weighing.findings, &made.recipe, &made.typed);
+            let Some(given) = &weighing.given else { return said };
+            let head = [page.line, page.wanted, page.given, page.deviation].map(str::to_owned);
+            let rows = given.doses.iter().map(|dose| {
+                vec![
+                    (state.words.bench.line)(LineId::Liquid(dose.id), &made.recipe),
+                    shown(state, Kind::Dose, dose.wanted.value),
+                    shown(state, Kind::Dose, dose.given.value),
+                    signed(state, Kind::Share, dose.deviation.value),
+                ]
+            });
+            many([
+                said,
+                el("p").child(el("strong").child(page.complete)).view(),
+                table(page.complete, &head, rows.collect()),
+                el("p")
+                    .child(page.mat_moisture)
+                    .text(" ")
+                    .child(el("strong").set("data-figure", "weighed_moisture").child(shown(
+                        state,
+                        Kind::Moisture,
+                        given.mat_moisture.value,
+                    )))
+                    .view(),
+            ])
+        })
+    })
+}
