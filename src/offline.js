@@ -45,7 +45,7 @@ self.addEventListener("fetch", (event) => {
   if (request.method !== "GET" || !request.url.startsWith(registration.scope)) return;
   event.respondWith((async () => {
     const cache = await caches.open(OURS + NAME);
-    const kept = await cache.match(request.mode === "navigate" ? "index.html" : request, { ignoreSearch: true });
+    const kept = await cache.match(request.url.split(/[?#]/, 1)[0] === registration.scope ? "index.html" : request, { ignoreSearch: true });
     return kept ?? fetch(request);
   })());
 });
