@@ -114,7 +114,7 @@ impl El {
     /// Puts a text behind what it holds so far.
     #[must_use]
     pub fn text(self, text: &str) -> Self {
-        self.0.append_with_str_1(text).unwrap_throw();
+        _ = self.0.append_with_str_1(text);
         self
     }
 
@@ -145,7 +145,7 @@ impl El {
 
     fn listen(self, event: &'static str, act: Box<dyn FnMut(Event)>) -> Self {
         let act = Closure::wrap(act).into_js_value();
-        self.0.add_event_listener_with_callback(event, act.unchecked_ref()).unwrap_throw();
+        _ = self.0.add_event_listener_with_callback(event, act.unchecked_ref());
         self
     }
 }
@@ -167,7 +167,8 @@ impl View {
 }
 
 fn put(parent: &Node, node: &Node, next: Option<&Node>) {
-    parent.insert_before(node, next).unwrap_throw();
+    // Refused only where something else, such as a translator, has moved our nodes away: what is there stays then.
+    _ = parent.insert_before(node, next);
 }
 
 fn text_node(text: &str) -> Text {
@@ -201,7 +202,9 @@ impl Range {
     fn fill(&self, view: View) {
         let Some(parent) = self.end.parent_node() else { return };
         while let Some(node) = self.start.next_sibling().filter(|node| *node != self.end) {
-            parent.remove_child(&node).unwrap_throw();
+            if parent.remove_child(&node).is_err() {
+                break;
+            }
         }
         view.insert(&parent, Some(&self.end));
     }
@@ -211,7 +214,7 @@ impl Range {
         self.fill(View::Nothing);
         for mark in [&self.start, &self.end] {
             if let Some(parent) = mark.parent_node() {
-                parent.remove_child(mark).unwrap_throw();
+                _ = parent.remove_child(mark);
             }
         }
     }
@@ -264,7 +267,7 @@ fn following(make: Box<dyn Fn() -> View>) -> View {
                 let range = Range::new();
                 if let Some(parent) = node.parent_node() {
                     put(&parent, &range.start, Some(&node));
-                    parent.replace_child(&range.end, &node).unwrap_throw();
+                    _ = parent.replace_child(&range.end, &node);
                 }
                 range.fill(view);
                 Place::Range(range)
@@ -449,11 +452,10 @@ impl<V: Value> Value for Option<V> {
 }
 
 fn attribute(element: &Element, name: &str, value: Option<&str>) {
-    match value {
+    _ = match value {
         Some(value) => element.set_attribute(name, value),
         None => element.remove_attribute(name),
-    }
-    .unwrap_throw();
+    };
 }
 
 macro_rules! plain_attribute {
@@ -494,7 +496,7 @@ pub trait Flag {
 }
 
 fn toggle(element: &Element, class: &str, on: bool) {
-    element.class_list().toggle_with_force(class, on).unwrap_throw();
+    _ = element.class_list().toggle_with_force(class, on);
 }
 
 impl Flag for bool {
@@ -514,7 +516,7 @@ fn property(element: &Element, name: &str, value: &JsValue) {
     let name = JsValue::from_str(name);
     // To set what a box holds already would move the caret.
     if js_sys::Reflect::get(element, &name).as_ref() != Ok(value) {
-        js_sys::Reflect::set(element, &name, value).unwrap_throw();
+        _ = js_sys::Reflect::set(element, &name, value);
     }
 }
 

@@ -93,6 +93,13 @@ journey("revisions stand side by side with what changed in the doses, and one is
   await page.press("Release for the line");
   await page.sees("is released for the line");
   await page.sees("released");
+  // At the line nothing else runs unseen.
+  await page.press("Line");
+  await page.seesNot("Not what was released.");
+  await page.press("Recipe");
+  await page.type("Board density", "725");
+  await page.press("Line");
+  await page.sees("Not what was released.");
 });
 
 journey("two heads of one recipe are made one, thing by thing", async (page) => {

@@ -12,6 +12,8 @@ pub struct LinePage {
     pub tanks: &'static str,
     pub change: &'static str,
     pub delivery: &'static str,
+    pub not_released: &'static str,
+    pub not_released_hint: &'static str,
     pub example: &'static str,
     pub example_hint: &'static str,
     pub blank: &'static str,

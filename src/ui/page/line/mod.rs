@@ -22,7 +22,7 @@ pub use state::LineState;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el};
 use crate::domain::{Caution, Grade};
-use crate::record::LineRecord;
+use crate::record::{LineRecord, RevisionId};
 use crate::ui::part::caution;
 use crate::ui::part::finding::mark;
 use crate::ui::state::{State, state};
@@ -94,6 +94,7 @@ fn body(state: State, section: Section) -> View {
         .set("aria-labelledby", "line-section")
         .child(el("h2").set("id", "line-section").child(name(state, section)))
         .child(move || stale(state))
+        .child(move || not_released(state))
         .child(inside)
         .view()
 }
@@ -109,6 +110,28 @@ fn stale(state: State) -> Option<View> {
             .child(el("strong").child(words.stale))
             .text(" ")
             .child(words.stale_hint)
+            .view()
+    })
+}
+
+/// A recipe that was released for the line is open, and what is open is not what was released.
+fn not_released(state: State) -> Option<View> {
+    let from = state.from.get()?;
+    let saved = state.saved().get();
+    let (any, this) = state.shelf.with(|shelf| {
+        let recipe = shelf.revision(from)?.recipe();
+        let history = shelf.history(recipe);
+        let released = |id: Option<RevisionId>| history.iter().any(|at| at.released && id.is_none_or(|id| at.id == id));
+        Some((released(None), released(Some(from))))
+    })?;
+    (any && !(this && saved)).then(|| {
+        el("p")
+            .class("finding unusual")
+            .child(mark(Grade::Unusual))
+            .text(" ")
+            .child(el("strong").child(state.words.line_page.not_released))
+            .text(" ")
+            .child(state.words.line_page.not_released_hint)
             .view()
     })
 }

@@ -11,6 +11,8 @@ pub(in crate::ui::text::english) const LINE_PAGE: LinePage = LinePage {
     tanks: "Tanks",
     change: "Changeover",
     delivery: "New delivery",
+    not_released: "Not what was released.",
+    not_released_hint: "This recipe has a revision released for the line, and another one is open. Open the released one on the Shelf, or release this one.",
     example: "Example data.",
     example_hint: "This line belongs to an invented mill. Type your own over it, or start blank.",
     blank: "Start with a blank line",
