@@ -9,6 +9,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::domain::{Draft, work_out};
+use haulm::quantity::format::{self, DecimalMark};
 use haulm::quantity::{Kind, Unit, number};
 use haulm::record::file::RecipeFile;
 use haulm::record::open_draft::OpenDraft;
@@ -161,7 +162,10 @@ fn a_number_with_or_without_its_unit() {
     check((entry, prop::sample::select(Kind::ALL.to_vec())), |(text, kind)| {
         for unit in kind.units() {
             if let Ok(reading) = number::read(text, *kind, unit) {
-                assert!(reading.amount(*kind).get(unit).is_finite(), "{text}");
+                assert!(reading.amount(*kind).get(reading.unit).is_finite(), "{text}");
+                // In any unit, what is shown is a number or nothing.
+                let shown = format::amount(reading.amount(*kind), unit, DecimalMark::Point);
+                assert!(!shown.contains("inf") && !shown.contains("NaN") && !shown.contains('∞'), "{text}: {shown}");
             }
         }
         _ = Unit::from_symbol(text);

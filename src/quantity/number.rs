@@ -94,7 +94,8 @@ pub fn read(text: &str, kind: Kind, unit_in_box: Unit) -> Result<Reading, ReadEr
     let typed = read_unit(rest, kind)?;
     let unit = typed.unwrap_or(unit_in_box);
     let base = unit.to_base(value);
-    if !base.is_finite() || base.abs() > LARGEST {
+    // There and back: minus a million million percent on the wet basis is all but -100 % on the dry one, and no number again.
+    if !base.is_finite() || base.abs() > LARGEST || !unit.from_base(base).is_finite() {
         return Err(ReadError::TooLarge);
     }
     Ok(Reading { value, unit, unit_typed: typed.is_some() })
