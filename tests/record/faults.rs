@@ -4,7 +4,7 @@ use crate::faulty::{Fault, FaultyStore};
 use crate::sample::{draft, stamp, title};
 use haulm::record::RevisionId;
 use haulm::record::open_draft::OpenDraft;
-use haulm::record::revision::Revision;
+use haulm::record::revision::{Revision, Standing};
 use haulm::record::shelf::{SaveError, Shelf, Unread};
 use haulm::record::store::Store;
 use proptest::prelude::*;
@@ -26,9 +26,11 @@ enum Step {
     Fail(usize, Fault),
     Fill(usize),
     Block,
+    HideList,
     Mend,
     Spoil(usize),
     Clear,
+    FillAgain,
 }
 
 fn step() -> impl Strategy<Value = Step> {
@@ -48,9 +50,11 @@ fn step() -> impl Strategy<Value = Step> {
         4 => (0_usize..3, fault).prop_map(|(away, fault)| Step::Fail(away, fault)),
         1 => (0_usize..6_000).prop_map(Step::Fill),
         1 => Just(Step::Block),
+        1 => Just(Step::HideList),
         3 => Just(Step::Mend),
         1 => pick.prop_map(Step::Spoil),
         1 => Just(Step::Clear),
+        2 => Just(Step::FillAgain),
     ]
 }
 
@@ -145,6 +149,9 @@ impl Life {
             Step::Fail(away, fault) => self.store.fail_write(*away, *fault),
             Step::Fill(left) => self.store.set_room(self.store.used() + left),
             Step::Block => self.store.block(),
+            Step::HideList => self.store.hide_list(),
+            // Whatever fails meanwhile: what was there before is there afterwards, and untouched.
+            Step::FillAgain => drop(self.tabs[tab].fill_again()),
             Step::Mend => self.store.mend(),
             Step::Spoil(n) => {
                 let Some(id) = self.pick(tab, *n) else { return };
@@ -181,6 +188,7 @@ impl Life {
     }
 
     fn check(&self) {
+        assert!(!self.store.overwritten(), "a record was written over");
         for (id, text) in &self.confirmed {
             let there = self.store.inner.read(&format!("haulm/revision/{id}")).unwrap();
             let expected = self.spoilt.get(id).unwrap_or(text);
@@ -207,7 +215,7 @@ impl Life {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: cases(100), ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: cases(250), ..ProptestConfig::default() })]
 
     #[test]
     fn no_confirmed_revision_is_ever_lost(steps in proptest::collection::vec((0_usize..2, step()), 1..60)) {
@@ -217,6 +225,125 @@ proptest! {
             life.check();
         }
         life.check_reopened();
+    }
+}
+
+// --- a store cleared while it also fails ---------------------------------------------------------
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: cases(80), ..ProptestConfig::default() })]
+
+    /// Cleared, and every attempt to write back fails somewhere: nothing is lost as long as the tab is
+    /// open, and one good attempt brings back all of it.
+    #[test]
+    fn a_cleared_store_is_filled_again_however_often_that_fails(
+        saves in 1_u8..12,
+        faults in proptest::collection::vec((0_usize..8, proptest::sample::select(Fault::ALL)), 0..6),
+    ) {
+        let store = FaultyStore::default();
+        let mut shelf = Shelf::open(store.clone()).unwrap();
+        for n in 0..saves {
+            shelf.save(Revision::first(title(&n.to_string()), draft("680"), stamp(u64::from(n))).unwrap()).unwrap();
+        }
+        let whole = texts(&store);
+        store.clear();
+        for (away, fault) in faults {
+            store.fail_write(away, fault);
+            drop(shelf.fill_again());
+            drop(shelf.refresh());
+            store.mend();
+        }
+        shelf.refresh().unwrap();
+        shelf.fill_again().unwrap();
+        prop_assert_eq!(texts(&store), whole);
+        prop_assert!(!store.overwritten());
+        prop_assert_eq!(shelf.unreadable().count(), 0);
+    }
+}
+
+fn texts(store: &FaultyStore) -> BTreeMap<String, String> {
+    let keys = store.inner.keys().unwrap();
+    keys.into_iter().map(|key| (key.clone(), store.inner.read(&key).unwrap().unwrap())).collect()
+}
+
+// --- two libraries become one --------------------------------------------------------------------
+
+/// What one mill's laptop did to a library, from the same beginning as the others.
+fn laptop(steps: &[(u8, u8)]) -> Shelf<FaultyStore> {
+    let store = FaultyStore::default();
+    let mut shelf = Shelf::open(store).unwrap();
+    let mut known = Vec::new();
+    for n in 0..2_u8 {
+        known.push(shelf.save(Revision::first(title(&n.to_string()), draft("680"), stamp(1)).unwrap()).unwrap());
+    }
+    for (what, pick) in steps {
+        let of = known[usize::from(*pick) % known.len()];
+        let stamp = stamp(u64::from(*pick) % 4);
+        let recipe = shelf.revision(of).unwrap().recipe();
+        match what % 5 {
+            0 => known.push(shelf.rename(of, format!("name {}", pick % 3), stamp).unwrap()),
+            1 => known.push(shelf.duplicate(of, "copy".to_owned(), stamp).unwrap()),
+            2 => shelf.remove(recipe, &stamp).unwrap(),
+            3 => shelf.put_back(recipe, &stamp).unwrap(),
+            _ => {
+                let next = shelf.revision(of).unwrap().next(title("edited"), draft(&pick.to_string()), stamp).unwrap();
+                known.push(shelf.save(next).unwrap());
+            }
+        }
+    }
+    shelf
+}
+
+/// All that both have, on a shelf of its own, saved as anything else is.
+fn union(a: &Shelf<FaultyStore>, b: &Shelf<FaultyStore>) -> Shelf<FaultyStore> {
+    let mut both = Shelf::open(FaultyStore::default()).unwrap();
+    for shelf in [a, b] {
+        for listed in shelf.recipes() {
+            for summary in shelf.history(listed.recipe) {
+                both.save(shelf.revision(summary.id).unwrap()).unwrap();
+            }
+        }
+    }
+    assert!(!both.store().overwritten());
+    both
+}
+
+/// The texts, and what a list shows of them: each recipe with its head, its other heads and its standing.
+type Seen = (BTreeMap<String, String>, Vec<(RevisionId, Vec<RevisionId>, bool)>);
+
+fn seen(shelf: &Shelf<FaultyStore>) -> Seen {
+    let mut listed: Vec<_> = shelf
+        .recipes()
+        .iter()
+        .map(|listed| {
+            let others = listed.others.iter().map(|head| head.id).collect();
+            (listed.head.id, others, listed.standing() == Standing::Kept)
+        })
+        .collect();
+    listed.sort();
+    (texts(shelf.store()), listed)
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: cases(80), ..ProptestConfig::default() })]
+
+    #[test]
+    fn a_union_does_not_depend_on_who_comes_first(
+        a in proptest::collection::vec(any::<(u8, u8)>(), 0..8),
+        b in proptest::collection::vec(any::<(u8, u8)>(), 0..8),
+        c in proptest::collection::vec(any::<(u8, u8)>(), 0..8),
+    ) {
+        let [a, b, c] = [a, b, c].map(|steps| laptop(&steps));
+        prop_assert_eq!(seen(&union(&a, &a)), seen(&a));
+        prop_assert_eq!(seen(&union(&a, &b)), seen(&union(&b, &a)));
+        prop_assert_eq!(seen(&union(&union(&a, &b), &c)), seen(&union(&a, &union(&b, &c))));
+        let ab = union(&a, &b);
+        prop_assert_eq!(seen(&union(&ab, &b)), seen(&ab));
+        for shelf in [&a, &b] {
+            for (key, text) in texts(shelf.store()) {
+                prop_assert_eq!(ab.store().inner.read(&key).unwrap(), Some(text));
+            }
+        }
     }
 }
 

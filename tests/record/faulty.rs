@@ -19,11 +19,13 @@ pub enum Fault {
     Dropped,
     /// All of it arrives, and an error is given.
     WrittenError,
+    /// Another text of the same length arrives, and no error is given.
+    Lies,
 }
 
 impl Fault {
     pub const ALL: &'static [Fault] =
-        &[Self::Full, Self::Blocked, Self::TornError, Self::TornSilent, Self::Dropped, Self::WrittenError];
+        &[Self::Full, Self::Blocked, Self::TornError, Self::TornSilent, Self::Dropped, Self::WrittenError, Self::Lies];
 }
 
 /// Clones share texts and faults, as two tabs do.
@@ -41,8 +43,12 @@ struct State {
     room: Option<usize>,
     /// Reads fail, too.
     blocked: bool,
+    /// The list of keys fails, and nothing else.
+    unlisted: bool,
     /// Every key removed or written, in order.
     log: Vec<String>,
+    /// Keys of records that never change and that were asked to be written over with another text.
+    overwritten: Vec<String>,
 }
 
 impl FaultyStore {
@@ -57,7 +63,7 @@ impl FaultyStore {
 
     pub fn mend(&self) {
         let mut state = self.state.borrow_mut();
-        (state.fault, state.room, state.blocked) = (None, None, false);
+        (state.fault, state.room, state.blocked, state.unlisted) = (None, None, false, false);
     }
 
     pub fn set_room(&self, bytes: usize) {
@@ -66,6 +72,15 @@ impl FaultyStore {
 
     pub fn block(&self) {
         self.state.borrow_mut().blocked = true;
+    }
+
+    pub fn hide_list(&self) {
+        self.state.borrow_mut().unlisted = true;
+    }
+
+    /// Whether any record that never changes was asked to be written over with another text.
+    pub fn overwritten(&self) -> bool {
+        !self.state.borrow().overwritten.is_empty()
     }
 
     /// Someone clears the site's data.
@@ -100,7 +115,7 @@ impl FaultyStore {
 impl Store for FaultyStore {
     fn keys(&self) -> Result<Vec<String>, StoreError> {
         self.open()?;
-        self.inner.keys()
+        if self.state.borrow().unlisted { Err(StoreError::Other("no list".to_owned())) } else { self.inner.keys() }
     }
 
     fn read(&self, key: &str) -> Result<Option<String>, StoreError> {
@@ -112,6 +127,11 @@ impl Store for FaultyStore {
         self.open()?;
         let mut state = self.state.borrow_mut();
         state.log.push(key.to_owned());
+        // All of ours that stand in a folder never change; the draft and the settings do.
+        let sealed = key.trim_start_matches("haulm/").contains('/');
+        if sealed && self.inner.read(key)?.is_some_and(|there| there != text) {
+            state.overwritten.push(key.to_owned());
+        }
         if let Some(room) = state.room {
             let old = self.inner.read(key)?.map_or(0, |old| key.len() + old.len());
             if self.used() - old + key.len() + text.len() > room {
@@ -128,6 +148,7 @@ impl Store for FaultyStore {
                 }
                 Fault::TornSilent => self.inner.write(key, Self::half(text)),
                 Fault::Dropped => Ok(()),
+                Fault::Lies => self.inner.write(key, &text.chars().rev().collect::<String>()),
                 Fault::WrittenError => {
                     self.inner.write(key, text)?;
                     Err(StoreError::Other("late".to_owned()))
