@@ -12,6 +12,8 @@ copies.catch(() => {});
 const records = async (mode, act) => {
   const step = (await copies).transaction("records", mode, { durability: "strict" });
   const asked = act(step.objectStore("records"));
+  // Not to wait for the next turn of the page.
+  step.commit?.();
   await new Promise((done, fail) => {
     step.oncomplete = done;
     step.onerror = step.onabort = () => fail(step.error);
@@ -45,9 +47,22 @@ try {
 // A fault of the program itself stops it where it is. What is kept is offered as a file before anything else.
 const stopped = ({ error, reason }) => {
   if (!((error ?? reason) instanceof WebAssembly.RuntimeError) || document.getElementById("stopped")) return;
-  const kept = (part) => Object.keys(localStorage).filter((key) => key.startsWith(`haulm/${part}`)).map((key) => localStorage[key]);
+  const kept = (part) => {
+    try {
+      // A damaged text would spoil the whole file.
+      return Object.keys(localStorage).filter((key) => key.startsWith(`haulm/${part}`)).flatMap((key) => {
+        try {
+          return [JSON.parse(localStorage[key])];
+        } catch {
+          return [];
+        }
+      });
+    } catch {
+      return [];
+    }
+  };
   const records = ["revision/", "system/", "trial/", "check/"].flatMap(kept);
-  const text = `{"haulm":"library","version":1,"draft":${kept("draft")[0] ?? null},"records":[\n${records.join(",\n")}\n]}`;
+  const text = JSON.stringify({ haulm: "library", version: 1, draft: kept("draft")[0] ?? null, records });
   const page = document.createElement("main");
   page.id = "stopped";
   const put = (tag, words, rest) => page.appendChild(Object.assign(document.createElement(tag), { textContent: words, ...rest }));

@@ -11,6 +11,8 @@ use std::sync::LazyLock;
 /// The largest magnitude that is taken, in the base unit. Far above anything a mill weighs; keeps
 /// what is computed from it finite.
 pub const LARGEST: f64 = 1.0e12;
+/// No unit is spelled with more bytes, blanks and dots between counted in.
+const LONGEST_UNIT: usize = 200;
 
 /// The number, unless it is NaN or infinite.
 #[must_use]
@@ -252,7 +254,8 @@ fn skip_currency(text: &str) -> &str {
 /// The unit that `text`, what stands behind the number, names. `None` when it leaves it to the box.
 fn read_unit(text: &str, kind: Kind) -> Result<Option<Unit>, ReadError> {
     let Some(first) = text.chars().next() else { return Ok(None) };
-    let folded = fold(text);
+    // What was pasted by mistake may be a whole file.
+    let folded = if text.len() > LONGEST_UNIT { String::new() } else { fold(text) };
     let dimension = kind.dimension();
     if matches!((dimension, folded.as_str()), (Dimension::Moisture, "%") | (Dimension::Temperature, "deg")) {
         return Ok(None);
