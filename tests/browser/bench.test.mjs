@@ -88,8 +88,8 @@ journey("a board's raw readings become the standards' figures", WIDE, async (pag
     "bond_length.0": "50", "bond_width.0": "50", "bond_load.0": "350", "swelling_before.0": "15", "swelling_after.0": "16.5" };
   for (const [key, text] of Object.entries(put)) await field(page, `${key}.1`, text);
   await shows(page, "board.1.density.0", "680.0 kg/m³");
-  await shows(page, "board.1.mor.0", "36.00 N/mm²");
-  await shows(page, "board.1.bond.0", "0.1400 N/mm²");
+  await shows(page, "board.1.mor.0", "36.0 N/mm²");
+  await shows(page, "board.1.bond.0", "0.140 N/mm²");
   await page.until(async () => assert.match(await page.figure("board.1.swelling.0"), /^10\.00? %$/));
   await (await page.css('[aria-controls="working-board.1.mor.0"]')).click();
   await page.sees("EN 310", { within: await page.css('[id="working-board.1.mor.0"]') });
