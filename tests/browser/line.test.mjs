@@ -16,7 +16,7 @@ const small = (page) =>
   page.run(() =>
     [...document.querySelectorAll(".line-page button:not(.link), .line-page select, .line-page input, .line-page summary")]
       .map((e) => [e.textContent.trim() || e.id, e.getBoundingClientRect()])
-      .filter(([, r]) => r.height > 0 && r.height < 43.5)
+      .filter(([, r]) => r.height > 0 && r.height < 47.5)
       .map(([name, r]) => `${name}: ${r.height}`));
 
 const SECTIONS = ["Setting sheet", "Pumps and catch tests", "Rate card", "As running", "Tanks", "Changeover", "New delivery"];
