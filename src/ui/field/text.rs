@@ -1,28 +1,32 @@
 //! Boxes for words.
 
-use crate::browser::element::{Part, View, el};
+use crate::browser::element::{El, Part, View, el};
 use crate::ui::signal::Signal;
 use crate::ui::state::{Session, state};
 use leptos::prelude::*;
 
 /// A box for a line of text, with its label above it.
+pub fn plain(
+    id: String,
+    label: &'static str,
+    now: impl Fn() -> String + 'static,
+    mut put: impl FnMut(String) + 'static,
+) -> El {
+    let input = el("input")
+        .set("id", id.clone())
+        .set("type", "text")
+        .set("autocomplete", "off")
+        .property("value", now)
+        .on("input", move |event| put(event_target_value(&event)));
+    el("div").class("field").child(el("label").set("for", id).child(label)).child(el("div").class("box").child(input))
+}
+
+/// As [`plain`], for a text of the recipe: leaving the box ends the step that Undo takes back.
 pub fn line(id: String, label: &'static str, session: Session, now: Signal<String>, put: Callback<String>) -> View {
     let state = state();
-    el("div")
-        .class("field")
+    plain(id, label, move || now.get(), move |text| put.run(text))
         .class_if("wide", matches!(session, Session::Note | Session::Tags))
-        .child(el("label").set("for", id.clone()).child(label))
-        .child(
-            el("div").class("box").child(
-                el("input")
-                    .set("id", id)
-                    .set("type", "text")
-                    .set("autocomplete", "off")
-                    .property("value", move || now.get())
-                    .on("input", move |event| put.run(event_target_value(&event)))
-                    .on("change", move |_| state.leave()),
-            ),
-        )
+        .on("change", move |_| state.leave())
         .view()
 }
 

@@ -10,6 +10,7 @@ use crate::domain::{Draft, Figure as RecipeFigure};
 use crate::quantity::{Amount, Kind};
 use crate::record::bench::TrialContent;
 use crate::ui::field::choice::{self, Choice};
+use crate::ui::field::text;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::told as finding_told;
 use crate::ui::part::working::{name_in, told};
@@ -201,23 +202,8 @@ pub fn text_box(
     now: impl Fn(&TrialContent) -> String + 'static,
     put: impl Fn(&mut TrialContent, String) + 'static,
 ) -> View {
-    el("div")
-        .class("field")
-        .child(el("label").set("for", id.clone()).child(label))
-        .child(
-            el("div").class("box").child(
-                el("input")
-                    .set("id", id)
-                    .set("type", "text")
-                    .set("autocomplete", "off")
-                    .property("value", move || state.bench.open.with(|open| now(&open.trial)))
-                    .on("input", move |event| {
-                        let text = leptos::prelude::event_target_value(&event);
-                        state.bench.edit(|trial| put(trial, text));
-                    }),
-            ),
-        )
-        .view()
+    let shown = move || state.bench.open.with(|open| now(&open.trial));
+    text::plain(id, label, shown, move |text| state.bench.edit(|trial| put(trial, text))).view()
 }
 
 /// A part of a section with its heading.

@@ -12,6 +12,7 @@ use crate::domain::line::{
 use crate::quantity::{Amount, Unit};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{self, LooseBox};
+use crate::ui::field::text;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding;
 use crate::ui::part::working::{origin_name, told};
@@ -61,20 +62,8 @@ pub fn text_box(
     put: fn(&mut LineBook, u16, String),
     of: u16,
 ) -> View {
-    el("div")
-        .class("field")
-        .child(el("label").set("for", id.clone()).child(label))
-        .child(
-            el("div").class("box").child(
-                el("input")
-                    .set("id", id)
-                    .set("type", "text")
-                    .set("autocomplete", "off")
-                    .property("value", move || state.line.book(|book| now(book, of)))
-                    .on("input", move |event| state.line.edit(|book| put(book, of, event_target_value(&event)))),
-            ),
-        )
-        .view()
+    let shown = move || state.line.book(|book| now(book, of));
+    text::plain(id, label, shown, move |text| state.line.edit(|book| put(book, of, text))).view()
 }
 
 /// A choice, each thing by its place among what is offered.
