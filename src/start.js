@@ -1,16 +1,20 @@
-// A second copy of the records that never change, in a store that says when a text has reached the disk: the first one is written to
-// disk by the browser only seconds later, and a browser that is killed meanwhile would lose a save that was told as done.
+// The records that never change, in a store that has room for all of them and says when a text has reached the disk: local storage
+// has little room, and is written to disk by the browser only seconds later, so that a browser that is killed meanwhile would lose a
+// save that was told as done.
 const RECORD = /^haulm\/(revision|system|trial|check)\//;
-const copies = new Promise((done, fail) => {
+const opened = new Promise((done, fail) => {
   const asked = indexedDB.open("haulm", 1);
   asked.onupgradeneeded = () => asked.result.createObjectStore("records");
-  asked.onsuccess = () => done(asked.result);
+  asked.onsuccess = () => {
+    // A tab of a later version may need it otherwise.
+    asked.result.onversionchange = () => asked.result.close();
+    done(asked.result);
+  };
   asked.onerror = () => fail(asked.error);
 });
-// Where there is none, as in some private windows, the first copy is all there is.
-copies.catch(() => {});
+// Gives the results of all that was asked for, once it is on the disk.
 const records = async (mode, act) => {
-  const step = (await copies).transaction("records", mode, { durability: "strict" });
+  const step = (await opened).transaction("records", mode, { durability: "strict" });
   const asked = act(step.objectStore("records"));
   // Not to wait for the next turn of the page.
   step.commit?.();
@@ -18,24 +22,45 @@ const records = async (mode, act) => {
     step.oncomplete = done;
     step.onerror = step.onabort = () => fail(step.error);
   });
-  return asked?.result;
+  return asked.map(({ result }) => result);
 };
-globalThis.haulmCopies = {
-  /** Resolves when the text is on the disk. */
-  put: (key, text) => records("readwrite", (store) => store.put(text, key)),
-  /** Copies what has no second copy yet; gives keys and texts, in turn, of what has no first one. */
-  async level() {
-    const keys = new Set(await records("readonly", (store) => store.getAllKeys()));
-    const alone = Object.keys(localStorage).filter((key) => RECORD.test(key) && !keys.has(key));
-    if (alone.length) await records("readwrite", (store) => alone.forEach((key) => store.put(localStorage[key], key)));
-    const lost = [];
-    for (const key of keys) if (localStorage.getItem(key) === null) lost.push(key, await records("readonly", (store) => store.get(key)));
-    return lost;
+// Keys of what is known to be on the disk, and the texts that local storage does not have.
+const held = new Set();
+const alone = new Map();
+let there = true;
+globalThis.haulmRecords = {
+  there: () => there,
+  holds: (key) => held.has(key),
+  alone: (key) => alone.get(key),
+  keysAlone: () => [...alone.keys()],
+  sizeAlone: () => [...alone.values()].reduce((size, text) => size + text.length, 0),
+  standIn: (key, text) => void alone.set(key, text),
+  standBack: (key) => void alone.delete(key),
+  async put(key, text) {
+    await records("readwrite", (store) => [store.put(text, key)]);
+    held.add(key);
+  },
+  /** Learns what is on the disk, reads what local storage does not have, and copies what is not on the disk. */
+  async look() {
+    const [keys] = await records("readonly", (store) => [store.getAllKeys()]);
+    held.clear();
+    for (const key of keys) held.add(key);
+    const gone = keys.filter((key) => !Object.hasOwn(localStorage, key));
+    const texts = await records("readonly", (store) => gone.map((key) => store.get(key)));
+    gone.forEach((key, at) => alone.set(key, texts[at]));
+    const here = Object.entries(localStorage).filter(([key]) => RECORD.test(key));
+    const late = [...here, ...alone].filter(([key]) => !held.has(key));
+    if (late.length) await records("readwrite", (store) => late.map(([key, text]) => store.put(text, key)));
+    for (const [key] of late) held.add(key);
   },
 };
+// Where there is none, as in some private windows, local storage is all there is.
+const looked = haulmRecords.look().catch(() => (there = false));
 // Starts the app and takes the first paint of index.html away. No inline script: the page's policy forbids it.
 try {
   const { default: start } = await import("./haulm.js");
+  // The program finds all records there; a store that does not answer does not keep it from starting.
+  await Promise.race([looked, new Promise((done) => setTimeout(done, 2000))]);
   await start();
   document.getElementById("start").remove();
 } catch (cause) {
@@ -47,20 +72,20 @@ try {
 // A fault of the program itself stops it where it is. What is kept is offered as a file before anything else.
 const stopped = ({ error, reason }) => {
   if (!((error ?? reason) instanceof WebAssembly.RuntimeError) || document.getElementById("stopped")) return;
-  const kept = (part) => {
+  let texts = [...alone];
+  try {
+    texts.push(...Object.entries(localStorage));
+  } catch {
+    // Blocked: what stands elsewhere is offered all the same.
+  }
+  const kept = (part) => texts.filter(([key]) => key.startsWith(`haulm/${part}`)).flatMap(([, text]) => {
     try {
-      // A damaged text would spoil the whole file.
-      return Object.keys(localStorage).filter((key) => key.startsWith(`haulm/${part}`)).flatMap((key) => {
-        try {
-          return [JSON.parse(localStorage[key])];
-        } catch {
-          return [];
-        }
-      });
+      return [JSON.parse(text)];
     } catch {
+      // A damaged text would spoil the whole file.
       return [];
     }
-  };
+  });
   const records = ["revision/", "system/", "trial/", "check/"].flatMap(kept);
   const text = JSON.stringify({ haulm: "library", version: 1, draft: kept("draft")[0] ?? null, records });
   const page = document.createElement("main");

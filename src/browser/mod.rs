@@ -3,8 +3,6 @@
 
 /// The time, and how it reads here.
 pub mod clock;
-/// The second copy of the records.
-pub mod copies;
 /// Elements of the page, and the parts of it that follow signals.
 pub mod element;
 /// What happens to the page: other tabs' saves, another address, being left.
@@ -23,11 +21,14 @@ pub mod page;
 pub mod picture;
 /// The page on paper.
 pub mod print;
+/// The database of records.
+pub mod records;
 /// The browser's local storage.
 pub mod storage;
 /// Light and dark.
 pub mod theme;
 
+pub use records::Records;
 pub use storage::LocalStore;
 
 use wasm_bindgen::JsValue;

@@ -1,7 +1,6 @@
 //! The browser's local storage.
 
-use super::{copies, words};
-use crate::record::library::is_record;
+use super::words;
 use crate::record::{Store, StoreError};
 use gloo_storage::{LocalStorage, Storage as _};
 use wasm_bindgen::JsValue;
@@ -51,11 +50,7 @@ impl Store for LocalStore {
     }
 
     fn write(&self, key: &str, text: &str) -> Result<(), StoreError> {
-        self.raw()?.set_item(key, text).map_err(|error| reason(&error))?;
-        if is_record(key) {
-            copies::put(key, text);
-        }
-        Ok(())
+        self.raw()?.set_item(key, text).map_err(|error| reason(&error))
     }
 
     fn remove(&self, key: &str) -> Result<(), StoreError> {
@@ -77,12 +72,13 @@ fn reason(error: &JsValue) -> StoreError {
 /// Asks the browser not to clear this origin's storage of its own accord. `None` where it cannot be
 /// asked, as on a page from a file.
 pub async fn ask_for_persistence() -> Option<bool> {
+    wasm_bindgen_futures::JsFuture::from(manager()?.persist().ok()?).await.ok()?.as_bool()
+}
+
+/// The manager of what this origin keeps, where there is one.
+pub(super) fn manager() -> Option<web_sys::StorageManager> {
     let navigator = web_sys::window()?.navigator();
     // Absent where the page is no secure context; the typed way in would throw then.
     let manager = js_sys::Reflect::get(navigator.as_ref(), &"storage".into()).ok()?;
-    if manager.is_undefined() {
-        return None;
-    }
-    let asked = navigator.storage().persist().ok()?;
-    wasm_bindgen_futures::JsFuture::from(asked).await.ok()?.as_bool()
+    (!manager.is_undefined()).then(|| navigator.storage())
 }

@@ -66,20 +66,6 @@ pub fn is_record(key: &str) -> bool {
 }
 
 impl<S: Store> Shelf<S> {
-    /// Takes in a record that was found elsewhere under its key, if it is sound and not here; whether it was.
-    ///
-    /// # Errors
-    /// When the store does not take it.
-    pub fn bring_back(&mut self, key: &str, text: &str) -> Result<bool, SaveError> {
-        let found = KNOWN.iter().find_map(|(_, prefix, sound)| Some((Id::parse(key.strip_prefix(prefix)?)?, sound)));
-        if found.is_none_or(|(id, sound)| sound(id, text).is_err()) || self.store().read(key)?.is_some() {
-            return Ok(false);
-        }
-        self.put(key, text)?;
-        self.take_in(key.to_owned());
-        Ok(true)
-    }
-
     /// The text of a file with all sealed records of the store, and how many they are. What cannot be
     /// read is left out: it goes to a file by itself.
     ///

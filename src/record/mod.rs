@@ -25,6 +25,7 @@ pub mod store;
 pub mod summary;
 pub mod system;
 pub mod table;
+pub mod two_stores;
 
 pub use bench::{OpenTrial, Trial, TrialContent};
 pub use check_log::{CheckRecord, LoggedFigure};
@@ -36,6 +37,7 @@ pub use settings::Settings;
 pub use shelf::Shelf;
 pub use store::{Store, StoreError};
 pub use summary::Summary;
+pub use two_stores::TwoStores;
 
 #[cfg(test)]
 mod schema;

@@ -13,7 +13,7 @@ use super::part::find::on_recipe;
 use super::part::save::NAME;
 use super::state::{Library, State, Trouble, WayOut};
 use super::text::{ENGLISH, Message};
-use crate::browser::{LocalStore, clock, copies, event, file, locale, page};
+use crate::browser::{LocalStore, Records, clock, event, file, locale, page, records};
 use crate::domain::Draft;
 use crate::domain::example::example;
 use crate::record::bench::OPEN;
@@ -22,8 +22,9 @@ use crate::record::file::RecipeFile;
 use crate::record::line::LINE;
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::{Stamp, Standing, Title};
-use crate::record::shelf::{DRAFT, MIX, SETTINGS, SaveError, Unread};
-use crate::record::{Revision, RevisionId, Settings, Shelf, Store, StoreError};
+use crate::record::shelf::{Changes, DRAFT, MIX, SETTINGS, SaveError, Unread};
+use crate::record::two_stores::ROOM;
+use crate::record::{Revision, RevisionId, Settings, Shelf, Store, StoreError, TwoStores};
 use crate::ui::signal::{Memo, effect, memo, when_settled};
 use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
@@ -45,7 +46,7 @@ const SETTLED: Duration = Duration::from_millis(100);
 #[must_use]
 pub fn start() -> State {
     let words = &ENGLISH;
-    let mut shelf: Library = Shelf::blank(Box::new(LocalStore));
+    let mut shelf: Library = Shelf::blank(TwoStores::new(LocalStore, Records));
     let mut trouble = LocalStore.probe().err().map(|why| of_store(&why));
     let mut unread = |why: &Unread, mend: &str| {
         // What cannot be reached at all is told above.
@@ -147,7 +148,7 @@ pub fn keep(state: State) {
     if let Some(listener) = event::on_newer(move || state.newer.set(true)) {
         listener.forget();
     }
-    spawn_local(bring_back(state));
+    level(state);
     follow_other_tabs(state);
     set_timeout(move || read_in_slices(state), PAUSE);
 }
@@ -180,18 +181,13 @@ fn keep_all(state: State) {
     }
 }
 
-/// Saves that the browser had not written to disk when it was killed are on their second copy.
-async fn bring_back(state: State) {
-    let mut count = 0;
-    for (key, text) in copies::level().await {
-        match state.shelf.try_update(|shelf| shelf.bring_back(&key, &text)) {
-            Some(Ok(back)) => count += usize::from(back),
-            Some(Err(why)) => _ = note(state, Err::<(), _>(why)),
-            None => {}
-        }
-    }
-    if count > 0 {
-        state.tell((state.words.shelf_page.brought_back)(count));
+/// Saves that the browser had not written to its quick store when it was killed come back to it, and
+/// records move out of it when it fills.
+fn level(state: State) {
+    match state.shelf.with_untracked(|shelf| shelf.store().level(ROOM)) {
+        Ok(0) => {}
+        Ok(count) => state.tell((state.words.shelf_page.brought_back)(count)),
+        Err(why) => _ = note(state, Err::<(), _>(SaveError::Store(why))),
     }
 }
 
@@ -294,9 +290,21 @@ fn follow_other_tabs(state: State) {
     }
 }
 
-/// Another tab has saved, or cleared the store.
+/// Another tab has saved, or cleared the store, or taken records out of the quick one.
 fn refresh(state: State) {
-    match state.shelf.try_update(Shelf::refresh) {
+    let found = state.shelf.try_update(Shelf::refresh);
+    if !matches!(found, Some(Ok(changes)) if changes.missing > 0) {
+        return refreshed(state, found);
+    }
+    spawn_local(async move {
+        records::look_again().await;
+        level(state);
+        refreshed(state, state.shelf.try_update(Shelf::refresh));
+    });
+}
+
+fn refreshed(state: State, found: Option<Result<Changes, StoreError>>) {
+    match found {
         Some(Ok(changes)) => {
             state.all_read.set(true);
             let missing = |trouble: &Trouble| trouble.way_out == Some(WayOut::WriteBack);
@@ -346,6 +354,8 @@ impl State {
             content.standing == Standing::Kept && content.draft == draft && base.title() == title
         };
         if base.as_ref().is_some_and(same) {
+            // There may be room again for what had none a while ago.
+            keep_open(*self);
             self.tell(self.words.tools.nothing_to_save);
             return false;
         }
@@ -377,8 +387,12 @@ impl State {
         if self.save() {
             let state = *self;
             spawn_local(async move {
-                copies::settled().await;
-                state.tell(state.words.tools.saved);
+                records::settled().await;
+                if state.shelf.with_untracked(|shelf| shelf.store().is_unsure()) {
+                    _ = note(state, Err::<(), _>(SaveError::Store(StoreError::Full)));
+                } else {
+                    state.tell(state.words.tools.saved);
+                }
             });
         }
     }

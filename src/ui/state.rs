@@ -7,6 +7,7 @@ use super::page::compare::desk::Desk;
 use super::page::line::LineState;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
+use crate::browser::{LocalStore, Records};
 use crate::domain::finding::What;
 use crate::domain::mix::MixDraft;
 use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, Place, Station, work_out};
@@ -14,7 +15,7 @@ use crate::quantity::{Kind, Unit, Units};
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
 use crate::record::shelf::Unread;
-use crate::record::{RevisionId, Settings, Shelf, Store};
+use crate::record::{RevisionId, Settings, Shelf, TwoStores};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -81,7 +82,7 @@ type Step = fn(&mut History<Before, Session>, &mut dyn FnMut() -> Before) -> Opt
 type Before = (u32, OpenDraft);
 
 /// Everything that is kept, wherever this browser lets it be kept.
-pub type Library = Shelf<Box<dyn Store + Send + Sync>>;
+pub type Library = Shelf<TwoStores<LocalStore, Records>>;
 
 /// The last result that could be computed, and whether it is that of the entries as they are now.
 #[derive(Debug, Clone, PartialEq, Default)]

@@ -278,6 +278,8 @@ journey("a full store is told at once; the work stays on the page and goes to a 
   });
   await page.type("Fibre moisture", "7.75");
   await page.sees("The browser has no room left for Haulm.");
+  // The database takes a save all the same; where it does not either, nothing is told as saved.
+  await page.run(() => (haulmRecords.put = async () => { throw new Error("full, too"); }));
   await page.press("Save");
   await page.sees("The browser has no room left for Haulm.");
   assert.deepEqual(await revisions(page), []);
@@ -285,10 +287,18 @@ journey("a full store is told at once; the work stays on the page and goes to a 
   await page.screenshot("store-full");
   const { bytes } = await page.download(() => page.press("Save the recipe to a file"));
   assert.equal(JSON.parse(bytes).draft.plain.fibre_moisture.text, "7.75");
+  await page.go();
+  await page.type("Fibre moisture", "7.5");
+  await page.press("Save");
+  await page.sees("Saved at");
+  await page.sees("The browser has no room left for Haulm.");
+  assert.deepEqual(await revisions(page), []);
+  assert.equal((await page.run(() => haulmRecords.keysAlone())).length, 1);
   await page.run(() => Object.keys(localStorage).filter((key) => key.startsWith("filler/")).forEach((key) => localStorage.removeItem(key)));
   await page.press("Save");
-  await saved(page, 1);
   await page.seesNot("The browser has no room left for Haulm.");
+  await page.go("#shelf");
+  await page.until(async () => assert.equal((await revisions(page)).length, 1));
 });
 
 journey("a blocked store is told at the start", async (page) => {
@@ -321,10 +331,16 @@ journey("two tabs: what one saves the other shows, and a fork is shown as one", 
   await page.sees("Several versions stand side by side");
   await page.axe();
   await page.screenshot("shelf-fork");
-  // Another tab clears the store: this one still has everything, and says so.
+  // Another tab clears local storage: the database has everything.
   const second = (await page.driver.getAllWindowHandles()).find((handle) => handle !== first);
   await page.driver.switchTo().window(second);
   await page.run(() => localStorage.clear());
+  await page.driver.switchTo().window(first);
+  await page.sees("3 records brought back that the browser had lost.");
+  assert.equal((await revisions(page)).length, 3);
+  // It clears both: this one still has everything, and says so.
+  await page.driver.switchTo().window(second);
+  await page.forget();
   await page.driver.switchTo().window(first);
   await page.sees("3 records that this tab knows are gone");
   await page.press("Write them back");

@@ -10,3 +10,4 @@ mod search;
 mod shelf;
 mod small;
 mod table;
+mod two_stores;

@@ -250,6 +250,8 @@ pub struct ShelfPage {
     pub found: fn(usize, usize) -> String,
     pub more: fn(usize) -> String,
     pub room: fn(usize) -> String,
+    pub room_given: fn(u64) -> String,
+    pub room_usual: &'static str,
     pub opened: fn(&str) -> String,
     pub opened_over: fn(&str, &str) -> String,
     pub removed: fn(&str) -> String,

@@ -2,7 +2,7 @@
 
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::file::{self, ReadFileError};
-use crate::browser::storage;
+use crate::browser::{records, storage};
 use crate::domain::Grade;
 use crate::record::library::LARGEST;
 use crate::ui::keep::{self, Imported};
@@ -43,7 +43,13 @@ pub fn files() -> View {
         Some(at) => format!("{} {}.", page.last_copy, when(at)),
         None => page.never_copied.to_owned(),
     };
-    let room = move || (page.room)(state.shelf.with(|shelf| shelf.size()));
+    let most = RwSignal::new(page.room_usual.to_owned());
+    spawn_local(async move {
+        if let Some(bytes) = records::room().await {
+            _ = most.try_set((page.room_given)(bytes));
+        }
+    });
+    let room = move || format!("{} {}", (page.room)(state.shelf.with(|shelf| shelf.size())), most.get());
     let ask = move |_| {
         spawn_local(async move {
             let kept = storage::ask_for_persistence().await == Some(true);

@@ -21,6 +21,12 @@ fn megabytes(bytes: usize) -> String {
     format!("{}.{}\u{a0}MB", tenths / 10, tenths % 10)
 }
 
+/// Rounded down: it is a promise.
+fn gigabytes(bytes: u64) -> String {
+    let tenths = bytes / 100_000_000;
+    format!("{}.{}\u{a0}GB", tenths / 10, tenths % 10)
+}
+
 pub(super) const SHELF: ShelfPage = ShelfPage {
     compare_with_newest: "What changed since",
     side_by_side: "See them side by side",
@@ -94,9 +100,9 @@ pub(super) const SHELF: ShelfPage = ShelfPage {
     kept: recipes,
     found: |found, of| format!("{} of {}", grouped(found), recipes(of)),
     more: |left| format!("Show more, {} left", grouped(left)),
-    room: |bytes| {
-        format!("The shelf takes {} of the browser's store, which mostly ends at 5\u{a0}MB.", megabytes(bytes))
-    },
+    room: |bytes| format!("The shelf takes {}.", megabytes(bytes)),
+    room_given: |bytes| format!("The browser gives Haulm up to about {}.", gigabytes(bytes)),
+    room_usual: "The browser's store mostly ends at 5\u{a0}MB.",
     opened: |name| format!("«{name}» is open."),
     opened_over: |name, before| format!("«{name}» is open. «{before}» was not saved; Undo brings it back."),
     removed: |name| format!("«{name}» is off the shelf."),
