@@ -202,3 +202,11 @@ fn a_blank_book_is_small() {
     let blank = LineRecord { book: LineBook::default(), ..LineRecord::default() };
     assert!(blank.text().unwrap().len() < 4_000);
 }
+
+/// README says what a record takes of the browser's room.
+#[test]
+fn a_check_takes_about_one_kilobyte() {
+    let size = haulm::record::CheckRecord::new(check(1_790_000_000_000, "belt cleaned")).unwrap().text().len();
+    println!("check of the line: {size} bytes");
+    assert!((1_000..1_300).contains(&size), "{size}");
+}

@@ -316,3 +316,11 @@ fn without_a_large_store_a_full_one_is_told() {
     assert_eq!(store.write(&format!("haulm/revision/{}", "0".repeat(32)), &"x".repeat(200)), Err(StoreError::Full));
     assert!(!store.is_unsure());
 }
+
+/// README says what a record takes of the browser's room.
+#[test]
+fn a_revision_takes_a_good_two_kilobytes() {
+    let revision = Revision::first(title("Straw 15 mm"), haulm::domain::example::example(), stamp(1)).unwrap();
+    println!("revision of a recipe: {} bytes", revision.text().len());
+    assert!((2_000..2_600).contains(&revision.text().len()), "{}", revision.text().len());
+}
