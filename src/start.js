@@ -1,6 +1,7 @@
 // The records that never change, in a store that has room for all of them and says when a text has reached the disk: local storage
 // has little room, and is written to disk by the browser only seconds later, so that a browser that is killed meanwhile would lose a
 // save that was told as done.
+const LAST = "haulm/last";
 const RECORD = /^haulm\/(revision|system|trial|check)\//;
 const opened = new Promise((done, fail) => {
   const asked = indexedDB.open("haulm", 1);
@@ -13,8 +14,8 @@ const opened = new Promise((done, fail) => {
   asked.onerror = () => fail(asked.error);
 });
 // Gives the results of all that was asked for, once it is on the disk.
-const records = async (mode, act) => {
-  const step = (await opened).transaction("records", mode, { durability: "strict" });
+const records = async (mode, act, durability = "strict") => {
+  const step = (await opened).transaction("records", mode, { durability });
   const asked = act(step.objectStore("records"));
   // Not to wait for the next turn of the page.
   step.commit?.();
@@ -36,13 +37,18 @@ globalThis.haulmRecords = {
   sizeAlone: () => [...alone.values()].reduce((size, text) => size + text.length, 0),
   standIn: (key, text) => void alone.set(key, text),
   standBack: (key) => void alone.delete(key),
-  async put(key, text) {
-    await records("readwrite", (store) => [store.put(text, key)]);
-    held.add(key);
+  /** Resolves when the text is on the disk, or has failed to get there. */
+  put: (key, text) => records("readwrite", (store) => [store.put(text, key)]).then(() => held.add(key), () => {}),
+  /** What is written over again and again, with the time: local storage has that of its own last one. */
+  putOpen(key, text) {
+    const at = Date.now();
+    localStorage[LAST] = at;
+    records("readwrite", (store) => [store.put({ at, text }, key)], "relaxed").catch(() => {});
   },
   /** Learns what is on the disk, reads what local storage does not have, and copies what is not on the disk. */
   async look() {
-    const [keys] = await records("readonly", (store) => [store.getAllKeys()]);
+    const [all] = await records("readonly", (store) => [store.getAllKeys()]);
+    const keys = all.filter((key) => RECORD.test(key));
     held.clear();
     for (const key of keys) held.add(key);
     const gone = keys.filter((key) => !Object.hasOwn(localStorage, key));
@@ -52,10 +58,19 @@ globalThis.haulmRecords = {
     const late = [...here, ...alone].filter(([key]) => !held.has(key));
     if (late.length) await records("readwrite", (store) => late.map(([key, text]) => store.put(text, key)));
     for (const [key] of late) held.add(key);
+    return all.filter((key) => !RECORD.test(key));
   },
 };
+// What was typed in the seconds before the browser was killed never reached local storage.
+const bringBack = async (keys) => {
+  const kept = await records("readonly", (store) => keys.map((key) => store.get(key)));
+  const last = Number(localStorage[LAST] ?? 0);
+  kept.forEach(({ at, text }, which) => {
+    if (at > last) localStorage[keys[which]] = text;
+  });
+};
 // Where there is none, as in some private windows, local storage is all there is.
-const looked = haulmRecords.look().catch(() => (there = false));
+const looked = haulmRecords.look().then(bringBack).catch(() => (there = false));
 // Starts the app and takes the first paint of index.html away. No inline script: the page's policy forbids it.
 try {
   const { default: start } = await import("./haulm.js");

@@ -25,6 +25,8 @@ extern "C" {
     fn stand_back(key: &str);
     #[wasm_bindgen(js_namespace = haulmRecords)]
     fn put(key: &str, text: &str) -> Promise;
+    #[wasm_bindgen(js_namespace = haulmRecords, js_name = putOpen)]
+    fn put_open(key: &str, text: &str);
     #[wasm_bindgen(js_namespace = haulmRecords)]
     fn look() -> Promise;
 }
@@ -44,6 +46,9 @@ impl Large for Records {
     }
     fn put(&self, key: &str, text: &str) {
         LAST.with(|last| last.replace(Some(put(key, text))));
+    }
+    fn put_open(&self, key: &str, text: &str) {
+        put_open(key, text);
     }
     fn holds(&self, key: &str) -> bool {
         holds(key)

@@ -3,7 +3,7 @@
 //!
 //! Every sealed record goes to both. When the quick one is full, or fuller than it should be, the
 //! records that the large one is known to have stay there alone. What is written over again and
-//! again, such as the open draft, stands in the quick one only.
+//! again, such as the open draft, stands in the quick one, with a copy in the large one.
 
 use super::library::is_record;
 use super::store::{Store, StoreError};
@@ -20,6 +20,10 @@ pub trait Large {
 
     /// Begins to keep a text, beside its copy in the quick store.
     fn put(&self, key: &str, text: &str);
+
+    /// Begins to keep what is written over again and again, for the case that the browser ends before the
+    /// quick store is on the disk.
+    fn put_open(&self, key: &str, text: &str);
 
     /// Whether the record under `key` is known to be on the disk.
     fn holds(&self, key: &str) -> bool;
@@ -148,7 +152,9 @@ impl<Q: Store, L: Large> Store for TwoStores<Q, L> {
             outcome = self.quick.write(key, text);
         }
         if !is_record(key) {
-            return outcome;
+            outcome?;
+            self.large.put_open(key, text);
+            return Ok(());
         }
         match outcome {
             Ok(()) => self.large.put(key, text),

@@ -28,6 +28,7 @@ test(`every save told as done outlasts ${TIMES} kills`, { timeout: 300_000 }, as
   const folder = await mkdtemp(join(tmpdir(), "haulm-driver-"));
   const told = new Set();
   let back = 0;
+  let typed = null;
   try {
     for (let time = 0; time <= TIMES; time++) {
       const { driver, close } = await launch({ folder, profile, record: false });
@@ -35,6 +36,9 @@ test(`every save told as done outlasts ${TIMES} kills`, { timeout: 300_000 }, as
       const kept = () => run(() => Object.keys(localStorage).filter((key) => key.startsWith("haulm/revision/")));
       await driver.get(server.url);
       await until(() => run(() => document.querySelector("#recipe-name") !== null), 20_000);
+      if (typed !== null) {
+        assert.equal(await run(() => document.querySelector('[data-field="fibre_moisture"]').value), typed, `typed before kill ${time}`);
+      }
       const notice = await run(() => document.querySelector(".notice.shown")?.textContent ?? "");
       back += Number(/(\d+) records? brought back/.exec(notice)?.[1] ?? 0);
       await until(async () => {
@@ -59,6 +63,16 @@ test(`every save told as done outlasts ${TIMES} kills`, { timeout: 300_000 }, as
       await save(600 + time);
       await until(() => run(() => document.querySelector(".notice.shown")?.textContent.includes("Saved")));
       for (const key of await kept()) told.add(key);
+      // What is typed and not saved is kept half a second later.
+      typed = String(5 + time / 100);
+      await run((typed) => {
+        const box = document.querySelector('[data-field="fibre_moisture"]');
+        box.value = typed;
+        box.dispatchEvent(new Event("input", { bubbles: true }));
+        box.dispatchEvent(new Event("change", { bubbles: true }));
+      }, typed);
+      await until(() => run((typed) => JSON.parse(localStorage["haulm/draft"]).draft.plain.fibre_moisture.text === typed, typed));
+      await pause(50);
       // And one more that nobody was told of: it may be there or not, but never by half.
       await save(600.5 + time);
       await pause(Math.random() * 20);
