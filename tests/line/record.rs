@@ -207,6 +207,5 @@ fn a_blank_book_is_small() {
 #[test]
 fn a_check_takes_about_one_kilobyte() {
     let size = haulm::record::CheckRecord::new(check(1_790_000_000_000, "belt cleaned")).unwrap().text().len();
-    println!("check of the line: {size} bytes");
     assert!((1_000..1_300).contains(&size), "{size}");
 }

@@ -322,6 +322,5 @@ fn without_a_large_store_a_full_one_is_told() {
 #[test]
 fn a_revision_takes_a_good_two_kilobytes() {
     let revision = Revision::first(title("Straw 15 mm"), haulm::domain::example::example(), stamp(1)).unwrap();
-    println!("revision of a recipe: {} bytes", revision.text().len());
     assert!((2_000..2_600).contains(&revision.text().len()), "{}", revision.text().len());
 }

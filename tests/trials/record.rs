@@ -245,6 +245,5 @@ proptest! {
 #[test]
 fn a_trial_of_two_boards_takes_about_seven_kilobytes() {
     let size = sample().seal(None, stamp(2)).unwrap().text().len();
-    println!("trial with two boards: {size} bytes");
     assert!((6_300..7_700).contains(&size), "{size}");
 }
