@@ -12,6 +12,9 @@ use super::store::{Store, StoreError};
 /// browsers give to local storage, so that a session's saves fit on top.
 pub const ROOM: usize = 2_500_000;
 
+/// When something was last written over in the quick store, for the large one to compare (src/start.js).
+pub const LAST: &str = "haulm/last";
+
 /// A store of sealed records with room for all of them. It takes a text at once and tells only later
 /// that it has reached the disk; texts that no other store has are at hand in memory.
 pub trait Large {

@@ -23,7 +23,7 @@ use crate::record::line::LINE;
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::{Stamp, Standing, Title};
 use crate::record::shelf::{Changes, DRAFT, MIX, SETTINGS, SaveError, Unread};
-use crate::record::two_stores::ROOM;
+use crate::record::two_stores::{LAST, ROOM};
 use crate::record::{Revision, RevisionId, Settings, Shelf, Store, StoreError, TwoStores};
 use crate::ui::signal::{Memo, effect, memo, when_settled};
 use leptos::leptos_dom::helpers::TimeoutHandle;
@@ -269,7 +269,7 @@ fn verify_slice(state: State) {
 fn follow_other_tabs(state: State) {
     let pending: StoredValue<Option<TimeoutHandle>> = StoredValue::new(None);
     let listener = event::on_storage(move |key| match key.as_deref() {
-        Some(DRAFT | MIX | COMPARE | OPEN) => {}
+        Some(DRAFT | MIX | COMPARE | OPEN | LAST) => {}
         Some(LINE) => {
             if let Ok(record) = state.shelf.with_untracked(Shelf::line) {
                 state.line.record.set(record);
