@@ -36,6 +36,7 @@ import { fileURLToPath } from "node:url";
 import { By, Key } from "selenium-webdriver";
 import { launch } from "./engine.mjs";
 import * as inpage from "./inpage.mjs";
+import { ChromiumOnly } from "./program.mjs";
 import { serve } from "./server.mjs";
 
 const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
@@ -59,12 +60,14 @@ const LIBRARIES = {
 /** A test with a browser of its own, closed and looked through for errors afterwards. */
 export function journey(name, options, act) {
   if (typeof options === "function") [options, act] = [{}, options];
-  test(name, { timeout: options.timeout ?? 60_000 }, async () => {
+  test(name, { timeout: options.timeout ?? 60_000 }, async (context) => {
     const page = await open(options);
     try {
       await act(page);
       await page.assertClean();
     } catch (cause) {
+      // A journey that was written for another engine must not pass by being skipped.
+      if (cause instanceof ChromiumOnly && !options.engine) return context.skip(cause.message);
       await page.screenshot(`failed-${name.replace(/[^a-z0-9]+/gi, "-").toLowerCase()}`).catch(() => {});
       throw cause;
     } finally {
@@ -75,7 +78,8 @@ export function journey(name, options, act) {
 
 /**
  * Opens the app. Options: `width`, `height`, `scale`, `touch`, `dark`, `lang` (BCP 47), `hash` (where in the app), `dir` (another
- * folder than dist/), `allow` (console errors that are meant), `record: false` (no logs, for timings), `load: false` (blank page).
+ * folder than dist/), `allow` (console errors that are meant), `record: false` (no logs, for timings), `load: false` (blank page), `engine`
+ * (chromium, firefox or webkit, whatever HAULM_ENGINE says).
  */
 export async function open(options = {}) {
   const server = await serve(options.dir ?? DIST);
@@ -246,11 +250,11 @@ export class Page {
   /** Runs `act`, which makes the page save a file; gives `{ name, bytes }`. */
   async download(act) {
     const folder = await mkdtemp(join(this.folder, "download-"));
-    await this.command("Browser.setDownloadBehavior", { behavior: "allow", downloadPath: folder });
+    await this.engine.downloads(folder);
     await act();
     const name = await until(async () => {
       const files = await readdir(folder);
-      assert.ok(files.length === 1 && !/crdownload|^[.]/.test(files[0]), `instead of one saved file: ${files}`);
+      assert.ok(files.length === 1 && !/crdownload|[.]part$|^[.]/.test(files[0]), `instead of one saved file: ${files}`);
       return files[0];
     });
     return { name, bytes: await readFile(join(folder, name)) };
@@ -283,13 +287,13 @@ export class Page {
 
   // Judging
 
-  /** axe on the page as it stands, light and dark: nothing may be found. `also` adds tags ("best-practice"). */
+  /** axe on the page as it stands, in each scheme of the engine: nothing may be found. `also` adds tags ("best-practice"). */
   async axe({ also = [] } = {}) {
     const { dark } = this.#look;
     const found = [];
     // What is half scrolled under a bar that sticks to the top would be judged by the half in sight.
     await this.run(() => window.scrollTo(0, 0));
-    for (const scheme of ["light", "dark"]) {
+    for (const scheme of this.engine.schemes) {
       await this.look({ dark: scheme === "dark" });
       await this.#need("axe");
       for (const rule of await this.driver.executeAsyncScript(inpage.judge, [...WCAG, ...also])) {
@@ -319,7 +323,7 @@ export class Page {
   /** Addresses asked for so far that are not this origin's. */
   async foreign() {
     this.#requests.push(...(await this.engine.requests()));
-    const own = (url) => url.startsWith(`${this.server.origin}/`) || /^(data|blob|about|chrome|devtools):/.test(url);
+    const own = (url) => url.startsWith(`${this.server.origin}/`) || /^(data|blob|about|chrome|resource|moz-extension|devtools):/.test(url);
     return this.#requests.filter((url) => !own(url));
   }
 
