@@ -4,6 +4,7 @@
 //   look(options)     width, height, scale, touch, scheme ("light" or "dark"): sets what the page sees
 //   complaints()      what the console reported as an error since last asked, as texts
 //   requests()        the addresses asked for since last asked
+//   inject(text)      runs a library in the page
 //   downloads(folder) puts what the page saves from now on into this folder
 //   command(m, p)     a DevTools command and its answer (Chromium only: a journey that uses it is skipped elsewhere, in words)
 //   name, schemes     which engine it is, and the colour schemes it can show
@@ -60,6 +61,7 @@ async function chromium({ lang = "en-GB", record = true, folder }) {
     driver,
     name: "chromium",
     schemes: ["light", "dark"],
+    inject: (text) => driver.executeScript(text),
     command,
     downloads: (downloadPath) => command("Browser.setDownloadBehavior", { behavior: "allow", downloadPath }),
     async look({ width, height, scale = 1, touch = false, scheme = "light" }) {

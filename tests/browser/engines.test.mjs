@@ -22,7 +22,7 @@ for (const engine of ["firefox", "webkit"]) {
 
   journey(`${engine}: a recipe from a decimal comma to a dose, saved and there after a reload`, desk, async (page) => {
     await page.press("New recipe");
-    await page.type("Name", "Straw 16 mm");
+    await page.type(await page.css("#recipe-name"), "Straw 16 mm");
     for (const [key, text] of Object.entries({
       fibre_flow: "10000,0",
       fibre_moisture: "4",
@@ -57,23 +57,23 @@ for (const engine of ["firefox", "webkit"]) {
     await page.press("Shelf");
     await page.until(async () => assert.deepEqual(await names(page), [`${NAME} on the recipe page`]));
     const [key] = await stored(page);
-    const text = await page.run((key) => localStorage[key], key);
+    const { draft } = JSON.parse(await page.run((key) => localStorage[key], key));
     const folder = await mkdtemp(join(tmpdir(), "haulm-files-"));
     try {
       const path = join(folder, "other.haulm.json");
-      await writeFile(path, JSON.stringify({ ...JSON.parse(text), name: "From the other mill" }));
+      await writeFile(path, JSON.stringify({ haulm: "recipe", version: 1, name: "From the other mill", draft }));
       await page.upload("#import", path);
       await page.sees("«From the other mill» was taken in from the file");
     } finally {
       await rm(folder, { recursive: true, force: true });
     }
     await page.press("Open From the other mill");
-    await page.until(async () => assert.equal(await page.value("Name"), "From the other mill"));
+    await page.until(async () => assert.equal(await page.run((box) => box.value, await page.css("#recipe-name")), "From the other mill"));
     await page.reload();
     await page.press("Shelf");
     await page.until(async () => assert.deepEqual((await names(page)).length, 2));
     await page.press(`Open ${NAME}`);
-    await page.until(async () => assert.equal(await page.value("Name"), NAME));
+    await page.until(async () => assert.equal(await page.run((box) => box.value, await page.css("#recipe-name")), NAME));
     await saved(page, 1);
   });
 

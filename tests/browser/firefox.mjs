@@ -10,8 +10,7 @@ const SCHEME = "layout.css.prefers-color-scheme.content-override";
 export async function launchFirefox({ lang = "en-GB", record = true, folder }) {
   const options = new firefox.Options();
   options.setBinary(program("FIREFOX", "firefox-esr"));
-  // The second lets the driver reach the browser's own preferences.
-  options.addArguments("-headless", "-remote-allow-system-access");
+  options.addArguments("-headless");
   const preferences = {
     "intl.accept_languages": lang,
     "intl.locale.requested": lang,
@@ -33,6 +32,8 @@ export async function launchFirefox({ lang = "en-GB", record = true, folder }) {
   for (const [key, value] of Object.entries(preferences)) options.setPreference(key, value);
   options.enableBidi();
   const service = new firefox.ServiceBuilder(program("GECKODRIVER", "geckodriver"));
+  // Lets the driver reach the browser's own preferences; a page cannot ask for that, only who starts the driver.
+  service.addArguments("--allow-system-access");
   service.setEnvironment({ ...process.env, TMPDIR: folder, MOZ_CRASHREPORTER_DISABLE: "1" });
   const driver = await new Builder().forBrowser("firefox").setFirefoxOptions(options).setFirefoxService(service).build();
 
@@ -58,6 +59,14 @@ export async function launchFirefox({ lang = "en-GB", record = true, folder }) {
     schemes: ["light", "dark"],
     async command(method) {
       throw new ChromiumOnly(method, "Firefox");
+    },
+    /** In the page's own realm: a script of the classic driver runs beside it, with a global object of its own. */
+    async inject(text) {
+      const context = await driver.getWindowHandle();
+      // The last value is sent back, and a library is a large one.
+      const expression = `${text}\n;undefined`;
+      const answer = await tell("script.evaluate", { expression, target: { context }, awaitPromise: false });
+      if (answer.type === "exception") throw new Error(answer.exceptionDetails.text);
     },
     /** Fingers are not imitated: a tap comes as a click. */
     async look({ width, height, scale = 1, scheme = "light" }) {

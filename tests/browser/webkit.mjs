@@ -72,6 +72,7 @@ export async function launchWebkit({ lang = "en-GB", record = true, folder }) {
       driver,
       name: "webkit",
       schemes: ["light"],
+      inject: (text) => driver.executeScript(text),
       async command(method) {
         throw new ChromiumOnly(method, "WebKit");
       },
@@ -96,7 +97,9 @@ export async function launchWebkit({ lang = "en-GB", record = true, folder }) {
       },
       async close() {
         // One that does not answer is ended all the same.
-        await Promise.race([driver.quit().catch(() => {}), new Promise((late) => setTimeout(late, 5000))]);
+        let late;
+        await Promise.race([driver.quit().catch(() => {}), new Promise((done) => (late = setTimeout(done, 5000)))]);
+        clearTimeout(late);
         end();
       },
     };
