@@ -5,6 +5,7 @@
 //   complaints()      what the console reported as an error since last asked, as texts
 //   requests()        the addresses asked for since last asked
 //   inject(text)      runs a library in the page
+//   reveal(element)   scrolls to what will be clicked, where the driver does not do that well by itself (else absent)
 //   downloads(folder) puts what the page saves from now on into this folder
 //   command(m, p)     a DevTools command and its answer (Chromium only: a journey that uses it is skipped elsewhere, in words)
 //   name, schemes     which engine it is, and the colour schemes it can show

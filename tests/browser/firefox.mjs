@@ -3,7 +3,7 @@
 
 import { Builder } from "selenium-webdriver";
 import firefox from "selenium-webdriver/firefox.js";
-import { ChromiumOnly, program } from "./program.mjs";
+import { ChromiumOnly, program, reveal } from "./program.mjs";
 
 const SCHEME = "layout.css.prefers-color-scheme.content-override";
 
@@ -60,6 +60,7 @@ export async function launchFirefox({ lang = "en-GB", record = true, folder }) {
     async command(method) {
       throw new ChromiumOnly(method, "Firefox");
     },
+    reveal: (element) => driver.executeScript(reveal, element),
     /** In the page's own realm: a script of the classic driver runs beside it, with a global object of its own. */
     async inject(text) {
       const context = await driver.getWindowHandle();

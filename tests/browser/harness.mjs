@@ -238,14 +238,15 @@ export class Page {
     const options = await field.findElements(By.css("option"));
     const texts = await Promise.all(options.map((option) => this.run((o) => o.textContent.trim(), option)));
     assert.ok(texts.includes(words), `no option "${words}" in "${label}"; there are: ${texts.join(" | ")}`);
-    // WebKit does not bring it out from under a bar that sticks to an edge.
-    await this.run((select) => select.scrollIntoView({ block: "center" }), field);
+    await this.engine.reveal?.(field);
     await options[texts.indexOf(words)].click();
   }
 
   /** Presses a button, link, tab, option or box by its name. */
   async press(name, options) {
-    await (await this.byRole(ACTIONS, name, options)).click();
+    const found = await this.byRole(ACTIONS, name, options);
+    await this.engine.reveal?.(found);
+    await found.click();
   }
 
   /** Puts a file into a file input; it may be hidden behind a button, so it is found by selector. */

@@ -1,4 +1,4 @@
-// Where the programs are that drive a browser.
+// What the engines share: where their programs are, and what they say and do alike.
 
 import { existsSync } from "node:fs";
 import { delimiter, join } from "node:path";
@@ -20,4 +20,9 @@ export class ChromiumOnly extends Error {
   constructor(what, engine) {
     super(`${what} is there in Chromium only, this is ${engine}`);
   }
+}
+
+/** In the page: to the middle, since these drivers do not bring what they click out from under a bar that sticks to an edge. */
+export function reveal(element) {
+  element.scrollIntoView({ block: "center", behavior: "instant" });
 }

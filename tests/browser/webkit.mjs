@@ -9,7 +9,7 @@ import { chmod, mkdir, readFile, readdir, writeFile } from "node:fs/promises";
 import { createServer } from "node:net";
 import { join } from "node:path";
 import { Builder, Capabilities } from "selenium-webdriver";
-import { ChromiumOnly, program } from "./program.mjs";
+import { ChromiumOnly, program, reveal } from "./program.mjs";
 
 /** Seconds after which the browser and its display are ended, whatever they do. */
 const LIMIT = 120;
@@ -73,6 +73,7 @@ export async function launchWebkit({ lang = "en-GB", record = true, folder }) {
       name: "webkit",
       schemes: ["light"],
       inject: (text) => driver.executeScript(text),
+      reveal: (element) => driver.executeScript(reveal, element),
       async command(method) {
         throw new ChromiumOnly(method, "WebKit");
       },
