@@ -4,6 +4,7 @@
 //   look(options)     width, height, scale, touch, scheme ("light" or "dark"): sets what the page sees
 //   complaints()      what the console reported as an error since last asked, as texts
 //   requests()        the addresses asked for since last asked
+//   listen()          called when the page has started, where its errors are heard only from inside it (else absent)
 //   inject(text)      runs a library in the page
 //   reveal(element)   scrolls to what will be clicked, where the driver does not do that well by itself (else absent)
 //   downloads(folder) puts what the page saves from now on into this folder

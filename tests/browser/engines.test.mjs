@@ -9,6 +9,22 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { journey } from "./harness.mjs";
 
+for (const engine of ["firefox", "webkit"]) {
+  journey(`${engine}: an error on the page and a request that leaves the origin are heard`, { engine, allow: [] }, async (page) => {
+    await page.run(() => {
+      setTimeout(() => { throw new Error("broken on purpose"); });
+      document.body.append(Object.assign(new Image(), { src: "http://127.0.0.1:49999/away.png" }));
+    });
+    await page.until(async () => {
+      const heard = [...(await page.complaints()), ...(await page.foreign())].join("\n");
+      assert.match(heard, /broken on purpose/);
+      assert.match(heard, /127\.0\.0\.1:49999/);
+    });
+    page.allow.push(/broken on purpose|49999|img-src|Content-Security-Policy/);
+    page.foreign = async () => [];
+  });
+}
+
 const NAME = "Example: wheat straw, pMDI, 15 mm";
 const field = (page, key) => page.css(`[data-field="${key}"]`);
 const shows = (page, key, words) => page.until(async () => assert.equal(await page.figure(key), words));

@@ -154,6 +154,7 @@ export class Page {
 
   async started() {
     await until(async () => (await this.run(() => document.getElementById("start") === null)) || false, 20_000);
+    await this.engine.listen?.();
   }
 
   // Finding

@@ -1,11 +1,12 @@
 // WebKit by the GTK port's WebKitWebDriver and the small browser that comes with it, on a virtual display of its own.
 //
 // Every process started here stands under a time limit: this driver has been seen to wait for ever for a browser that is gone.
-// It has no DevTools commands, no emulated scheme and no network log. The console is what the browser writes to its output; the
-// requests are those that the page itself lists, so one that failed before it began is heard only through the console.
+// It has no DevTools commands, no emulated scheme, and no log of console or network. So a listener goes into the page once it has
+// started: errors, what goes to console.error, and what the page's policy forbade are heard from then on, not before. The requests
+// are those that the page itself lists, which leaves out one that failed.
 
 import { spawn } from "node:child_process";
-import { chmod, mkdir, readFile, readdir, writeFile } from "node:fs/promises";
+import { mkdir, readdir } from "node:fs/promises";
 import { createServer } from "node:net";
 import { join } from "node:path";
 import { Builder, Capabilities } from "selenium-webdriver";
@@ -28,11 +29,6 @@ export async function launchWebkit({ lang = "en-GB", record = true, folder }) {
   const end = () => started.reverse().forEach(stop);
   try {
     const display = await virtualDisplay(start);
-    const log = join(folder, "console.txt");
-    const browser = join(folder, "browser");
-    await writeFile(log, "");
-    await writeFile(browser, `#!/bin/sh\nexec '${await miniBrowser()}' "$@" >>'${log}' 2>>'${log}.err'\n`);
-    await chmod(browser, 0o755);
     const home = join(folder, "home");
     await mkdir(home);
     const port = await freePort();
@@ -60,18 +56,18 @@ export async function launchWebkit({ lang = "en-GB", record = true, folder }) {
     const capabilities = new Capabilities({
       browserName: "MiniBrowser",
       "webkitgtk:browserOptions": {
-        binary: browser,
-        args: ["--automation", "--enable-write-console-messages-to-stdout=true"],
+        binary: await miniBrowser(),
+        args: ["--automation"],
       },
     });
     await answers(port);
     const driver = await new Builder().usingServer(`http://127.0.0.1:${port}`).withCapabilities(capabilities).build();
 
-    let read = 0;
     return {
       driver,
       name: "webkit",
       schemes: ["light"],
+      listen: () => driver.executeScript(listen),
       inject: (text) => driver.executeScript(text),
       reveal: (element) => driver.executeScript(reveal, element),
       async command(method) {
@@ -87,10 +83,7 @@ export async function launchWebkit({ lang = "en-GB", record = true, folder }) {
       },
       async complaints() {
         if (!record) return [];
-        const lines = (await readFile(log, "utf8")).split("\n").slice(0, -1);
-        const fresh = lines.slice(read);
-        read = lines.length;
-        return fresh.filter((line) => /^CONSOLE \w+ ERROR/.test(line));
+        return driver.executeScript(takeHeard);
       },
       async requests() {
         if (!record) return [];
@@ -162,4 +155,28 @@ async function answers(port) {
     await new Promise((next) => setTimeout(next, 50));
   }
   throw new Error("WebKitWebDriver does not answer");
+}
+
+/** In the page: notes what goes wrong, over reloads too. */
+function listen() {
+  if (window.haulmListens) return;
+  window.haulmListens = true;
+  const note = (text) => {
+    sessionStorage["harness/heard"] = JSON.stringify([...JSON.parse(sessionStorage["harness/heard"] ?? "[]"), String(text)]);
+  };
+  addEventListener("error", (event) => note(event.message ?? `not loaded: ${event.target.src ?? event.target.href}`), true);
+  addEventListener("unhandledrejection", (event) => note(event.reason));
+  addEventListener("securitypolicyviolation", (event) => note(`${event.violatedDirective} forbids ${event.blockedURI}`));
+  const before = console.error;
+  console.error = (...all) => {
+    note(all.join(" "));
+    before.apply(console, all);
+  };
+}
+
+/** In the page: what was noted since last asked. */
+function takeHeard() {
+  const heard = JSON.parse(sessionStorage["harness/heard"] ?? "[]");
+  sessionStorage.removeItem("harness/heard");
+  return heard;
 }
