@@ -4,36 +4,30 @@
 //   look(options)     width, height, scale, touch, scheme ("light" or "dark"): sets what the page sees
 //   complaints()      what the console reported as an error since last asked, as texts
 //   requests()        the addresses asked for since last asked
-//   command(m, p)     a DevTools command and its answer (Chromium only: a journey that uses it runs there only)
+//   listen()          called when the page has started, where its errors are heard only from inside it (else absent)
+//   inject(text)      runs a library in the page
+//   reveal(element)   scrolls to what will be clicked, where the driver does not do that well by itself (else absent)
+//   downloads(folder) puts what the page saves from now on into this folder
+//   command(m, p)     a DevTools command and its answer (Chromium only: a journey that uses it is skipped elsewhere, in words)
+//   name, schemes     which engine it is, and the colour schemes it can show
 //   close()
 //
-// Another engine (Firefox by geckodriver, WebKitGTK by WebKitWebDriver under a virtual display and with a time limit) is one more
-// function in ENGINES with the same answers; HAULM_BROWSER chooses.
+// HAULM_ENGINE chooses for a whole run (chromium, firefox, webkit), a journey's option `engine` for that journey.
 
-import { existsSync } from "node:fs";
-import { delimiter, join } from "node:path";
 import { Builder, logging } from "selenium-webdriver";
 import chrome from "selenium-webdriver/chrome.js";
+import { launchFirefox } from "./firefox.mjs";
+import { program } from "./program.mjs";
+import { launchWebkit } from "./webkit.mjs";
 
-const ENGINES = { chromium };
+const ENGINES = { chromium, firefox: launchFirefox, webkit: launchWebkit };
 
 /** Starts the browser with a profile of its own; `folder` is where it may put what it likes. */
 export async function launch(options) {
-  const name = process.env.HAULM_BROWSER ?? "chromium";
+  const name = options.engine ?? process.env.HAULM_ENGINE ?? "chromium";
   const engine = ENGINES[name];
-  if (!engine) throw new Error(`HAULM_BROWSER is "${name}"; known are ${Object.keys(ENGINES).join(", ")}`);
+  if (!engine) throw new Error(`no engine is called "${name}"; known are ${Object.keys(ENGINES).join(", ")}`);
   return engine(options);
-}
-
-/** A program's path, so that the driver's own manager is never asked (it would download one). */
-function program(variable, name) {
-  const named = process.env[variable];
-  if (named?.includes("/")) return named;
-  const found = process.env.PATH.split(delimiter)
-    .map((folder) => join(folder, named ?? name))
-    .find((path) => existsSync(path));
-  if (!found) throw new Error(`${named ?? name} is not on this machine: tests/tool/check.sh installs it`);
-  return found;
 }
 
 async function chromium({ lang = "en-GB", record = true, folder, profile }) {
@@ -69,7 +63,11 @@ async function chromium({ lang = "en-GB", record = true, folder, profile }) {
   const command = (method, params = {}) => driver.sendAndGetDevToolsCommand(method, params);
   return {
     driver,
+    name: "chromium",
+    schemes: ["light", "dark"],
+    inject: (text) => driver.executeScript(text),
     command,
+    downloads: (downloadPath) => command("Browser.setDownloadBehavior", { behavior: "allow", downloadPath }),
     async look({ width, height, scale = 1, touch = false, scheme = "light" }) {
       await command("Emulation.setDeviceMetricsOverride", { width, height, deviceScaleFactor: scale, mobile: touch });
       await command("Emulation.setTouchEmulationEnabled", { enabled: touch, maxTouchPoints: touch ? 5 : 1 });

@@ -36,6 +36,7 @@ import { fileURLToPath } from "node:url";
 import { By, Key } from "selenium-webdriver";
 import { launch } from "./engine.mjs";
 import * as inpage from "./inpage.mjs";
+import { ChromiumOnly } from "./program.mjs";
 import { serve } from "./server.mjs";
 
 const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
@@ -52,19 +53,23 @@ const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 const require = createRequire(import.meta.url);
 const library = (path) => readFile(require.resolve(path), "utf8");
 const LIBRARIES = {
-  TestingLibraryDom: () => library("@testing-library/dom/dist/@testing-library/dom.umd.min.js"),
+  // With what asks it, in the page's own realm: it takes only a function of its own realm for one.
+  TestingLibraryDom: async () =>
+    `${await library("@testing-library/dom/dist/@testing-library/dom.umd.min.js")}\n;window.haulmNamed = ${inpage.named};`,
   axe: () => library("axe-core/axe.min.js"),
 };
 
 /** A test with a browser of its own, closed and looked through for errors afterwards. */
 export function journey(name, options, act) {
   if (typeof options === "function") [options, act] = [{}, options];
-  test(name, { timeout: options.timeout ?? 60_000 }, async () => {
+  test(name, { timeout: options.timeout ?? 60_000 }, async (context) => {
     const page = await open(options);
     try {
       await act(page);
       await page.assertClean();
     } catch (cause) {
+      // A journey that was written for another engine must not pass by being skipped.
+      if (cause instanceof ChromiumOnly && !options.engine) return context.skip(cause.message);
       await page.screenshot(`failed-${name.replace(/[^a-z0-9]+/gi, "-").toLowerCase()}`).catch(() => {});
       throw cause;
     } finally {
@@ -75,7 +80,8 @@ export function journey(name, options, act) {
 
 /**
  * Opens the app. Options: `width`, `height`, `scale`, `touch`, `dark`, `lang` (BCP 47), `hash` (where in the app), `dir` (another
- * folder than dist/), `allow` (console errors that are meant), `record: false` (no logs, for timings), `load: false` (blank page).
+ * folder than dist/), `allow` (console errors that are meant), `record: false` (no logs, for timings), `load: false` (blank page), `engine`
+ * (chromium, firefox or webkit, whatever HAULM_ENGINE says).
  */
 export async function open(options = {}) {
   const server = await serve(options.dir ?? DIST);
@@ -148,6 +154,7 @@ export class Page {
 
   async started() {
     await until(async () => (await this.run(() => document.getElementById("start") === null)) || false, 20_000);
+    await this.engine.listen?.();
   }
 
   // Finding
@@ -157,7 +164,7 @@ export class Page {
     const roles = [role].flat();
     return until(async () => {
       await this.#need("TestingLibraryDom");
-      const { elements, names } = await this.run(inpage.named, within, roles);
+      const { elements, names } = await this.run((root, all) => window.haulmNamed(root, all), within, roles);
       const like = (test) => elements.filter((_, i) => test(names[i]));
       const exact = name instanceof RegExp ? like((n) => name.test(n)) : like((n) => n === name);
       const hits = exact.length || name instanceof RegExp ? exact : like((n) => n.includes(name));
@@ -215,7 +222,9 @@ export class Page {
   /** Replaces what stands in a field, key by key. */
   async type(label, text) {
     const field = typeof label === "string" || label instanceof RegExp ? await this.field(label) : label;
-    await field.sendKeys(Key.chord(Key.CONTROL, "a"), text === "" ? Key.BACK_SPACE : text);
+    // In two calls: WebKit takes everything after the chord for part of it.
+    await field.sendKeys(Key.chord(Key.CONTROL, "a"));
+    await field.sendKeys(text === "" ? Key.BACK_SPACE : text);
     return field;
   }
 
@@ -230,12 +239,15 @@ export class Page {
     const options = await field.findElements(By.css("option"));
     const texts = await Promise.all(options.map((option) => this.run((o) => o.textContent.trim(), option)));
     assert.ok(texts.includes(words), `no option "${words}" in "${label}"; there are: ${texts.join(" | ")}`);
+    await this.engine.reveal?.(field);
     await options[texts.indexOf(words)].click();
   }
 
   /** Presses a button, link, tab, option or box by its name. */
   async press(name, options) {
-    await (await this.byRole(ACTIONS, name, options)).click();
+    const found = await this.byRole(ACTIONS, name, options);
+    await this.engine.reveal?.(found);
+    await found.click();
   }
 
   /** Puts a file into a file input; it may be hidden behind a button, so it is found by selector. */
@@ -246,11 +258,11 @@ export class Page {
   /** Runs `act`, which makes the page save a file; gives `{ name, bytes }`. */
   async download(act) {
     const folder = await mkdtemp(join(this.folder, "download-"));
-    await this.command("Browser.setDownloadBehavior", { behavior: "allow", downloadPath: folder });
+    await this.engine.downloads(folder);
     await act();
     const name = await until(async () => {
       const files = await readdir(folder);
-      assert.ok(files.length === 1 && !/crdownload|^[.]/.test(files[0]), `instead of one saved file: ${files}`);
+      assert.ok(files.length === 1 && !/crdownload|[.]part$|^[.]/.test(files[0]), `instead of one saved file: ${files}`);
       return files[0];
     });
     return { name, bytes: await readFile(join(folder, name)) };
@@ -283,13 +295,13 @@ export class Page {
 
   // Judging
 
-  /** axe on the page as it stands, light and dark: nothing may be found. `also` adds tags ("best-practice"). */
+  /** axe on the page as it stands, in each scheme of the engine: nothing may be found. `also` adds tags ("best-practice"). */
   async axe({ also = [] } = {}) {
     const { dark } = this.#look;
     const found = [];
     // What is half scrolled under a bar that sticks to the top would be judged by the half in sight.
     await this.run(() => window.scrollTo(0, 0));
-    for (const scheme of ["light", "dark"]) {
+    for (const scheme of this.engine.schemes) {
       await this.look({ dark: scheme === "dark" });
       await this.#need("axe");
       for (const rule of await this.driver.executeAsyncScript(inpage.judge, [...WCAG, ...also])) {
@@ -319,7 +331,7 @@ export class Page {
   /** Addresses asked for so far that are not this origin's, nor on this machine's own disk. */
   async foreign() {
     this.#requests.push(...(await this.engine.requests()));
-    const own = (url) => url.startsWith(`${this.server.origin}/`) || /^(data|blob|about|chrome|devtools|file):/.test(url);
+    const own = (url) => url.startsWith(`${this.server.origin}/`) || /^(data|blob|about|chrome|resource|moz-extension|devtools|file):/.test(url);
     return this.#requests.filter((url) => !own(url));
   }
 
@@ -358,7 +370,7 @@ export class Page {
 
   async #need(name) {
     if (await this.run((key) => key in window, name)) return;
-    await this.driver.executeScript(await LIBRARIES[name]());
+    await this.engine.inject(await LIBRARIES[name]());
   }
 }
 

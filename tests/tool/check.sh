@@ -17,6 +17,7 @@ step() {
 need_build
 need_lints
 need_browser
+need_engines
 
 browser() { node --test --test-reporter=spec --test-concurrency=1 "$@"; }
 
@@ -28,7 +29,9 @@ step "native tests and doc tests" cargo test --locked --no-fail-fast
 rm -rf dist
 step "browser build" trunk build --release
 step "size budget" node tests/browser/size.mjs
-step "browser tests" browser tests/browser/*.test.mjs
+mapfile -t journeys < <(printf '%s\n' tests/browser/*.test.mjs | grep -v /engines)
+step "browser tests" browser "${journeys[@]}"
+step "browser tests, other engines" browser tests/browser/engines.test.mjs
 # By itself: nothing else runs while time is measured.
 step "time budgets" browser tests/browser/budget/*.test.mjs
 

@@ -11,6 +11,7 @@ unset NO_COLOR
 
 # Newer trunks need a newer compiler than rust-toolchain.toml names.
 trunk_version=0.21.14
+geckodriver_version=0.37.1
 tools=${XDG_CACHE_HOME:-$HOME/.cache}/haulm
 
 say() { printf '\n== %s\n' "$*"; }
@@ -57,7 +58,8 @@ need_lints() {
 need_tool() {
   local command=$1 package=$2 version=$3
   shift 3
-  [[ "$("$command" --version 2>/dev/null) " == "$command $version "* ]] && return
+  # Some tell more on further lines.
+  [[ "$("$command" --version 2>/dev/null | head -n 1) " == "$command $version "* ]] && return
   say "Installing $package $version into $tools"
   env -u CARGO_TARGET_DIR -u CARGO_BUILD_TARGET -u RUSTFLAGS CARGO_PROFILE_RELEASE_OPT_LEVEL=0 CARGO_PROFILE_RELEASE_LTO=off \
     CARGO_PROFILE_RELEASE_CODEGEN_UNITS=16 cargo install "$package" --version "=$version" --locked --root "$tools" --force "$@"
@@ -102,4 +104,14 @@ need_browser() {
     say "Installing the modules of the browser tests"
     (cd tests/browser && npm ci --ignore-scripts --no-audit --no-fund && cp package-lock.json node_modules/.installed)
   fi
+}
+
+# The two other engines. FIREFOX, GECKODRIVER, WEBKIT (its MiniBrowser), WEBKITWEBDRIVER and XVFB name others than the system's.
+need_engines() {
+  local missing=()
+  has "${FIREFOX:-firefox-esr}" || missing+=(firefox-esr)
+  has "${WEBKITWEBDRIVER:-WebKitWebDriver}" || missing+=(webkit2gtk-driver)
+  has "${XVFB:-Xvfb}" || missing+=(xvfb)
+  ((${#missing[@]} == 0)) || need_debian "${missing[@]}"
+  [[ -n ${GECKODRIVER:-} ]] || need_tool geckodriver geckodriver "$geckodriver_version"
 }

@@ -1,0 +1,28 @@
+// What the engines share: where their programs are, and what they say and do alike.
+
+import { existsSync } from "node:fs";
+import { delimiter, join } from "node:path";
+
+/** Tools that tests/tool/setup.sh built itself. */
+const OWN = join(process.env.XDG_CACHE_HOME ?? join(process.env.HOME ?? "", ".cache"), "haulm/bin");
+
+/** A program's path, so that the driver's own manager is never asked (it would download one); `variable` names another one. */
+export function program(variable, name) {
+  const named = process.env[variable];
+  if (named?.includes("/")) return named;
+  const found = [...process.env.PATH.split(delimiter), OWN].map((folder) => join(folder, named ?? name)).find((path) => existsSync(path));
+  if (!found) throw new Error(`${named ?? name} is not on this machine: tests/tool/check.sh installs it`);
+  return found;
+}
+
+/** A journey asked for what only Chromium's driver can do. Where the whole run is in another engine, it is skipped with these words. */
+export class ChromiumOnly extends Error {
+  constructor(what, engine) {
+    super(`${what} is there in Chromium only, this is ${engine}`);
+  }
+}
+
+/** In the page: to the middle, since these drivers do not bring what they click out from under a bar that sticks to an edge. */
+export function reveal(element) {
+  element.scrollIntoView({ block: "center", behavior: "instant" });
+}
