@@ -3,9 +3,13 @@
 
 import { Builder } from "selenium-webdriver";
 import firefox from "selenium-webdriver/firefox.js";
-import { ChromiumOnly, program, reveal } from "./program.mjs";
+import { ChromiumOnly, DriverSilent, limited, program, reveal, within } from "./program.mjs";
 
 const SCHEME = "layout.css.prefers-color-scheme.content-override";
+
+/** Seconds for a session to begin, and for an answer to a command. */
+const START = 60;
+const ANSWER = 30;
 
 export async function launchFirefox({ lang = "en-GB", record = true, folder }) {
   const options = new firefox.Options();
@@ -35,7 +39,8 @@ export async function launchFirefox({ lang = "en-GB", record = true, folder }) {
   // Lets the driver reach the browser's own preferences; a page cannot ask for that, only who starts the driver.
   service.addArguments("--allow-system-access");
   service.setEnvironment({ ...process.env, TMPDIR: folder, MOZ_CRASHREPORTER_DISABLE: "1" });
-  const driver = await new Builder().forBrowser("firefox").setFirefoxOptions(options).setFirefoxService(service).build();
+  const session = new Builder().forBrowser("firefox").setFirefoxOptions(options).setFirefoxService(service).build();
+  const driver = limited(await within(START, session, () => new DriverSilent(`no session within ${START} s`)), ANSWER);
 
   const bidi = await driver.getBidi();
   const tell = async (method, params) => {

@@ -36,7 +36,7 @@ import { fileURLToPath } from "node:url";
 import { By, Key } from "selenium-webdriver";
 import { launch } from "./engine.mjs";
 import * as inpage from "./inpage.mjs";
-import { ChromiumOnly } from "./program.mjs";
+import { ChromiumOnly, DriverSilent } from "./program.mjs";
 import { serve } from "./server.mjs";
 
 const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
@@ -59,21 +59,33 @@ const LIBRARIES = {
   axe: () => library("axe-core/axe.min.js"),
 };
 
-/** A test with a browser of its own, closed and looked through for errors afterwards. */
+/**
+ * A test with a browser of its own, closed and looked through for errors afterwards. Where the browser's driver falls silent, which
+ * says nothing of the app, the journey is gone through once more from the start, and that is told; whatever else fails is never tried again.
+ */
 export function journey(name, options, act) {
   if (typeof options === "function") [options, act] = [{}, options];
   test(name, { timeout: options.timeout ?? 60_000 }, async (context) => {
-    const page = await open(options);
+    const once = async () => {
+      const page = await open(options);
+      try {
+        await act(page);
+        await page.assertClean();
+      } catch (cause) {
+        await page.screenshot(`failed-${name.replace(/[^a-z0-9]+/gi, "-").toLowerCase()}`).catch(() => {});
+        throw cause;
+      } finally {
+        await page.close();
+      }
+    };
     try {
-      await act(page);
-      await page.assertClean();
+      await once();
     } catch (cause) {
       // A journey that was written for another engine must not pass by being skipped.
       if (cause instanceof ChromiumOnly && !options.engine) return context.skip(cause.message);
-      await page.screenshot(`failed-${name.replace(/[^a-z0-9]+/gi, "-").toLowerCase()}`).catch(() => {});
-      throw cause;
-    } finally {
-      await page.close();
+      if (!(cause instanceof DriverSilent)) throw cause;
+      context.diagnostic(`the driver fell silent (${cause.message}); once more`);
+      await once();
     }
   });
 }

@@ -22,6 +22,30 @@ export class ChromiumOnly extends Error {
   }
 }
 
+/** A driver that no longer answers: nothing is known of the app then. */
+export class DriverSilent extends Error {}
+
+/** Puts each command to a driver under a time limit in seconds. One that was not answered was the last. */
+export function limited(driver, seconds) {
+  const execute = driver.execute.bind(driver);
+  let silent;
+  driver.execute = (command) => {
+    if (silent) return Promise.reject(silent);
+    const what = `${command.getName()} was not answered within ${seconds} s`;
+    return within(seconds, execute(command), () => (silent = new DriverSilent(what)));
+  };
+  return driver;
+}
+
+/** What comes within so many seconds, or the error that is made. */
+export function within(seconds, awaited, error) {
+  let late;
+  const limit = new Promise((_, fail) => (late = setTimeout(() => fail(error()), seconds * 1000)));
+  // An error that comes after all has been told already.
+  awaited.catch(() => {});
+  return Promise.race([awaited, limit]).finally(() => clearTimeout(late));
+}
+
 /** In the page: to the middle, since these drivers do not bring what they click out from under a bar that sticks to an edge. */
 export function reveal(element) {
   element.scrollIntoView({ block: "center", behavior: "instant" });

@@ -10,16 +10,34 @@ import { mkdir, readdir } from "node:fs/promises";
 import { createServer } from "node:net";
 import { join } from "node:path";
 import { Builder, Capabilities } from "selenium-webdriver";
-import { ChromiumOnly, program, reveal } from "./program.mjs";
+import { ChromiumOnly, DriverSilent, limited, program, reveal, within } from "./program.mjs";
 
 /** Seconds after which the browser and its display are ended, whatever they do. */
 const LIMIT = 120;
 /** The part of the name between Debian's library folder and the browser has changed with each series. */
 const LIBRARIES = ["/usr/lib", `/usr/lib/${{ x64: "x86_64", arm64: "aarch64" }[process.arch] ?? process.arch}-linux-gnu`];
 
-export async function launchWebkit({ lang = "en-GB", record = true, folder }) {
+/** Seconds for a session to begin; it takes about one. */
+const START = 30;
+
+/** Seconds for an answer to a command: the longest wait for a page or for a script. */
+const ANSWER = 20;
+
+/** A driver that does not bring up its browser is ended and started afresh, once; nothing of a journey has run then. */
+export async function launchWebkit(options) {
+  try {
+    return await start(options, "first");
+  } catch (cause) {
+    console.log(`WebKit did not start (${cause.message}); once more`);
+    return start(options, "second");
+  }
+}
+
+async function start({ lang = "en-GB", record = true, folder: given }, time) {
+  const folder = join(given, time);
+  await mkdir(folder);
   const started = [];
-  const start = (path, args, options) => {
+  const run = (path, args, options) => {
     // `timeout` makes a process group of its own, so that what the driver starts goes with it.
     const child = spawn("timeout", ["--kill-after=5", String(LIMIT), path, ...args], options);
     child.on("error", () => {});
@@ -28,11 +46,11 @@ export async function launchWebkit({ lang = "en-GB", record = true, folder }) {
   };
   const end = () => started.reverse().forEach(stop);
   try {
-    const display = await virtualDisplay(start);
+    const display = await virtualDisplay(run);
     const home = join(folder, "home");
     await mkdir(home);
     const port = await freePort();
-    start(program("WEBKITWEBDRIVER", "WebKitWebDriver"), [`--port=${port}`, "--host=127.0.0.1"], {
+    run(program("WEBKITWEBDRIVER", "WebKitWebDriver"), [`--port=${port}`, "--host=127.0.0.1"], {
       stdio: "ignore",
       env: {
         ...process.env,
@@ -61,7 +79,8 @@ export async function launchWebkit({ lang = "en-GB", record = true, folder }) {
       },
     });
     await answers(port);
-    const driver = await new Builder().usingServer(`http://127.0.0.1:${port}`).withCapabilities(capabilities).build();
+    const session = new Builder().usingServer(`http://127.0.0.1:${port}`).withCapabilities(capabilities).build();
+    const driver = await within(START, session, () => new DriverSilent(`no session within ${START} s`)).then((driver) => limited(driver, ANSWER));
 
     return {
       driver,
@@ -113,9 +132,9 @@ function stop(child) {
 }
 
 /** A display without a screen; gives its name, such as ":99". */
-async function virtualDisplay(start) {
+async function virtualDisplay(run) {
   const args = ["-displayfd", "3", "-screen", "0", "1600x1300x24", "-nolisten", "tcp"];
-  const child = start(program("XVFB", "Xvfb"), args, { stdio: ["ignore", "ignore", "ignore", "pipe"] });
+  const child = run(program("XVFB", "Xvfb"), args, { stdio: ["ignore", "ignore", "ignore", "pipe"] });
   return new Promise((ready, fail) => {
     let text = "";
     child.stdio[3].on("data", (data) => {
