@@ -15,8 +15,13 @@ async function fetched(path, hash) {
   for (const cache of ["force-cache", "reload"]) {
     const response = await fetch(path, { cache });
     if (!response.ok) continue;
-    const bytes = await response.clone().arrayBuffer();
-    if (hex(await crypto.subtle.digest("SHA-256", bytes)) === hash) return response;
+    const bytes = await response.arrayBuffer();
+    if (hex(await crypto.subtle.digest("SHA-256", bytes)) !== hash) continue;
+    // The bytes are unpacked by now. An answer of our own also forgets that a host sent it by a detour, which no page may be opened by.
+    const headers = new Headers(response.headers);
+    headers.delete("content-encoding");
+    headers.delete("content-length");
+    return new Response(bytes, { headers });
   }
   throw new Error(`${path} is not of this version`);
 }
@@ -45,7 +50,7 @@ self.addEventListener("fetch", (event) => {
   if (request.method !== "GET" || !request.url.startsWith(registration.scope)) return;
   event.respondWith((async () => {
     const cache = await caches.open(OURS + NAME);
-    const kept = await cache.match(request.url.split(/[?#]/, 1)[0] === registration.scope ? "index.html" : request, { ignoreSearch: true });
+    const kept = await cache.match(request.url.split(/[?#]/, 1)[0] === registration.scope ? "index.html" : request, { ignoreSearch: true, ignoreVary: true });
     return kept ?? fetch(request);
   })());
 });

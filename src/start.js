@@ -72,12 +72,14 @@ const bringBack = async (keys) => {
 // Where there is none, as in some private windows, local storage is all there is.
 const looked = haulmRecords.look().then(bringBack).catch(() => (there = false));
 // Starts the app and takes the first paint of index.html away. No inline script: the page's policy forbids it.
+let running = false;
 try {
   const { default: start } = await import("./haulm.js");
   // The program finds all records there; a store that does not answer does not keep it from starting.
   await Promise.race([looked, new Promise((done) => setTimeout(done, 2000))]);
   await start();
   document.getElementById("start").remove();
+  running = true;
 } catch (cause) {
   console.error(cause);
   document.getElementById("start-state").textContent =
@@ -117,14 +119,27 @@ addEventListener("unhandledrejection", stopped);
 // Then keeps it for the times without a network. A page from a file cannot, and does not need to.
 if (navigator.serviceWorker && location.protocol !== "file:") {
   try {
-    const kept = await navigator.serviceWorker.register("offline.js");
-    const tell = () => kept.waiting && navigator.serviceWorker.controller && dispatchEvent(new Event("haulm-newer"));
+    const kept = await navigator.serviceWorker.register("offline.js", { updateViaCache: "none" });
+    const use = () => {
+      const coming = kept.waiting;
+      // Another tab has taken it already.
+      if (!coming) return location.reload();
+      coming.addEventListener("statechange", () => coming.state === "activated" && location.reload());
+      coming.postMessage("use");
+    };
+    const tell = () => {
+      if (!kept.waiting || !navigator.serviceWorker.controller) return;
+      // Where this version does not start, nothing is typed either.
+      if (running) dispatchEvent(new Event("haulm-newer"));
+      else use();
+    };
     tell();
-    kept.addEventListener("updatefound", () => kept.installing?.addEventListener("statechange", tell));
-    addEventListener("haulm-use", () => {
-      navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
-      kept.waiting?.postMessage("use");
-    });
+    const follow = (coming) => coming?.addEventListener("statechange", tell);
+    follow(kept.installing);
+    kept.addEventListener("updatefound", () => follow(kept.installing));
+    addEventListener("haulm-use", use);
+    // A tablet at the line may stay open for weeks.
+    setInterval(() => kept.update().catch(() => {}), 3_600_000);
   } catch (cause) {
     // The app works without; it only will not open with no network.
     console.info("not kept for offline use", cause);

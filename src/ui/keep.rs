@@ -191,11 +191,16 @@ fn level(state: State) {
     }
 }
 
-/// Keeps all that is open and goes on with the newer version.
+/// Keeps all that is open and goes on with the newer version. Where it cannot be kept, that is told and
+/// everything stays.
 pub fn use_newer(state: State) {
     keep_all(state);
     keep_mix(state);
-    event::use_newer();
+    let lost =
+        state.trouble.with_untracked(|told| told.as_ref().is_some_and(|told| told.way_out == Some(WayOut::ToFile)));
+    if !lost {
+        event::use_newer();
+    }
 }
 
 fn keep_mix(state: State) {

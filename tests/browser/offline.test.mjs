@@ -54,12 +54,69 @@ test("a newer version is told, waits, and is used when asked for", { timeout: 60
     await page.sees("A newer version of Haulm is here.");
     assert.deepEqual((await caches(page)).sort(), [before, "newer-version"].sort(), "it waits beside the one in use");
     await page.axe();
+    await page.press("Not now");
+    await page.seesNot("A newer version of Haulm is here.");
+    await page.reload();
+    await page.sees("A newer version of Haulm is here.");
+
+    // What cannot be kept would be lost on the way to the newer version.
+    await page.run(() => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException("full", "QuotaExceededError");
+      };
+    });
+    await page.type("Board density", "709");
+    await page.press("Use the newer version");
+    await page.byRole("button", "Save the recipe to a file");
+    await new Promise((next) => setTimeout(next, 500));
+    assert.deepEqual((await caches(page)).sort(), [before, "newer-version"].sort());
+    assert.equal(await density(page), "709");
+    await page.reload();
+    await page.sees("A newer version of Haulm is here.");
     await page.press("Use the newer version");
     await page.until(async () => assert.deepEqual(await caches(page), ["newer-version"]));
     await page.until(async () => assert.equal(await density(page), "703"));
   } finally {
     await page.close();
     await rm(folder, { recursive: true, force: true });
+  }
+});
+
+test("a version that does not start gives way to the next one by itself", { timeout: 60_000 }, async () => {
+  const folder = await mkdtemp(join(tmpdir(), "haulm-broken-"));
+  await cp(DIST, folder, { recursive: true });
+  const list = await readFile(join(folder, "offline.js"), "utf8");
+  const program = await readFile(join(folder, "haulm_bg.wasm"));
+  const sum = (bytes) => createHash("sha256").update(bytes).digest("hex");
+  await writeFile(join(folder, "haulm_bg.wasm"), "no program");
+  await writeFile(join(folder, "offline.js"), list.replace(sum(program), sum("no program")).replace(/NAME = "[^"]*"/, 'NAME = "broken"'));
+  const page = await open({ dir: folder, load: false });
+  try {
+    await page.driver.get(page.server.url);
+    await page.sees("Haulm did not start");
+    await kept(page);
+    await writeFile(join(folder, "haulm_bg.wasm"), program);
+    await writeFile(join(folder, "offline.js"), list);
+    await page.run(async () => (await navigator.serviceWorker.getRegistration()).update());
+    await page.started();
+    assert.match(await density(page), /^\d+$/);
+  } finally {
+    await page.close();
+    await rm(folder, { recursive: true, force: true });
+  }
+});
+
+journey("it can be installed, and opens by the page's other name and with a query", async (page) => {
+  await kept(page);
+  const { errors, data } = await page.command("Page.getAppManifest");
+  assert.deepEqual(errors, []);
+  for (const { src } of JSON.parse(data).icons) assert.equal(await page.run(async (path) => (await fetch(path)).status, src), 200, src);
+  assert.deepEqual((await page.command("Page.getInstallabilityErrors")).installabilityErrors, []);
+  await page.server.close();
+  for (const name of ["index.html", "?from=a-note"]) {
+    await page.driver.get(`${page.server.url}${name}#shelf`);
+    await page.started();
+    await page.byRole("heading", "Shelf");
   }
 });
 

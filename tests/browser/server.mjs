@@ -1,6 +1,7 @@
 // Serves a folder at a sub-path of this machine's own address, the way a plain web server does: right types, brotli where asked for,
 // nothing outside the folder.
 
+import { createHash } from "node:crypto";
 import { createServer } from "node:http";
 import { readFile } from "node:fs/promises";
 import { extname, join, normalize, sep } from "node:path";
@@ -11,6 +12,7 @@ const TYPES = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
   ".json": "application/json",
+  ".png": "image/png",
   ".svg": "image/svg+xml",
   ".wasm": "application/wasm",
   ".webmanifest": "application/manifest+json",
@@ -23,7 +25,7 @@ export function brotli(bytes) {
   });
 }
 
-// Packing costs seconds, and a file of journeys opens the same folder again and again.
+// Packing costs seconds, and a file of journeys opens the same folder, or a copy of it, again and again.
 const packed = new Map();
 
 /** Serves `dir`; gives `{ origin, url, served, close }`, where `served` lists what was answered. */
@@ -42,9 +44,9 @@ export async function serve(dir, base = "/some/sub/path/") {
       const bytes = await readFile(file);
       const headers = { "content-type": TYPES[extname(file)] ?? "application/octet-stream" };
       if (!/\bbr\b/.test(request.headers["accept-encoding"] ?? "")) return answer(200, headers, bytes);
-      const known = packed.get(file);
-      const small = known?.bytes.equals(bytes) ? known.small : brotli(bytes);
-      packed.set(file, { bytes, small });
+      const digest = createHash("sha256").update(bytes).digest("hex");
+      const small = packed.get(digest) ?? brotli(bytes);
+      packed.set(digest, small);
       answer(200, { ...headers, "content-encoding": "br" }, small);
     } catch {
       answer(404, { "content-type": "text/plain" }, Buffer.from("not found"));

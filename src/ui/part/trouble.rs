@@ -38,10 +38,12 @@ pub fn trouble() -> View {
     let newer = move || {
         state.newer.get().then(|| {
             let use_it = button().on_click(move || keep::use_newer(state)).child(tools.use_newer);
-            el("div")
-                .class("finding note")
-                .child(el("p").child(mark(Grade::Note)).text(" ").child(tools.newer))
-                .child(el("div").class("actions").child(use_it))
+            el("div").class("finding note").child(el("p").child(mark(Grade::Note)).text(" ").child(tools.newer)).child(
+                el("div")
+                    .class("actions")
+                    .child(use_it)
+                    .child(button().on_click(move || state.newer.set(false)).child(tools.not_now)),
+            )
         })
     };
     many([

@@ -8,6 +8,7 @@ use super::Message;
 pub struct Tools {
     pub newer: &'static str,
     pub use_newer: &'static str,
+    pub not_now: &'static str,
     pub app: &'static str,
     pub tagline: &'static str,
     pub skip_to_content: &'static str,

@@ -5,6 +5,7 @@ use crate::ui::text::{RecipePage, Tools};
 pub(super) const TOOLS: Tools = Tools {
     newer: "A newer version of Haulm is here. What you typed is kept.",
     use_newer: "Use the newer version",
+    not_now: "Not now",
     app: "Haulm",
     tagline: "What to dose, and what the mat must weigh",
     skip_to_content: "Skip to the content",
