@@ -8,14 +8,16 @@
 //! ```
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
+use haulm::domain::mix::MixDraft;
 use haulm::domain::{Draft, work_out};
 use haulm::quantity::format::{self, DecimalMark};
 use haulm::quantity::{Kind, Unit, number};
 use haulm::record::file::RecipeFile;
+use haulm::record::id::Id;
 use haulm::record::open_draft::OpenDraft;
 use haulm::record::revision::{Stamp, Title};
 use haulm::record::store::MemoryStore;
-use haulm::record::{LineRecord, OpenTrial, Revision, Settings, Shelf, Store};
+use haulm::record::{LineRecord, OpenTrial, Revision, Settings, Shelf, Store, TrialContent, mix};
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
 use std::time::{Duration, Instant};
@@ -103,6 +105,15 @@ fn any_text() -> impl Strategy<Value = String> {
     ]
 }
 
+/// That, or what comes of a sound text of another kind.
+fn any_text_or(sound: String) -> impl Strategy<Value = String> {
+    prop_oneof![3 => spoilt(sound), 1 => any_text()]
+}
+
+fn revision() -> Revision {
+    Revision::first(Title::default(), haulm::domain::example::example(), Stamp::default()).unwrap()
+}
+
 #[test]
 fn a_recipe_file_or_link() {
     check(any_text(), |text| {
@@ -147,6 +158,90 @@ fn a_stored_record() {
         _ = Settings::read(text);
         _ = LineRecord::read(text);
         _ = OpenTrial::read(text);
+    });
+}
+
+/// Under the name that fits, so that the content is looked at; and under one that does not.
+#[test]
+fn a_sealed_revision() {
+    check(any_text_or(revision().text().to_owned()), |text| {
+        if let Ok(revision) = Revision::read(Id::of(text), text) {
+            assert_eq!(revision.text(), text);
+        }
+        assert!(Revision::read(Id::of("another"), text).is_err());
+    });
+}
+
+/// What is taken of the line, a trial or the make-up can be written again, and says the same.
+#[test]
+fn what_is_typed_elsewhere() {
+    let trial = TrialContent::of("Straw".to_owned(), haulm::domain::example::example(), None);
+    let texts = prop_oneof![
+        any_text_or(OpenTrial { from: None, trial: trial.clone() }.text().unwrap()),
+        any_text_or(trial.file().unwrap()),
+        any_text_or(LineRecord::default().text().unwrap()),
+        any_text_or(mix::text(&MixDraft::default()).unwrap()),
+    ];
+    check(texts, |text| {
+        if let Ok(trial) = OpenTrial::read(text) {
+            assert_eq!(OpenTrial::read(&trial.text().unwrap()), Ok(trial));
+        }
+        if let Ok(trial) = TrialContent::read_file(text) {
+            assert_eq!(TrialContent::read_file(&trial.file().unwrap()), Ok(trial));
+        }
+        if let Ok(line) = LineRecord::read(text) {
+            assert_eq!(LineRecord::read(&line.text().unwrap()), Ok(line));
+        }
+        if let Ok(typed) = mix::read(text) {
+            assert_eq!(mix::read(&mix::text(&typed).unwrap()), Ok(typed));
+        }
+    });
+}
+
+/// A store with anything in it opens, and stands as it stood.
+#[test]
+fn a_store_with_anything_in_it() {
+    let places =
+        prop::sample::select(vec!["revision", "system", "trial", "check", "draft", "mix", "settings", "line", "bench"]);
+    let name = prop_oneof![Just(revision().id().to_string()), "[0-9a-f]{30,33}", ".{0,4}"];
+    let contents = |store: &MemoryStore| -> Vec<(String, Option<String>)> {
+        store.keys().unwrap().into_iter().map(|key| (key.clone(), store.read(&key).unwrap())).collect()
+    };
+    check((places, name, any_text_or(revision().text().to_owned())), |(place, name, text)| {
+        let store = MemoryStore::default();
+        for key in [format!("haulm/{place}/{name}"), format!("haulm/{place}")] {
+            store.write(&key, text).unwrap();
+        }
+        let before = contents(&store);
+        let mut shelf = Shelf::open(store.clone()).unwrap();
+        shelf.verify(usize::MAX);
+        assert!(shelf.unreadable().count() + shelf.recipes().len() + shelf.systems().len() <= 1);
+        drop((shelf.open_draft(), shelf.settings(), shelf.mix(), shelf.line(), shelf.log(), shelf.trials()));
+        shelf.refresh().unwrap();
+        shelf.fill_again().unwrap();
+        assert_eq!(contents(&store), before);
+    });
+}
+
+/// Units behind a number, in any spelling; and the symbols of files, which are exact.
+#[test]
+fn a_unit() {
+    let mut parts: Vec<&'static str> =
+        vec![" ", "  ", "per ", "/", "2", "3", "²", "³", ".", "%", "\u{200b}", "µ", "ſ", "K", "İ"];
+    for unit in Unit::ALL {
+        parts.push(unit.symbol());
+        parts.extend(unit.aliases());
+    }
+    let text = prop_oneof![
+        "\\PC{0,12}",
+        prop::collection::vec(prop::sample::select(parts), 0..5).prop_map(|parts| parts.concat()),
+        prop::sample::select(Unit::ALL).prop_map(|unit| unit.symbol().to_uppercase()),
+    ];
+    check((text, prop::sample::select(Kind::ALL)), |(text, kind)| {
+        if let Ok(reading) = number::read(&format!("1 {text}"), *kind, kind.units().next().unwrap()) {
+            assert_eq!(reading.unit.dimension(), kind.dimension());
+        }
+        assert!(Unit::from_symbol(text).is_none_or(|unit| unit.symbol() == text));
     });
 }
 

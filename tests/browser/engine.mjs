@@ -10,6 +10,7 @@
 //   downloads(folder) puts what the page saves from now on into this folder
 //   command(m, p)     a DevTools command and its answer (Chromium only: a journey that uses it is skipped elsewhere, in words)
 //   name, schemes     which engine it is, and the colour schemes it can show
+//   pictures          false where the driver cannot be trusted with a screenshot
 //   close()
 //
 // HAULM_ENGINE chooses for a whole run (chromium, firefox, webkit), a journey's option `engine` for that journey.

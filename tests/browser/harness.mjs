@@ -333,6 +333,7 @@ export class Page {
 
   /** A picture into target/screenshots; `full` takes the whole page, not only what is in view. */
   async screenshot(name, { full = false } = {}) {
+    if (this.engine.pictures === false) return;
     const data = full
       ? (await this.command("Page.captureScreenshot", { captureBeyondViewport: true })).data
       : await this.driver.takeScreenshot();
