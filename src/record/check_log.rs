@@ -10,6 +10,7 @@ use crate::domain::line::{Check, Deviation, RunFigure};
 use crate::quantity::Unit;
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
+use crate::quantity::number::plain;
 use serde::{Deserialize, Serialize};
 
 /// Followed by the id of a check.
@@ -75,7 +76,7 @@ impl LoggedFigure {
 }
 
 fn fraction(text: &str) -> Option<f64> {
-    text.parse().ok().filter(|percent: &f64| percent.is_finite()).map(|percent| Unit::Percent.to_base(percent))
+    plain(text).map(|percent| Unit::Percent.to_base(percent))
 }
 
 /// What a check says. Every key is always written.

@@ -19,6 +19,7 @@ use crate::domain::compare::spread::{Form, Size, Spread};
 use crate::domain::compare::study::{Asked, NoStudy, Study, Uncertain};
 use crate::domain::limit::Limit;
 use crate::domain::{Entry, Grade};
+use crate::quantity::number::plain;
 use crate::quantity::{Coherent, Kind, Unit, format};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
@@ -318,7 +319,7 @@ fn controls(state: State, sure: Memo<Option<Known>>) -> View {
     let page = &state.words.compare.page;
     let desk = state.compare;
     let grouped = |draws: &&str| -> Choice {
-        let number = draws.parse().unwrap_or(0.0);
+        let number = plain(draws).unwrap_or(0.0);
         ((*draws).to_owned(), format::significant(number, 1, format::DecimalMark::Point))
     };
     let numbers: Vec<Choice> = NUMBERS.iter().map(grouped).collect();
