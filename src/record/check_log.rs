@@ -7,6 +7,7 @@ use super::shelf::{SaveError, Shelf, Unread};
 use super::store::{Store, StoreError};
 use crate::domain::LiquidId;
 use crate::domain::line::{Check, Deviation, RunFigure};
+use crate::domain::order::sort;
 use crate::quantity::Unit;
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
@@ -165,8 +166,8 @@ impl<S: Store> Shelf<S> {
                 Err(why) => log.unreadable.push((key, why)),
             }
         }
-        log.checks.sort_by_key(|check| (check.content().at, check.id()));
-        log.unreadable.sort_by(|a, b| a.0.cmp(&b.0));
+        sort(&mut log.checks, |a, b| a.content().at.cmp(&b.content().at).then(a.id().cmp(&b.id())));
+        sort(&mut log.unreadable, |a, b| a.0.cmp(&b.0));
         Ok(log)
     }
 }

@@ -4,6 +4,7 @@ use super::id::{RecipeId, RevisionId};
 use super::revision::{Revision, RevisionContent, Standing};
 use super::sealed::Content;
 use super::shape::{self, fields};
+pub(super) use crate::domain::order::places as sorted;
 use crate::domain::{Entry, Substance};
 use crate::quantity::Unit;
 use std::cmp::Ordering;
@@ -246,14 +247,6 @@ pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: Order) -> Vec<Listed<
 /// The newest first, and the same way whatever order they came in.
 pub(super) fn newest_first(a: &Summary, b: &Summary) -> Ordering {
     b.saved_at.cmp(&a.saved_at).then(a.id.cmp(&b.id))
-}
-
-/// The numbers from 0 to `len` in an order. One sort for all lists: each instance of the standard
-/// library's weighs 4 kB.
-pub(super) fn sorted(len: usize, order: &dyn Fn(usize, usize) -> Ordering) -> Vec<usize> {
-    let mut places: Vec<usize> = (0..len).collect();
-    places.sort_unstable_by(|a, b| order(*a, *b));
-    places
 }
 
 /// Compares names without regard to capitals, runs of digits by their size.
