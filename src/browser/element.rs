@@ -15,6 +15,74 @@ use wasm_bindgen::prelude::{Closure, JsValue};
 use wasm_bindgen::{JsCast, UnwrapThrowExt};
 use web_sys::{Element, Event, KeyboardEvent, Node, Text};
 
+/// What is done again and again. A trait of our own, because the standard library's `dyn FnMut` and `dyn Fn`
+/// bring two functions more for every closure, which are never called and stay in the download.
+pub trait Act {
+    /// Does it.
+    fn act(&mut self);
+}
+
+impl<F: FnMut()> Act for F {
+    fn act(&mut self) {
+        self();
+    }
+}
+
+/// What is done at an event; see [`Act`].
+trait Hear {
+    fn hear(&mut self, event: Event);
+}
+
+impl<F: FnMut(Event)> Hear for F {
+    fn hear(&mut self, event: Event) {
+        self(event);
+    }
+}
+
+/// What makes a piece of the page; see [`Act`].
+trait Make {
+    fn make(&self) -> View;
+}
+
+impl<V: Part, F: Fn() -> V> Make for F {
+    fn make(&self) -> View {
+        self().view()
+    }
+}
+
+/// What makes the text of an attribute; see [`Act`].
+trait Tell {
+    fn tell(&self) -> Option<Cow<'static, str>>;
+}
+
+impl<V: Value, F: Fn() -> V> Tell for F {
+    fn tell(&self) -> Option<Cow<'static, str>> {
+        self().text()
+    }
+}
+
+/// What says yes or no; see [`Act`].
+trait Ask {
+    fn ask(&self) -> bool;
+}
+
+impl<F: Fn() -> bool> Ask for F {
+    fn ask(&self) -> bool {
+        self()
+    }
+}
+
+/// What makes the value of a property; see [`Act`].
+trait Hold {
+    fn hold(&self) -> JsValue;
+}
+
+impl<V: Into<JsValue>, F: Fn() -> V> Hold for F {
+    fn hold(&self) -> JsValue {
+        self().into()
+    }
+}
+
 /// An element that is being built.
 pub struct El(Element);
 
@@ -128,19 +196,27 @@ impl El {
     /// What to do at an event.
     #[must_use]
     pub fn on(self, event: &'static str, act: impl FnMut(Event) + 'static) -> Self {
-        self.listen(event, Box::new(act))
+        self.hear(event, Box::new(act))
     }
 
     /// What to do at a key.
     #[must_use]
     pub fn on_key(self, mut act: impl FnMut(KeyboardEvent) + 'static) -> Self {
-        self.listen("keydown", Box::new(move |event| act(event.unchecked_into())))
+        self.hear("keydown", Box::new(move |event: Event| act(event.unchecked_into())))
     }
 
     /// What to do at a click.
     #[must_use]
-    pub fn on_click(self, mut act: impl FnMut() + 'static) -> Self {
-        self.listen("click", Box::new(move |_| act()))
+    pub fn on_click(self, act: impl FnMut() + 'static) -> Self {
+        self.click(Box::new(act))
+    }
+
+    fn click(self, mut act: Box<dyn Act>) -> Self {
+        self.listen("click", Box::new(move |_| act.act()))
+    }
+
+    fn hear(self, event: &'static str, mut act: Box<dyn Hear>) -> Self {
+        self.listen(event, Box::new(move |event| act.hear(event)))
     }
 
     fn listen(self, event: &'static str, act: Box<dyn FnMut(Event)>) -> Self {
@@ -182,8 +258,8 @@ fn mark() -> Node {
 
 /// Runs `act` now, and again whenever a signal it has read changes, as long as the part of the page
 /// lasts that asks for it.
-pub fn follow(mut act: Box<dyn FnMut()>) {
-    let effect = RenderEffect::new(move |_: Option<()>| act());
+pub fn follow(mut act: Box<dyn Act>) {
+    let effect = RenderEffect::new(move |_: Option<()>| act.act());
     on_cleanup(move || drop(effect));
 }
 
@@ -237,12 +313,12 @@ enum Place {
 }
 
 /// A part that follows signals.
-fn following(make: Box<dyn Fn() -> View>) -> View {
+fn following(make: Box<dyn Make>) -> View {
     let fragment: Node = document().create_document_fragment().into();
     let parent = fragment.clone();
     let mut place = None;
     follow(Box::new(move || {
-        let view = make();
+        let view = make.make();
         place = Some(match (place.take(), view) {
             (None, View::Nothing) => Place::Text(first_text(&parent, "")),
             (None, View::Text(text)) => Place::Text(first_text(&parent, &text)),
@@ -417,7 +493,7 @@ impl<P: Part> Part for Vec<P> {
 
 impl<V: Part, F: Fn() -> V + 'static> Part for F {
     fn view(self) -> View {
-        following(Box::new(move || self().view()))
+        following(Box::new(self))
     }
 }
 
@@ -474,14 +550,14 @@ plain_attribute!(&'static str, String, bool, Option<&'static str>, Option<String
 
 impl<V: Value, F: Fn() -> V + 'static> Attribute for F {
     fn put(self, element: &Element, name: &'static str) {
-        follow_attribute(element.clone(), name, Box::new(move || self().text()));
+        follow_attribute(element.clone(), name, Box::new(self));
     }
 }
 
-fn follow_attribute(element: Element, name: &'static str, value: Box<dyn Fn() -> Option<Cow<'static, str>>>) {
+fn follow_attribute(element: Element, name: &'static str, value: Box<dyn Tell>) {
     let mut last = None;
     follow(Box::new(move || {
-        let now = value();
+        let now = value.tell();
         if last != now {
             attribute(&element, name, now.as_deref());
             last = now;
@@ -507,9 +583,12 @@ impl Flag for bool {
 
 impl<F: Fn() -> bool + 'static> Flag for F {
     fn toggle(self, element: &Element, class: &'static str) {
-        let element = element.clone();
-        follow(Box::new(move || toggle(&element, class, self())));
+        follow_flag(element.clone(), class, Box::new(self));
     }
+}
+
+fn follow_flag(element: Element, class: &'static str, on: Box<dyn Ask>) {
+    follow(Box::new(move || toggle(&element, class, on.ask())));
 }
 
 fn property(element: &Element, name: &str, value: &JsValue) {
@@ -522,7 +601,10 @@ fn property(element: &Element, name: &str, value: &JsValue) {
 
 impl<V: Into<JsValue>, F: Fn() -> V + 'static> Property for F {
     fn put_property(self, element: &Element, name: &'static str) {
-        let element = element.clone();
-        follow(Box::new(move || property(&element, name, &self().into())));
+        follow_property(element.clone(), name, Box::new(self));
     }
+}
+
+fn follow_property(element: Element, name: &'static str, value: Box<dyn Hold>) {
+    follow(Box::new(move || property(&element, name, &value.hold())));
 }
