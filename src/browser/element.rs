@@ -7,81 +7,18 @@
 //! A part is built once. A closure among an element's parts or attributes is run again whenever a
 //! signal it has read changes, and only what it gave is put anew.
 
-use leptos::prelude::{Owner, RenderEffect, document, on_cleanup, untrack};
+mod closure;
+
+pub use closure::Act;
+
+use crate::browser::graph::{Executor, Owner, RenderEffect, document, on_cleanup, untrack};
+use closure::{Ask, Hear, Hold, Make, Tell};
 use std::borrow::Cow;
 use std::cell::RefCell;
 use std::rc::Rc;
 use wasm_bindgen::prelude::{Closure, JsValue};
 use wasm_bindgen::{JsCast, UnwrapThrowExt};
 use web_sys::{Element, Event, KeyboardEvent, Node, Text};
-
-/// What is done again and again. A trait of our own, because the standard library's `dyn FnMut` and `dyn Fn`
-/// bring two functions more for every closure, which are never called and stay in the download.
-pub trait Act {
-    /// Does it.
-    fn act(&mut self);
-}
-
-impl<F: FnMut()> Act for F {
-    fn act(&mut self) {
-        self();
-    }
-}
-
-/// What is done at an event; see [`Act`].
-trait Hear {
-    fn hear(&mut self, event: Event);
-}
-
-impl<F: FnMut(Event)> Hear for F {
-    fn hear(&mut self, event: Event) {
-        self(event);
-    }
-}
-
-/// What makes a piece of the page; see [`Act`].
-trait Make {
-    fn make(&self) -> View;
-}
-
-impl<V: Part, F: Fn() -> V> Make for F {
-    fn make(&self) -> View {
-        self().view()
-    }
-}
-
-/// What makes the text of an attribute; see [`Act`].
-trait Tell {
-    fn tell(&self) -> Option<Cow<'static, str>>;
-}
-
-impl<V: Value, F: Fn() -> V> Tell for F {
-    fn tell(&self) -> Option<Cow<'static, str>> {
-        self().text()
-    }
-}
-
-/// What says yes or no; see [`Act`].
-trait Ask {
-    fn ask(&self) -> bool;
-}
-
-impl<F: Fn() -> bool> Ask for F {
-    fn ask(&self) -> bool {
-        self()
-    }
-}
-
-/// What makes the value of a property; see [`Act`].
-trait Hold {
-    fn hold(&self) -> JsValue;
-}
-
-impl<V: Into<JsValue>, F: Fn() -> V> Hold for F {
-    fn hold(&self) -> JsValue {
-        self().into()
-    }
-}
 
 /// An element that is being built.
 pub struct El(Element);
@@ -137,11 +74,15 @@ pub fn svg(tag: &'static str) -> El {
 
 /// Puts the app into the page's body.
 pub fn mount(app: impl FnOnce() -> View + 'static) {
-    leptos::mount::mount_to_body(move || {
+    _ = Executor::init_wasm_bindgen();
+    let owner = Owner::new();
+    owner.with(|| {
         if let Some(body) = document().body() {
             app().append_to(&body);
         }
     });
+    // It lasts as long as the page.
+    std::mem::forget(owner);
 }
 
 impl El {

@@ -5,9 +5,9 @@
 //! each.
 
 use crate::browser::element::Act;
-use leptos::leptos_dom::helpers::TimeoutHandle;
-use leptos::prelude as graph;
-use leptos::prelude::{Get as _, GetUntracked as _, Notify as _, Set as _, Track as _, UpdateUntracked as _};
+use crate::browser::graph;
+use crate::browser::graph::TimeoutHandle;
+use crate::browser::graph::{Get as _, GetUntracked as _, Notify as _, Set as _, Track as _, UpdateUntracked as _};
 use std::any::Any;
 use std::marker::PhantomData;
 use std::sync::Arc;

@@ -8,6 +8,7 @@ use super::solve::{output_choices, output_of};
 use super::sweep::first;
 use super::systems::Compared;
 use crate::browser::element::{Part, View, button, each, el, many};
+use crate::browser::graph::*;
 use crate::domain::check::read_entry;
 use crate::domain::compare::Output;
 use crate::domain::compare::agreement::compare;
@@ -31,7 +32,6 @@ use crate::ui::signal::{Memo, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::compare::Width;
 use crate::ui::text::{FieldWords, Message, plus_minus, trimmed_to, unit_shown};
-use leptos::prelude::*;
 
 const OUTPUT: &str = "sure.output";
 const FIRST_OUTPUT: &str = "mat_wet";
