@@ -1,7 +1,7 @@
 //! Reading what was typed.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
-use haulm::quantity::number::{ReadError, Reading, read};
+use haulm::quantity::number::{ReadError, Reading, plain, read};
 use haulm::quantity::{Kind, Unit};
 use proptest::prelude::*;
 
@@ -256,6 +256,15 @@ fn nearly_a_number() -> impl Strategy<Value = String> {
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(4_096))]
+
+    /// As the standard library reads it, to the last bit, and nothing that it does not.
+    #[test]
+    fn a_plain_number(value: f64, digits in 0..20_usize, text in r"[-+]?[0-9]{0,24}\.?[0-9]{0,24}([eE][-+]?[0-9]{0,3})?|.{0,6}|inf|NaN") {
+        for text in [format!("{value}"), format!("{value:e}"), format!("{value:.digits$}"), text] {
+            let expected = text.parse::<f64>().ok().filter(|value| value.is_finite());
+            prop_assert_eq!(plain(&text).map(f64::to_bits), expected.map(f64::to_bits), "{}", text);
+        }
+    }
 
     #[test]
     fn no_text_panics_or_reads_as_no_number(

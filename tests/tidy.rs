@@ -122,14 +122,14 @@ fn arrows(file: &File) -> Vec<String> {
         .collect()
 }
 
-/// The browser is touched in `browser` only; `ui` speaks to it through leptos.
+/// The browser is touched in `browser` only; `ui` speaks to it through that.
 fn browser_crates(file: &File) -> Vec<String> {
     let part = file.part();
     file.lines(|line| {
         let banned: &[&str] = match part {
             Some("browser") => &[],
-            Some("ui") => &["web_sys", "js_sys", "gloo_storage"],
-            _ => &["web_sys", "js_sys", "gloo_storage", "wasm_bindgen", "leptos"],
+            Some("ui") => &["web_sys", "js_sys", "gloo_storage", "leptos_dom", "reactive_graph"],
+            _ => &["web_sys", "js_sys", "gloo_storage", "wasm_bindgen", "leptos_dom", "reactive_graph"],
         };
         let word = banned.iter().find(|word| says(line, word))?;
         file.path.starts_with("src/").then(|| format!("{word} outside its part"))
@@ -283,9 +283,9 @@ fn the_rules_catch_what_they_are_for() {
         (arrows, "src/ui/page/line.rs", "use crate::{browser, domain, quantity, record};", 0),
         (arrows, "src/main.rs", "haulm::ui::mount();", 0),
         (browser_crates, "src/domain/mat.rs", "use web_sys::Window;", 1),
-        (browser_crates, "src/domain/mat.rs", "use leptos::prelude::*;", 1),
-        (browser_crates, "src/ui/app.rs", "use leptos::web_sys::Window;", 1),
-        (browser_crates, "src/ui/app.rs", "use leptos::{ev, html, prelude::*};", 0),
+        (browser_crates, "src/domain/mat.rs", "use reactive_graph::prelude::*;", 1),
+        (browser_crates, "src/ui/app.rs", "use leptos_dom::web_sys::Window;", 1),
+        (browser_crates, "src/ui/app.rs", "use crate::browser::graph::*;", 0),
         (browser_crates, "src/browser/store.rs", "use gloo_storage::LocalStorage;", 0),
         (addresses, "src/domain/mat.rs", &address, 1),
         (addresses, "src/ui/part/icon.rs", "xmlns=\"http://www.w3.org/2000/svg\"", 0),

@@ -7,7 +7,12 @@
 //! A part is built once. A closure among an element's parts or attributes is run again whenever a
 //! signal it has read changes, and only what it gave is put anew.
 
-use leptos::prelude::{Owner, RenderEffect, document, on_cleanup, untrack};
+mod closure;
+
+pub use closure::Act;
+
+use crate::browser::graph::{Executor, Owner, RenderEffect, document, on_cleanup, untrack};
+use closure::{Ask, Hear, Hold, Make, Tell};
 use std::borrow::Cow;
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -69,11 +74,15 @@ pub fn svg(tag: &'static str) -> El {
 
 /// Puts the app into the page's body.
 pub fn mount(app: impl FnOnce() -> View + 'static) {
-    leptos::mount::mount_to_body(move || {
+    _ = Executor::init_wasm_bindgen();
+    let owner = Owner::new();
+    owner.with(|| {
         if let Some(body) = document().body() {
             app().append_to(&body);
         }
     });
+    // It lasts as long as the page.
+    std::mem::forget(owner);
 }
 
 impl El {
@@ -128,19 +137,27 @@ impl El {
     /// What to do at an event.
     #[must_use]
     pub fn on(self, event: &'static str, act: impl FnMut(Event) + 'static) -> Self {
-        self.listen(event, Box::new(act))
+        self.hear(event, Box::new(act))
     }
 
     /// What to do at a key.
     #[must_use]
     pub fn on_key(self, mut act: impl FnMut(KeyboardEvent) + 'static) -> Self {
-        self.listen("keydown", Box::new(move |event| act(event.unchecked_into())))
+        self.hear("keydown", Box::new(move |event: Event| act(event.unchecked_into())))
     }
 
     /// What to do at a click.
     #[must_use]
-    pub fn on_click(self, mut act: impl FnMut() + 'static) -> Self {
-        self.listen("click", Box::new(move |_| act()))
+    pub fn on_click(self, act: impl FnMut() + 'static) -> Self {
+        self.click(Box::new(act))
+    }
+
+    fn click(self, mut act: Box<dyn Act>) -> Self {
+        self.listen("click", Box::new(move |_| act.act()))
+    }
+
+    fn hear(self, event: &'static str, mut act: Box<dyn Hear>) -> Self {
+        self.listen(event, Box::new(move |event| act.hear(event)))
     }
 
     fn listen(self, event: &'static str, act: Box<dyn FnMut(Event)>) -> Self {
@@ -182,8 +199,8 @@ fn mark() -> Node {
 
 /// Runs `act` now, and again whenever a signal it has read changes, as long as the part of the page
 /// lasts that asks for it.
-pub fn follow(mut act: Box<dyn FnMut()>) {
-    let effect = RenderEffect::new(move |_: Option<()>| act());
+pub fn follow(mut act: Box<dyn Act>) {
+    let effect = RenderEffect::new(move |_: Option<()>| act.act());
     on_cleanup(move || drop(effect));
 }
 
@@ -237,12 +254,12 @@ enum Place {
 }
 
 /// A part that follows signals.
-fn following(make: Box<dyn Fn() -> View>) -> View {
+fn following(make: Box<dyn Make>) -> View {
     let fragment: Node = document().create_document_fragment().into();
     let parent = fragment.clone();
     let mut place = None;
     follow(Box::new(move || {
-        let view = make();
+        let view = make.make();
         place = Some(match (place.take(), view) {
             (None, View::Nothing) => Place::Text(first_text(&parent, "")),
             (None, View::Text(text)) => Place::Text(first_text(&parent, &text)),
@@ -417,7 +434,7 @@ impl<P: Part> Part for Vec<P> {
 
 impl<V: Part, F: Fn() -> V + 'static> Part for F {
     fn view(self) -> View {
-        following(Box::new(move || self().view()))
+        following(Box::new(self))
     }
 }
 
@@ -474,14 +491,14 @@ plain_attribute!(&'static str, String, bool, Option<&'static str>, Option<String
 
 impl<V: Value, F: Fn() -> V + 'static> Attribute for F {
     fn put(self, element: &Element, name: &'static str) {
-        follow_attribute(element.clone(), name, Box::new(move || self().text()));
+        follow_attribute(element.clone(), name, Box::new(self));
     }
 }
 
-fn follow_attribute(element: Element, name: &'static str, value: Box<dyn Fn() -> Option<Cow<'static, str>>>) {
+fn follow_attribute(element: Element, name: &'static str, value: Box<dyn Tell>) {
     let mut last = None;
     follow(Box::new(move || {
-        let now = value();
+        let now = value.tell();
         if last != now {
             attribute(&element, name, now.as_deref());
             last = now;
@@ -507,9 +524,12 @@ impl Flag for bool {
 
 impl<F: Fn() -> bool + 'static> Flag for F {
     fn toggle(self, element: &Element, class: &'static str) {
-        let element = element.clone();
-        follow(Box::new(move || toggle(&element, class, self())));
+        follow_flag(element.clone(), class, Box::new(self));
     }
+}
+
+fn follow_flag(element: Element, class: &'static str, on: Box<dyn Ask>) {
+    follow(Box::new(move || toggle(&element, class, on.ask())));
 }
 
 fn property(element: &Element, name: &str, value: &JsValue) {
@@ -522,7 +542,10 @@ fn property(element: &Element, name: &str, value: &JsValue) {
 
 impl<V: Into<JsValue>, F: Fn() -> V + 'static> Property for F {
     fn put_property(self, element: &Element, name: &'static str) {
-        let element = element.clone();
-        follow(Box::new(move || property(&element, name, &self().into())));
+        follow_property(element.clone(), name, Box::new(self));
     }
+}
+
+fn follow_property(element: Element, name: &'static str, value: Box<dyn Hold>) {
+    follow(Box::new(move || property(&element, name, &value.hold())));
 }

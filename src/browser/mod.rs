@@ -9,6 +9,8 @@ pub mod element;
 pub mod event;
 /// Files given out and taken in.
 pub mod file;
+/// Signals and the browser's clockwork.
+pub mod graph;
 /// The part of the address behind `#`.
 pub mod hash;
 /// Recipes in links.

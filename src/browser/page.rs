@@ -1,7 +1,6 @@
 //! Where the focus is, what is in view, and what the device answers to a media query.
 
-use leptos::ev;
-use leptos::prelude::{document, window};
+use crate::browser::graph::{document, window};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::{Element, HtmlElement, HtmlInputElement, Node};
@@ -105,14 +104,14 @@ pub fn show(selector: &str) {
 
 /// Whether a key goes into a box that takes text, so that it is no shortcut.
 #[must_use]
-pub fn in_text(event: &ev::KeyboardEvent) -> bool {
+pub fn in_text(event: &crate::browser::graph::KeyboardEvent) -> bool {
     let Some(element) = event.target().and_then(|target| target.dyn_into::<Element>().ok()) else { return false };
     matches!(element.tag_name().as_str(), "INPUT" | "TEXTAREA")
 }
 
 /// Whether the element that the focus goes to lies inside the one that hears of it.
 #[must_use]
-pub fn stays_inside(event: &ev::FocusEvent) -> bool {
+pub fn stays_inside(event: &crate::browser::graph::FocusEvent) -> bool {
     let inside = || {
         let around = event.current_target()?.dyn_into::<Node>().ok()?;
         let to = event.related_target()?.dyn_into::<Node>().ok()?;

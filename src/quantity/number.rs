@@ -20,6 +20,13 @@ pub fn finite(value: f64) -> Option<f64> {
     value.is_finite().then_some(value)
 }
 
+/// A finite number as programs write it: "-12.5", "1e-3". Not the standard library's `parse`, which takes
+/// ten kilobytes of table into the download.
+#[must_use]
+pub fn plain(text: &str) -> Option<f64> {
+    f64::from_lexical(text.as_bytes()).ok().and_then(finite)
+}
+
 /// Why a text is not a number of its kind.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum ReadError {

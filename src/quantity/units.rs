@@ -3,8 +3,6 @@
 use super::format::DecimalMark;
 use super::kind::System;
 use super::{Dimension, Kind, Unit};
-use serde::{Deserialize, Deserializer, Serialize, Serializer};
-use std::collections::BTreeMap;
 
 /// The units chosen: a system, and for single kinds another unit than the system's usual one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -40,6 +38,11 @@ impl Units {
         }
     }
 
+    /// The kinds that have a unit chosen for themselves, and that unit.
+    pub fn chosen(&self) -> impl Iterator<Item = (Kind, Unit)> {
+        Kind::ALL.iter().zip(self.own).filter_map(|(kind, unit)| Some((*kind, unit?)))
+    }
+
     /// Goes over to `system`, all kinds at once: choices made in the other system are dropped.
     /// Those for kinds that both systems show alike stay, as the basis of a moisture.
     pub fn set_system(&mut self, system: System) {
@@ -52,56 +55,6 @@ impl Units {
                 *own = None;
             }
         }
-    }
-}
-
-/// How [`Units`] are stored: words, so that a file from another version still says most of it.
-#[derive(Serialize, Deserialize)]
-struct Stored {
-    #[serde(default)]
-    system: String,
-    #[serde(default)]
-    mark: String,
-    #[serde(default)]
-    units: BTreeMap<String, String>,
-}
-
-impl Serialize for Units {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let chosen = Kind::ALL.iter().zip(self.own);
-        Stored {
-            system: match self.system {
-                System::Metric => "metric",
-                System::Us => "us",
-            }
-            .to_owned(),
-            mark: match self.mark {
-                DecimalMark::Point => "point",
-                DecimalMark::Comma => "comma",
-            }
-            .to_owned(),
-            units: chosen.filter_map(|(kind, unit)| Some((kind.key().to_owned(), unit?.symbol().to_owned()))).collect(),
-        }
-        .serialize(serializer)
-    }
-}
-
-impl<'de> Deserialize<'de> for Units {
-    /// Words that are not known here fall back to the default, one by one.
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let stored = Stored::deserialize(deserializer)?;
-        let mut units = Self {
-            system: if stored.system == "us" { System::Us } else { System::Metric },
-            mark: if stored.mark == "comma" { DecimalMark::Comma } else { DecimalMark::Point },
-            ..Self::default()
-        };
-        for (key, symbol) in stored.units {
-            let kind = Kind::ALL.iter().copied().find(|kind| kind.key() == key);
-            if let (Some(kind), Some(unit)) = (kind, Unit::from_symbol(&symbol)) {
-                units.choose(kind, unit);
-            }
-        }
-        Ok(units)
     }
 }
 

@@ -4,6 +4,7 @@ use super::id::{Id, RecipeId, RevisionId, TrialId};
 use super::refusal::{self, Refusal};
 use super::revision::{Stamp, Standing};
 use super::sealed::{Content, Extra, Sealed, own_keys};
+use super::shape::{self, fields};
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::{Store, StoreError};
 use crate::domain::Draft;
@@ -11,7 +12,9 @@ use crate::domain::bench::effects::ModelWay;
 use crate::domain::bench::target::RequirementDraft;
 use crate::domain::bench::weighing::BatchDraft;
 use crate::domain::bench::{BoardDraft, SeriesDraft, SheetDraft};
+use crate::domain::order::sort;
 use serde::{Deserialize, Serialize};
+use serde_json::Value;
 use std::collections::BTreeSet;
 
 /// Followed by the id of a trial.
@@ -94,6 +97,13 @@ pub struct TrialContent {
     pub model: ModelWay,
 }
 
+fields!(Weighed { May run, Must batch, Must lines });
+fields!(TrialContent {
+    May replaces, Must saved_at, May author, Must name, May note, May standing, May recipe, May revision,
+    May recipe_name, Must draft, Must sheet, May weighed, May series, May boards, May requirements, May model
+});
+fields!(OpenTrial { May from, Must trial });
+
 impl Content for TrialContent {
     const KIND: &'static str = KIND;
     const VERSION: u32 = VERSION;
@@ -161,10 +171,8 @@ impl TrialContent {
     pub fn file(&self) -> Result<String, serde_json::Error> {
         let mut fields = Extra::new();
         fields.insert("app".to_owned(), env!("CARGO_PKG_VERSION").into());
-        own_keys(&mut fields, KIND, VERSION, serde_json::to_value(self)?);
-        let mut text = serde_json::to_string_pretty(&fields)?;
-        text.push('\n');
-        Ok(text)
+        own_keys(&mut fields, KIND, VERSION, shape::value(self));
+        Ok(format!("{:#}\n", Value::from(fields)))
     }
 
     /// Reads the text of a file, or of a stored trial.
@@ -211,8 +219,8 @@ impl OpenTrial {
     /// When it has no JSON form. None lacks one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
         let mut fields = Extra::new();
-        own_keys(&mut fields, OPEN_KIND, VERSION, serde_json::to_value(self)?);
-        Ok(serde_json::Value::from(fields).to_string())
+        own_keys(&mut fields, OPEN_KIND, VERSION, shape::value(self));
+        Ok(Value::from(fields).to_string())
     }
 
     /// Reads a stored text.
@@ -220,7 +228,7 @@ impl OpenTrial {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, OPEN_KIND, VERSION, |_, text| serde_json::from_str(text))
+        refusal::read(text, LARGEST, OPEN_KIND, VERSION, |_, text| shape::read(text))
     }
 }
 
@@ -286,10 +294,11 @@ impl<S: Store> Shelf<S> {
                 Err(why) => unreadable.push((key, why)),
             }
         }
-        let replaced: BTreeSet<TrialId> = trials.iter().filter_map(|trial: &Trial| trial.content().replaces).collect();
-        trials.retain(|trial| !replaced.contains(&trial.trial()));
-        trials.sort_by_key(|trial| (std::cmp::Reverse(trial.content().saved_at), trial.id()));
-        unreadable.sort_by(|a, b| a.0.cmp(&b.0));
+        let replaced: BTreeSet<Id> =
+            trials.iter().filter_map(|trial: &Trial| Some(trial.content().replaces?.0)).collect();
+        trials.retain(|trial| !replaced.contains(&trial.id()));
+        sort(&mut trials, |a, b| b.content().saved_at.cmp(&a.content().saved_at).then(a.id().cmp(&b.id())));
+        sort(&mut unreadable, |a, b| a.0.cmp(&b.0));
         Ok(Trials { trials, unreadable })
     }
 

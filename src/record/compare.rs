@@ -1,10 +1,10 @@
 //! What is chosen and typed where systems are compared, kept from visit to visit.
 
 use super::refusal::{self, Refusal};
+use super::shape::{self, fields};
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::Store;
 use crate::domain::compare::draft::CompareDraft;
-use serde::{Deserialize, Serialize};
 
 /// The key in the store.
 pub const COMPARE: &str = "haulm/compare";
@@ -16,20 +16,22 @@ const KIND: &str = "compare";
 const LARGEST: usize = 400_000;
 
 /// [`CompareDraft`] as it is stored.
-#[derive(Serialize, Deserialize)]
+#[derive(Clone)]
 struct Stored {
     haulm: String,
     version: u32,
-    #[serde(default)]
     compare: CompareDraft,
 }
+
+fields!(Stored { Must haulm, Must version, May compare });
 
 /// The text in the store.
 ///
 /// # Errors
 /// When it has no JSON form. None lacks one.
 pub fn text(compare: &CompareDraft) -> Result<String, serde_json::Error> {
-    serde_json::to_string(&Stored { haulm: KIND.to_owned(), version: VERSION, compare: compare.clone() })
+    let stored = Stored { haulm: KIND.to_owned(), version: VERSION, compare: compare.clone() };
+    Ok(shape::value(&stored).to_string())
 }
 
 /// Reads a stored text.
@@ -37,8 +39,7 @@ pub fn text(compare: &CompareDraft) -> Result<String, serde_json::Error> {
 /// # Errors
 /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
 pub fn read(text: &str) -> Result<CompareDraft, Refusal> {
-    refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))
-        .map(|stored: Stored| stored.compare)
+    refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text)).map(|stored: Stored| stored.compare)
 }
 
 impl<S: Store> Shelf<S> {

@@ -3,6 +3,7 @@
 //! Numbers have a decimal point whatever the app shows; times are UTC (RFC 3339); each row names its unit.
 
 use super::check_log::{CheckRecord, LoggedFigure};
+use crate::quantity::number::plain;
 use std::fmt::Write as _;
 
 /// The names of the columns.
@@ -60,7 +61,7 @@ pub(super) fn text(text: &str) -> String {
 
 /// A number that we wrote; anything else that a record holds there is text.
 pub(super) fn number(written: &str) -> String {
-    if written.parse::<f64>().is_ok_and(f64::is_finite) { written.to_owned() } else { text(written) }
+    if plain(written).is_some() { written.to_owned() } else { text(written) }
 }
 
 /// Milliseconds since 1970-01-01 00:00 UTC as RFC 3339: "2026-03-02T06:00:00Z". The milliseconds are cut.

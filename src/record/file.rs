@@ -4,6 +4,7 @@ use super::id::RevisionId;
 use super::refusal::{self, Refusal};
 use super::revision::{Revision, Stamp, Title};
 use super::sealed::{Extra, own_keys};
+use super::shape::{self, choice, fields};
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
@@ -56,6 +57,9 @@ pub struct RecipeFile {
     pub extra: Extra,
 }
 
+choice!(plain Kind { Recipe = "recipe" });
+fields!(RecipeFile { Must haulm, Must version, May app, May name, May note, May tags, May revision, Must draft; extra });
+
 impl RecipeFile {
     /// The file of what is on the page.
     #[must_use]
@@ -87,7 +91,7 @@ impl RecipeFile {
     /// When it has no JSON form. None lacks one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
         let mut fields = self.extra.clone();
-        own_keys(&mut fields, KIND, VERSION, serde_json::to_value(self)?);
+        own_keys(&mut fields, KIND, VERSION, shape::value(self));
         let mut text = String::from("{");
         let known: Vec<_> = KEYS.iter().filter_map(|key| fields.remove_entry(*key)).collect();
         for (key, value) in known.into_iter().chain(fields) {
@@ -107,7 +111,7 @@ impl RecipeFile {
     pub fn read(text: &str) -> Result<Self, Refusal> {
         // A later format gives each older version an arm of its own here, which reads the type of
         // that time and turns it into this one.
-        let mut file: Self = refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))?;
+        let mut file: Self = refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text))?;
         file.extra = refusal::fields(text);
         file.extra.retain(|key, _| !KEYS.contains(&key.as_str()));
         Ok(file)

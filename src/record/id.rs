@@ -7,7 +7,7 @@ use std::fmt;
 /// The first 128 bits of the SHA-256 (FIPS 180-4) of a record's text, shown as 32 lower-case
 /// hexadecimal digits. 128 bits are far past any chance meeting: with 10⁹ records the chance of two
 /// alike is below 10⁻²⁰.
-#[derive(Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[derive(Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default)]
 pub struct Id([u8; 16]);
 
 impl Id {

@@ -2,6 +2,7 @@
 
 use super::refusal::{self, Refusal};
 use super::sealed::{Extra, own_keys};
+use super::shape::{self, fields};
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::Store;
 use crate::domain::Draft;
@@ -54,6 +55,10 @@ pub struct LineRecord {
     pub extra: Extra,
 }
 
+fields!(End { Must name, Must draft });
+fields!(Planned { Must from, Must to, May started });
+fields!(default LineRecord { May book, May planned, Spare example; extra });
+
 impl LineRecord {
     /// Its text in the store, and as a file.
     ///
@@ -61,7 +66,7 @@ impl LineRecord {
     /// When it has no JSON form. None lacks one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
         let mut fields = self.extra.clone();
-        own_keys(&mut fields, KIND, VERSION, serde_json::to_value(self)?);
+        own_keys(&mut fields, KIND, VERSION, shape::value(self));
         Ok(serde_json::Value::from(fields).to_string())
     }
 
@@ -70,7 +75,7 @@ impl LineRecord {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        let mut record: Self = refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))?;
+        let mut record: Self = refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text))?;
         record.extra = refusal::fields(text);
         record.extra.retain(|key, _| !matches!(key.as_str(), "haulm" | "version" | "book" | "planned" | "example"));
         Ok(record)

@@ -3,6 +3,7 @@
 
 use super::file::{RecipeFile, VERSION};
 use super::sealed::{Extra, own_keys};
+use super::shape;
 use crate::domain::Draft;
 use serde_json::Value;
 
@@ -18,8 +19,8 @@ impl RecipeFile {
     /// When it has no JSON form. None lacks one.
     pub fn slim(&self) -> Result<String, serde_json::Error> {
         let mut fields = Extra::new();
-        own_keys(&mut fields, "recipe", VERSION, serde_json::to_value(self)?);
-        let blank = serde_json::to_value(Draft::default())?;
+        own_keys(&mut fields, "recipe", VERSION, shape::value(self));
+        let blank = shape::value(&Draft::default());
         if let (Some(Value::Object(plain)), Some(blank)) =
             (fields.get_mut("draft").and_then(|draft| draft.get_mut("plain")), blank.get("plain"))
         {

@@ -1,8 +1,8 @@
 //! What is typed where solutions and glues are made up, kept from visit to visit.
 
 use super::refusal::{self, Refusal};
+use super::shape::{self, fields};
 use crate::domain::mix::MixDraft;
-use serde::{Deserialize, Serialize};
 
 /// The format version.
 const VERSION: u32 = 1;
@@ -12,20 +12,22 @@ const KIND: &str = "mix";
 const LARGEST: usize = 100_000;
 
 /// [`MixDraft`] as it is stored.
-#[derive(Serialize, Deserialize)]
+#[derive(Clone)]
 struct Stored {
     haulm: String,
     version: u32,
-    #[serde(default)]
     mix: MixDraft,
 }
+
+fields!(Stored { Must haulm, Must version, May mix });
 
 /// The text in the store.
 ///
 /// # Errors
 /// When it has no JSON form. None lacks one.
 pub fn text(mix: &MixDraft) -> Result<String, serde_json::Error> {
-    serde_json::to_string(&Stored { haulm: KIND.to_owned(), version: VERSION, mix: mix.clone() })
+    let stored = Stored { haulm: KIND.to_owned(), version: VERSION, mix: mix.clone() };
+    Ok(shape::value(&stored).to_string())
 }
 
 /// Reads a stored text.
@@ -33,5 +35,5 @@ pub fn text(mix: &MixDraft) -> Result<String, serde_json::Error> {
 /// # Errors
 /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
 pub fn read(text: &str) -> Result<MixDraft, Refusal> {
-    refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text)).map(|stored: Stored| stored.mix)
+    refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text)).map(|stored: Stored| stored.mix)
 }

@@ -4,6 +4,7 @@ use super::id::RevisionId;
 use super::refusal::{self, Refusal};
 use super::revision::Title;
 use super::sealed::{Extra, own_keys};
+use super::shape::{self, fields};
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
@@ -30,6 +31,8 @@ pub struct OpenDraft {
     pub example: bool,
 }
 
+fields!(OpenDraft { May from, Must title, Must draft, May example });
+
 impl OpenDraft {
     /// Its text in the store.
     ///
@@ -37,7 +40,7 @@ impl OpenDraft {
     /// When it has no JSON form. None lacks one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
         let mut fields = Extra::new();
-        own_keys(&mut fields, KIND, VERSION, serde_json::to_value(self)?);
+        own_keys(&mut fields, KIND, VERSION, shape::value(self));
         Ok(Value::from(fields).to_string())
     }
 
@@ -46,6 +49,6 @@ impl OpenDraft {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))
+        refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text))
     }
 }

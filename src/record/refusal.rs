@@ -1,6 +1,7 @@
 //! Why a text is not taken, and where in it the trouble is. The words for it are in `ui::text`.
 
-use serde::Deserialize;
+use super::shape::{self, fields};
+use serde_json::Value;
 use serde_json::error::Category;
 
 /// How deep brackets may nest. Our own records need eight.
@@ -72,13 +73,12 @@ pub enum Refusal {
 }
 
 /// What every text of ours begins to say about itself.
-#[derive(Deserialize)]
 struct Head {
-    #[serde(default)]
-    haulm: Option<serde_json::Value>,
-    #[serde(default)]
-    version: Option<serde_json::Value>,
+    haulm: Value,
+    version: Value,
 }
+
+fields!(Head { May haulm, May version });
 
 /// Reads `text` as a `kind` of format `version` at most, and says why not.
 ///
@@ -95,21 +95,29 @@ pub fn read<T>(
     read: impl FnOnce(u32, &str) -> serde_json::Result<T>,
 ) -> Result<T, Refusal> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let version = version(text, limit, kind, known)?;
+    read(version, text).map_err(|error| damaged(&error))
+}
+
+/// The version of a text, if it is a `kind`, and not of a later version than is known.
+fn version(text: &str, limit: usize, kind: &str, known: u32) -> Result<u32, Refusal> {
     bounded(text, limit)?;
-    let head: Head = serde_json::from_str(text).map_err(|error| match error.classify() {
+    let head: Head = shape::read(text).map_err(|error| match error.classify() {
         // JSON, but no object, or one that names itself twice.
         Category::Data => Refusal::Foreign,
         Category::Eof => Refusal::NotJson { at: Place::of(&error), cut_short: true },
         Category::Syntax | Category::Io => Refusal::NotJson { at: Place::of(&error), cut_short: false },
     })?;
-    match head.haulm.as_ref().map(|found| found.as_str().unwrap_or_default()) {
-        None => return Err(Refusal::Foreign),
-        Some(found) if found != kind => return Err(Refusal::OtherKind { kind: found.chars().take(40).collect() }),
-        Some(_) => {}
+    if head.haulm.is_null() {
+        return Err(Refusal::Foreign);
     }
-    let version = head.version.as_ref().and_then(serde_json::Value::as_u64).unwrap_or(0);
+    let found = head.haulm.as_str().unwrap_or_default();
+    if found != kind {
+        return Err(Refusal::OtherKind { kind: found.chars().take(40).collect() });
+    }
+    let version = head.version.as_u64().unwrap_or(0);
     match u32::try_from(version) {
-        Ok(version @ 1..) if version <= known => read(version, text).map_err(|error| damaged(&error)),
+        Ok(version @ 1..) if version <= known => Ok(version),
         Ok(0) => Err(Refusal::Damaged { at: Place { line: 1, column: 1 }, what: "no format version".to_owned() }),
         _ => Err(Refusal::Newer { version, known }),
     }
@@ -117,8 +125,11 @@ pub fn read<T>(
 
 /// The keys and values of a text that was read before; none of any other.
 #[must_use]
-pub fn fields(text: &str) -> serde_json::Map<String, serde_json::Value> {
-    serde_json::from_str(text.strip_prefix('\u{feff}').unwrap_or(text)).unwrap_or_default()
+pub fn fields(text: &str) -> serde_json::Map<String, Value> {
+    match shape::read(text.strip_prefix('\u{feff}').unwrap_or(text)) {
+        Ok(Value::Object(fields)) => fields,
+        _ => serde_json::Map::new(),
+    }
 }
 
 fn damaged(error: &serde_json::Error) -> Refusal {

@@ -2,8 +2,7 @@
 
 use super::id::Id;
 use super::refusal::{self, Refusal};
-use serde::Serialize;
-use serde::de::DeserializeOwned;
+use super::shape::{self, Shape};
 use serde_json::{Map, Value};
 
 /// Keys that this app does not know: kept, and written back as they were.
@@ -12,7 +11,7 @@ pub type Extra = Map<String, Value>;
 /// A kind of record that is kept sealed.
 ///
 /// Numbers in it are whole; whatever was typed is text. So its text is the same on every machine.
-pub trait Content: Serialize + DeserializeOwned {
+pub trait Content: Shape + Clone {
     /// What the record says it is, under the key `haulm`.
     const KIND: &'static str;
     /// The format version that is written. See [`read_version`](Self::read_version) for older ones.
@@ -26,7 +25,7 @@ pub trait Content: Serialize + DeserializeOwned {
     /// What is wrong in `text`, and where.
     fn read_version(version: u32, text: &str) -> serde_json::Result<Self> {
         let _ = version; // There is but one so far.
-        serde_json::from_str(text)
+        shape::read(text)
     }
 }
 
@@ -55,7 +54,7 @@ impl<T: Content> Sealed<T> {
     /// As [`new`](Self::new).
     pub fn with(content: T, extra: Extra) -> Result<Self, serde_json::Error> {
         let mut fields = extra;
-        own_keys(&mut fields, T::KIND, T::VERSION, serde_json::to_value(&content)?);
+        own_keys(&mut fields, T::KIND, T::VERSION, shape::value(&content));
         let text = canonical(fields.into());
         Ok(Self { id: Id::of(&text), text, content })
     }
@@ -73,7 +72,7 @@ impl<T: Content> Sealed<T> {
     #[must_use]
     pub fn extra(&self) -> Extra {
         let mut extra = refusal::fields(&self.text);
-        if let Ok(Value::Object(known)) = serde_json::to_value(&self.content) {
+        if let Value::Object(known) = shape::value(&self.content) {
             extra.retain(|key, _| !known.contains_key(key) && !matches!(key.as_str(), "haulm" | "version"));
         }
         extra

@@ -2,9 +2,12 @@
 
 use super::refusal::{self, Refusal};
 use super::sealed::{Extra, own_keys};
+use super::shape;
 use super::summary::Order;
-use crate::quantity::Units;
-use serde_json::{Value, json};
+use crate::quantity::format::DecimalMark;
+use crate::quantity::kind::System;
+use crate::quantity::{Kind, Unit, Units};
+use serde_json::Value;
 
 /// The format version of the settings.
 const VERSION: u32 = 1;
@@ -85,15 +88,15 @@ impl Settings {
     /// When they have no JSON form. None lack one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
         let mut fields = self.extra.clone();
-        let known = json!({
-            "units": serde_json::to_value(self.units)?,
-            "currency": self.currency,
-            "theme": self.theme.key(),
-            "initials": self.initials,
-            "order": self.order.key(),
-            "copied_at": self.copied_at,
-        });
-        own_keys(&mut fields, KIND, VERSION, known);
+        let known: [(&str, Value); 6] = [
+            ("units", written(&self.units)),
+            ("currency", self.currency.as_str().into()),
+            ("theme", self.theme.key().into()),
+            ("initials", self.initials.as_str().into()),
+            ("order", self.order.key().into()),
+            ("copied_at", self.copied_at.map_or(Value::Null, Value::from)),
+        ];
+        own_keys(&mut fields, KIND, VERSION, object(known));
         Ok(Value::from(fields).to_string())
     }
 
@@ -102,13 +105,14 @@ impl Settings {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        let mut fields: Extra = refusal::read(text, LARGEST, KIND, VERSION, |_, text| serde_json::from_str(text))?;
+        let read: Value = refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text))?;
+        let Value::Object(mut fields) = read else { return Err(Refusal::Foreign) };
         let mut take = |key: &str| fields.remove(key).unwrap_or_default();
         drop((take("haulm"), take("version")));
         let usual = Self::default();
         let (units, theme, order) = (take("units"), take("theme"), take("order"));
         Ok(Self {
-            units: serde_json::from_value(units).unwrap_or_default(),
+            units: units_of(&units),
             currency: text_of(take("currency")).unwrap_or(usual.currency),
             theme: Theme::ALL.iter().copied().find(|known| theme == known.key()).unwrap_or_default(),
             initials: text_of(take("initials")).unwrap_or_default(),
@@ -121,4 +125,44 @@ impl Settings {
 
 fn text_of(value: Value) -> Option<String> {
     if let Value::String(text) = value { Some(text) } else { None }
+}
+
+fn object<const N: usize>(fields: [(&str, Value); N]) -> Value {
+    let mut object = Extra::new();
+    for (key, value) in fields {
+        object.insert(key.to_owned(), value);
+    }
+    Value::Object(object)
+}
+
+/// Units as they are stored: words, so that a file from another version still says most of it.
+fn written(units: &Units) -> Value {
+    let mut own = Extra::new();
+    for (kind, unit) in units.chosen() {
+        own.insert(kind.key().to_owned(), unit.symbol().into());
+    }
+    let system = match units.system {
+        System::Metric => "metric",
+        System::Us => "us",
+    };
+    let mark = match units.mark {
+        DecimalMark::Point => "point",
+        DecimalMark::Comma => "comma",
+    };
+    object([("system", system.into()), ("mark", mark.into()), ("units", Value::Object(own))])
+}
+
+/// Words that are not known here fall back to the default, one by one.
+fn units_of(value: &Value) -> Units {
+    let says = |key: &str, word: &str| value.get(key).and_then(Value::as_str) == Some(word);
+    let mut units = Units::default();
+    units.set_system(if says("system", "us") { System::Us } else { System::Metric });
+    units.mark = if says("mark", "comma") { DecimalMark::Comma } else { DecimalMark::Point };
+    for kind in Kind::ALL {
+        let symbol = value.get("units").and_then(|own| own.get(kind.key())).and_then(Value::as_str);
+        if let Some(unit) = symbol.and_then(Unit::from_symbol) {
+            units.choose(*kind, unit);
+        }
+    }
+    units
 }

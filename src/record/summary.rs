@@ -3,9 +3,10 @@
 use super::id::{RecipeId, RevisionId};
 use super::revision::{Revision, RevisionContent, Standing};
 use super::sealed::Content;
+use super::shape::{self, fields};
+pub(super) use crate::domain::order::places as sorted;
 use crate::domain::{Entry, Substance};
 use crate::quantity::Unit;
-use serde::Deserialize;
 use std::cmp::Ordering;
 
 /// What a list shows of a revision, and what a search looks through.
@@ -45,48 +46,43 @@ pub struct Summary {
 
 /// The parts of a revision's text that a summary is made of. Skipping the rest takes a fifth of the
 /// time of reading it whole, which is what a shelf of thousands opens in.
-#[derive(Deserialize)]
 struct Glance {
     haulm: String,
     version: u32,
-    #[serde(default)]
     recipe: Option<RecipeId>,
-    #[serde(default)]
     parents: Vec<RevisionId>,
     saved_at: u64,
-    #[serde(default)]
     author: String,
     name: String,
-    #[serde(default)]
     note: String,
-    #[serde(default)]
     tags: Vec<String>,
-    #[serde(default)]
     standing: Standing,
-    #[serde(default)]
     released: bool,
     draft: GlanceDraft,
 }
 
-#[derive(Deserialize)]
 struct GlanceDraft {
     liquids: Vec<GlanceLiquid>,
     plain: GlancePlain,
 }
 
-#[derive(Deserialize)]
 struct GlanceLiquid {
     name: String,
     substance: Substance,
 }
 
-#[derive(Deserialize)]
 struct GlancePlain {
-    #[serde(default)]
     board_density: Option<Entry>,
-    #[serde(default)]
     thickness: Option<Entry>,
 }
+
+fields!(Glance {
+    Must haulm, Must version, May recipe, May parents, Must saved_at, May author, Must name, May note, May tags,
+    May standing, May released, Must draft
+});
+fields!(GlanceDraft { Must liquids, Must plain });
+fields!(GlanceLiquid { Must name, Must substance });
+fields!(GlancePlain { May board_density, May thickness });
 
 impl Summary {
     /// The summary of a revision.
@@ -112,7 +108,7 @@ impl Summary {
             standing,
             released,
             draft: GlanceDraft { liquids, plain: GlancePlain { board_density, thickness } },
-        } = serde_json::from_str(text).ok()?;
+        } = shape::read(text).ok()?;
         if haulm != RevisionContent::KIND || version != RevisionContent::VERSION {
             return None;
         }
@@ -251,14 +247,6 @@ pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: Order) -> Vec<Listed<
 /// The newest first, and the same way whatever order they came in.
 pub(super) fn newest_first(a: &Summary, b: &Summary) -> Ordering {
     b.saved_at.cmp(&a.saved_at).then(a.id.cmp(&b.id))
-}
-
-/// The numbers from 0 to `len` in an order. One sort for all lists: each instance of the standard
-/// library's weighs 4 kB.
-pub(super) fn sorted(len: usize, order: &dyn Fn(usize, usize) -> Ordering) -> Vec<usize> {
-    let mut places: Vec<usize> = (0..len).collect();
-    places.sort_unstable_by(|a, b| order(*a, *b));
-    places
 }
 
 /// Compares names without regard to capitals, runs of digits by their size.

@@ -6,9 +6,9 @@ use super::part::{announce, bar, print, trouble};
 use super::route::Page;
 use super::state::{State, provide};
 use crate::browser::element::{self, Part, View, el, many};
+use crate::browser::graph::*;
 use crate::browser::{hash, link, page as browser, theme};
 use crate::ui::signal::{effect, memo};
-use leptos::prelude::*;
 
 /// Puts the app into the page's body.
 pub fn mount() {
@@ -66,7 +66,7 @@ fn follow_address(state: State) {
         }
     };
     read();
-    window_event_listener(leptos::ev::hashchange, move |_| read());
+    on_window("hashchange", move |_| read());
     effect(move || {
         let words = state.words;
         let page = match state.page.get() {
@@ -84,7 +84,7 @@ fn follow_address(state: State) {
 
 /// Keys that work all over the app, outside boxes that take text.
 fn listen_to_keys(state: State) {
-    window_event_listener(leptos::ev::keydown, move |event| {
+    on_key(move |event| {
         let command = event.ctrl_key() || event.meta_key();
         let key = event.key();
         let act: fn(State) = match (command, key.as_str()) {

@@ -6,8 +6,8 @@
 //!
 //! What has to be dosed is worked out and painted first, all the rest right after that paint.
 
+use crate::browser::graph::*;
 use crate::ui::signal::{RwSignal, Signal, effect};
-use leptos::prelude::*;
 use std::sync::Arc;
 use std::time::Duration;
 

@@ -13,6 +13,9 @@ use super::part::find::on_recipe;
 use super::part::save::NAME;
 use super::state::{Library, State, Trouble, WayOut};
 use super::text::{ENGLISH, Message};
+use crate::browser::graph::TimeoutHandle;
+use crate::browser::graph::spawn_local;
+use crate::browser::graph::*;
 use crate::browser::{LocalStore, Records, clock, event, file, locale, page, records};
 use crate::domain::Draft;
 use crate::domain::example::example;
@@ -26,9 +29,6 @@ use crate::record::shelf::{Changes, DRAFT, MIX, SETTINGS, SaveError, Unread};
 use crate::record::two_stores::{LAST, ROOM};
 use crate::record::{Revision, RevisionId, Settings, Shelf, Store, StoreError, TwoStores};
 use crate::ui::signal::{Memo, effect, memo, when_settled};
-use leptos::leptos_dom::helpers::TimeoutHandle;
-use leptos::prelude::*;
-use leptos::task::spawn_local;
 use std::time::Duration;
 
 /// What is typed is kept when nothing more was typed for so long. Leaving the page keeps it at once.

@@ -4,9 +4,10 @@
 //! download. Here every signal holds a [`Kept`], and only the cast to the value's own type is made for
 //! each.
 
-use leptos::leptos_dom::helpers::TimeoutHandle;
-use leptos::prelude as graph;
-use leptos::prelude::{Get as _, GetUntracked as _, Notify as _, Set as _, Track as _, UpdateUntracked as _};
+use crate::browser::element::Act;
+use crate::browser::graph;
+use crate::browser::graph::TimeoutHandle;
+use crate::browser::graph::{Get as _, GetUntracked as _, Notify as _, Set as _, Track as _, UpdateUntracked as _};
 use std::any::Any;
 use std::marker::PhantomData;
 use std::sync::Arc;
@@ -15,24 +16,26 @@ use std::time::Duration;
 /// A value of any type, and how two of that type are compared.
 #[derive(Clone)]
 struct Kept {
-    value: Arc<dyn Any + Send + Sync>,
-    same: fn(&dyn Any, &dyn Any) -> bool,
+    value: Held,
+    same: fn(&Held, &Held) -> bool,
 }
+
+/// The value; nothing while it is being changed.
+type Held = Option<Arc<dyn Any + Send + Sync>>;
 
 impl PartialEq for Kept {
     fn eq(&self, other: &Self) -> bool {
-        Arc::ptr_eq(&self.value, &other.value) || (self.same)(&*self.value, &*other.value)
+        (self.same)(&self.value, &other.value)
     }
 }
 
 impl Kept {
     fn new<T: Send + Sync + 'static>(value: T) -> Self {
-        Self { value: Arc::new(value), same: |_, _| false }
+        Self { value: Some(Arc::new(value)), same: |_, _| false }
     }
 
     fn compared<T: PartialEq + Send + Sync + 'static>(value: T) -> Self {
-        let same = |one: &dyn Any, other: &dyn Any| one.downcast_ref::<T>() == other.downcast_ref::<T>();
-        Self { value: Arc::new(value), same }
+        Self { value: Some(Arc::new(value)), same: |one, other| cast::<T>(one) == cast::<T>(other) }
     }
 }
 
@@ -97,12 +100,20 @@ impl<T> Clone for RwSignal<T> {
 
 impl<T> Copy for RwSignal<T> {}
 
+// Once for each type: the type's own number, which it is compared with, does not compress.
+#[inline(never)]
 #[allow(clippy::unreachable, reason = "a signal of T never holds anything else")]
-fn cast<T: 'static>(kept: &Kept) -> &T {
-    match kept.value.downcast_ref() {
+fn cast<T: 'static>(held: &Held) -> &T {
+    match held.as_deref().and_then(|value| value.downcast_ref()) {
         Some(value) => value,
         None => unreachable!(),
     }
+}
+
+/// The value to change; `None` while somebody else reads it.
+#[inline(never)]
+fn cast_mut<T: 'static>(held: &mut Held) -> Option<&mut T> {
+    Arc::get_mut(held.as_mut()?)?.downcast_mut()
 }
 
 impl<T: 'static> Signal<T> {
@@ -112,12 +123,12 @@ impl<T: 'static> Signal<T> {
 
     /// What `read` makes of the value.
     pub fn with<U>(self, read: impl FnOnce(&T) -> U) -> U {
-        read(cast(&self.source.read()))
+        read(cast(&self.source.read().value))
     }
 
     /// As [`with`](Self::with), without following the value.
     pub fn with_untracked<U>(self, read: impl FnOnce(&T) -> U) -> U {
-        read(cast(&self.source.read_untracked()))
+        read(cast(&self.source.read_untracked().value))
     }
 
     /// Follows the value without reading it.
@@ -167,7 +178,7 @@ impl<T: Send + Sync + 'static> RwSignal<T> {
 
     /// As [`with_untracked`](Self::with_untracked); `None` where the part of the page is gone that the signal belongs to.
     pub fn try_with_untracked<U>(self, read: impl FnOnce(&T) -> U) -> Option<U> {
-        self.signal.try_get_untracked().map(|kept| read(cast(&kept)))
+        self.signal.try_get_untracked().filter(|kept| kept.value.is_some()).map(|kept| read(cast(&kept.value)))
     }
 
     /// Follows the value without reading it.
@@ -212,22 +223,22 @@ impl<T: Send + Sync + 'static> RwSignal<T> {
 
     /// As [`try_update`](Self::try_update), without telling anybody.
     pub fn try_update_untracked<U>(self, change: impl FnOnce(&mut T) -> U) -> Option<U> {
-        let (mut change, mut out) = (Some(change), None);
-        change_in_place(self.signal, &mut |value| {
-            if let (Some(value), Some(change)) = (value.downcast_mut(), change.take()) {
-                out = Some(change(value));
-            }
-        });
+        let mut held = take(self.signal);
+        let out = cast_mut(&mut held).map(change);
+        put_back(self.signal, held);
         out
     }
 }
 
-fn change_in_place(signal: graph::RwSignal<Kept>, change: &mut dyn FnMut(&mut dyn Any)) {
-    signal.try_update_untracked(|kept| {
-        if let Some(value) = Arc::get_mut(&mut kept.value) {
-            change(value);
-        }
-    });
+/// Takes the value out, to be changed; nothing where somebody else has.
+fn take(signal: graph::RwSignal<Kept>) -> Held {
+    signal.try_update_untracked(|kept| kept.value.take()).flatten()
+}
+
+fn put_back(signal: graph::RwSignal<Kept>, held: Held) {
+    if held.is_some() {
+        signal.try_update_untracked(|kept| kept.value = held);
+    }
 }
 
 impl<T: Clone + Send + Sync + 'static> RwSignal<T> {
@@ -256,30 +267,48 @@ impl From<String> for Signal<String> {
 
 /// A value worked out anew when what it has read changes.
 pub fn memo<T: PartialEq + Send + Sync + 'static>(work_out: impl Fn() -> T + Send + Sync + 'static) -> Memo<T> {
-    memo_kept(Box::new(move |_| Kept::compared(work_out())))
+    memo_kept(Box::new(Anew(work_out)))
 }
 
 /// As [`memo`], from the value before as well.
 pub fn memo_after<T: PartialEq + Send + Sync + 'static>(
     work_out: impl Fn(Option<&T>) -> T + Send + Sync + 'static,
 ) -> Memo<T> {
-    memo_kept(Box::new(move |before| Kept::compared(work_out(before.map(cast)))))
+    memo_kept(Box::new(After(work_out, PhantomData)))
 }
 
-/// Works a value out from the one before.
-type WorkOut = Box<dyn Fn(Option<&Kept>) -> Kept + Send + Sync>;
+/// Works a value out, perhaps from the one before. No `dyn Fn`, for the reason given at [`Act`].
+trait WorkOut: Send + Sync {
+    fn work_out(&self, before: Option<&Kept>) -> Kept;
+}
 
-fn memo_kept<T: 'static>(work_out: WorkOut) -> Memo<T> {
-    fn inner(work_out: WorkOut) -> graph::Memo<Kept> {
-        graph::Memo::new(work_out)
+struct Anew<F>(F);
+
+impl<T: PartialEq + Send + Sync + 'static, F: Fn() -> T + Send + Sync> WorkOut for Anew<F> {
+    fn work_out(&self, _: Option<&Kept>) -> Kept {
+        Kept::compared(self.0())
+    }
+}
+
+struct After<F, T>(F, PhantomData<fn() -> T>);
+
+impl<T: PartialEq + Send + Sync + 'static, F: Fn(Option<&T>) -> T + Send + Sync> WorkOut for After<F, T> {
+    fn work_out(&self, before: Option<&Kept>) -> Kept {
+        Kept::compared(self.0(before.map(|before| cast(&before.value))))
+    }
+}
+
+fn memo_kept<T: 'static>(work_out: Box<dyn WorkOut>) -> Memo<T> {
+    fn inner(work_out: Box<dyn WorkOut>) -> graph::Memo<Kept> {
+        graph::Memo::new(move |before: Option<&Kept>| work_out.work_out(before))
     }
     Signal::of(Source::WorkedOut(inner(work_out)))
 }
 
 /// Does `act` soon, and again whenever a signal it has read changes.
 pub fn effect(act: impl FnMut() + 'static) {
-    fn inner(mut act: Box<dyn FnMut()>) {
-        graph::Effect::new(move |_: Option<()>| act());
+    fn inner(mut act: Box<dyn Act>) {
+        graph::Effect::new(move |_: Option<()>| act.act());
     }
     inner(Box::new(act));
 }

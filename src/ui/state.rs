@@ -7,6 +7,7 @@ use super::page::compare::desk::Desk;
 use super::page::line::LineState;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
+use crate::browser::graph::*;
 use crate::browser::{LocalStore, Records};
 use crate::domain::finding::What;
 use crate::domain::mix::MixDraft;
@@ -17,7 +18,6 @@ use crate::record::revision::Title;
 use crate::record::shelf::Unread;
 use crate::record::{RevisionId, Settings, Shelf, TwoStores};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
-use leptos::prelude::*;
 use std::sync::Arc;
 
 /// What is typed into without a break, so that it is one step to take back.

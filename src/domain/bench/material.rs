@@ -8,6 +8,7 @@ use super::series::{Run, Series, of_run};
 use super::series_draft::SeriesDraft;
 use super::series_field::Of;
 use super::sheet::{Sheet, make_out};
+use crate::domain::order::sort;
 use crate::domain::{Draft, LiquidId};
 use uom::si::f64::{Mass, Ratio, Volume};
 use uom::si::ratio::ratio;
@@ -97,11 +98,12 @@ pub fn needed(series: &Series, sheets: &[RunSheet]) -> Vec<Needed> {
             }
         }
     }
-    // Liquids keep the order in which the sheets add them; `sort_by_key` is stable.
-    all.sort_by_key(|needed| match needed.material {
+    // Liquids keep the order in which the sheets add them.
+    let rank = |needed: &Needed| match needed.material {
         Material::Fibre => (0, None),
         Material::Liquid(level, _) => (1, level),
         Material::Water => (2, None),
-    });
+    };
+    sort(&mut all, |one, other| rank(one).cmp(&rank(other)));
     all
 }

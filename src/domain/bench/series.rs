@@ -12,6 +12,7 @@ use super::{Field, SheetDraft};
 use crate::domain::Grade;
 use crate::domain::check::{read_entry, unusual};
 use crate::domain::draft::{Draft, Entry, WaterWay};
+use crate::domain::order::sort;
 use crate::quantity::Amount;
 use uom::si::f64::Ratio;
 
@@ -303,8 +304,8 @@ fn runs(design: &Design, block_words: &[Word], way: BlockWay, replicates: u16, s
             })
         })
         .collect();
-    // Stable, so that the order before the draw is the standard one within each block.
-    runs.sort_by_key(|run| run.block);
+    // The order before the draw stays the standard one within each block.
+    sort(&mut runs, |run, other| run.block.cmp(&other.block));
     let mut chance = Chance::from_seed(seed);
     for block in runs.chunk_by_mut(|one, next| one.block == next.block) {
         chance.shuffle(block);

@@ -12,6 +12,7 @@ use super::step::{Change, Pipe, Step, Why, mat_moisture, water};
 use super::tank::after;
 use crate::domain::draft::Draft;
 use crate::domain::finding::Grade;
+use crate::domain::order::sort;
 use crate::domain::outcome::Case;
 use crate::domain::{LiquidId, Role};
 use crate::quantity::{Amount, Kind};
@@ -99,7 +100,7 @@ pub struct Recipe<'a> {
 pub fn changeover(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine, start: u64) -> Changeover {
     let mut findings = Vec::new();
     let mut changes = changes(old, new, line);
-    changes.sort_by_key(|(why, _)| *why);
+    sort(&mut changes, |(why, _), (other, _)| why.cmp(other));
     if changes.is_empty() {
         findings.push(LineFinding::new(Grade::Note, LinePlace::Line, LineWhat::NothingChanges));
     }

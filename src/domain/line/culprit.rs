@@ -107,7 +107,7 @@ pub(super) fn culprits(signs: &Signs<'_>) -> Vec<Culprit> {
 /// alike; of one nothing.
 fn common_shift(doses: &[(Fed, f64)], tolerance: f64) -> f64 {
     let mut sorted: Vec<f64> = doses.iter().map(|(_, by)| *by).collect();
-    sorted.sort_by(f64::total_cmp);
+    sorted.sort_unstable_by(f64::total_cmp);
     match sorted[..] {
         [] | [_] => 0.0,
         [low, high] => {

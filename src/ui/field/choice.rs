@@ -1,8 +1,8 @@
 //! A choice among a few, as a select.
 
 use crate::browser::element::{Part, View, el};
+use crate::browser::graph::*;
 use crate::ui::signal::Signal;
-use leptos::prelude::*;
 
 /// One thing to choose: what stands for it, and its words.
 pub type Choice = (String, String);

@@ -3,6 +3,7 @@
 use super::number::{in_brackets, unit_choice};
 use super::number_text::{Offer, entry_offers, entry_other_basis, entry_read_as, in_box};
 use crate::browser::element::{Part, View, button, el, many};
+use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::check::{read_entry, unusual};
 use crate::domain::finding::What;
@@ -13,7 +14,6 @@ use crate::ui::part::finding::told;
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{State, state};
 use crate::ui::text::{FieldWords, Loose, unit_shown};
-use leptos::prelude::*;
 
 /// What the box is, and where its entry lives.
 pub struct LooseBox {

@@ -3,6 +3,7 @@
 use super::choice;
 use super::number_text::{Offer, in_box, offers, other_basis, read_as};
 use crate::browser::element::{Part, View, button, el, many};
+use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::check::limit_of;
 use crate::domain::{Draft, Field, Grade, Place};
@@ -11,7 +12,6 @@ use crate::ui::part::finding::says;
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{Said, Session, State, state};
 use crate::ui::text::{FieldWords, unit_shown};
-use leptos::prelude::*;
 
 /// How an entry stands there.
 #[derive(Clone, Copy, PartialEq, Eq)]

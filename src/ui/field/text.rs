@@ -1,9 +1,9 @@
 //! Boxes for words.
 
 use crate::browser::element::{El, Part, View, el};
+use crate::browser::graph::*;
 use crate::ui::signal::Signal;
 use crate::ui::state::{Session, state};
-use leptos::prelude::*;
 
 /// A box for a line of text, with its label above it.
 pub fn plain(

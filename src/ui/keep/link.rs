@@ -1,12 +1,12 @@
 //! The recipe on the page as a link, and the other way round.
 
+use crate::browser::graph::spawn_local;
 use crate::browser::{hash, link};
 use crate::record::file::RecipeFile;
 use crate::record::open_draft::OpenDraft;
 use crate::ui::route::Page;
 use crate::ui::state::{State, Trouble};
 use crate::ui::text::{Carrier, Message};
-use leptos::task::spawn_local;
 
 /// Makes the link anew.
 pub fn refresh(state: State) {

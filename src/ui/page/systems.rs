@@ -1,6 +1,7 @@
 //! The binder systems: typical ones to start from, and the mill's own.
 
 use crate::browser::element::{Part, View, button, each, el, many};
+use crate::browser::graph::*;
 use crate::browser::page as browser;
 use crate::domain::library::{SystemKey, add_liquids};
 use crate::domain::{Draft, Entry, Grade, LiquidDraft};
@@ -15,7 +16,6 @@ use crate::ui::part::save::when;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
-use leptos::prelude::*;
 
 /// The page.
 pub fn systems() -> View {

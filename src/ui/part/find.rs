@@ -1,6 +1,7 @@
 //! Finds a recipe, a page, a station or a field by its name, from the keyboard.
 
 use crate::browser::element::{Part, View, el};
+use crate::browser::graph::*;
 use crate::browser::{hash, page as browser};
 use crate::domain::{Field, LiquidField, Station};
 use crate::record::RevisionId;
@@ -10,7 +11,6 @@ use crate::ui::part::bar::page_name;
 use crate::ui::route::Page;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 
 /// No more hits are shown; who sees this many types one more letter.
 const MOST: usize = 12;
@@ -49,7 +49,7 @@ pub fn find() -> View {
         close();
         go(state, goal);
     });
-    let keys = move |event: leptos::ev::KeyboardEvent| {
+    let keys = move |event: KeyboardEvent| {
         let count = hits.with(Vec::len);
         match event.key().as_str() {
             "ArrowDown" if count > 0 => at.update(|at| *at = (*at + 1) % count),

@@ -1,13 +1,13 @@
 //! What is chosen for the whole app: system of units at once, and behind a button the rest.
 
 use crate::browser::element::{Part, View, el};
+use crate::browser::graph::*;
 use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::System;
 use crate::record::settings::Theme;
 use crate::ui::field::choice::{Choice, labelled, select};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::state;
-use leptos::prelude::*;
 
 /// The system of units in sight, the others folded away.
 pub fn preferences() -> View {

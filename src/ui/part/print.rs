@@ -3,6 +3,7 @@
 
 use crate::browser::clock;
 use crate::browser::element::{Part, View, el, many};
+use crate::browser::graph::*;
 use crate::domain::draft::{FeedWay, WaterWay};
 use crate::domain::{Draft, Field, Figure, LiquidField, LiquidFigure, LiquidId, Station, cautions};
 use crate::ui::field::number_text::{in_box, reading};
@@ -15,15 +16,13 @@ use crate::ui::route::Page;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
-use leptos::ev;
-use leptos::prelude::*;
 
 /// The sheet, there only while the browser prints.
 pub fn sheet() -> View {
     let state = state();
     let printing = RwSignal::new(false);
-    window_event_listener(ev::beforeprint, move |_| printing.set(true));
-    window_event_listener(ev::afterprint, move |_| printing.set(false));
+    on_window("beforeprint", move |_| printing.set(true));
+    on_window("afterprint", move |_| printing.set(false));
     (move || printing.get().then(|| paper(state))).view()
 }
 

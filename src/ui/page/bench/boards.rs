@@ -4,6 +4,7 @@ use super::desk::Desk;
 use super::parts::{act, board_label, board_told, cell, choose, group, numbered, shown, text_box};
 use super::tested;
 use crate::browser::element::{Part, View, each, el, many};
+use crate::browser::graph::*;
 use crate::domain::Entry;
 use crate::domain::bench::board::{MOST_PIECES, free_id};
 use crate::domain::bench::board_field::{BendingDraft, BondDraft, PieceDraft, SwellingDraft};
@@ -17,7 +18,6 @@ use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
-use leptos::prelude::*;
 
 /// A kind of test piece.
 #[derive(Clone, Copy)]

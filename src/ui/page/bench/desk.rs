@@ -1,5 +1,6 @@
 //! What lies on the bench: the trial as typed, and all that comes of it.
 
+use crate::browser::graph::untrack;
 use crate::domain::Draft;
 use crate::domain::bench::finding::Place;
 use crate::domain::bench::material::{Needed, RunSheet, needed, sheets, unsolved};
@@ -15,7 +16,6 @@ use crate::record::bench::{OpenTrial, TrialContent};
 use crate::ui::signal::{Memo, RwSignal, memo, memo_after};
 use crate::ui::state::State;
 use crate::ui::text::{BenchContext, Context, Message};
-use leptos::prelude::untrack;
 
 /// The bench's signals, in one piece for the app's state.
 #[derive(Clone, Copy)]

@@ -3,6 +3,7 @@
 use super::desk::Desk;
 use super::parts::{findings, group, numbered, pick, shown, signed, table};
 use crate::browser::element::{Part, View, el, many};
+use crate::browser::graph::Callback;
 use crate::domain::bench::effects::{Effects, ModelWay, Outcome, TermResult, effects as analyse};
 use crate::domain::bench::{Property, Series};
 use crate::quantity::Kind;
@@ -12,7 +13,6 @@ use crate::ui::chart::scale::Linear;
 use crate::ui::field::choice;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::text::unit_shown;
-use leptos::prelude::Callback;
 use std::fmt::Write as _;
 
 /// The section.

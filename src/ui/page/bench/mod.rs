@@ -15,13 +15,13 @@ pub use desk::Bench;
 pub use paper::paper;
 
 use crate::browser::element::{Part, View, button, el};
+use crate::browser::graph::untrack;
 use crate::browser::print;
 use crate::ui::keep::is_tied;
 use crate::ui::part::save::when;
 use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
 use desk::Desk;
-use leptos::prelude::untrack;
 use parts::{act, text_box};
 
 /// The page.

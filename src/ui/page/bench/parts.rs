@@ -2,6 +2,7 @@
 
 use super::desk::{Desk, at_box};
 use crate::browser::element::{Part, View, button, el};
+use crate::browser::graph::Callback;
 use crate::browser::page;
 use crate::domain::bench::board_working::{BoardFigure, BoardOrigin, BoardWorking};
 use crate::domain::bench::working::Origin;
@@ -16,7 +17,6 @@ use crate::ui::part::finding::told as finding_told;
 use crate::ui::part::working::{name_in, told};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
-use leptos::prelude::Callback;
 
 pub use crate::ui::page::compare::parts::table;
 

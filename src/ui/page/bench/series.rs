@@ -4,6 +4,7 @@ use super::desk::{Desk, Planned};
 use super::parts::{act, choose, findings, group, numbered, pick, shown, table};
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, each, el, many};
+use crate::browser::graph::*;
 use crate::domain::bench::fraction;
 use crate::domain::bench::series_draft::{
     BlockWay, DesignWay, FactorDraft, LevelDraft, MOST_FACTORS, MOST_LEVELS, kind_of,
@@ -19,7 +20,6 @@ use crate::ui::field::choice;
 use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
-use leptos::prelude::*;
 
 /// The section.
 pub fn series(desk: Desk) -> View {

@@ -3,6 +3,7 @@
 use super::desk::{Desk, Made};
 use super::parts::{Worked, cell, findings, group, pick, sheet_origin, signed};
 use crate::browser::element::{Part, View, el, many};
+use crate::browser::graph::*;
 use crate::domain::bench::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
 use crate::domain::bench::limit::limit;
 use crate::domain::bench::working::working;
@@ -18,7 +19,6 @@ use crate::ui::part::fold::fold;
 use crate::ui::part::working::told;
 use crate::ui::signal::memo;
 use crate::ui::state::State;
-use leptos::prelude::*;
 use uom::si::f64::Mass;
 
 /// The section.

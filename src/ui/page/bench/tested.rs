@@ -3,6 +3,7 @@
 use super::desk::{Desk, Tested};
 use super::parts::{board_told, cell, findings, group, shown, signed, table};
 use crate::browser::element::{Part, View, el, many};
+use crate::browser::graph::Callback;
 use crate::domain::Entry;
 use crate::domain::bench::Property;
 use crate::domain::bench::board_working::{BoardFigure, correction_working, summary_working};
@@ -17,7 +18,6 @@ use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::memo;
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, unit_shown};
-use leptos::prelude::Callback;
 use std::fmt::Write as _;
 
 /// Every property over all boards, and the correction of the next mat.

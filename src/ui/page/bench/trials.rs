@@ -4,6 +4,8 @@ use super::desk::Desk;
 use super::parts::act;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::file::{self, ReadFileError};
+use crate::browser::graph::event_target;
+use crate::browser::graph::spawn_local;
 use crate::domain::Grade;
 use crate::record::bench::{LARGEST, Trial};
 use crate::ui::keep::TrialTable;
@@ -12,15 +14,13 @@ use crate::ui::part::save::when;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::State;
 use crate::ui::text::{Carrier, Message};
-use leptos::prelude::event_target;
-use leptos::task::spawn_local;
 
 /// The section.
 pub fn trials(desk: Desk) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
     let refused = RwSignal::new(None::<Message>);
-    let take = move |event: leptos::ev::Event| {
+    let take = move |event: crate::browser::graph::Event| {
         let Some(chosen) = file::chosen(&event_target(&event)) else { return };
         refused.set(None);
         spawn_local(async move {

@@ -4,6 +4,7 @@ use super::desk::Desk;
 use super::parts::{act, findings, numbered, shown, signed, table};
 use super::sheet::on_balance;
 use crate::browser::element::{Part, View, each, el, many};
+use crate::browser::graph::*;
 use crate::domain::Entry;
 use crate::domain::bench::LineId;
 use crate::domain::bench::weighing::LIMIT;
@@ -12,7 +13,6 @@ use crate::ui::field::choice;
 use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::memo;
 use crate::ui::text::FieldWords;
-use leptos::prelude::*;
 
 /// The section.
 pub fn weighing(desk: Desk) -> View {

@@ -4,6 +4,7 @@ use super::Bench;
 use super::parts::{picked, select, with_draft};
 use super::solve::{inputs, system_at, system_choice};
 use crate::browser::element::{Part, View, el};
+use crate::browser::graph::*;
 use crate::domain::compare::draft::{liquid_key, number_key};
 use crate::domain::compare::equal_cost::{EqualCost, equal_cost};
 use crate::domain::compare::side::System;
@@ -11,7 +12,6 @@ use crate::domain::{Field, Grade, LiquidField};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::finding::told;
 use crate::ui::signal::memo;
-use leptos::prelude::*;
 
 const FIRST: &str = "equal.first";
 const OTHER: &str = "equal.other";

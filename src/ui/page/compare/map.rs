@@ -6,6 +6,7 @@ use super::solve::{output_choices, output_of, system_at, system_choice};
 use super::sweep::{inputs, range, range_boxes};
 use super::systems::Compared;
 use crate::browser::element::{Part, View, el};
+use crate::browser::graph::*;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::sweep::grid;
 use crate::domain::compare::verdict::Verdict;
@@ -17,7 +18,6 @@ use crate::ui::chart::map::{Cells, Ground, Legend, map as draw};
 use crate::ui::part::fold::fold;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
-use leptos::prelude::*;
 
 const SYSTEM: &str = "map.system";
 const ACROSS: &str = "map.across";

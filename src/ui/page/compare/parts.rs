@@ -1,6 +1,7 @@
 //! Boxes, choices and drawings of this page, kept with what is typed.
 
 use crate::browser::element::{Part, View, button, el};
+use crate::browser::graph::*;
 use crate::browser::{file, page as browser, picture};
 use crate::domain::check::read_entry;
 use crate::domain::compare::Output;
@@ -16,7 +17,6 @@ use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::signal::{Memo, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{Context, FieldWords, unit_shown};
-use leptos::prelude::*;
 
 /// The key of the box for the hours a year.
 pub const HOURS: &str = "hours";

@@ -7,11 +7,10 @@ use super::sweep::Swept;
 use super::systems::Compared;
 use super::{parts, side, table};
 use crate::browser::element::{Part, View, button, el};
+use crate::browser::graph::*;
 use crate::browser::{clock, print};
 use crate::ui::signal::{Memo, RwSignal};
 use crate::ui::state::State;
-use leptos::ev;
-use leptos::prelude::*;
 
 /// What the report is made of.
 #[derive(Clone, Copy)]
@@ -32,7 +31,7 @@ pub fn section(sheet: Sheet) -> View {
     let page = &state.words.compare.page;
     let open = RwSignal::new(false);
     // Printed from the browser's own menu, it is the report as well.
-    let handle = window_event_listener(ev::beforeprint, move |_| open.set(true));
+    let handle = on_window("beforeprint", move |_| open.set(true));
     on_cleanup(move || handle.remove());
     let print = move || {
         open.set(true);

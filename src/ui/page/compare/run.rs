@@ -2,10 +2,10 @@
 
 use super::desk::{Desk, Drawn, Stage};
 use crate::browser::clock;
+use crate::browser::graph::*;
 use crate::domain::compare::budget::Budget;
 use crate::domain::compare::monte_carlo::Run;
 use crate::domain::compare::study::Study;
-use leptos::prelude::*;
 use std::time::Duration;
 
 /// A slice takes about so many milliseconds; what is drawn after it takes a few more.

@@ -5,6 +5,7 @@ use super::parts::{HOURS, hours_entry, hours_limit, number_box, with_draft};
 use super::systems::{Compared, chosen, offered};
 use super::table;
 use crate::browser::element::{Part, View, button, each, el, many};
+use crate::browser::graph::*;
 use crate::browser::page as browser;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::{price_key, price_of};
@@ -21,7 +22,6 @@ use crate::ui::part::fold::fold;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, unit_shown};
-use leptos::prelude::*;
 
 /// The section.
 pub fn side(bench: Bench) -> View {

@@ -6,6 +6,7 @@ use super::equal;
 use super::parts::{any, number_box, output_name, outputs, picked, select, with_draft};
 use super::systems::Compared;
 use crate::browser::element::{Part, View, el};
+use crate::browser::graph::*;
 use crate::domain::check::read_entry;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::side::System;
@@ -18,7 +19,6 @@ use crate::ui::part::finding::told;
 use crate::ui::signal::memo;
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
-use leptos::prelude::*;
 
 const SYSTEM: &str = "solve.system";
 const INPUT: &str = "solve.input";

@@ -8,6 +8,7 @@ use super::solve::{output_choices, output_of};
 use super::sweep::first;
 use super::systems::Compared;
 use crate::browser::element::{Part, View, button, each, el, many};
+use crate::browser::graph::*;
 use crate::domain::check::read_entry;
 use crate::domain::compare::Output;
 use crate::domain::compare::agreement::compare;
@@ -19,6 +20,7 @@ use crate::domain::compare::spread::{Form, Size, Spread};
 use crate::domain::compare::study::{Asked, NoStudy, Study, Uncertain};
 use crate::domain::limit::Limit;
 use crate::domain::{Entry, Grade};
+use crate::quantity::number::plain;
 use crate::quantity::{Coherent, Kind, Unit, format};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
@@ -30,7 +32,6 @@ use crate::ui::signal::{Memo, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::compare::Width;
 use crate::ui::text::{FieldWords, Message, plus_minus, trimmed_to, unit_shown};
-use leptos::prelude::*;
 
 const OUTPUT: &str = "sure.output";
 const FIRST_OUTPUT: &str = "mat_wet";
@@ -318,7 +319,7 @@ fn controls(state: State, sure: Memo<Option<Known>>) -> View {
     let page = &state.words.compare.page;
     let desk = state.compare;
     let grouped = |draws: &&str| -> Choice {
-        let number = draws.parse().unwrap_or(0.0);
+        let number = plain(draws).unwrap_or(0.0);
         ((*draws).to_owned(), format::significant(number, 1, format::DecimalMark::Point))
     };
     let numbers: Vec<Choice> = NUMBERS.iter().map(grouped).collect();

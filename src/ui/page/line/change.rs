@@ -4,6 +4,7 @@ use super::parts::{figure, findings, numbers, shown, table, table_row};
 use super::state::with_context;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el, many};
+use crate::browser::graph::*;
 use crate::domain::line::changeover::{Arrival, Recipe};
 use crate::domain::line::step::{Change, Step};
 use crate::domain::line::working::between_working;
@@ -18,7 +19,6 @@ use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::State;
-use leptos::prelude::*;
 
 /// Stands for the recipe that is open.
 const OPEN: &str = "open";

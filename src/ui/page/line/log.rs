@@ -5,6 +5,7 @@ use super::plot::{Mark, Plot, plot};
 use super::running;
 use super::sheet::signed;
 use crate::browser::element::{Part, View, button, el, many};
+use crate::browser::graph::*;
 use crate::browser::{clock, file};
 use crate::domain::Grade;
 use crate::domain::line::working::chart_working;
@@ -18,7 +19,6 @@ use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{State, Trouble};
-use leptos::prelude::*;
 
 /// So many checks stand in the table; the file has all.
 const IN_SIGHT: usize = 50;

@@ -21,12 +21,12 @@ pub use state::LineState;
 
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el};
+use crate::browser::graph::*;
 use crate::domain::{Caution, Grade};
 use crate::record::{LineRecord, RevisionId};
 use crate::ui::part::caution;
 use crate::ui::part::finding::mark;
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 use state::Section;
 use std::time::Duration;
 

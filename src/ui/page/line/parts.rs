@@ -2,6 +2,7 @@
 
 use super::state::{Section, with_context};
 use crate::browser::element::{Part, View, button, el};
+use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::Entry;
 use crate::domain::line::limit::limit;
@@ -19,7 +20,6 @@ use crate::ui::part::working::{origin_name, told};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
-use leptos::prelude::*;
 
 // --- boxes ---------------------------------------------------------------------------------------
 

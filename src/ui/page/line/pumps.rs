@@ -4,6 +4,7 @@ use super::catch;
 use super::parts::{choose, findings, numbered, numbers, offered, remove, text_box, ties};
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, each, el, many};
+use crate::browser::graph::*;
 use crate::browser::page as browser;
 use crate::domain::Caution;
 use crate::domain::line::{CalibrationId, Feeds, LineField, Metering, Model, PumpField, PumpId, SettingUnit};
@@ -11,7 +12,6 @@ use crate::ui::part::caution;
 use crate::ui::part::fold::fold;
 use crate::ui::signal::memo;
 use crate::ui::state::State;
-use leptos::prelude::*;
 
 /// The boxes of a pump, but for its share and its reading.
 const BOXES: [PumpField; 7] = [

@@ -5,6 +5,7 @@ use super::parts::{choose, figure, findings, number, numbers, offered, setting, 
 use super::sheet::pump_name;
 use super::state::{solved, with_context};
 use crate::browser::element::{Part, View, button, each, el, many};
+use crate::browser::graph::*;
 use crate::domain::Grade;
 use crate::domain::line::working::{dose_working, run_working, trim_working};
 use crate::domain::line::{
@@ -15,7 +16,6 @@ use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
 use crate::ui::part::fold::fold;
 use crate::ui::state::State;
-use leptos::prelude::*;
 
 /// The section.
 pub fn running(state: State) -> View {

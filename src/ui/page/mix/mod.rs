@@ -8,12 +8,12 @@ mod result;
 mod solution;
 
 use crate::browser::element::{Part, View, el, many};
+use crate::browser::graph::*;
 use crate::domain::mix::{AmountWay, MixDraft, MixField};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 
 /// The page.
 pub fn mix() -> View {

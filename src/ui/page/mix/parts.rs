@@ -2,6 +2,7 @@
 
 use super::result::worked;
 use crate::browser::element::{Part, View, each, el};
+use crate::browser::graph::*;
 use crate::domain::glue_batch::{Batch, GlueError};
 use crate::domain::mix::{Candidate, PartKey, SHARE, ShareWay, TankPart, Trouble};
 use crate::quantity::{Amount, Kind};
@@ -10,7 +11,6 @@ use crate::ui::part::figure::with_unit;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::{State, state};
 use crate::ui::text::FieldWords;
-use leptos::prelude::*;
 
 /// What comes of the tank.
 type Outcome = Result<Batch, Trouble<GlueError>>;

@@ -1,6 +1,8 @@
 //! The head of the recipe page: what it is called, how it stands, and what can be done with it.
 
 use crate::browser::element::{Part, View, button, el};
+use crate::browser::graph::spawn_local;
+use crate::browser::graph::*;
 use crate::browser::{clock, link, page, print};
 use crate::ui::field::text;
 use crate::ui::keep;
@@ -9,8 +11,6 @@ use crate::ui::part::fold::fold;
 use crate::ui::part::save;
 use crate::ui::signal::memo;
 use crate::ui::state::{Session, State, state};
-use leptos::prelude::*;
-use leptos::task::spawn_local;
 
 /// Name, standing, and the buttons.
 pub fn head() -> View {

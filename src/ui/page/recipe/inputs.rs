@@ -2,6 +2,7 @@
 
 use super::liquids;
 use crate::browser::element::{Part, View, el, many};
+use crate::browser::graph::*;
 use crate::domain::draft::{FeedWay, WaterWay};
 use crate::domain::finding::What;
 use crate::domain::{Field, Finding, Grade, Place, Station};
@@ -10,7 +11,6 @@ use crate::ui::field::number::number;
 use crate::ui::part::finding::{mark, says};
 use crate::ui::signal::Signal;
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 
 /// The boxes of a station, those that are less often needed folded away.
 pub fn group(station: Station) -> View {

@@ -1,6 +1,7 @@
 //! One liquid on its card.
 
 use crate::browser::element::{Part, View, button, el, svg};
+use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::library::SystemKey;
 use crate::domain::same_dose::same_dose;
@@ -15,7 +16,6 @@ use crate::ui::part::figure;
 use crate::ui::part::finding::says;
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{Session, State, state};
-use leptos::prelude::*;
 
 /// The card of a liquid.
 pub fn card(id: LiquidId) -> View {

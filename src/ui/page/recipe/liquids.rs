@@ -2,12 +2,12 @@
 
 use super::liquid::{card, substance_id};
 use crate::browser::element::{Part, View, button, each, el};
+use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::library::{SystemKey, add_liquids};
 use crate::domain::{LiquidDraft, Role};
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 
 /// The cards, and the ways to get another one.
 pub fn liquids() -> View {

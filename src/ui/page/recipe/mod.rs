@@ -13,12 +13,12 @@ mod liquids;
 mod sheet;
 
 use crate::browser::element::{Part, View, el, many};
+use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::Station;
 use crate::ui::part::strip;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::state;
-use leptos::prelude::*;
 
 /// A touch screen on a stand beside the line.
 const TABLET: &str = "(pointer: coarse) and (min-width: 40em) and (max-width: 80em)";

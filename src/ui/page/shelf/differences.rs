@@ -2,6 +2,7 @@
 //! of one recipe are made one here, thing by thing.
 
 use crate::browser::element::{El, Part, View, button, el};
+use crate::browser::graph::*;
 use crate::domain::difference::{Difference, LiquidChoice, differences};
 use crate::domain::{Case, Draft, Field, Figure, LiquidFigure, LiquidId, work_out};
 use crate::record::{Revision, RevisionId};
@@ -12,7 +13,6 @@ use crate::ui::part::working::figure_name;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
-use leptos::prelude::*;
 
 /// What the figures of the comparison are, besides those of the liquids.
 const FIGURES: [Figure; 9] = [

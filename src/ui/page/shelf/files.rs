@@ -2,6 +2,8 @@
 
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::file::{self, ReadFileError};
+use crate::browser::graph::spawn_local;
+use crate::browser::graph::*;
 use crate::browser::{records, storage};
 use crate::domain::Grade;
 use crate::record::library::LARGEST;
@@ -11,15 +13,13 @@ use crate::ui::part::save::when;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
 use crate::ui::text::{Carrier, Message};
-use leptos::prelude::*;
-use leptos::task::spawn_local;
 
 /// The section.
 pub fn files() -> View {
     let state = state();
     let page = &state.words.shelf_page;
     let refused = RwSignal::new(None::<Message>);
-    let take = move |event: leptos::ev::Event| {
+    let take = move |event: Event| {
         let Some(chosen) = file::chosen(&event_target(&event)) else { return };
         refused.set(None);
         spawn_local(async move {

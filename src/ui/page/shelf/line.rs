@@ -4,6 +4,7 @@ use super::differences::{Pair, differences_of};
 use super::history;
 use super::list::{Head, Line};
 use crate::browser::element::{Part, View, button, el};
+use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::{Entry, Grade};
 use crate::quantity::Kind;
@@ -14,7 +15,6 @@ use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 
 /// What is open in a line.
 #[derive(Clone, Copy, PartialEq, Eq)]

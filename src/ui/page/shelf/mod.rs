@@ -8,11 +8,11 @@ mod list;
 mod strays;
 
 use crate::browser::element::{Part, View, button, each, el};
+use crate::browser::graph::*;
 use crate::record::summary::Order;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo};
 use crate::ui::state::{State, state};
-use leptos::prelude::*;
 use list::Found;
 
 /// So many recipes are shown at first, and so many more each time that more are asked for. A

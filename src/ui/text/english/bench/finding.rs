@@ -170,9 +170,11 @@ fn below_least(
             _ => "Take a balance with a finer step, or a blender that takes a larger batch.".to_owned(),
         },
         ways => {
-            let mut chars = ways.chars();
-            let first = chars.next().map(|first| first.to_uppercase().chain(chars).collect::<String>());
-            format!("{}; or take a balance with a finer step.", first.unwrap_or_default())
+            let mut ways = ways;
+            if let Some(first) = ways.get_mut(..1) {
+                first.make_ascii_uppercase();
+            }
+            format!("{ways}; or take a balance with a finer step.")
         }
     };
     (what, mend)
