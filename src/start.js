@@ -3,28 +3,31 @@
 // save that was told as done.
 const LAST = "haulm/last";
 const RECORD = /^haulm\/(revision|system|trial|check)\//;
-const opened = new Promise((done, fail) => {
-  const asked = indexedDB.open("haulm", 1);
-  asked.onupgradeneeded = () => asked.result.createObjectStore("records");
-  asked.onsuccess = () => {
-    // A tab of a later version may need it otherwise.
-    asked.result.onversionchange = () => asked.result.close();
-    done(asked.result);
-  };
-  asked.onerror = () => fail(asked.error);
-});
-// Gives the results of all that was asked for, once it is on the disk.
-const records = async (mode, act, durability = "strict") => {
-  const step = (await opened).transaction("records", mode, { durability });
-  const asked = act(step.objectStore("records"));
-  // Not to wait for the next turn of the page.
-  step.commit?.();
-  await new Promise((done, fail) => {
-    step.oncomplete = done;
-    step.onerror = step.onabort = () => fail(step.error);
+// Opens a database with one store; what it gives does something in that store, and tells the results once they are on the disk.
+const database = (name, kept) => {
+  const opened = new Promise((done, fail) => {
+    const asked = indexedDB.open(name, 1);
+    asked.onupgradeneeded = () => asked.result.createObjectStore(kept);
+    asked.onsuccess = () => {
+      // A tab of a later version may need it otherwise.
+      asked.result.onversionchange = () => asked.result.close();
+      done(asked.result);
+    };
+    asked.onerror = () => fail(asked.error);
   });
-  return asked.map(({ result }) => result);
+  return async (mode, act, durability = "strict") => {
+    const step = (await opened).transaction(kept, mode, { durability });
+    const asked = act(step.objectStore(kept));
+    // Not to wait for the next turn of the page.
+    step.commit?.();
+    await new Promise((done, fail) => {
+      step.oncomplete = done;
+      step.onerror = step.onabort = () => fail(step.error);
+    });
+    return asked.map(({ result }) => result);
+  };
 };
+const records = database("haulm", "records");
 // Keys of what is known to be on the disk, and the texts that local storage does not have.
 const held = new Set();
 const alone = new Map();
@@ -71,6 +74,54 @@ const bringBack = async (keys) => {
 };
 // Where there is none, as in some private windows, local storage is all there is.
 const looked = haulmRecords.look().then(bringBack).catch(() => (there = false));
+// A library file on a shared drive, where the browser lets a page write to a file that was chosen once (File System Access). Others
+// write to it, too: what stands there is looked at right before each write and right after it.
+const handles = (mode, act) => database("haulm-file", "handles")(mode, act);
+const types = [{ accept: { "application/json": [".json"] } }];
+const stamp = ({ lastModified, size }) => `${lastModified} ${size}`;
+let file, seen;
+globalThis.haulmFile = {
+  can: () => "showSaveFilePicker" in globalThis,
+  /** The name of the one chosen in an earlier visit. */
+  async recall() {
+    [file] = await handles("readonly", (store) => [store.get("library")]);
+    return file?.name;
+  },
+  /** A dialog for a new file empties one that is there, so a file that is there is opened by another. */
+  async choose(fresh, suggestedName) {
+    const chosen = fresh ? await showSaveFilePicker({ suggestedName, types }) : (await showOpenFilePicker({ types }))[0];
+    [file, seen] = [chosen, undefined];
+    await handles("readwrite", (store) => [store.put(file, "library")]);
+    return file.name;
+  },
+  async letGo() {
+    file = undefined;
+    await handles("readwrite", (store) => [store.delete("library")]);
+  },
+  /** Its text; undefined when it stands as last seen. Asks for leave only at somebody's press. */
+  async look(ask, most) {
+    const leave = { mode: "readwrite" };
+    if ((await file.queryPermission(leave)) !== "granted" && !(ask && (await file.requestPermission(leave)) === "granted"))
+      throw new DOMException("", "NotAllowedError");
+    const there = await file.getFile();
+    if (stamp(there) === seen) return undefined;
+    if (there.size > most) throw new RangeError(there.size);
+    const text = await there.text();
+    seen = stamp(there);
+    return text;
+  },
+  /** Whether the text stands there now; not when somebody wrote since the last look. */
+  async write(text) {
+    if (stamp(await file.getFile()) !== seen) return false;
+    const out = await file.createWritable();
+    await out.write(text);
+    await out.close();
+    const there = await file.getFile();
+    if ((await there.text()) !== text) return false;
+    seen = stamp(there);
+    return true;
+  },
+};
 // Starts the app and takes the first paint of index.html away. No inline script: the page's policy forbids it.
 let running = false;
 try {

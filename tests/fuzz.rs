@@ -22,6 +22,9 @@ use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
 use std::time::{Duration, Instant};
 
+/// No input may take longer.
+const LONGEST: Duration = Duration::from_millis(500);
+
 fn cases() -> u32 {
     std::env::var("HAULM_FUZZ").ok().and_then(|count| count.parse().ok()).unwrap_or(2_000)
 }
@@ -30,9 +33,14 @@ fn cases() -> u32 {
 fn check<T: std::fmt::Debug>(strategy: impl Strategy<Value = T>, read: impl Fn(&T)) {
     let config = Config { cases: cases(), failure_persistence: None, ..Config::default() };
     let run = TestRunner::new(config).run(&strategy, |input| {
-        let start = Instant::now();
-        read(&input);
-        prop_assert!(start.elapsed() < Duration::from_millis(500), "took {:?}", start.elapsed());
+        let time = || {
+            let start = Instant::now();
+            read(&input);
+            start.elapsed()
+        };
+        // What was slow once may have waited for other work on the machine; what hangs does so each time.
+        let slow = || (0..3).map(|_| time()).min().filter(|least| *least >= LONGEST);
+        prop_assert!(time() < LONGEST || slow().is_none(), "took {:?}", slow());
         Ok(())
     });
     run.unwrap();

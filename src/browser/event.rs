@@ -38,6 +38,28 @@ pub fn on_leave(then: impl Fn() + Clone + 'static) -> Option<[Listener; 2]> {
     Some([on_window("pagehide", move |_| leave())?, hidden])
 }
 
+/// A file was dropped on the page.
+pub fn on_drop(then: impl Fn(web_sys::File) + 'static) -> Option<[Listener; 2]> {
+    let options = gloo_events::EventListenerOptions::enable_prevent_default();
+    let window = web_sys::window()?;
+    // Without this the browser opens the file in place of the app.
+    let over = EventListener::new_with_options(&window, "dragover", options, |event| event.prevent_default());
+    let drop = EventListener::new_with_options(&window, "drop", options, move |event| {
+        event.prevent_default();
+        let files = event.dyn_ref::<web_sys::DragEvent>().and_then(|event| event.data_transfer()?.files());
+        if let Some(file) = files.and_then(|files| files.get(0)) {
+            then(file);
+        }
+    });
+    Some([over, drop])
+}
+
+/// The window is looked at again.
+#[must_use]
+pub fn on_return(then: impl Fn() + 'static) -> Option<Listener> {
+    on_window("focus", move |_| then())
+}
+
 /// A newer version of the app is here and waits to be used.
 #[must_use]
 pub fn on_newer(mut then: impl FnMut() + 'static) -> Option<Listener> {

@@ -5,6 +5,9 @@ use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, HtmlAnchorElement, HtmlInputElement, Url};
 
+/// A file that the person chose or dropped.
+pub use web_sys::File as ChosenFile;
+
 /// How long an address of a file stays good after the click, in milliseconds: some engines begin to
 /// read it only later.
 const LINGER: i32 = 10_000;

@@ -25,6 +25,8 @@ pub mod picture;
 pub mod print;
 /// The database of records.
 pub mod records;
+/// A library file on a shared drive.
+pub mod shared;
 /// The browser's local storage.
 pub mod storage;
 /// Light and dark.

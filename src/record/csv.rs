@@ -1,8 +1,10 @@
-//! The log as a table of comma-separated values (RFC 4180): one row a figure, for any spreadsheet or script.
+//! The log and the shelf as tables of comma-separated values (RFC 4180), for any spreadsheet or script: one row a figure, and one a
+//! recipe.
 //!
-//! Numbers have a decimal point whatever the app shows; times are UTC (RFC 3339); each row names its unit.
+//! Numbers of ours have a decimal point whatever the app shows; times are UTC (RFC 3339); each row names its units.
 
 use super::check_log::{CheckRecord, LoggedFigure};
+use super::summary::Listed;
 use crate::quantity::number::plain;
 use std::fmt::Write as _;
 
@@ -47,6 +49,36 @@ pub fn log_csv(log: &[CheckRecord]) -> String {
             ];
             let _ = write!(csv, "{}\r\n", cells.join(","));
         }
+    }
+    csv
+}
+
+/// The recipes as text, in the order given, each by its newest head. Density and thickness are as typed. Lines end in CR LF.
+#[must_use]
+pub fn shelf_csv(recipes: &[Listed<'_>]) -> String {
+    let mut csv =
+        "name,tags,note,liquids,board_density,density_unit,board_thickness,thickness_unit,saved_utc,author,released,\
+                   versions_side_by_side,revision,recipe\r\n"
+            .to_owned();
+    for listed in recipes {
+        let head = listed.head;
+        let cells = [
+            text(&head.name),
+            text(&head.tags.join("; ")),
+            text(&head.note),
+            text(&head.liquids.join("; ")),
+            number(&head.density.text),
+            text(head.density.unit.symbol()),
+            number(&head.thickness.text),
+            text(head.thickness.unit.symbol()),
+            utc(head.saved_at),
+            text(&head.author),
+            (if head.released { "yes" } else { "no" }).to_owned(),
+            (listed.others.len() + 1).to_string(),
+            head.id.to_string(),
+            listed.recipe.to_string(),
+        ];
+        let _ = write!(csv, "{}\r\n", cells.join(","));
     }
     csv
 }

@@ -15,6 +15,7 @@ use super::shelf::{SaveError, Shelf};
 use super::store::{Store, StoreError};
 use super::system::SystemContent;
 use serde_json::Value;
+use std::collections::BTreeSet;
 
 /// The format version that is written.
 pub const VERSION: u32 = 1;
@@ -96,6 +97,7 @@ impl<S: Store> Shelf<S> {
     pub fn merge_file(&mut self, text: &str) -> Result<Merged, Refusal> {
         let file: LibraryFile = refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text))?;
         let mut merged = Merged::default();
+        let mut seen = BTreeSet::new();
         for record in file.records {
             let kind = record.get("haulm").and_then(Value::as_str).unwrap_or_default();
             let Some((_, prefix, sound)) = KNOWN.iter().find(|(known, ..)| *known == kind) else {
@@ -111,7 +113,8 @@ impl<S: Store> Shelf<S> {
             let key = format!("{prefix}{id}");
             match self.store().read(&key) {
                 Ok(Some(there)) if there == text => {
-                    merged.known += 1;
+                    // Once, however often the file has it.
+                    merged.known += usize::from(seen.insert(id));
                     continue;
                 }
                 _ => {}
@@ -121,6 +124,7 @@ impl<S: Store> Shelf<S> {
                 return Ok(merged);
             }
             merged.added += 1;
+            seen.insert(id);
             self.take_in(key);
         }
         Ok(merged)

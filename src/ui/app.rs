@@ -7,7 +7,7 @@ use super::route::Page;
 use super::state::{State, provide};
 use crate::browser::element::{self, Part, View, el, many};
 use crate::browser::graph::*;
-use crate::browser::{hash, link, page as browser, theme};
+use crate::browser::{event, hash, link, page as browser, theme};
 use crate::ui::signal::{effect, memo};
 
 /// Puts the app into the page's body.
@@ -22,6 +22,9 @@ fn app() -> View {
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
+    if let Some(listeners) = event::on_drop(move |file| page::shelf::dropped(state, file)) {
+        listeners.into_iter().for_each(event::Listener::forget);
+    }
     many([
         el("a")
             .class("skip")

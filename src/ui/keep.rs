@@ -3,6 +3,7 @@
 
 mod bench;
 pub mod link;
+pub mod shared;
 mod shelf;
 mod systems;
 
@@ -149,6 +150,7 @@ pub fn keep(state: State) {
         listener.forget();
     }
     level(state);
+    shared::follow(state);
     follow_other_tabs(state);
     set_timeout(move || read_in_slices(state), PAUSE);
 }

@@ -2,6 +2,7 @@
 
 use super::cells::{Cells, Turn};
 use super::history::History;
+use super::keep::shared::SharedFile;
 use super::page::bench::Bench;
 use super::page::compare::desk::Desk;
 use super::page::line::LineState;
@@ -130,6 +131,8 @@ pub struct State {
     pub trouble: RwSignal<Option<Trouble>>,
     /// The recipe as a link; `None` where the browser cannot make one.
     pub link: RwSignal<Option<String>>,
+    /// The library file on a shared drive.
+    pub shared: RwSignal<SharedFile>,
     /// Whether a newer version of the app is here and waits.
     pub newer: RwSignal<bool>,
     /// Whether a save waits for the recipe's name.
@@ -207,6 +210,7 @@ impl State {
             all_read: RwSignal::new(false),
             trouble: RwSignal::new(trouble.or_else(|| line_unread.as_ref().and_then(unread_line))),
             link: RwSignal::new(None),
+            shared: RwSignal::new(SharedFile::default()),
             newer: RwSignal::new(false),
             naming: RwSignal::new(false),
             mix,

@@ -5,7 +5,7 @@ use crate::record::bench::{OpenTrial, Trial, TrialContent};
 use crate::record::bench_csv::{boards_csv, readings_csv, sheets_csv};
 use crate::record::revision::Standing;
 use crate::record::shelf::{SaveError, Unread};
-use crate::record::{Refusal, StoreError, TrialId};
+use crate::record::{Refusal, TrialId};
 use crate::ui::state::{State, Trouble};
 use crate::ui::text::Message;
 
@@ -156,11 +156,7 @@ impl State {
             "" => self.called(&open.trial.recipe_name),
             name => name.to_owned(),
         });
-        let name = file::file_name(&name, ending);
-        match file::give_out(&name, media, text) {
-            Ok(()) => self.tell((self.words.shelf_page.given_out)(&name)),
-            Err(own) => self.trouble.set(Some(super::of_store(&StoreError::Other(own)))),
-        }
+        self.hand_out(&file::file_name(&name, ending), media, text);
     }
 
     /// Puts the trial of a file on the page.

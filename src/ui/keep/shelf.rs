@@ -140,9 +140,13 @@ impl State {
 
     /// Saves the text of a record that cannot be read to a file, just as it is stored.
     pub fn give_out_text(&self, key: &str, text: &str) {
-        let name = file::file_name(key, "txt");
-        match file::give_out(&name, "text/plain", text) {
-            Ok(()) => self.tell((self.words.shelf_page.given_out)(&name)),
+        self.hand_out(&file::file_name(key, "txt"), "text/plain", text);
+    }
+
+    /// Saves a text to a file of that name, and tells so.
+    pub fn hand_out(&self, name: &str, media: &str, text: &str) {
+        match file::give_out(name, media, text) {
+            Ok(()) => self.tell((self.words.shelf_page.given_out)(name)),
             Err(own) => self.trouble.set(Some(super::of_store(&StoreError::Other(own)))),
         }
     }

@@ -4,21 +4,20 @@ use super::parts::{figure, table, table_row};
 use super::plot::{Mark, Plot, plot};
 use super::running;
 use super::sheet::signed;
+use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::*;
-use crate::browser::{clock, file};
 use crate::domain::Grade;
 use crate::domain::line::working::chart_working;
 use crate::domain::line::{LineFigure, RunFigure, control_chart};
+use crate::record::CheckRecord;
 use crate::record::check_log::{CheckContent, LoggedFigure, series};
 use crate::record::csv::log_csv;
-use crate::record::shelf::SaveError;
-use crate::record::{CheckRecord, StoreError};
 use crate::ui::field::choice;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::signal::{RwSignal, memo};
-use crate::ui::state::{State, Trouble};
+use crate::ui::state::State;
 
 /// So many checks stand in the table; the file has all.
 const IN_SIGHT: usize = 50;
@@ -54,16 +53,9 @@ fn read(state: State) {
 }
 
 fn give_out(state: State) {
-    let page = &state.words.line_page;
     let name = format!("line-log-{}.csv", clock::date(clock::now()));
     let text = state.line.log.with_untracked(|log| log_csv(log));
-    match file::give_out(&name, "text/csv", &text) {
-        Ok(()) => state.tell(format!("{} {name}", page.given_out)),
-        Err(own) => {
-            let message = (state.words.unsaved)(&SaveError::Store(StoreError::Other(own)));
-            state.trouble.set(Some(Trouble { message, way_out: None }));
-        }
-    }
+    state.hand_out(&name, "text/csv", &text);
 }
 
 /// The log with its chart.

@@ -1,17 +1,18 @@
 //! Files taken in, how much room there is, and when something last went to a file.
 
-use crate::browser::element::{Part, View, button, el};
-use crate::browser::file::{self, ReadFileError};
+use crate::browser::element::{El, Part, View, button, el, many};
+use crate::browser::file::{self, ChosenFile, ReadFileError};
 use crate::browser::graph::spawn_local;
 use crate::browser::graph::*;
-use crate::browser::{records, storage};
+use crate::browser::{records, shared, storage};
 use crate::domain::Grade;
 use crate::record::library::LARGEST;
 use crate::ui::keep::{self, Imported};
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
-use crate::ui::signal::RwSignal;
-use crate::ui::state::{State, state};
+use crate::ui::route::Page;
+use crate::ui::signal::{RwSignal, memo};
+use crate::ui::state::{State, Trouble, state};
 use crate::ui::text::{Carrier, Message};
 
 /// The section.
@@ -22,23 +23,9 @@ pub fn files() -> View {
     let take = move |event: Event| {
         let Some(chosen) = file::chosen(&event_target(&event)) else { return };
         refused.set(None);
-        spawn_local(async move {
-            let name = chosen.name();
-            let text = file::read_text(&chosen, LARGEST as u64).await;
-            refused.set(taken(state, text, &name));
-        });
+        spawn_local(async move { _ = refused.try_set(taken(state, chosen).await) });
     };
-    let says = move || {
-        refused.get().map(|Message { what, mend }| {
-            el("p")
-                .class("finding stop")
-                .child(mark(Grade::Stop))
-                .text(" ")
-                .child(el("strong").child(what))
-                .text(" ")
-                .child(mend)
-        })
-    };
+    let says = move || refused.get().map(stop);
     let copied = move || match state.settings.with(|settings| settings.copied_at) {
         Some(at) => format!("{} {}.", page.last_copy, when(at)),
         None => page.never_copied.to_owned(),
@@ -77,10 +64,47 @@ pub fn files() -> View {
                 .child(button().on("click", ask).child(page.persist)),
         )
         .child(el("div").set("id", "import-says").set("role", "alert").child(says))
+        .child(shared::can().then(|| shared_file(state)))
         .child(paste_link(state))
         .child(el("p").child(page.copy_hint).text(" ").child(copied))
         .child(el("p").child(room))
         .view()
+}
+
+/// A library file on a shared drive.
+fn shared_file(state: State) -> View {
+    let page = &state.words.shelf_page;
+    let act = move |words: &'static str, act: fn(State)| button().on_click(move || act(state)).child(words).view();
+    let chosen = memo(move || state.shared.with(|file| file.name.clone()));
+    let actions = move || {
+        let actions = if chosen.with(String::is_empty) {
+            [
+                act(page.take_up_file, |state| keep::shared::choose(state, false)),
+                act(page.begin_file, |state| keep::shared::choose(state, true)),
+            ]
+        } else {
+            [act(page.level_now, |state| keep::shared::level(state, true)), act(page.let_go, keep::shared::let_go)]
+        };
+        el("div").class("actions").child(many(actions))
+    };
+    let says = move || {
+        let file = state.shared.get();
+        let name = (!file.name.is_empty()).then(|| el("strong").child(file.name));
+        el("p").child(name).text(" ").child(file.says)
+    };
+    el("div")
+        .class("shared")
+        .child(el("p").child(page.shared_hint))
+        .child(actions)
+        .child(el("div").set("role", "status").child(says))
+        .child(el("div").set("role", "alert").child(move || state.shared.with(|file| file.wrong.clone()).map(stop)))
+        .view()
+}
+
+/// Why something was not done.
+fn stop(Message { what, mend }: Message) -> El {
+    let line = el("p").class("finding stop").child(mark(Grade::Stop)).text(" ");
+    line.child(el("strong").child(what)).text(" ").child(mend)
 }
 
 /// A link that came by mail or was read by a camera.
@@ -111,9 +135,21 @@ fn paste_link(state: State) -> View {
         .view()
 }
 
+/// A file was dropped on the page: it goes where one goes that is chosen here.
+pub fn dropped(state: State, file: ChosenFile) {
+    spawn_local(async move {
+        match taken(state, file).await {
+            Some(message) => state.trouble.set(Some(Trouble { message, way_out: None })),
+            None => state.page.set(Page::Shelf),
+        }
+    });
+}
+
 /// Puts a file on the shelf; why not, if it does not go there.
-fn taken(state: State, text: Result<String, ReadFileError>, file_name: &str) -> Option<Message> {
+async fn taken(state: State, file: ChosenFile) -> Option<Message> {
     let page = &state.words.shelf_page;
+    let text = file::read_text(&file, LARGEST as u64).await;
+    let file_name = file.name();
     let text = match text {
         Ok(text) => text,
         Err(ReadFileError::TooLarge { bytes, limit }) => return Some((page.file_too_large)(bytes, limit)),

@@ -1,6 +1,7 @@
 //! What the list shows, taken out of the shelf.
 
 use crate::domain::{Entry, Substance};
+use crate::record::csv::shelf_csv;
 use crate::record::revision::Standing;
 use crate::record::summary::{self, Order};
 use crate::record::{RecipeId, RevisionId, Shelf, Store, Summary};
@@ -100,6 +101,13 @@ pub fn find(shelf: &Shelf<impl Store>, query: &str, order: Order, most: usize) -
         all,
         removed: before - all,
     }
+}
+
+/// The recipes that match, as a table to take away.
+pub fn csv(shelf: &Shelf<impl Store>, query: &str, order: Order) -> String {
+    let mut recipes = shelf.recipes();
+    recipes.retain(|listed| listed.standing() == Standing::Kept);
+    shelf_csv(&summary::find(&recipes, query, order))
 }
 
 /// The last `most` recipes that were removed: each with its name and when it was.

@@ -13,6 +13,7 @@ use crate::record::summary::Order;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo};
 use crate::ui::state::{State, state};
+pub use files::dropped;
 use list::Found;
 
 /// So many recipes are shown at first, and so many more each time that more are asked for. A
@@ -61,6 +62,7 @@ pub fn shelf() -> View {
             line::line,
         )))
         .child(more(state, found, most))
+        .child(take_away(state, found, query))
         .child(removed(state, found))
         .child(files::files())
         .child(strays::strays())
@@ -107,6 +109,18 @@ fn sort(state: State, order: Memo<Order>) -> View {
         }
     });
     choice::labelled("shelf-sort".to_owned(), page.sort.to_owned().into(), Signal::stored(choices), now, choose)
+}
+
+fn take_away(state: State, found: Memo<Found>, query: RwSignal<String>) -> View {
+    let words = &state.words.shelf_page;
+    let some = memo(move || found.with(|found| found.matching > 0));
+    let save = move || {
+        let order = state.settings.with_untracked(|settings| settings.order);
+        let text = state.shelf.with_untracked(|shelf| query.with_untracked(|query| list::csv(shelf, query, order)));
+        state.hand_out(&format!("{}.csv", words.library_name), "text/csv", &text);
+    };
+    let button = move || some.get().then(|| button().on_click(save).child(words.save_list));
+    el("div").class("actions").child(button).view()
 }
 
 fn more(state: State, found: Memo<Found>, most: RwSignal<usize>) -> View {

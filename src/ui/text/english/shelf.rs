@@ -122,6 +122,28 @@ pub(super) const SHELF: ShelfPage = ShelfPage {
         )
     },
     brought_back: |count| format!("{} brought back that the browser had lost.", records(count)),
+    save_list: "Save this list as a table (CSV)",
+    shared_hint: "On a shared drive: choose a file once, and this shelf and the file stay the same. What others saved comes in, what \
+                  you save goes out.",
+    take_up_file: "Take up a library file",
+    begin_file: "Begin a library file",
+    level_now: "Level now",
+    let_go: "Let go of it",
+    shared_ask: "The browser wants to ask before it opens the file again: press «Level now».",
+    shared_same: |at, count, came, went| {
+        format!("Level with this shelf at {at}: {}; {came} came in, {went} went out.", records(count))
+    },
+    shared_foreign: |count| Message {
+        what: format!("{} of the file cannot be read here. The file was left as it is.", records(count)),
+        mend:
+            "What could be read is on the shelf. Use the version of Haulm that wrote the file, or choose another file."
+                .to_owned(),
+    },
+    shared_restless: "Others write to the file again and again.",
+    shared_restless_mend: "Everything is on this shelf. Press «Level now» in a moment.",
+    shared_gone: "The file is not where it was.",
+    shared_denied: "The browser was not allowed to open the file.",
+    shared_mend: "Everything is on this shelf. See that the drive is there and press «Level now», or choose the file again.",
     fill_again: "Write them back",
     filled_again: |count| format!("{} written back.", records(count)),
 };

@@ -1,0 +1,157 @@
+//! A library file on a shared drive and the shelf, kept the same: what others saved comes in, what is
+//! saved here goes out, and nothing is overwritten.
+
+use crate::browser::graph::spawn_local;
+use crate::browser::shared::{self, SharedFileError};
+use crate::browser::{clock, event};
+use crate::record::library::LARGEST;
+use crate::ui::part::save::when;
+use crate::ui::state::State;
+use crate::ui::text::{Carrier, Message};
+
+/// How often others may write in between before that is told.
+const TRIES: usize = 5;
+
+/// The file and how it stands.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct SharedFile {
+    /// Its name; empty when none was chosen.
+    pub name: String,
+    /// How it and the shelf stand, in words.
+    pub says: String,
+    /// What is wrong, in words.
+    pub wrong: Option<Message>,
+    /// How many of our records were there when it was last seen.
+    there: usize,
+    /// Being looked at.
+    busy: bool,
+    /// Something was saved meanwhile.
+    again: bool,
+}
+
+/// Finds the file of an earlier visit, and keeps it and the shelf the same from now on.
+pub fn follow(state: State) {
+    if !shared::can() {
+        return;
+    }
+    spawn_local(async move {
+        if let Some(name) = shared::recall().await {
+            state.shared.set(SharedFile { name, ..SharedFile::default() });
+            level(state, false);
+        }
+    });
+    super::later(move || state.shelf.track(), move || level(state, false));
+    if let Some(listener) = event::on_return(move || level(state, false)) {
+        listener.forget();
+    }
+}
+
+/// Lets the person choose the file: a new one, or one that is there.
+pub fn choose(state: State, fresh: bool) {
+    spawn_local(async move {
+        let suggested = format!("{}.json", state.words.shelf_page.library_name);
+        match shared::choose(fresh, &suggested).await {
+            Ok(name) => {
+                state.shared.set(SharedFile { name, ..SharedFile::default() });
+                level(state, true);
+            }
+            Err(SharedFileError::Cancelled) => {}
+            Err(why) => state.shared.update(|file| file.wrong = Some(in_words(state, &why))),
+        }
+    });
+}
+
+/// Forgets the file, which stays as it is.
+pub fn let_go(state: State) {
+    state.shared.set(SharedFile::default());
+    spawn_local(shared::let_go());
+}
+
+/// Makes file and shelf the same. `ask` at somebody's press: the browser may then ask for leave.
+pub fn level(state: State, ask: bool) {
+    let mut begun = false;
+    state.shared.update_untracked(|file| {
+        begun = !file.name.is_empty() && !file.busy;
+        file.again = file.busy;
+        file.busy |= begun;
+    });
+    if !begun {
+        return;
+    }
+    spawn_local(async move {
+        let outcome = once(state, ask).await;
+        let mut again = false;
+        _ = state.shared.try_update(|file| {
+            again = std::mem::take(&mut file.again);
+            file.busy = false;
+            match outcome {
+                Ok(said) => {
+                    file.says = said.unwrap_or_else(|| std::mem::take(&mut file.says));
+                    file.wrong = None;
+                }
+                Err(message) => (file.says, file.wrong) = (String::new(), Some(message)),
+            }
+        });
+        if again {
+            level(state, ask);
+        }
+    });
+}
+
+/// What is said of it; `None` where nothing has changed.
+async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
+    let words = &state.words.shelf_page;
+    let (mut came, mut went) = (0, 0);
+    for _ in 0..TRIES {
+        let text = match shared::look(ask, LARGEST).await {
+            Ok(text) => text,
+            Err(SharedFileError::NotAllowed) if !ask => return Ok(Some(words.shared_ask.to_owned())),
+            Err(why) => return Err(in_words(state, &why)),
+        };
+        let mut there = state.shared.with_untracked(|file| file.there);
+        let looked = text.is_some();
+        if let Some(text) = text {
+            there = 0;
+            // A new one is empty.
+            if !text.trim().is_empty() {
+                state.read_records();
+                let merged = state.shelf.try_update(|shelf| shelf.merge_file(&text));
+                let merged = merged.unwrap_or_else(|| Ok(Default::default()));
+                let merged = merged.map_err(|why| (state.words.refusal)(&why, Carrier::File))?;
+                if let Some(why) = merged.stopped {
+                    return Err((state.words.unsaved)(&why));
+                }
+                came += merged.added;
+                there = merged.added + merged.known;
+                // To write would be to leave them out.
+                if merged.refused > 0 {
+                    return Err((words.shared_foreign)(merged.refused));
+                }
+            }
+        }
+        let ours = state.shelf.with_untracked(|shelf| shelf.library_file());
+        let (text, count) = ours.map_err(|why| (state.words.store)(&why))?;
+        let same = there == count;
+        if same || shared::write(&text).await.map_err(|why| in_words(state, &why))? {
+            went += count - there.min(count);
+            state.shared.update_untracked(|file| file.there = count);
+            if went > 0 {
+                state.settings.update(|settings| settings.copied_at = Some(clock::now()));
+            }
+            let changed = looked || went > 0;
+            return Ok(changed.then(|| (words.shared_same)(&when(clock::now()), count, came, went)));
+        }
+    }
+    Err(Message { what: words.shared_restless.to_owned(), mend: words.shared_restless_mend.to_owned() })
+}
+
+fn in_words(state: State, why: &SharedFileError) -> Message {
+    let words = &state.words.shelf_page;
+    let own = match why {
+        SharedFileError::TooLarge(size) => return (words.file_too_large)(*size, LARGEST as u64),
+        SharedFileError::Gone => words.shared_gone,
+        SharedFileError::NotAllowed | SharedFileError::Cancelled => words.shared_denied,
+        SharedFileError::Other(own) => own,
+    };
+    Message { what: own.to_owned(), mend: words.shared_mend.to_owned() }
+}

@@ -1,0 +1,185 @@
+// Files: one on a shared drive that several people keep up to date, dropped ones, tables, and those that are far too much.
+
+import assert from "node:assert/strict";
+import { mkdtemp, open as openFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { journey } from "./harness.mjs";
+
+const stands = async (page) => page.run((e) => e.textContent, await page.css("#save-state"));
+const save = async (page, name, moisture) => {
+  await page.press("Recipe");
+  await page.press("New recipe");
+  await page.type("Name", name);
+  if (moisture) await page.type("Fibre moisture", moisture);
+  await page.press("Save");
+  await page.until(async () => assert.match(await stands(page), /^Revision 1 · Saved/));
+};
+
+/**
+ * The dialogs of the browser cannot be pressed by a driver. They give a file of the page's own file system here, which has the same
+ * interface; `others` is what somebody else writes to it.
+ */
+const withDialogs = (page) =>
+  page.run(async () => {
+    const folder = await navigator.storage.getDirectory();
+    const file = () => folder.getFileHandle("shared.json", { create: true });
+    window.showSaveFilePicker = file;
+    window.showOpenFilePicker = async () => [await file()];
+  });
+const read = (page) =>
+  page.run(async () => (await (await (await navigator.storage.getDirectory()).getFileHandle("shared.json")).getFile()).text());
+const write = (page, text) =>
+  page.run(async (text) => {
+    const out = await (await (await navigator.storage.getDirectory()).getFileHandle("shared.json", { create: true })).createWritable();
+    await out.write(text);
+    await out.close();
+  }, text);
+const names = async (page) => JSON.parse(await read(page)).records.map((record) => record.name).sort();
+const list = (page) => page.run(() => [...document.querySelectorAll(".lines h2")].map((h) => h.textContent.trim()).sort());
+
+journey("a library file on a shared drive takes in what others save, goes out with what is saved here, and loses nothing", async (page) => {
+  await save(page, "Ours");
+  await withDialogs(page);
+  await page.press("Shelf");
+  await page.press("Begin a library file");
+  await page.sees("1 record; 0 came in, 1 went out");
+  assert.deepEqual(await names(page), ["Ours"]);
+  await page.axe();
+  await page.screenshot("shared-file");
+
+  // Somebody else saves: what we know of the file is old when we save next.
+  const theirs = JSON.parse(await read(page));
+  theirs.records.push({ ...theirs.records[0], name: "Theirs" });
+  await write(page, JSON.stringify(theirs));
+  await save(page, "Ours, too");
+  await page.until(async () => assert.deepEqual(await names(page), ["Ours", "Ours, too", "Theirs"]));
+  await page.press("Shelf");
+  await page.until(async () => assert.deepEqual(await list(page), ["Ours", "Ours, too on the recipe page", "Theirs"]));
+  await page.sees("3 records; 1 came in, 1 went out");
+
+  // Somebody writes in the very moment between our look and our writing.
+  await page.run(() => {
+    const write = haulmFile.write;
+    haulmFile.write = async (text) => {
+      haulmFile.write = write;
+      const handle = await (await navigator.storage.getDirectory()).getFileHandle("shared.json");
+      const now = JSON.parse(await (await handle.getFile()).text());
+      now.records.push({ ...now.records[0], name: "Between" });
+      const out = await handle.createWritable();
+      await out.write(JSON.stringify(now));
+      await out.close();
+      return write(text);
+    };
+  });
+  await save(page, "Last");
+  await page.until(async () => assert.deepEqual(await names(page), ["Between", "Last", "Ours", "Ours, too", "Theirs"]));
+
+  // It is remembered; and what cannot be read is left as it is.
+  await page.go("#shelf");
+  await page.sees("Level with this shelf");
+  for (const [text, words] of [
+    ["{\"haulm\":\"library\",\"version\":1,\"records\":[", "breaks off"],
+    ["{\"haulm\":\"library\",\"version\":99,\"records\":[]}", "has format 99"],
+    [JSON.stringify({ haulm: "library", version: 1, records: [{ haulm: "revision", version: 7 }] }), "cannot be read here"],
+  ]) {
+    await write(page, text);
+    await page.press("Level now");
+    await page.sees(words);
+    assert.equal(await read(page), text);
+  }
+  await page.run(async () => (await navigator.storage.getDirectory()).removeEntry("shared.json"));
+  await page.press("Level now");
+  await page.sees("The file is not where it was.");
+  await page.press("Let go of it");
+  await page.byRole("button", "Take up a library file");
+  await page.go("#shelf");
+  await page.byRole("button", "Take up a library file");
+});
+
+journey("where the browser cannot keep a file up to date, none is offered", async (page) => {
+  await page.command("Page.addScriptToEvaluateOnNewDocument", { source: "delete window.showSaveFilePicker" });
+  await page.go("#shelf");
+  await page.byRole("button", "Save everything to a file");
+  await page.seesNot("shared drive");
+});
+
+const drop = (page, name, text) =>
+  page.run((name, text) => {
+    const carried = new DataTransfer();
+    carried.items.add(new File([text], name));
+    for (const type of ["dragover", "drop"]) {
+      const event = new DragEvent(type, { dataTransfer: carried, cancelable: true, bubbles: true });
+      document.body.dispatchEvent(event);
+      if (!event.defaultPrevented) throw new Error(`the browser would open the file: ${type}`);
+    }
+  }, name, text);
+
+journey("a file dropped on any page goes where a chosen one goes, or is refused in words", async (page) => {
+  const { bytes } = await page.download(() => page.press("Save to a file"));
+  await page.press("Line");
+  await drop(page, "dropped.haulm.json", String(bytes));
+  await page.sees("was taken in from the file");
+  await page.byRole("heading", "Shelf");
+  await drop(page, "picture.png", "PNG");
+  await page.sees("is no JSON");
+});
+
+journey("the list goes out as a table in which nothing computes, and markup in a name is text on every page", async (page) => {
+  const name = "=1+1<img src=x onerror=alert(1)>";
+  await save(page, name);
+  await page.run(() => document.querySelectorAll("details").forEach((fold) => (fold.open = true)));
+  await page.type("Note", "@SUM(A1)");
+  await page.press("Save");
+  await page.press("Shelf");
+  const { bytes } = await page.download(() => page.press("Save this list as a table (CSV)"));
+  const [head, row] = String(bytes).split("\r\n");
+  assert.match(head, /^name,tags,note,/);
+  assert.ok(row.startsWith(`'${name},,'@SUM(A1),`), row);
+  for (const where of ["Recipe", "Line", "Bench", "Compare", "Shelf"]) {
+    await page.press(where);
+    assert.equal(await page.run(() => document.querySelectorAll("img[src=x]").length), 0, where);
+  }
+});
+
+/** The longest time that the page did not answer, in milliseconds, while `act` ran. */
+async function longest(page, act) {
+  await page.run(() => {
+    window.longest = 0;
+    let last = performance.now();
+    window.beat = setInterval(() => {
+      window.longest = Math.max(window.longest, performance.now() - last);
+      last = performance.now();
+    }, 5);
+  });
+  await act();
+  return page.run(() => {
+    clearInterval(window.beat);
+    return window.longest;
+  });
+}
+
+journey("a file of 100 MB and one nested a hundred thousand deep are refused at once", { hash: "#shelf", timeout: 90_000 }, async (page) => {
+  const folder = await mkdtemp(join(tmpdir(), "haulm-huge-"));
+  try {
+    const huge = join(folder, "huge.json");
+    const file = await openFile(huge, "w");
+    await file.truncate(100_000_000);
+    await file.close();
+    const deep = join(folder, "deep.json");
+    await writeFile(deep, `{"haulm":"library","version":1,"records":[${"[".repeat(100_000)}`);
+    const wide = join(folder, "wide.json");
+    await writeFile(wide, `{"haulm":"library","version":1,"records":[${"{},".repeat(1_000_000)}{}]}`);
+    for (const [path, words, most] of [[huge, "100000 kB", 250], [deep, "nests brackets", 250], [wide, "left out", 2_500]]) {
+      const pause = await longest(page, async () => {
+        await page.upload("#import", path);
+        await page.sees(words, { wait: 20_000 });
+      });
+      console.log(`${path.split("/").at(-1)}: the page paused for ${pause.toFixed(0)} ms`);
+      assert.ok(pause < most, `${path}: ${pause} ms`);
+    }
+    assert.deepEqual(await list(page), []);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+});
