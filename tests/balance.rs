@@ -139,6 +139,15 @@ proptest! {
     }
 
     #[test]
+    fn a_hair_above_nothing_is_refused((draft, _) in solved(), exponent in 20..320) {
+        let mut draft = draft;
+        let Some(id) = draft.liquids.first().map(|liquid| liquid.id) else { return Ok(()) };
+        set(&mut draft, Field::Liquid(id, LiquidField::Density), &format!("1e-{exponent}"), Unit::KilogramPerCubicMetre);
+        let outcome = work_out(&draft);
+        prop_assert!(outcome.case.is_none() && outcome.findings.iter().any(|finding| finding.grade == Grade::Stop));
+    }
+
+    #[test]
     fn no_input_panics_or_shows_what_is_no_number(draft in anything()) {
         let outcome = work_out(&draft);
         if let Some(case) = &outcome.case {

@@ -7,6 +7,7 @@ use crate::domain::{Field, LiquidField, Station};
 use crate::record::RevisionId;
 use crate::record::revision::Standing;
 use crate::record::summary::Listed;
+use crate::ui::page;
 use crate::ui::part::bar::page_name;
 use crate::ui::route::Page;
 use crate::ui::signal::{RwSignal, memo};
@@ -19,6 +20,8 @@ const MOST: usize = 12;
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Goal {
     Page(Page),
+    /// A part of a page: its place on the page, and the heading's id.
+    Section(Page, usize, &'static str),
     Station(Station),
     Field(Field),
     Recipe(RevisionId),
@@ -136,6 +139,23 @@ fn search(state: State, query: &str) -> Vec<Hit> {
         name: page_name(state.words, *page).to_owned(),
         place: state.words.tools.pages,
     });
+    let on = |page: Page| {
+        let place = page_name(state.words, page);
+        move |at: usize, id: &'static str, name: &'static str| Hit {
+            goal: Goal::Section(page, at, id),
+            name: name.to_owned(),
+            place,
+        }
+    };
+    let (line, bench, compare) = (on(Page::Line), on(Page::Bench), on(Page::Compare));
+    let mut sections: Vec<Hit> =
+        page::line::sections(state).enumerate().map(|(at, name)| line(at, "line-section", name)).collect();
+    for (at, name) in page::bench::sections(state).into_iter().enumerate() {
+        sections.push(bench(at, "bench-section", name));
+    }
+    for (at, (id, name)) in page::compare::sections(state).into_iter().enumerate() {
+        sections.push(compare(at, id, name));
+    }
     let stations = Station::ALL.iter().map(|station| Hit {
         goal: Goal::Station(*station),
         name: (state.words.station)(*station).to_owned(),
@@ -155,7 +175,7 @@ fn search(state: State, query: &str) -> Vec<Hit> {
         };
         kept.map(hit).collect::<Vec<_>>()
     });
-    recipes.into_iter().chain(pages).chain(stations).chain(fields).filter(holds).take(MOST).collect()
+    recipes.into_iter().chain(pages).chain(sections).chain(stations).chain(fields).filter(holds).take(MOST).collect()
 }
 
 fn fields(state: State) -> Vec<Field> {
@@ -171,6 +191,16 @@ fn go(state: State, goal: Goal) {
             state.page.set(page);
             hash::go(page.key());
             browser::focus("content");
+        }
+        Goal::Section(page, at, id) => {
+            match page {
+                Page::Line => state.line.section.set(at),
+                Page::Bench => state.bench.section.set(at),
+                _ => {}
+            }
+            state.page.set(page);
+            hash::go(page.key());
+            request_animation_frame(move || browser::show(&format!("#{id}")));
         }
         Goal::Station(station) => {
             on_recipe(state, move || browser::show(&format!("[data-station={}]", station.key())));

@@ -24,13 +24,19 @@ use crate::ui::state::{State, state};
 use desk::Desk;
 use parts::{act, text_box};
 
+/// The names of all sections, in the order of the page.
+pub const fn sections(state: State) -> [&'static str; 6] {
+    let page = &state.words.bench_page;
+    [page.sheet, page.weighing, page.series, page.boards, page.effects, page.trials]
+}
+
 /// The page.
 pub fn bench() -> View {
     let state = state();
     state.begin_bench();
     let desk = Desk::new(state);
     let page = &state.words.bench_page;
-    let tabs = [page.sheet, page.weighing, page.series, page.boards, page.effects, page.trials];
+    let tabs = sections(state);
     let section = state.bench.section;
     let tab = |(at, name): (usize, &'static str)| {
         button()
@@ -51,7 +57,12 @@ pub fn bench() -> View {
             };
             el("section")
                 .set("aria-labelledby", "bench-section")
-                .child(el("h2").set("id", "bench-section").child(tabs.get(at).copied().unwrap_or(page.sheet)))
+                .child(
+                    el("h2")
+                        .set("id", "bench-section")
+                        .set("tabindex", "-1")
+                        .child(tabs.get(at).copied().unwrap_or(page.sheet)),
+                )
                 .child(inside)
                 .view()
         })

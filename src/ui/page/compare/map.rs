@@ -153,7 +153,7 @@ pub fn map(bench: Bench, mapped: Memo<Option<Mapped>>) -> View {
     };
     el("section")
         .set("aria-labelledby", "map")
-        .child(el("h2").set("id", "map").child(page.map))
+        .child(el("h2").set("id", "map").set("tabindex", "-1").child(page.map))
         .child(el("p").child(page.map_hint))
         .child(el("div").class("fields").child(system_choice(bench, SYSTEM, page.system)).child(select(
             state,

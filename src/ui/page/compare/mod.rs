@@ -27,6 +27,19 @@ struct Bench {
     shown: Memo<Arc<Compared>>,
 }
 
+/// Id and name of each section, in the order of the page.
+pub const fn sections(state: State) -> [(&'static str, &'static str); 6] {
+    let (page, sheet) = (&state.words.compare.page, &state.words.compare.sheet);
+    [
+        ("side", sheet.side_by_side),
+        ("solve", page.solve),
+        ("sweep", page.sweep),
+        ("map", page.map),
+        ("sure", sheet.uncertainty),
+        ("report", page.report),
+    ]
+}
+
 /// The page.
 pub fn compare() -> View {
     let state = state();

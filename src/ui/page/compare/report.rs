@@ -40,7 +40,7 @@ pub fn section(sheet: Sheet) -> View {
     el("section")
         .class("report-section")
         .set("aria-labelledby", "report")
-        .child(el("h2").set("id", "report").child(page.report))
+        .child(el("h2").set("id", "report").set("tabindex", "-1").child(page.report))
         .child(el("p").class("not-printed").child(page.report_hint))
         .child(
             el("div")

@@ -42,7 +42,7 @@ pub fn side(bench: Bench) -> View {
     };
     el("section")
         .set("aria-labelledby", "side")
-        .child(el("h2").set("id", "side").child(state.words.compare.sheet.side_by_side))
+        .child(el("h2").set("id", "side").set("tabindex", "-1").child(state.words.compare.sheet.side_by_side))
         .child(el("p").child(page.side_hint))
         .child(systems(bench))
         .child(

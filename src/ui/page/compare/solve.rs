@@ -120,7 +120,7 @@ pub fn solve(bench: Bench) -> View {
     };
     el("section")
         .set("aria-labelledby", "solve")
-        .child(el("h2").set("id", "solve").child(page.solve))
+        .child(el("h2").set("id", "solve").set("tabindex", "-1").child(page.solve))
         .child(el("p").child(page.solve_hint))
         .child(
             el("div")

@@ -133,7 +133,7 @@ pub fn section(bench: Bench, sure: Memo<Option<Known>>) -> View {
     let chosen = memo(move || state.compare.typed.with(|typed| typed.choice(OF).parse().unwrap_or(0_usize)));
     el("section")
         .set("aria-labelledby", "sure")
-        .child(el("h2").set("id", "sure").child(state.words.compare.sheet.uncertainty))
+        .child(el("h2").set("id", "sure").set("tabindex", "-1").child(state.words.compare.sheet.uncertainty))
         .child(el("p").child(page.sure_hint))
         .child(el("div").class("fields").child(select(state, OUTPUT, page.sweep_output, FIRST_OUTPUT, figures)))
         .child(fold(page.sources, move || sources(bench, sure)))

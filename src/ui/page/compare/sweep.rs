@@ -192,7 +192,7 @@ pub fn sweep(bench: Bench, swept: Memo<Option<Swept>>) -> View {
     };
     el("section")
         .set("aria-labelledby", "sweep")
-        .child(el("h2").set("id", "sweep").child(page.sweep))
+        .child(el("h2").set("id", "sweep").set("tabindex", "-1").child(page.sweep))
         .child(el("p").child(page.sweep_hint))
         .child(
             el("div")

@@ -72,6 +72,11 @@ const fn name(state: State, section: Section) -> &'static str {
     }
 }
 
+/// The names of all sections, in the order of the page.
+pub fn sections(state: State) -> impl Iterator<Item = &'static str> {
+    Section::ALL.iter().map(move |section| name(state, *section))
+}
+
 fn tab(state: State, at: usize, section: Section) -> View {
     button()
         .set("aria-current", move || (state.line.section.get() == at).then_some("true"))
@@ -92,7 +97,7 @@ fn body(state: State, section: Section) -> View {
     };
     el("section")
         .set("aria-labelledby", "line-section")
-        .child(el("h2").set("id", "line-section").child(name(state, section)))
+        .child(el("h2").set("id", "line-section").set("tabindex", "-1").child(name(state, section)))
         .child(move || stale(state))
         .child(move || not_released(state))
         .child(inside)
