@@ -4,6 +4,7 @@
 //! than one reading the text is not guessed at: [`ReadError::Ambiguous`] carries both, and the view
 //! asks in words.
 
+use super::letter::{is_letter, lower};
 use super::{Amount, Dimension, Kind, Unit};
 use lexical_parse_float::FromLexical;
 use std::sync::LazyLock;
@@ -272,7 +273,7 @@ fn read_unit(text: &str, kind: Kind) -> Result<Option<Unit>, ReadError> {
         Some(unit) => Err(ReadError::OtherUnit { unit }),
         // "4-5", "3/4 in" and "4;" are no numbers with odd units.
         None if first == '/' && text[1..].starts_with(|c: char| c.is_ascii_digit()) => Err(ReadError::NotANumber),
-        None if first.is_alphabetic() || "%/°\"'′″’($£€¥¢".contains(first) => Err(ReadError::UnknownUnit),
+        None if is_letter(first) || "%/°\"'′″’($£€¥¢".contains(first) => Err(ReadError::UnknownUnit),
         None => Err(ReadError::NotANumber),
     }
 }
@@ -296,7 +297,7 @@ fn spelled(folded: &str, wanted: Option<Dimension>) -> Option<Unit> {
 /// each measure, the stroke for "per", single spaces and none beside the stroke.
 fn fold(text: &str) -> String {
     let mut loose = String::with_capacity(text.len() + 4);
-    for c in text.chars().filter(|c| !matches!(c, '.' | '(' | ')' | '^')).flat_map(char::to_lowercase) {
+    for c in text.chars().filter(|c| !matches!(c, '.' | '(' | ')' | '^')).map(lower) {
         match c {
             '/' => loose.push_str(" / "),
             '%' => loose.push_str(" % "),
