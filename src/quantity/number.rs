@@ -24,6 +24,7 @@ pub fn finite(value: f64) -> Option<f64> {
 /// A finite number as programs write it: "-12.5", "1e-3". Not the standard library's `parse`, which takes
 /// ten kilobytes of table into the download.
 #[must_use]
+#[inline(never)]
 pub fn plain(text: &str) -> Option<f64> {
     f64::from_lexical(text.as_bytes()).ok().and_then(finite)
 }
@@ -145,8 +146,8 @@ fn read_number(text: &str) -> Result<(f64, &str), ReadError> {
     let number = |whole: &[Run<'_>], fraction: &[Run<'_>]| -> Result<f64, ReadError> {
         let digits = |runs: &[Run<'_>]| runs.iter().map(|(_, digits)| *digits).collect::<String>();
         // The zeros keep ".5" and "5." readable.
-        let plain = format!("0{}.{}0e{exponent}", digits(whole), digits(fraction));
-        f64::from_lexical(plain.as_bytes()).ok().and_then(finite).map(|value| sign * value).ok_or(ReadError::TooLarge)
+        let digits = format!("0{}.{}0e{exponent}", digits(whole), digits(fraction));
+        plain(&digits).map(|value| sign * value).ok_or(ReadError::TooLarge)
     };
     let marks: Vec<usize> = (0..runs.len()).filter(|at| matches!(runs[*at].0, Before::Point | Before::Comma)).collect();
     match marks[..] {
