@@ -45,10 +45,13 @@ pub enum Turn {
     Rest,
 }
 
+/// A cell: its number, when it is worked out, and how.
+type Known = (usize, Turn, Arc<dyn Refresh>);
+
 /// All cells that are on the page.
 #[derive(Clone, Copy)]
 pub struct Cells {
-    all: StoredValue<Vec<(usize, Turn, Arc<dyn Refresh>)>>,
+    all: StoredValue<Vec<Known>>,
     next: StoredValue<usize>,
     /// Whether the rest is on its way.
     waiting: StoredValue<bool>,

@@ -85,7 +85,7 @@ fn workbook(tables: &[Table]) -> String {
 fn tab(name: &str, at: usize, taken: &[String]) -> String {
     let clean: String = name.chars().filter(|c| !"[]:*?/\\".contains(*c) && !c.is_control()).take(31).collect();
     let clean = clean.trim_matches(['\'', ' ']);
-    if clean.is_empty() || taken.contains(&lowered(&clean)) {
+    if clean.is_empty() || taken.contains(&lowered(clean)) {
         let short: String = clean.chars().take(26).collect();
         return format!("{short} {at}").trim_start().to_owned();
     }

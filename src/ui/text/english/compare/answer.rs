@@ -12,7 +12,7 @@ use crate::ui::text::{Context, Message, shown};
 
 /// What a figure is called in a sentence.
 fn figure(output: Output) -> String {
-    lower_first(&name::output(output).label)
+    lower_first(name::output(output).label)
 }
 
 pub(super) fn answer(answer: &Answer, context: &Context<'_>) -> Message {
