@@ -139,15 +139,6 @@ proptest! {
     }
 
     #[test]
-    fn a_hair_above_nothing_is_refused((draft, _) in solved(), exponent in 20..320) {
-        let mut draft = draft;
-        let Some(id) = draft.liquids.first().map(|liquid| liquid.id) else { return Ok(()) };
-        set(&mut draft, Field::Liquid(id, LiquidField::Density), &format!("1e-{exponent}"), Unit::KilogramPerCubicMetre);
-        let outcome = work_out(&draft);
-        prop_assert!(outcome.case.is_none() && outcome.findings.iter().any(|finding| finding.grade == Grade::Stop));
-    }
-
-    #[test]
     fn no_input_panics_or_shows_what_is_no_number(draft in anything()) {
         let outcome = work_out(&draft);
         if let Some(case) = &outcome.case {
@@ -273,4 +264,17 @@ fn an_untouched_recipe_asks_for_what_is_missing_only() {
     assert_eq!(stops.len(), 5, "flow, fibre moisture, mat moisture, density, thickness: {stops:?}");
     assert!(stops.iter().all(|finding| finding.what == What::Missing));
     assert!(LiquidField::ALL.len() == 5);
+}
+
+/// Once in half a million random inputs a figure that the solver itself does not hold, a volume a shift, was infinite.
+#[test]
+fn a_density_next_to_nothing_gives_no_figures() {
+    let mut draft = plain_recipe();
+    draft.liquids = haulm::domain::example::example().liquids;
+    assert!(work_out(&draft).case.is_some());
+    let id = draft.liquids.first().unwrap().id;
+    set(&mut draft, Field::ShiftHours, "16", Unit::Hour);
+    set(&mut draft, Field::Liquid(id, LiquidField::Density), "1e-306", Unit::KilogramPerCubicMetre);
+    let outcome = work_out(&draft);
+    assert!(outcome.case.is_none() && outcome.findings.iter().any(|finding| finding.what == What::OutOfRange));
 }

@@ -6,9 +6,6 @@ use super::field::{Field, LiquidField};
 use super::liquid::{DoseWay, Role, Substance};
 use crate::quantity::Unit;
 
-/// The part of a range that no scale or meter can tell from its lower end.
-const HAIR: f64 = 1e-12;
-
 /// Where a usual window comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Source {
@@ -75,8 +72,7 @@ impl Limit {
     #[must_use]
     pub fn allows(&self, base: f64) -> bool {
         let (least, most) = (self.unit.to_base(self.least), self.unit.to_base(self.most));
-        // A hair above nothing is nothing: what is divided by it would be without bounds.
-        let above = if self.above_least { base > least + (most - least) * HAIR } else { base >= least };
+        let above = if self.above_least { base > least } else { base >= least };
         let below = if self.below_most { base < most } else { base <= most };
         above && below
     }

@@ -37,8 +37,14 @@ pub fn work_out(draft: &Draft) -> Outcome {
     let mut findings = checked.findings;
     let case = checked.input.and_then(|input| match solve(&input) {
         Ok(solved) => {
-            examine(&input, &solved, &mut findings);
-            Some(Case { input, solved })
+            let case = Case { input, solved };
+            // What is divided by next to nothing further down, such as litres a shift by a density.
+            if case.figures().all(|(_, amount)| amount.base.is_finite()) {
+                examine(&case.input, &case.solved, &mut findings);
+                return Some(case);
+            }
+            findings.push(explain(draft, &case.input, Unsolvable::OutOfRange));
+            None
         }
         Err(unsolvable) => {
             findings.push(explain(draft, &input, unsolvable));

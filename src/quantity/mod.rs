@@ -9,6 +9,7 @@ pub mod customary;
 pub mod exact;
 pub mod format;
 pub mod kind;
+pub mod letter;
 pub mod number;
 pub mod unit;
 pub mod units;

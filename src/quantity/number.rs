@@ -4,6 +4,7 @@
 //! than one reading the text is not guessed at: [`ReadError::Ambiguous`] carries both, and the view
 //! asks in words.
 
+use super::letter::{is_letter, lower};
 use super::{Amount, Dimension, Kind, Unit};
 use lexical_parse_float::FromLexical;
 use std::sync::LazyLock;
@@ -23,6 +24,7 @@ pub fn finite(value: f64) -> Option<f64> {
 /// A finite number as programs write it: "-12.5", "1e-3". Not the standard library's `parse`, which takes
 /// ten kilobytes of table into the download.
 #[must_use]
+#[inline(never)]
 pub fn plain(text: &str) -> Option<f64> {
     f64::from_lexical(text.as_bytes()).ok().and_then(finite)
 }
@@ -144,8 +146,8 @@ fn read_number(text: &str) -> Result<(f64, &str), ReadError> {
     let number = |whole: &[Run<'_>], fraction: &[Run<'_>]| -> Result<f64, ReadError> {
         let digits = |runs: &[Run<'_>]| runs.iter().map(|(_, digits)| *digits).collect::<String>();
         // The zeros keep ".5" and "5." readable.
-        let plain = format!("0{}.{}0e{exponent}", digits(whole), digits(fraction));
-        f64::from_lexical(plain.as_bytes()).ok().and_then(finite).map(|value| sign * value).ok_or(ReadError::TooLarge)
+        let digits = format!("0{}.{}0e{exponent}", digits(whole), digits(fraction));
+        plain(&digits).map(|value| sign * value).ok_or(ReadError::TooLarge)
     };
     let marks: Vec<usize> = (0..runs.len()).filter(|at| matches!(runs[*at].0, Before::Point | Before::Comma)).collect();
     match marks[..] {
@@ -272,7 +274,7 @@ fn read_unit(text: &str, kind: Kind) -> Result<Option<Unit>, ReadError> {
         Some(unit) => Err(ReadError::OtherUnit { unit }),
         // "4-5", "3/4 in" and "4;" are no numbers with odd units.
         None if first == '/' && text[1..].starts_with(|c: char| c.is_ascii_digit()) => Err(ReadError::NotANumber),
-        None if first.is_alphabetic() || "%/°\"'′″’($£€¥¢".contains(first) => Err(ReadError::UnknownUnit),
+        None if is_letter(first) || "%/°\"'′″’($£€¥¢".contains(first) => Err(ReadError::UnknownUnit),
         None => Err(ReadError::NotANumber),
     }
 }
@@ -296,7 +298,7 @@ fn spelled(folded: &str, wanted: Option<Dimension>) -> Option<Unit> {
 /// each measure, the stroke for "per", single spaces and none beside the stroke.
 fn fold(text: &str) -> String {
     let mut loose = String::with_capacity(text.len() + 4);
-    for c in text.chars().filter(|c| !matches!(c, '.' | '(' | ')' | '^')).flat_map(char::to_lowercase) {
+    for c in text.chars().filter(|c| !matches!(c, '.' | '(' | ')' | '^')).map(lower) {
         match c {
             '/' => loose.push_str(" / "),
             '%' => loose.push_str(" % "),

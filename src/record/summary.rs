@@ -7,6 +7,7 @@ use super::shape::{self, fields};
 pub(super) use crate::domain::order::places as sorted;
 use crate::domain::{Entry, Substance};
 use crate::quantity::Unit;
+use crate::quantity::letter::{lower, lowered};
 use std::cmp::Ordering;
 
 /// What a list shows of a revision, and what a search looks through.
@@ -114,7 +115,7 @@ impl Summary {
         }
         let mut haystack = String::new();
         let mut add = |text: &str| {
-            haystack.push_str(&text.to_lowercase());
+            haystack.extend(text.chars().map(lower));
             // No search word holds a line break, so none reaches across two texts.
             haystack.push('\n');
         };
@@ -222,7 +223,7 @@ impl Order {
 /// names or substances, density or thickness. Capitals do not matter; a blank query finds all.
 #[must_use]
 pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: Order) -> Vec<Listed<'a>> {
-    let query = query.to_lowercase();
+    let query = lowered(query);
     let words: Vec<&str> = query.split_whitespace().collect();
     let holds = |summary: &Summary| words.iter().all(|word| summary.haystack.contains(word));
     let found: Vec<&Listed<'a>> =
@@ -264,7 +265,7 @@ pub(super) fn by_name(a: &str, b: &str) -> Ordering {
                 unequal => return unequal,
             }
         } else {
-            match x.to_lowercase().cmp(y.to_lowercase()) {
+            match lower(x).cmp(&lower(y)) {
                 Ordering::Equal => {
                     (a, b) = (a.get(x.len_utf8()..).unwrap_or_default(), b.get(y.len_utf8()..).unwrap_or_default());
                 }

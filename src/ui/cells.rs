@@ -14,7 +14,27 @@ use std::time::Duration;
 /// From that paint to the rest: nobody sees it, and a key that comes meanwhile goes first.
 const BREATH: Duration = Duration::from_millis(10);
 
-type Refresh = Arc<dyn Fn() + Send + Sync>;
+/// Works a cell out anew. No `dyn Fn`, for the reason given at `browser::element::closure`.
+trait Refresh: Send + Sync {
+    fn refresh(&self);
+}
+
+impl<F: Fn() + Send + Sync> Refresh for F {
+    fn refresh(&self) {
+        self();
+    }
+}
+
+/// Gives the value of a cell.
+trait Give<T>: Send + Sync {
+    fn give(&self) -> T;
+}
+
+impl<T, F: Fn() -> T + Send + Sync> Give<T> for F {
+    fn give(&self) -> T {
+        self()
+    }
+}
 
 /// When a cell is worked out after a change.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -25,10 +45,13 @@ pub enum Turn {
     Rest,
 }
 
+/// A cell: its number, when it is worked out, and how.
+type Known = (usize, Turn, Arc<dyn Refresh>);
+
 /// All cells that are on the page.
 #[derive(Clone, Copy)]
 pub struct Cells {
-    all: StoredValue<Vec<(usize, Turn, Refresh)>>,
+    all: StoredValue<Vec<Known>>,
     next: StoredValue<usize>,
     /// Whether the rest is on its way.
     waiting: StoredValue<bool>,
@@ -59,10 +82,10 @@ impl Cells {
     }
 
     fn refresh(self, turn: Turn) {
-        let all: Vec<Refresh> = self.all.with_value(|all| {
+        let all: Vec<Arc<dyn Refresh>> = self.all.with_value(|all| {
             all.iter().filter(|(_, own, _)| *own == turn).map(|(_, _, refresh)| refresh.clone()).collect()
         });
-        untrack(|| all.iter().for_each(|refresh| refresh()));
+        untrack(|| all.iter().for_each(|cell| cell.refresh()));
     }
 
     /// A value worked out by `f` from what [`follow`](Self::follow) follows and from nothing else. It
@@ -76,14 +99,10 @@ impl Cells {
     }
 
     /// One piece of machine code a type of value, not one a cell.
-    fn boxed<T: Clone + PartialEq + Send + Sync + 'static>(
-        self,
-        turn: Turn,
-        f: Box<dyn Fn() -> T + Send + Sync>,
-    ) -> Signal<T> {
-        let value = RwSignal::new(untrack(&f));
+    fn boxed<T: Clone + PartialEq + Send + Sync + 'static>(self, turn: Turn, f: Box<dyn Give<T>>) -> Signal<T> {
+        let value = RwSignal::new(untrack(|| f.give()));
         let refresh = move || {
-            let new = f();
+            let new = f.give();
             if value.try_with_untracked(|old| *old != new) == Some(true) {
                 value.set(new);
             }
@@ -92,7 +111,7 @@ impl Cells {
         value.into()
     }
 
-    fn put(self, turn: Turn, refresh: Refresh) {
+    fn put(self, turn: Turn, refresh: Arc<dyn Refresh>) {
         let name = self.next.get_value();
         self.next.set_value(name + 1);
         self.all.update_value(|all| all.push((name, turn, refresh)));

@@ -102,12 +102,18 @@ impl<T> Copy for RwSignal<T> {}
 
 // Once for each type: the type's own number, which it is compared with, does not compress.
 #[inline(never)]
-#[allow(clippy::unreachable, reason = "a signal of T never holds anything else")]
 fn cast<T: 'static>(held: &Held) -> &T {
     match held.as_deref().and_then(|value| value.downcast_ref()) {
         Some(value) => value,
-        None => unreachable!(),
+        None => lost(),
     }
+}
+
+#[cold]
+#[inline(never)]
+#[allow(clippy::unreachable, reason = "a signal of T never holds anything else, and is not read while it is changed")]
+fn lost() -> ! {
+    unreachable!()
 }
 
 /// The value to change; `None` while somebody else reads it.

@@ -2,6 +2,7 @@
 
 use crate::domain::draft::{Draft, LiquidDraft};
 use crate::domain::liquid::{LiquidId, Role, Substance};
+use crate::quantity::letter::lowered;
 use serde::{Deserialize, Serialize};
 
 /// A liquid as the line knows it. The numbers of liquids are each recipe's own, so a pump is tied to a
@@ -36,7 +37,7 @@ impl Tie {
         if own.is_empty() || theirs.is_empty() {
             self.role == other.role && self.substance == other.substance
         } else {
-            own.to_lowercase() == theirs.to_lowercase()
+            lowered(own) == lowered(theirs)
         }
     }
 }

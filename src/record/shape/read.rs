@@ -25,6 +25,9 @@ fn read_over(value: &mut dyn Shape, text: &str) -> serde_json::Result<()> {
     from.end()
 }
 
+/// What stands in the place of a whole number.
+pub(super) const NOT_WHOLE: &str = "a fraction or an object";
+
 /// The value to read over.
 struct Over<'a>(&'a mut dyn Shape);
 
@@ -37,7 +40,8 @@ impl<'de> DeserializeSeed<'de> for Over<'_> {
         match part {
             Part::Text(_) | Part::Named(_) => from.deserialize_str(Opened(part)),
             Part::Flag(_) => from.deserialize_bool(Opened(part)),
-            Part::Whole(_) => from.deserialize_u64(Opened(part)),
+            // Not deserialize_u64, which takes the powers of ten for floats into the download.
+            Part::Whole(_) => from.deserialize_any(Opened(part)),
             Part::Choice(_) => from.deserialize_enum("", &[], Opened(part)),
             Part::Maybe(_) => from.deserialize_option(Opened(part)),
             Part::List(_) => from.deserialize_seq(Opened(part)),
@@ -107,7 +111,10 @@ impl<'de> Visitor<'de> for Opened<'_> {
     }
 
     fn visit_unit<E: Error>(self) -> Result<(), E> {
-        Ok(())
+        match self.0 {
+            Part::Maybe(_) => Ok(()),
+            _ => Err(E::invalid_type(Unexpected::Unit, &self)),
+        }
     }
 
     fn visit_some<D: Deserializer<'de>>(self, from: D) -> Result<(), D::Error> {
@@ -132,7 +139,8 @@ impl<'de> Visitor<'de> for Opened<'_> {
 
     fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<(), A::Error> {
         let Part::Fields(Fields { names, needs, mut fields }) = self.0 else {
-            return Err(A::Error::invalid_type(Unexpected::Map, &self));
+            // A number that is not whole comes as a map too, of its digits.
+            return Err(A::Error::invalid_type(Unexpected::Other(NOT_WHOLE), &self));
         };
         let mut seen = vec![false; names.len()];
         while let Some(place) = map.next_key_seed(Key(names))? {

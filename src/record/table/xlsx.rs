@@ -6,6 +6,7 @@
 //! Source: ECMA-376-1:2016, Office Open XML file formats, clause 18 (SpreadsheetML).
 
 use super::{Cell, Table, cell_name, zip};
+use crate::quantity::letter::lowered;
 use std::fmt::Write as _;
 
 const HEAD: &str = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
@@ -74,7 +75,7 @@ fn workbook(tables: &[Table]) -> String {
     for (at, table) in (1..).zip(tables) {
         let name = tab(&table.name, at, &taken);
         let _ = write!(text, "<sheet name=\"{}\" sheetId=\"{at}\" r:id=\"rId{at}\"/>", escaped(&name));
-        taken.push(name.to_lowercase());
+        taken.push(lowered(&name));
     }
     // Formulas are worked out when the file is opened, whatever is kept beside them.
     text + "</sheets><calcPr fullCalcOnLoad=\"1\"/></workbook>"
@@ -84,7 +85,7 @@ fn workbook(tables: &[Table]) -> String {
 fn tab(name: &str, at: usize, taken: &[String]) -> String {
     let clean: String = name.chars().filter(|c| !"[]:*?/\\".contains(*c) && !c.is_control()).take(31).collect();
     let clean = clean.trim_matches(['\'', ' ']);
-    if clean.is_empty() || taken.contains(&clean.to_lowercase()) {
+    if clean.is_empty() || taken.contains(&lowered(clean)) {
         let short: String = clean.chars().take(26).collect();
         return format!("{short} {at}").trim_start().to_owned();
     }

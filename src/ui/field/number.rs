@@ -7,6 +7,7 @@ use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::check::limit_of;
 use crate::domain::{Draft, Field, Grade, Place};
+use crate::quantity::letter::{self, lower};
 use crate::quantity::{Kind, Unit, Units, format};
 use crate::ui::part::finding::says;
 use crate::ui::signal::{Signal, memo};
@@ -211,11 +212,8 @@ pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Signal<Ki
 
 /// A name within a phrase; one that begins with two capitals is an abbreviation and stays.
 fn lower_first(name: &str) -> String {
-    let mut chars = name.chars();
-    match (chars.next(), chars.next()) {
-        (Some(first), Some(second)) if !second.is_uppercase() => {
-            first.to_lowercase().chain([second]).chain(chars).collect()
-        }
+    match name.chars().nth(1) {
+        Some(second) if lower(second) == second => letter::lower_first(name),
         _ => name.to_owned(),
     }
 }

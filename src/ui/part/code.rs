@@ -1,28 +1,28 @@
 //! A link as a QR code (ISO/IEC 18004), for another device's camera.
 
 use crate::browser::element::{El, svg};
-use fast_qr::{ECL, QRBuilder};
+use qrcodegen::{QrCode, QrCodeEcc};
 use std::fmt::Write as _;
 
 /// The quiet zone around the code, in modules, as the standard asks for.
-const QUIET: usize = 4;
+const QUIET: i32 = 4;
 
 /// The code of a link; `None` for one that is too long for any.
 pub fn code(link: &str, name: &'static str) -> Option<El> {
-    let code = QRBuilder::new(link).ecl(ECL::L).build().ok()?;
+    let code = QrCode::encode_text(link, QrCodeEcc::Low).ok()?;
+    let size = code.size();
     let mut path = String::new();
-    for row in 0..code.size {
-        let dark: Vec<bool> = code[row].iter().take(code.size).map(|module| module.value()).collect();
+    for row in 0..size {
         let mut at = 0;
-        while at < dark.len() {
-            let run = dark.iter().skip(at).take_while(|dark| **dark).count();
+        while at < size {
+            let run = (at..size).find(|column| !code.get_module(*column, row)).unwrap_or(size) - at;
             if run > 0 {
                 let _ = write!(path, "M{} {}h{run}v1h-{run}z", at + QUIET, row + QUIET);
             }
             at += run.max(1);
         }
     }
-    let width = code.size + 2 * QUIET;
+    let width = size + 2 * QUIET;
     let drawn = svg("svg")
         .class("code")
         .set("viewBox", format!("0 0 {width} {width}"))

@@ -6,6 +6,7 @@ use crate::domain::solute::SolubilityError;
 use crate::domain::solution::MakeUpError;
 use crate::domain::solution_density::DensityError;
 use crate::domain::wanted::Wanted;
+use crate::quantity::letter::lowered;
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::{Context, Message, shown};
 use uom::si::f64::{MassDensity, Ratio, ThermodynamicTemperature};
@@ -131,5 +132,5 @@ fn parts(share: Ratio, context: &Context<'_>) -> String {
 
 /// The name of a salt within a sentence.
 fn lower(name: &str) -> String {
-    name.to_lowercase()
+    lowered(name)
 }

@@ -14,6 +14,7 @@ use crate::domain::bench::series_field::{FactorId, Of, SeriesField};
 use crate::domain::bench::word::letter;
 use crate::domain::bench::{LineId, Place, SeriesDraft};
 use crate::domain::{Draft, LiquidId};
+pub(super) use crate::quantity::letter::lower_first;
 use crate::ui::text::english::{field as recipe_field, name};
 use crate::ui::text::{BenchContext, Context, shown};
 
@@ -55,12 +56,6 @@ pub(super) fn term(term: Term, factors: &[Factor], draft: &Draft) -> String {
         Term::Main(factor) => called(factor),
         Term::Pair(one, other) => format!("{} × {}", called(one), lower_first(&called(other))),
     }
-}
-
-/// A name within a sentence. All names here begin with a word; the mill's own names stand behind it.
-pub(super) fn lower_first(name: &str) -> String {
-    let mut chars = name.chars();
-    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
 }
 
 pub(super) fn material(material: Material, series: &SeriesDraft, draft: &Draft) -> String {

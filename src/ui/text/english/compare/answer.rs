@@ -5,15 +5,14 @@ use crate::domain::Field;
 use crate::domain::compare::Output;
 use crate::domain::compare::equal_cost::{EqualCost, NoPrice};
 use crate::domain::compare::solve_for::{Answer, Found, NoAnswer, Way};
+use crate::quantity::letter::lower_first;
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::english::field;
 use crate::ui::text::{Context, Message, shown};
 
 /// What a figure is called in a sentence.
 fn figure(output: Output) -> String {
-    let label = name::output(output).label;
-    let mut letters = label.chars();
-    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+    lower_first(name::output(output).label)
 }
 
 pub(super) fn answer(answer: &Answer, context: &Context<'_>) -> Message {

@@ -5,6 +5,7 @@ use crate::domain::line::{
     CalibrationField, CardField, CardRows, DeliveryField, LineBook, LineField, LinePlace, PumpField, ReadingWay,
     RowField, RunningField, TankField, TankWay, ToleranceField, TransportField,
 };
+use crate::quantity::letter::lower_first;
 use crate::ui::text::{FieldWords, LineContext};
 
 const fn words(label: &'static str, hint: &'static str) -> FieldWords {
@@ -116,22 +117,16 @@ fn card(part: CardField, rows: CardRows) -> FieldWords {
 pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String {
     let label = field(asked, context.book).label;
     match asked {
-        LineField::Pump(id, _) => format!("{}, {}", pump_called(id, context), lower(label)),
-        LineField::Calibration(id, _, _) => format!("{}, catch test, {}", pump_called(id, context), lower(label)),
+        LineField::Pump(id, _) => format!("{}, {}", pump_called(id, context), lower_first(label)),
+        LineField::Calibration(id, _, _) => format!("{}, catch test, {}", pump_called(id, context), lower_first(label)),
         LineField::Row(pump, test, row, _) => {
-            format!("{}, {}", place(LinePlace::Row(pump, test, row), context), lower(label))
+            format!("{}, {}", place(LinePlace::Row(pump, test, row), context), lower_first(label))
         }
-        LineField::Tank(id, _) => format!("{}, {}", tank_called(id, context), lower(label)),
+        LineField::Tank(id, _) => format!("{}, {}", tank_called(id, context), lower_first(label)),
         LineField::Transport(_)
         | LineField::Tolerance(_)
         | LineField::Running(_)
         | LineField::Card(_)
         | LineField::Delivery(_) => label.to_owned(),
     }
-}
-
-/// A label in the middle of a name.
-fn lower(label: &str) -> String {
-    let mut chars = label.chars();
-    chars.next().map_or_else(String::new, |first| first.to_lowercase().chain(chars).collect())
 }
