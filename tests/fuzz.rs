@@ -152,7 +152,8 @@ fn a_library_file() {
 #[test]
 fn a_stored_record() {
     let draft = haulm::domain::example::example();
-    let open = OpenDraft { from: None, title: Title::default(), draft, example: false }.text().unwrap();
+    let open =
+        OpenDraft { from: None, title: Title::default(), draft, remark: String::new(), example: false }.text().unwrap();
     let texts = prop_oneof![
         spoilt(open),
         spoilt(Settings::default().text().unwrap()),

@@ -57,7 +57,7 @@ pub fn log_csv(log: &[CheckRecord]) -> String {
 #[must_use]
 pub fn shelf_csv(recipes: &[Listed<'_>]) -> String {
     let mut csv =
-        "name,tags,note,liquids,board_density,density_unit,board_thickness,thickness_unit,saved_utc,author,released,\
+        "name,tags,note,liquids,board_density,density_unit,board_thickness,thickness_unit,saved_utc,author,remark,released,\
                    versions_side_by_side,revision,recipe\r\n"
             .to_owned();
     for listed in recipes {
@@ -73,6 +73,7 @@ pub fn shelf_csv(recipes: &[Listed<'_>]) -> String {
             text(head.thickness.unit.symbol()),
             utc(head.saved_at),
             text(&head.author),
+            text(&head.remark),
             (if head.released { "yes" } else { "no" }).to_owned(),
             (listed.others.len() + 1).to_string(),
             head.id.to_string(),

@@ -26,12 +26,15 @@ pub struct OpenDraft {
     pub title: Title,
     /// What was typed.
     pub draft: Draft,
+    /// What will be remarked on the next save.
+    #[serde(default)]
+    pub remark: String,
     /// Whether it is the example that a first start shows.
     #[serde(default)]
     pub example: bool,
 }
 
-fields!(OpenDraft { May from, Must title, Must draft, May example });
+fields!(OpenDraft { May from, Must title, Must draft, May remark, May example });
 
 impl OpenDraft {
     /// Its text in the store.

@@ -35,6 +35,8 @@ pub struct Stamp {
     pub at: u64,
     /// The author's initials, blank when not given.
     pub author: String,
+    /// Why, in the author's words, blank when not given.
+    pub remark: String,
 }
 
 /// What a revision says. Every key is always written, so none can be taken over by an unknown one.
@@ -55,6 +57,9 @@ pub struct RevisionContent {
     /// The author's initials.
     #[serde(default)]
     pub author: String,
+    /// What the author remarks on this very save.
+    #[serde(default)]
+    pub remark: String,
     /// The recipe's name.
     pub name: String,
     /// The note.
@@ -76,7 +81,7 @@ pub struct RevisionContent {
 choice!(plain Standing { Kept = "kept", Removed = "removed" });
 fields!(Title { Must name, Must note, Must tags });
 fields!(RevisionContent {
-    May recipe, May parents, May copy_of, Must saved_at, May author, Must name, May note, May tags, May standing,
+    May recipe, May parents, May copy_of, Must saved_at, May author, May remark, Must name, May note, May tags, May standing,
     May released, Must draft
 });
 
@@ -100,6 +105,7 @@ impl Revision {
             copy_of: None,
             saved_at: stamp.at,
             author: stamp.author,
+            remark: stamp.remark,
             name: title.name,
             note: title.note,
             tags: title.tags,
@@ -130,7 +136,7 @@ impl Revision {
         content.parents = vec![self.revision()];
         content.copy_of = None;
         content.released = false;
-        (content.saved_at, content.author) = (stamp.at, stamp.author);
+        (content.saved_at, content.author, content.remark) = (stamp.at, stamp.author, stamp.remark);
         change(&mut content);
         Self::with(content, self.extra())
     }

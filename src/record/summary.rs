@@ -23,6 +23,8 @@ pub struct Summary {
     pub saved_at: u64,
     /// The author's initials.
     pub author: String,
+    /// What the author remarked on this save.
+    pub remark: String,
     /// The recipe's name.
     pub name: String,
     /// The note.
@@ -54,6 +56,7 @@ struct Glance {
     parents: Vec<RevisionId>,
     saved_at: u64,
     author: String,
+    remark: String,
     name: String,
     note: String,
     tags: Vec<String>,
@@ -78,7 +81,7 @@ struct GlancePlain {
 }
 
 fields!(Glance {
-    Must haulm, Must version, May recipe, May parents, Must saved_at, May author, Must name, May note, May tags,
+    Must haulm, Must version, May recipe, May parents, Must saved_at, May author, May remark, Must name, May note, May tags,
     May standing, May released, Must draft
 });
 fields!(GlanceDraft { Must liquids, Must plain });
@@ -103,6 +106,7 @@ impl Summary {
             parents,
             saved_at,
             author,
+            remark,
             name,
             note,
             tags,
@@ -119,7 +123,7 @@ impl Summary {
             // No search word holds a line break, so none reaches across two texts.
             haystack.push('\n');
         };
-        [&name, &note, &author].into_iter().chain(&tags).for_each(|text| add(text));
+        [&name, &note, &author, &remark].into_iter().chain(&tags).for_each(|text| add(text));
         let mut substances = Vec::new();
         for liquid in &liquids {
             add(&liquid.name);
@@ -137,6 +141,7 @@ impl Summary {
             parents,
             saved_at,
             author,
+            remark,
             name,
             note,
             tags,

@@ -81,13 +81,13 @@ pub fn start() -> State {
 pub fn taught() -> OpenDraft {
     let words = &ENGLISH.recipe_page;
     let title = Title { name: words.example_name.to_owned(), note: words.example_note.to_owned(), tags: Vec::new() };
-    OpenDraft { from: None, title, draft: example(), example: true }
+    OpenDraft { from: None, title, draft: example(), remark: String::new(), example: true }
 }
 
 /// A blank recipe.
 #[must_use]
 pub fn blank() -> OpenDraft {
-    OpenDraft { from: None, title: Title::default(), draft: Draft::default(), example: false }
+    OpenDraft { from: None, title: Title::default(), draft: Draft::default(), remark: String::new(), example: false }
 }
 
 /// The settings of a first start: the decimal mark of the browser's language. `None` later on.
@@ -110,6 +110,7 @@ pub fn keep(state: State) {
     let open = memo(move || {
         state.draft.track();
         state.title.track();
+        state.remark.track();
         state.from.track();
         state.example.track();
         state.at_hand()
@@ -335,7 +336,7 @@ impl State {
     #[must_use]
     pub fn stamp(&self) -> Stamp {
         let author = self.settings.with_untracked(|settings| settings.initials.trim().to_owned());
-        Stamp { at: clock::now(), author }
+        Stamp { at: clock::now(), author, remark: String::new() }
     }
 
     /// Reads all records now, if that has not been done yet.
@@ -348,7 +349,7 @@ impl State {
     /// Saves the recipe as a revision that follows the one it came from; whether that went well.
     /// Without a name it asks for one, at the name's box.
     pub fn save(&self) -> bool {
-        let OpenDraft { from, mut title, draft, .. } = self.at_hand();
+        let OpenDraft { from, mut title, draft, remark, .. } = self.at_hand();
         title.name = title.name.trim().to_owned();
         self.naming.set(title.name.is_empty());
         if title.name.is_empty() {
@@ -366,7 +367,7 @@ impl State {
             self.tell(self.words.tools.nothing_to_save);
             return false;
         }
-        let stamp = self.stamp();
+        let stamp = Stamp { remark: remark.trim().to_owned(), ..self.stamp() };
         let revision = match base {
             Some(base) => base.follow(stamp, |content| {
                 (content.name, content.note, content.tags) = (title.name, title.note, title.tags);
@@ -385,6 +386,7 @@ impl State {
             self.title.update(|title| title.name = title.name.trim().to_owned());
         }
         self.from.set(Some(id));
+        self.remark.set(String::new());
         self.example.set(false);
         true
     }
@@ -414,7 +416,7 @@ impl State {
     pub fn open_revision(&self, id: RevisionId) -> bool {
         let Some(revision) = self.shelf.with_untracked(|shelf| shelf.revision(id)) else { return false };
         let draft = revision.content().draft.clone();
-        self.open(OpenDraft { from: Some(id), title: revision.title(), draft, example: false });
+        self.open(OpenDraft { from: Some(id), title: revision.title(), draft, remark: String::new(), example: false });
         true
     }
 

@@ -107,6 +107,8 @@ pub struct State {
     pub draft: RwSignal<Draft>,
     /// The recipe's name, note and tags.
     pub title: RwSignal<Title>,
+    /// What will be remarked on the next save.
+    pub remark: RwSignal<String>,
     /// The revision that the recipe was opened from or last saved as.
     pub from: RwSignal<Option<RevisionId>>,
     /// Whether it is the example that a first start shows.
@@ -197,6 +199,7 @@ impl State {
             page: RwSignal::new(Page::Recipe),
             draft,
             title,
+            remark: RwSignal::new(open.remark),
             from,
             example: RwSignal::new(open.example),
             outcome,
@@ -233,6 +236,7 @@ impl State {
             from: self.from.get_untracked(),
             title: self.title.get_untracked(),
             draft: self.draft.get_untracked(),
+            remark: self.remark.get_untracked(),
             example: self.example.get_untracked(),
         }
     }
@@ -334,6 +338,7 @@ impl State {
         self.openings.update_value(|openings| *openings += 1);
         self.go_over_to(self.openings.get_value());
         self.naming.set(false);
+        self.remark.set(recipe.remark.clone());
         self.lay(recipe);
     }
 

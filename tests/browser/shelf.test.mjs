@@ -81,6 +81,27 @@ journey("what is typed is there after a crash, saved or not", async (page) => {
   assert.deepEqual(await revisions(page), []);
 });
 
+journey("a remark on a save survives a reload, stands in the history and is not said of the next one", async (page) => {
+  const unfold = () => page.run(() => document.querySelectorAll("details").forEach((fold) => (fold.open = true)));
+  await unfold();
+  await page.type("Remark on the next save", "=drier straw");
+  await page.until(async () => assert.match((await stored(page))["haulm/draft"], /"remark":"=drier straw"/));
+  await page.reload();
+  await unfold();
+  assert.equal(await page.value("Remark on the next save"), "=drier straw");
+  await page.press("Save");
+  await saved(page, 1);
+  assert.equal(await page.value("Remark on the next save"), "");
+  await page.type("Fibre moisture", "6");
+  await page.press("Save");
+  await saved(page, 2);
+  await page.press("Shelf");
+  const name = (await names(page))[0].replace(" on the recipe page", "");
+  await page.press(`History ${name}`);
+  const remarks = await page.run(() => [...document.querySelectorAll(".revisions > li")].map((row) => row.querySelector(".remark")?.textContent ?? ""));
+  assert.deepEqual(remarks, ["", "=drier straw"]);
+});
+
 journey("a save asks for a name, at the name's box", async (page) => {
   await page.press("New recipe");
   await page.press("Save");

@@ -135,7 +135,13 @@ impl Life {
                 }
             }
             Step::Work => {
-                let work = OpenDraft { from: None, title: title("work"), draft: draft("1"), example: false };
+                let work = OpenDraft {
+                    from: None,
+                    title: title("work"),
+                    draft: draft("1"),
+                    remark: String::new(),
+                    example: false,
+                };
                 if self.tabs[tab].keep_draft(&work).is_ok() {
                     assert_eq!(self.tabs[tab].open_draft(), Ok(Some(work)));
                 }

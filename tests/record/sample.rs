@@ -23,5 +23,5 @@ pub fn title(name: &str) -> Title {
 }
 
 pub fn stamp(at: u64) -> Stamp {
-    Stamp { at, author: "AB".to_owned() }
+    Stamp { at, author: "AB".to_owned(), remark: String::new() }
 }

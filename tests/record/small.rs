@@ -26,7 +26,7 @@ fn new_shelf() -> (FaultyStore, Shelf<FaultyStore>) {
 
 fn work(density: &str) -> OpenDraft {
     let from = RevisionId::parse("00112233445566778899aabbccddeeff");
-    OpenDraft { from, title: title("Straw 16"), draft: draft(density), example: false }
+    OpenDraft { from, title: title("Straw 16"), draft: draft(density), remark: "dry day".to_owned(), example: false }
 }
 
 #[test]

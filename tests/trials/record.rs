@@ -18,7 +18,7 @@ use proptest::prelude::*;
 use serde_json::{Value, json};
 
 fn stamp(at: u64) -> Stamp {
-    Stamp { at, author: "AB".to_owned() }
+    Stamp { at, author: "AB".to_owned(), remark: String::new() }
 }
 
 fn sample() -> TrialContent {

@@ -167,6 +167,7 @@ fn revision() -> RevisionContent {
         copy_of: Some(RevisionId(Id::default())),
         saved_at: 1,
         author: "CD".to_owned(),
+        remark: "b".to_owned(),
         name: "a".to_owned(),
         note: String::new(),
         tags: title().tags,
@@ -213,7 +214,7 @@ fn logged() -> CheckContent {
 fn every_record_is_written_alike() {
     check_written(&RecipeFile::new(title(), draft(), Some(RevisionId(Id::default()))));
     check_written(&RecipeFile::new(Title::default(), Draft::default(), None));
-    check_written(&OpenDraft { from: None, title: title(), draft: draft(), example: true });
+    check_written(&OpenDraft { from: None, title: title(), draft: draft(), remark: "c".to_owned(), example: true });
     check_written(&revision());
     check_written(&system());
     check_written(&logged());

@@ -34,7 +34,13 @@ pub fn open(state: State, link: String) {
         match read {
             Ok(recipe) => {
                 let name = state.called(&recipe.name);
-                state.open(OpenDraft { from: None, title: recipe.title(), draft: recipe.draft, example: false });
+                state.open(OpenDraft {
+                    from: None,
+                    title: recipe.title(),
+                    draft: recipe.draft,
+                    remark: String::new(),
+                    example: false,
+                });
                 state.page.set(Page::Recipe);
                 state.tell_step((words.opened_link)(&name));
             }

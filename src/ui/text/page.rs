@@ -98,6 +98,7 @@ pub struct RecipePage {
     pub new: &'static str,
     pub name: &'static str,
     pub untitled: &'static str,
+    pub remark: &'static str,
     pub note: &'static str,
     pub tags: &'static str,
     pub tags_hint: &'static str,

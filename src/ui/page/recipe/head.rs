@@ -54,8 +54,8 @@ pub fn head() -> View {
         .child(
             el("details")
                 .class("more")
-                .child(el("summary").child(words.note).text(", ").child(words.tags))
-                .child(el("div").class("fields").child(note(state)).child(tags(state))),
+                .child(el("summary").child(words.note).text(", ").child(words.tags).text(", ").child(words.remark))
+                .child(el("div").class("fields").child(note(state)).child(tags(state)).child(remark(state))),
         )
         .view()
 }
@@ -172,6 +172,13 @@ fn note(state: State) -> View {
         state.edit_title(Session::Note, &mut |title| title.note.clone_from(&text));
     });
     text::lines("recipe-note".to_owned(), state.words.recipe_page.note, now, put)
+}
+
+/// Why the next revision is saved; it stands beside that one in the history.
+fn remark(state: State) -> View {
+    let now = memo(move || state.remark.get());
+    let put = Callback::new(move |text: String| state.remark.set(text));
+    text::lines("recipe-remark".to_owned(), state.words.recipe_page.remark, now, put)
 }
 
 /// The tags in one box, with commas between them. What is typed stays as it is until the box is left.

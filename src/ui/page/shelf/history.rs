@@ -22,6 +22,7 @@ pub fn history(recipe: RecipeId, head: RevisionId) -> View {
         let released = revision.released.then(|| el("span").class("badge").child(page.released_mark));
         let id = revision.id;
         let text = saved(&revision);
+        let remark = (!revision.remark.is_empty()).then(|| el("span").class("remark").child(revision.remark.clone()));
         let label = format!("{} {text}", page.restore);
         let restore = (id != head && standing == Standing::Kept)
             .then(|| button().set("aria-label", label).on_click(move || state.restore(id, head)).child(page.restore));
@@ -40,6 +41,7 @@ pub fn history(recipe: RecipeId, head: RevisionId) -> View {
         let name = if facts.is_empty() { name } else { format!("{name} · {facts}") };
         el("li")
             .child(el("span").child(text))
+            .child(remark)
             .child(el("span").class("note").child(name))
             .child(released)
             .child(compare)

@@ -32,6 +32,8 @@ pub struct Head {
     pub saved_at: u64,
     /// The author's initials.
     pub author: String,
+    /// What the author remarked on this save.
+    pub remark: String,
     /// Whether it is released for the line.
     pub released: bool,
     /// What its liquids are.
@@ -49,6 +51,7 @@ impl Head {
             id: summary.id,
             saved_at: summary.saved_at,
             author: summary.author.clone(),
+            remark: summary.remark.clone(),
             released: summary.released,
             substances: summary.substances.clone(),
             thickness: summary.thickness.clone(),

@@ -93,6 +93,7 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     new: "New recipe",
     name: "Name",
     untitled: "Recipe without a name",
+    remark: "Remark on the next save",
     note: "Note",
     tags: "Tags",
     tags_hint: "With commas between them.",
