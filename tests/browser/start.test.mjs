@@ -29,7 +29,7 @@ journey("the page is sent in the fewest round trips, and only from its own folde
   const once = (file) => asked.filter((other) => other === file).length === 1;
   assert.ok(["200 haulm.css", "200 haulm.js", "200 haulm_bg.wasm", "200 start.js"].every(once), asked.join());
   // The icon of the window goes by a cache of its own.
-  assert.deepEqual([...new Set(asked)], ["200 haulm.css", "200 haulm.js", "200 haulm_bg.wasm", "200 icon.svg", "200 index.html", "200 manifest.webmanifest", "200 offline.js", "200 page", "200 start.js"]);
+  assert.deepEqual([...new Set(asked)], ["200 haulm.css", "200 haulm.js", "200 haulm_bg.wasm", "200 icon-192.png", "200 icon.svg", "200 index.html", "200 manifest.webmanifest", "200 offline.js", "200 page", "200 start.js"]);
   assert.deepEqual(page.server.served.filter(({ encoding }) => encoding !== "br"), []);
 });
 
