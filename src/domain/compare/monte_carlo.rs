@@ -1,6 +1,7 @@
 //! Monte Carlo propagation of distributions (JCGM 101), in slices: a page hands out a few thousand
 //! draws at a time, shows how far it is, and drops the run to cancel it.
 
+use super::ends::Ends;
 use super::spread::Shape;
 use super::study::{Study, Varied};
 use super::tape::{Block, LANES, Lane};
@@ -25,7 +26,7 @@ pub struct Run {
     /// What each source draws, as a multiple of its standard uncertainty.
     deviates: Vec<Lane>,
     /// The draws of each figure asked for.
-    columns: Vec<Vec<f64>>,
+    columns: Vec<Ends>,
 }
 
 /// How far a run is.
@@ -61,7 +62,7 @@ impl Run {
             left_out: 0,
             blocks,
             deviates: vec![[0.0; LANES]; study.sources.len()],
-            columns: vec![Vec::with_capacity(draws); study.asked.len()],
+            columns: study.asked.iter().map(|_| Ends::new(draws)).collect(),
             study,
         }
     }
@@ -90,14 +91,8 @@ impl Run {
         &self.study
     }
 
-    /// The draws of a figure asked for, in no particular order.
-    #[must_use]
-    pub fn draws(&self, asked: usize) -> &[f64] {
-        self.columns.get(asked).map_or(&[], Vec::as_slice)
-    }
-
-    pub(super) fn draws_mut(&mut self, asked: usize) -> &mut [f64] {
-        self.columns.get_mut(asked).map_or(&mut [], Vec::as_mut_slice)
+    pub(super) fn ends_mut(&mut self, asked: usize) -> Option<&mut Ends> {
+        self.columns.get_mut(asked)
     }
 
     fn draw_block(&mut self, count: usize) {
