@@ -1,14 +1,16 @@
 //! Only the ends of the draws are kept; what they say is what all draws say, sorted.
 
-use haulm::domain::compare::ends::{Ends, PILOT};
+use haulm::domain::compare::ends::{Ends, pilot};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rand_xoshiro::rand_core::{Rng, SeedableRng};
+
+const PILOT: usize = 4_096;
 
 /// Holds what the ends say against the same draws, all kept and sorted.
 #[track_caller]
 fn check(what: &str, draws: &[f64]) {
-    let mut ends = Ends::new(draws.len());
-    ends.extend(draws.iter().copied());
+    let mut ends = Ends::new(draws.len(), PILOT);
+    draws.chunks(64).for_each(|block| ends.extend(block));
     assert_eq!(ends.count(), draws.len());
     let found = ends.summary(3).unwrap_or_else(|| panic!("{what}: nothing is said"));
     let mut sorted = draws.to_vec();
@@ -63,14 +65,15 @@ fn the_ends_say_what_all_draws_say() {
 
 #[test]
 fn too_few_draws_say_nothing_and_more_may_come() {
+    assert_eq!(pilot(100_000), PILOT);
     let draws = uniform(1, 20_000);
-    let mut ends = Ends::new(20_000);
-    ends.extend(draws[..999].iter().copied());
+    let mut ends = Ends::new(20_000, pilot(20_000));
+    ends.extend(&draws[..999]);
     assert_eq!(ends.summary(0), None);
-    ends.extend(draws[999..3_000].iter().copied());
+    ends.extend(&draws[999..3_000]);
     assert_eq!(ends.summary(0).unwrap().draws, 3_000);
-    ends.extend(draws[3_000..].iter().copied());
-    let mut at_once = Ends::new(20_000);
-    at_once.extend(draws.into_iter());
+    ends.extend(&draws[3_000..]);
+    let mut at_once = Ends::new(20_000, pilot(20_000));
+    at_once.extend(&draws);
     assert_eq!(ends.summary(0), at_once.summary(0));
 }

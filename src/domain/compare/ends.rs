@@ -1,18 +1,23 @@
 //! The draws of one figure, of which only the ends are kept: an interval of 95 % needs no more, and dozens
 //! of figures of hundreds of thousands of draws each find room in a page.
 //!
-//! The first [`PILOT`] draws are all kept. They say where the outer parts begin, with a margin; of the
-//! later draws only those there are kept. What is asked for is exact: the same as of all draws, sorted.
+//! The first draws, the pilot, are all kept. They say where the outer parts begin, with a margin; of the later
+//! draws only those there are kept. What is asked for is exact: the same as of all draws, sorted.
 
 use super::coverage::COVERAGE;
 use super::summary::{FEWEST_DRAWS, Summary};
 
-/// Draws that are all kept, and by which one knows where the outer parts begin.
-pub const PILOT: usize = 4096;
+/// How many of so many draws are the pilot.
+#[must_use]
+pub fn pilot(draws: usize) -> usize {
+    (draws / 64).clamp(4_096, 16_384)
+}
 
-/// The share of the draws that each outer part is to hold. An end of the interval has 2.5 % outside it; by so
-/// many draws the share is met to ±0.34 %, so that an end falls short in one of 10¹² figures.
-const OUTER: f64 = 0.05;
+/// The share of the draws that each outer part is to hold, by a pilot of so many draws: that outside an end of
+/// the interval, and seven times as far as the pilot's share wavers. An end falls short in one of 10¹¹ figures.
+fn outer(pilot: usize) -> f64 {
+    (1.0 - COVERAGE) / 2.0 + 7.0 * (0.05 * 0.95 / pilot as f64).sqrt()
+}
 
 /// The draws of one figure.
 #[derive(Debug, Clone)]
@@ -22,7 +27,9 @@ pub struct Ends {
     /// Sum of the deviations from the first draw, and of their squares.
     sum: f64,
     squares: f64,
-    /// The first draws, until they have said where the outer parts begin.
+    /// How many draws the pilot takes.
+    first_draws: usize,
+    /// The pilot, until it has said where the outer parts begin.
     pilot: Vec<f64>,
     low: Outer,
     high: Outer,
@@ -38,13 +45,13 @@ struct Outer {
 }
 
 impl Outer {
-    fn new(draws: usize) -> Self {
-        // A little more than it is to hold, and a pilot that is a small part of all.
-        let room = if draws > PILOT { (draws as f64 * (OUTER + 0.02)) as usize } else { draws };
+    fn new(draws: usize, pilot: usize) -> Self {
+        // A little more than it is to hold.
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a share of a count")]
+        let room = if draws > pilot { (draws as f64 * (outer(pilot) + 0.01)) as usize } else { draws };
         Self { from: f64::INFINITY, below: Vec::with_capacity(room), equal: 0 }
     }
 
-    #[inline]
     fn put(&mut self, draw: f64) {
         if draw < self.from {
             self.below.push(draw);
@@ -80,40 +87,57 @@ fn select(draws: &mut [f64], rank: usize) -> f64 {
 }
 
 impl Ends {
-    /// Room for so many draws.
+    /// Room for so many draws, of which the first ones are the pilot: [`pilot`], or a few more.
     #[must_use]
-    pub fn new(draws: usize) -> Self {
+    pub fn new(draws: usize, pilot: usize) -> Self {
         Self {
             count: 0,
             first: f64::NAN,
             sum: 0.0,
             squares: 0.0,
-            pilot: Vec::with_capacity(PILOT.min(draws)),
-            low: Outer::new(draws),
-            high: Outer::new(draws),
+            first_draws: pilot,
+            pilot: Vec::with_capacity(pilot.min(draws)),
+            low: Outer::new(draws, pilot),
+            high: Outer::new(draws, pilot),
         }
     }
 
     /// Takes draws. Nothing is allocated.
-    pub fn extend(&mut self, draws: impl Iterator<Item = f64>) {
+    pub fn extend(&mut self, draws: &[f64]) {
+        if self.count == 0
+            && let Some(draw) = draws.first()
+        {
+            self.first = *draw;
+        }
+        self.count += draws.len();
+        // Plain loops, for nearly all of the time of a run of many figures goes by here.
+        let (first, mut sum, mut squares) = (self.first, self.sum, self.squares);
         for draw in draws {
-            if self.count == 0 {
-                self.first = draw;
-            }
-            self.count += 1;
-            let off = draw - self.first;
-            self.sum += off;
-            self.squares += off * off;
-            if self.count <= PILOT {
-                self.pilot.push(draw);
-                if self.count == PILOT {
-                    self.settle();
-                }
-            } else {
-                self.low.put(draw);
-                self.high.put(-draw);
+            let off = draw - first;
+            sum += off;
+            squares += off * off;
+        }
+        (self.sum, self.squares) = (sum, squares);
+        let pilot = draws.len().min(self.first_draws.saturating_sub(self.count - draws.len()));
+        let (pilot, rest) = draws.split_at(pilot);
+        if !pilot.is_empty() {
+            self.pilot.extend_from_slice(pilot);
+            if self.count >= self.first_draws {
+                self.settle();
             }
         }
+        let (low, high) = (self.low.from, -self.high.from);
+        for draw in rest {
+            if *draw <= low || *draw >= high {
+                self.put(*draw);
+            }
+        }
+    }
+
+    #[inline(never)]
+    fn put(&mut self, draw: f64) {
+        self.low.put(draw);
+        self.high.put(-draw);
     }
 
     /// How many draws it has taken.
@@ -124,16 +148,19 @@ impl Ends {
 
     /// Ends the pilot: finds where the outer parts begin.
     fn settle(&mut self) {
-        let rank = (OUTER * PILOT as f64) as usize;
-        self.low.from = select(&mut self.pilot, rank);
-        self.high.from = -select(&mut self.pilot, PILOT - 1 - rank);
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a share of a count")]
+        let rank = (outer(self.first_draws) * self.first_draws as f64) as usize;
+        let last = self.pilot.len().saturating_sub(1);
+        if rank < last {
+            self.low.from = select(&mut self.pilot, rank);
+            self.high.from = -select(&mut self.pilot, last - rank);
+        }
         self.hand_over();
     }
 
     fn hand_over(&mut self) {
         for draw in std::mem::take(&mut self.pilot) {
-            self.low.put(draw);
-            self.high.put(-draw);
+            self.put(draw);
         }
     }
 
