@@ -97,7 +97,7 @@ journey("draws are made in slices, agree with first order, and can be cancelled"
   // The belt scale that all have in common reads the same too much for all: nothing is left of it in the difference.
   assert.equal(row(rows, "Fibre", /^A /).standard, "49");
   assert.deepEqual([row(rows, "Fibre", /^B − A$/).standard, row(rows, "Fibre", /^B − A$/).both], ["0", "exact"]);
-  const [wet, difference] = [row(rows, "Wet mat weight", /^B /), row(rows, "Wet mat weight", /^B − A$/)];
+  const [wet, difference] = [row(rows, "Mat weight, moist", /^B /), row(rows, "Mat weight, moist", /^B − A$/)];
   assert.ok(Number(difference.standard) < Number(wet.standard) / 2, JSON.stringify([wet, difference]));
   await page.sees(/Both methods agree for \d+ of \d+ figures/);
   await page.choose("Draws", "1\u202f000\u202f000");
@@ -119,6 +119,8 @@ journey("each ± can be typed, stated otherwise and left out", AT, async (page) 
   await page.type(gauge, "0");
   await page.sees("which cannot be");
   await page.seesNot("improve this first. Thickness gauge");
+  await page.type(gauge, "0.4");
+  await page.sees("it makes up 97 % of the variance");
 });
 
 journey("degrees of freedom are typed, checked, kept, and carried to the figures", AT, async (page) => {
@@ -128,10 +130,10 @@ journey("degrees of freedom are typed, checked, kept, and carried to the figures
   const gauge = "Degrees of freedom: Thickness gauge: Finished thickness (all systems)";
   await page.type(gauge, "0.5");
   await page.sees("from 1");
-  assert.equal(row(await figures(page), "Wet mat weight", /^A /).freedom, "∞");
+  assert.equal(row(await figures(page), "Mat weight, moist", /^A /).freedom, "∞");
   await page.type(gauge, "3");
-  await page.until(async () => assert.match(row(await figures(page), "Wet mat weight", /^A /).freedom, /^[3-9]/));
-  const { factor } = row(await figures(page), "Wet mat weight", /^A /);
+  await page.until(async () => assert.match(row(await figures(page), "Mat weight, moist", /^A /).freedom, /^[3-9]/));
+  const { factor } = row(await figures(page), "Mat weight, moist", /^A /);
   assert.ok(Number(factor) > 2.3, factor);
   await page.until(async () => assert.match(await kept(page), /freedom\.thickness/));
   await page.reload();

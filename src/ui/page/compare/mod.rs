@@ -42,6 +42,7 @@ pub fn compare() -> View {
     let swept = sweep::swept(bench);
     let mapped = map::mapped(bench);
     let sure = sure::sure(bench);
+    run::warm_up(sure);
     let report = report::Sheet { bench, swept, mapped, sure };
     el("div")
         .class("compare page")

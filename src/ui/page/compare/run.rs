@@ -1,10 +1,12 @@
 //! Draws in slices, so that the page is never held up: a slice, then whatever waits, then the next one.
 
 use super::desk::{Desk, Found, Progress, Stage};
+use super::sure::Known;
 use crate::browser::clock;
 use crate::domain::compare::monte_carlo::Run;
 use crate::domain::compare::study::Study;
 use crate::domain::compare::summary::Summary;
+use crate::ui::signal::Memo;
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -30,6 +32,43 @@ pub fn start(desk: Desk, study: Study, seed: u64, draws: usize) {
     let began = clock::now();
     let task = move || Task { run: Run::new(study, seed, draws), number, seed, began, summaries: Vec::new() };
     set_timeout(move || slice(desk, task()), Duration::ZERO);
+}
+
+/// Makes draws that nobody sees, a little while after the page is there. A browser runs machine code of a quick
+/// kind at first, three times slower, and makes better code of what has run for a while: without this, the first
+/// run is that while.
+pub fn warm_up(sure: Memo<Option<Known>>) {
+    let begin = move || {
+        let study = sure.with_untracked(|known| known.as_ref().and_then(|known| known.study.clone().ok()));
+        if let Some(study) = study {
+            warm(Run::new(study, 0, WARM));
+        }
+    };
+    let timer = set_timeout_with_handle(begin, Duration::from_millis(900));
+    on_cleanup(move || {
+        if let Ok(timer) = timer {
+            timer.clear();
+        }
+    });
+}
+
+/// Draws that nobody sees, and the milliseconds of a slice of them: any key goes first.
+const WARM: usize = 16_384;
+const WARM_SLICE: u64 = 6;
+
+fn warm(mut run: Run) {
+    let from = clock::now();
+    let stride = (STRIDE / run.study().asked().len().max(1)).max(64);
+    while !run.progress().is_done() && clock::now().saturating_sub(from) < WARM_SLICE {
+        run.step(stride);
+    }
+    if run.progress().is_done() {
+        for asked in 0..run.study().asked().len().min(12) {
+            std::hint::black_box(run.summary(asked));
+        }
+    } else {
+        set_timeout(move || warm(run), Duration::from_millis(10));
+    }
 }
 
 /// Stops the run, if one is on its way.

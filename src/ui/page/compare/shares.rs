@@ -18,19 +18,15 @@ use crate::ui::text::trimmed_to;
 pub fn shares(bench: Bench, sure: Memo<Option<Known>>, chosen: Memo<Option<usize>>, with_working: bool) -> View {
     let Bench { state, hours, .. } = bench;
     (move || {
-        let at = chosen.get()?;
+        // What is chosen follows from it and comes second: a part that asks for it first is not told when it changes
+        // and the choice does not.
         sure.with(|known| {
             let known = known.as_ref()?;
-            let yearly = known.budgets.get(at)?.as_ref()?.asked.kind() == Kind::YearCost;
+            let at = chosen.get()?;
+            let asked = known.budgets.get(at)?.as_ref()?.asked;
             // Only a cost a year follows the hours.
-            let hours = if yearly { hours.get() } else { 1 };
-            Some(of(
-                state,
-                known,
-                &known.budget(at, hours)?,
-                known.around(known.budgets.get(at)?.as_ref()?.asked, hours),
-                with_working,
-            ))
+            let hours = if asked.kind() == Kind::YearCost { hours.get() } else { 1 };
+            Some(of(state, known, &known.budget(at, hours)?, known.around(asked, hours), with_working))
         })
     })
     .view()
