@@ -85,7 +85,7 @@ fn paper(sheet: Sheet) -> View {
                     state.words.compare.sheet.uncertainty,
                     [
                         inputs.view(),
-                        results::results(bench, sure),
+                        results::results(bench, sure, true),
                         shares::shares(bench, sure, sure::chosen(bench, sure), false),
                     ]
                     .view(),

@@ -191,7 +191,7 @@ pub fn section(bench: Bench, sure: Memo<Option<Known>>) -> View {
         .child(fold(page.sources, move || sources::sources(bench, sure)))
         .child(draws::controls(state, sure))
         .child(draws::progress(state))
-        .child(el("div").class("results").child(results::results(bench, sure)))
+        .child(el("div").class("results").child(results::results(bench, sure, false)))
         .child(el("h3").child(page.shares))
         .child(
             el("div")
