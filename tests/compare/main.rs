@@ -8,6 +8,7 @@ mod study;
 mod support;
 
 mod draft;
+mod ends;
 mod side;
 mod solve_for;
 mod table;

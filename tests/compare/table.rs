@@ -10,8 +10,8 @@ use haulm::domain::library::SystemKey;
 use haulm::domain::{Figure, example};
 use haulm::quantity::Units;
 use haulm::quantity::kind::System as UnitSystem;
-use haulm::record::table::{Separator, to_csv, to_xlsx};
-use haulm::ui::table::{Measured, assumptions, side_by_side as table, uncertainty};
+use haulm::record::table::{Cell, Separator, to_csv, to_xlsx};
+use haulm::ui::table::{Measured, assumptions, shares, side_by_side as table, stacked, uncertainty};
 use haulm::ui::text::{Context, ENGLISH};
 use std::io::Cursor;
 
@@ -82,13 +82,34 @@ fn the_uncertainty_sheet() {
         Measured { budget: &budgets[0], summary: Some(&summaries[0]), around: None },
         Measured { budget: &budgets[1], summary: None, around },
     ];
-    let sheet = uncertainty(&figures, &uncertain, &systems, 11, &ENGLISH, &context);
+    let study = run.study().clone();
+    let sheet = uncertainty(&figures, &study, &systems, 11, &ENGLISH, &context);
     let text = to_csv(&sheet, Separator::Comma);
     let lines: Vec<_> = text.lines().collect();
     assert!(lines[1].starts_with("Furnish moisture after the blender: uf,% dry basis,"), "{}", lines[1]);
-    assert!(lines[1].ends_with(",20000,11"), "{}", lines[1]);
+    assert!(lines[1].ends_with(",differ: not in proportion to its inputs,20000,11"), "{}", lines[1]);
+    assert!(lines[1].contains(",∞,1.95996"), "{}", lines[1]);
     assert!(lines[2].starts_with("Water for the fibre dryer: uf − pmdi,kg/h,"), "{}", lines[2]);
-    assert_eq!(lines.len(), 5 + uncertain.len());
+    assert_eq!(lines.len(), 3);
     let value = format!("{}", budgets[0].value * 100.0);
     assert!(lines[1].contains(&value), "{value} in {}", lines[1]);
+    // A width is the difference of two shown numbers, so its last digits are those of the numbers.
+    let standard = summaries[0].standard * 100.0;
+    let near = |cell: &str| cell.parse().is_ok_and(|shown: f64| (shown / standard - 1.0).abs() < 1e-12);
+    assert!(lines[1].split(',').any(near), "{standard} in {}", lines[1]);
+
+    let of = shares(&figures, &uncertain, &systems, &ENGLISH);
+    assert_eq!(of.rows.len(), 3);
+    for row in &of.rows[1..] {
+        assert_eq!(row.len(), 1 + uncertain.len());
+        let number = |cell: &Cell| match cell {
+            Cell::Number { value, .. } => *value,
+            _ => panic!("{cell:?}"),
+        };
+        assert!((row[1..].iter().map(number).sum::<f64>() - 100.0).abs() < 1e-9);
+    }
+    let both = stacked(vec![sheet.clone(), of]);
+    assert_eq!(both.rows[..3], sheet.rows);
+    assert_eq!(both.rows[3..5], [vec![], vec![Cell::heading("Shares of the variance")]]);
+    assert_eq!(both.rows.len(), 3 + 2 + 3);
 }

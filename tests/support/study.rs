@@ -1,9 +1,10 @@
 //! The study that is timed: a recipe of four liquids, 14 uncertain inputs, 7 figures.
 #![allow(dead_code, clippy::unwrap_used, missing_docs)]
 
-use haulm::domain::compare::Output;
+use haulm::domain::compare::monte_carlo::{Run, USUAL_DRAWS};
 use haulm::domain::compare::spread::{Form, Size, Spread};
 use haulm::domain::compare::study::{Asked, Study, Uncertain};
+use haulm::domain::compare::{Output, knob};
 use haulm::domain::library::SystemKey;
 use haulm::domain::outcome::Case;
 use haulm::domain::{Field, Figure, LiquidField, LiquidId, example, work_out};
@@ -64,4 +65,49 @@ pub fn large(systems: usize) -> Study {
     let asked: Vec<Asked> =
         (0..systems).flat_map(|system| OUTPUTS.map(|output| Asked::Of { system, output })).collect();
     Study::new(&cases, &uncertain, &asked).unwrap()
+}
+
+/// What the page asks for at first: three systems of the library at the example mill, the sources that they start
+/// with, and every figure of each with every difference against the first.
+pub fn page() -> Study {
+    let drafts = [SystemKey::Pmdi, SystemKey::Uf, SystemKey::UfPmdi]
+        .map(|key| haulm::domain::compare::side::with_liquids(&example(), &key.system().liquids));
+    let cases: Vec<Case> = drafts.iter().map(|draft| work_out(draft).case.unwrap()).collect();
+    let pairs: Vec<_> = drafts.iter().zip(&cases).collect();
+    let uncertain = haulm::domain::compare::instrument::sources(&pairs);
+    Study::new(&cases, &uncertain, &Asked::all(&cases, 0, &Output::side_by_side(1))).unwrap()
+}
+
+/// Everything that another program needs to make the same draws, what came of them here, and how long they
+/// took: one line of JSON for `tests/tool/numpy_compare.py`.
+pub fn json(milliseconds: f64) -> String {
+    let case = case();
+    let recipe: serde_json::Map<_, _> =
+        knob::used(&case.input).map(|field| (field.key(), knob::get(&case.input, field).into())).collect();
+    let inputs: Vec<_> = INPUTS
+        .iter()
+        .map(|(field, form, share)| {
+            let at = knob::get(&case.input, *field).unwrap();
+            let rectangular = *form == Form::HalfWidth;
+            serde_json::json!({ "field": field.key(), "width": share * at, "rectangular": rectangular })
+        })
+        .collect();
+    let mut run = Run::new(large(1), 1, USUAL_DRAWS);
+    run.step(USUAL_DRAWS);
+    let figures: Vec<_> = (0..OUTPUTS.len())
+        .map(|asked| {
+            let found = run.summary(asked).unwrap();
+            let budget = run.study().budget(asked).unwrap();
+            serde_json::json!({
+                "figure": OUTPUTS[asked].key(), "value": budget.value, "first_order": budget.standard,
+                "mean": found.mean, "standard": found.standard, "low": found.low, "high": found.high,
+            })
+        })
+        .collect();
+    let heat = case.figure(Figure::HeatPerWater).unwrap().base;
+    serde_json::json!({
+        "draws": USUAL_DRAWS, "ms": milliseconds, "recipe": recipe, "heat_per_water": heat,
+        "inputs": inputs, "figures": figures,
+    })
+    .to_string()
 }

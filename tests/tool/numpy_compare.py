@@ -1,58 +1,76 @@
 #!/usr/bin/env python3
-"""The same draws with numpy, on the same machine in the same run: prints the ratio of the times, and fails
-where the figures differ by more than the draws waver.
+"""Monte Carlo here and with numpy, on the same machine in the same run: prints the ratio of the times, and
+fails where the figures differ by more than the draws waver.
 
-    tests/tool/numpy_compare.py [--measured MILLISECONDS]
+    tests/tool/numpy_compare.py [--native]
 
-With --measured the time is one taken elsewhere, such as in a browser; without it the native benchmark's.
-numpy is installed into an environment of its own below target/; where that fails, nothing is compared, and
-it is said so. The model here is written anew from its description, so that it checks the other one.
+Builds the app's draws as they ship and runs them in Chromium (tests/wasm_draws.rs), with --native as machine
+code (tests/bench/monte_carlo.rs); then makes the same draws with numpy. What is missing for that is said, and
+the script ends with 2. The model here is written anew from its description, so that it checks the other one.
 """
 
 import argparse
 import json
 import os
+import shutil
 import subprocess
 import sys
 import time
-import venv
 
 ROOT = os.path.dirname(os.path.dirname(os.path.dirname(os.path.abspath(__file__))))
-TARGET = os.environ.get("CARGO_TARGET_DIR", os.path.join(ROOT, "target"))
-PLACE = os.path.join(TARGET, "numpy")
 RUNS = 7
+# The one that Debian's packages belong to.
+DEBIAN = "/usr/bin/python3"
+
+
+def missing(what):
+    print(f"missing: {what}; nothing was compared")
+    sys.exit(2)
 
 
 def with_numpy():
-    """Goes on in an environment that has numpy."""
+    """numpy; where this Python has none, goes on in Debian's."""
     try:
-        import numpy  # noqa: F401
+        import numpy
 
-        return
+        return numpy
     except ImportError:
         pass
-    python = os.path.join(PLACE, "bin", "python")
-    if os.path.realpath(sys.prefix) == os.path.realpath(PLACE):
-        skip("numpy cannot be imported though it was installed")
-    try:
-        if not os.path.exists(python):
-            venv.create(PLACE, with_pip=True)
-        subprocess.run([python, "-m", "pip", "install", "--quiet", "numpy"], check=True)
-    except (subprocess.CalledProcessError, OSError) as error:
-        skip(f"numpy cannot be installed ({error})")
-    os.execv(python, [python, os.path.abspath(__file__), *sys.argv[1:]])
+    has = [DEBIAN, "-c", "import numpy"]
+    if os.path.realpath(sys.executable) == os.path.realpath(DEBIAN) or not os.path.exists(DEBIAN):
+        missing("numpy (Debian: apt-get install python3-numpy)")
+    if subprocess.run(has, stderr=subprocess.DEVNULL, check=False).returncode != 0:
+        missing("numpy (Debian: apt-get install python3-numpy)")
+    sys.stdout.flush()
+    os.execv(DEBIAN, [DEBIAN, os.path.abspath(__file__), *sys.argv[1:]])
 
 
-def skip(why):
-    print(f"skipped: {why}; nothing was compared")
-    sys.exit(0)
+def output(command, env=None):
+    """What a command prints; its own words where it fails."""
+    done = subprocess.run(command, cwd=ROOT, env=env, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True, check=False)
+    if done.returncode != 0:
+        print(done.stdout)
+        sys.exit(f"failed: {' '.join(command)}")
+    return done.stdout
 
 
-def ours():
-    """Inputs, figures and time of the native benchmark."""
-    command = ["cargo", "bench", "--quiet", "--bench", "monte_carlo", "--", "--json"]
-    out = subprocess.run(command, cwd=ROOT, check=True, stdout=subprocess.PIPE, text=True).stdout
-    return json.loads(out.strip().splitlines()[-1])
+def ours(native):
+    """Inputs, figures and time of the draws here."""
+    if native:
+        out = output(["cargo", "bench", "--quiet", "--bench", "monte_carlo", "--", "--json"])
+    else:
+        driver = os.environ.get("CHROMEDRIVER") or shutil.which("chromedriver")
+        if not driver:
+            missing("chromedriver (Debian: apt-get install chromium-driver)")
+        if not shutil.which("wasm-bindgen-test-runner"):
+            missing("wasm-bindgen-test-runner (bash tests/tool/check.sh sets it up)")
+        command = "cargo test --release --target wasm32-unknown-unknown --test wasm_draws -- --nocapture".split()
+        out = output(command, {**os.environ, "CHROMEDRIVER": driver})
+    lines = [line[line.index("{") :] for line in out.splitlines() if '{"draws"' in line or '"figures"' in line]
+    if not lines:
+        print(out)
+        sys.exit("failed: the draws here printed no figures")
+    return json.loads(lines[-1])
 
 
 def balance(np, x, heat):
@@ -121,26 +139,25 @@ def compare(task, found):
 
 
 def main():
-    arguments = argparse.ArgumentParser()
-    arguments.add_argument("--measured", type=float, help="milliseconds of a run measured elsewhere")
-    measured = arguments.parse_args().measured
-    with_numpy()
-    import numpy as np
-
-    task = ours()
+    arguments = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    arguments.add_argument("--native", action="store_true", help="machine code in place of Chromium")
+    native = arguments.parse_args().native
+    np = with_numpy()
+    task = ours(native)
     times = []
     for seed in range(RUNS):
         start = time.perf_counter()
         found = run(np, task, seed)
         times.append((time.perf_counter() - start) * 1e3)
     wrong = compare(task, found)
-    own, other = measured if measured is not None else task["ms"], min(times)
-    where = "measured" if measured is not None else "native"
-    print(f"{task['draws']} draws, {len(task['inputs'])} inputs, {len(task['figures'])} figures")
-    print(f"ours ({where}) {own:.1f} ms, numpy {np.__version__} {other:.1f} ms, ratio {own / other:.2f}")
+    own, other = task["ms"], min(times)
+    where = "native" if native else "Chromium"
+    print(f"{task['draws']} draws, {len(task['inputs'])} inputs, {len(task['figures'])} figures, the least of {RUNS} runs")
+    print(f"here ({where}) {own:.1f} ms, numpy {np.__version__} {other:.1f} ms, ratio {own / other:.2f}")
     for line in wrong:
         print(line)
-    print(f"{4 * len(task['figures']) - len(wrong)} passed, {len(wrong)} failed")
+    figures = 4 * len(task["figures"])
+    print(f"figures: {'agree' if not wrong else 'DIFFER'}, {figures - len(wrong)} of {figures}")
     sys.exit(1 if wrong else 0)
 
 

@@ -116,6 +116,19 @@ pub struct Improvement {
 }
 
 impl Budget {
+    /// The same for so many times the figure: a cost a year from a cost an hour.
+    #[must_use]
+    pub fn times(mut self, factor: f64) -> Self {
+        self.value *= factor;
+        self.standard *= factor;
+        self.expanded *= factor;
+        for share in &mut self.shares {
+            share.part *= factor;
+            share.single = share.single.map(|single| Single { slope: single.slope * factor, ..single });
+        }
+        self
+    }
+
     /// Which source to improve first, and what that brings; `None` where nothing is uncertain.
     ///
     /// u_c² − ¾·(c·u)² with the uncertainty halved, u_c² − (c·u)² without it.

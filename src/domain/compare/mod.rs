@@ -36,6 +36,8 @@ pub mod agreement;
 pub mod budget;
 /// Coverage factors, combined uncertainty, degrees of freedom.
 pub mod coverage;
+/// The draws of one figure, of which only the ends are kept.
+pub mod ends;
 /// What an input is measured with, and a ± to start from.
 pub mod instrument;
 /// Monte Carlo, in slices.

@@ -1,8 +1,9 @@
 //! Monte Carlo propagation of distributions (JCGM 101), in slices: a page hands out a few thousand
 //! draws at a time, shows how far it is, and drops the run to cancel it.
 
+use super::ends::{Ends, pilot};
 use super::spread::Shape;
-use super::study::{Study, Varied};
+use super::study::{Study, Term, Varied};
 use super::tape::{Block, LANES, Lane};
 use rand_distr::{Distribution, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
@@ -25,7 +26,7 @@ pub struct Run {
     /// What each source draws, as a multiple of its standard uncertainty.
     deviates: Vec<Lane>,
     /// The draws of each figure asked for.
-    columns: Vec<Vec<f64>>,
+    columns: Vec<Ends>,
 }
 
 /// How far a run is.
@@ -61,7 +62,8 @@ impl Run {
             left_out: 0,
             blocks,
             deviates: vec![[0.0; LANES]; study.sources.len()],
-            columns: vec![Vec::with_capacity(draws); study.asked.len()],
+            // One pilot ends after the other: the work at its end is not done for all figures at once.
+            columns: (0..study.asked.len()).map(|at| Ends::new(draws, pilot(draws) + at * LANES)).collect(),
             study,
         }
     }
@@ -90,14 +92,14 @@ impl Run {
         &self.study
     }
 
-    /// The draws of a figure asked for, in no particular order.
+    /// What the run was about, once nothing more is asked of it.
     #[must_use]
-    pub fn draws(&self, asked: usize) -> &[f64] {
-        self.columns.get(asked).map_or(&[], Vec::as_slice)
+    pub fn into_study(self) -> Study {
+        self.study
     }
 
-    pub(super) fn draws_mut(&mut self, asked: usize) -> &mut [f64] {
-        self.columns.get_mut(asked).map_or(&mut [], Vec::as_mut_slice)
+    pub(super) fn ends_mut(&mut self, asked: usize) -> Option<&mut Ends> {
+        self.columns.get_mut(asked)
     }
 
     fn draw_block(&mut self, count: usize) {
@@ -114,21 +116,33 @@ impl Run {
             part.tape.run(block);
             part.tape.mark_impossible(block, &mut impossible);
         }
-        let mut values = [0.0; LANES];
+        let out = impossible.iter().take(count).filter(|out| **out).count();
+        let lane_of = |(system, output, _): &Term| {
+            let (part, block) = self.study.parts.get(*system).zip(self.blocks.get(*system))?;
+            part.tape.output(block, *output)
+        };
+        let mut room = [0.0; LANES];
         for (terms, column) in self.study.terms.iter().zip(&mut self.columns) {
-            values.fill(0.0);
-            for (system, output, sign) in terms.iter().flatten() {
-                let lane = self.study.parts.get(*system).zip(self.blocks.get(*system));
-                if let Some(lane) = lane.and_then(|(part, block)| part.tape.output(block, *output)) {
-                    for (value, drawn) in values.iter_mut().zip(lane) {
-                        *value += sign * drawn;
+            let lane = match terms {
+                [Some(one), None] => lane_of(one),
+                [Some(one), Some(other)] => lane_of(one).zip(lane_of(other)).map(|(a, b)| {
+                    for at in 0..LANES {
+                        room[at] = one.2 * a[at] + other.2 * b[at];
                     }
-                }
+                    &room
+                }),
+                _ => None,
+            };
+            let Some(drawn) = lane.and_then(|lane| lane.get(..count)) else { continue };
+            if out == 0 {
+                column.extend(drawn);
+                continue;
             }
-            let possible = values.iter().zip(&impossible).take(count).filter(|(_, out)| !**out);
-            column.extend(possible.map(|(value, _)| *value));
+            for (draw, _) in drawn.iter().zip(&impossible).filter(|(_, out)| !**out) {
+                column.extend(std::slice::from_ref(draw));
+            }
         }
-        self.left_out += impossible.iter().take(count).filter(|out| **out).count();
+        self.left_out += out;
     }
 }
 

@@ -6,8 +6,10 @@ use super::knob;
 use super::side::System;
 use super::spread::{Form, Size, Spread, width_from, width_in};
 use super::study::Uncertain;
+use crate::domain::check::read_entry;
 use crate::domain::draft::{Draft, Entry};
 use crate::domain::field::Field;
+use crate::domain::limit::Limit;
 use crate::domain::outcome::Case;
 use crate::quantity::number::read;
 use crate::quantity::{Kind, Unit};
@@ -72,6 +74,24 @@ pub fn size_key(key: &str) -> String {
     format!("plus_minus.{key}")
 }
 
+/// The key of the box that holds the degrees of freedom of a source's ±.
+#[must_use]
+pub fn freedom_key(key: &str) -> String {
+    format!("freedom.{key}")
+}
+
+/// What degrees of freedom may be; blank for a ± that is taken to be exactly known. A part of a degree, such
+/// as a certificate's effective degrees, is allowed.
+pub const FREEDOM: Limit = Limit {
+    unit: Unit::One,
+    least: 1.0,
+    above_least: false,
+    most: 1e6,
+    below_most: false,
+    usual: None,
+    optional: true,
+};
+
 /// The key of the choice how a source's ± is stated.
 #[must_use]
 pub fn form_key(key: &str) -> String {
@@ -134,7 +154,9 @@ impl Source {
     /// above zero: the number is then taken to be exact.
     #[must_use]
     pub fn spread(&self, draft: &CompareDraft) -> Option<Spread> {
-        let Some(entry) = draft.entry(&size_key(&self.key)) else { return self.start };
+        let Some(entry) = draft.entry(&size_key(&self.key)) else {
+            return self.start.map(|start| Spread { freedom: self.freedom(draft), ..start });
+        };
         let Stated { form, relative } = self.stated(draft);
         let value = read(&entry.text, Kind::Ratio, Unit::One).ok()?.value;
         if value <= 0.0 {
@@ -145,7 +167,14 @@ impl Source {
         } else {
             Size::Absolute(width_from(entry.unit, value, self.at).abs())
         };
-        Spread::new(form, size, None)
+        Spread::new(form, size, self.freedom(draft))
+    }
+
+    /// The degrees of freedom typed; `None` where the box is blank or holds none that are allowed: the ± is
+    /// then taken to be exactly known.
+    #[must_use]
+    pub fn freedom(&self, draft: &CompareDraft) -> Option<f64> {
+        read_entry(draft.entry(&freedom_key(&self.key))?, Kind::Ratio, &FREEDOM).ok().flatten()
     }
 
     /// States the ± in another way, as wide as it is now.

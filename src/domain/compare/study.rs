@@ -42,6 +42,23 @@ pub enum Asked {
 }
 
 impl Asked {
+    /// Every figure at once: figure by figure each system that gives it, then what each other one has more
+    /// than the reference, where both give it.
+    #[must_use]
+    pub fn all(cases: &[Case], reference: usize, outputs: &[Output]) -> Vec<Self> {
+        let mut all = Vec::new();
+        for output in outputs.iter().copied() {
+            let gives = |at: &usize| cases.get(*at).is_some_and(|case| output.value(case).is_some());
+            let systems: Vec<usize> = (0..cases.len()).filter(gives).collect();
+            all.extend(systems.iter().map(|system| Self::Of { system: *system, output }));
+            if systems.contains(&reference) {
+                let others = systems.into_iter().filter(|system| *system != reference);
+                all.extend(others.map(|system| Self::Difference { system, reference, output }));
+            }
+        }
+        all
+    }
+
     /// The figure.
     #[must_use]
     pub const fn output(self) -> Output {

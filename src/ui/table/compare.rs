@@ -1,10 +1,11 @@
 //! Systems side by side, what was assumed, and how sure the figures are.
 
 use crate::domain::check::read_field;
+use crate::domain::compare::agreement::compare;
 use crate::domain::compare::budget::Budget;
 use crate::domain::compare::side::{SideBySide, System};
 use crate::domain::compare::spread::width_in;
-use crate::domain::compare::study::{Asked, Uncertain};
+use crate::domain::compare::study::{Asked, Study, Uncertain};
 use crate::domain::compare::summary::Summary;
 use crate::domain::{Field, LiquidField};
 use crate::quantity::{Amount, Kind};
@@ -110,11 +111,12 @@ pub struct Measured<'a> {
     pub around: Option<f64>,
 }
 
-/// The figures with their uncertainty in the units chosen, then the share of each source in each figure.
+/// The figures with their uncertainty in the units chosen, by both methods, and whether these agree. Figures and
+/// their differences are as the study has them.
 #[must_use]
 pub fn uncertainty(
     figures: &[Measured<'_>],
-    sources: &[Uncertain],
+    study: &Study,
     systems: &[System],
     seed: u64,
     words: &Words,
@@ -126,9 +128,13 @@ pub fn uncertainty(
         names.unit,
         names.value,
         names.standard,
+        names.freedom,
+        names.factor,
         names.expanded,
+        names.standard_drawn,
         names.low,
         names.high,
+        names.both,
         names.draws,
         names.seed,
     ];
@@ -148,28 +154,53 @@ pub fn uncertainty(
         let number = |value: f64| Cell::Number { value, decimals: u8::try_from(decimals).unwrap_or(0) };
         let mut cells =
             vec![Cell::text(asked(budget.asked, systems, words)), Cell::text(unit_shown(unit, context.currency))];
-        cells.extend([number(shown(budget.value)), number(standard), number(width(budget.expanded))]);
+        cells.extend([number(shown(budget.value)), number(standard)]);
+        cells.push(budget.freedom.map_or_else(|| Cell::text("∞"), |value| Cell::Number { value, decimals: 1 }));
+        cells.push(Cell::Number { value: budget.factor, decimals: 2 });
+        cells.push(number(width(budget.expanded)));
         if let Some(summary) = figure.summary {
-            cells.extend([number(shown(summary.low)), number(shown(summary.high))]);
+            cells.extend([number(width(summary.standard)), number(shown(summary.low)), number(shown(summary.high))]);
+            cells.push(Cell::text((words.compare.verdict)(&compare(study, budget, summary, 1), context)));
             cells.push(Cell::Number { value: summary.draws as f64, decimals: 0 });
             // A seed may have more digits than a spreadsheet's numbers.
             cells.push(Cell::text(seed.to_string()));
         }
         rows.push(cells);
     }
-    rows.push(Vec::new());
-    let mut head = vec![Cell::heading(names.source), Cell::heading(names.share)];
-    head.extend(figures.iter().map(|figure| Cell::heading(asked(figure.budget.asked, systems, words))));
-    rows.push(head);
-    for (at, source) in sources.iter().enumerate() {
-        let share = |figure: &Measured<'_>| {
-            figure.budget.shares.iter().find(|share| share.source == at).map_or(0.0, |share| share.share)
-        };
-        let mut cells = vec![Cell::text((words.compare.uncertain)(source, systems)), Cell::Empty];
-        cells.extend(figures.iter().map(|figure| Cell::Number { value: share(figure) * 100.0, decimals: 1 }));
+    Table { name: names.uncertainty.to_owned(), rows, frozen: 1 }
+}
+
+/// The share of each source in the variance of each figure, in %: a row a figure, a column a source.
+#[must_use]
+pub fn shares(figures: &[Measured<'_>], sources: &[Uncertain], systems: &[System], words: &Words) -> Table {
+    let names = &words.compare.sheet;
+    let mut head = vec![Cell::heading(names.share)];
+    head.extend(sources.iter().map(|source| Cell::heading((words.compare.uncertain)(source, systems))));
+    let mut rows = vec![head];
+    for figure in figures {
+        let share =
+            |at: usize| figure.budget.shares.iter().find(|share| share.source == at).map_or(0.0, |share| share.share);
+        let mut cells = vec![Cell::text(asked(figure.budget.asked, systems, words))];
+        cells.extend((0..sources.len()).map(|at| Cell::Number { value: share(at) * 100.0, decimals: 1 }));
         rows.push(cells);
     }
-    Table { name: names.uncertainty.to_owned(), rows, frozen: 1 }
+    Table { name: names.shares.to_owned(), rows, frozen: 1 }
+}
+
+/// Several tables in one, each below its name, a blank row between: for a file that has no sheets. The first one
+/// stands without its name, so that its headings are the file's first row.
+#[must_use]
+pub fn stacked(tables: Vec<Table>) -> Table {
+    let mut all = Table::default();
+    for table in tables {
+        if all.rows.is_empty() {
+            all.frozen = table.frozen;
+        } else {
+            all.rows.extend([Vec::new(), vec![Cell::heading(&table.name)]]);
+        }
+        all.rows.extend(table.rows);
+    }
+    all
 }
 
 /// "Water dose: UF", "Water dose: UF − pMDI".

@@ -3,4 +3,4 @@
 
 mod compare;
 
-pub use compare::{Measured, assumptions, side_by_side, uncertainty};
+pub use compare::{Measured, assumptions, shares, side_by_side, stacked, uncertainty};

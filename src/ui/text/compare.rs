@@ -51,6 +51,8 @@ pub struct CompareWords {
     pub no_study: fn(NoStudy, &[System]) -> Message,
     /// Whether both methods agree.
     pub agreement: fn(&Agreement) -> Message,
+    /// The same in a few words with the reasons, for a table.
+    pub verdict: fn(&Agreement, &Context<'_>) -> String,
     /// Why both methods differ.
     pub why: fn(Why, &Context<'_>) -> String,
     /// Which source to improve first: the source in words, then the figure's label; what it brings, around
@@ -73,6 +75,12 @@ pub struct SheetWords {
     pub value: &'static str,
     pub standard: &'static str,
     pub expanded: &'static str,
+    pub standard_drawn: &'static str,
+    pub freedom: &'static str,
+    pub factor: &'static str,
+    pub both: &'static str,
+    pub sources: &'static str,
+    pub shares: &'static str,
     pub low: &'static str,
     pub high: &'static str,
     pub draws: &'static str,

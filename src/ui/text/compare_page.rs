@@ -10,6 +10,10 @@ pub struct ComparePage {
     pub recipe: &'static str,
     pub add_system: &'static str,
     pub no_more: &'static str,
+    pub find_recipe: &'static str,
+    pub none_found: &'static str,
+    /// So many recipes of so many are offered.
+    pub offered: fn(usize, usize) -> String,
     pub reference: &'static str,
     pub make_reference: &'static str,
     pub hours: &'static str,
@@ -83,7 +87,17 @@ pub struct ComparePage {
     pub drawn: fn(usize, u64, u64) -> String,
     pub cancelled: &'static str,
     pub draws_old: &'static str,
+    /// So many draws from that seed.
+    pub drawn_from: fn(usize, u64) -> String,
+    /// Both methods agree for so many figures of so many.
+    pub agreeing: fn(usize, usize) -> String,
+    /// Of so many figures of so many holds what follows.
+    pub of_figures: fn(usize, usize, &str) -> String,
+    pub exact: &'static str,
+    pub both: &'static str,
+    pub freedom: &'static str,
     pub standard: &'static str,
+    pub standard_drawn: &'static str,
     pub expanded: &'static str,
     pub factor: &'static str,
     pub interval: &'static str,

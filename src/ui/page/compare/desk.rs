@@ -1,7 +1,8 @@
 //! What the page shares: what is typed, and the draws made last.
 
-use crate::domain::compare::budget::Budget;
+use crate::browser::page;
 use crate::domain::compare::draft::CompareDraft;
+use crate::domain::compare::study::Study;
 use crate::domain::compare::summary::Summary;
 use crate::ui::signal::RwSignal;
 
@@ -10,15 +11,29 @@ use crate::ui::signal::RwSignal;
 pub struct Desk {
     /// What is chosen and typed.
     pub typed: RwSignal<CompareDraft>,
-    /// The draws made last.
-    pub drawn: RwSignal<Drawn>,
+    /// How far the draws are. By itself, for it changes many times before anything is found.
+    pub progress: RwSignal<Progress>,
+    /// What the draws made last have found.
+    pub found: RwSignal<Found>,
+    /// Whether drawings have little room.
+    pub narrow: RwSignal<bool>,
 }
+
+/// Below this width of the window drawings are made for a phone; paper is never narrow.
+const NARROW: &str = "screen and (max-width: 46em)";
 
 impl Desk {
     /// As it was left.
     #[must_use]
     pub fn new(typed: CompareDraft) -> Self {
-        Self { typed: RwSignal::new(typed), drawn: RwSignal::new(Drawn::default()) }
+        let narrow = RwSignal::new(page::matches(NARROW));
+        page::watch(NARROW, move |now| narrow.set(now));
+        Self {
+            typed: RwSignal::new(typed),
+            progress: RwSignal::new(Progress::default()),
+            found: RwSignal::new(Found::default()),
+            narrow,
+        }
     }
 }
 
@@ -36,9 +51,9 @@ pub enum Stage {
     Cancelled,
 }
 
-/// A run of draws and what came of it.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub struct Drawn {
+/// How far a run of draws is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub struct Progress {
     /// Counts the runs: one that is no longer the last one stops by itself.
     pub run: u32,
     /// How it stands.
@@ -47,13 +62,19 @@ pub struct Drawn {
     pub made: usize,
     /// Draws wanted.
     pub wanted: usize,
+}
+
+/// What a run of draws has found.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Found {
+    /// What it was about: by this one knows whether it still belongs to what is on the page.
+    pub study: Option<Study>,
     /// What the draws began from.
     pub seed: u64,
+    /// How many were made.
+    pub draws: usize,
     /// How long it took, in milliseconds.
     pub took: u64,
-    /// The same figures to first order, as they were when it began: by them one knows whether it still
-    /// belongs to what is on the page.
-    pub budgets: Vec<Budget>,
     /// What the draws say, a figure each; `None` where there are too few.
     pub summaries: Vec<Option<Summary>>,
 }

@@ -1,7 +1,7 @@
 //! The price at which two systems cost the same.
 
 use super::Bench;
-use super::parts::{picked, select, with_draft};
+use super::parts::{follow, picked, select, with_draft};
 use super::solve::{inputs, system_at, system_choice};
 use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
@@ -31,14 +31,19 @@ fn same(own: &System, field: Field, other: &System) -> Option<Field> {
 
 /// Boxes and answer.
 pub fn equal(bench: Bench) -> View {
-    let Bench { state, shown } = bench;
+    let Bench { state, shown, .. } = bench;
     let page = &state.words.compare.page;
-    let first = move || state.compare.typed.with(|typed| shown.with(|shown| system_at(typed, shown, FIRST)));
+    let own = follow(state, &["equal."]);
+    let first = move || {
+        own.track();
+        state.compare.typed.with_untracked(|typed| shown.with(|shown| system_at(typed, shown, FIRST)))
+    };
     // Another than the first, as long as nothing was chosen.
     let other = move || {
+        own.track();
         shown.with(|shown| {
-            let chosen = state.compare.typed.with(|typed| typed.choice(OTHER).to_owned());
-            let own = state.compare.typed.with(|typed| shown.ready_at(typed.choice(FIRST)));
+            let chosen = state.compare.typed.with_untracked(|typed| typed.choice(OTHER).to_owned());
+            let own = state.compare.typed.with_untracked(|typed| shown.ready_at(typed.choice(FIRST)));
             let place = shown.keys.iter().position(|key| *key == chosen);
             let at = place.and_then(|place| shown.places.iter().position(|other| *other == place));
             let at = at.unwrap_or(usize::from(own == 0));
@@ -61,7 +66,7 @@ pub fn equal(bench: Bench) -> View {
         if itself {
             return Some(el("p").class("empty").child(page.equal_itself).view());
         }
-        let key = state.compare.typed.with(|typed| prices.with(|offered| picked(typed, PRICE, "", offered)));
+        let key = state.compare.typed.with_untracked(|typed| prices.with(|offered| picked(typed, PRICE, "", offered)));
         let field = inputs(&system).into_iter().find(|field| number_key(&system.draft, *field) == key)?;
         let found = equal_cost(system.case()?, field, other.case()?, same(&system, field, &other));
         Some(with_draft(state, &system.draft, |context| match found {

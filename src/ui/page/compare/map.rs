@@ -48,11 +48,11 @@ pub struct Mapped {
 
 /// The map chosen, as it is whenever something changes.
 pub fn mapped(bench: Bench) -> Memo<Option<Mapped>> {
-    let Bench { state, shown } = bench;
+    let Bench { state, shown, hours } = bench;
     let own = follow(state, &["map.", "from.", "to."]);
     memo(move || {
         own.track();
-        state.compare.typed.with_untracked(|typed| shown.with(|shown| work_out(state, typed, shown)))
+        state.compare.typed.with_untracked(|typed| shown.with(|shown| work_out(state, typed, shown, hours)))
     })
 }
 
@@ -64,14 +64,14 @@ fn ground(verdict: Verdict) -> Ground {
     }
 }
 
-fn work_out(state: State, typed: &CompareDraft, shown: &Compared) -> Option<Mapped> {
+fn work_out(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u16>) -> Option<Mapped> {
     let words = &state.words.compare;
     let system = system_at(typed, shown, SYSTEM)?;
     let case = system.case()?;
     let offered = inputs(state, &system);
     let (across, up) = (picked(typed, ACROSS, FIRST_ACROSS, &offered), picked(typed, UP, FIRST_UP, &offered));
-    let key = picked(typed, OUTPUT, FIRST_OUTPUT, &output_choices(state, &system, shown.hours));
-    let output = output_of(&system, shown.hours, &key)?;
+    let key = picked(typed, OUTPUT, FIRST_OUTPUT, &output_choices(state, &system));
+    let output = output_of(&system, hours, &key)?;
     if across == up {
         return None;
     }
@@ -93,7 +93,7 @@ fn work_out(state: State, typed: &CompareDraft, shown: &Compared) -> Option<Mapp
     let title =
         format!("{}: {}", system.name, with_unit_named(state, &output_name(state, output, &system.draft), kinds[2]));
     let labels = [with_unit_named(state, &names[0], kinds[0]), with_unit_named(state, &names[1], kinds[1])];
-    let wide = width();
+    let wide = width(state);
     let picture = draw(
         (wide, if wide < 500.0 { 340.0 } else { 460.0 }),
         &cells,
@@ -128,14 +128,15 @@ fn work_out(state: State, typed: &CompareDraft, shown: &Compared) -> Option<Mapp
 
 /// The section.
 pub fn map(bench: Bench, mapped: Memo<Option<Mapped>>) -> View {
-    let Bench { state, shown } = bench;
+    let Bench { state, shown, .. } = bench;
     let page = &state.words.compare.page;
-    let system = move || state.compare.typed.with(|typed| shown.with(|shown| system_at(typed, shown, SYSTEM)));
+    let own = follow(state, &[SYSTEM]);
+    let system = move || {
+        own.track();
+        state.compare.typed.with_untracked(|typed| shown.with(|shown| system_at(typed, shown, SYSTEM)))
+    };
     let offered = memo(move || system().map(|system| inputs(state, &system)).unwrap_or_default());
-    let outputs = memo(move || {
-        let hours = shown.with(|shown| shown.hours);
-        system().map(|system| output_choices(state, &system, hours)).unwrap_or_default()
-    });
+    let outputs = memo(move || system().map(|system| output_choices(state, &system)).unwrap_or_default());
     let boxes = |what: &'static str, first: &'static str| {
         let key =
             memo(move || state.compare.typed.with(|typed| offered.with(|offered| picked(typed, what, first, offered))));

@@ -2,7 +2,7 @@
 
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
-use crate::browser::{file, page as browser, picture};
+use crate::browser::{file, picture};
 use crate::domain::check::read_entry;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::CompareDraft;
@@ -145,10 +145,10 @@ pub fn output_name(state: State, output: Output, draft: &Draft) -> String {
     }
 }
 
-/// The figures that a recipe gives, its liquids' flows with them.
+/// The figures that a recipe gives, its liquids' flows with them; a cost a year for one hour.
 #[must_use]
-pub fn outputs(case: &Case, hours: u16) -> Vec<Output> {
-    let mut all = Output::side_by_side(hours);
+pub fn outputs(case: &Case) -> Vec<Output> {
+    let mut all = Output::side_by_side(1);
     all.push(Output::Figure(Figure::WaterDoseVolume));
     for flow in &case.solved.liquids {
         all.push(Output::Figure(Figure::Liquid(flow.id, LiquidFigure::Liquid)));
@@ -158,10 +158,11 @@ pub fn outputs(case: &Case, hours: u16) -> Vec<Output> {
     all
 }
 
-/// How wide a drawing is: a phone's text stays as large as elsewhere.
+/// How wide a drawing is: a phone's text stays as large as elsewhere. Followed, so that a window that is made
+/// narrow or a device that is turned gets another drawing.
 #[must_use]
-pub fn width() -> f64 {
-    if browser::matches("(max-width: 46em)") { 340.0 } else { 680.0 }
+pub fn width(state: State) -> f64 {
+    if state.compare.narrow.get() { 340.0 } else { 680.0 }
 }
 
 /// A drawing, and the buttons that give it out.

@@ -2,10 +2,10 @@
 
 use super::Bench;
 use super::map::Mapped;
-use super::sure::{Known, assumed, results, shares};
+use super::sure::{self, Known};
 use super::sweep::Swept;
 use super::systems::Compared;
-use super::{parts, side, table};
+use super::{results, shares, side, sources as unsure, table};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::browser::{clock, print};
@@ -58,7 +58,8 @@ pub fn section(sheet: Sheet) -> View {
 }
 
 fn paper(sheet: Sheet) -> View {
-    let Sheet { bench: Bench { state, shown }, swept, mapped, sure } = sheet;
+    let Sheet { bench, swept, mapped, sure } = sheet;
+    let Bench { state, shown, .. } = bench;
     let page = &state.words.compare.page;
     let part = |title: &'static str, inside: View| el("section").child(el("h3").child(title)).child(inside).view();
     (move || {
@@ -70,29 +71,24 @@ fn paper(sheet: Sheet) -> View {
                 .into_iter()
                 .flatten()
                 .map(|drawing| el("div").class("drawing").markup(&drawing.inline()));
-            let unsure = sure.with(|known| {
-                let known = known.as_ref()?;
-                let figure = known.output.zip(known.systems.first()).map(|(output, system)| {
-                    el("p").child(el("strong").child(parts::output_name(state, output, &system.draft)))
-                });
-                let results = state.compare.drawn.with(|drawn| results(state, known, drawn));
-                Some(
-                    el("div")
-                        .child(figure)
-                        .child(assumed(state, known))
-                        .child(results)
-                        .child(shares(state, known, 0, false))
-                        .view(),
-                )
-            });
+            let inputs =
+                sure.with(|known| known.as_ref().map(|known| table::shown(state, &unsure::assumed(state, known))));
             el("article")
                 .class("report")
                 .child(el("p").class("title").child(page.report_title).text(": ").child(names(shown)))
                 .child(el("p").class("note").child(made(state)))
-                .child(part(page.table, table::table(state, shown, beside, None)))
+                .child(part(page.table, table::table(bench, shown, beside, None)))
                 .child(part(page.drawings, side::multiples(state, shown, 300.0)))
                 .child(drawings.collect::<View>())
-                .child(part(state.words.compare.sheet.uncertainty, unsure.view()))
+                .child(part(
+                    state.words.compare.sheet.uncertainty,
+                    [
+                        inputs.view(),
+                        results::results(bench, sure, true),
+                        shares::shares(bench, sure, sure::chosen(bench, sure), false),
+                    ]
+                    .view(),
+                ))
                 .child(part(page.findings, side::findings(state, shown)))
                 .child(part(page.differences, [side::differing(state, shown), side::unpriced(state, shown)].view()))
                 .child(part(state.words.compare.sheet.assumptions, table::assumed(state, shown)))

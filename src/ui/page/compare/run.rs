@@ -1,71 +1,119 @@
 //! Draws in slices, so that the page is never held up: a slice, then whatever waits, then the next one.
 
-use super::desk::{Desk, Drawn, Stage};
+use super::desk::{Desk, Found, Progress, Stage};
+use super::sure::Known;
 use crate::browser::clock;
 use crate::browser::graph::*;
-use crate::domain::compare::budget::Budget;
 use crate::domain::compare::monte_carlo::Run;
 use crate::domain::compare::study::Study;
+use crate::domain::compare::summary::Summary;
+use crate::ui::signal::Memo;
 use std::time::Duration;
 
 /// A slice takes about so many milliseconds; what is drawn after it takes a few more.
-const SLICE: u64 = 16;
-/// Draws between two looks at the clock.
-const STRIDE: usize = 1024;
+const SLICE: u64 = 24;
+/// Draws between two looks at the clock, of one figure.
+const STRIDE: usize = 16_384;
+
+/// A run on its way.
+struct Task {
+    run: Run,
+    /// Its number.
+    number: u32,
+    seed: u64,
+    began: u64,
+    summaries: Vec<Option<Summary>>,
+}
 
 /// Starts a run in place of the one before.
-pub fn start(desk: Desk, study: Study, budgets: Vec<Budget>, seed: u64, draws: usize) {
-    let run = desk.drawn.with_untracked(|drawn| drawn.run.wrapping_add(1));
-    let drawn =
-        Drawn { run, stage: Stage::Running, made: 0, wanted: draws, seed, took: 0, budgets, summaries: Vec::new() };
-    desk.drawn.set(drawn);
+pub fn start(desk: Desk, study: Study, seed: u64, draws: usize) {
+    let number = desk.progress.with_untracked(|progress| progress.run.wrapping_add(1));
+    desk.progress.set(Progress { run: number, stage: Stage::Running, made: 0, wanted: draws });
     let began = clock::now();
-    set_timeout(move || slice(desk, Run::new(study, seed, draws), run, began), Duration::ZERO);
+    let task = move || Task { run: Run::new(study, seed, draws), number, seed, began, summaries: Vec::new() };
+    set_timeout(move || slice(desk, task()), Duration::ZERO);
+}
+
+/// Makes draws that nobody sees, a little while after the page is there. A browser runs machine code of a quick
+/// kind at first, three times slower, and makes better code of what has run for a while: without this, the first
+/// run is that while.
+pub fn warm_up(sure: Memo<Option<Known>>) {
+    let begin = move || {
+        let study = sure.with_untracked(|known| known.as_ref().and_then(|known| known.study.clone().ok()));
+        if let Some(study) = study {
+            warm(Run::new(study, 0, WARM));
+        }
+    };
+    let timer = set_timeout_with_handle(begin, Duration::from_millis(900));
+    on_cleanup(move || {
+        if let Ok(timer) = timer {
+            timer.clear();
+        }
+    });
+}
+
+/// Draws that nobody sees, and the milliseconds of a slice of them: any key goes first.
+const WARM: usize = 16_384;
+const WARM_SLICE: u64 = 6;
+
+fn warm(mut run: Run) {
+    let from = clock::now();
+    let stride = (STRIDE / run.study().asked().len().max(1)).max(64);
+    while !run.progress().is_done() && clock::now().saturating_sub(from) < WARM_SLICE {
+        run.step(stride);
+    }
+    if run.progress().is_done() {
+        for asked in 0..run.study().asked().len().min(12) {
+            std::hint::black_box(run.summary(asked));
+        }
+    } else {
+        set_timeout(move || warm(run), Duration::from_millis(10));
+    }
 }
 
 /// Stops the run, if one is on its way.
 pub fn cancel(desk: Desk) {
-    if desk.drawn.with_untracked(|drawn| drawn.stage == Stage::Running) {
-        desk.drawn.update(|drawn| {
-            drawn.run = drawn.run.wrapping_add(1);
-            drawn.stage = Stage::Cancelled;
+    if desk.progress.with_untracked(|progress| progress.stage == Stage::Running) {
+        desk.progress.update(|progress| {
+            progress.run = progress.run.wrapping_add(1);
+            progress.stage = Stage::Cancelled;
         });
     }
 }
 
-fn slice(desk: Desk, mut run: Run, number: u32, began: u64) {
-    if desk.drawn.with_untracked(|drawn| drawn.run != number) {
+fn slice(desk: Desk, mut task: Task) {
+    if desk.progress.with_untracked(|progress| progress.run != task.number) {
         return;
+    }
+    let figures = task.run.study().asked().len();
+    let progress = task.run.progress();
+    if progress.is_done() && task.summaries.len() == figures {
+        return done(desk, task);
     }
     let from = clock::now();
     let spent = || clock::now().saturating_sub(from) >= SLICE;
-    while !run.progress().is_done() {
-        run.step(STRIDE);
-        if spent() {
-            break;
+    // The more figures, the longer a draw takes.
+    let stride = (STRIDE / figures.max(1)).max(64);
+    while !task.run.progress().is_done() && !spent() {
+        task.run.step(stride);
+    }
+    if task.run.progress().is_done() {
+        while task.summaries.len() < figures && !spent() {
+            task.summaries.push(task.run.summary(task.summaries.len()));
         }
     }
-    let made = run.progress().drawn;
-    let figures = run.study().asked().len();
-    let mut summaries = Vec::new();
-    if run.progress().is_done() {
-        let done = desk.drawn.with_untracked(|drawn| drawn.summaries.len());
-        for asked in done..figures {
-            if spent() {
-                break;
-            }
-            summaries.push(run.summary(asked));
-        }
-    }
-    desk.drawn.update(|drawn| {
-        drawn.made = made;
-        drawn.summaries.extend(summaries);
-        if drawn.summaries.len() == figures {
-            drawn.stage = Stage::Done;
-            drawn.took = clock::now().saturating_sub(began);
-        }
+    desk.progress.update(|shown| shown.made = task.run.progress().drawn);
+    set_timeout(move || slice(desk, task), Duration::ZERO);
+}
+
+/// Shows what was found. Not in the last slice: the table takes its own time.
+fn done(desk: Desk, task: Task) {
+    desk.found.set(Found {
+        seed: task.seed,
+        draws: task.run.progress().drawn,
+        took: clock::now().saturating_sub(task.began),
+        summaries: task.summaries,
+        study: Some(task.run.into_study()),
     });
-    if desk.drawn.with_untracked(|drawn| drawn.stage == Stage::Running) {
-        set_timeout(move || slice(desk, run, number, began), Duration::ZERO);
-    }
+    desk.progress.update(|shown| shown.stage = Stage::Done);
 }

@@ -2,7 +2,8 @@
 
 use super::Bench;
 use super::parts::{HOURS, hours_entry, hours_limit, number_box, with_draft};
-use super::systems::{Compared, chosen, offered};
+use super::sure::Known;
+use super::systems::{Compared, Offer, chosen, offered};
 use super::table;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
@@ -14,18 +15,18 @@ use crate::domain::limit;
 use crate::domain::{Figure, Finding, Grade, LiquidDraft, LiquidField};
 use crate::quantity::{Amount, Kind, format};
 use crate::ui::chart::bars::{Bar, bars};
-use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
+use crate::ui::field::{self, choice};
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
-use crate::ui::signal::{RwSignal, memo};
+use crate::ui::signal::{Memo, RwSignal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, unit_shown};
 
 /// The section.
-pub fn side(bench: Bench) -> View {
-    let Bench { state, shown } = bench;
+pub fn side(bench: Bench, sure: Memo<Option<Known>>) -> View {
+    let Bench { state, shown, .. } = bench;
     let page = &state.words.compare.page;
     let open = RwSignal::new(String::new());
     let result = move || {
@@ -33,7 +34,7 @@ pub fn side(bench: Bench) -> View {
             Ok(side) => many([
                 differing(state, shown),
                 multiples(state, shown, 300.0),
-                table::table(state, shown, side, Some(open)),
+                table::table(bench, shown, side, Some(open)),
                 unpriced(state, shown),
             ])
             .view(),
@@ -60,7 +61,7 @@ pub fn side(bench: Bench) -> View {
         )
         .child(fold(page.prices, move || prices(bench)))
         .child(el("div").class("results").child(result))
-        .child(table::exports(bench))
+        .child(table::exports(bench, sure))
         .child(el("h3").child(page.findings))
         .child(move || shown.with(|shown| findings(state, shown)))
         .view()
@@ -68,13 +69,23 @@ pub fn side(bench: Bench) -> View {
 
 /// The systems chosen, each to be made the reference or left out, and the way to add one.
 fn systems(bench: Bench) -> View {
-    let Bench { state, shown } = bench;
+    let Bench { state, shown, .. } = bench;
     let page = &state.words.compare.page;
     let keys = move || shown.with(|shown| shown.keys.clone());
-    let others = memo(move || {
-        let there = keys();
-        offered(state).into_iter().filter(|(key, _)| !there.contains(key)).collect::<Vec<Choice>>()
+    let find = RwSignal::new(String::new());
+    let there = memo(keys);
+    // Choices; how many recipes are offered of how many; whether there are many.
+    let offer = memo(move || {
+        let Offer { mut choices, recipes, found, many } = find.with(|find| offered(state, find));
+        there.with(|there| choices.retain(|(key, _)| !there.contains(key)));
+        let said = match () {
+            () if choices.is_empty() => page.none_found.to_owned(),
+            () if recipes < found => (page.offered)(recipes, found),
+            () => String::new(),
+        };
+        (choices, said, many)
     });
+    let others = memo(move || offer.with(|(choices, ..)| choices.clone()));
     let next = RwSignal::new(String::new());
     let now = memo(move || {
         let wanted = next.get();
@@ -93,6 +104,9 @@ fn systems(bench: Bench) -> View {
     };
     many([
         el("ul").class("chosen").child(each(keys, String::clone, move |key| system(bench, key))).view(),
+        field::text::plain("compare-find".to_owned(), page.find_recipe, move || find.get(), move |part| find.set(part))
+            .set("hidden", move || full() || !offer.with(|(.., many)| *many))
+            .view(),
         el("div")
             .class("add")
             .set("hidden", full)
@@ -105,6 +119,7 @@ fn systems(bench: Bench) -> View {
             ))
             .child(button().set("id", "compare-add").on_click(add).child(state.words.tools.add))
             .view(),
+        el("p").class("note").set("role", "status").child(move || offer.with(|(_, said, _)| said.clone())).view(),
         el("p").class("note").set("hidden", move || !full()).child(page.no_more).view(),
     ])
     .view()
@@ -118,7 +133,7 @@ fn change(state: State, act: impl FnOnce(&mut Vec<String>)) {
 
 /// One of the systems chosen.
 fn system(bench: Bench, key: String) -> View {
-    let Bench { state, shown } = bench;
+    let Bench { state, shown, .. } = bench;
     let page = &state.words.compare.page;
     let own = key.clone();
     let at = memo(move || shown.with(|shown| shown.keys.iter().position(|other| *other == own).unwrap_or(0)));
@@ -176,7 +191,7 @@ fn own_conditions(state: State) -> View {
 
 /// Boxes for the prices of liquids that have none where they come from.
 fn prices(bench: Bench) -> View {
-    let Bench { state, shown } = bench;
+    let Bench { state, shown, .. } = bench;
     let page = &state.words.compare.page;
     let liquids = move || {
         let typed = state.compare.typed.get();

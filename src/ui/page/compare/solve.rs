@@ -3,7 +3,7 @@
 
 use super::Bench;
 use super::equal;
-use super::parts::{any, number_box, output_name, outputs, picked, select, with_draft};
+use super::parts::{any, follow, number_box, output_name, outputs, picked, select, with_draft};
 use super::systems::Compared;
 use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
@@ -16,7 +16,7 @@ use crate::domain::{Entry, Field, Figure, Grade, LiquidField};
 use crate::quantity::{Unit, Units};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::finding::told;
-use crate::ui::signal::memo;
+use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
 
@@ -47,14 +47,15 @@ pub fn input_choices(state: State, system: &System) -> Vec<Choice> {
 }
 
 /// Figures to choose from.
-pub fn output_choices(state: State, system: &System, hours: u16) -> Vec<Choice> {
+pub fn output_choices(state: State, system: &System) -> Vec<Choice> {
     let choice = |output: Output| (output.key(), output_name(state, output, &system.draft));
-    system.case().map(|case| outputs(case, hours).into_iter().map(choice).collect()).unwrap_or_default()
+    system.case().map(|case| outputs(case).into_iter().map(choice).collect()).unwrap_or_default()
 }
 
-/// The figure of a key.
-pub fn output_of(system: &System, hours: u16, key: &str) -> Option<Output> {
-    outputs(system.case()?, hours).into_iter().find(|output| output.key() == key)
+/// The figure of a key. Only a cost a year follows the hours.
+pub fn output_of(system: &System, hours: Memo<u16>, key: &str) -> Option<Output> {
+    let found = outputs(system.case()?).into_iter().find(|output| output.key() == key)?;
+    Some(if matches!(found, Output::CostPerYear(_)) { Output::CostPerYear(hours.get()) } else { found })
 }
 
 /// The system chosen under `what`.
@@ -64,7 +65,7 @@ pub fn system_at(typed: &CompareDraft, shown: &Compared, what: &str) -> Option<S
 
 /// The choice of a system among those that have a result.
 pub fn system_choice(bench: Bench, what: &'static str, label: &'static str) -> View {
-    let Bench { state, shown } = bench;
+    let Bench { state, shown, .. } = bench;
     let offered = memo(move || shown.with(|shown| shown.choices()));
     let now = memo(move || {
         shown.with(|shown| {
@@ -79,31 +80,34 @@ pub fn system_choice(bench: Bench, what: &'static str, label: &'static str) -> V
 
 /// The section.
 pub fn solve(bench: Bench) -> View {
-    let Bench { state, shown } = bench;
+    let Bench { state, shown, hours } = bench;
     let page = &state.words.compare.page;
+    // A key in another section leaves all this as it is.
+    let own = follow(state, &["solve.", "wanted."]);
     let system = move || {
-        state
-            .compare
-            .typed
-            .with(|typed| shown.with(|shown| system_at(typed, shown, SYSTEM).map(|system| (system, shown.hours))))
+        own.track();
+        state.compare.typed.with_untracked(|typed| shown.with(|shown| system_at(typed, shown, SYSTEM)))
     };
-    let inputs = memo(move || system().map_or_else(Vec::new, |(system, _)| input_choices(state, &system)));
-    let outputs = memo(move || system().map_or_else(Vec::new, |(system, hours)| output_choices(state, &system, hours)));
+    let inputs = memo(move || system().map_or_else(Vec::new, |system| input_choices(state, &system)));
+    let outputs = memo(move || system().map_or_else(Vec::new, |system| output_choices(state, &system)));
     let output_key = memo(move || {
-        state.compare.typed.with(|typed| outputs.with(|offered| picked(typed, OUTPUT, FIRST_OUTPUT, offered)))
+        own.track();
+        let pick = |typed: &CompareDraft| outputs.with(|offered| picked(typed, OUTPUT, FIRST_OUTPUT, offered));
+        state.compare.typed.with_untracked(pick)
     });
-    let output = move || system().and_then(|(system, hours)| output_of(&system, hours, &output_key.get()));
+    let output = move || system().and_then(|system| output_of(&system, hours, &output_key.get()));
     // The box is another one for another figure, and stays while anything else changes.
     let wanted = move || {
         output_key.track();
         untrack(output).map(|output| wanted_box(state, output))
     };
     let answer = move || {
-        let (system, _) = system()?;
+        let system = system()?;
         let output = output()?;
-        let key = state.compare.typed.with(|typed| inputs.with(|offered| picked(typed, INPUT, FIRST_INPUT, offered)));
+        let typed = state.compare.typed.get_untracked();
+        let key = inputs.with(|offered| picked(&typed, INPUT, FIRST_INPUT, offered));
         let field = self::inputs(&system).into_iter().find(|field| field.key() == key)?;
-        let entry = state.compare.typed.with(|typed| typed.entry(&wanted_key(output)).cloned());
+        let entry = typed.entry(&wanted_key(output)).cloned();
         let entry = entry.unwrap_or_else(|| wanted_entry(output));
         let Ok(Some(base)) = read_entry(&entry, output.kind(), &any(Unit::One, -1e12)) else {
             return Some(el("p").class("empty").child(page.wanted_missing).view());

@@ -98,25 +98,25 @@ pub fn range_boxes(state: State, system: &System, key: &str, id: &str) -> Option
 
 /// Everything of the sweep chosen, as it is whenever something changes.
 pub fn swept(bench: Bench) -> Memo<Option<Swept>> {
-    let Bench { state, shown } = bench;
+    let Bench { state, shown, hours } = bench;
     let own = follow(state, &["sweep.", "from.", "to."]);
     memo(move || {
         own.track();
-        state.compare.typed.with_untracked(|typed| shown.with(|shown| work_out(state, typed, shown)))
+        state.compare.typed.with_untracked(|typed| shown.with(|shown| work_out(state, typed, shown, hours)))
     })
 }
 
-fn keys(state: State, typed: &CompareDraft, shown: &Compared) -> Option<(String, Output)> {
+fn keys(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u16>) -> Option<(String, Output)> {
     let system = first(shown)?;
-    let (inputs, outputs) = (inputs(state, system), output_choices(state, system, shown.hours));
+    let (inputs, outputs) = (inputs(state, system), output_choices(state, system));
     let key = picked(typed, INPUT, FIRST_INPUT, &inputs);
-    let output = output_of(system, shown.hours, &picked(typed, OUTPUT, FIRST_OUTPUT, &outputs))?;
+    let output = output_of(system, hours, &picked(typed, OUTPUT, FIRST_OUTPUT, &outputs))?;
     Some((key, output))
 }
 
-fn work_out(state: State, typed: &CompareDraft, shown: &Compared) -> Option<Swept> {
+fn work_out(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u16>) -> Option<Swept> {
     let system = first(shown)?;
-    let (key, output) = keys(state, typed, shown)?;
+    let (key, output) = keys(state, typed, shown, hours)?;
     let axis = range(typed, system, &key, POINTS)?;
     let kind = system.draft.kind(axis.field);
     let units = state.units.get();
@@ -147,7 +147,7 @@ fn work_out(state: State, typed: &CompareDraft, shown: &Compared) -> Option<Swep
     let (x, y) = (with_unit_named(state, &input_name, kind), with_unit_named(state, &output_name, output.kind()));
     let title = (state.words.compare.page.over)(&output_name, &input_name);
     let now = system.case().and_then(|case| knob::get(&case.input, axis.field)).map(|base| across.from_base(base));
-    let wide = width();
+    let wide = width(state);
     let labels = Labels { title: &title, across: &x, up: &y, mark: units.mark };
     let picture = curves((wide, if wide < 500.0 { 300.0 } else { 380.0 }), &converted, &all, now, labels);
     let mut head = vec![x.clone()];
@@ -167,13 +167,12 @@ fn work_out(state: State, typed: &CompareDraft, shown: &Compared) -> Option<Swep
 
 /// The section.
 pub fn sweep(bench: Bench, swept: Memo<Option<Swept>>) -> View {
-    let Bench { state, shown } = bench;
+    let Bench { state, shown, .. } = bench;
     let page = &state.words.compare.page;
     let offered =
         memo(move || shown.with(|shown| first(shown).map(|system| inputs(state, system)).unwrap_or_default()));
-    let outputs = memo(move || {
-        shown.with(|shown| first(shown).map(|system| output_choices(state, system, shown.hours)).unwrap_or_default())
-    });
+    let outputs =
+        memo(move || shown.with(|shown| first(shown).map(|system| output_choices(state, system)).unwrap_or_default()));
     let key = memo(move || {
         state.compare.typed.with(|typed| offered.with(|offered| picked(typed, INPUT, FIRST_INPUT, offered)))
     });

@@ -9,7 +9,7 @@ use crate::record::revision::Standing;
 use crate::record::{RecipeId, SystemId};
 use crate::ui::chart::series::letter;
 use crate::ui::field::choice::Choice;
-use crate::ui::page::compare::parts::{follow, hours};
+use crate::ui::page::compare::parts::follow;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
 use std::sync::Arc;
@@ -22,8 +22,10 @@ const LIBRARY: &str = "library:";
 const OWN: &str = "own:";
 /// Before the id of a recipe on the shelf.
 const RECIPE: &str = "recipe:";
-/// No more recipes are offered; an older one can be opened.
+/// So many recipes are offered at a time; a part of the name finds the others.
 const MOST_RECIPES: usize = 200;
+/// From so many recipes on a part of the name can be typed.
+const MANY_RECIPES: usize = 20;
 
 /// The systems compared.
 #[derive(Debug, Clone, PartialEq)]
@@ -34,10 +36,8 @@ pub struct Compared {
     pub systems: Vec<System>,
     /// The place of the reference.
     pub reference: usize,
-    /// Side by side.
+    /// Side by side, with the cost a year for one hour: what is typed for the hours is not waited for here.
     pub side: Result<SideBySide, NotSideBySide>,
-    /// Hours a year.
-    pub hours: u16,
     /// Places of the systems that have a result.
     pub places: Vec<usize>,
     /// Those systems.
@@ -88,25 +88,47 @@ fn binders(draft: &Draft) -> Vec<Substance> {
     draft.liquids.iter().filter(|liquid| liquid.role == Role::Binder).map(|liquid| liquid.substance).collect()
 }
 
-/// Everything that can be compared: keys, and what each is.
+/// What can be compared.
+pub struct Offer {
+    /// The open recipe, systems, and recipes of the shelf.
+    pub choices: Vec<Choice>,
+    /// How many recipes are among them.
+    pub recipes: usize,
+    /// How many recipes there are that are found.
+    pub found: usize,
+    /// Whether the shelf has so many that they are to be found by name.
+    pub many: bool,
+}
+
+/// What can be compared and has this in its name, whatever the case.
 #[must_use]
-pub fn offered(state: State) -> Vec<Choice> {
+pub fn offered(state: State, part: &str) -> Offer {
     let page = &state.words.compare.page;
-    let mut all = vec![(OPEN.to_owned(), format!("{}: {}", page.open_recipe, open_name(state)))];
+    let mut choices = vec![(OPEN.to_owned(), format!("{}: {}", page.open_recipe, open_name(state)))];
     for key in SystemKey::ALL {
         let name = (state.words.binder_system)(*key).name;
-        all.push((format!("{LIBRARY}{}", key.key()), format!("{}: {name}", page.library)));
+        choices.push((format!("{LIBRARY}{}", key.key()), format!("{}: {name}", page.library)));
     }
+    let part = part.trim().to_lowercase();
+    let (mut recipes, mut found, mut all) = (0, 0, 0);
     state.shelf.with(|shelf| {
         for system in shelf.systems() {
-            all.push((format!("{OWN}{}", system.system()), format!("{}: {}", page.own, system.content().name)));
+            choices.push((format!("{OWN}{}", system.system()), format!("{}: {}", page.own, system.content().name)));
         }
-        let kept = shelf.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
-        for listed in kept.take(MOST_RECIPES) {
-            all.push((format!("{RECIPE}{}", listed.recipe), format!("{}: {}", page.recipe, listed.head.name)));
+        for listed in shelf.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept) {
+            all += 1;
+            if part.is_empty() || listed.head.name.to_lowercase().contains(&part) {
+                found += 1;
+                if recipes < MOST_RECIPES {
+                    recipes += 1;
+                    choices
+                        .push((format!("{RECIPE}{}", listed.recipe), format!("{}: {}", page.recipe, listed.head.name)));
+                }
+            }
         }
     });
-    all
+    choices.retain(|(key, label)| key.starts_with(RECIPE) || label.to_lowercase().contains(&part));
+    Offer { choices, recipes, found, many: all >= MANY_RECIPES }
 }
 
 fn open_name(state: State) -> String {
@@ -147,7 +169,7 @@ pub fn compared(state: State) -> Memo<Arc<Compared>> {
             })
         })
     });
-    let own = follow(state, &["hours", "price."]);
+    let own = follow(state, &["price."]);
     let reference = memo(move || state.compare.typed.with(|typed| typed.reference.clone()));
     let conditions = memo(move || state.compare.typed.with(|typed| typed.own_conditions));
     memo(move || {
@@ -155,7 +177,6 @@ pub fn compared(state: State) -> Memo<Arc<Compared>> {
         reference.track();
         conditions.track();
         let typed = state.compare.typed.get_untracked();
-        let hours = hours(&typed);
         let (mut found, mut systems) = (Vec::new(), Vec::new());
         loaded.with(|loaded| {
             state.draft.with(|open| {
@@ -169,10 +190,10 @@ pub fn compared(state: State) -> Memo<Arc<Compared>> {
             });
         });
         let reference = found.iter().position(|key| *key == typed.reference).unwrap_or(0);
-        let side = side_by_side(&systems, reference, hours);
+        let side = side_by_side(&systems, reference, 1);
         let solved = |at: &usize| systems.get(*at).is_some_and(|system| system.case().is_some());
         let places: Vec<usize> = (0..systems.len()).filter(solved).collect();
         let ready = places.iter().filter_map(|at| systems.get(*at).cloned()).collect();
-        Arc::new(Compared { keys: found, systems, reference, side, hours, places, ready })
+        Arc::new(Compared { keys: found, systems, reference, side, places, ready })
     })
 }

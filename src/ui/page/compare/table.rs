@@ -2,17 +2,22 @@
 
 use super::Bench;
 use super::parts::{given_out, with_draft};
+use super::sources::assumed as assumed_sources;
+use super::sure::Known;
 use super::systems::Compared;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::file;
-use crate::domain::compare::side::{Row, SideBySide};
+use crate::browser::graph::*;
+use crate::domain::compare::Output;
+use crate::domain::compare::side::{Row, SideBySide, System, side_by_side as beside};
 use crate::quantity::{Unit, format};
-use crate::record::table::{Separator, to_csv, to_xlsx};
+use crate::record::table::{Separator, Table, to_csv, to_xlsx};
 use crate::ui::part::working;
-use crate::ui::signal::RwSignal;
+use crate::ui::signal::{Memo, RwSignal};
 use crate::ui::state::State;
-use crate::ui::table::{assumptions, side_by_side};
+use crate::ui::table::{assumptions, shares, side_by_side, stacked, uncertainty};
 use crate::ui::text::{Context, trimmed_to, unit_shown};
+use std::sync::Arc;
 
 /// A number with its sign in front, in three digits.
 #[must_use]
@@ -32,59 +37,32 @@ pub fn more(state: State, row: &Row, at: usize, reference: usize, unit: Unit) ->
 }
 
 /// The table. `open` holds "row system" of the working that is open; without it no figure can be opened.
-pub fn table(state: State, shown: &Compared, side: &SideBySide, open: Option<RwSignal<String>>) -> View {
+pub fn table(bench: Bench, shown: &Arc<Compared>, side: &SideBySide, open: Option<RwSignal<String>>) -> View {
+    let Bench { state, hours, .. } = bench;
     let page = &state.words.compare.page;
     let sheet = &state.words.compare.sheet;
+    let reference = side.reference;
     let head = |at: usize| {
         el("th")
             .set("scope", "col")
             .child(shown.name(at))
-            .child((at == side.reference).then(|| el("span").class("note").child(page.reference)))
+            .child((at == reference).then(|| el("span").class("note").child(page.reference)))
     };
     let columns = shown.systems.len();
     let mut rows = Vec::new();
     for (line, row) in side.rows.iter().enumerate() {
-        let words = (state.words.compare.output)(row.output);
-        let unit = state.unit(row.output.kind());
-        let symbol = state.currency.with(|currency| unit_shown(unit, currency).into_owned());
-        let mark = state.units.get().mark;
-        let cell = |at: usize| {
-            let Some(amount) = row.values.get(at).copied().flatten() else {
-                return el("td").child(state.words.tools.no_figure).view();
+        if matches!(row.output, Output::CostPerYear(_)) {
+            // The hours are typed: this row alone follows them.
+            let shown = shown.clone();
+            let yearly = move || {
+                let output = Output::CostPerYear(hours.get());
+                let value = |system: &System| system.case().and_then(|case| output.value(case));
+                let row = Row { output, values: shown.systems.iter().map(value).collect() };
+                line_of(state, &shown, &row, (line, reference), open)
             };
-            let number = format::amount(amount, unit, mark);
-            let key = format!("{line} {at}");
-            let difference = (at != side.reference).then(|| more(state, row, at, side.reference, unit));
-            let figure = el("span").set("data-figure", format!("{}.{at}", row.output.key())).child(number.clone());
-            let value = match open {
-                Some(open) => {
-                    let (own, now) = (key.clone(), key.clone());
-                    let named = format!("{}, {}: {number} {symbol}", words.label, shown.name(at));
-                    button()
-                        .class("link")
-                        .set("title", state.words.recipe_page.show_working)
-                        .set("aria-label", named)
-                        .set("aria-expanded", move || if open.with(|open| *open == own) { "true" } else { "false" })
-                        .on_click(move || {
-                            let same = open.with_untracked(|open| *open == now);
-                            open.set(if same { String::new() } else { now.clone() });
-                        })
-                        .child(figure)
-                }
-                None => figure,
-            };
-            el("td").child(value).child(difference.map(|text| el("span").class("note").child(text))).view()
-        };
-        let note = (!words.note.is_empty()).then(|| el("span").class("note").child(words.note));
-        rows.push(
-            el("tr")
-                .child(el("th").set("scope", "row").child(words.label).child(note))
-                .child(el("td").class("unit").child(symbol.clone()))
-                .child((0..columns).map(cell).collect::<View>())
-                .view(),
-        );
-        if let Some(open) = open {
-            rows.push(opened(state, shown, row, line, open, columns));
+            rows.push(yearly.view());
+        } else {
+            rows.push(line_of(state, shown, row, (line, reference), open));
         }
     }
     let limits = |at: usize| {
@@ -119,6 +97,58 @@ pub fn table(state: State, shown: &Compared, side: &SideBySide, open: Option<RwS
         .view()
 }
 
+/// The row of one figure, and the working that is open below it.
+fn line_of(
+    state: State,
+    shown: &Compared,
+    row: &Row,
+    (line, reference): (usize, usize),
+    open: Option<RwSignal<String>>,
+) -> View {
+    let columns = shown.systems.len();
+    let words = (state.words.compare.output)(row.output);
+    let unit = state.unit(row.output.kind());
+    let symbol = state.currency.with(|currency| unit_shown(unit, currency).into_owned());
+    let mark = state.units.get().mark;
+    let cell = |at: usize| {
+        let Some(amount) = row.values.get(at).copied().flatten() else {
+            return el("td").child(state.words.tools.no_figure).view();
+        };
+        let number = format::amount(amount, unit, mark);
+        let key = format!("{line} {at}");
+        let difference = (at != reference).then(|| more(state, row, at, reference, unit));
+        let figure = el("span").set("data-figure", format!("{}.{at}", row.output.key())).child(number.clone());
+        let value = match open {
+            Some(open) => {
+                let (own, now) = (key.clone(), key.clone());
+                let named = format!("{}, {}: {number} {symbol}", words.label, shown.name(at));
+                button()
+                    .class("link")
+                    .set("title", state.words.recipe_page.show_working)
+                    .set("aria-label", named)
+                    .set("aria-expanded", move || if open.with(|open| *open == own) { "true" } else { "false" })
+                    .on_click(move || {
+                        let same = open.with_untracked(|open| *open == now);
+                        open.set(if same { String::new() } else { now.clone() });
+                    })
+                    .child(figure)
+            }
+            None => figure,
+        };
+        el("td").child(value).child(difference.map(|text| el("span").class("note").child(text))).view()
+    };
+    let note = (!words.note.is_empty()).then(|| el("span").class("note").child(words.note));
+    many([
+        el("tr")
+            .child(el("th").set("scope", "row").child(words.label).child(note))
+            .child(el("td").class("unit").child(symbol.clone()))
+            .child((0..columns).map(cell).collect::<View>())
+            .view(),
+        open.map(|open| opened(state, shown, row, line, open, columns)).view(),
+    ])
+    .view()
+}
+
 /// The working of one of a row's figures, below the row; nothing while none is open.
 fn opened(state: State, shown: &Compared, row: &Row, line: usize, open: RwSignal<String>, columns: usize) -> View {
     let (output, systems) = (row.output, shown.systems.clone());
@@ -136,35 +166,52 @@ fn opened(state: State, shown: &Compared, row: &Row, line: usize, open: RwSignal
     .view()
 }
 
+/// Everything that is given out, a table each: the systems side by side, what was assumed, every figure with its
+/// uncertainty, the share of each source, and the sources.
+fn tables(bench: Bench, sure: Memo<Option<Known>>) -> Option<Vec<Table>> {
+    let Bench { state, shown, hours } = bench;
+    let hours = hours.get_untracked();
+    shown.with_untracked(|shown| {
+        let reference = shown.side.as_ref().ok()?.reference;
+        let side = beside(&shown.systems, reference, hours).ok()?;
+        state.with_context(|context: &Context<'_>| {
+            let words = state.words;
+            let mut all = vec![side_by_side(&shown.systems, &side, words, context)];
+            all.push(assumptions(&shown.systems, words, context));
+            sure.with_untracked(|known| {
+                let Some((known, study)) = known.as_ref().and_then(|known| Some((known, known.study.as_ref().ok()?)))
+                else {
+                    return;
+                };
+                state.compare.found.with_untracked(|found| {
+                    known.measured(found, hours, |figures| {
+                        all.push(uncertainty(figures, study, &known.systems, found.seed, words, context));
+                        all.push(shares(figures, &known.uncertain, &known.systems, words));
+                    });
+                });
+                all.push(assumed_sources(state, known));
+            });
+            Some(all)
+        })
+    })
+}
+
 /// The buttons that give the comparison out as tables.
-pub fn exports(bench: Bench) -> View {
+pub fn exports(bench: Bench, sure: Memo<Option<Known>>) -> View {
     let state = bench.state;
     let page = &state.words.compare.page;
     let csv = move || {
-        let text = bench.shown.with_untracked(|shown| {
-            let side = shown.side.as_ref().ok()?;
-            let table = state.with_context(|context| side_by_side(&shown.systems, side, state.words, context));
-            Some(to_csv(&table, Separator::from(state.units.get_untracked().mark)))
-        });
-        let Some(text) = text else { return };
+        let Some(all) = untrack(|| tables(bench, sure)) else { return };
+        // A file of text has no sheets: one below the other, each under its name.
+        let text = to_csv(&stacked(all), Separator::from(state.units.get_untracked().mark));
         let name = file::file_name(page.file_name, "csv");
         given_out(state, file::give_out(&name, "text/csv", &text).map(|()| name));
     };
     let xlsx = move || {
-        let bytes = bench.shown.with_untracked(|shown| {
-            let side = shown.side.as_ref().ok()?;
-            state.with_context(|context: &Context<'_>| {
-                let tables = [
-                    side_by_side(&shown.systems, side, state.words, context),
-                    assumptions(&shown.systems, state.words, context),
-                ];
-                Some(to_xlsx(&tables))
-            })
-        });
-        let Some(bytes) = bytes else { return };
+        let Some(all) = untrack(|| tables(bench, sure)) else { return };
         let name = file::file_name(page.file_name, "xlsx");
         let kind = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-        given_out(state, file::give_out_bytes(&name, kind, &bytes).map(|()| name));
+        given_out(state, file::give_out_bytes(&name, kind, &to_xlsx(&all)).map(|()| name));
     };
     el("div")
         .class("actions")
@@ -177,8 +224,13 @@ pub fn exports(bench: Bench) -> View {
 pub fn assumed(state: State, shown: &Compared) -> View {
     let Some(first) = shown.systems.first() else { return View::Nothing };
     let table = with_draft(state, &first.draft, |context| assumptions(&shown.systems, state.words, context));
+    self::shown(state, &table)
+}
+
+/// A table that is also given out, on the page.
+pub fn shown(state: State, table: &Table) -> View {
     let mark = state.units.get().mark;
-    let mut rows = table.rows.into_iter().map(|cells| cells.iter().map(|cell| text(cell, mark)).collect());
+    let mut rows = table.rows.iter().map(|cells| cells.iter().map(|cell| text(cell, mark)).collect());
     let head: Vec<String> = rows.next().unwrap_or_default();
     many([super::parts::table(&table.name, &head, rows.collect())]).view()
 }

@@ -74,10 +74,29 @@ pub(super) fn agreement(agreement: &Agreement) -> Message {
     Message { what: what.to_owned(), mend: mend.to_owned() }
 }
 
+pub(super) fn verdict(agreement: &Agreement, context: &Context<'_>) -> String {
+    if agreement.agree {
+        return "agree".to_owned();
+    }
+    let few = |why: &Why| match why {
+        Why::Held(share) => {
+            format!("held at its lowest in {} % of the draws", trimmed_to(share * 100.0, 2, context.units.mark))
+        }
+        Why::LeftOut(1) => "one draw left out".to_owned(),
+        Why::LeftOut(count) => format!("{count} draws left out"),
+        Why::Curved => "not in proportion to its inputs".to_owned(),
+        Why::Rectangular => "one source with fixed limits outweighs".to_owned(),
+        Why::FewDegrees => "few degrees of freedom".to_owned(),
+    };
+    let noisy = agreement.noisy.then(|| "too few draws to say by how much".to_owned());
+    let why: Vec<String> = noisy.into_iter().chain(agreement.why.iter().map(few)).collect();
+    format!("differ: {}", why.join("; "))
+}
+
 pub(super) fn why(why: Why, context: &Context<'_>) -> String {
     match why {
         Why::Held(share) => format!(
-            "In {} % of the draws the figure is held at its lowest, such as a water dose that cannot be below zero.",
+            "In up to {} % of the draws a figure is held at its lowest, such as a water dose that cannot be below zero.",
             trimmed_to(share * 100.0, 2, context.units.mark)
         ),
         Why::LeftOut(1) => "One draw was left out: a number in it was outside what is possible.".to_owned(),
