@@ -49,7 +49,7 @@ fn the_ends_say_what_all_draws_say() {
                 &plain
                     .iter()
                     .zip(uniform(seed + 100, count))
-                    .map(|(a, b)| (-2.0 * (1.0 - a).ln()).sqrt() * (6.283 * b).cos())
+                    .map(|(a, b)| (-2.0 * (1.0 - a).ln()).sqrt() * (std::f64::consts::TAU * b).cos())
                     .collect::<Vec<_>>(),
             );
             check("lopsided", &of(|draw| 1.0 / (1.0 - draw)));

@@ -55,7 +55,7 @@ impl Outer {
     fn put(&mut self, draw: f64) {
         if draw < self.from {
             self.below.push(draw);
-        } else if draw == self.from {
+        } else if draw <= self.from {
             self.equal += 1;
         }
     }
