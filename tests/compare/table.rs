@@ -93,10 +93,9 @@ fn the_uncertainty_sheet() {
     assert_eq!(lines.len(), 3);
     let value = format!("{}", budgets[0].value * 100.0);
     assert!(lines[1].contains(&value), "{value} in {}", lines[1]);
-    // A width is the difference of two shown numbers, so its last digits are those of the numbers.
-    let standard = summaries[0].standard * 100.0;
-    let near = |cell: &str| cell.parse().is_ok_and(|shown: f64| (shown / standard - 1.0).abs() < 1e-12);
-    assert!(lines[1].split(',').any(near), "{standard} in {}", lines[1]);
+    // The standard deviation of the draws stands before both ends of their interval.
+    let standard: f64 = lines[1].rsplit(',').nth(5).unwrap().parse().unwrap();
+    assert!((standard - summaries[0].standard * 100.0).abs() < 1e-12, "{standard} in {}", lines[1]);
 
     let of = shares(&figures, &uncertain, &systems, &ENGLISH);
     assert_eq!(of.rows.len(), 3);

@@ -134,6 +134,11 @@ fn uncertainty() {
     for (agree, noisy) in [(true, false), (false, false), (false, true)] {
         let found = Agreement { tolerance: 0.1, low: 0.2, high: 0.0, agree, noisy, why: Vec::new() };
         text += &written(&(words.agreement)(&found));
+        let why =
+            if agree { Vec::new() } else { vec![Why::Held(0.123), Why::LeftOut(2), Why::Curved, Why::Rectangular] };
+        let verdict = (words.verdict)(&Agreement { why, ..found }, &context);
+        sound(&verdict);
+        writeln!(text, "  {verdict}").unwrap();
     }
     for why in [Why::Held(0.123), Why::LeftOut(1), Why::LeftOut(812), Why::Curved, Why::Rectangular, Why::FewDegrees] {
         let why = (words.why)(why, &context);

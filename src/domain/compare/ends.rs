@@ -6,7 +6,6 @@
 
 use super::coverage::COVERAGE;
 use super::summary::{FEWEST_DRAWS, Summary};
-use std::cmp::Ordering;
 
 /// How many of so many draws are the pilot.
 #[must_use]
@@ -54,10 +53,10 @@ impl Outer {
     }
 
     fn put(&mut self, draw: f64) {
-        match draw.partial_cmp(&self.from) {
-            Some(Ordering::Less) => self.below.push(draw),
-            Some(Ordering::Equal) => self.equal += 1,
-            _ => {}
+        if draw < self.from {
+            self.below.push(draw);
+        } else if draw <= self.from {
+            self.equal += 1;
         }
     }
 

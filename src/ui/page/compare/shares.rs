@@ -14,6 +14,9 @@ use crate::ui::state::State;
 use crate::ui::text::compare::Width;
 use crate::ui::text::trimmed_to;
 
+/// A share below this is rounding.
+const NOTHING: f64 = 1e-9;
+
 /// The share of each source in one figure, the largest first; what to improve first; and how it came about.
 pub fn shares(bench: Bench, sure: Memo<Option<Known>>, chosen: Memo<Option<usize>>, with_working: bool) -> View {
     let Bench { state, hours, .. } = bench;
@@ -26,7 +29,10 @@ pub fn shares(bench: Bench, sure: Memo<Option<Known>>, chosen: Memo<Option<usize
             let asked = known.budgets.get(at)?.as_ref()?.asked;
             // Only a cost a year follows the hours.
             let hours = if asked.kind() == Kind::YearCost { hours.get() } else { 1 };
-            Some(of(state, known, &known.budget(at, hours)?, known.around(asked, hours), with_working))
+            let mut budget = known.budget(at, hours)?;
+            // What is left where two numbers cancel is no share.
+            budget.shares.retain(|share| share.share > NOTHING);
+            Some(of(state, known, &budget, known.around(asked, hours), with_working))
         })
     })
     .view()
