@@ -1,4 +1,4 @@
-// The main journeys in the two other engines: a recipe, the shelf, the line and the comparison.
+// The main journeys in the two other engines: a recipe, the shelf, the line, the bench and the comparison.
 //
 // The other files of journeys run in another engine as well (HAULM_ENGINE=firefox node --test …); what only Chromium's driver can
 // do is then skipped in words. Each journey here is short, since a browser takes seconds to start.
@@ -93,10 +93,27 @@ for (const engine of ["firefox", "webkit"]) {
     await saved(page, 1);
   });
 
+  journey(`${engine}: a trial board's mat is worked out, weighed and kept`, { ...desk, hash: "#bench" }, async (page) => {
+    await page.type(await field(page, "bench_mat_length"), "450");
+    await page.type(await field(page, "bench_mat_width"), "45 cm");
+    // As at the head of bench.test.mjs, by hand.
+    await shows(page, "bench_mat_oven_dry", "2015.3 g");
+    await shows(page, "bench_mat_moist", "2226.9 g");
+    await page.click('[aria-controls="working-bench_mat_moist"]');
+    await page.css("#working-bench_mat_moist math");
+    await page.press("Weighing", { within: await page.css(".bench .sections") });
+    await page.until(async () => assert.match(await page.figure("planned.fibre"), /^\d/));
+    await page.until(async () => assert.match(await page.run(() => localStorage["haulm/bench"] ?? ""), /45 cm/));
+    await page.reload();
+    await shows(page, "bench_mat_moist", "2226.9 g");
+    await page.axe();
+    await page.assertNoSideways();
+  });
+
   journey(`${engine}: the line and the comparison open and show their figures`, desk, async (page) => {
     await page.press("Line");
     await page.until(async () => assert.match(await page.figure("pump.1.setting"), /^\d+(\.\d+)? %$/));
-    await (await page.css('button:has([data-figure="pump.1.setting"])')).click();
+    await page.click('button:has([data-figure="pump.1.setting"])');
     await page.sees("least squares", { within: await page.css('[id="working-pump.1.setting"]') });
     await page.assertNoSideways();
     await page.screenshot(`${engine}-line`);

@@ -234,6 +234,7 @@ export class Page {
   /** Replaces what stands in a field, key by key. */
   async type(label, text) {
     const field = typeof label === "string" || label instanceof RegExp ? await this.field(label) : label;
+    await this.engine.reveal?.(field);
     // In two calls: WebKit takes everything after the chord for part of it.
     await field.sendKeys(Key.chord(Key.CONTROL, "a"));
     await field.sendKeys(text === "" ? Key.BACK_SPACE : text);
@@ -253,6 +254,13 @@ export class Page {
     assert.ok(texts.includes(words), `no option "${words}" in "${label}"; there are: ${texts.join(" | ")}`);
     await this.engine.reveal?.(field);
     await options[texts.indexOf(words)].click();
+  }
+
+  /** Clicks what a selector finds. */
+  async click(selector) {
+    const found = await this.css(selector);
+    await this.engine.reveal?.(found);
+    await found.click();
   }
 
   /** Presses a button, link, tab, option or box by its name. */
