@@ -86,6 +86,7 @@ pub(super) const HELP: HelpPage = HelpPage {
         "Each save is a revision that never changes. An older one can be held against the newest, and taken up again.",
         "Two revisions made apart from each other stand side by side until somebody makes them one.",
         "Everything goes to one file and comes together with what another browser has. Nothing is overwritten.",
+        "Several people can keep one library file on a shared drive, where the browser lets a page write to a file.",
         "A recipe travels as a link or a code as well: it is in the link itself, behind the #.",
         "After the first visit the app opens with no network. A newer version waits until you ask for it.",
         "What cannot be read is shown on the Shelf and left as it is.",

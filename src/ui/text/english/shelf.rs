@@ -62,7 +62,7 @@ pub(super) const SHELF: ShelfPage = ShelfPage {
     title: "Shelf",
     empty: "Nothing saved yet",
     empty_hint: "Save a recipe and it stands here, in this browser only.",
-    search: "Search names, notes, tags and liquids",
+    search: "Search names, notes, tags, liquids, remarks, density, thickness",
     none_match: "No recipe matches",
     sort: "Sort",
     newest: "Newest first",
