@@ -272,7 +272,7 @@ export class Page {
 
   /** Puts a file into a file input; it may be hidden behind a button, so it is found by selector. */
   async upload(selector, path) {
-    await (await this.driver.findElement(By.css(selector))).sendKeys(resolve(path));
+    await (await this.css(selector)).sendKeys(resolve(path));
   }
 
   /** Runs `act`, which makes the page save a file; gives `{ name, bytes }`. */
