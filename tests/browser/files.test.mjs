@@ -138,6 +138,7 @@ journey("the list goes out as a table in which nothing computes, and markup in a
   assert.ok(row.startsWith(`'${name},,'@SUM(A1),`), row);
   for (const where of ["Recipe", "Line", "Bench", "Compare", "Shelf"]) {
     await page.press(where);
+    await page.until(() => page.run((where) => document.querySelector(`[aria-current="page"]`)?.textContent.includes(where), where));
     assert.equal(await page.run(() => document.querySelectorAll("img[src=x]").length), 0, where);
   }
 });

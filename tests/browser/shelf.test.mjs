@@ -96,10 +96,11 @@ journey("a remark on a save survives a reload, stands in the history and is not 
   await page.press("Save");
   await saved(page, 2);
   await page.press("Shelf");
+  await page.until(async () => assert.equal((await names(page)).length, 1));
   const name = (await names(page))[0].replace(" on the recipe page", "");
   await page.press(`History ${name}`);
-  const remarks = await page.run(() => [...document.querySelectorAll(".revisions > li")].map((row) => row.querySelector(".remark")?.textContent ?? ""));
-  assert.deepEqual(remarks, ["", "=drier straw"]);
+  const remarks = () => page.run(() => [...document.querySelectorAll(".revisions > li")].map((row) => row.querySelector(".remark")?.textContent ?? ""));
+  await page.until(async () => assert.deepEqual(await remarks(), ["", "=drier straw"]));
 });
 
 journey("a save asks for a name, at the name's box", async (page) => {
