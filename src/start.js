@@ -45,7 +45,11 @@ globalThis.haulmRecords = {
   /** What is written over again and again, with the time: local storage has that of its own last one. */
   putOpen(key, text) {
     const at = Date.now();
-    localStorage[LAST] = at;
+    try {
+      localStorage[LAST] = at;
+    } catch {
+      // Full: the copy then counts as the newer one, and says the same.
+    }
     records("readwrite", (store) => [store.put({ at, text }, key)], "relaxed").catch(() => {});
   },
   /** Learns what is on the disk, reads what local storage does not have, and copies what is not on the disk. */
@@ -69,14 +73,18 @@ const bringBack = async (keys) => {
   const kept = await records("readonly", (store) => keys.map((key) => store.get(key)));
   const last = Number(localStorage[LAST] ?? 0);
   kept.forEach(({ at, text }, which) => {
-    if (at > last) localStorage[keys[which]] = text;
+    try {
+      if (at > last) localStorage[keys[which]] = text;
+    } catch {
+      // Full, and told when the app writes: what stands there stays.
+    }
   });
 };
 // Where there is none, as in some private windows, local storage is all there is.
 const looked = haulmRecords.look().then(bringBack).catch(() => (there = false));
 // A library file on a shared drive, where the browser lets a page write to a file that was chosen once (File System Access). Others
 // write to it, too: what stands there is looked at right before each write and right after it.
-const handles = (mode, act) => database("haulm-file", "handles")(mode, act);
+let handles = (mode, act) => (handles = database("haulm-file", "handles"))(mode, act);
 const types = [{ accept: { "application/json": [".json"] } }];
 const stamp = ({ lastModified, size }) => `${lastModified} ${size}`;
 let file, seen;

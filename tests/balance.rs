@@ -6,8 +6,10 @@ mod support;
 use approx::assert_relative_eq;
 use haulm::domain::balance::{closures, largest_gap, streams};
 use haulm::domain::draft::{Entry, FeedWay, WaterWay};
-use haulm::domain::{DoseWay, Field, Figure, Grade, LiquidField, LiquidFigure, LiquidId, What, work_out};
+use haulm::domain::library::{SystemKey, add_liquids};
+use haulm::domain::{Case, DoseWay, Field, Figure, Grade, LiquidField, LiquidFigure, LiquidId, What, work_out};
 use haulm::quantity::Unit;
+use haulm::quantity::format::{DecimalMark, editable};
 use proptest::prelude::*;
 use support::{anything, liquid, plain_recipe, recipe, set, solved};
 
@@ -99,7 +101,7 @@ proptest! {
         let mut more = draft;
         more.liquid_mut(first.id).unwrap().dose = Entry::typed(format!("{}", dose + 1.0), Unit::Percent);
         let Some(more) = work_out(&more).case else { return Ok(()) };
-        let get = |case: &haulm::domain::Case, figure| case.figure(figure).unwrap().base;
+        let get = |case: &Case, figure| case.figure(figure).unwrap().base;
         for part in [LiquidFigure::Solids, LiquidFigure::Liquid, LiquidFigure::Volume, LiquidFigure::Share] {
             let figure = Figure::Liquid(first.id, part);
             prop_assert!(get(&more, figure) > get(&case, figure));
@@ -116,7 +118,7 @@ proptest! {
         let mut wetter = draft;
         set(&mut wetter, Field::FibreMoisture, &format!("{}", moisture + 0.5), Unit::PercentDryBasis);
         let wetter = work_out(&wetter).case.unwrap();
-        let dose = |case: &haulm::domain::Case| case.figure(Figure::WaterDose).unwrap().base;
+        let dose = |case: &Case| case.figure(Figure::WaterDose).unwrap().base;
         prop_assert!(dose(&wetter) <= dose(&case));
         prop_assert!(dose(&wetter) >= 0.0);
     }
@@ -164,7 +166,7 @@ proptest! {
 }
 
 /// The same recipe with a fibre flow given and water dosed to a mat moisture.
-fn to_mat_moisture(mut draft: haulm::domain::Draft) -> Option<(haulm::domain::Draft, haulm::domain::Case)> {
+fn to_mat_moisture(mut draft: haulm::domain::Draft) -> Option<(haulm::domain::Draft, Case)> {
     draft.water_way = WaterWay::ToMatMoisture;
     draft.feed_way = FeedWay::OvenDry;
     work_out(&draft).case.map(|case| (draft, case))
@@ -277,4 +279,35 @@ fn a_density_next_to_nothing_gives_no_figures() {
     set(&mut draft, Field::Liquid(id, LiquidField::Density), "1e-306", Unit::KilogramPerCubicMetre);
     let outcome = work_out(&draft);
     assert!(outcome.case.is_none() && outcome.findings.iter().any(|finding| finding.what == What::OutOfRange));
+}
+
+/// Whatever way a dose is entered in, the flow stays.
+#[test]
+fn the_flow_stays_when_the_way_changes() {
+    let mut draft = haulm::domain::example::example();
+    draft.liquids.clear();
+    add_liquids(&mut draft, &SystemKey::Uf.system().liquids);
+    let before = work_out(&draft).case.unwrap();
+    let (resin, hardener) = (draft.liquids[0].id, draft.liquids[1].id);
+    let on = DoseWay::SolidsOnLiquid;
+    for (id, way) in [
+        (resin, DoseWay::SolidsOnFibre),
+        (resin, DoseWay::LiquidOnFibre),
+        (resin, DoseWay::LiquidPerBoard),
+        (hardener, DoseWay::SolidsOnFibre),
+        (hardener, DoseWay::LiquidPerBoard),
+        (hardener, on(resin)),
+    ] {
+        let dose = before.dose_in(id, way).unwrap();
+        let unit = dose.kind.units().next().unwrap();
+        let mut changed = draft.clone();
+        let liquid = changed.liquid_mut(id).unwrap();
+        liquid.dose_way = way;
+        liquid.dose = Entry::typed(editable(dose.get(unit), DecimalMark::Point), unit);
+        let after = work_out(&changed).case.unwrap();
+        let flow = |case: &Case| case.liquid(id).unwrap().liquid.value;
+        assert!((flow(&after) / flow(&before) - 1.0).abs() < 1e-6, "{way:?}");
+    }
+    assert_eq!(before.dose_in(resin, on(LiquidId(99))), None);
+    assert_eq!(before.dose_in(LiquidId(99), DoseWay::SolidsOnFibre), None);
 }

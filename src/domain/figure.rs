@@ -547,7 +547,7 @@ impl Case {
     }
 
     /// A liquid's dose as another way to enter it would have it, so that changing the way changes
-    /// nothing but the numbers. `None` for a base without solids.
+    /// nothing but the numbers. `None` for a liquid or a base that is not there, or a base without solids.
     #[must_use]
     pub fn dose_in(&self, id: LiquidId, way: DoseWay) -> Option<Amount> {
         let part = |part| self.figure(Figure::Liquid(id, part));

@@ -42,7 +42,6 @@ pub mod money;
 /// The whole way at once: from a draft to its solved balance and everything there is to say.
 pub mod outcome;
 /// The same dose entered in another way.
-pub mod same_dose;
 /// Solves the balance.
 pub mod solve;
 /// The solved balance.

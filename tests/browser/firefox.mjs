@@ -3,7 +3,7 @@
 
 import { Builder } from "selenium-webdriver";
 import firefox from "selenium-webdriver/firefox.js";
-import { ChromiumOnly, DriverSilent, limited, program, reveal, within } from "./program.mjs";
+import { ChromiumOnly, DriverSilent, endAllOf, limited, program, reveal, within } from "./program.mjs";
 
 const SCHEME = "layout.css.prefers-color-scheme.content-override";
 
@@ -40,7 +40,11 @@ export async function launchFirefox({ lang = "en-GB", record = true, folder }) {
   service.addArguments("--allow-system-access");
   service.setEnvironment({ ...process.env, TMPDIR: folder, MOZ_CRASHREPORTER_DISABLE: "1" });
   const session = new Builder().forBrowser("firefox").setFirefoxOptions(options).setFirefoxService(service).build();
-  const driver = limited(await within(START, session, () => new DriverSilent(`no session within ${START} s`)), ANSWER);
+  const begun = within(START, session, () => new DriverSilent(`no session within ${START} s`)).catch((cause) => {
+    endAllOf(folder);
+    throw cause;
+  });
+  const driver = limited(await begun, ANSWER);
 
   const bidi = await driver.getBidi();
   const tell = async (method, params) => {
@@ -89,6 +93,9 @@ export async function launchFirefox({ lang = "en-GB", record = true, folder }) {
       tell("browser.setDownloadBehavior", { downloadBehavior: { type: "allowed", destinationFolder: folder } }),
     complaints: async () => taken(complaints),
     requests: async () => taken(requests),
-    close: () => driver.quit(),
+    async close() {
+      await driver.quit().catch(() => {});
+      endAllOf(folder);
+    },
   };
 }

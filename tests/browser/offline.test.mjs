@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { cp, mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
 import { test } from "node:test";
@@ -16,6 +16,14 @@ const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 const kept = (page) => page.until(() => page.run(() => navigator.serviceWorker.controller !== null));
 const caches = (page) => page.run(async () => (await window.caches.keys()).map((key) => key.split(" ").at(-1)));
 const density = async (page) => page.run((e) => e.value, await page.css('[data-field="board_density"]'));
+
+test("the worker's list is every file of the build but itself, each with its hash", async () => {
+  const list = new Function(`return ${(await readFile(join(DIST, "offline.js"), "utf8")).match(/FILES = (\[.*\]);/)[1]}`)();
+  const names = (await readdir(DIST, { recursive: true, withFileTypes: true })).filter((entry) => entry.isFile()).map((entry) => entry.name);
+  assert.deepEqual(list.map(([name]) => name).sort(), names.filter((name) => name !== "offline.js").sort());
+  for (const [name, hash] of list)
+    assert.equal(createHash("sha256").update(await readFile(join(DIST, name))).digest("hex"), hash, name);
+});
 
 journey("with the server gone it opens, works, keeps and opens again", async (page) => {
   await kept(page);

@@ -1,6 +1,6 @@
 // What the engines share: where their programs are, and what they say and do alike.
 
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync, readdirSync } from "node:fs";
 import { delimiter, join } from "node:path";
 
 /** Tools that tests/tool/setup.sh built itself. */
@@ -44,6 +44,17 @@ export function within(seconds, awaited, error) {
   // An error that comes after all has been told already.
   awaited.catch(() => {});
   return Promise.race([awaited, limit]).finally(() => clearTimeout(late));
+}
+
+/** Ends every process that was started with this folder for its temporary files: a driver that fell silent, and its browser. */
+export function endAllOf(folder) {
+  for (const pid of readdirSync("/proc").filter((name) => /^\d+$/.test(name))) {
+    try {
+      if (readFileSync(`/proc/${pid}/environ`, "utf8").split("\0").includes(`TMPDIR=${folder}`)) process.kill(Number(pid), "SIGKILL");
+    } catch {
+      // It is gone already, or somebody else's.
+    }
+  }
 }
 
 /** In the page: to the middle, since these drivers do not bring what they click out from under a bar that sticks to an edge. */

@@ -58,3 +58,30 @@ journey(`${RECIPES} recipes are kept though local storage ends at five megabytes
   const { quick } = await room(page);
   assert.ok(quick > 0);
 });
+
+journey("a start with local storage full to the last letter still has the database", async (page) => {
+  await page.type("Fibre moisture", "7.75");
+  await page.until(() => page.run(() => localStorage["haulm/draft"]?.includes("7.75")));
+  const thrown = await page.run(() => {
+    localStorage.removeItem("haulm/last");
+    localStorage.removeItem("haulm/draft");
+    let text = "x".repeat(1 << 20);
+    for (let i = 0; text.length; i++) {
+      try {
+        localStorage[`filler/${i}`] = text;
+      } catch {
+        text = text.slice(0, text.length >> 1);
+      }
+    }
+    try {
+      haulmRecords.putOpen("haulm/draft", localStorage["filler/0"].slice(0, 10));
+      return null;
+    } catch (cause) {
+      return String(cause);
+    }
+  });
+  assert.equal(thrown, null, "the program would stop at this");
+  await page.reload();
+  assert.equal(await page.run(() => haulmRecords.there()), true);
+  await page.run(() => Object.keys(localStorage).filter((key) => key.startsWith("filler/")).forEach((key) => localStorage.removeItem(key)));
+});

@@ -21,10 +21,10 @@ pub fn paper(state: State) -> View {
         format!("{} · {} {}", state.called(&trial.name), page.basis, state.called(&trial.recipe_name))
     });
     let sheets = desk.planned.with(|planned| match &planned.series {
-        None => desk
-            .made
-            .with(|made| made.sheet.as_ref().map(|own| one(desk, page.sheet.to_owned(), own, &made.recipe)))
-            .view(),
+        None => desk.made.with(|made| match &made.sheet {
+            Some(own) => one(desk, page.sheet.to_owned(), own, &made.recipe),
+            None => el("p").child(page.fill_in).view(),
+        }),
         Some(series) => {
             let rows = series.runs.iter().map(|run| run_cells(desk, series, run)).collect();
             let own = planned.sheets.iter().map(|run| {

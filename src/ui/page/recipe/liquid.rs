@@ -4,7 +4,6 @@ use crate::browser::element::{Part, View, button, el, svg};
 use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::library::SystemKey;
-use crate::domain::same_dose::same_dose;
 use crate::domain::{
     DoseWay, Draft, Entry, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance,
 };
@@ -279,7 +278,7 @@ fn go_over(state: State, id: LiquidId, way: DoseWay) {
         outcome
             .case
             .as_ref()
-            .and_then(|case| same_dose(case, id, way))
+            .and_then(|case| case.dose_in(id, way))
             .map(|dose| format::editable(dose.get(unit), units.mark))
     });
     change(state, None, id, &mut |liquid| {
