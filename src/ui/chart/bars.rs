@@ -17,8 +17,10 @@ pub struct Bar {
 
 /// Room for letter and mark.
 const NAMES: f64 = 36.0;
-/// Room for the text behind the longest bar.
+/// Least room for the text behind the longest bar.
 const TEXT: f64 = 125.0;
+/// Room for one letter of it, at a size of 13.
+const LETTER: f64 = 7.0;
 /// Height of a bar's row.
 const ROW: f64 = 24.0;
 
@@ -30,7 +32,8 @@ pub fn bars(width: f64, title: &str, bars: &[Bar]) -> Drawing {
     let name = format!("{title}: {}", said.join("; "));
     let mut drawing = Drawing::new(width, head + ROW * bars.len() as f64, name);
     drawing.text((0.0, 15.0), Anchor::Start, 13, title);
-    let room = width - NAMES - TEXT;
+    let longest = bars.iter().map(|bar| bar.text.chars().count()).max().unwrap_or(0);
+    let room = width - NAMES - TEXT.max(longest as f64 * LETTER + 12.0);
     let values = || bars.iter().filter_map(|bar| bar.value).filter(|value| value.is_finite());
     let (low, high) = values().fold((0.0_f64, 0.0_f64), |(low, high), value| (low.min(value), high.max(value)));
     let scale = if high > low { Linear::new((low, high), (0.0, room)) } else { None };

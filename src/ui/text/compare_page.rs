@@ -23,6 +23,7 @@ pub struct ComparePage {
     pub prices: &'static str,
     pub prices_hint: &'static str,
     pub price_of: &'static str,
+    pub priced_in_part: &'static str,
     pub same: &'static str,
     pub what_limits: &'static str,
     pub findings: &'static str,

@@ -274,13 +274,17 @@ pub fn multiples(state: State, shown: &Compared, width: f64) -> View {
         let unit = state.unit(row.output.kind());
         let units = state.units.get();
         let symbol = state.currency.with(|currency| unit_shown(unit, currency).into_owned());
-        let bar = |(at, value): (usize, &Option<Amount>)| Bar {
-            at,
-            value: value.map(|amount| amount.get(unit)),
-            text: value.map_or_else(
+        let cost = row.output == Output::Figure(Figure::Cost);
+        let bar = |(at, value): (usize, &Option<Amount>)| {
+            let mut text = value.map_or_else(
                 || state.words.tools.no_figure.to_owned(),
                 |amount| joined(&format::amount(amount, unit, units.mark), &symbol),
-            ),
+            );
+            // A short bar must not pass for a cheap system.
+            if cost && value.is_some() && shown.systems.get(at).is_some_and(|system| !system.unpriced().is_empty()) {
+                text = format!("{text}, {}", state.words.compare.page.priced_in_part);
+            }
+            Bar { at, value: value.map(|amount| amount.get(unit)), text }
         };
         let all: Vec<Bar> = row.values.iter().enumerate().map(bar).collect();
         let title = (state.words.compare.output)(row.output).label;

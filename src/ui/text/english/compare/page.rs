@@ -23,6 +23,7 @@ pub(super) const PAGE: ComparePage = ComparePage {
     prices: "Prices of liquids that have none",
     prices_hint: "The library has no prices. What is typed here counts in this comparison only; a liquid that the \
                   open recipe has too starts from its price there.",
+    priced_in_part: "not all priced",
     price_of: "Price, as delivered",
     same: "Fibre, board and line are the same for all.",
     what_limits: "What limits the line",
