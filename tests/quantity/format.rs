@@ -1,5 +1,4 @@
 //! Showing numbers, and reading back what is shown.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::quantity::format::{self, DecimalMark, editable, full, significant};
 use haulm::quantity::number::{LARGEST, ReadError, read};

@@ -1,12 +1,9 @@
 //! Worked examples from outside, recomputed by the balance.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
-mod support;
-
+use crate::support::{liquid, plain_recipe, set};
 use approx::assert_relative_eq;
 use haulm::domain::{Case, Draft, Field, Figure, LiquidFigure, LiquidId, work_out};
 use haulm::quantity::Unit;
-use support::{liquid, plain_recipe, set};
 
 fn solve(draft: &Draft) -> Case {
     let outcome = work_out(draft);

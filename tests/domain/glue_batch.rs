@@ -1,5 +1,4 @@
 //! Premixed glues: worked examples, conservation, and what is refused.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::domain::glue_batch::{GlueError, MAX_PARTS, Part, batch, mix};
 use haulm::domain::wanted::Wanted;

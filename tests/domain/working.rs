@@ -1,15 +1,11 @@
 //! Every working's formula, evaluated with its numbers by a general-purpose expression library,
 //! gives the figure that the solver gave: words and code cannot drift apart.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
-#[path = "support/formula.rs"]
-mod formula;
-mod support;
-
+use crate::formula;
+use crate::support::solved;
 use haulm::domain::Figure;
 use haulm::domain::working::{Ground, working};
 use proptest::prelude::*;
-use support::solved;
 
 proptest! {
     #![proptest_config(ProptestConfig { cases: 300, failure_persistence: None, ..ProptestConfig::default() })]

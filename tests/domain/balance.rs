@@ -1,8 +1,6 @@
 //! What must hold for every recipe: mass closes, directions agree, doses act the right way, nothing panics.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
-mod support;
-
+use crate::support::{anything, liquid, plain_recipe, recipe, set, solved};
 use approx::assert_relative_eq;
 use haulm::domain::balance::{closures, largest_gap, streams};
 use haulm::domain::draft::{Entry, FeedWay, WaterWay};
@@ -11,7 +9,6 @@ use haulm::domain::{Case, DoseWay, Field, Figure, Grade, LiquidField, LiquidFigu
 use haulm::quantity::Unit;
 use haulm::quantity::format::{DecimalMark, editable};
 use proptest::prelude::*;
-use support::{anything, liquid, plain_recipe, recipe, set, solved};
 
 proptest! {
     #![proptest_config(ProptestConfig { cases: 2_000, failure_persistence: None, ..ProptestConfig::default() })]

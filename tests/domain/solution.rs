@@ -1,5 +1,4 @@
 //! Solutions from crystals: densities against the handbook, saturation, make-up, and what is refused.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::domain::solute::{SolubilityError, Solute, saturation};
 use haulm::domain::solution::{MakeUpError, Order, make_up};
@@ -35,7 +34,7 @@ fn order(solute: Solute, wanted: Wanted, fraction: f64, t: f64) -> Order {
 
 /// The density table: solute, mass percent, g/cm³.
 fn table() -> Vec<(Solute, f64, f64)> {
-    include_str!("values/solution_density_crc_20c.csv")
+    include_str!("../values/solution_density_crc_20c.csv")
         .lines()
         .skip(1)
         .map(|line| {

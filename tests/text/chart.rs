@@ -1,5 +1,4 @@
 //! Ticks, scales, labels and lines of equal value.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::quantity::format::DecimalMark;
 use haulm::ui::chart::bars::{Bar, bars};

@@ -1,5 +1,4 @@
 //! Every message, caution and refusal in words: a snapshot of each, and what holds for all of them.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::domain::caution::Caution;
 use haulm::domain::draft::{FeedWay, LiquidDraft, WaterWay};
@@ -417,9 +416,6 @@ fn labels_say_the_basis() {
     assert_eq!((ENGLISH.dose_way)(DoseWay::SolidsOnLiquid(WAX), &draft), "Solids on the solids of Wax emulsion");
 }
 
-#[path = "messages/compare.rs"]
 mod compare;
-#[path = "messages/make_up.rs"]
 mod make_up;
-#[path = "messages/record.rs"]
 mod record;

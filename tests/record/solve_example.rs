@@ -1,5 +1,4 @@
 //! The `solve` example as a script runs it.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use serde_json::Value;
 use std::fs;

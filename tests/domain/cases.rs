@@ -1,5 +1,4 @@
 //! The balance against cases worked out by a second, independently written program.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use approx::relative_eq;
 use arrayvec::ArrayVec;

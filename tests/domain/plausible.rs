@@ -1,5 +1,4 @@
 //! Figures that must come out in the region that the trade knows.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::domain::library::{SystemKey, add_liquids};
 use haulm::domain::{Draft, Entry, Field, Figure, LiquidField, work_out};

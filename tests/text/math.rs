@@ -1,14 +1,11 @@
 //! The MathML of the workings.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
-mod support;
-
+use crate::support::{liquid, plain_recipe, solved};
 use haulm::domain::{Figure, LiquidFigure, LiquidId, working};
 use haulm::quantity::Coherent;
 use haulm::quantity::format::DecimalMark;
 use haulm::ui::math::{Style, letters, numbers, symbol};
 use proptest::prelude::*;
-use support::{liquid, plain_recipe, solved};
 
 const STYLE: Style<'_> = Style { set: Coherent::Metric, mark: DecimalMark::Point, currency: "<&>" };
 

@@ -1,5 +1,4 @@
 //! Units: published factors, round trips, coherent sets, and the units chosen.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use approx::assert_relative_eq;
 use haulm::quantity::format::DecimalMark;
@@ -48,7 +47,7 @@ fn factor(conversion: &str) -> Option<f64> {
 #[test]
 fn factors_are_the_published_ones() {
     let mut checked = 0;
-    for line in include_str!("values/units_sp811.csv").lines().skip(1) {
+    for line in include_str!("../values/units_sp811.csv").lines().skip(1) {
         let mut cells = line.split(',');
         let conversion = cells.next().unwrap();
         let Some(factor) = factor(conversion) else { continue };

@@ -1,5 +1,4 @@
 //! What is typed where solutions and glues are made up: read, judged and worked out.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::domain::glue_batch::GlueError;
 use haulm::domain::library::{SystemKey, add_liquids};

@@ -1,5 +1,4 @@
 //! Reading what was typed.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::quantity::number::{ReadError, Reading, plain, read};
 use haulm::quantity::{Kind, Unit};

@@ -4,9 +4,8 @@
 //! In the check a short run. The long one, of 10⁶ inputs for each reader:
 //!
 //! ```text
-//! HAULM_FUZZ=1000000 cargo test --release --test fuzz
+//! HAULM_FUZZ=1000000 cargo test --release --test record fuzz
 //! ```
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::domain::mix::MixDraft;
 use haulm::domain::{Draft, work_out};

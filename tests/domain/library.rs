@@ -1,5 +1,4 @@
 //! The starting library and the example: what they say must hold together and be marked for what it is.
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 use haulm::domain::draft::LiquidDraft;
 use haulm::domain::library::{SystemKey, add_liquids};
