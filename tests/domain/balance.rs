@@ -1,6 +1,6 @@
 //! What must hold for every recipe: mass closes, directions agree, doses act the right way, nothing panics.
 
-use crate::support::{anything, liquid, plain_recipe, recipe, set, solved};
+use crate::support::{anything, liquid, plain_recipe, recipe, set, solved, something};
 use approx::assert_relative_eq;
 use haulm::domain::balance::{closures, largest_gap, streams};
 use haulm::domain::draft::{Entry, FeedWay, WaterWay};
@@ -11,7 +11,9 @@ use haulm::quantity::format::{DecimalMark, editable};
 use proptest::prelude::*;
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 2_000, failure_persistence: None, ..ProptestConfig::default() })]
+    // Two recipes in five at least have what a property is about: half of them a way out of too wet, three in five a first liquid
+    // dosed on fibre.
+    #![proptest_config(ProptestConfig { cases: 2_000, max_global_rejects: 3_000, failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
     fn mass_closes_at_every_machine((_, case) in solved()) {
@@ -42,13 +44,12 @@ proptest! {
             let mut back = draft.clone();
             back.feed_way = way;
             set(&mut back, field, &format!("{value:e}"), unit);
-            if let Some(case_back) = work_out(&back).case {
-                assert_relative_eq!(
-                    case_back.figure(Figure::Fibre).unwrap().base,
-                    case.figure(Figure::Fibre).unwrap().base,
-                    max_relative = 1e-9
-                );
-            }
+            let case_back = something(work_out(&back).case)?;
+            assert_relative_eq!(
+                case_back.figure(Figure::Fibre).unwrap().base,
+                case.figure(Figure::Fibre).unwrap().base,
+                max_relative = 1e-9
+            );
         }
     }
 
@@ -58,19 +59,18 @@ proptest! {
         let mut back = draft;
         back.feed_way = FeedWay::Belt;
         set(&mut back, Field::FibreFlow, &format!("{reading:e}"), Unit::KilogramPerHour);
-        if let Some(case_back) = work_out(&back).case {
-            assert_relative_eq!(
-                case_back.figure(Figure::Fibre).unwrap().base,
-                case.figure(Figure::Fibre).unwrap().base,
-                max_relative = 1e-9
-            );
-        }
+        let case_back = something(work_out(&back).case)?;
+        assert_relative_eq!(
+            case_back.figure(Figure::Fibre).unwrap().base,
+            case.figure(Figure::Fibre).unwrap().base,
+            max_relative = 1e-9
+        );
     }
 
     /// Every way to enter a dose gives the same board when fed with what another way shows.
     #[test]
     fn every_way_to_enter_a_dose_agrees((draft, case) in solved()) {
-        let Some(first) = draft.liquids.first().cloned() else { return Ok(()) };
+        let first = something(draft.liquids.first().cloned())?;
         let ways = [
             (DoseWay::SolidsOnFibre, LiquidFigure::SolidsOnFibre, Unit::Percent),
             (DoseWay::LiquidOnFibre, LiquidFigure::LiquidOnFibre, Unit::Percent),
@@ -82,7 +82,7 @@ proptest! {
             let liquid = other.liquid_mut(first.id).unwrap();
             liquid.dose_way = way;
             liquid.dose = Entry::typed(format!("{shown:e}"), unit);
-            let Some(other) = work_out(&other).case else { continue };
+            let other = something(work_out(&other).case)?;
             for (figure, amount) in case.figures() {
                 let there = other.figure(figure).map_or(f64::NAN, |amount| amount.base);
                 assert_relative_eq!(there, amount.base, max_relative = 1e-7, epsilon = 1e-9);
@@ -92,12 +92,12 @@ proptest! {
 
     #[test]
     fn more_solids_dosed_need_more_liquid((draft, _) in solved()) {
-        let Some(first) = draft.liquids.first().filter(|l| l.dose_way == DoseWay::SolidsOnFibre).cloned() else { return Ok(()) };
-        let Some((draft, case)) = to_mat_moisture(draft) else { return Ok(()) };
+        let first = something(draft.liquids.first().filter(|l| l.dose_way == DoseWay::SolidsOnFibre).cloned())?;
+        let (draft, case) = something(to_mat_moisture(draft))?;
         let dose: f64 = first.dose.text.parse().unwrap();
         let mut more = draft;
         more.liquid_mut(first.id).unwrap().dose = Entry::typed(format!("{}", dose + 1.0), Unit::Percent);
-        let Some(more) = work_out(&more).case else { return Ok(()) };
+        let more = something(work_out(&more).case)?;
         let get = |case: &Case, figure| case.figure(figure).unwrap().base;
         for part in [LiquidFigure::Solids, LiquidFigure::Liquid, LiquidFigure::Volume, LiquidFigure::Share] {
             let figure = Figure::Liquid(first.id, part);
@@ -110,7 +110,7 @@ proptest! {
 
     #[test]
     fn wetter_fibre_needs_no_more_water((draft, _) in solved()) {
-        let Some((draft, case)) = to_mat_moisture(draft) else { return Ok(()) };
+        let (draft, case) = something(to_mat_moisture(draft))?;
         let moisture: f64 = draft.plain.fibre_moisture.text.parse().unwrap();
         let mut wetter = draft;
         set(&mut wetter, Field::FibreMoisture, &format!("{}", moisture + 0.5), Unit::PercentDryBasis);
@@ -123,12 +123,10 @@ proptest! {
     /// At the fibre moisture named as the way out the dose is zero and the mat has the moisture wanted.
     #[test]
     fn the_way_out_of_too_wet_is_one((draft, _) in solved()) {
-        let Some((draft, case)) = to_mat_moisture(draft) else { return Ok(()) };
-        let Some(way_out) = case.figure(Figure::FibreMoistureForNoWater) else { return Ok(()) };
+        let (draft, case) = something(to_mat_moisture(draft))?;
+        let way_out = something(case.figure(Figure::FibreMoistureForNoWater))?;
         let percent = way_out.get(Unit::PercentDryBasis);
-        if percent > 200.0 {
-            return Ok(());
-        }
+        prop_assume!(percent <= 200.0);
         let mut dried = draft;
         set(&mut dried, Field::FibreMoisture, &format!("{percent:e}"), Unit::PercentDryBasis);
         let dried = work_out(&dried).case.unwrap();
