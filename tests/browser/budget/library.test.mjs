@@ -1,8 +1,8 @@
-// A shelf of 2 000 recipes: opened, searched and sorted in time.
+// A library of 2 000 recipes: opened, searched and sorted in time.
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { against, SHELF } from "../budgets.mjs";
+import { against, LIBRARY } from "../budgets.mjs";
 import { open, pause, until } from "../harness.mjs";
 import { median, told } from "../measure.mjs";
 import { sealed } from "../sealed.mjs";
@@ -51,7 +51,7 @@ const sort = (key) =>
 const second = (name) => `document.querySelectorAll(".lines h2")[1]?.textContent.trim().startsWith(${JSON.stringify(name)})`;
 const counts = (words) => `document.querySelector(".count")?.textContent.replace(/\\s+/g, " ") === ${JSON.stringify(words)}`;
 
-test(`a shelf of ${COUNT} recipes`, { timeout: 180_000 }, async () => {
+test(`a library of ${COUNT} recipes`, { timeout: 180_000 }, async () => {
   const page = await open({ record: false });
   try {
     await page.press("Save");
@@ -77,7 +77,7 @@ test(`a shelf of ${COUNT} recipes`, { timeout: 180_000 }, async () => {
       }
     }
     for (const [name, values] of Object.entries({ open: opened, search: searched, sort: ordered })) {
-      const { words, held } = against({ ...SHELF, what: `${SHELF.what}: ${name}` }, median(values));
+      const { words, held } = against({ ...LIBRARY, what: `${LIBRARY.what}: ${name}` }, median(values));
       console.log(words);
       console.log(told(`  ${name}`, values));
       assert.ok(held, words);
