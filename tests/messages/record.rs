@@ -29,6 +29,7 @@ fn spoiled() -> Vec<(&'static str, String)> {
         ("another kind", swap("\"recipe\"", "\"shelf\"")),
         ("newer", swap("\"version\": 1", "\"version\": 9")),
         ("without a version", swap("\"version\": 1,", "")),
+        ("a key twice", swap("\"version\": 1,", "\"version\": 1,\n  \"version\": 1,")),
         ("a part is missing", swap("\"liquids\":", "\"juices\":")),
         ("a part of another type", swap("\"name\": \"Example\"", "\"name\": 7")),
         ("a choice that is none", swap("\"oven_dry\"", "\"sun_dry\"")),

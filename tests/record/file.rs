@@ -45,6 +45,33 @@ fn unknown_keys_live_on_and_never_stand_in_for_known_ones() {
     assert_eq!((&file.extra["trial"], file.app.as_str()), (&json!([1, 2]), env!("CARGO_PKG_VERSION")));
 }
 
+/// The file's own keys are written once, and say what the app has to say, whatever a revision brings along.
+#[test]
+fn no_key_is_written_twice() {
+    let extra = json!({ "app": "9.9.9", "revision": 5, "haulm": "list", "version": 7, "draft": 3, "later": 2.5 });
+    let content = Revision::first(title("Straw 16"), draft("680"), stamp(1)).unwrap().into_content();
+    let revision = Revision::with(content, extra.as_object().unwrap().clone()).unwrap();
+    let text = RecipeFile::of(&revision).text().unwrap();
+    for key in ["haulm", "version", "app", "revision", "draft", "later"] {
+        assert_eq!(text.matches(&format!("\n  \"{key}\":")).count(), 1, "{key}: {text}");
+    }
+    assert_eq!(RecipeFile::read(&text).unwrap(), RecipeFile::of(&revision));
+}
+
+/// A number that no machine type holds stays as it was written.
+#[test]
+fn unknown_numbers_stay_as_they_were_written() {
+    let numbers = ["-0", "1.50", "1e400", "123456789012345678901234567890.10"];
+    for number in numbers {
+        let text =
+            edited(|value| value["later"] = json!(null)).replace("\"later\":null", &format!("\"later\":[{number}]"));
+        let file = RecipeFile::read(&text).unwrap();
+        let revision = file.clone().into_revision(stamp(1)).unwrap();
+        assert!(revision.text().contains(&format!("\"later\":[{number}]")), "{}", revision.text());
+        assert!(file.text().unwrap().contains(&format!("    {number}\n")), "{number}");
+    }
+}
+
 #[test]
 fn a_byte_order_mark_is_no_matter() {
     assert_eq!(RecipeFile::read(&format!("\u{feff}{}", sample().text().unwrap())), Ok(sample()));
@@ -76,7 +103,7 @@ fn refused_with_the_place() {
     check_refused("{\n  \"haulm\": recipe }", Refusal::NotJson { at: at(2, 12), cut_short: false });
     check_refused("{\"haulm\": \"recipe\",\n", Refusal::NotJson { at: at(2, 1), cut_short: true });
     check_refused("name;density\nStraw;680", Refusal::NotJson { at: at(1, 2), cut_short: false });
-    for foreign in ["{}", "[]", "3", "\"text\"", "null", r#"{"recipe": 1}"#, r#"{"haulm": null}"#] {
+    for foreign in ["{}", "[]", "3", "\"text\"", "null", r#"{"recipe": 1}"#, r#"{"haulm": null}"#, r#"["recipe", 1]"#] {
         check_refused(foreign, Refusal::Foreign);
     }
     check_refused(r#"{"haulm": "library"}"#, Refusal::OtherKind { kind: "library".to_owned() });
@@ -87,6 +114,8 @@ fn refused_with_the_place() {
         let what = "no format version".to_owned();
         check_refused(&edited(|value| value["version"] = version), Refusal::Damaged { at: at(1, 1), what });
     }
+    let twice = "{\n  \"haulm\": \"recipe\",\n  \"version\": 1,\n  \"version\": 1\n}";
+    check_refused(twice, Refusal::Damaged { at: at(4, 11), what: "duplicate field `version`".to_owned() });
     let deep = format!("{}{}", "[".repeat(100_000), "]".repeat(100_000));
     check_refused(&deep, Refusal::TooDeep { at: at(1, 49) });
     let in_a_text = edited(|value| value["x"] = json!("[\\\"{".repeat(200)));

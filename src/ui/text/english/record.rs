@@ -58,7 +58,7 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
             "Load the page again to get the newest Haulm, and then try once more.".to_owned(),
         ),
         Refusal::Damaged { at: place, what } => (
-            format!("{subject} is damaged at {}: {}.", at(*place), remark(what)),
+            format!("{subject} is damaged at {}: “{what}”.", at(*place)),
             "Take a copy that was not changed, or mend it there in a text editor.".to_owned(),
         ),
         Refusal::Altered { found } => (
@@ -67,16 +67,6 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
         ),
     };
     message(what, format!("{mend} {keep}"))
-}
-
-/// The technical remark of the JSON reader, in the tone of the other messages.
-fn remark(what: &str) -> String {
-    let plain = what
-        .replace("invalid type: ", "there is ")
-        .replace("invalid value: ", "there is ")
-        .replace("invalid length ", "there is the length ")
-        .replace(", expected ", " in place of ");
-    plain.replace("invalid", "unfit").trim_end_matches('.').to_owned()
 }
 
 pub(super) fn unread(why: &Unread) -> Message {
