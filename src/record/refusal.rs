@@ -1,7 +1,7 @@
 //! Why a text is not taken, and where in it the trouble is. The words for it are in `ui::text`.
 
 use serde::Deserialize;
-use serde::de::DeserializeOwned;
+use serde::de::{DeserializeOwned, IgnoredAny};
 use serde_json::Value;
 use serde_json::error::Category;
 
@@ -61,6 +61,8 @@ pub enum Refusal {
         /// The newest one known here.
         known: u32,
     },
+    /// From Haulm, but its format version is missing or is no whole number from 1.
+    NoVersion,
     /// From Haulm and of a known version, but a part is missing or has a value that cannot be.
     Damaged {
         /// Where reading stopped.
@@ -76,11 +78,10 @@ pub enum Refusal {
 }
 
 /// What every text of ours begins to say about itself.
-#[derive(Deserialize)]
+#[derive(Default, Deserialize)]
+#[serde(default)]
 struct Head {
-    #[serde(default)]
     haulm: Value,
-    #[serde(default)]
     version: Value,
 }
 
@@ -97,14 +98,18 @@ pub fn read<T: DeserializeOwned>(text: &str, limit: usize, kind: &str, known: u3
 /// Refuses what is no `kind`, or of a later version than is known.
 fn check_head(text: &str, limit: usize, kind: &str, known: u32) -> Result<(), Refusal> {
     bounded(text, limit)?;
-    let head = serde_json::from_str::<Head>(text).map_err(|error| match error.classify() {
-        Category::Data if is_object(text) => damaged(&error),
-        Category::Data => Refusal::Foreign,
+    let head = if text.trim_start().starts_with('{') {
+        serde_json::from_str(text)
+    } else {
+        // A list would be read as the fields of a struct in their order, which nothing of ours ever wrote.
+        serde_json::from_str(text).map(|IgnoredAny| Head::default())
+    };
+    let head = head.map_err(|error| match error.classify() {
+        Category::Data => damaged(&error),
         Category::Eof => Refusal::NotJson { at: Place::of(&error), cut_short: true },
         Category::Syntax | Category::Io => Refusal::NotJson { at: Place::of(&error), cut_short: false },
     })?;
-    // A list is read as the fields of a struct in their order, which nothing of ours ever wrote.
-    if head.haulm.is_null() || !is_object(text) {
+    if head.haulm.is_null() {
         return Err(Refusal::Foreign);
     }
     let found = head.haulm.as_str().unwrap_or_default();
@@ -114,7 +119,7 @@ fn check_head(text: &str, limit: usize, kind: &str, known: u32) -> Result<(), Re
     let version = head.version.as_u64().unwrap_or(0);
     match u32::try_from(version) {
         Ok(version @ 1..) if version <= known => Ok(()),
-        Ok(0) => Err(Refusal::Damaged { at: Place { line: 1, column: 1 }, what: "no format version".to_owned() }),
+        Ok(0) => Err(Refusal::NoVersion),
         _ => Err(Refusal::Newer { version, known }),
     }
 }
@@ -126,11 +131,6 @@ pub fn fields(text: &str) -> serde_json::Map<String, Value> {
         Ok(Value::Object(fields)) => fields,
         _ => serde_json::Map::new(),
     }
-}
-
-/// Whether what is known to be JSON is an object.
-fn is_object(text: &str) -> bool {
-    text.trim_start().starts_with('{')
 }
 
 fn damaged(error: &serde_json::Error) -> Refusal {

@@ -40,7 +40,7 @@ fn spoiled() -> Vec<(&'static str, String)> {
 #[test]
 fn refusals() {
     let mut text = String::new();
-    let mut seen = [false; 8];
+    let mut seen = [false; 9];
     let mut put = |name: &str, refusal: &Refusal| {
         seen[match refusal {
             Refusal::TooLarge { .. } => 0,
@@ -51,6 +51,7 @@ fn refusals() {
             Refusal::Newer { .. } => 5,
             Refusal::Damaged { .. } => 6,
             Refusal::Altered { .. } => 7,
+            Refusal::NoVersion => 8,
         }] = true;
         for carrier in [Carrier::File, Carrier::Record] {
             text += &format!("{name}, {carrier:?}\n{}", written(&(ENGLISH.refusal)(refusal, carrier)));
@@ -60,7 +61,7 @@ fn refusals() {
         put(name, &RecipeFile::read(&spoiled).unwrap_err());
     }
     put("altered", &Refusal::Altered { found: Id::of("a record") });
-    assert_eq!(seen, [true; 8]);
+    assert_eq!(seen, [true; 9]);
     snapshot!("record_refusals", text);
 }
 

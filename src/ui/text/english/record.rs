@@ -57,6 +57,9 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
             format!("{subject} has format {version}; this Haulm knows formats up to {known}."),
             "Load the page again to get the newest Haulm, and then try once more.".to_owned(),
         ),
+        Refusal::NoVersion => {
+            (format!("{subject} has no format version."), "Select a copy that was not changed.".to_owned())
+        }
         Refusal::Damaged { at: place, what } => (
             format!("{subject} is damaged at {}: “{what}”.", at(*place)),
             "Take a copy that was not changed, or mend it there in a text editor.".to_owned(),
