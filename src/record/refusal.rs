@@ -67,7 +67,9 @@ pub enum Refusal {
     Damaged {
         /// Where reading stopped.
         at: Place,
-        /// What was wrong there, in the words of the JSON reader.
+        /// The end of what stands before that place in its line, at most 40 bytes of it.
+        before: String,
+        /// What was wrong there, in the words of the JSON reader: for a contributor, not for the page.
         what: String,
     },
     /// Sound by itself, but not what its name stands for: it was changed after it was saved.
@@ -92,7 +94,7 @@ struct Head {
 pub fn read<T: DeserializeOwned>(text: &str, limit: usize, kind: &str, known: u32) -> Result<T, Refusal> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     check_head(text, limit, kind, known)?;
-    serde_json::from_str(text).map_err(|error| damaged(&error))
+    serde_json::from_str(text).map_err(|error| damaged(text, &error))
 }
 
 /// Refuses what is no `kind`, or of a later version than is known.
@@ -105,7 +107,7 @@ fn check_head(text: &str, limit: usize, kind: &str, known: u32) -> Result<(), Re
         serde_json::from_str(text).map(|IgnoredAny| Head::default())
     };
     let head = head.map_err(|error| match error.classify() {
-        Category::Data => damaged(&error),
+        Category::Data => damaged(text, &error),
         Category::Eof => Refusal::NotJson { at: Place::of(&error), cut_short: true },
         Category::Syntax | Category::Io => Refusal::NotJson { at: Place::of(&error), cut_short: false },
     })?;
@@ -133,12 +135,16 @@ pub fn fields(text: &str) -> serde_json::Map<String, Value> {
     }
 }
 
-fn damaged(error: &serde_json::Error) -> Refusal {
+fn damaged(text: &str, error: &serde_json::Error) -> Refusal {
     let remark = error.to_string();
     // serde_json ends its remark with the place, which has a field of its own here.
     let place = format!(" at line {} column {}", error.line(), error.column());
     let what = remark.strip_suffix(&place).unwrap_or(&remark).to_owned();
-    Refusal::Damaged { at: Place::of(error), what }
+    let line = text.lines().nth(error.line().saturating_sub(1)).unwrap_or_default();
+    let end = line.floor_char_boundary(error.column());
+    let start = line.floor_char_boundary(end.saturating_sub(40));
+    let before = line.get(start..end).unwrap_or_default().trim().to_owned();
+    Refusal::Damaged { at: Place::of(error), before, what }
 }
 
 /// Refuses what is too long or nests too deep, in one pass and before anything is built from it.

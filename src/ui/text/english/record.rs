@@ -60,9 +60,11 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
         Refusal::NoVersion => {
             (format!("{subject} has no format version."), "Select a copy that was not changed.".to_owned())
         }
-        Refusal::Damaged { at: place, what } => (
-            format!("{subject} is damaged at {}: “{what}”.", at(*place)),
-            "Take a copy that was not changed, or mend it there in a text editor.".to_owned(),
+        Refusal::Damaged { at: place, before, .. } => (
+            format!("{subject} is damaged at {}, after “{before}”.", at(*place)),
+            "A key is missing there, or is there twice, or has a value that Haulm does not know. Select a copy that \
+             was not changed, or correct it in a text editor."
+                .to_owned(),
         ),
         Refusal::Altered { found } => (
             format!("{subject} was changed after it was saved: its text now belongs to the name {found}."),
