@@ -1,5 +1,6 @@
 //! Names of records, made from what the records say.
 
+use serde::de::{self, Unexpected, Visitor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use sha2::{Digest, Sha256};
 use std::fmt;
@@ -47,8 +48,22 @@ impl Serialize for Id {
 
 impl<'de> Deserialize<'de> for Id {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let hex = String::deserialize(deserializer)?;
-        Self::parse(&hex).ok_or_else(|| serde::de::Error::custom("an id has 32 hexadecimal digits"))
+        deserializer.deserialize_str(Spelling)
+    }
+}
+
+/// Reads an id from its text. A visitor, so that a refusal names the place of that text.
+struct Spelling;
+
+impl Visitor<'_> for Spelling {
+    type Value = Id;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("32 hexadecimal digits")
+    }
+
+    fn visit_str<E: de::Error>(self, hex: &str) -> Result<Id, E> {
+        Id::parse(hex).ok_or_else(|| E::invalid_value(Unexpected::Str(hex), &self))
     }
 }
 

@@ -146,7 +146,11 @@ fn damage_is_named_and_placed() {
     };
     check(|value| drop(value.as_object_mut().unwrap().remove("draft")), "missing field `draft`", "}");
     check(|value| value["draft"]["feed_way"] = json!("guess"), "unknown variant `guess`", r#""feed_way": "guess""#);
-    check(|value| value["draft"]["plain"]["thickness"]["unit"] = json!("ell"), "no unit `ell`", r#""unit": "ell""#);
+    check(
+        |value| value["draft"]["plain"]["thickness"]["unit"] = json!("ell"),
+        "unknown variant `ell`",
+        r#""unit": "ell""#,
+    );
     check(
         |value| value["draft"]["plain"]["thickness"]["text"] = json!(16),
         "invalid type: integer `16`",
