@@ -75,7 +75,7 @@ fn a_file_that_is_none_is_refused_with_the_place() {
     check_refused("cut", &["line 22", "breaks off"], |recipe| recipe[..500].to_owned());
     check_refused("newer", &["version 9"], |recipe| recipe.replace("\"version\": 1", "\"version\": 9"));
     check_refused("foreign", &["no file of Haulm's"], |_| "{}".to_owned());
-    check_refused("damaged", &["line ", "no unit `ell`"], |recipe| recipe.replace("\"mm\"", "\"ell\""));
+    check_refused("damaged", &["line ", "unknown variant `ell`"], |recipe| recipe.replace("\"mm\"", "\"ell\""));
     let none = solve(Path::new("/nowhere/recipe.json"));
     assert_eq!(none.status.code(), Some(1));
 }

@@ -29,6 +29,7 @@ fn spoiled() -> Vec<(&'static str, String)> {
         ("another kind", swap("\"recipe\"", "\"shelf\"")),
         ("newer", swap("\"version\": 1", "\"version\": 9")),
         ("without a version", swap("\"version\": 1,", "")),
+        ("a key twice", swap("\"version\": 1,", "\"version\": 1,\n  \"version\": 1,")),
         ("a part is missing", swap("\"liquids\":", "\"juices\":")),
         ("a part of another type", swap("\"name\": \"Example\"", "\"name\": 7")),
         ("a choice that is none", swap("\"oven_dry\"", "\"sun_dry\"")),
@@ -39,7 +40,7 @@ fn spoiled() -> Vec<(&'static str, String)> {
 #[test]
 fn refusals() {
     let mut text = String::new();
-    let mut seen = [false; 8];
+    let mut seen = [false; 9];
     let mut put = |name: &str, refusal: &Refusal| {
         seen[match refusal {
             Refusal::TooLarge { .. } => 0,
@@ -50,6 +51,7 @@ fn refusals() {
             Refusal::Newer { .. } => 5,
             Refusal::Damaged { .. } => 6,
             Refusal::Altered { .. } => 7,
+            Refusal::NoVersion => 8,
         }] = true;
         for carrier in [Carrier::File, Carrier::Record] {
             text += &format!("{name}, {carrier:?}\n{}", written(&(ENGLISH.refusal)(refusal, carrier)));
@@ -59,7 +61,7 @@ fn refusals() {
         put(name, &RecipeFile::read(&spoiled).unwrap_err());
     }
     put("altered", &Refusal::Altered { found: Id::of("a record") });
-    assert_eq!(seen, [true; 8]);
+    assert_eq!(seen, [true; 9]);
     snapshot!("record_refusals", text);
 }
 
