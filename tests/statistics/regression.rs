@@ -1,7 +1,7 @@
 //! Least squares against certified values, and what must hold for all points.
 
 use approx::assert_relative_eq;
-use haulm::domain::line::regression::{Fit, FitError, Interval, Model, Point, RSquared};
+use haulm::statistics::regression::{Fit, FitError, Interval, Model, Point, RSquared};
 use proptest::prelude::*;
 
 fn norris() -> Vec<Point> {
@@ -30,6 +30,40 @@ fn norris_is_met_to_ten_digits() {
     assert_relative_eq!(fit.residual_sd.unwrap(), 0.884_796_396_144_373, max_relative = 1e-10);
     let Some(RSquared::Centred(r)) = fit.r_squared else { panic!("with an intercept R² is about the mean") };
     assert_relative_eq!(r, 0.999_993_745_883_712, max_relative = 1e-10);
+}
+
+/// Source: JCGM 100:2008, annex H.3 (calibration of a thermometer), table H.6: readings less 20 °C and corrections,
+/// both in °C; y₁ = −0.1712 (0.0029), y₂ = 0.002 18 (0.000 67), s = 0.0035; b(30 °C) = −0.1494 with u = 0.0041 (H.3.4).
+#[test]
+fn calibration_of_a_thermometer() {
+    let points: Vec<Point> = [
+        (21.521, -0.171),
+        (22.012, -0.169),
+        (22.512, -0.166),
+        (23.003, -0.159),
+        (23.507, -0.164),
+        (23.999, -0.165),
+        (24.513, -0.156),
+        (25.002, -0.157),
+        (25.503, -0.159),
+        (26.010, -0.161),
+        (26.511, -0.160),
+    ]
+    .map(|(reading, correction)| Point { x: reading - 20.0, y: correction })
+    .to_vec();
+    let fit = Fit::through(&points, Model::WithIntercept).unwrap();
+    assert_eq!(fit.freedom(), 9);
+    for (found, published, last_digit) in [
+        (fit.intercept, -0.1712, 1e-4),
+        (fit.intercept_sd().unwrap(), 0.0029, 1e-4),
+        (fit.slope, 0.002_18, 1e-5),
+        (fit.slope_sd().unwrap(), 0.000_67, 1e-5),
+        (fit.residual_sd.unwrap(), 0.0035, 1e-4),
+        (fit.at(10.0), -0.1494, 1e-4),
+        (fit.sd_of_mean(10.0).unwrap(), 0.0041, 1e-4),
+    ] {
+        assert!((found - published).abs() <= last_digit / 2.0, "{found} for {published}");
+    }
 }
 
 /// Worked by hand: (1, 2), (2, 3), (3, 7). Through the origin b = 29/14, about zero R² = 1 − Σe²/62.

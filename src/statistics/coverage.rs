@@ -1,33 +1,18 @@
 //! From standard uncertainties to an interval: coverage factors, combined uncertainty, degrees of
 //! freedom.
 
-use crate::domain::line::student;
+use super::distribution::{two_sided_normal, two_sided_t};
 
-/// The share of its possible values that an interval is to hold.
-pub const COVERAGE: f64 = 0.95;
-
-/// The normal distribution's two-sided factor for 95 %.
-///
-/// Source: Abramowitz and Stegun, Handbook of Mathematical Functions (1964), table 26.5.
-const NORMAL_95: f64 = 1.959_963_984_540_054;
-
-/// More degrees of freedom than the table of Student's distribution holds are taken as this many.
-const MOST: f64 = 10_000.0;
-
-/// The coverage factor k of a two-sided interval: Student's, or the normal distribution's without
-/// degrees of freedom. A part of a degree is cut off, which is on the safe side (JCGM 100, G.4.1).
-///
-/// For a coverage other than 95 % and no degrees of freedom, Student's with 10 000 stands in for the
-/// normal distribution; the difference is below 0.02 %.
+/// The coverage factor k of a two-sided interval: Student's t, or the normal distribution's without degrees of
+/// freedom. A part of a degree is cut off, which is on the safe side (JCGM 100, G.4.1), and one degree is the
+/// least. NaN for a coverage outside 0 to 1.
 #[must_use]
 pub fn factor(coverage: f64, freedom: Option<f64>) -> f64 {
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "clamped just before")]
-    let whole = freedom.map(|freedom| freedom.floor().clamp(1.0, MOST) as u32);
-    match whole {
-        None if (coverage - COVERAGE).abs() < 1e-12 => NORMAL_95,
-        None => student::two_sided(coverage, MOST as u32).unwrap_or(f64::NAN),
-        Some(freedom) => student::two_sided(coverage, freedom).unwrap_or(f64::NAN),
-    }
+    let factor = match freedom {
+        None => two_sided_normal(coverage),
+        Some(freedom) => two_sided_t(coverage, freedom.floor().max(1.0)),
+    };
+    factor.unwrap_or(f64::NAN)
 }
 
 /// One input's part in a combined uncertainty.

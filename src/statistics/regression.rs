@@ -3,12 +3,9 @@
 //! Source: Draper and Smith, Applied Regression Analysis, chapters 1 to 3 and 8 (from memory). Checked
 //! against the certified values of NIST StRD Norris.
 
-use super::student;
+use super::distribution::{CONFIDENCE, two_sided_t};
 use crate::quantity::number::finite;
 use serde::{Deserialize, Serialize};
-
-/// The confidence of every interval here.
-pub const CONFIDENCE: f64 = 0.95;
 
 /// Which line is laid.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -172,7 +169,7 @@ impl Fit {
             Model::WithIntercept => RSquared::Centred,
             Model::ThroughOrigin => RSquared::Uncentred,
         });
-        let t = u32::try_from(freedom).ok().and_then(|freedom| student::two_sided(CONFIDENCE, freedom));
+        let t = two_sided_t(CONFIDENCE, freedom as f64);
         let count = points.len();
         Ok(Self { model, count, slope, intercept, residual_sd, r_squared, centre, spread, tested, level, t })
     }
@@ -297,6 +294,6 @@ impl Fit {
     #[must_use]
     pub fn suspicious_from(&self) -> Option<f64> {
         let freedom = self.freedom().checked_sub(1).filter(|freedom| *freedom >= 2)?;
-        student::two_sided(1.0 - (1.0 - CONFIDENCE) / self.count as f64, freedom)
+        two_sided_t(1.0 - (1.0 - CONFIDENCE) / self.count as f64, f64::from(freedom))
     }
 }

@@ -1,6 +1,6 @@
 //! Only the ends of the draws are kept; what they say is what all draws say, sorted.
 
-use haulm::domain::compare::ends::{Ends, pilot};
+use haulm::statistics::ends::{Ends, pilot};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rand_xoshiro::rand_core::{Rng, SeedableRng};
 

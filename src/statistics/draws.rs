@@ -1,13 +1,11 @@
 //! What the draws of a figure say: mean, standard deviation, and the interval that holds 95 % of them.
 
-use super::monte_carlo::Run;
-
 /// A figure by its draws. Numbers are in the base unit of the figure's kind.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Summary {
+pub struct DrawSummary {
     /// Draws that count.
     pub draws: usize,
-    /// Draws left out, see [`Progress`](super::monte_carlo::Progress).
+    /// Draws left out: they have no value.
     pub left_out: usize,
     /// Mean.
     pub mean: f64,
@@ -28,21 +26,12 @@ pub struct Summary {
 /// The fewest draws that a summary is made of.
 pub const FEWEST_DRAWS: usize = 1_000;
 
-impl Summary {
+impl DrawSummary {
     /// The same for so many times the figure, above zero.
     #[must_use]
     pub fn times(self, factor: f64) -> Self {
         let [mean, standard, low, high, low_error, high_error] =
             [self.mean, self.standard, self.low, self.high, self.low_error, self.high_error].map(|of| of * factor);
         Self { mean, standard, low, high, low_error, high_error, ..self }
-    }
-}
-
-impl Run {
-    /// What the draws of a figure asked for say; `None` for fewer than [`FEWEST_DRAWS`].
-    #[must_use]
-    pub fn summary(&mut self, asked: usize) -> Option<Summary> {
-        let left_out = self.progress().left_out;
-        self.ends_mut(asked)?.summary(left_out)
     }
 }

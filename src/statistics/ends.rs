@@ -4,8 +4,8 @@
 //! The first draws, the pilot, are all kept. They say where the outer parts begin, with a margin; of the later
 //! draws only those there are kept. What is asked for is exact: the same as of all draws, sorted.
 
-use super::coverage::COVERAGE;
-use super::summary::{FEWEST_DRAWS, Summary};
+use super::distribution::CONFIDENCE;
+use super::draws::{DrawSummary, FEWEST_DRAWS};
 
 /// How many of so many draws are the pilot.
 #[must_use]
@@ -16,7 +16,7 @@ pub fn pilot(draws: usize) -> usize {
 /// The share of the draws that each outer part is to hold, by a pilot of so many draws: that outside an end of
 /// the interval, and seven times as far as the pilot's share wavers. An end falls short in one of 10¹¹ figures.
 fn outer(pilot: usize) -> f64 {
-    (1.0 - COVERAGE) / 2.0 + 7.0 * (0.05 * 0.95 / pilot as f64).sqrt()
+    (1.0 - CONFIDENCE) / 2.0 + 7.0 * (0.05 * 0.95 / pilot as f64).sqrt()
 }
 
 /// The draws of one figure.
@@ -166,7 +166,7 @@ impl Ends {
 
     /// What the draws say, with those that were left out; `None` for fewer than [`FEWEST_DRAWS`], and where an outer part falls short.
     #[must_use]
-    pub fn summary(&mut self, left_out: usize) -> Option<Summary> {
+    pub fn summary(&mut self, left_out: usize) -> Option<DrawSummary> {
         if self.count < FEWEST_DRAWS {
             return None;
         }
@@ -179,12 +179,12 @@ impl Ends {
         let count = self.count as f64;
         let (below, above) = symmetric(self.count);
         // A rank wavers with √(n·p·(1−p)); the draws at the ranks that far away say how much that is.
-        let off = (count * (1.0 - COVERAGE) / 2.0 * f64::midpoint(1.0, COVERAGE)).sqrt().round() as usize;
+        let off = (count * (1.0 - CONFIDENCE) / 2.0 * f64::midpoint(1.0, CONFIDENCE)).sqrt().round() as usize;
         let around = |rank: usize| [rank.saturating_sub(off), rank, rank + off];
         let ([before, low, after], held) = self.low.at(around(below))?;
         let ([high_before, high, high_after], _) = self.high.at(around(self.count - 1 - above))?;
         let variance = (self.squares - self.sum * self.sum / count) / (count - 1.0);
-        Some(Summary {
+        Some(DrawSummary {
             draws: self.count,
             left_out,
             mean: self.first + self.sum / count,
@@ -202,7 +202,7 @@ impl Ends {
 /// nearest whole (7.7.1).
 #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a share of a count")]
 fn symmetric(count: usize) -> (usize, usize) {
-    let span = (COVERAGE * count as f64 + 0.5).floor() as usize;
+    let span = (CONFIDENCE * count as f64 + 0.5).floor() as usize;
     let below = (count - span).div_ceil(2).max(1) - 1;
     (below, (below + span).min(count - 1))
 }

@@ -1,11 +1,9 @@
-//! Least squares and the F distribution, against certified values and general-purpose libraries.
+//! Least squares against certified values and a general-purpose library.
 
 use approx::assert_relative_eq;
-use haulm::domain::bench::fisher::beyond;
-use haulm::domain::bench::least_squares::fit;
+use haulm::statistics::least_squares::fit;
 use nalgebra::{DMatrix, DVector};
 use proptest::prelude::*;
-use statrs::distribution::{ContinuousCDF, FisherSnedecor};
 
 fn table(text: &str) -> Vec<Vec<f64>> {
     text.lines().skip(1).map(|line| line.split(',').map(|cell| cell.parse().unwrap()).collect()).collect()
@@ -109,21 +107,4 @@ proptest! {
             assert_relative_eq!(deviation, expected, max_relative = 1e-6);
         }
     }
-
-    #[test]
-    fn the_tail_is_that_of_a_general_purpose_library(f in 0.0..60.0_f64, above in 1..12_u32, below in 1..80_u32) {
-        let theirs = FisherSnedecor::new(f64::from(above), f64::from(below)).unwrap().sf(f);
-        assert_relative_eq!(beyond(f, above, below).unwrap(), theirs, max_relative = 1e-8, epsilon = 1e-11);
-    }
-}
-
-#[test]
-fn the_tail_at_its_ends() {
-    assert_eq!(beyond(0.0, 3, 7), Some(1.0));
-    assert_eq!(beyond(f64::INFINITY, 3, 7), Some(0.0));
-    assert_eq!(
-        (beyond(1.0, 0, 7), beyond(1.0, 3, 0), beyond(-1.0, 3, 7), beyond(f64::NAN, 3, 7)),
-        (None, None, None, None)
-    );
-    assert!(beyond(3.0, u32::MAX, u32::MAX).unwrap() < 1e-9);
 }
