@@ -12,6 +12,8 @@ pub mod draws;
 pub mod ends;
 /// Linear least squares with any number of columns.
 pub mod least_squares;
+/// Data reconciliation and the detection of gross errors.
+pub mod reconciliation;
 /// Least squares of a straight line.
 pub mod regression;
 /// Mean, standard deviation, confidence interval and quantiles of a sample.

@@ -6,4 +6,5 @@ mod control_chart;
 mod distribution;
 mod ends;
 mod least_squares;
+mod reconciliation;
 mod regression;
