@@ -157,6 +157,7 @@ fn draw(random: &mut Xoshiro256PlusPlus, shape: Shape, lane: &mut Lane) {
             let width = 2.0 * 3.0_f64.sqrt();
             lane.fill_with(|| width * (unit(random) - 0.5));
         }
+        // A part of a degree is cut off, as for the coverage factor.
         Shape::Student(freedom) => match StudentT::new(freedom.floor().max(1.0)) {
             Ok(student) => lane.fill_with(|| student.sample(random)),
             Err(_) => lane.fill(f64::NAN),
