@@ -12,7 +12,6 @@ use super::series::Series;
 use super::summary::CONFIDENCE;
 use super::word::Word;
 use crate::domain::line::student::two_sided;
-use crate::domain::order::sort;
 use serde::{Deserialize, Serialize};
 
 /// A term whose F is so large by chance in fewer cases than this is told apart from the scatter.
@@ -362,7 +361,7 @@ impl Effects {
     pub fn ranking(&self) -> Vec<&TermResult> {
         let mut ranking: Vec<&TermResult> =
             self.terms.iter().filter(|result| result.term != Term::Blocks && result.freedom > 0).collect();
-        sort(&mut ranking, |one, other| other.squares.total_cmp(&one.squares));
+        ranking.sort_by(|one, other| other.squares.total_cmp(&one.squares));
         ranking
     }
 }
