@@ -25,6 +25,7 @@ pub mod store;
 pub mod summary;
 pub mod system;
 pub mod table;
+pub mod time;
 pub mod two_stores;
 
 pub use bench::{OpenTrial, Trial, TrialContent};

@@ -8,7 +8,6 @@ use super::finding::{Finding, Place, What};
 use super::property::Property;
 use super::series::Series;
 use super::word::Word;
-use crate::domain::order::sort;
 use crate::statistics::distribution::{CONFIDENCE, f_tail, two_sided_t};
 use crate::statistics::least_squares::{Fit, fit};
 use serde::{Deserialize, Serialize};
@@ -361,7 +360,7 @@ impl Effects {
     pub fn ranking(&self) -> Vec<&TermResult> {
         let mut ranking: Vec<&TermResult> =
             self.terms.iter().filter(|result| result.term != Term::Blocks && result.freedom > 0).collect();
-        sort(&mut ranking, |one, other| other.squares.total_cmp(&one.squares));
+        ranking.sort_by(|one, other| other.squares.total_cmp(&one.squares));
         ranking
     }
 }

@@ -9,7 +9,6 @@ use super::sheet::Sheet;
 use crate::domain::check::read_entry;
 use crate::domain::draft::Entry;
 use crate::domain::limit::Limit;
-use crate::domain::order::sort;
 use crate::quantity::{Amount, Kind, Unit};
 use crate::statistics::sample::SampleSummary;
 use serde::{Deserialize, Serialize};
@@ -197,7 +196,7 @@ pub fn profile(board: &Board) -> Vec<ProfilePoint> {
         .into_iter()
         .map(|(piece, position, density)| ProfilePoint { piece, position, density, deviation: density / mean - 1.0 })
         .collect();
-    sort(&mut profile, |one, other| one.position.value.total_cmp(&other.position.value));
+    profile.sort_by(|one, other| one.position.value.total_cmp(&other.position.value));
     profile
 }
 
