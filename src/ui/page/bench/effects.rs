@@ -87,11 +87,11 @@ fn results(desk: Desk, series: &Series, property: Property, model: ModelWay) -> 
         group(
             page.interval,
             many([
-                drawn(desk, effects, &name).map(|drawing| el("div").class("drawing").markup(&drawing.inline())).view(),
-                effect_table(desk, effects, &name),
+                drawn(desk, effects, name).map(|drawing| el("div").class("drawing").markup(&drawing.inline())).view(),
+                effect_table(desk, effects, name),
             ]),
         ),
-        group(page.anova, anova(desk, effects, &name)),
+        group(page.anova, anova(desk, effects, name)),
         group(page.levels, levels(desk, series, effects)),
     ])
 }
