@@ -26,8 +26,6 @@ pub mod library;
 pub mod limit;
 /// What a liquid is and what it is for.
 pub mod liquid;
-/// Putting lists in order.
-pub mod order;
 
 // The balance.
 

@@ -2,16 +2,14 @@
 
 use super::id::{CheckId, RevisionId};
 use super::sealed::{Content, Sealed};
-use super::shape::fields;
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::{Store, StoreError};
 use crate::domain::LiquidId;
 use crate::domain::line::{Check, Deviation, RunFigure};
-use crate::domain::order::sort;
 use crate::quantity::Unit;
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
-use crate::quantity::number::plain;
+use crate::quantity::number::finite;
 use serde::{Deserialize, Serialize};
 
 /// Followed by the id of a check.
@@ -77,7 +75,7 @@ impl LoggedFigure {
 }
 
 fn fraction(text: &str) -> Option<f64> {
-    plain(text).map(|percent| Unit::Percent.to_base(percent))
+    text.parse().ok().and_then(finite).map(|percent| Unit::Percent.to_base(percent))
 }
 
 /// What a check says. Every key is always written.
@@ -99,11 +97,6 @@ pub struct CheckContent {
     /// What was checked.
     pub figures: Vec<LoggedFigure>,
 }
-
-fields!(LoggedFigure {
-    Must figure, May liquid, Must unit, Must actual, Must wanted, Must deviation, May points, Must tolerance
-});
-fields!(CheckContent { Must at, May author, Must recipe, May revision, May remark, Must figures });
 
 impl Content for CheckContent {
     const KIND: &'static str = "check";
@@ -166,8 +159,8 @@ impl<S: Store> Shelf<S> {
                 Err(why) => log.unreadable.push((key, why)),
             }
         }
-        sort(&mut log.checks, |a, b| a.content().at.cmp(&b.content().at).then(a.id().cmp(&b.id())));
-        sort(&mut log.unreadable, |a, b| a.0.cmp(&b.0));
+        log.checks.sort_by(|a, b| a.content().at.cmp(&b.content().at).then(a.id().cmp(&b.id())));
+        log.unreadable.sort_by(|a, b| a.0.cmp(&b.0));
         Ok(log)
     }
 }

@@ -1,10 +1,11 @@
 //! What is chosen and typed where systems are compared, kept from visit to visit.
 
 use super::refusal::{self, Refusal};
-use super::shape::{self, fields};
+use super::sealed::Headed;
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::Store;
 use crate::domain::compare::draft::CompareDraft;
+use serde::{Deserialize, Serialize};
 
 /// The key in the store.
 pub const COMPARE: &str = "haulm/compare";
@@ -16,22 +17,18 @@ const KIND: &str = "compare";
 const LARGEST: usize = 400_000;
 
 /// [`CompareDraft`] as it is stored.
-#[derive(Clone)]
-struct Stored {
-    haulm: String,
-    version: u32,
-    compare: CompareDraft,
+#[derive(Serialize, Deserialize)]
+struct Stored<T> {
+    #[serde(default)]
+    compare: T,
 }
-
-fields!(Stored { Must haulm, Must version, May compare });
 
 /// The text in the store.
 ///
 /// # Errors
 /// When it has no JSON form. None lacks one.
 pub fn text(compare: &CompareDraft) -> Result<String, serde_json::Error> {
-    let stored = Stored { haulm: KIND.to_owned(), version: VERSION, compare: compare.clone() };
-    Ok(shape::value(&stored).to_string())
+    Headed::new(KIND, VERSION, &Stored { compare }).text()
 }
 
 /// Reads a stored text.
@@ -39,7 +36,7 @@ pub fn text(compare: &CompareDraft) -> Result<String, serde_json::Error> {
 /// # Errors
 /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
 pub fn read(text: &str) -> Result<CompareDraft, Refusal> {
-    refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text)).map(|stored: Stored| stored.compare)
+    refusal::read(text, LARGEST, KIND, VERSION).map(|stored: Stored<CompareDraft>| stored.compare)
 }
 
 impl<S: Store> Shelf<S> {

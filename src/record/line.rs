@@ -1,8 +1,7 @@
 //! The mill's line, and the changeover under way, as they are kept.
 
-use super::refusal::{self, Refusal};
-use super::sealed::{Extra, own_keys};
-use super::shape::{self, fields};
+use super::refusal::{self, HEAD, Refusal};
+use super::sealed::{Extra, Headed};
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::Store;
 use crate::domain::Draft;
@@ -51,13 +50,9 @@ pub struct LineRecord {
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub example: bool,
     /// Keys that this app does not know.
-    #[serde(skip)]
+    #[serde(flatten)]
     pub extra: Extra,
 }
-
-fields!(End { Must name, Must draft });
-fields!(Planned { Must from, Must to, May started });
-fields!(default LineRecord { May book, May planned, Spare example; extra });
 
 impl LineRecord {
     /// Its text in the store, and as a file.
@@ -65,9 +60,7 @@ impl LineRecord {
     /// # Errors
     /// When it has no JSON form. None lacks one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
-        let mut fields = self.extra.clone();
-        own_keys(&mut fields, KIND, VERSION, shape::value(self));
-        Ok(serde_json::Value::from(fields).to_string())
+        Headed::new(KIND, VERSION, self).text()
     }
 
     /// Reads a stored text or a file.
@@ -75,9 +68,8 @@ impl LineRecord {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        let mut record: Self = refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text))?;
-        record.extra = refusal::fields(text);
-        record.extra.retain(|key, _| !matches!(key.as_str(), "haulm" | "version" | "book" | "planned" | "example"));
+        let mut record: Self = refusal::read(text, LARGEST, KIND, VERSION)?;
+        record.extra.retain(|key, _| !HEAD.contains(&key.as_str()));
         Ok(record)
     }
 }

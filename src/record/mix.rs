@@ -1,8 +1,9 @@
 //! What is typed where solutions and glues are made up, kept from visit to visit.
 
 use super::refusal::{self, Refusal};
-use super::shape::{self, fields};
+use super::sealed::Headed;
 use crate::domain::mix::MixDraft;
+use serde::{Deserialize, Serialize};
 
 /// The format version.
 const VERSION: u32 = 1;
@@ -12,22 +13,18 @@ const KIND: &str = "mix";
 const LARGEST: usize = 100_000;
 
 /// [`MixDraft`] as it is stored.
-#[derive(Clone)]
-struct Stored {
-    haulm: String,
-    version: u32,
-    mix: MixDraft,
+#[derive(Serialize, Deserialize)]
+struct Stored<T> {
+    #[serde(default)]
+    mix: T,
 }
-
-fields!(Stored { Must haulm, Must version, May mix });
 
 /// The text in the store.
 ///
 /// # Errors
 /// When it has no JSON form. None lacks one.
 pub fn text(mix: &MixDraft) -> Result<String, serde_json::Error> {
-    let stored = Stored { haulm: KIND.to_owned(), version: VERSION, mix: mix.clone() };
-    Ok(shape::value(&stored).to_string())
+    Headed::new(KIND, VERSION, &Stored { mix }).text()
 }
 
 /// Reads a stored text.
@@ -35,5 +32,5 @@ pub fn text(mix: &MixDraft) -> Result<String, serde_json::Error> {
 /// # Errors
 /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
 pub fn read(text: &str) -> Result<MixDraft, Refusal> {
-    refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text)).map(|stored: Stored| stored.mix)
+    refusal::read(text, LARGEST, KIND, VERSION).map(|stored: Stored<MixDraft>| stored.mix)
 }

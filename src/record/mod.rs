@@ -20,12 +20,12 @@ pub mod refusal;
 pub mod revision;
 pub mod sealed;
 pub mod settings;
-pub mod shape;
 pub mod shelf;
 pub mod store;
 pub mod summary;
 pub mod system;
 pub mod table;
+pub mod time;
 pub mod two_stores;
 
 pub use bench::{OpenTrial, Trial, TrialContent};

@@ -3,11 +3,9 @@
 use super::id::RevisionId;
 use super::refusal::{self, Refusal};
 use super::revision::Title;
-use super::sealed::{Extra, own_keys};
-use super::shape::{self, fields};
+use super::sealed::Headed;
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
-use serde_json::Value;
 
 /// The format version of the open draft.
 const VERSION: u32 = 1;
@@ -34,17 +32,13 @@ pub struct OpenDraft {
     pub example: bool,
 }
 
-fields!(OpenDraft { May from, Must title, Must draft, May remark, May example });
-
 impl OpenDraft {
     /// Its text in the store.
     ///
     /// # Errors
     /// When it has no JSON form. None lacks one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
-        let mut fields = Extra::new();
-        own_keys(&mut fields, KIND, VERSION, shape::value(self));
-        Ok(Value::from(fields).to_string())
+        Headed::new(KIND, VERSION, self).text()
     }
 
     /// Reads a stored text.
@@ -52,6 +46,6 @@ impl OpenDraft {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text))
+        refusal::read(text, LARGEST, KIND, VERSION)
     }
 }

@@ -3,11 +3,9 @@
 use super::id::{RecipeId, RevisionId};
 use super::revision::{Revision, RevisionContent, Standing};
 use super::sealed::Content;
-use super::shape::{self, fields};
-pub(super) use crate::domain::order::places as sorted;
 use crate::domain::{Entry, Substance};
 use crate::quantity::Unit;
-use crate::quantity::letter::{lower, lowered};
+use serde::{Deserialize, Serialize};
 use std::cmp::Ordering;
 
 /// What a list shows of a revision, and what a search looks through.
@@ -49,44 +47,47 @@ pub struct Summary {
 
 /// The parts of a revision's text that a summary is made of. Skipping the rest takes a fifth of the
 /// time of reading it whole, which is what a shelf of thousands opens in.
+#[derive(Deserialize)]
 struct Glance {
     haulm: String,
     version: u32,
     recipe: Option<RecipeId>,
+    #[serde(default)]
     parents: Vec<RevisionId>,
     saved_at: u64,
+    #[serde(default)]
     author: String,
+    #[serde(default)]
     remark: String,
     name: String,
+    #[serde(default)]
     note: String,
+    #[serde(default)]
     tags: Vec<String>,
+    #[serde(default)]
     standing: Standing,
+    #[serde(default)]
     released: bool,
     draft: GlanceDraft,
 }
 
+#[derive(Deserialize)]
 struct GlanceDraft {
     liquids: Vec<GlanceLiquid>,
     plain: GlancePlain,
 }
 
+#[derive(Deserialize)]
 struct GlanceLiquid {
     name: String,
     substance: Substance,
 }
 
+#[derive(Deserialize)]
 struct GlancePlain {
     board_density: Option<Entry>,
     thickness: Option<Entry>,
 }
-
-fields!(Glance {
-    Must haulm, Must version, May recipe, May parents, Must saved_at, May author, May remark, Must name, May note, May tags,
-    May standing, May released, Must draft
-});
-fields!(GlanceDraft { Must liquids, Must plain });
-fields!(GlanceLiquid { Must name, Must substance });
-fields!(GlancePlain { May board_density, May thickness });
 
 impl Summary {
     /// The summary of a revision.
@@ -113,13 +114,13 @@ impl Summary {
             standing,
             released,
             draft: GlanceDraft { liquids, plain: GlancePlain { board_density, thickness } },
-        } = shape::read(text).ok()?;
+        } = serde_json::from_str(text).ok()?;
         if haulm != RevisionContent::KIND || version != RevisionContent::VERSION {
             return None;
         }
         let mut haystack = String::new();
         let mut add = |text: &str| {
-            haystack.extend(text.chars().map(lower));
+            haystack.push_str(&text.to_lowercase());
             // No search word holds a line break, so none reaches across two texts.
             haystack.push('\n');
         };
@@ -173,11 +174,9 @@ impl<'a> Listed<'a> {
     #[must_use]
     pub fn of(heads: &[&'a Summary]) -> Vec<Self> {
         let mut listed: Vec<Self> = Vec::new();
-        let order = sorted(heads.len(), &|a, b| match (heads.get(a), heads.get(b)) {
-            (Some(a), Some(b)) => a.recipe.cmp(&b.recipe).then_with(|| newest_first(a, b)),
-            _ => Ordering::Equal,
-        });
-        for head in order.into_iter().filter_map(|at| heads.get(at).copied()) {
+        let mut heads = heads.to_vec();
+        heads.sort_by(|a, b| a.recipe.cmp(&b.recipe).then_with(|| newest_first(a, b)));
+        for head in heads {
             match listed.last_mut() {
                 Some(last) if last.recipe == head.recipe => last.others.push(head),
                 _ => listed.push(Self { recipe: head.recipe, head, others: Vec::new() }),
@@ -195,7 +194,8 @@ impl<'a> Listed<'a> {
 }
 
 /// How a list is sorted.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Order {
     /// Last saved first.
     #[default]
@@ -211,28 +211,17 @@ pub enum Order {
 impl Order {
     /// All of them, in the order in which they are offered.
     pub const ALL: &'static [Order] = &[Self::Newest, Self::Oldest, Self::Name, Self::NameBackwards];
-
-    /// The stable key of the order.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Newest => "newest",
-            Self::Oldest => "oldest",
-            Self::Name => "name",
-            Self::NameBackwards => "name_backwards",
-        }
-    }
 }
 
 /// The recipes in which every word of `query` occurs: in name, note, tags, author, the liquids'
 /// names or substances, density or thickness. Capitals do not matter; a blank query finds all.
 #[must_use]
 pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: Order) -> Vec<Listed<'a>> {
-    let query = lowered(query);
+    let query = query.to_lowercase();
     let words: Vec<&str> = query.split_whitespace().collect();
     let holds = |summary: &Summary| words.iter().all(|word| summary.haystack.contains(word));
-    let found: Vec<&Listed<'a>> =
-        listed.iter().filter(|line| holds(line.head) || line.others.iter().any(|other| holds(other))).collect();
+    let found = listed.iter().filter(|line| holds(line.head) || line.others.iter().any(|other| holds(other)));
+    let mut found: Vec<Listed<'a>> = found.cloned().collect();
     let by = |a: &Listed<'_>, b: &Listed<'_>| {
         let by_name = || by_name(&a.head.name, &b.head.name);
         match order {
@@ -243,11 +232,8 @@ pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: Order) -> Vec<Listed<
         }
         .then_with(|| newest_first(a.head, b.head))
     };
-    let order = sorted(found.len(), &|a, b| match (found.get(a), found.get(b)) {
-        (Some(a), Some(b)) => by(a, b),
-        _ => Ordering::Equal,
-    });
-    order.into_iter().filter_map(|at| found.get(at).copied().cloned()).collect()
+    found.sort_by(by);
+    found
 }
 
 /// The newest first, and the same way whatever order they came in.
@@ -270,7 +256,7 @@ pub(super) fn by_name(a: &str, b: &str) -> Ordering {
                 unequal => return unequal,
             }
         } else {
-            match lower(x).cmp(&lower(y)) {
+            match x.to_lowercase().cmp(y.to_lowercase()) {
                 Ordering::Equal => {
                     (a, b) = (a.get(x.len_utf8()..).unwrap_or_default(), b.get(y.len_utf8()..).unwrap_or_default());
                 }

@@ -3,7 +3,6 @@
 use super::id::SystemId;
 use super::revision::{Stamp, Standing};
 use super::sealed::{Content, Sealed};
-use super::shape::fields;
 use crate::domain::LiquidDraft;
 use serde::{Deserialize, Serialize};
 
@@ -29,8 +28,6 @@ pub struct SystemContent {
     /// Its liquids; their numbers are those within this system.
     pub liquids: Vec<LiquidDraft>,
 }
-
-fields!(SystemContent { May replaces, Must saved_at, May author, Must name, May note, May standing, Must liquids });
 
 impl Content for SystemContent {
     const KIND: &'static str = "system";

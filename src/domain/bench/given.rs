@@ -58,7 +58,7 @@ impl Given {
 /// before; solids of a liquid m·s·(1−λ); water that of the fibre, the liquids, the thinning and the
 /// water line, the sprayed ones times 1−λ; mat moisture W/S − δ.
 #[must_use]
-pub fn given(plan: &Plan, weighed: &dyn Fn(LineId) -> Mass) -> Given {
+pub fn given(plan: &Plan, weighed: impl Fn(LineId) -> Mass) -> Given {
     let input = &plan.case.input;
     let kept = Ratio::new::<ratio>(1.0) - plan.wall_loss;
     let fibre = weighed(LineId::Fibre) / input.fibre_moisture.wet_per_dry() / plan.spilled();

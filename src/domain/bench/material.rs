@@ -8,7 +8,6 @@ use super::series::{Run, Series, of_run};
 use super::series_draft::SeriesDraft;
 use super::series_field::Of;
 use super::sheet::{Sheet, make_out};
-use crate::domain::order::sort;
 use crate::domain::{Draft, LiquidId};
 use uom::si::f64::{Mass, Ratio, Volume};
 use uom::si::ratio::ratio;
@@ -104,6 +103,6 @@ pub fn needed(series: &Series, sheets: &[RunSheet]) -> Vec<Needed> {
         Material::Liquid(level, _) => (1, level),
         Material::Water => (2, None),
     };
-    sort(&mut all, |one, other| rank(one).cmp(&rank(other)));
+    all.sort_by_key(rank);
     all
 }

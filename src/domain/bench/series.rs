@@ -12,7 +12,6 @@ use super::{Field, SheetDraft};
 use crate::domain::Grade;
 use crate::domain::check::{read_entry, unusual};
 use crate::domain::draft::{Draft, Entry, WaterWay};
-use crate::domain::order::sort;
 use crate::quantity::Amount;
 use uom::si::f64::Ratio;
 
@@ -305,7 +304,7 @@ fn runs(design: &Design, block_words: &[Word], way: BlockWay, replicates: u16, s
         })
         .collect();
     // The order before the draw stays the standard one within each block.
-    sort(&mut runs, |run, other| run.block.cmp(&other.block));
+    runs.sort_by_key(|run| run.block);
     let mut chance = Chance::from_seed(seed);
     for block in runs.chunk_by_mut(|one, next| one.block == next.block) {
         chance.shuffle(block);

@@ -241,7 +241,7 @@ fn sheet(plan: Plan, findings: &mut Vec<Finding>) -> Option<Sheet> {
     let stops = solved_mat.pressed_thickness;
     let press_time = plan.press_factor.map(|factor| stops * factor);
     let weighed = |id: LineId| lines.iter().find(|line| line.id == id).map_or_else(Mass::default, |line| line.rounded);
-    let given = given(&plan, &weighed);
+    let given = given(&plan, weighed);
     let batch = total * share;
     let sheet =
         Sheet { batches: batches as u32, batch, mat, lines, stops, press_time, spray_time, given, plan: plan.clone() };

@@ -128,7 +128,7 @@ pub fn weigh(sheet: &Sheet, batch: &BatchDraft) -> Weighing {
     let weighed = |id: LineId| {
         lines.iter().find(|line| line.id == id).and_then(|line| line.weighed).unwrap_or_else(Mass::default)
     };
-    let given = complete.then(|| given(&sheet.plan, &weighed)).filter(Given::is_finite);
+    let given = complete.then(|| given(&sheet.plan, weighed)).filter(Given::is_finite);
     Weighing { lines, scale, batch: total, given, findings }
 }
 

@@ -1,7 +1,5 @@
 //! Words of a two-level design: effects written with the letters of their factors.
 
-use crate::domain::order;
-
 /// Letters of the factors. I stands for the mean and is left out, as is usual.
 const LETTERS: &[u8] = b"ABCDEFGHJKLM";
 
@@ -77,7 +75,7 @@ pub fn letter(factor: usize) -> char {
 
 /// Words by their order, then by their letters: main effects first.
 pub(super) fn sort(words: &mut [Word]) {
-    order::sort(words, |a, b| a.order().cmp(&b.order()).then_with(|| a.to_text().cmp(&b.to_text())));
+    words.sort_by_cached_key(|word| (word.order(), word.to_text()));
 }
 
 /// All products of the words, each choice of them once, the identity first.

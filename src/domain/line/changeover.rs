@@ -12,7 +12,6 @@ use super::step::{Change, Pipe, Step, Why, mat_moisture, water};
 use super::tank::after;
 use crate::domain::draft::Draft;
 use crate::domain::finding::Grade;
-use crate::domain::order::sort;
 use crate::domain::outcome::Case;
 use crate::domain::{LiquidId, Role};
 use crate::quantity::{Amount, Kind};
@@ -100,7 +99,7 @@ pub struct Recipe<'a> {
 pub fn changeover(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine, start: u64) -> Changeover {
     let mut findings = Vec::new();
     let mut changes = changes(old, new, line);
-    sort(&mut changes, |(why, _), (other, _)| why.cmp(other));
+    changes.sort_by_key(|(why, _)| *why);
     if changes.is_empty() {
         findings.push(LineFinding::new(Grade::Note, LinePlace::Line, LineWhat::NothingChanges));
     }

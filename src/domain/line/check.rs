@@ -11,12 +11,11 @@ use super::field::LineField;
 use super::finding::{LineFinding, LinePlace, LineWhat};
 use super::pump::{Nozzles, Pump, PumpDraft, PumpField, PumpId};
 use super::read::Reader;
-use super::regression::Fit;
 use super::setting::Setting;
 use super::tank::{Content, Tank, TankDraft, TankField, TankId, TankWay};
 use crate::domain::finding::Grade;
-use crate::quantity::letter::lowered;
 use crate::quantity::{Amount, Kind};
+use crate::statistics::regression::Fit;
 use uom::si::f64::{Mass, MassDensity, Ratio, Time, Volume};
 
 /// Transport times; `None` while blank.
@@ -281,7 +280,7 @@ impl Reader<'_> {
     /// Two pumps of one name.
     fn names(&mut self) {
         let pumps = &self.book.pumps;
-        let name = |pump: &PumpDraft| lowered(pump.name.trim());
+        let name = |pump: &PumpDraft| pump.name.trim().to_lowercase();
         for (at, pump) in pumps.iter().enumerate() {
             if !name(pump).is_empty() && pumps[..at].iter().any(|earlier| name(earlier) == name(pump)) {
                 self.say(Grade::Unusual, LinePlace::Pump(pump.id), LineWhat::SamePumpName);

@@ -2,7 +2,6 @@
 
 use crate::domain::draft::{Draft, LiquidDraft};
 use crate::domain::liquid::{LiquidId, Role, Substance};
-use crate::quantity::letter::lowered;
 use serde::{Deserialize, Serialize};
 
 /// A liquid as the line knows it. The numbers of liquids are each recipe's own, so a pump is tied to a
@@ -37,7 +36,7 @@ impl Tie {
         if own.is_empty() || theirs.is_empty() {
             self.role == other.role && self.substance == other.substance
         } else {
-            lowered(own) == lowered(theirs)
+            own.to_lowercase() == theirs.to_lowercase()
         }
     }
 }

@@ -13,7 +13,6 @@ use super::tank::{drawn, water_density};
 use crate::domain::draft::Draft;
 use crate::domain::finding::Grade;
 use crate::domain::input::{Liquid, WaterPlan};
-use crate::domain::order::sort;
 use crate::domain::outcome::Case;
 use crate::quantity::{Amount, Kind, Solids};
 use uom::ConstZero;
@@ -108,7 +107,7 @@ pub fn setting_sheet(draft: &Draft, case: &Case, line: &CheckedLine) -> SettingS
     if case.solved.water.dose > MassRate::ZERO && !served(Fed::Water) {
         findings.push(LineFinding::new(Grade::Unusual, LinePlace::Water, LineWhat::NoPump));
     }
-    sort(&mut findings, |one, other| one.grade.cmp(&other.grade));
+    findings.sort_by_key(|finding| finding.grade);
     SettingSheet { fibre: case.solved.fibre, fibre_wet: case.solved.fibre_wet, rows, findings }
 }
 

@@ -158,7 +158,7 @@ pub fn cautions(tank: &[Candidate]) -> Vec<Caution> {
 /// Whether an isocyanate would stand in one tank with something that brings water.
 #[must_use]
 pub fn wets_isocyanate(tank: &[Candidate]) -> bool {
-    let inside = |what: &dyn Fn(&Candidate) -> bool| tank.iter().any(|candidate| candidate.in_tank && what(candidate));
-    inside(&|candidate| candidate.substance.is_some_and(Substance::is_isocyanate))
-        && inside(&|candidate| candidate.solids.get::<ratio>() < 1.0)
+    let inside = |what: fn(&Candidate) -> bool| tank.iter().any(|candidate| candidate.in_tank && what(candidate));
+    inside(|candidate| candidate.substance.is_some_and(Substance::is_isocyanate))
+        && inside(|candidate| candidate.solids.get::<ratio>() < 1.0)
 }

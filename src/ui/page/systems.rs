@@ -194,7 +194,7 @@ fn uses(state: State, name: String, liquids: Vec<LiquidDraft>) -> View {
     let (replace_label, add_label) =
         (format!("{}: {name}", page.replace_liquids), format!("{}: {name}", page.add_liquids));
     let take = move |beside: bool, words: String, liquids: &[LiquidDraft]| {
-        state.edit(None, &mut |draft| {
+        state.edit(None, |draft| {
             if !beside {
                 draft.liquids.clear();
             }

@@ -23,7 +23,7 @@ pub use english::ENGLISH;
 pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
 pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
-pub use show::{shown, trimmed, trimmed_to, unit_shown};
+pub use show::{lower_first, shown, trimmed, trimmed_to, unit_shown};
 pub use width::{plus_minus, width_shown};
 
 use crate::domain::balance::{Node, StreamName};

@@ -13,7 +13,6 @@ use crate::domain::bench::board_working::{BoardFigure, board_working};
 use crate::domain::bench::measured::Board;
 use crate::domain::bench::{BoardDraft, BoardId};
 use crate::quantity::Unit;
-use crate::quantity::letter::lowered;
 use crate::record::bench::TrialContent;
 use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::{RwSignal, memo};
@@ -112,7 +111,7 @@ pub fn name(state: State, board: &BoardDraft) -> String {
         name => name.to_owned(),
     };
     match board.run {
-        Some(run) => format!("{} {name}, {} {run}", page.board, lowered(page.run)),
+        Some(run) => format!("{} {name}, {} {run}", page.board, page.run.to_lowercase()),
         None => format!("{} {name}", page.board),
     }
 }

@@ -119,7 +119,7 @@ fn link(name: String, key: String) -> View {
 /// A board's working in full.
 pub fn board_told(state: State, working: &BoardWorking) -> View {
     let page = &state.words.bench_page;
-    told(state, working, &|origin| match origin {
+    told(state, working, |origin| match origin {
         BoardOrigin::Field(field) => (state.words.bench.board_field)(*field).label.view(),
         BoardOrigin::Figure(figure) => board_label(state, *figure).view(),
         BoardOrigin::Mean => page.mean_of_boards.view(),

@@ -14,7 +14,6 @@ use crate::domain::bench::word::letter;
 use crate::domain::bench::{Series, SeriesDraft};
 use crate::domain::library::SystemKey;
 use crate::domain::{Draft, Entry, LiquidDraft};
-use crate::quantity::letter::lowered;
 use crate::quantity::{Kind, Unit};
 use crate::record::bench::TrialContent;
 use crate::ui::field::choice;
@@ -208,7 +207,7 @@ fn factor(desk: Desk, id: FactorId) -> View {
     let level = move |(of, at): (Of, usize)| {
         let at = u8::try_from(at).unwrap_or(u8::MAX);
         let name = untrack(title).unwrap_or_default();
-        let named = format!("{name}, {} {}", lowered(page.level), at + 1);
+        let named = format!("{name}, {} {}", page.level.to_lowercase(), at + 1);
         match of {
             Of::System => system(state, id, at, named),
             _ => number(desk, SeriesField::Level(id, at), Some(named)),

@@ -225,7 +225,7 @@ fn figure(desk: Desk, sheet: &Sheet, figure: Figure) -> Option<View> {
             let named = |origin: &_| sheet_origin(state, *origin, &made.recipe, &made.typed);
             Some(many([
                 (rounded.then(|| el("p").class("note").child(state.words.bench_page.rounded_note))).view(),
-                told(state, &working, &named),
+                told(state, &working, named),
             ]))
         })
     }));

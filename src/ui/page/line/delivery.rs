@@ -92,7 +92,7 @@ fn result(state: State) -> View {
         let changed = delivered.draft != *draft;
         let draft = delivered.draft.clone();
         let accept = move || {
-            state.edit(None, &mut |open| *open = draft.clone());
+            state.edit(None, |open| *open = draft.clone());
             state.line.edit(|book| book.delivery = crate::domain::line::LineBook::default().delivery);
             state.tell_step(page.accepted);
         };

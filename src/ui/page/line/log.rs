@@ -9,10 +9,11 @@ use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::*;
 use crate::domain::Grade;
 use crate::domain::line::working::chart_working;
-use crate::domain::line::{LineFigure, RunFigure, control_chart};
+use crate::domain::line::{LineFigure, RunFigure};
 use crate::record::CheckRecord;
 use crate::record::check_log::{CheckContent, LoggedFigure, series};
 use crate::record::csv::log_csv;
+use crate::statistics::control_chart::control_chart;
 use crate::ui::field::choice;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
@@ -54,7 +55,8 @@ fn read(state: State) {
 
 fn give_out(state: State) {
     let name = format!("line-log-{}.csv", clock::date(clock::now()));
-    let text = state.line.log.with_untracked(|log| log_csv(log));
+    let mark = state.units.get_untracked().mark;
+    let text = state.line.log.with_untracked(|log| log_csv(log, mark));
     state.hand_out(&name, "text/csv", &text);
 }
 

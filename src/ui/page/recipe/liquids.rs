@@ -31,7 +31,7 @@ pub fn liquids() -> View {
 
 fn add(state: State) {
     let id = state.draft.with_untracked(crate::domain::Draft::free_id);
-    state.edit(None, &mut |draft| {
+    state.edit(None, |draft| {
         let role = if draft.liquids.is_empty() { Role::Binder } else { Role::Other };
         draft.liquids.push(LiquidDraft::blank(id, role));
     });
@@ -45,7 +45,7 @@ fn systems(state: State) -> View {
     let take = move |key: String| {
         let Some(system) = SystemKey::ALL.iter().find(|system| system.key() == key) else { return };
         let liquids = system.system().liquids;
-        state.edit(None, &mut |draft| add_liquids(draft, &liquids));
+        state.edit(None, |draft| add_liquids(draft, &liquids));
         state.tell_step((state.words.binder_system)(*system).name);
         // The select goes back to its heading, ready for another system.
         chosen.set(key);

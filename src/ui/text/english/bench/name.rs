@@ -14,8 +14,8 @@ use crate::domain::bench::series_field::{FactorId, Of, SeriesField};
 use crate::domain::bench::word::letter;
 use crate::domain::bench::{LineId, Place, SeriesDraft};
 use crate::domain::{Draft, LiquidId};
-pub(super) use crate::quantity::letter::lower_first;
 use crate::ui::text::english::{field as recipe_field, name};
+pub(super) use crate::ui::text::lower_first;
 use crate::ui::text::{BenchContext, Context, shown};
 
 pub(super) fn liquid(id: LiquidId, draft: &Draft) -> String {
