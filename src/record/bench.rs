@@ -7,10 +7,10 @@ use super::sealed::{Content, Headed, Sealed};
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::{Store, StoreError};
 use crate::domain::Draft;
-use crate::domain::bench::effects::ModelWay;
-use crate::domain::bench::target::RequirementDraft;
-use crate::domain::bench::weighing::BatchDraft;
-use crate::domain::bench::{BoardDraft, SeriesDraft, SheetDraft};
+use crate::domain::trial::boards::target::RequirementDraft;
+use crate::domain::trial::series::effects::ModelWay;
+use crate::domain::trial::weigh_sheet::weighing::BatchDraft;
+use crate::domain::trial::{BoardDraft, SeriesDraft, SheetDraft};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 

@@ -5,15 +5,15 @@
 use super::bench::TrialContent;
 use super::table::csv::{Cell, Csv};
 use crate::domain::Draft;
-use crate::domain::bench::board::BoardDraft;
-use crate::domain::bench::board_field::{BendingField, BoardField, BondField, PieceField, SwellingField};
-use crate::domain::bench::measured::measure;
-use crate::domain::bench::plan::plan;
-use crate::domain::bench::series::{Level, Series, of_run, series};
-use crate::domain::bench::sheet::{Sheet, make_out};
-use crate::domain::bench::word::letter;
-use crate::domain::bench::{LineId, Property};
-use crate::domain::check::read_entry;
+use crate::domain::recipe::check::read_entry;
+use crate::domain::trial::boards::board::BoardDraft;
+use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
+use crate::domain::trial::boards::measured::measure;
+use crate::domain::trial::series::runs::{Level, Series, of_run, series};
+use crate::domain::trial::series::word::letter;
+use crate::domain::trial::weigh_sheet::plan::plan;
+use crate::domain::trial::weigh_sheet::sheet::{Sheet, make_out};
+use crate::domain::trial::{LineId, Property};
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
 use crate::quantity::{Amount, Kind, Unit};
@@ -188,7 +188,9 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
                 let grams = |mass: f64| shown(Amount::from_base(Kind::BenchMass, mass));
                 let weighed = trial.batch(run, batch).and_then(|lines| lines.entry(line.id));
                 let weighed = weighed.and_then(|entry| {
-                    read_entry(entry, Kind::BenchMass, &crate::domain::bench::weighing::LIMIT).ok().flatten()
+                    read_entry(entry, Kind::BenchMass, &crate::domain::trial::weigh_sheet::weighing::LIMIT)
+                        .ok()
+                        .flatten()
                 });
                 csv.row([
                     Cell::text(&trial.name),

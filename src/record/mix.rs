@@ -2,7 +2,7 @@
 
 use super::refusal::{self, Refusal};
 use super::sealed::Headed;
-use crate::domain::mix::MixDraft;
+use crate::domain::mixing::MixDraft;
 use serde::{Deserialize, Serialize};
 
 /// The format version.

@@ -12,7 +12,7 @@ use super::settings::Settings;
 use super::store::{Store, StoreError};
 use super::summary::{Listed, Summary, by_name, newest_first};
 use super::system::BinderSystem;
-use crate::domain::mix::MixDraft;
+use crate::domain::mixing::MixDraft;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// All keys of ours begin so: pages that run from a file share one store with others.

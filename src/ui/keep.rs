@@ -19,7 +19,7 @@ use crate::browser::graph::spawn_local;
 use crate::browser::graph::*;
 use crate::browser::{LocalStore, Records, clock, event, file, locale, page, records};
 use crate::domain::Draft;
-use crate::domain::example::example;
+use crate::domain::recipe::example::example;
 use crate::record::bench::OPEN;
 use crate::record::compare::COMPARE;
 use crate::record::file::RecipeFile;

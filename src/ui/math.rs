@@ -4,8 +4,8 @@
 //! the currency, is escaped.
 
 use super::text::{trimmed_to, unit_shown};
-use crate::domain::compare::budget::Budget;
-use crate::domain::compare::spread::width_in;
+use crate::domain::compare::uncertainty::budget::Budget;
+use crate::domain::compare::uncertainty::spread::width_in;
 use crate::domain::working::{Expr, Symbol, Working};
 use crate::quantity::format::DecimalMark;
 use crate::quantity::{Amount, Coherent, Dimension};

@@ -4,7 +4,7 @@
 //! `cargo bench --bench record`
 #![allow(clippy::print_stdout, clippy::unwrap_used, clippy::panic, missing_docs)]
 
-use haulm::domain::example::example;
+use haulm::domain::recipe::example::example;
 use haulm::record::file::RecipeFile;
 use haulm::record::revision::{Stamp, Title};
 use haulm::record::store::MemoryStore;

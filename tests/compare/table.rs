@@ -2,11 +2,11 @@
 
 use calamine::{Data, Reader, Xlsx};
 use haulm::domain::compare::Output;
-use haulm::domain::compare::instrument::sources;
-use haulm::domain::compare::monte_carlo::Run;
 use haulm::domain::compare::side::{System, side_by_side, with_liquids};
-use haulm::domain::compare::study::{Asked, Study};
-use haulm::domain::library::SystemKey;
+use haulm::domain::compare::uncertainty::instrument::sources;
+use haulm::domain::compare::uncertainty::monte_carlo::Run;
+use haulm::domain::compare::uncertainty::study::{Asked, Study};
+use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Figure, example};
 use haulm::quantity::Units;
 use haulm::quantity::format::DecimalMark;

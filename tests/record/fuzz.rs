@@ -7,7 +7,7 @@
 //! HAULM_FUZZ=1000000 cargo test --release --test record fuzz
 //! ```
 
-use haulm::domain::mix::MixDraft;
+use haulm::domain::mixing::MixDraft;
 use haulm::domain::{Draft, work_out};
 use haulm::quantity::format::{self, DecimalMark};
 use haulm::quantity::{Kind, Unit, number};
@@ -49,7 +49,7 @@ fn check<T: std::fmt::Debug>(strategy: impl Strategy<Value = T>, read: impl Fn(&
 }
 
 fn sample() -> String {
-    let draft = haulm::domain::example::example();
+    let draft = haulm::domain::recipe::example::example();
     RecipeFile::new(Title { name: "Straw".to_owned(), ..Title::default() }, draft, None).text().unwrap()
 }
 
@@ -121,7 +121,7 @@ fn any_text_or(sound: String) -> impl Strategy<Value = String> {
 }
 
 fn revision() -> Revision {
-    Revision::first(Title::default(), haulm::domain::example::example(), Stamp::default()).unwrap()
+    Revision::first(Title::default(), haulm::domain::recipe::example::example(), Stamp::default()).unwrap()
 }
 
 #[test]
@@ -153,7 +153,7 @@ fn a_library_file() {
 
 #[test]
 fn a_stored_record() {
-    let draft = haulm::domain::example::example();
+    let draft = haulm::domain::recipe::example::example();
     let open =
         OpenDraft { from: None, title: Title::default(), draft, remark: String::new(), example: false }.text().unwrap();
     let texts = prop_oneof![
@@ -186,7 +186,7 @@ fn a_sealed_revision() {
 /// What is taken of the line, a trial or the make-up can be written again, and says the same.
 #[test]
 fn what_is_typed_elsewhere() {
-    let trial = TrialContent::of("Straw".to_owned(), haulm::domain::example::example(), None);
+    let trial = TrialContent::of("Straw".to_owned(), haulm::domain::recipe::example::example(), None);
     let texts = prop_oneof![
         any_text_or(OpenTrial { from: None, trial: trial.clone() }.text().unwrap()),
         any_text_or(trial.file().unwrap()),

@@ -321,6 +321,6 @@ fn without_a_large_store_a_full_one_is_told() {
 /// README says what a record takes of the browser's room.
 #[test]
 fn a_revision_takes_a_good_two_kilobytes() {
-    let revision = Revision::first(title("Straw 15 mm"), haulm::domain::example::example(), stamp(1)).unwrap();
+    let revision = Revision::first(title("Straw 15 mm"), haulm::domain::recipe::example::example(), stamp(1)).unwrap();
     assert!((2_000..2_600).contains(&revision.text().len()), "{}", revision.text().len());
 }

@@ -3,8 +3,8 @@
 use crate::boards::tested;
 use crate::sample::{bare_sheet, recipe, type_in};
 use crate::series::dose_and_density;
-use haulm::domain::bench::target::RequirementDraft;
-use haulm::domain::bench::{BoardId, Field, LineId, Property};
+use haulm::domain::trial::boards::target::RequirementDraft;
+use haulm::domain::trial::{BoardId, Field, LineId, Property};
 use haulm::domain::{Entry, LiquidId};
 use haulm::quantity::Unit;
 use haulm::quantity::format::DecimalMark;
@@ -148,7 +148,7 @@ fn the_largest_series_can_be_read_again() {
     board.bending = vec![board.bending[0].clone(); 6];
     board.bond = vec![board.bond[0].clone(); 10];
     board.swelling = vec![board.swelling[0].clone(); 10];
-    trial.boards = (1..=256).map(|id| haulm::domain::bench::BoardDraft { id: BoardId(id), ..board.clone() }).collect();
+    trial.boards = (1..=256).map(|id| haulm::domain::trial::BoardDraft { id: BoardId(id), ..board.clone() }).collect();
     let text = trial.file().unwrap();
     assert!(text.len() < LARGEST, "{}", text.len());
     assert!(trial.seal(None, stamp(1)).unwrap().text().len() < LARGEST / 2);

@@ -2,17 +2,17 @@
 //! in between is neither.
 
 use super::book::TransportField;
-use super::check::CheckedLine;
-use super::feeds::Fed;
 use super::field::LineField;
 use super::finding::{LineFinding, LinePlace, LineWhat};
-use super::pump::Pump;
-use super::setting_sheet::{PumpRow, row};
 use super::step::{Change, Pipe, Step, Why, mat_moisture, water};
-use super::tank::after;
-use crate::domain::draft::Draft;
-use crate::domain::finding::Grade;
-use crate::domain::outcome::Case;
+use crate::domain::balance::outcome::Case;
+use crate::domain::line::checked::CheckedLine;
+use crate::domain::line::pumps::pump::Pump;
+use crate::domain::line::pumps::pump_settings::{PumpRow, row};
+use crate::domain::line::tanks::feeds::Fed;
+use crate::domain::line::tanks::tank::after;
+use crate::domain::recipe::draft::Draft;
+use crate::domain::recipe::finding::Grade;
 use crate::domain::{LiquidId, Role};
 use crate::quantity::{Amount, Kind};
 use uom::ConstZero;

@@ -5,7 +5,7 @@ use super::number_text::{Offer, in_box, offers, other_basis, read_as};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::*;
 use crate::browser::page;
-use crate::domain::check::limit_of;
+use crate::domain::recipe::check::limit_of;
 use crate::domain::{Draft, Field, Grade, Place};
 use crate::quantity::{Kind, Unit, Units, format};
 use crate::ui::part::finding::says;

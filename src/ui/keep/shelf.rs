@@ -2,7 +2,7 @@
 //! there.
 
 use crate::browser::{clock, file, page};
-use crate::domain::difference::{self, differences};
+use crate::domain::recipe::difference::{self, differences};
 use crate::record::file::RecipeFile;
 use crate::record::library;
 use crate::record::revision::Standing;

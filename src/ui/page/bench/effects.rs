@@ -4,8 +4,8 @@ use super::desk::Desk;
 use super::parts::{findings, group, numbered, pick, shown, signed, table};
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::Callback;
-use crate::domain::bench::effects::{Effects, ModelWay, Outcome, TermResult, effects as analyse};
-use crate::domain::bench::{Property, Series};
+use crate::domain::trial::series::effects::{Effects, ModelWay, Outcome, TermResult, effects as analyse};
+use crate::domain::trial::{Property, Series};
 use crate::quantity::Kind;
 use crate::quantity::format::{DecimalMark, significant};
 use crate::ui::chart::drawing::{Anchor, Drawing};
@@ -117,7 +117,7 @@ fn levels(desk: Desk, series: &Series, effects: &Effects) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
     let kind = effects.property.kind();
-    let row = |level: &crate::domain::bench::effects::LevelEffect| {
+    let row = |level: &crate::domain::trial::series::effects::LevelEffect| {
         let factor = series.factors.get(level.factor)?;
         let (name, value) = desk.with_context(|context| {
             let words = &state.words.bench;

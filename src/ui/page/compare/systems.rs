@@ -2,8 +2,8 @@
 
 use crate::domain::compare::draft::fill_prices;
 use crate::domain::compare::side::{NotSideBySide, SideBySide, System, on_conditions, side_by_side, with_liquids};
-use crate::domain::library::SystemKey;
-use crate::domain::liquid::Role;
+use crate::domain::recipe::binder_system::SystemKey;
+use crate::domain::recipe::liquid::Role;
 use crate::domain::{Draft, Substance};
 use crate::record::revision::Standing;
 use crate::record::{RecipeId, SystemId};

@@ -3,8 +3,8 @@
 use super::liquids;
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
-use crate::domain::draft::{FeedWay, WaterWay};
-use crate::domain::finding::What;
+use crate::domain::recipe::draft::{FeedWay, WaterWay};
+use crate::domain::recipe::finding::What;
 use crate::domain::{Field, Finding, Grade, Place, Station};
 use crate::ui::field::choice::labelled;
 use crate::ui::field::number::number;

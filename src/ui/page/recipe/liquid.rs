@@ -3,7 +3,7 @@
 use crate::browser::element::{Part, View, button, el, svg};
 use crate::browser::graph::*;
 use crate::browser::page;
-use crate::domain::library::SystemKey;
+use crate::domain::recipe::binder_system::SystemKey;
 use crate::domain::{
     DoseWay, Draft, Entry, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance,
 };

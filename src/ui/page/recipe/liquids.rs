@@ -4,7 +4,7 @@ use super::liquid::{card, substance_id};
 use crate::browser::element::{Part, View, button, each, el};
 use crate::browser::graph::*;
 use crate::browser::page;
-use crate::domain::library::{SystemKey, add_liquids};
+use crate::domain::recipe::binder_system::{SystemKey, add_liquids};
 use crate::domain::{LiquidDraft, Role};
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};

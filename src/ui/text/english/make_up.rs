@@ -1,11 +1,11 @@
 //! Solutions and glue mixes: why one cannot be made up.
 
 use super::name::solute;
-use crate::domain::glue_batch::{GlueError, MAX_PARTS};
-use crate::domain::solute::SolubilityError;
-use crate::domain::solution::MakeUpError;
-use crate::domain::solution_density::DensityError;
-use crate::domain::wanted::Wanted;
+use crate::domain::chemistry::solute::SolubilityError;
+use crate::domain::chemistry::solution::MakeUpError;
+use crate::domain::chemistry::solution_density::DensityError;
+use crate::domain::mixing::glue_batch::{GlueError, MAX_PARTS};
+use crate::domain::mixing::target_amount::Wanted;
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::{Context, Message, shown};
 use uom::si::f64::{MassDensity, Ratio, ThermodynamicTemperature};

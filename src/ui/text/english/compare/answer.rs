@@ -3,7 +3,7 @@
 use super::name;
 use crate::domain::Field;
 use crate::domain::compare::Output;
-use crate::domain::compare::equal_cost::{EqualCost, NoPrice};
+use crate::domain::compare::break_even::{EqualCost, NoPrice};
 use crate::domain::compare::solve_for::{Answer, Found, NoAnswer, Way};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::english::field;
