@@ -24,7 +24,7 @@ pub use balance::outcome::{Case, Outcome, work_out};
 pub use balance::solve::{Unsolvable, solve};
 pub use balance::solved::Solved;
 pub use balance::station::Station;
-pub use recipe::caution::{Caution, cautions};
+pub use recipe::caution::{Caution, Work, cautions, cautions_at, cautions_of_solution};
 pub use recipe::check::{Checked, check};
 pub use recipe::draft::{Draft, Entry, LiquidDraft};
 pub use recipe::example::example;

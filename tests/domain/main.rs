@@ -10,6 +10,7 @@ mod balance;
 mod cases;
 mod chemistry;
 mod glue_batch;
+mod isocyanate;
 mod library;
 mod mix;
 mod plausible;

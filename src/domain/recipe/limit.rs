@@ -149,6 +149,8 @@ pub fn liquid(liquid: &LiquidDraft, field: LiquidField, beside_another: bool) ->
     let substance = liquid.substance;
     match field {
         LiquidField::Dose => dose(liquid, beside_another),
+        // What else it held would be water, which it must not meet before the nozzle.
+        LiquidField::Solids if substance.is_isocyanate() => Limit::from_to(U::Percent, 100.0, 100.0),
         LiquidField::Solids => with(Limit::above_to(U::Percent, 0.0, 100.0), usual_solids(substance)),
         LiquidField::Density => with(
             Limit::above_to(U::KilogramPerCubicMetre, 0.0, 3_000.0),
@@ -210,7 +212,6 @@ fn usual_solids(substance: Substance) -> Option<(f64, f64, Source)> {
         }
         Substance::Muf => Some((60.0, 65.0, FromMemory)),
         Substance::Pf => Some((40.0, 50.0, FromMemory)),
-        Substance::Pmdi => Some((100.0, 100.0, FromMemory)),
         Substance::Soy => Some((25.0, 50.0, FromMemory)),
         Substance::Tannin => Some((35.0, 55.0, FromMemory)),
         Substance::WaxEmulsion => Some((30.0, 60.0, FromMemory)),
@@ -218,7 +219,8 @@ fn usual_solids(substance: Substance) -> Option<(f64, f64, Source)> {
         Substance::AmmoniumChloride => Some((10.0, 27.0, FromMemory)),
         Substance::AmmoniumNitrate => Some((10.0, 65.0, FromMemory)),
         Substance::Urea => Some((10.0, 51.0, FromMemory)),
-        Substance::Other => None,
+        // Holds nothing but solids: see `liquid`.
+        Substance::Pmdi | Substance::Other => None,
     }
 }
 

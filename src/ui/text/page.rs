@@ -377,7 +377,6 @@ pub struct MixPage {
     pub mass: &'static str,
     pub ideal_mixing: &'static str,
     pub pot_life: &'static str,
-    pub isocyanate_with_water: &'static str,
     pub isocyanate: &'static str,
     pub isocyanate_hint: &'static str,
     pub equivalent_weight: &'static str,
