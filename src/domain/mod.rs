@@ -32,4 +32,5 @@ pub use recipe::field::{Field, LiquidField};
 pub use recipe::finding::{Finding, Grade, Place, What};
 pub use recipe::input::Input;
 pub use recipe::liquid::{DoseWay, LiquidId, Role, Substance};
+pub use recipe::product::{BoardKind, Furnish, Product};
 pub use working::{Working, working};

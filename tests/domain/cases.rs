@@ -59,6 +59,7 @@ fn input(case: &Value) -> Input {
     let mm = |key: &str| Length::new::<millimeter>(number(board, key));
     let board_moisture = moisture(board, "mc");
     Input {
+        product: haulm::domain::Product::default(),
         feed: Feed::OvenDry(flow(number(case, "fibre_od_kg_h"))),
         fibre_moisture: moisture(case, "fibre_mc"),
         fibre_price: price(case, "fibre_price_od_t"),

@@ -14,6 +14,7 @@ mod isocyanate;
 mod library;
 mod mix;
 mod plausible;
+mod product;
 mod solution;
 mod water;
 mod worked_examples;

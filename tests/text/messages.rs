@@ -364,7 +364,7 @@ fn cautions_apply_where_they_should() {
         ),
         (
             SystemKey::Pmdi,
-            |draft| type_in(draft, Field::FibreMoisture, "14"),
+            |draft| type_in(draft, Field::FibreMoisture, "18"),
             vec![Steam, Isocyanate, IsocyanateTank, ReleaseAgent],
         ),
         // Too wet by a fixed dose, which is no finding of its own.

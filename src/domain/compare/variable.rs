@@ -55,7 +55,7 @@ pub fn limit(input: &Input, field: Field) -> Limit {
     entered.substance = liquid.substance;
     entered.dose_way = way(input, liquid);
     let another = |other: &Liquid| other.id != id && other.role == Role::Binder;
-    limit::liquid(&entered, part, input.liquids.as_slice().iter().any(another))
+    limit::liquid(&entered, part, input.liquids.as_slice().iter().any(another), input.product)
 }
 
 fn find(input: &Input, id: LiquidId) -> Option<&Liquid> {

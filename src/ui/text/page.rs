@@ -70,6 +70,8 @@ pub struct Tools {
     pub to_fill_in: &'static str,
     pub read_as: &'static str,
     pub preset: &'static str,
+    /// A value filled in by the app that assumes nothing, such as no sanding.
+    pub neutral: &'static str,
     pub typed: &'static str,
     pub computed: &'static str,
     pub no_figure: &'static str,
@@ -139,6 +141,8 @@ pub struct RecipePage {
     pub findings: &'static str,
     pub no_findings: &'static str,
     pub feed_way: &'static str,
+    pub furnish: &'static str,
+    pub board_kind: &'static str,
     pub water_way: &'static str,
     pub liquids: &'static str,
     pub no_liquids: &'static str,
