@@ -12,7 +12,8 @@ use crate::browser::graph::*;
 use crate::browser::{LocalStore, Records};
 use crate::domain::mixing::MixDraft;
 use crate::domain::recipe::finding::What;
-use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, Place, Station, work_out};
+use crate::domain::recipe::typical_density::follow_solids;
+use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidField, LiquidId, Outcome, Place, Station, work_out};
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
@@ -292,6 +293,11 @@ impl State {
         self.edit(session, |draft| {
             if let Some(entry) = draft.entry_mut(field) {
                 *entry = Entry::typed(text, unit);
+            }
+            if let Field::Liquid(id, LiquidField::Solids) = field
+                && let Some(liquid) = draft.liquid_mut(id)
+            {
+                follow_solids(liquid);
             }
         });
     }

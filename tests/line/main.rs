@@ -7,6 +7,7 @@ mod support;
 mod catch_test;
 mod changeover;
 mod delivery;
+mod isocyanate;
 mod messages;
 mod mill;
 mod rate_card;

@@ -10,7 +10,7 @@ use haulm::domain::line::{
     setting_sheet, try_setting_sheet,
 };
 use haulm::domain::recipe::draft::{Entry, WaterWay};
-use haulm::domain::{Field, Figure, Grade, LiquidFigure, LiquidId, work_out};
+use haulm::domain::{Field, Figure, Grade, LiquidFigure, LiquidId, Substance, work_out};
 use haulm::quantity::Unit;
 use proptest::prelude::*;
 use uom::si::f64::VolumeRate;
@@ -103,6 +103,13 @@ fn outside_the_range_it_is_said_and_what_would_help() {
     set(&mut mill, Field::FibreFlow, "3000");
     let help = out_of_reach(&mill, Standing::BelowTested);
     assert!(
+        matches!(help[..], [Help::TestTo(..), Help::FibreAtLeast(_), Help::OtherPump(_)]),
+        "no thinner isocyanate: {help:?}"
+    );
+    mill.draft.liquids[0].substance = Substance::Uf;
+    set(&mut mill, Field::FibreFlow, "3000");
+    let help = out_of_reach(&mill, Standing::BelowTested);
+    assert!(
         matches!(help[..], [Help::TestTo(..), Help::FibreAtLeast(_), Help::Solids(_), Help::OtherPump(_)]),
         "{help:?}"
     );
@@ -115,12 +122,18 @@ fn outside_the_range_it_is_said_and_what_would_help() {
 fn what_is_said_to_help_does() {
     let mut tried = 0;
     for fibre in ["17000", "3000"] {
-        let mut mill = Mill::new();
+        // A resin with water: no other solids help an isocyanate.
+        let resin = || {
+            let mut mill = Mill::new();
+            mill.draft.liquids[0].substance = Substance::Uf;
+            mill
+        };
+        let mut mill = resin();
         set(&mut mill, Field::FibreFlow, fibre);
         let sheet = mill.sheet();
         let LineWhat::OutOfReach { help, .. } = &sheet.findings[0].what else { panic!("{:?}", sheet.findings) };
         for help in help {
-            let mut mended = Mill::new();
+            let mut mended = resin();
             match help {
                 Help::FibreAtMost(flow) | Help::FibreAtLeast(flow) => {
                     set(&mut mended, Field::FibreFlow, &format!("{:e}", Unit::KilogramPerHour.from_base(flow.value)));
@@ -146,7 +159,7 @@ fn liquids_without_pumps_and_pumps_without_liquids_are_said() {
     mill.book.pumps[1].feeds = Feeds::Liquid(Tie {
         name: "not here".to_owned(),
         role: haulm::domain::Role::Other,
-        substance: haulm::domain::Substance::Other,
+        substance: Substance::Other,
     });
     let found: Vec<_> = mill.sheet().findings.into_iter().map(|f| (f.grade, f.place, f.what)).collect();
     assert_eq!(

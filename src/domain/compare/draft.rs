@@ -9,6 +9,7 @@ use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};
 use crate::domain::recipe::field::{Field, LiquidField};
 use crate::domain::recipe::limit;
 use crate::domain::recipe::liquid::Substance;
+use crate::domain::recipe::product::Product;
 use crate::quantity::{Kind, Unit};
 use serde::{Deserialize, Serialize};
 
@@ -131,7 +132,7 @@ pub fn fill_prices(typed: &CompareDraft, open: &Draft, system: &mut Draft) {
     for at in 0..system.liquids.len() {
         let Some(liquid) = system.liquids.get(at).filter(|liquid| liquid.price.is_blank()) else { continue };
         let price = price_of(typed, open, liquid);
-        let limit = limit::liquid(liquid, LiquidField::Price, false);
+        let limit = limit::liquid(liquid, LiquidField::Price, false, Product::default());
         if matches!(read_entry(&price, Kind::Price, &limit), Ok(Some(_)))
             && let Some(liquid) = system.liquids.get_mut(at)
         {

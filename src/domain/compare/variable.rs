@@ -55,7 +55,7 @@ pub fn limit(input: &Input, field: Field) -> Limit {
     entered.substance = liquid.substance;
     entered.dose_way = way(input, liquid);
     let another = |other: &Liquid| other.id != id && other.role == Role::Binder;
-    limit::liquid(&entered, part, input.liquids.as_slice().iter().any(another))
+    limit::liquid(&entered, part, input.liquids.as_slice().iter().any(another), input.product)
 }
 
 fn find(input: &Input, id: LiquidId) -> Option<&Liquid> {
@@ -73,14 +73,19 @@ fn way(input: &Input, liquid: &Liquid) -> DoseWay {
     }
 }
 
-/// Every field that holds a number in this recipe, in the order of the page.
+/// Every field that holds a number in this recipe and may hold another, in the order of the page. The solids of an isocyanate
+/// may not.
 pub fn used(input: &Input) -> impl Iterator<Item = Field> {
     let liquids = input
         .liquids
         .as_slice()
         .iter()
         .flat_map(|liquid| LiquidField::ALL.iter().map(|part| Field::Liquid(liquid.id, *part)));
-    Field::PLAIN.iter().copied().chain(liquids).filter(|field| get(input, *field).is_some())
+    let varies = |field: &Field| {
+        let limit = limit(input, *field);
+        limit.least < limit.most
+    };
+    Field::PLAIN.iter().copied().chain(liquids).filter(move |field| get(input, *field).is_some() && varies(field))
 }
 
 /// Whether fields that depend on each other agree: nothing is thinned to more than it holds, and no

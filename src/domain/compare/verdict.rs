@@ -4,7 +4,8 @@ use crate::domain::balance::machine::Machine;
 use crate::domain::balance::outcome::{Case, examine};
 use crate::domain::recipe::field::Field;
 use crate::domain::recipe::finding::{Finding, What};
-use crate::domain::recipe::limit::plain;
+use crate::domain::recipe::limit::{mat_moisture, plain};
+use crate::quantity::Unit;
 
 /// Something that stands in the way.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -126,7 +127,9 @@ pub fn verdict(case: &Case, findings: &mut Vec<Finding>) -> Verdict {
             _ => {}
         }
     }
-    if plain(Field::MatMoisture).outside_usual(case.solved.water.mat.dry_basis().value).is_some() {
+    let density = Unit::KilogramPerCubicMetre.from_base(case.input.board.density.value);
+    let limit = plain(Field::MatMoisture).within(mat_moisture(density));
+    if limit.outside_usual(case.solved.water.mat.dry_basis().value).is_some() {
         verdict.add(Obstacle::MatMoisture);
     }
     verdict

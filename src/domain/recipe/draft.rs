@@ -2,6 +2,7 @@
 
 use crate::domain::recipe::field::{Field, LiquidField};
 use crate::domain::recipe::liquid::{DoseWay, LiquidId, Role, Substance};
+use crate::domain::recipe::product::{BoardKind, Furnish, Product};
 use crate::quantity::{Kind, Unit};
 use serde::{Deserialize, Serialize};
 
@@ -118,6 +119,12 @@ pub struct LiquidDraft {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct Draft {
+    /// What the furnish is made of.
+    #[serde(default)]
+    pub furnish: Furnish,
+    /// The kind of board.
+    #[serde(default)]
+    pub board_kind: BoardKind,
     /// What fixes the fibre flow.
     pub feed_way: FeedWay,
     /// What fixes the water dose.
@@ -193,6 +200,8 @@ impl Default for Draft {
     /// A blank recipe: nothing typed, the usual values filled in.
     fn default() -> Self {
         Self {
+            furnish: Furnish::default(),
+            board_kind: BoardKind::default(),
             feed_way: FeedWay::OvenDry,
             water_way: WaterWay::ToMatMoisture,
             liquids: Vec::new(),
@@ -278,6 +287,12 @@ impl Draft {
             Field::Liquid(id, part) => self.liquid_mut(id).map(|liquid| liquid.entry_mut(part)),
             plain => self.plain.entry_mut(plain),
         }
+    }
+
+    /// What is made of what.
+    #[must_use]
+    pub const fn product(&self) -> Product {
+        Product { furnish: self.furnish, board: self.board_kind }
     }
 
     /// What a field measures.

@@ -169,6 +169,23 @@ impl Field {
     }
 }
 
+impl Field {
+    /// Whether the value that a new recipe starts with assumes nothing, such as no sanding: it is no typical value.
+    #[must_use]
+    pub const fn starts_neutral(self) -> bool {
+        matches!(
+            self,
+            Self::DryingLoss
+                | Self::SandTop
+                | Self::SandBottom
+                | Self::SurfaceRatio
+                | Self::Reject
+                | Self::AreaYield
+                | Self::SurfaceSpray
+        )
+    }
+}
+
 impl LiquidField {
     /// The stable key of the field.
     #[must_use]

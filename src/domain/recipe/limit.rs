@@ -4,6 +4,7 @@
 use crate::domain::recipe::draft::LiquidDraft;
 use crate::domain::recipe::field::{Field, LiquidField};
 use crate::domain::recipe::liquid::{DoseWay, Role, Substance};
+use crate::domain::recipe::product::{BoardKind, Furnish, Product};
 use crate::quantity::Unit;
 
 /// Where a usual window comes from.
@@ -11,6 +12,8 @@ use crate::quantity::Unit;
 pub enum Source {
     /// A published source.
     Published(&'static str),
+    /// Known in the trade, not verified; for what it holds.
+    Unverified(&'static str),
     /// Known in the trade; nobody here had a document open.
     FromMemory,
     /// Common practice, no source.
@@ -64,6 +67,12 @@ impl Limit {
         Self { usual: Some(Window { low, high, source }), ..self }
     }
 
+    /// The same with another typical range.
+    #[must_use]
+    pub(in crate::domain) const fn within(self, window: Window) -> Self {
+        Self { usual: Some(window), ..self }
+    }
+
     pub(in crate::domain) const fn optional(self) -> Self {
         Self { optional: true, ..self }
     }
@@ -88,11 +97,56 @@ impl Limit {
     }
 }
 
-use Source::{CommonPractice, FromMemory, Published};
+use Source::{CommonPractice, FromMemory, Published, Unverified};
 use Unit as U;
 
 /// The usual press factor, s/mm.
 pub const PRESS_FACTOR: Window = Window { low: 5.6, high: 14.0, source: Published("Garay (2012) and others") };
+
+/// The same in a laboratory press, s/mm: it closes more slowly, and its platens lose heat at the edges.
+pub const LABORATORY_PRESS_FACTOR: Window =
+    Window { low: 8.0, high: 30.0, source: Unverified("laboratory press, boards of 10 to 20 mm") };
+
+/// The typical press factor of a production line by its binders, s/mm; of several binders from the lowest to the highest.
+#[must_use]
+pub fn press_factor(binders: impl Iterator<Item = Substance>) -> Window {
+    let of = |binder| match binder {
+        Substance::Uf | Substance::Muf => Some((4.0, 14.0)),
+        Substance::Pmdi => Some((5.0, 14.0)),
+        Substance::Pf => Some((7.0, 18.0)),
+        Substance::Soy | Substance::Tannin => Some((7.0, 20.0)),
+        _ => None,
+    };
+    let source = Unverified("production line, boards of 12 to 20 mm");
+    binders
+        .filter_map(of)
+        .fold(None, |found: Option<Window>, (low, high)| {
+            Some(found.map_or(Window { low, high, source }, |window| Window {
+                low: window.low.min(low),
+                high: window.high.max(high),
+                source,
+            }))
+        })
+        .unwrap_or(PRESS_FACTOR)
+}
+
+/// The typical mat moisture for a board density in kg/m³, % dry basis. Dense boards let less steam out, so the upper end falls from
+/// 673 kg/m³ on; how far at 833 kg/m³ is not verified.
+#[must_use]
+pub fn mat_moisture(density: f64) -> Window {
+    const BEST: (f64, f64) = (673.0, 15.3);
+    const DENSE: (f64, f64) = (833.0, 12.0);
+    let share = ((density - BEST.0) / (DENSE.0 - BEST.0)).clamp(0.0, 1.0);
+    let high = BEST.1 + share * (DENSE.1 - BEST.1);
+    let source = if share > 0.0 {
+        Published(
+            "Cai, Muehl, Winandy (2006): best 12.1 to 15.3 % at 673 kg/m³, lower and narrower above; upper end here unverified",
+        )
+    } else {
+        Published("Cai, Muehl, Winandy (2006): best 12.1 to 15.3 % at 673 kg/m³")
+    };
+    Window { low: 8.0, high, source }
+}
 
 /// The limit of a field outside the liquids.
 #[must_use]
@@ -145,10 +199,12 @@ pub const fn plain(field: Field) -> Limit {
 
 /// The limit of a liquid's field. Beside another binder a smaller dose is usual.
 #[must_use]
-pub fn liquid(liquid: &LiquidDraft, field: LiquidField, beside_another: bool) -> Limit {
+pub fn liquid(liquid: &LiquidDraft, field: LiquidField, beside_another: bool, product: Product) -> Limit {
     let substance = liquid.substance;
     match field {
-        LiquidField::Dose => dose(liquid, beside_another),
+        LiquidField::Dose => dose(liquid, beside_another, product),
+        // What else it held would be water, which it must not meet before the nozzle.
+        LiquidField::Solids if substance.is_isocyanate() => Limit::from_to(U::Percent, 100.0, 100.0),
         LiquidField::Solids => with(Limit::above_to(U::Percent, 0.0, 100.0), usual_solids(substance)),
         LiquidField::Density => with(
             Limit::above_to(U::KilogramPerCubicMetre, 0.0, 3_000.0),
@@ -166,13 +222,17 @@ fn with(limit: Limit, usual: Option<(f64, f64, Source)>) -> Limit {
     }
 }
 
-fn dose(liquid: &LiquidDraft, beside_another: bool) -> Limit {
+fn dose(liquid: &LiquidDraft, beside_another: bool, product: Product) -> Limit {
     match liquid.dose_way {
         DoseWay::SolidsOnFibre => {
-            with(Limit::from_to(U::Percent, 0.0, 100.0), usual_dose_on_fibre(liquid.substance, beside_another))
+            with(Limit::from_to(U::Percent, 0.0, 100.0), usual_dose_on_fibre(liquid.substance, beside_another, product))
         }
         DoseWay::SolidsOnLiquid(_) if liquid.role == Role::Hardener && liquid.substance.is_hardener_salt() => {
-            Limit::from_to(U::Percent, 0.0, 100.0).usually(0.85, 3.0, Published("Čuk et al. (2011) and others"))
+            Limit::from_to(U::Percent, 0.0, 100.0).usually(
+                0.4,
+                4.0,
+                Published("Čuk et al. (2011), 0.85 to 3 %; from 0.4 to 4 % unverified"),
+            )
         }
         DoseWay::SolidsOnLiquid(_) if liquid.role == Role::Hardener => Limit::from_to(U::Percent, 0.0, 100.0),
         DoseWay::SolidsOnLiquid(_) => Limit::from_to(U::Percent, 0.0, 1_000.0),
@@ -182,14 +242,27 @@ fn dose(liquid: &LiquidDraft, beside_another: bool) -> Limit {
 }
 
 /// Solids on oven-dry fibre, %.
-fn usual_dose_on_fibre(substance: Substance, beside_another: bool) -> Option<(f64, f64, Source)> {
+fn usual_dose_on_fibre(substance: Substance, beside_another: bool, product: Product) -> Option<(f64, f64, Source)> {
     match substance {
         Substance::Uf | Substance::Muf if beside_another => Some((4.0, 17.0, FromMemory)),
-        Substance::Uf | Substance::Muf => {
-            Some((9.0, 17.0, Published("Yousefi (2009); Halvarsson et al. (2008), wheat straw")))
-        }
+        Substance::Uf | Substance::Muf => Some(match (product.furnish, product.board) {
+            (Furnish::Straw, BoardKind::Fibreboard) => (
+                12.5,
+                17.0,
+                Published("Halvarsson, Edlund, Norgren (2008), 14 to 17 %, and (2010), 12.5 to 14 %, wheat-straw MDF"),
+            ),
+            (Furnish::Straw, BoardKind::Particleboard | BoardKind::Other) => {
+                (9.0, 17.0, Published("Yousefi (2009); Halvarsson, Edlund, Norgren (2008), wheat straw"))
+            }
+            (Furnish::Wood, _) => (7.0, 13.0, Unverified("wood, core and face")),
+            (Furnish::Mixed, _) => (7.0, 17.0, Unverified("from wood to straw")),
+        }),
         Substance::Pmdi if beside_another => Some((0.5, 5.0, FromMemory)),
-        Substance::Pmdi => Some((3.0, 5.0, Published("Halvarsson et al. (2010), rice straw"))),
+        Substance::Pmdi => Some((
+            2.0,
+            6.0,
+            Published("Cheng, Han, Fang (2013), about 3 % on split wheat straw at 640 kg/m³; from 2 to 6 % unverified"),
+        )),
         Substance::Pf => Some((4.0, 12.0, FromMemory)),
         Substance::Soy => Some((5.0, 12.0, FromMemory)),
         Substance::Tannin => Some((6.0, 14.0, FromMemory)),
@@ -210,7 +283,6 @@ fn usual_solids(substance: Substance) -> Option<(f64, f64, Source)> {
         }
         Substance::Muf => Some((60.0, 65.0, FromMemory)),
         Substance::Pf => Some((40.0, 50.0, FromMemory)),
-        Substance::Pmdi => Some((100.0, 100.0, FromMemory)),
         Substance::Soy => Some((25.0, 50.0, FromMemory)),
         Substance::Tannin => Some((35.0, 55.0, FromMemory)),
         Substance::WaxEmulsion => Some((30.0, 60.0, FromMemory)),
@@ -218,7 +290,8 @@ fn usual_solids(substance: Substance) -> Option<(f64, f64, Source)> {
         Substance::AmmoniumChloride => Some((10.0, 27.0, FromMemory)),
         Substance::AmmoniumNitrate => Some((10.0, 65.0, FromMemory)),
         Substance::Urea => Some((10.0, 51.0, FromMemory)),
-        Substance::Other => None,
+        // Holds nothing but solids: see `liquid`.
+        Substance::Pmdi | Substance::Other => None,
     }
 }
 

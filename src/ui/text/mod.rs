@@ -37,7 +37,9 @@ use crate::domain::recipe::caution::Caution;
 use crate::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
 use crate::domain::recipe::limit::Source;
 use crate::domain::working::{Constant, Ground};
-use crate::domain::{DoseWay, Draft, Field, Figure, Finding, Grade, Role, Station, Substance, What};
+use crate::domain::{
+    BoardKind, DoseWay, Draft, Field, Figure, Finding, Furnish, Grade, Role, Station, Substance, What,
+};
 use crate::quantity::kind::System;
 use crate::quantity::{Dimension, Kind};
 use crate::record::shelf::{SaveError, Unread};
@@ -80,6 +82,10 @@ pub struct Words {
     pub machine: fn(Machine) -> &'static str,
     /// A way to fix the fibre flow.
     pub feed_way: fn(FeedWay) -> &'static str,
+    /// What the furnish is made of.
+    pub furnish: fn(Furnish) -> &'static str,
+    /// The kind of board.
+    pub board_kind: fn(BoardKind) -> &'static str,
     /// A way to fix the water dose.
     pub water_way: fn(WaterWay) -> &'static str,
     /// A way to enter a dose, its base named.

@@ -275,15 +275,16 @@ fn help(pump: &Pump, row: &PumpRow, case: &Case) -> Vec<Help> {
         let fibre = if low { Help::FibreAtLeast(reach.least) } else { Help::FibreAtMost(reach.most) };
         help.push(fibre);
     }
-    // At the bound the same solids come in another amount of liquid: s·L/L_bound.
+    // At the bound the same solids come in another amount of liquid: s·L/L_bound. Never of an isocyanate, which has no water.
     let bound = curve.flow(if low { usable.low } else { usable.high });
     let liquid = |id| case.input.liquids.as_slice().iter().find(move |liquid| liquid.id == id);
     if let Fed::Liquid(id) = row.fed
         && bound > MassRate::ZERO
-        && let Some(solids) = liquid(id).and_then(|liquid: &Liquid| {
-            let factor: Ratio = row.mass / bound;
-            Solids::new((liquid.solids.ratio() * factor).value)
-        })
+        && let Some(solids) =
+            liquid(id).filter(|liquid| !liquid.substance.is_isocyanate()).and_then(|liquid: &Liquid| {
+                let factor: Ratio = row.mass / bound;
+                Solids::new((liquid.solids.ratio() * factor).value)
+            })
     {
         help.push(Help::Solids(solids));
     }

@@ -2,7 +2,7 @@
 
 use crate::domain::recipe::field::Field as RecipeField;
 use crate::domain::recipe::limit::Source::{CommonPractice, FromMemory};
-use crate::domain::recipe::limit::{Limit, PRESS_FACTOR, plain};
+use crate::domain::recipe::limit::{LABORATORY_PRESS_FACTOR, Limit, plain};
 use crate::domain::trial::weigh_sheet::draft::{SheetDraft, ThicknessWay};
 use crate::domain::trial::weigh_sheet::field::Field;
 use crate::quantity::Unit as U;
@@ -46,9 +46,9 @@ pub const fn limit(field: Field, sheet: &SheetDraft) -> Limit {
             Limit::above_to(U::Gram, 0.0, 1_000.0).usually(0.001, 10.0, CommonPractice).optional()
         }
         Field::FibreLeast | Field::LiquidLeast => Limit::above_to(U::Gram, 0.0, 10_000.0).optional(),
-        Field::PressFactor => Limit::above_to(U::SecondPerMillimetre, 0.0, 1_000.0)
-            .usually(PRESS_FACTOR.low, PRESS_FACTOR.high, PRESS_FACTOR.source)
-            .optional(),
+        Field::PressFactor => {
+            Limit::above_to(U::SecondPerMillimetre, 0.0, 1_000.0).within(LABORATORY_PRESS_FACTOR).optional()
+        }
         Field::SprayVolume => {
             Limit::above_to(U::MillilitrePerMinute, 0.0, 100_000.0).usually(10.0, 2_000.0, FromMemory).optional()
         }

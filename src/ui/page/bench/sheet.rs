@@ -8,7 +8,7 @@ use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, T
 use crate::domain::trial::weigh_sheet::limit::limit;
 use crate::domain::trial::weigh_sheet::working::working;
 use crate::domain::trial::{Field, Figure, LineFigure, LineId, Sheet};
-use crate::domain::{cautions, work_out};
+use crate::domain::{Work, cautions_at, work_out};
 use crate::quantity::Kind;
 use crate::quantity::format::significant;
 use crate::ui::field::loose::{self, LooseBox};
@@ -112,13 +112,11 @@ pub fn sheet(desk: Desk) -> View {
                 .class("given")
                 .set("aria-live", "off")
                 .child(move || desk.made.with(|made| results(desk, made)))
-                .child(fold(state.words.tools.cautions, move || {
-                    (move || {
-                        let recipe = desk.made.with(|made| made.recipe.clone());
-                        caution::list(cautions(&recipe, &work_out(&recipe)))
-                    })
-                    .view()
-                })),
+                .child(move || {
+                    let recipe = desk.made.with(|made| made.recipe.clone());
+                    let mat = work_out(&recipe).case.map(|case| case.solved.water.mat);
+                    caution::list(cautions_at(Work::Bench, &recipe, mat))
+                }),
         )
         .view()
 }

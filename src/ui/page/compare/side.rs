@@ -12,7 +12,7 @@ use crate::domain::compare::Output;
 use crate::domain::compare::draft::{price_key, price_of};
 use crate::domain::compare::side::{Difference, FEWEST, MOST, Row, System};
 use crate::domain::recipe::limit;
-use crate::domain::{Figure, Finding, Grade, LiquidDraft, LiquidField};
+use crate::domain::{Figure, Finding, Grade, LiquidDraft, LiquidField, Product};
 use crate::quantity::{Amount, Kind, format};
 use crate::ui::chart::bars::{Bar, bars};
 use crate::ui::field::loose::{LooseBox, number};
@@ -209,7 +209,7 @@ fn prices(bench: Bench) -> View {
         found.into_iter().enumerate().collect::<Vec<_>>()
     };
     let price = move |(at, liquid): (usize, LiquidDraft)| {
-        let limit = limit::liquid(&liquid, LiquidField::Price, false);
+        let limit = limit::liquid(&liquid, LiquidField::Price, false, Product::default());
         let key = price_key(&liquid);
         let of = liquid.clone();
         let start = move || state.compare.typed.with(|typed| state.draft.with(|open| price_of(typed, open, &of)));

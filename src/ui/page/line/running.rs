@@ -6,12 +6,13 @@ use super::sheet::pump_name;
 use super::state::{solved, with_context};
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
-use crate::domain::Grade;
 use crate::domain::line::working::{dose_working, run_working, trim_working};
 use crate::domain::line::{
     Check, LineField, LineFigure, LineFinding, LineWorking, PumpField, PumpId, ReadingWay, RunFigure, Running,
     RunningField, ToleranceField, read_running, run,
 };
+use crate::domain::{Grade, Work, cautions_at};
+use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
 use crate::ui::part::fold::fold;
@@ -112,6 +113,7 @@ fn result(state: State) -> View {
     let Some(running) = running else {
         return many([said, el("p").class("empty").child(page.no_running).view()]);
     };
+    let measured = Some(running.sample_moisture.unwrap_or(running.mat_moisture));
     let culprits = running.culprits.iter().map(|culprit| {
         told(Grade::Unusual, with_context(state, |context| (state.words.line.culprit)(culprit, context)))
     });
@@ -122,6 +124,7 @@ fn result(state: State) -> View {
         said,
         findings(state, &running.findings),
         within.view(),
+        caution::list(state.draft.with(|draft| cautions_at(Work::LineCheck, draft, measured))).view(),
         culprits.collect(),
         checks(state, &running),
         trims(state, &running),

@@ -37,6 +37,8 @@ pub static ENGLISH: Words = Words {
     role: name::role,
     substance: name::substance,
     machine: name::machine,
+    furnish: name::furnish,
+    board_kind: name::board_kind,
     feed_way: name::feed_way,
     water_way: name::water_way,
     dose_way: name::dose_way,

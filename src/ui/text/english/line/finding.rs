@@ -112,7 +112,7 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         ),
         LineWhat::NozzlesTooMany { each, least } => (
             format!("a single open nozzle sprays {}, below its {}.", amount(*each), amount(*least)),
-            "Take smaller nozzles, or thin the liquid.",
+            "Fit smaller nozzles, or raise the flow.",
         ),
         LineWhat::NozzlesBetween { open } => (
             format!("with {open} open each nozzle sprays too much, with {} too little.", open + 1),
