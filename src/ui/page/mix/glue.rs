@@ -6,7 +6,7 @@ use super::{amount, choose};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::mixing::glue_batch::{Batch, GlueError};
 use crate::domain::mixing::{
-    Candidate, MixDraft, MixField, ShareWay, Trouble, batch, cautions, fill_in_shares, premix, wets_isocyanate,
+    Candidate, MixDraft, MixField, ShareWay, Trouble, batch, cautions, fill_in_shares, tank, wets_isocyanate,
 };
 use crate::domain::{Draft, Grade};
 use crate::quantity::{Amount, Kind};
