@@ -1,9 +1,11 @@
-//! What is chosen and typed where systems are compared, kept from visit to visit.
+//! The comparison as it is stored, and the saved revisions that it compares.
 
+use super::id::RevisionId;
 use super::refusal::{self, Refusal};
 use super::sealed::Headed;
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::Store;
+use crate::domain::Draft;
 use crate::domain::compare::draft::CompareDraft;
 use serde::{Deserialize, Serialize};
 
@@ -39,8 +41,37 @@ pub fn read(text: &str) -> Result<CompareDraft, Refusal> {
     refusal::read(text, LARGEST, KIND, VERSION).map(|stored: Stored<CompareDraft>| stored.compare)
 }
 
+/// A saved revision, to be compared.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ComparedRevision {
+    /// The recipe's name at that save.
+    pub name: String,
+    /// Its number within the recipe: 1 for the first save.
+    pub number: usize,
+    /// What was entered.
+    pub draft: Draft,
+}
+
 impl<S: Store> Shelf<S> {
-    /// What was chosen and typed where systems are compared; nothing where there is nothing.
+    /// A saved revision by its id as text; `None` where it is not there or cannot be read.
+    #[must_use]
+    pub fn compared_revision(&self, id: &str) -> Option<ComparedRevision> {
+        let revision = self.revision(RevisionId::parse(id)?)?;
+        let id = RevisionId::parse(id)?;
+        let history = self.history(revision.recipe());
+        let number = history.len() - history.iter().position(|summary| summary.id == id)?;
+        let content = revision.content();
+        Some(ComparedRevision { name: content.name.clone(), number, draft: content.draft.clone() })
+    }
+
+    /// Whether two revisions, by their ids as text, belong to one recipe.
+    #[must_use]
+    pub fn same_recipe(&self, one: &str, other: &str) -> bool {
+        let recipe = |id: &str| Some(self.revision(RevisionId::parse(id)?)?.recipe());
+        recipe(one).is_some_and(|one| recipe(other) == Some(one))
+    }
+
+    /// The comparison as it was left; an empty one where there is none.
     ///
     /// # Errors
     /// When it cannot be read.
@@ -51,7 +82,7 @@ impl<S: Store> Shelf<S> {
         }
     }
 
-    /// Keeps it in place of what was there. What was there and cannot be read is set aside first.
+    /// Stores it in place of what was there. What was there and cannot be read is set aside first.
     ///
     /// # Errors
     /// When it is not in the store.

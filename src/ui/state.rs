@@ -4,7 +4,7 @@ use super::cells::{Cells, Turn};
 use super::history::History;
 use super::keep::shared::SharedFile;
 use super::page::bench::Bench;
-use super::page::compare::desk::Desk;
+use super::page::compare::state::CompareState;
 use super::page::line::LineState;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
@@ -142,7 +142,7 @@ pub struct State {
     /// The trial on the bench.
     pub bench: Bench,
     /// Where systems are compared.
-    pub compare: Desk,
+    pub compare: CompareState,
     /// What the page of the line holds.
     pub line: LineState,
     cells: Cells,
@@ -160,7 +160,7 @@ impl State {
     #[must_use]
     pub fn new(shelf: Library, settings: Settings, open: OpenDraft, trouble: Option<Trouble>) -> Self {
         let mix = RwSignal::new(shelf.mix().unwrap_or_default());
-        let compare = Desk::new(shelf.compare().unwrap_or_default());
+        let compare = CompareState::new(shelf.compare().unwrap_or_default());
         let (line, line_unread) = LineState::new(&shelf);
         let settings = RwSignal::new(settings);
         let draft = RwSignal::new(open.draft);

@@ -4,6 +4,7 @@ use crate::faulty::{Fault, FaultyStore};
 use crate::sample::{draft, stamp, title};
 use haulm::domain::Entry;
 use haulm::domain::compare::draft::CompareDraft;
+use haulm::domain::compare::system_choice::SystemChoice;
 use haulm::domain::mixing::{MixDraft, MixField, PartKey};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::System;
@@ -97,18 +98,20 @@ fn what_is_typed_for_solutions_and_glues_is_kept() {
 fn what_is_chosen_to_compare_is_kept() {
     let (store, shelf) = new_shelf();
     assert_eq!(shelf.compare(), Ok(CompareDraft::default()));
-    let mut typed = CompareDraft { systems: vec!["open".to_owned(), "library:uf".to_owned()], ..Default::default() };
-    typed.choose("solve.input", "fibre_moisture".to_owned());
-    typed.choose("solve.input", "fibre_flow".to_owned());
-    typed.put("seed", Entry::typed("7", Unit::One));
+    let systems = vec![SystemChoice::OpenRecipe, SystemChoice::Library("uf".to_owned())];
+    let mut typed = CompareDraft { systems, ..Default::default() };
+    typed.solve.input = "fibre_flow".to_owned();
+    typed.uncertainty.seed = Entry::typed("7", Unit::One);
+    typed.map.ranges.entry("fibre_flow".to_owned()).or_default().to = Some(Entry::typed("9,5", Unit::TonnePerHour));
     shelf.keep_compare(&typed).unwrap();
     let again = Shelf::blank(store.clone()).compare().unwrap();
     assert_eq!(again, typed);
-    assert_eq!(again.choice("solve.input"), "fibre_flow");
-    assert_eq!(again.choice("solve.output"), "");
+    assert_eq!((again.solve.input.as_str(), again.solve.output.as_str()), ("fibre_flow", ""));
+    // The sweep's range of the same input is its own.
+    assert!(again.sweep.ranges.is_empty());
     // A later app may leave something out; what cannot be read is set aside and not lost.
     store.inner.write(COMPARE, r#"{"haulm":"compare","version":1,"compare":{"systems":["open"]}}"#).unwrap();
-    assert_eq!(shelf.compare().unwrap().systems, ["open"]);
+    assert_eq!(shelf.compare().unwrap().systems, [SystemChoice::OpenRecipe]);
     store.inner.write(COMPARE, "half a tex").unwrap();
     assert!(matches!(shelf.compare(), Err(Unread::Refused(_))));
     shelf.keep_compare(&typed).unwrap();

@@ -3,6 +3,7 @@
 use super::output::{Output, limiting};
 use crate::domain::balance::machine::Machine;
 use crate::domain::balance::outcome::{Case, Outcome, work_out};
+use crate::domain::compare::unpriced::missing;
 use crate::domain::recipe::binder_system::add_liquids;
 use crate::domain::recipe::check::read_field;
 use crate::domain::recipe::draft::{Draft, FeedWay, LiquidDraft, WaterWay};
@@ -45,9 +46,12 @@ impl System {
         self.case().and_then(limiting)
     }
 
-    /// Prices that are not known: their share is left out of the cost.
+    /// Prices that are missing: without them the system has no cost.
     #[must_use]
     pub fn unpriced(&self) -> Vec<Field> {
+        if let Some(case) = self.case() {
+            return missing(case, None);
+        }
         let prices = self.draft.liquids.iter().map(|liquid| Field::Liquid(liquid.id, LiquidField::Price));
         let blank = |field: &Field| self.draft.entry(*field).is_some_and(|entry| entry.is_blank());
         std::iter::once(Field::FibrePrice).chain(prices).filter(blank).collect()
@@ -209,11 +213,11 @@ pub enum NotSideBySide {
     NoReference,
 }
 
-/// Puts systems side by side, with costs for so many hours a year.
+/// Puts systems side by side, with costs for so many hours a year; without hours there is no cost per year.
 ///
 /// # Errors
 /// [`NotSideBySide`].
-pub fn side_by_side(systems: &[System], reference: usize, hours: u16) -> Result<SideBySide, NotSideBySide> {
+pub fn side_by_side(systems: &[System], reference: usize, hours: Option<u16>) -> Result<SideBySide, NotSideBySide> {
     match systems.len() {
         ..FEWEST => return Err(NotSideBySide::TooFew),
         FEWEST..=MOST => {}
@@ -227,7 +231,8 @@ pub fn side_by_side(systems: &[System], reference: usize, hours: u16) -> Result<
         values: systems.iter().map(|system| system.case().and_then(|case| output.value(case))).collect(),
     };
     let given = |row: &Row| row.values.iter().any(Option::is_some);
-    let rows = Output::side_by_side(hours).into_iter().map(row).filter(given).collect();
+    let known = |output: &Output| hours.is_some() || !matches!(output, Output::CostPerYear(_));
+    let rows = Output::side_by_side(hours.unwrap_or(1)).into_iter().filter(known).map(row).filter(given).collect();
     Ok(SideBySide { reference, rows, differences: differences(systems) })
 }
 

@@ -8,7 +8,7 @@ use crate::domain::recipe::input::{Dosing, Feed, Input, Liquid, WaterPlan};
 use crate::domain::recipe::limit::{self, Limit};
 use crate::domain::recipe::liquid::{DoseWay, LiquidId, Role};
 use crate::domain::working::given;
-use crate::quantity::{Amount, Dose, Kind, Moisture, Solids};
+use crate::quantity::{Amount, Dose, Kind, Moisture, Solids, Unit};
 use uom::si::f64::{
     ArealMassDensity, InverseVelocity, Length, MassDensity, MassRate, Ratio, ThermodynamicTemperature, Time, Velocity,
 };
@@ -48,7 +48,11 @@ pub fn amount(input: &Input, field: Field) -> Option<Amount> {
 /// What the field may hold in this recipe, and what is usual.
 #[must_use]
 pub fn limit(input: &Input, field: Field) -> Limit {
-    let Field::Liquid(id, part) = field else { return limit::plain(field) };
+    let Field::Liquid(id, part) = field else {
+        let plain = limit::plain(field);
+        let density = Unit::KilogramPerCubicMetre.from_base(input.board.density.value);
+        return if field == Field::MatMoisture { plain.within(limit::mat_moisture(density)) } else { plain };
+    };
     let Some(liquid) = find(input, id) else { return limit::plain(field) };
     // The table is asked with a liquid as entered; an empty one allocates nothing.
     let mut entered = LiquidDraft::blank(id, liquid.role);

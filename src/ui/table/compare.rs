@@ -3,7 +3,7 @@
 use crate::domain::compare::side::{SideBySide, System};
 use crate::domain::compare::uncertainty::agreement::compare;
 use crate::domain::compare::uncertainty::budget::Budget;
-use crate::domain::compare::uncertainty::spread::width_in;
+use crate::domain::compare::uncertainty::input_uncertainty::width_in;
 use crate::domain::compare::uncertainty::study::{Asked, Study, Uncertain};
 use crate::domain::recipe::check::read_field;
 use crate::domain::{Field, LiquidField};
@@ -160,7 +160,7 @@ pub fn uncertainty(
         cells.push(number(width(budget.expanded)));
         if let Some(summary) = figure.summary {
             cells.extend([number(width(summary.standard)), number(shown(summary.low)), number(shown(summary.high))]);
-            cells.push(Cell::text((words.compare.verdict)(&compare(study, budget, summary, 1), context)));
+            cells.push(Cell::text((words.compare.agreement_note)(&compare(study, budget, summary, 1), context)));
             cells.push(Cell::Number { value: summary.draws as f64, decimals: 0 });
             // A seed may have more digits than a spreadsheet's numbers.
             cells.push(Cell::text(seed.to_string()));

@@ -1,7 +1,7 @@
 //! Whether the first-order method and Monte Carlo agree, and why not (JCGM 101, clause 8).
 
 use crate::domain::compare::uncertainty::budget::Budget;
-use crate::domain::compare::uncertainty::spread::Shape;
+use crate::domain::compare::uncertainty::input_uncertainty::Shape;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
 
@@ -10,7 +10,7 @@ use crate::statistics::draws::DrawSummary;
 pub enum Why {
     /// So large a share of the draws is held at its lowest, such as a water dose that cannot be below
     /// zero: there the figure no longer follows its inputs.
-    Held(f64),
+    AtBound(f64),
     /// So many draws were left out, for a number would have been outside what physics allows.
     LeftOut(usize),
     /// The figure does not change in proportion to its inputs over so wide a range: mean or standard
@@ -34,7 +34,7 @@ pub struct Agreement {
     pub high: f64,
     /// Whether both are within the tolerance.
     pub agree: bool,
-    /// Whether the draws are too few for a verdict: their own noise is larger than a third of the tolerance.
+    /// Whether the draws are too few to judge: their own noise is larger than a third of the tolerance.
     pub noisy: bool,
     /// Why not, the likeliest reason first; empty where they agree.
     pub why: Vec<Why>,
@@ -75,7 +75,7 @@ const HELD: f64 = 1e-3;
 fn reasons(study: &Study, budget: &Budget, summary: &DrawSummary) -> Vec<Why> {
     let mut why = Vec::new();
     if summary.held > HELD {
-        why.push(Why::Held(summary.held));
+        why.push(Why::AtBound(summary.held));
     }
     if summary.left_out > 0 {
         why.push(Why::LeftOut(summary.left_out));

@@ -1,7 +1,7 @@
 //! Monte Carlo propagation of distributions (JCGM 101), in slices: a page hands out a few thousand
 //! draws at a time, shows how far it is, and drops the run to cancel it.
 
-use crate::domain::compare::uncertainty::spread::Shape;
+use crate::domain::compare::uncertainty::input_uncertainty::Shape;
 use crate::domain::compare::uncertainty::study::{Study, Term, Varied};
 use crate::domain::compare::uncertainty::tape::{Block, LANES, Lane};
 use crate::statistics::draws::DrawSummary;

@@ -2,7 +2,7 @@
 
 use crate::ui::text::BenchPage;
 
-pub(in crate::ui::text::english) const PAGE: BenchPage = BenchPage {
+pub const PAGE: BenchPage = BenchPage {
     title: "Bench",
     basis: "Recipe",
     basis_tied: "The trial keeps the recipe as it was when it began. The recipe page now says something else.",

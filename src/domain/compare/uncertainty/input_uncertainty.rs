@@ -3,9 +3,11 @@
 use crate::quantity::Unit;
 use crate::statistics::coverage::factor;
 use crate::statistics::distribution::CONFIDENCE;
+use serde::{Deserialize, Serialize};
 
 /// What a stated ± means.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Form {
     /// One standard uncertainty u (JCGM 100, 2.3.1): the standard deviation of a mean, or a certificate's u.
     Standard,
@@ -43,7 +45,7 @@ pub enum Shape {
 
 /// The uncertainty of one input.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Spread {
+pub struct InputUncertainty {
     /// What the ± means.
     pub form: Form,
     /// The ±, above 0.
@@ -52,7 +54,7 @@ pub struct Spread {
     pub freedom: Option<f64>,
 }
 
-impl Spread {
+impl InputUncertainty {
     /// A ± without degrees of freedom. `None` unless `size` is above 0, finite, and with its degrees
     /// of freedom at least 1.
     #[must_use]

@@ -1,4 +1,4 @@
-//! What the page shares: what is typed, and the draws made last.
+//! The state of the comparison: what is entered, and the draws made last.
 
 use crate::browser::page;
 use crate::domain::compare::draft::CompareDraft;
@@ -8,13 +8,13 @@ use crate::ui::signal::RwSignal;
 
 /// Where systems are compared.
 #[derive(Clone, Copy)]
-pub struct Desk {
-    /// What is chosen and typed.
+pub struct CompareState {
+    /// What is chosen and entered.
     pub typed: RwSignal<CompareDraft>,
     /// How far the draws are. By itself, for it changes many times before anything is found.
-    pub progress: RwSignal<Progress>,
+    pub progress: RwSignal<RunProgress>,
     /// What the draws made last have found.
-    pub found: RwSignal<Found>,
+    pub found: RwSignal<DrawsFound>,
     /// Whether drawings have little room.
     pub narrow: RwSignal<bool>,
 }
@@ -22,7 +22,7 @@ pub struct Desk {
 /// Below this width of the window drawings are made for a phone; paper is never narrow.
 const NARROW: &str = "screen and (max-width: 46em)";
 
-impl Desk {
+impl CompareState {
     /// As it was left.
     #[must_use]
     pub fn new(typed: CompareDraft) -> Self {
@@ -30,8 +30,8 @@ impl Desk {
         page::watch(NARROW, move |now| narrow.set(now));
         Self {
             typed: RwSignal::new(typed),
-            progress: RwSignal::new(Progress::default()),
-            found: RwSignal::new(Found::default()),
+            progress: RwSignal::new(RunProgress::default()),
+            found: RwSignal::new(DrawsFound::default()),
             narrow,
         }
     }
@@ -53,7 +53,7 @@ pub enum Stage {
 
 /// How far a run of draws is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub struct Progress {
+pub struct RunProgress {
     /// Counts the runs: one that is no longer the last one stops by itself.
     pub run: u32,
     /// How it stands.
@@ -66,7 +66,7 @@ pub struct Progress {
 
 /// What a run of draws has found.
 #[derive(Debug, Clone, PartialEq, Default)]
-pub struct Found {
+pub struct DrawsFound {
     /// What it was about: by this one knows whether it still belongs to what is on the page.
     pub study: Option<Study>,
     /// What the draws began from.

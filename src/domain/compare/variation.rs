@@ -1,22 +1,22 @@
-//! One recipe, solved again and again with some numbers turned.
+//! One recipe, solved again and again with some numbers changed.
 
+use super::feasibility::{Feasibility, Obstacle, feasibility};
 use super::output::Output;
-use super::verdict::{Obstacle, Verdict, verdict};
 use crate::domain::balance::outcome::Case;
 use crate::domain::balance::solve::solve;
 use crate::domain::compare::variable;
 use crate::domain::recipe::field::Field;
 use crate::domain::recipe::finding::Finding;
 
-/// A recipe to turn numbers of.
+/// A recipe whose numbers are changed.
 #[derive(Debug, Clone)]
-pub struct Probe {
+pub struct Variation {
     case: Case,
     findings: Vec<Finding>,
 }
 
-impl Probe {
-    /// A probe of a solved recipe.
+impl Variation {
+    /// A solved recipe, as it is.
     #[must_use]
     pub fn new(case: &Case) -> Self {
         Self { case: case.clone(), findings: Vec::new() }
@@ -26,7 +26,7 @@ impl Probe {
     ///
     /// # Errors
     /// What stands in the way of any balance; the recipe last solved stays.
-    pub fn turn(&mut self, numbers: &[(Field, f64)]) -> Result<&Case, Obstacle> {
+    pub fn vary(&mut self, numbers: &[(Field, f64)]) -> Result<&Case, Obstacle> {
         for (field, base) in numbers {
             variable::set(&mut self.case.input, *field, *base).map_err(|_| Obstacle::NotAllowed)?;
         }
@@ -39,21 +39,15 @@ impl Probe {
 
     /// A figure at these numbers; `None` where there is no balance, or none of the figure.
     pub fn value(&mut self, numbers: &[(Field, f64)], output: Output) -> Option<f64> {
-        self.turn(numbers).ok().and_then(|case| output.value(case)).map(|amount| amount.base)
+        self.vary(numbers).ok().and_then(|case| output.value(case)).map(|amount| amount.base)
     }
 
     /// What stands in the way at these numbers.
-    pub fn verdict(&mut self, numbers: &[(Field, f64)]) -> Verdict {
-        if let Err(obstacle) = self.turn(numbers) {
-            return Verdict::only(obstacle);
+    pub fn feasibility(&mut self, numbers: &[(Field, f64)]) -> Feasibility {
+        if let Err(obstacle) = self.vary(numbers) {
+            return Feasibility::only(obstacle);
         }
-        let mut found = verdict(&self.case, &mut self.findings);
-        let unusual =
-            |(field, base): &(Field, f64)| variable::limit(&self.case.input, *field).outside_usual(*base).is_some();
-        if numbers.iter().any(unusual) {
-            found.add(Obstacle::Input);
-        }
-        found
+        feasibility(&self.case, &mut self.findings)
     }
 
     /// The recipe as last solved.

@@ -2,10 +2,9 @@
 
 use crate::domain::balance::machine::Machine;
 use crate::domain::balance::outcome::{Case, examine};
+use crate::domain::compare::variable;
 use crate::domain::recipe::field::Field;
 use crate::domain::recipe::finding::{Finding, What};
-use crate::domain::recipe::limit::{mat_moisture, plain};
-use crate::quantity::Unit;
 
 /// Something that stands in the way.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -22,11 +21,11 @@ pub enum Obstacle {
     PressAddsWater,
     /// The mat would be thinner than the pressed board.
     MatThinnerThanBoard,
-    /// The press factor is outside the usual window.
+    /// The press factor is outside the typical range.
     PressFactor,
-    /// The mat moisture is outside the usual window.
+    /// The target mat moisture is outside the typical range.
     MatMoisture,
-    /// A swept number is outside its own usual window.
+    /// Another input is outside its typical range.
     Input,
 }
 
@@ -47,7 +46,7 @@ impl Obstacle {
         Self::Input,
     ];
 
-    /// Whether it is only outside a usual window, which the mill may know better.
+    /// Whether it is only outside a typical range, which the mill may know better.
     #[must_use]
     pub const fn is_advice(self) -> bool {
         matches!(self, Self::PressFactor | Self::MatMoisture | Self::Input)
@@ -77,11 +76,22 @@ impl Obstacle {
     }
 }
 
+/// What all obstacles together come to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Standing {
+    /// It can be run, and nothing is unusual.
+    Free,
+    /// It can be run, but something is outside its typical range.
+    Advised,
+    /// It cannot be run.
+    Infeasible,
+}
+
 /// All that stands in the way of one recipe.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub struct Verdict(u16);
+pub struct Feasibility(u16);
 
-impl Verdict {
+impl Feasibility {
     /// Adds an obstacle.
     pub(super) fn add(&mut self, obstacle: Obstacle) {
         self.0 |= obstacle.bit();
@@ -97,6 +107,22 @@ impl Verdict {
         Obstacle::ALL.into_iter().filter(move |obstacle| self.0 & obstacle.bit() != 0)
     }
 
+    /// Whether this stands in the way.
+    #[must_use]
+    pub fn has(self, obstacle: Obstacle) -> bool {
+        self.0 & obstacle.bit() != 0
+    }
+
+    /// What it comes to.
+    #[must_use]
+    pub fn standing(self) -> Standing {
+        match (self.is_feasible(), self.is_usual()) {
+            (false, _) => Standing::Infeasible,
+            (true, false) => Standing::Advised,
+            (true, true) => Standing::Free,
+        }
+    }
+
     /// Whether the recipe can be run: nothing stands in the way but advice.
     #[must_use]
     pub fn is_feasible(self) -> bool {
@@ -110,27 +136,31 @@ impl Verdict {
     }
 }
 
-/// What stands in the way of a solved recipe: the findings that the recipe page has for it, and the
-/// usual mat moisture.
+/// What stands in the way of a solved recipe: what the recipe page says of it, as a limit or as advice just as there.
 #[must_use]
-pub fn verdict(case: &Case, findings: &mut Vec<Finding>) -> Verdict {
+pub fn feasibility(case: &Case, findings: &mut Vec<Finding>) -> Feasibility {
     findings.clear();
     examine(&case.input, &case.solved, findings);
-    let mut verdict = Verdict::default();
+    let mut feasibility = Feasibility::default();
     for finding in findings.iter() {
         match finding.what {
-            What::TooWet { .. } => verdict.add(Obstacle::TooWet),
-            What::OverLimit { machine, .. } => verdict.add(Obstacle::OverLimit(machine)),
-            What::PressAddsWater => verdict.add(Obstacle::PressAddsWater),
-            What::MatThinnerThanBoard => verdict.add(Obstacle::MatThinnerThanBoard),
-            What::NotUsual { .. } => verdict.add(Obstacle::PressFactor),
+            What::TooWet { .. } => feasibility.add(Obstacle::TooWet),
+            What::OverLimit { machine, .. } => feasibility.add(Obstacle::OverLimit(machine)),
+            What::PressAddsWater => feasibility.add(Obstacle::PressAddsWater),
+            What::MatThinnerThanBoard => feasibility.add(Obstacle::MatThinnerThanBoard),
+            What::NotUsual { .. } => feasibility.add(Obstacle::PressFactor),
             _ => {}
         }
     }
-    let density = Unit::KilogramPerCubicMetre.from_base(case.input.board.density.value);
-    let limit = plain(Field::MatMoisture).within(mat_moisture(density));
-    if limit.outside_usual(case.solved.water.mat.dry_basis().value).is_some() {
-        verdict.add(Obstacle::MatMoisture);
+    for field in variable::used(&case.input) {
+        let Some(base) = variable::get(&case.input, field) else { continue };
+        if variable::limit(&case.input, field).outside_usual(base).is_some() {
+            feasibility.add(match field {
+                Field::MatMoisture => Obstacle::MatMoisture,
+                Field::WantedPressFactor => Obstacle::PressFactor,
+                _ => Obstacle::Input,
+            });
+        }
     }
-    verdict
+    feasibility
 }
