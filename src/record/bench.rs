@@ -42,7 +42,7 @@ pub struct Weighed {
 
 /// What a trial says. Numbers are text as typed, beside their units. Every key is always written.
 ///
-/// The recipe stands here whole, beside the revision that names it, so that the figures can be found
+/// The whole recipe is kept beside the revision that names it, so that the figures can be found
 /// again without the shelf.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
@@ -75,7 +75,7 @@ pub struct TrialContent {
     pub recipe_name: String,
     /// The recipe as it was then.
     pub draft: Draft,
-    /// The weigh-out sheet.
+    /// The weigh sheet.
     pub sheet: SheetDraft,
     /// What was weighed.
     #[serde(default)]

@@ -12,7 +12,7 @@ use crate::domain::trial::boards::measured::measure;
 use crate::domain::trial::series::runs::{Level, Series, of_run, series};
 use crate::domain::trial::series::word::letter;
 use crate::domain::trial::weigh_sheet::plan::plan;
-use crate::domain::trial::weigh_sheet::sheet::{Sheet, make_out};
+use crate::domain::trial::weigh_sheet::sheet::{WeighSheet, make_out};
 use crate::domain::trial::{LineId, Property};
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
@@ -40,7 +40,7 @@ impl TrialContent {
     }
 
     /// The sheet of a run, or the one sheet of a trial without a series.
-    fn made_out(&self, run: Option<u16>) -> Option<Sheet> {
+    fn made_out(&self, run: Option<u16>) -> Option<WeighSheet> {
         let (recipe, sheet) = match (run, &self.series) {
             (Some(place), Some(draft)) => of_run(&self.draft, &self.sheet, draft, self.series_run()?.run(place)?),
             _ => (self.draft.clone(), self.sheet.clone()),

@@ -5,8 +5,8 @@ use crate::domain::trial::boards::field::{BendingDraft, BoardField, BondDraft, P
 use crate::quantity::Unit;
 use serde::{Deserialize, Serialize};
 
-/// Most pieces of one kind, and thickness points, that a board has.
-pub const MOST_PIECES: usize = 60;
+/// Maximum number of pieces of one kind, and thickness points, that a board has.
+pub const MAX_PIECES: usize = 60;
 
 /// Names a board within a trial. Stays the same when boards are added or removed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]

@@ -3,15 +3,15 @@
 use crate::domain::Grade;
 use crate::domain::recipe::check::{read_entry, unusual};
 use crate::domain::recipe::draft::{Draft, Entry, WaterWay};
-use crate::domain::trial::finding::{Finding, Place, What};
+use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
 use crate::domain::trial::series::design::Design;
 use crate::domain::trial::series::draft::{
-    BlockWay, DesignWay, FactorDraft, MOST_FACTORS, MOST_LEVELS, MOST_RUNS, SeriesDraft, kind_of, recipe_field,
+    BlockWay, DesignWay, FactorDraft, MAX_FACTORS, MAX_LEVELS, MAX_RUNS, SeriesDraft, kind_of, recipe_field,
 };
 use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
 use crate::domain::trial::series::run_order::Chance;
 use crate::domain::trial::series::word::Word;
-use crate::domain::trial::{Field, SheetDraft};
+use crate::domain::trial::{SheetDraft, WeighField};
 use crate::quantity::Amount;
 use uom::si::f64::Ratio;
 
@@ -77,7 +77,7 @@ pub struct SeriesOutcome {
     /// The series, when nothing stands in the way.
     pub series: Option<Series>,
     /// What there is to say.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
 }
 
 /// Reads a series and draws its run order.
@@ -97,17 +97,17 @@ pub fn of_run(recipe: &Draft, sheet: &SheetDraft, draft: &SeriesDraft, run: &Run
         let Some(level) = factor.levels.get(usize::from(*level)) else { continue };
         match factor.of {
             Of::System => recipe.liquids.clone_from(&level.liquids),
-            Of::PressFactor => *sheet.entry_mut(Field::PressFactor) = level.value.clone(),
+            Of::PressFactor => *sheet.entry_mut(WeighField::PressFactor) = level.value.clone(),
             Of::BoardDensity | Of::MatMoisture | Of::Dose(_) => {
                 if let Some(place) = recipe_field(factor.of).and_then(|field| recipe.entry_mut(field)) {
                     place.clone_from(&level.value);
                 }
                 // What the sheet says in place of the recipe must not hide the factor.
                 match factor.of {
-                    Of::BoardDensity => sheet.entry_mut(Field::BoardDensity).text.clear(),
+                    Of::BoardDensity => sheet.entry_mut(WeighField::BoardDensity).text.clear(),
                     Of::MatMoisture => {
                         recipe.water_way = WaterWay::ToMatMoisture;
-                        sheet.entry_mut(Field::MatMoisture).text.clear();
+                        sheet.entry_mut(WeighField::MatMoisture).text.clear();
                     }
                     _ => {}
                 }
@@ -120,12 +120,12 @@ pub fn of_run(recipe: &Draft, sheet: &SheetDraft, draft: &SeriesDraft, run: &Run
 struct Reader<'a> {
     recipe: &'a Draft,
     draft: &'a SeriesDraft,
-    findings: Vec<Finding>,
+    findings: Vec<TrialFinding>,
 }
 
 impl Reader<'_> {
-    fn stop(&mut self, place: Place, what: What) {
-        self.findings.push(Finding::stop(place, what));
+    fn stop(&mut self, place: TrialPlace, what: TrialProblem) {
+        self.findings.push(TrialFinding::stop(place, what));
     }
 
     fn number(&mut self, field: SeriesField, entry: &Entry) -> Option<f64> {
@@ -134,13 +134,13 @@ impl Reader<'_> {
         match read_entry(entry, kind, &limit) {
             Ok(Some(base)) => {
                 if let Some(what) = unusual(Amount::from_base(kind, base), &limit) {
-                    self.findings.push(Finding::unusual(Place::Series(field), What::Entry(what)));
+                    self.findings.push(TrialFinding::unusual(TrialPlace::Series(field), TrialProblem::Entry(what)));
                 }
                 Some(base)
             }
             Ok(None) => None,
             Err(what) => {
-                self.stop(Place::Series(field), What::Entry(what));
+                self.stop(TrialPlace::Series(field), TrialProblem::Entry(what));
                 None
             }
         }
@@ -149,26 +149,26 @@ impl Reader<'_> {
     fn whole(&mut self, field: SeriesField, entry: &Entry) -> Option<u64> {
         let number = self.number(field, entry)?;
         if number.fract() > 0.0 {
-            self.stop(Place::Series(field), What::NotWhole);
+            self.stop(TrialPlace::Series(field), TrialProblem::NotWhole);
             return None;
         }
         Some(number as u64)
     }
 
     fn factor(&mut self, factor: &FactorDraft) -> Option<Factor> {
-        let place = Place::Series(SeriesField::Factor(factor.id));
+        let place = TrialPlace::Series(SeriesField::Factor(factor.id));
         if let Of::Dose(liquid) = factor.of {
             if self.recipe.liquid(liquid).is_none() {
-                self.stop(place, What::FactorMissing);
+                self.stop(place, TrialProblem::FactorMissing);
                 return None;
             }
             if self.draft.factors.iter().any(|other| other.of == Of::System) {
-                self.stop(place, What::DoseBesideSystem);
+                self.stop(place, TrialProblem::DoseBesideSystem);
                 return None;
             }
         }
         let mut levels = Vec::new();
-        for (at, level) in factor.levels.iter().enumerate().take(MOST_LEVELS) {
+        for (at, level) in factor.levels.iter().enumerate().take(MAX_LEVELS) {
             if factor.of == Of::System {
                 levels.push(Some(Level::System(level.name.trim().to_owned())));
                 continue;
@@ -180,8 +180,8 @@ impl Reader<'_> {
         }
         let levels: Vec<Level> = levels.into_iter().collect::<Option<_>>()?;
         let twice = |(at, level): (usize, &Level)| levels[..at].contains(level);
-        if levels.len() < 2 || factor.levels.len() > MOST_LEVELS || levels.iter().enumerate().any(twice) {
-            self.stop(place, What::LevelsAlike);
+        if levels.len() < 2 || factor.levels.len() > MAX_LEVELS || levels.iter().enumerate().any(twice) {
+            self.stop(place, TrialProblem::LevelsAlike);
             return None;
         }
         Some(Factor { id: factor.id, of: factor.of, levels })
@@ -190,16 +190,16 @@ impl Reader<'_> {
     fn factors(&mut self) -> Option<Vec<Factor>> {
         let draft = self.draft;
         if draft.factors.is_empty() {
-            self.stop(Place::Design, What::NoFactors);
+            self.stop(TrialPlace::Design, TrialProblem::NoFactors);
         }
-        if draft.factors.len() > MOST_FACTORS {
-            self.stop(Place::Design, What::TooManyFactors { most: MOST_FACTORS });
+        if draft.factors.len() > MAX_FACTORS {
+            self.stop(TrialPlace::Design, TrialProblem::TooManyFactors { most: MAX_FACTORS });
             return None;
         }
         let mut factors = Vec::new();
         for (at, factor) in draft.factors.iter().enumerate() {
             if draft.factors[..at].iter().any(|earlier| earlier.of == factor.of) {
-                self.stop(Place::Series(SeriesField::Factor(factor.id)), What::SameFactor);
+                self.stop(TrialPlace::Series(SeriesField::Factor(factor.id)), TrialProblem::SameFactor);
             }
             factors.push(self.factor(factor));
         }
@@ -214,22 +214,22 @@ impl Reader<'_> {
                 // Counted before any is made: eight factors of six levels have 1.7 million combinations.
                 let count = levels.iter().try_fold(1_usize, |count, levels| count.checked_mul(usize::from(*levels)));
                 match count {
-                    Some(count) if count <= MOST_RUNS => Some(Design::full(&levels)),
+                    Some(count) if count <= MAX_RUNS => Some(Design::full(&levels)),
                     _ => {
                         let runs = count.unwrap_or(usize::MAX);
-                        self.stop(Place::Design, What::TooManyRuns { runs, most: MOST_RUNS });
+                        self.stop(TrialPlace::Design, TrialProblem::TooManyRuns { runs, most: MAX_RUNS });
                         None
                     }
                 }
             }
             DesignWay::Fraction(_) if levels.iter().any(|levels| *levels != 2) => {
-                self.stop(Place::Design, What::FractionNeedsTwoLevels);
+                self.stop(TrialPlace::Design, TrialProblem::FractionNeedsTwoLevels);
                 None
             }
             DesignWay::Fraction(p) => {
                 let design = Design::fraction(levels.len(), usize::from(p));
                 if design.is_none() {
-                    self.stop(Place::Design, What::NoSuchFraction { factors: levels.len() });
+                    self.stop(TrialPlace::Design, TrialProblem::NoSuchFraction { factors: levels.len() });
                 }
                 design
             }
@@ -246,8 +246,8 @@ impl Reader<'_> {
         let design = self.design(&factors)?;
         let replicates = u16::try_from(replicates?).ok()?;
         let count = design.runs.len() * usize::from(replicates);
-        if count > MOST_RUNS {
-            self.stop(Place::Design, What::TooManyRuns { runs: count, most: MOST_RUNS });
+        if count > MAX_RUNS {
+            self.stop(TrialPlace::Design, TrialProblem::TooManyRuns { runs: count, most: MAX_RUNS });
             return None;
         }
         let block_words = self.block_words(&design)?;
@@ -267,19 +267,19 @@ impl Reader<'_> {
         };
         let words = design.block_words(halvings);
         if words.is_none() {
-            self.stop(Place::Design, What::BlocksDoNotFit);
+            self.stop(TrialPlace::Design, TrialProblem::BlocksDoNotFit);
         }
         words
     }
 
     fn notes(&mut self, design: &Design, block_words: &[Word]) {
         match design.resolution() {
-            Some(..=3) => self.findings.push(Finding::unusual(Place::Design, What::ResolutionThree)),
-            Some(4) => self.findings.push(Finding::note(Place::Design, What::ResolutionFour)),
+            Some(..=3) => self.findings.push(TrialFinding::unusual(TrialPlace::Design, TrialProblem::ResolutionThree)),
+            Some(4) => self.findings.push(TrialFinding::note(TrialPlace::Design, TrialProblem::ResolutionFour)),
             _ => {}
         }
         if design.lost_to_blocks(block_words).iter().any(|word| design.lowest(*word) <= 2) {
-            self.findings.push(Finding::note(Place::Design, What::BlockHidesInteraction));
+            self.findings.push(TrialFinding::note(TrialPlace::Design, TrialProblem::BlockHidesInteraction));
         }
     }
 }

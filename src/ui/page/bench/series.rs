@@ -7,7 +7,7 @@ use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::recipe::binder_system::SystemKey;
 use crate::domain::trial::series::draft::{
-    BlockWay, DesignWay, FactorDraft, LevelDraft, MOST_FACTORS, MOST_LEVELS, kind_of,
+    BlockWay, DesignWay, FactorDraft, LevelDraft, MAX_FACTORS, MAX_LEVELS, kind_of,
 };
 use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
 use crate::domain::trial::series::fraction;
@@ -118,7 +118,7 @@ fn planned(desk: Desk) -> View {
         each(move || ids.get(), u8::to_string, move |id| factor(desk, FactorId(id))),
         el("div")
             .class("actions")
-            .child(move || (ids.with(Vec::len) < MOST_FACTORS).then(|| act(page.add_factor, add)))
+            .child(move || (ids.with(Vec::len) < MAX_FACTORS).then(|| act(page.add_factor, add)))
             .child(act(page.drop_series, drop))
             .view(),
         el("div")
@@ -217,7 +217,7 @@ fn factor(desk: Desk, id: FactorId) -> View {
         state.bench.edit(|trial| {
             let Some(series) = &mut trial.series else { return };
             if let Some(factor) = series.factors.iter_mut().find(|factor| factor.id == id)
-                && factor.levels.len() < MOST_LEVELS
+                && factor.levels.len() < MAX_LEVELS
             {
                 factor.levels.extend(blank_levels(factor.of, &trial.draft).pop());
             }

@@ -1,4 +1,4 @@
-//! Trial boards: weigh-out sheets, series, boards made, and what they tell.
+//! Trial boards: weigh sheets, series, boards made, and what they tell.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 #[path = "../support/formula.rs"]
