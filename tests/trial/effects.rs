@@ -4,8 +4,10 @@ use crate::support::something;
 use approx::assert_relative_eq;
 use haulm::domain::trial::series::design::Design;
 use haulm::domain::trial::series::effects::{Effects, EffectsOutcome, ModelWay, RunResult, Term, effects};
+use haulm::domain::trial::series::factor::{Factor, Level};
 use haulm::domain::trial::series::field::{FactorId, Of};
-use haulm::domain::trial::series::runs::{Factor, Level, Run, Series};
+use haulm::domain::trial::series::run::Run;
+use haulm::domain::trial::series::runs::Series;
 use haulm::domain::trial::{Property, TrialProblem};
 use haulm::quantity::{Amount, Kind};
 use proptest::prelude::*;
@@ -27,7 +29,7 @@ fn series(design: Design, replicates: u16) -> Series {
     for replicate in 1..=replicates {
         for (levels, standard) in design.runs.iter().zip(1..) {
             let place = runs.len() as u16 + 1;
-            runs.push(Run { place, standard, replicate, block: 1, levels: levels.clone() });
+            runs.push(Run { place, standard, replicate, block: 1, levels: levels.clone(), made: None });
         }
     }
     Series { factors, design, block_words: Vec::new(), replicates, blocks: 1, seed: 0, margin: Ratio::default(), runs }

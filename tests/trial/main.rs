@@ -9,6 +9,7 @@ mod support;
 mod boards;
 mod designs;
 mod effects;
+mod made;
 mod messages;
 mod order;
 mod record;

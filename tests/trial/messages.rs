@@ -10,9 +10,10 @@ use haulm::domain::trial::boards::target::{Judged, RequirementDraft};
 use haulm::domain::trial::boards::working::BoardFigure;
 use haulm::domain::trial::series::draft::{BlockWay, DesignWay};
 use haulm::domain::trial::series::effects::{ModelWay, RunResult, Term, effects};
+use haulm::domain::trial::series::factor::Level;
 use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
 use haulm::domain::trial::series::material::Material;
-use haulm::domain::trial::series::runs::{Level, series};
+use haulm::domain::trial::series::runs::series;
 use haulm::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
 use haulm::domain::trial::weigh_sheet::weighing::{BatchDraft, weigh};
 use haulm::domain::trial::weigh_sheet::working::WeighOrigin;
@@ -169,6 +170,10 @@ fn every() -> Vec<TrialFinding> {
         (TrialPlace::Design, TrialProblem::ResolutionFour),
         (TrialPlace::Design, TrialProblem::BlockHidesInteraction),
         (TrialPlace::Design, TrialProblem::RunUnsolved { place: 3 }),
+        (TrialPlace::Design, TrialProblem::MadeRunsStay { made: 3, open: 5 }),
+        (TrialPlace::Design, TrialProblem::MadeRunsStay { made: 1, open: 1 }),
+        (TrialPlace::Design, TrialProblem::RunsOutsideDesign { count: 1 }),
+        (TrialPlace::Design, TrialProblem::RunsOutsideDesign { count: 2 }),
         (dry, TrialProblem::DryAboveMoist),
         (bond, TrialProblem::TooFewBoards),
         (bond, TrialProblem::MissesRequirement { value: strength(0.41), required: strength(0.55) }),
@@ -230,6 +235,8 @@ const fn number(what: &TrialProblem) -> usize {
         TrialProblem::NoVariation => 32,
         TrialProblem::NoFreedom => 33,
         TrialProblem::TooWet { .. } => 34,
+        TrialProblem::MadeRunsStay { .. } => 35,
+        TrialProblem::RunsOutsideDesign { .. } => 36,
     }
 }
 
@@ -237,7 +244,7 @@ const fn number(what: &TrialProblem) -> usize {
 fn every_finding_has_words() {
     let findings = every();
     let seen: BTreeSet<usize> = findings.iter().map(|finding| number(&finding.what)).collect();
-    assert_eq!(seen, (0..=34).collect());
+    assert_eq!(seen, (0..=36).collect());
     let told = Bench::new().say(&findings);
     assert!(!told.contains("something to look at"), "{told}");
     snapshot!("findings", told);
@@ -294,7 +301,7 @@ fn entries_in_words() {
     bench.series.factors[0].levels[1].value.text = "1O".to_owned();
     bench.series.seed.text = "-1".to_owned();
     bench.series.replicates.text = "7".to_owned();
-    writeln!(text, "series\n{}", bench.say(&series(&bench.recipe, &bench.series).findings)).unwrap();
+    writeln!(text, "series\n{}", bench.say(&series(&bench.recipe, &bench.series, &[]).findings)).unwrap();
 
     bench.boards[1].pieces = vec![piece("28", "sixteen", "")];
     bench.boards[1].bending[0].width.text = "40".to_owned();
@@ -449,10 +456,10 @@ fn names_of_things() {
 fn what_the_effects_tell() {
     let mut bench = Bench::new();
     bench.series.replicates.text = "2".to_owned();
-    let series = series(&bench.recipe, &bench.series).series.unwrap();
+    let series = series(&bench.recipe, &bench.series, &[]).series.unwrap();
     let wobble = [0.004, -0.006, 0.003, -0.001, 0.005, -0.002, 0.001, -0.004];
     let outcomes = |dose: f64, density: f64| -> Vec<RunResult> {
-        let value = |run: &haulm::domain::trial::series::runs::Run| {
+        let value = |run: &haulm::domain::trial::series::run::Run| {
             let sign = |factor: usize| if run.levels[factor] == 0 { -1.0 } else { 1.0 };
             0.55 + dose * sign(0) + density * sign(1) + wobble[usize::from(run.place) % 8]
         };

@@ -29,7 +29,7 @@ pub fn dose_and_density() -> SeriesDraft {
 }
 
 fn drawn(draft: &SeriesDraft) -> Series {
-    let outcome = series(&recipe(), draft);
+    let outcome = series(&recipe(), draft, &[]);
     outcome.series.unwrap_or_else(|| panic!("{:?}", outcome.findings))
 }
 
@@ -38,7 +38,7 @@ fn said(draft: &SeriesDraft) -> Vec<TrialProblem> {
 }
 
 fn said_of(recipe: &Draft, draft: &SeriesDraft) -> Vec<TrialProblem> {
-    series(recipe, draft).findings.into_iter().map(|finding| finding.what).collect()
+    series(recipe, draft, &[]).findings.into_iter().map(|finding| finding.what).collect()
 }
 
 #[test]
@@ -182,7 +182,7 @@ fn what_is_refused() {
     for (spoil, expected) in cases {
         let mut draft = dose_and_density();
         spoil(&mut draft);
-        let outcome = series(&recipe(), &draft);
+        let outcome = series(&recipe(), &draft, &[]);
         assert!(outcome.series.is_none());
         assert!(outcome.findings.iter().any(|finding| expected(&finding.what)), "{:?}", outcome.findings);
     }

@@ -131,6 +131,18 @@ pub enum TrialProblem {
     ResolutionFour,
     /// A two-factor interaction is confounded with a block.
     BlockHidesInteraction,
+    /// Some runs are made and keep their number and levels; a change of plan moves the others only.
+    MadeRunsStay {
+        /// How many are made.
+        made: usize,
+        /// How many are not.
+        open: usize,
+    },
+    /// Made runs that no longer belong to the design.
+    RunsOutsideDesign {
+        /// How many.
+        count: usize,
+    },
     /// One run cannot be solved.
     RunUnsolved {
         /// Its place in the run order.

@@ -8,9 +8,9 @@ use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::boards::working::BoardFigure;
 use crate::domain::trial::series::draft::{BlockWay, DesignWay};
 use crate::domain::trial::series::effects::{Effects, ModelWay, Term};
+use crate::domain::trial::series::factor::{Factor, Level};
 use crate::domain::trial::series::field::{Of, SeriesField};
 use crate::domain::trial::series::material::Material;
-use crate::domain::trial::series::runs::{Factor, Level};
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
 use crate::domain::trial::weigh_sheet::working::WeighOrigin;
 use crate::domain::trial::{
@@ -64,6 +64,8 @@ pub struct BenchWords {
     pub term: fn(Term, &[Factor], &Draft) -> String,
     /// What the effects tell, in plain sentences, the largest first.
     pub sayings: fn(&Effects, &Series, &Context<'_>) -> Vec<String>,
+    /// What a new run order moves, as a question: how many runs are made, how many are not.
+    pub redraw: fn(usize, usize) -> String,
     /// Whether a requirement is met, as a sentence.
     pub verdict: fn(&Judged, &Context<'_>) -> String,
     /// What is taken from the store.

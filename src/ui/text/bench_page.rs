@@ -71,6 +71,8 @@ pub struct BenchPage {
     pub design: &'static str,
     pub blocks: &'static str,
     pub new_seed: &'static str,
+    pub redraw: &'static str,
+    pub keep_order: &'static str,
     pub notation: &'static str,
     pub generators: &'static str,
     pub defining: &'static str,

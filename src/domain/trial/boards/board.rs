@@ -107,6 +107,17 @@ impl BoardDraft {
         }
     }
 
+    /// Whether anything was measured: of the whole board, its moisture, or a piece.
+    #[must_use]
+    pub fn has_readings(&self) -> bool {
+        self.is_measured()
+            || !self.moisture.is_blank()
+            || self.pieces.iter().any(|piece| !piece.is_blank())
+            || self.bending.iter().any(|piece| !piece.is_blank())
+            || self.bond.iter().any(|piece| !piece.is_blank())
+            || self.swelling.iter().any(|piece| !piece.is_blank())
+    }
+
     /// Whether anything of the whole board was typed.
     #[must_use]
     pub fn is_measured(&self) -> bool {

@@ -118,6 +118,12 @@ impl LevelDraft {
 }
 
 impl SeriesDraft {
+    /// A series that begins with a run order of its own: the seed is drawn once, shown and kept.
+    #[must_use]
+    pub fn begin(seed: u64) -> Self {
+        Self { seed: Entry::typed((seed % 1_000_000).to_string(), Unit::One), ..Self::default() }
+    }
+
     /// A number that no factor of this series has.
     #[must_use]
     pub fn free_id(&self) -> FactorId {
@@ -201,7 +207,7 @@ pub fn kind_of(of: Of, recipe: &Draft) -> Kind {
     }
 }
 
-fn limit_of_level(of: Of, recipe: &Draft) -> Limit {
+pub(in crate::domain::trial) fn limit_of_level(of: Of, recipe: &Draft) -> Limit {
     match recipe_field(of) {
         Some(field) => limit_of(recipe, field),
         None => Limit { optional: false, ..sheet_limit(WeighField::PressFactor, &SheetDraft::default()) },

@@ -6,6 +6,7 @@
 
 use crate::domain::trial::boards::property::Property;
 use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
+use crate::domain::trial::series::run::Run;
 use crate::domain::trial::series::runs::Series;
 use crate::domain::trial::series::word::Word;
 use crate::statistics::distribution::{CONFIDENCE, f_tail, two_sided_t};
@@ -134,15 +135,16 @@ pub fn effects(property: Property, series: &Series, outcomes: &[RunResult], way:
     if strange > 0 {
         findings.push(TrialFinding::unusual(place, TrialProblem::BoardsWithoutRun { count: strange }));
     }
-    let mut rows: Vec<(&crate::domain::trial::series::runs::Run, f64)> = Vec::new();
-    for run in &series.runs {
+    let mut rows: Vec<(&Run, f64)> = Vec::new();
+    let planned = || series.runs.iter().filter(|run| run.is_in_design());
+    for run in planned() {
         let own: Vec<f64> = outcomes.iter().filter(|(place, _)| *place == run.place).map(|(_, value)| *value).collect();
         let mean = own.iter().sum::<f64>() / own.len() as f64;
         if mean.is_finite() {
             rows.push((run, mean));
         }
     }
-    let missing = series.runs.len() - rows.len();
+    let missing = planned().count() - rows.len();
     if missing > 0 && !rows.is_empty() {
         findings.push(TrialFinding::unusual(place, TrialProblem::RunsMissing { count: missing }));
     }
@@ -183,7 +185,7 @@ pub fn effects(property: Property, series: &Series, outcomes: &[RunResult], way:
 
 struct Model<'a> {
     series: &'a Series,
-    rows: &'a [(&'a crate::domain::trial::series::runs::Run, f64)],
+    rows: &'a [(&'a Run, f64)],
     /// The intercept, then the columns of each term.
     columns: Vec<Vec<f64>>,
     /// The terms with the places of their columns.
@@ -201,14 +203,14 @@ fn code(level: u8, levels: usize) -> Vec<f64> {
 }
 
 impl<'a> Model<'a> {
-    fn new(series: &'a Series, rows: &'a [(&'a crate::domain::trial::series::runs::Run, f64)], way: ModelWay) -> Self {
+    fn new(series: &'a Series, rows: &'a [(&'a Run, f64)], way: ModelWay) -> Self {
         let mut model = Self { series, rows, columns: vec![vec![1.0; rows.len()]], terms: Vec::new() };
         let factors = series.factors.len();
         if series.blocks > 1 {
             let blocks = usize::from(series.blocks);
             model.add(Term::Blocks, |run| code(u8::try_from(run.block.saturating_sub(1)).unwrap_or(u8::MAX), blocks));
         }
-        let own = |run: &crate::domain::trial::series::runs::Run, factor: usize| {
+        let own = |run: &Run, factor: usize| {
             let levels = series.factors.get(factor).map_or(0, |factor| factor.levels.len());
             code(run.levels.get(factor).copied().unwrap_or(0), levels)
         };
@@ -228,7 +230,7 @@ impl<'a> Model<'a> {
         model
     }
 
-    fn add(&mut self, term: Term, codes: impl Fn(&crate::domain::trial::series::runs::Run) -> Vec<f64>) {
+    fn add(&mut self, term: Term, codes: impl Fn(&Run) -> Vec<f64>) {
         let coded: Vec<Vec<f64>> = self.rows.iter().map(|(run, _)| codes(run)).collect();
         let width = coded.first().map_or(0, Vec::len);
         let from = self.columns.len();

@@ -8,47 +8,15 @@ use crate::domain::trial::series::design::Design;
 use crate::domain::trial::series::draft::{
     BlockWay, DesignWay, FactorDraft, MAX_FACTORS, MAX_LEVELS, MAX_RUNS, SeriesDraft, kind_of, recipe_field,
 };
-use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
+use crate::domain::trial::series::factor::{Factor, Level};
+use crate::domain::trial::series::field::{Of, SeriesField};
+use crate::domain::trial::series::made::{MadeRun, keep_made};
+use crate::domain::trial::series::run::Run;
 use crate::domain::trial::series::run_order::Chance;
 use crate::domain::trial::series::word::Word;
 use crate::domain::trial::{SheetDraft, WeighField};
 use crate::quantity::Amount;
 use uom::si::f64::Ratio;
-
-/// A level of a factor.
-#[derive(Debug, Clone, PartialEq)]
-pub enum Level {
-    /// A number.
-    Value(Amount),
-    /// A binder system, by its name.
-    System(String),
-}
-
-/// A factor.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Factor {
-    /// Its number within the series.
-    pub id: FactorId,
-    /// What it changes.
-    pub of: Of,
-    /// Its levels, in the order entered.
-    pub levels: Vec<Level>,
-}
-
-/// One run.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Run {
-    /// Place in the run order, from 1.
-    pub place: u16,
-    /// Place in the standard order, from 1.
-    pub standard: u16,
-    /// Which replicate, from 1.
-    pub replicate: u16,
-    /// Which block, from 1.
-    pub block: u16,
-    /// The level of each factor, from 0.
-    pub levels: Vec<u8>,
-}
 
 /// A series.
 #[derive(Debug, Clone, PartialEq)]
@@ -80,18 +48,21 @@ pub struct SeriesOutcome {
     pub findings: Vec<TrialFinding>,
 }
 
-/// Reads a series and draws its run order.
+/// Reads a series and draws its run order. The runs made already keep their number, levels, recipe and sheet.
 #[must_use]
-pub fn series(recipe: &Draft, draft: &SeriesDraft) -> SeriesOutcome {
-    let mut reader = Reader { recipe, draft, findings: Vec::new() };
+pub fn series(recipe: &Draft, draft: &SeriesDraft, made: &[MadeRun]) -> SeriesOutcome {
+    let mut reader = Reader { recipe, draft, made, findings: Vec::new() };
     let series = reader.series();
     let stopped = reader.findings.iter().any(|finding| finding.grade == Grade::Stop);
     SeriesOutcome { series: series.filter(|_| !stopped), findings: reader.findings }
 }
 
-/// The recipe and the sheet of one run: its levels typed into their places.
+/// The recipe and the sheet of one run: its levels entered in their places, or those it was made with.
 #[must_use]
 pub fn of_run(recipe: &Draft, sheet: &SheetDraft, draft: &SeriesDraft, run: &Run) -> (Draft, SheetDraft) {
+    if let Some(made) = &run.made {
+        return (made.with.recipe.clone(), made.with.sheet.clone());
+    }
     let (mut recipe, mut sheet) = (recipe.clone(), sheet.clone());
     for (factor, level) in draft.factors.iter().zip(&run.levels) {
         let Some(level) = factor.levels.get(usize::from(*level)) else { continue };
@@ -120,6 +91,7 @@ pub fn of_run(recipe: &Draft, sheet: &SheetDraft, draft: &SeriesDraft, run: &Run
 struct Reader<'a> {
     recipe: &'a Draft,
     draft: &'a SeriesDraft,
+    made: &'a [MadeRun],
     findings: Vec<TrialFinding>,
 }
 
@@ -253,7 +225,9 @@ impl Reader<'_> {
         let block_words = self.block_words(&design)?;
         self.notes(&design, &block_words);
         let seed = seed?;
-        let runs = runs(&design, &block_words, draft.blocks, replicates, seed);
+        let drawn = runs(&design, &block_words, draft.blocks, replicates, seed);
+        let runs = keep_made(drawn, self.made, &factors, &design);
+        self.made_notes(&runs);
         let blocks = runs.iter().map(|run| run.block).max().unwrap_or(1);
         let margin = si!(Ratio, margin?);
         Some(Series { factors, design, block_words, replicates, blocks, seed, margin, runs })
@@ -270,6 +244,19 @@ impl Reader<'_> {
             self.stop(TrialPlace::Design, TrialProblem::BlocksDoNotFit);
         }
         words
+    }
+
+    fn made_notes(&mut self, runs: &[Run]) {
+        let made = runs.iter().filter(|run| run.made.is_some()).count();
+        let outside = runs.iter().filter(|run| !run.is_in_design()).count();
+        if made > 0 && made < runs.len() {
+            let open = runs.len() - made;
+            self.findings.push(TrialFinding::note(TrialPlace::Design, TrialProblem::MadeRunsStay { made, open }));
+        }
+        if outside > 0 {
+            let what = TrialProblem::RunsOutsideDesign { count: outside };
+            self.findings.push(TrialFinding::unusual(TrialPlace::Design, what));
+        }
     }
 
     fn notes(&mut self, design: &Design, block_words: &[Word]) {
@@ -299,7 +286,7 @@ fn runs(design: &Design, block_words: &[Word], way: BlockWay, replicates: u16, s
         .flat_map(|replicate| {
             design.runs.iter().zip(1_u16..).map(move |(levels, standard)| {
                 let block = block_of(replicate, levels);
-                Run { place: 0, standard, replicate, block, levels: levels.clone() }
+                Run { place: 0, standard, replicate, block, levels: levels.clone(), made: None }
             })
         })
         .collect();

@@ -8,6 +8,7 @@ use crate::domain::trial::boards::target::{
     DensityTarget, Judged, PropertyResult, density_target, judge, off_target, results,
 };
 use crate::domain::trial::finding::TrialPlace;
+use crate::domain::trial::series::made::MadeRun;
 use crate::domain::trial::series::material::{Needed, RunSheet, needed, sheets, unsolved};
 use crate::domain::trial::series::runs::{of_run, series};
 use crate::domain::trial::weigh_sheet::plan::plan;
@@ -60,7 +61,10 @@ impl Bench {
     /// Changes the trial.
     pub fn edit(&self, change: impl FnOnce(&mut TrialContent)) {
         self.touched.set(true);
-        self.open.update(|open| change(&mut open.trial));
+        self.open.update(|open| {
+            change(&mut open.trial);
+            open.trial.keep_made();
+        });
     }
 
     /// Puts another trial on the page.
@@ -89,6 +93,8 @@ pub struct Basis {
     pub sheet: SheetDraft,
     /// The series.
     pub series: Option<SeriesDraft>,
+    /// The runs that were made.
+    pub made: Vec<MadeRun>,
 }
 
 /// What comes of the series.
@@ -162,6 +168,7 @@ impl Desk {
                 recipe: trial.draft.clone(),
                 sheet: trial.sheet.clone(),
                 series: trial.series.clone(),
+                made: trial.made(),
             })
         });
         let planned = memo(move || basis.with(plan_series));
@@ -215,7 +222,7 @@ impl Desk {
 
 fn plan_series(basis: &Basis) -> Planned {
     let Some(draft) = &basis.series else { return Planned::default() };
-    let outcome = series(&basis.recipe, draft);
+    let outcome = series(&basis.recipe, draft, &basis.made);
     let mut findings = outcome.findings;
     let (mut made, mut all) = (Vec::new(), Vec::new());
     if let Some(series) = &outcome.series {

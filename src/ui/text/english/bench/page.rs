@@ -70,6 +70,8 @@ pub(in crate::ui::text::english) const PAGE: BenchPage = BenchPage {
     design: "Combinations",
     blocks: "Blocks, such as days",
     new_seed: "Draw new run order",
+    redraw: "Draw order",
+    keep_order: "Keep order",
     notation: "Design",
     generators: "Generators",
     defining: "Defining relation",

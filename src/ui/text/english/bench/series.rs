@@ -53,6 +53,24 @@ pub(super) fn series(finding: &TrialFinding, _: &BenchContext<'_>) -> (String, S
         TrialProblem::BlockHidesInteraction => {
             said("a two-factor interaction is confounded with the blocks.", "Take fewer blocks if it matters.")
         }
+        TrialProblem::MadeRunsStay { made, open } => said(
+            format!(
+                "{made} of {} runs {} made and stay as they are.",
+                made + open,
+                if made == 1 { "is" } else { "are" }
+            ),
+            format!(
+                "A new run order, another number of replicates or another factor moves only {}.",
+                if open == 1 { "the run not made yet".to_owned() } else { format!("the {open} runs not made yet") }
+            ),
+        ),
+        TrialProblem::RunsOutsideDesign { count } => said(
+            match count {
+                1 => "one run was made at levels that are not in the plan any more.".to_owned(),
+                _ => format!("{count} runs were made at levels that are not in the plan any more."),
+            },
+            "Their boards keep their levels and results, and are left out of the effects. Undo the change to include them.",
+        ),
         TrialProblem::RunUnsolved { place } => {
             said(format!("run {place} cannot be made out."), "Fix what its own sheet points at, or change the levels.")
         }
@@ -81,6 +99,16 @@ pub(super) fn series(finding: &TrialFinding, _: &BenchContext<'_>) -> (String, S
         // The others belong to the sheet and the boards, which are told of before.
         _ => said("there is something to look at.", "Check the entries."),
     }
+}
+
+/// What a new run order moves.
+pub(super) fn redraw(made: usize, open: usize) -> String {
+    let made = match made {
+        1 => "1 run is made and keeps its number and levels.".to_owned(),
+        _ => format!("{made} runs are made and keep their numbers and levels."),
+    };
+    let open = if open == 1 { "the run not made yet".to_owned() } else { format!("the {open} runs not made yet") };
+    format!("{made} Draw a new order for {open}?").replace("keep its number", "keep their numbers")
 }
 
 fn runs(count: usize) -> String {
