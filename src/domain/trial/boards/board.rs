@@ -5,8 +5,8 @@ use crate::domain::trial::boards::field::{BendingDraft, BoardField, BondDraft, P
 use crate::quantity::Unit;
 use serde::{Deserialize, Serialize};
 
-/// Most pieces of one kind, and thickness points, that a board has.
-pub const MOST_PIECES: usize = 60;
+/// Maximum number of pieces of one kind, and thickness points, that a board has.
+pub const MAX_PIECES: usize = 60;
 
 /// Names a board within a trial. Stays the same when boards are added or removed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
@@ -105,6 +105,17 @@ impl BoardDraft {
                 self.swelling.get_mut(usize::from(at)).map(|piece| piece.entry_mut(field))
             }
         }
+    }
+
+    /// Whether anything was measured: of the whole board, its moisture, or a piece.
+    #[must_use]
+    pub fn has_readings(&self) -> bool {
+        self.is_measured()
+            || !self.moisture.is_blank()
+            || self.pieces.iter().any(|piece| !piece.is_blank())
+            || self.bending.iter().any(|piece| !piece.is_blank())
+            || self.bond.iter().any(|piece| !piece.is_blank())
+            || self.swelling.iter().any(|piece| !piece.is_blank())
     }
 
     /// Whether anything of the whole board was typed.

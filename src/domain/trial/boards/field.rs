@@ -118,9 +118,9 @@ piece! {
     Width width: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 310: 50 mm"));
     /// Thickness.
     Thickness thickness: Thickness, Millimetre, thickness();
-    /// Greatest load.
+    /// Maximum load.
     Load load: Force, Newton, load();
-    /// Slope of load over deflection between 10 and 40 % of the greatest load; blank when not recorded.
+    /// Slope of load over deflection between 10 and 40 % of the maximum load; blank when not recorded.
     Slope slope: Slope, NewtonPerMillimetre, Limit::above_to(U::NewtonPerMillimetre, 0.0, 1_000_000.0).optional();
 }
 
@@ -133,7 +133,7 @@ piece! {
     Length length: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 319: 50 mm"));
     /// Width.
     Width width: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 319: 50 mm"));
-    /// Greatest load.
+    /// Maximum load.
     Load load: Force, Newton, load();
 }
 

@@ -6,10 +6,10 @@ use super::tested;
 use crate::browser::element::{Part, View, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::Entry;
-use crate::domain::trial::boards::board::{MOST_PIECES, free_id};
+use crate::domain::trial::boards::board::{MAX_PIECES, free_id};
 use crate::domain::trial::boards::field::{BendingDraft, BondDraft, PieceDraft, SwellingDraft};
 use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
-use crate::domain::trial::boards::measured::Board;
+use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::working::{BoardFigure, board_working};
 use crate::domain::trial::{BoardDraft, BoardId};
 use crate::quantity::Unit;
@@ -41,7 +41,7 @@ impl Pieces {
     }
 
     fn add(self, board: &mut BoardDraft) {
-        if self.count(board) < MOST_PIECES {
+        if self.count(board) < MAX_PIECES {
             match self {
                 Self::Density => board.pieces.push(PieceDraft::default()),
                 Self::Bending => board.bending.push(BendingDraft::default()),
@@ -211,7 +211,7 @@ fn inside(desk: Desk, id: BoardId) -> View {
     };
     let add_point = move || {
         change(state, id, |board| {
-            if board.thickness.len() < MOST_PIECES {
+            if board.thickness.len() < MAX_PIECES {
                 board.thickness.push(Entry::empty(Unit::Millimetre));
             }
         });
@@ -338,15 +338,15 @@ fn number_box(state: State, id: BoardId, field: BoardField, named: Option<String
 }
 
 /// Figures of a board that it gives.
-fn figures(desk: Desk, id: BoardId, wanted: &[BoardFigure]) -> Option<View> {
+fn figures(desk: Desk, id: BoardId, target: &[BoardFigure]) -> Option<View> {
     desk.tested.with(|all| {
         let board = all.boards.iter().find(|board| board.id == id)?;
-        let cells: Vec<View> = wanted.iter().filter_map(|figure| figure_cell(desk, board, *figure)).collect();
+        let cells: Vec<View> = target.iter().filter_map(|figure| figure_cell(desk, board, *figure)).collect();
         (!cells.is_empty()).then(|| el("dl").class("figures").child(cells).view())
     })
 }
 
-fn figure_cell(desk: Desk, board: &Board, figure: BoardFigure) -> Option<View> {
+fn figure_cell(desk: Desk, board: &MeasuredBoard, figure: BoardFigure) -> Option<View> {
     let state = desk.state;
     let working = board_working(figure, board)?;
     let finite = working.result.base.is_finite();

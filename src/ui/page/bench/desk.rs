@@ -2,18 +2,19 @@
 
 use crate::browser::graph::untrack;
 use crate::domain::Draft;
-use crate::domain::trial::boards::measured::{Board, measure};
+use crate::domain::trial::boards::measured::{MeasuredBoard, measure};
 use crate::domain::trial::boards::target::uneven;
 use crate::domain::trial::boards::target::{
     DensityTarget, Judged, PropertyResult, density_target, judge, off_target, results,
 };
-use crate::domain::trial::finding::Place;
+use crate::domain::trial::finding::TrialPlace;
+use crate::domain::trial::series::made::MadeRun;
 use crate::domain::trial::series::material::{Needed, RunSheet, needed, sheets, unsolved};
 use crate::domain::trial::series::runs::{of_run, series};
 use crate::domain::trial::weigh_sheet::plan::plan;
 use crate::domain::trial::weigh_sheet::sheet::make_out;
 use crate::domain::trial::weigh_sheet::weighing::{Weighing, weigh};
-use crate::domain::trial::{Finding, Series, SeriesDraft, Sheet, SheetDraft, What};
+use crate::domain::trial::{Series, SeriesDraft, SheetDraft, TrialFinding, TrialProblem, WeighSheet};
 use crate::record::bench::{OpenTrial, TrialContent};
 use crate::ui::signal::{Memo, RwSignal, memo, memo_after};
 use crate::ui::state::State;
@@ -60,7 +61,10 @@ impl Bench {
     /// Changes the trial.
     pub fn edit(&self, change: impl FnOnce(&mut TrialContent)) {
         self.touched.set(true);
-        self.open.update(|open| change(&mut open.trial));
+        self.open.update(|open| {
+            change(&mut open.trial);
+            open.trial.keep_made();
+        });
     }
 
     /// Puts another trial on the page.
@@ -89,6 +93,8 @@ pub struct Basis {
     pub sheet: SheetDraft,
     /// The series.
     pub series: Option<SeriesDraft>,
+    /// The runs that were made.
+    pub made: Vec<MadeRun>,
 }
 
 /// What comes of the series.
@@ -101,7 +107,7 @@ pub struct Planned {
     /// The material of all.
     pub needed: Vec<Needed>,
     /// What there is to say.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
 }
 
 /// What comes of the weigh-out sheet.
@@ -112,11 +118,11 @@ pub struct Made {
     /// The sheet as typed, that of the run.
     pub typed: SheetDraft,
     /// The sheet, the last one that could be made out.
-    pub sheet: Option<Sheet>,
+    pub sheet: Option<WeighSheet>,
     /// Whether the entries now give none.
     pub old: bool,
     /// What there is to say.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
     /// The trial and the run that it belongs to.
     of: (u32, u32),
 }
@@ -125,7 +131,7 @@ pub struct Made {
 #[derive(Clone, PartialEq)]
 pub struct Tested {
     /// The boards, measured.
-    pub boards: Vec<Board>,
+    pub boards: Vec<MeasuredBoard>,
     /// Every property over all boards.
     pub results: Vec<PropertyResult>,
     /// What is required, held against them.
@@ -133,7 +139,7 @@ pub struct Tested {
     /// Density against the one wanted.
     pub target: Option<DensityTarget>,
     /// What there is to say.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
 }
 
 /// The page's view of the bench.
@@ -162,6 +168,7 @@ impl Desk {
                 recipe: trial.draft.clone(),
                 sheet: trial.sheet.clone(),
                 series: trial.series.clone(),
+                made: trial.made(),
             })
         });
         let planned = memo(move || basis.with(plan_series));
@@ -184,7 +191,7 @@ impl Desk {
     }
 
     /// A finding in words; `recipe` is that of the run spoken of.
-    pub fn message(self, finding: &Finding, recipe: &Draft, sheet: &SheetDraft) -> Message {
+    pub fn message(self, finding: &TrialFinding, recipe: &Draft, sheet: &SheetDraft) -> Message {
         let state = self.state;
         let units = state.units.get();
         let (run, batch) = untrack(|| state.bench.place());
@@ -215,7 +222,7 @@ impl Desk {
 
 fn plan_series(basis: &Basis) -> Planned {
     let Some(draft) = &basis.series else { return Planned::default() };
-    let outcome = series(&basis.recipe, draft);
+    let outcome = series(&basis.recipe, draft, &basis.made);
     let mut findings = outcome.findings;
     let (mut made, mut all) = (Vec::new(), Vec::new());
     if let Some(series) = &outcome.series {
@@ -244,24 +251,25 @@ fn make(basis: &Basis, planned: &Planned, of: (u32, u32), before: Option<&Made>)
     Made { recipe, typed, sheet: sheet.or(last), old, findings, of }
 }
 
-fn test(trial: &TrialContent, sheet: Option<&Sheet>) -> Tested {
+fn test(trial: &TrialContent, sheet: Option<&WeighSheet>) -> Tested {
     let (mut boards, mut findings) = (Vec::new(), Vec::new());
     for draft in &trial.boards {
         let measured = measure(draft);
         // What is said of one entry stands at its box.
-        findings.extend(measured.findings.into_iter().filter(|finding| !matches!(finding.what, What::Entry(_))));
+        findings
+            .extend(measured.findings.into_iter().filter(|finding| !matches!(finding.what, TrialProblem::Entry(_))));
         findings.extend(uneven(&measured.board));
         boards.push(measured.board);
     }
     let results = results(&boards);
     let (judged, said) = judge(&results, &trial.requirements);
-    findings.extend(said.into_iter().filter(|finding| !matches!(finding.what, What::Entry(_))));
+    findings.extend(said.into_iter().filter(|finding| !matches!(finding.what, TrialProblem::Entry(_))));
     let target = sheet.and_then(|sheet| density_target(sheet, &boards));
     findings.extend(target.as_ref().and_then(off_target));
     Tested { boards, results, judged, target, findings }
 }
 
 /// Whether a finding stands at a box already.
-pub fn at_box(finding: &Finding) -> bool {
-    matches!(finding.what, What::Entry(_)) && !matches!(finding.place, Place::Recipe(_))
+pub fn at_box(finding: &TrialFinding) -> bool {
+    matches!(finding.what, TrialProblem::Entry(_)) && !matches!(finding.place, TrialPlace::Recipe(_))
 }

@@ -8,7 +8,7 @@ use crate::browser::element::{Part, View, el, many};
 use crate::domain::Draft;
 use crate::domain::trial::boards::target::PropertyResult;
 use crate::domain::trial::series::runs::of_run;
-use crate::domain::trial::{Figure, LineFigure, Sheet, SheetDraft};
+use crate::domain::trial::{SheetDraft, WeighFigure, WeighLineFigure, WeighSheet};
 use crate::quantity::Kind;
 use crate::ui::state::State;
 
@@ -68,39 +68,39 @@ fn unmade(
 }
 
 /// One sheet to weigh out by, with room to write what was weighed.
-fn one(desk: Desk, title: String, sheet: &Sheet, recipe: &Draft) -> View {
+fn one(desk: Desk, title: String, sheet: &WeighSheet, recipe: &Draft) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
-    let row = |line: &crate::domain::trial::weigh_sheet::sheet::Line| {
-        let part = |part| value(state, sheet, Figure::Line(line.id, part)).unwrap_or_default();
+    let row = |line: &crate::domain::trial::weigh_sheet::sheet::WeighLine| {
+        let part = |part| value(state, sheet, WeighFigure::Line(line.id, part)).unwrap_or_default();
         vec![
             (state.words.bench.line)(line.id, recipe),
-            part(LineFigure::Rounded),
-            part(LineFigure::Volume),
-            part(LineFigure::SprayTime),
-            part(LineFigure::Given),
+            part(WeighLineFigure::Rounded),
+            part(WeighLineFigure::Volume),
+            part(WeighLineFigure::SprayTime),
+            part(WeighLineFigure::Actual),
             "________".to_owned(),
         ]
     };
-    let figure = |figure: Figure| (state.words.bench.figure)(figure).label.to_owned();
+    let figure = |figure: WeighFigure| (state.words.bench.figure)(figure).label.to_owned();
     let id = crate::domain::trial::LineId::Fibre;
     let head = [
         page.line.to_owned(),
-        figure(Figure::Line(id, LineFigure::Rounded)),
+        figure(WeighFigure::Line(id, WeighLineFigure::Rounded)),
         page.volume.to_owned(),
-        figure(Figure::Line(id, LineFigure::SprayTime)),
-        page.given.to_owned(),
+        figure(WeighFigure::Line(id, WeighLineFigure::SprayTime)),
+        page.actual_dose.to_owned(),
         page.weighed.to_owned(),
     ];
     let plain = [
-        Figure::MatMoist,
-        Figure::Stops,
-        Figure::PressTime,
-        Figure::FinishedBoard,
-        Figure::RawBoard,
-        Figure::GivenMoisture,
+        WeighFigure::MatMoist,
+        WeighFigure::Stops,
+        WeighFigure::PressTime,
+        WeighFigure::FinishedBoard,
+        WeighFigure::RawBoard,
+        WeighFigure::ActualMoisture,
     ];
-    let pair = |own: Figure| {
+    let pair = |own: WeighFigure| {
         let value = value(state, sheet, own)?;
         Some(el("div").child(el("dt").child(figure(own))).child(el("dd").child(value)))
     };

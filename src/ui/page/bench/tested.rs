@@ -6,7 +6,7 @@ use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::Callback;
 use crate::domain::Entry;
 use crate::domain::trial::Property;
-use crate::domain::trial::boards::measured::Board;
+use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::property::Tail;
 use crate::domain::trial::boards::target::requirement_limit;
 use crate::domain::trial::boards::target::{DensityTarget, PropertyResult, RequirementDraft, profile as places};
@@ -74,7 +74,7 @@ fn against(desk: Desk, target: DensityTarget) -> View {
         many([
             el("dl")
                 .class("figures")
-                .child(density("density_wanted", page.density_wanted, target.wanted))
+                .child(density("density_wanted", page.density_wanted, target.target))
                 .child(density("density_made", page.density_made, target.made))
                 .child(cell(
                     state,
@@ -143,7 +143,7 @@ pub fn judged(desk: Desk, tested: &Tested) -> View {
 }
 
 /// Density over the positions of a board's pieces, drawn and as a table.
-pub fn profile(desk: Desk, board: &Board) -> Option<View> {
+pub fn profile(desk: Desk, board: &MeasuredBoard) -> Option<View> {
     let state = desk.state;
     let page = &state.words.bench_page;
     let points = places(board);

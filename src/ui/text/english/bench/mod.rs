@@ -26,6 +26,7 @@ pub(super) const BENCH: BenchWords = BenchWords {
     level: name::level,
     term: name::term,
     sayings: saying::sayings,
+    redraw: series::redraw,
     verdict: saying::verdict,
     material: name::material,
     thickness_way: name::thickness_way,

@@ -17,15 +17,15 @@ pub(super) fn sayings(effects: &Effects, series: &Series, context: &Context<'_>)
     // Without degrees of freedom nothing is tested, and all that can be said is which is larger.
     let tested = ranking.iter().any(|result| result.p.is_some());
     let told: Vec<&TermResult> =
-        ranking.into_iter().filter(|result| !tested || result.is_told_apart() == Some(true)).collect();
+        ranking.into_iter().filter(|result| !tested || result.is_significant() == Some(true)).collect();
     let called = |result: &TermResult| term(result.term, &series.factors, context.draft);
     let share = |result: &TermResult| shown(Amount::from_base(Kind::Share, result.share), context);
     let of = lower_first(property(effects.property).label);
     let mut sayings = Vec::new();
     match told.as_slice() {
-        [] => sayings.push(format!("No effect on {of} is told apart from the scatter.")),
+        [] => sayings.push(format!("No effect on {of} is significant.")),
         [only] => {
-            let rest = if tested { "; nothing else is told apart from the scatter" } else { "" };
+            let rest = if tested { "; nothing else is significant" } else { "" };
             sayings.push(format!("{} explains {} of the differences in {of}{rest}.", called(only), share(only)));
         }
         [first, second, ..] => sayings.push(format!(
@@ -38,7 +38,7 @@ pub(super) fn sayings(effects: &Effects, series: &Series, context: &Context<'_>)
     }
     sayings.extend(told.iter().take(SPOKEN).filter_map(|result| effect(result, effects, series, context)));
     if !tested {
-        sayings.push("How sure this is cannot be told from these runs.".to_owned());
+        sayings.push("These runs leave no degrees of freedom, so significance is not tested.".to_owned());
     }
     sayings
 }

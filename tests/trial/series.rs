@@ -7,7 +7,7 @@ use haulm::domain::trial::series::draft::{BlockWay, DesignWay, FactorDraft, Leve
 use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
 use haulm::domain::trial::series::material::{Material, needed, sheets, unsolved};
 use haulm::domain::trial::series::runs::{Series, of_run, series};
-use haulm::domain::trial::{Field, LineId, SeriesDraft, What};
+use haulm::domain::trial::{LineId, SeriesDraft, TrialProblem, WeighField};
 use haulm::domain::{Draft, Entry, LiquidId};
 use haulm::quantity::Unit;
 use proptest::prelude::*;
@@ -29,16 +29,16 @@ pub fn dose_and_density() -> SeriesDraft {
 }
 
 fn drawn(draft: &SeriesDraft) -> Series {
-    let outcome = series(&recipe(), draft);
+    let outcome = series(&recipe(), draft, &[]);
     outcome.series.unwrap_or_else(|| panic!("{:?}", outcome.findings))
 }
 
-fn said(draft: &SeriesDraft) -> Vec<What> {
+fn said(draft: &SeriesDraft) -> Vec<TrialProblem> {
     said_of(&recipe(), draft)
 }
 
-fn said_of(recipe: &Draft, draft: &SeriesDraft) -> Vec<What> {
-    series(recipe, draft).findings.into_iter().map(|finding| finding.what).collect()
+fn said_of(recipe: &Draft, draft: &SeriesDraft) -> Vec<TrialProblem> {
+    series(recipe, draft, &[]).findings.into_iter().map(|finding| finding.what).collect()
 }
 
 #[test]
@@ -49,14 +49,14 @@ fn levels_go_into_recipe_and_sheet() {
     let series = drawn(&draft);
     assert_eq!(series.runs.len(), 16);
     let mut sheet = bare_sheet();
-    type_in(&mut sheet, Field::BoardDensity, "500");
+    type_in(&mut sheet, WeighField::BoardDensity, "500");
     for run in &series.runs {
         let (recipe, sheet) = of_run(&recipe(), &sheet, &draft, run);
         let text = |factor: usize| draft.factors[factor].levels[usize::from(run.levels[factor])].value.text.as_str();
         assert_eq!(recipe.liquids[0].dose.text, text(0));
         assert_eq!(recipe.plain.board_density.text, text(1));
-        assert!(sheet.entry(Field::BoardDensity).is_blank(), "the sheet must not hide the factor");
-        assert_eq!(sheet.entry(Field::PressFactor).text, text(2));
+        assert!(sheet.entry(WeighField::BoardDensity).is_blank(), "the sheet must not hide the factor");
+        assert_eq!(sheet.entry(WeighField::PressFactor).text, text(2));
         assert_eq!(recipe.plain.mat_moisture.text, text(3));
     }
 }
@@ -88,7 +88,7 @@ fn binder_systems_as_a_factor() {
     );
     let mut beside = draft.clone();
     beside.factors.push(factor(2, Of::Dose(id(1)), Unit::Percent, &["10", "14"]));
-    assert!(said(&beside).contains(&What::DoseBesideSystem));
+    assert!(said(&beside).contains(&TrialProblem::DoseBesideSystem));
 }
 
 #[test]
@@ -98,7 +98,7 @@ fn material_is_the_sum_of_the_sheets_and_the_margin() {
     draft.margin.text = "20".to_owned();
     let series = drawn(&draft);
     let mut sheet = bare_sheet();
-    type_in(&mut sheet, Field::Capacity, "2 kg");
+    type_in(&mut sheet, WeighField::Capacity, "2 kg");
     let sheets = sheets(&recipe(), &sheet, &draft, &series);
     let of = |id: LineId| -> f64 {
         let one = |run: &haulm::domain::trial::series::material::RunSheet| {
@@ -142,22 +142,25 @@ fn blocks_hold_their_runs() {
     }
 }
 
-type Case = (fn(&mut SeriesDraft), fn(&What) -> bool);
+type Case = (fn(&mut SeriesDraft), fn(&TrialProblem) -> bool);
 
 /// What is wrong with a series, and what is said of it.
 #[test]
 fn what_is_refused() {
     let cases: &[Case] = &[
-        (|draft| draft.factors.clear(), |what| *what == What::NoFactors),
-        (|draft| draft.factors[1].of = draft.factors[0].of, |what| *what == What::SameFactor),
-        (|draft| draft.factors[0].of = Of::Dose(LiquidId(9)), |what| *what == What::FactorMissing),
-        (|draft| draft.factors[0].levels[1].value.text = "10.0".to_owned(), |what| *what == What::LevelsAlike),
-        (|draft| draft.factors[0].levels.truncate(1), |what| *what == What::LevelsAlike),
-        (|draft| draft.factors[0].levels[1].value.text = "ten".to_owned(), |what| matches!(what, What::Entry(_))),
-        (|draft| draft.replicates.text = "1.5".to_owned(), |what| *what == What::NotWhole),
-        (|draft| draft.replicates.text = "0".to_owned(), |what| matches!(what, What::Entry(_))),
-        (|draft| draft.seed.text = "-3".to_owned(), |what| matches!(what, What::Entry(_))),
-        (|draft| draft.design = DesignWay::Fraction(1), |what| *what == What::NoSuchFraction { factors: 2 }),
+        (|draft| draft.factors.clear(), |what| *what == TrialProblem::NoFactors),
+        (|draft| draft.factors[1].of = draft.factors[0].of, |what| *what == TrialProblem::SameFactor),
+        (|draft| draft.factors[0].of = Of::Dose(LiquidId(9)), |what| *what == TrialProblem::FactorMissing),
+        (|draft| draft.factors[0].levels[1].value.text = "10.0".to_owned(), |what| *what == TrialProblem::LevelsAlike),
+        (|draft| draft.factors[0].levels.truncate(1), |what| *what == TrialProblem::LevelsAlike),
+        (
+            |draft| draft.factors[0].levels[1].value.text = "ten".to_owned(),
+            |what| matches!(what, TrialProblem::Entry(_)),
+        ),
+        (|draft| draft.replicates.text = "1.5".to_owned(), |what| *what == TrialProblem::NotWhole),
+        (|draft| draft.replicates.text = "0".to_owned(), |what| matches!(what, TrialProblem::Entry(_))),
+        (|draft| draft.seed.text = "-3".to_owned(), |what| matches!(what, TrialProblem::Entry(_))),
+        (|draft| draft.design = DesignWay::Fraction(1), |what| *what == TrialProblem::NoSuchFraction { factors: 2 }),
         (
             |draft| {
                 draft.design = DesignWay::Fraction(1);
@@ -165,21 +168,21 @@ fn what_is_refused() {
                     .levels
                     .push(LevelDraft { value: Entry::typed("12", Unit::Percent), ..LevelDraft::blank(Unit::Percent) });
             },
-            |what| *what == What::FractionNeedsTwoLevels,
+            |what| *what == TrialProblem::FractionNeedsTwoLevels,
         ),
-        (|draft| draft.blocks = BlockWay::Quarters, |what| *what == What::BlocksDoNotFit),
+        (|draft| draft.blocks = BlockWay::Quarters, |what| *what == TrialProblem::BlocksDoNotFit),
         (
             |draft| {
                 draft.factors =
                     (1..=9).map(|id| factor(id, Of::Dose(LiquidId(1)), Unit::Percent, &["1", "2"])).collect();
             },
-            |what| matches!(what, What::TooManyFactors { most: 8 }),
+            |what| matches!(what, TrialProblem::TooManyFactors { most: 8 }),
         ),
     ];
     for (spoil, expected) in cases {
         let mut draft = dose_and_density();
         spoil(&mut draft);
-        let outcome = series(&recipe(), &draft);
+        let outcome = series(&recipe(), &draft, &[]);
         assert!(outcome.series.is_none());
         assert!(outcome.findings.iter().any(|finding| expected(&finding.what)), "{:?}", outcome.findings);
     }
@@ -194,7 +197,7 @@ fn too_many_runs_are_counted_before_they_are_made() {
         factors: (1..=8).map(|id| factor(id, Of::Dose(LiquidId(id.into())), Unit::Percent, six)).collect(),
         ..SeriesDraft::default()
     };
-    assert!(said_of(&many, &draft).contains(&What::TooManyRuns { runs: 6_usize.pow(8), most: 256 }));
+    assert!(said_of(&many, &draft).contains(&TrialProblem::TooManyRuns { runs: 6_usize.pow(8), most: 256 }));
 }
 
 #[test]
@@ -202,20 +205,20 @@ fn a_low_resolution_is_said() {
     let mut draft = dose_and_density();
     draft.factors.push(factor(3, Of::PressFactor, Unit::SecondPerMillimetre, &["9", "13"]));
     draft.design = DesignWay::Fraction(1);
-    assert!(said(&draft).contains(&What::ResolutionThree));
+    assert!(said(&draft).contains(&TrialProblem::ResolutionThree));
     draft.factors.push(factor(4, Of::MatMoisture, Unit::PercentDryBasis, &["10", "13"]));
-    assert!(said(&draft).contains(&What::ResolutionFour));
+    assert!(said(&draft).contains(&TrialProblem::ResolutionFour));
 }
 
 #[test]
 fn a_run_that_cannot_be_made_out_is_named() {
     let mut sheet = bare_sheet();
-    type_in(&mut sheet, Field::MatLength, "");
+    type_in(&mut sheet, WeighField::MatLength, "");
     let draft = dose_and_density();
     let series = drawn(&draft);
     let findings = unsolved(&sheets(&recipe(), &sheet, &draft, &series));
     assert_eq!(findings.len(), 4);
-    assert_eq!(findings[2].what, What::RunUnsolved { place: 3 });
+    assert_eq!(findings[2].what, TrialProblem::RunUnsolved { place: 3 });
 }
 
 proptest! {

@@ -4,20 +4,20 @@ use crate::sample::{bare_sheet, recipe, sheet, type_in};
 use crate::sheet::any_made_out;
 use approx::assert_relative_eq;
 use haulm::domain::trial::weigh_sheet::weighing::{BatchDraft, Weighing, weigh};
-use haulm::domain::trial::{Field, LineId, Place, Sheet, What};
+use haulm::domain::trial::{LineId, TrialPlace, TrialProblem, WeighField, WeighSheet};
 use haulm::domain::{Grade, LiquidId};
 use proptest::prelude::*;
 
 const RESIN: LineId = LineId::Liquid(LiquidId(1));
 
-fn example() -> Sheet {
+fn example() -> WeighSheet {
     let mut draft = bare_sheet();
-    type_in(&mut draft, Field::FibreStep, "1");
-    type_in(&mut draft, Field::LiquidStep, "0.01");
+    type_in(&mut draft, WeighField::FibreStep, "1");
+    type_in(&mut draft, WeighField::LiquidStep, "0.01");
     sheet(&recipe(), &draft)
 }
 
-fn weighed(sheet: &Sheet, lines: &[(LineId, &str)]) -> Weighing {
+fn weighed(sheet: &WeighSheet, lines: &[(LineId, &str)]) -> Weighing {
     let mut batch = BatchDraft::default();
     for (id, text) in lines {
         batch.entry_mut(*id).unwrap().text = (*text).to_owned();
@@ -29,7 +29,7 @@ fn to_add(weighing: &Weighing, id: LineId) -> f64 {
     weighing.lines.iter().find(|line| line.id == id).unwrap().to_add.value * 1_000.0
 }
 
-fn planned(sheet: &Sheet, id: LineId) -> f64 {
+fn planned(sheet: &WeighSheet, id: LineId) -> f64 {
     sheet.line(id).unwrap().mass.value * 1_000.0
 }
 
@@ -40,7 +40,7 @@ fn nothing_weighed_is_the_plan() {
     for (line, planned) in weighing.lines.iter().zip(&sheet.lines) {
         assert_eq!((line.to_add, line.planned), (planned.rounded, planned.rounded));
     }
-    assert!(weighing.given.is_none() && weighing.findings.is_empty());
+    assert!(weighing.actual.is_none() && weighing.findings.is_empty());
 }
 
 #[test]
@@ -62,10 +62,9 @@ fn too_much_of_a_liquid_asks_for_more_of_all() {
     assert_relative_eq!(weighing.scale.value, 1.1, max_relative = 1e-12);
     assert_relative_eq!(to_add(&weighing, LineId::Fibre), 0.1 * fibre, epsilon = 0.5 + 1e-9);
     assert!(to_add(&weighing, RESIN).abs() < 1e-9);
-    let said = weighing
-        .findings
-        .iter()
-        .any(|finding| finding.place == Place::Line(RESIN) && matches!(finding.what, What::WeighedOver { .. }));
+    let said = weighing.findings.iter().any(|finding| {
+        finding.place == TrialPlace::Line(RESIN) && matches!(finding.what, TrialProblem::WeighedOver { .. })
+    });
     assert!(said);
 }
 
@@ -82,19 +81,22 @@ fn too_little_of_a_liquid_is_topped_up() {
 fn a_slip_of_the_key_is_said_at_the_line() {
     let weighing = weighed(&example(), &[(LineId::Fibre, "12..5"), (RESIN, "0")]);
     assert_eq!(weighing.findings.len(), 1);
-    assert_eq!((weighing.findings[0].grade, weighing.findings[0].place), (Grade::Stop, Place::Line(LineId::Fibre)));
+    assert_eq!(
+        (weighing.findings[0].grade, weighing.findings[0].place),
+        (Grade::Stop, TrialPlace::Line(LineId::Fibre))
+    );
     assert!(weighing.lines.iter().all(|line| line.weighed.is_none()));
 }
 
 #[test]
 fn a_batch_that_outgrows_the_blender() {
     let mut draft = bare_sheet();
-    type_in(&mut draft, Field::Capacity, "3.5 kg");
+    type_in(&mut draft, WeighField::Capacity, "3.5 kg");
     let sheet = sheet(&recipe(), &draft);
     assert_eq!(sheet.batches, 1);
     let fibre = 1.5 * planned(&sheet, LineId::Fibre);
     let weighing = weighed(&sheet, &[(LineId::Fibre, &format!("{fibre}"))]);
-    assert!(weighing.findings.iter().any(|finding| matches!(finding.what, What::OverCapacity { .. })));
+    assert!(weighing.findings.iter().any(|finding| matches!(finding.what, TrialProblem::OverCapacity { .. })));
 }
 
 proptest! {
@@ -123,9 +125,9 @@ proptest! {
             batch.entry_mut(line.id).unwrap().text = format!("{all:e}");
         }
         let then = weigh(&sheet, &batch);
-        let given = then.given.unwrap();
-        for dose in &given.doses {
-            assert_relative_eq!(dose.given.value, dose.wanted.value, max_relative = 1e-9);
+        let actual = then.actual.unwrap();
+        for dose in &actual.doses {
+            assert_relative_eq!(dose.actual.value, dose.target.value, max_relative = 1e-9);
         }
         for line in &then.lines {
             prop_assert!(line.to_add.value <= 1e-9 * line.target.value);

@@ -9,15 +9,17 @@ use haulm::domain::trial::boards::measured::measure;
 use haulm::domain::trial::boards::target::{Judged, RequirementDraft};
 use haulm::domain::trial::boards::working::BoardFigure;
 use haulm::domain::trial::series::draft::{BlockWay, DesignWay};
-use haulm::domain::trial::series::effects::{ModelWay, Outcome, Term, effects};
+use haulm::domain::trial::series::effects::{ModelWay, RunResult, Term, effects};
+use haulm::domain::trial::series::factor::Level;
 use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
 use haulm::domain::trial::series::material::Material;
-use haulm::domain::trial::series::runs::{Level, series};
+use haulm::domain::trial::series::runs::series;
 use haulm::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
 use haulm::domain::trial::weigh_sheet::weighing::{BatchDraft, weigh};
-use haulm::domain::trial::weigh_sheet::working::Origin;
+use haulm::domain::trial::weigh_sheet::working::WeighOrigin;
 use haulm::domain::trial::{
-    BoardDraft, BoardId, Field, Figure, Finding, LineFigure, LineId, Place, Property, SeriesDraft, SheetDraft, What,
+    BoardDraft, BoardId, LineId, Property, SeriesDraft, SheetDraft, TrialFinding, TrialPlace, TrialProblem, WeighField,
+    WeighFigure, WeighLineFigure,
 };
 use haulm::domain::working::Constant;
 use haulm::domain::{Draft, Entry, Grade, LiquidId, What as EntryWhat};
@@ -97,7 +99,7 @@ impl Bench {
         }
     }
 
-    fn say(&self, findings: &[Finding]) -> String {
+    fn say(&self, findings: &[TrialFinding]) -> String {
         let mut text = String::new();
         for finding in findings {
             let message = (ENGLISH.bench.finding)(finding, &self.context());
@@ -116,116 +118,125 @@ fn grams(value: f64) -> Amount {
 }
 
 /// One of each finding.
-fn every() -> Vec<Finding> {
-    let hardener = Place::Line(LineId::Liquid(LiquidId(2)));
-    let factor = Place::Series(SeriesField::Factor(FactorId(1)));
-    let bond = Place::Property(Property::InternalBond);
+fn every() -> Vec<TrialFinding> {
+    let hardener = TrialPlace::Line(LineId::Liquid(LiquidId(2)));
+    let factor = TrialPlace::Series(SeriesField::Factor(FactorId(1)));
+    let bond = TrialPlace::Property(Property::InternalBond);
     let strength = |value| amount(Kind::Strength, value, Unit::NewtonPerSquareMillimetre);
     let density = |value| amount(Kind::BoardDensity, value, Unit::KilogramPerCubicMetre);
     let dose = |value| amount(Kind::Dose, value, Unit::Percent);
     let count = |value| Amount::from_base(Kind::Count, value);
-    let dry = Place::Board(BoardId(2), BoardField::Piece(0, PieceField::Dry));
-    let below = |boards: Option<f64>, dilute: Option<f64>| What::BelowLeast {
+    let dry = TrialPlace::Board(BoardId(2), BoardField::Piece(0, PieceField::Dry));
+    let below = |boards: Option<f64>, dilute: Option<f64>| TrialProblem::BelowMinimum {
         mass: grams(0.431),
-        least: grams(2.0),
+        minimum: grams(2.0),
         boards: boards.map(count),
         dilute: dilute.map(|solids| amount(Kind::Solids, solids, Unit::Percent)),
     };
-    let too_wet = |way_out: Option<f64>| What::TooWet {
+    let too_wet = |way_out: Option<f64>| TrialProblem::TooWet {
         excess: grams(42.0),
         mat: amount(Kind::Moisture, 14.2, Unit::PercentDryBasis),
         way_out: way_out.map(|value| amount(Kind::Moisture, value, Unit::PercentDryBasis)),
     };
     let list = [
-        (Place::Field(Field::Capacity), What::Entry(EntryWhat::Missing)),
-        (Place::Field(Field::Boards), What::NotWhole),
-        (Place::Sheet, What::RecipeUnsolved),
-        (Place::Sheet, What::OutOfRange),
-        (Place::Sheet, too_wet(Some(1.5))),
-        (Place::Sheet, too_wet(None)),
-        (Place::Sheet, What::Split { batches: 2, boards: Amount::from_base(Kind::Ratio, 2.0) }),
-        (Place::Sheet, What::Split { batches: 2, boards: Amount::from_base(Kind::Ratio, 1.5) }),
-        (Place::Field(Field::Capacity), What::TooManyBatches { whole: grams(7_300.0) }),
+        (TrialPlace::Field(WeighField::Capacity), TrialProblem::Entry(EntryWhat::Missing)),
+        (TrialPlace::Field(WeighField::Boards), TrialProblem::NotWhole),
+        (TrialPlace::Sheet, TrialProblem::RecipeUnsolved),
+        (TrialPlace::Sheet, TrialProblem::OutOfRange),
+        (TrialPlace::Sheet, too_wet(Some(1.5))),
+        (TrialPlace::Sheet, too_wet(None)),
+        (TrialPlace::Sheet, TrialProblem::Split { batches: 2, boards: Amount::from_base(Kind::Ratio, 2.0) }),
+        (TrialPlace::Sheet, TrialProblem::Split { batches: 2, boards: Amount::from_base(Kind::Ratio, 1.5) }),
+        (TrialPlace::Field(WeighField::Capacity), TrialProblem::TooManyBatches { whole: grams(7_300.0) }),
         (hardener, below(Some(5.0), Some(8.6))),
         (hardener, below(Some(5.0), None)),
         (hardener, below(None, Some(8.6))),
         (hardener, below(None, None)),
-        (Place::Line(LineId::Fibre), below(None, None)),
-        (hardener, What::RoundingShifts { wanted: dose(0.24), given: dose(0.2) }),
-        (hardener, What::WeighedOver { scale: Amount::from_base(Kind::Ratio, 1.083) }),
-        (Place::Sheet, What::OverCapacity { mass: grams(5_230.0), capacity: grams(5_000.0) }),
-        (factor, What::SameFactor),
-        (factor, What::LevelsAlike),
-        (factor, What::FactorMissing),
-        (factor, What::DoseBesideSystem),
-        (Place::Design, What::NoFactors),
-        (Place::Design, What::TooManyFactors { most: 8 }),
-        (Place::Design, What::TooManyRuns { runs: 729, most: 256 }),
-        (Place::Design, What::FractionNeedsTwoLevels),
-        (Place::Design, What::NoSuchFraction { factors: 2 }),
-        (Place::Design, What::BlocksDoNotFit),
-        (Place::Design, What::ResolutionThree),
-        (Place::Design, What::ResolutionFour),
-        (Place::Design, What::BlockHidesInteraction),
-        (Place::Design, What::RunUnsolved { place: 3 }),
-        (dry, What::DryAboveMoist),
-        (bond, What::TooFewBoards),
-        (bond, What::MissesRequirement { value: strength(0.41), required: strength(0.55) }),
-        (Place::Property(Property::Density), What::OffTarget { value: density(652.0), wanted: density(700.0) }),
+        (TrialPlace::Line(LineId::Fibre), below(None, None)),
+        (hardener, TrialProblem::RoundingShifts { target: dose(0.24), actual: dose(0.2) }),
+        (hardener, TrialProblem::WeighedOver { scale: Amount::from_base(Kind::Ratio, 1.083) }),
+        (TrialPlace::Sheet, TrialProblem::OverCapacity { mass: grams(5_230.0), capacity: grams(5_000.0) }),
+        (factor, TrialProblem::SameFactor),
+        (factor, TrialProblem::LevelsAlike),
+        (factor, TrialProblem::FactorMissing),
+        (factor, TrialProblem::DoseBesideSystem),
+        (TrialPlace::Design, TrialProblem::NoFactors),
+        (TrialPlace::Design, TrialProblem::TooManyFactors { most: 8 }),
+        (TrialPlace::Design, TrialProblem::TooManyRuns { runs: 729, most: 256 }),
+        (TrialPlace::Design, TrialProblem::FractionNeedsTwoLevels),
+        (TrialPlace::Design, TrialProblem::NoSuchFraction { factors: 2 }),
+        (TrialPlace::Design, TrialProblem::BlocksDoNotFit),
+        (TrialPlace::Design, TrialProblem::ResolutionThree),
+        (TrialPlace::Design, TrialProblem::ResolutionFour),
+        (TrialPlace::Design, TrialProblem::BlockHidesInteraction),
+        (TrialPlace::Design, TrialProblem::RunUnsolved { place: 3 }),
+        (TrialPlace::Design, TrialProblem::MadeRunsStay { made: 3, open: 5 }),
+        (TrialPlace::Design, TrialProblem::MadeRunsStay { made: 1, open: 1 }),
+        (TrialPlace::Design, TrialProblem::RunsOutsideDesign { count: 1 }),
+        (TrialPlace::Design, TrialProblem::RunsOutsideDesign { count: 2 }),
+        (dry, TrialProblem::DryAboveMoist),
+        (bond, TrialProblem::TooFewBoards),
+        (bond, TrialProblem::MissesRequirement { value: strength(0.41), required: strength(0.55) }),
         (
-            Place::Board(BoardId(1), BoardField::Piece(2, PieceField::Position)),
-            What::UnevenProfile { deviation: amount(Kind::Share, -8.4, Unit::Percent) },
+            TrialPlace::Property(Property::Density),
+            TrialProblem::OffTarget { value: density(652.0), target: density(700.0) },
         ),
-        (bond, What::RunsMissing { count: 1 }),
-        (bond, What::RunsMissing { count: 3 }),
-        (bond, What::BoardsWithoutRun { count: 1 }),
-        (bond, What::BoardsWithoutRun { count: 2 }),
-        (bond, What::TooFewResults),
-        (bond, What::NoVariation),
-        (bond, What::NoFreedom),
+        (
+            TrialPlace::Board(BoardId(1), BoardField::Piece(2, PieceField::Position)),
+            TrialProblem::UnevenProfile { deviation: amount(Kind::Share, -8.4, Unit::Percent) },
+        ),
+        (bond, TrialProblem::RunsMissing { count: 1 }),
+        (bond, TrialProblem::RunsMissing { count: 3 }),
+        (bond, TrialProblem::BoardsWithoutRun { count: 1 }),
+        (bond, TrialProblem::BoardsWithoutRun { count: 2 }),
+        (bond, TrialProblem::TooFewResults),
+        (bond, TrialProblem::NoVariation),
+        (bond, TrialProblem::NoFreedom),
     ];
-    list.into_iter().map(|(place, what)| Finding { grade: Grade::Unusual, place, what }).collect()
+    list.into_iter().map(|(place, what)| TrialFinding { grade: Grade::Unusual, place, what }).collect()
 }
 
 /// The variant's number. A new one does not compile until it stands here, and the test below fails until it
 /// stands in [`every`].
-const fn number(what: &What) -> usize {
+const fn number(what: &TrialProblem) -> usize {
     match what {
-        What::Entry(_) => 0,
-        What::NotWhole => 1,
-        What::RecipeUnsolved => 2,
-        What::OutOfRange => 3,
-        What::Split { .. } => 4,
-        What::TooManyBatches { .. } => 5,
-        What::BelowLeast { .. } => 6,
-        What::RoundingShifts { .. } => 7,
-        What::WeighedOver { .. } => 8,
-        What::OverCapacity { .. } => 9,
-        What::SameFactor => 10,
-        What::LevelsAlike => 11,
-        What::FactorMissing => 12,
-        What::DoseBesideSystem => 13,
-        What::NoFactors => 14,
-        What::TooManyFactors { .. } => 15,
-        What::TooManyRuns { .. } => 16,
-        What::FractionNeedsTwoLevels => 17,
-        What::NoSuchFraction { .. } => 18,
-        What::BlocksDoNotFit => 19,
-        What::ResolutionThree => 20,
-        What::ResolutionFour => 21,
-        What::BlockHidesInteraction => 22,
-        What::RunUnsolved { .. } => 23,
-        What::DryAboveMoist => 24,
-        What::TooFewBoards => 25,
-        What::MissesRequirement { .. } => 26,
-        What::OffTarget { .. } => 27,
-        What::UnevenProfile { .. } => 28,
-        What::RunsMissing { .. } => 29,
-        What::BoardsWithoutRun { .. } => 30,
-        What::TooFewResults => 31,
-        What::NoVariation => 32,
-        What::NoFreedom => 33,
-        What::TooWet { .. } => 34,
+        TrialProblem::Entry(_) => 0,
+        TrialProblem::NotWhole => 1,
+        TrialProblem::RecipeUnsolved => 2,
+        TrialProblem::OutOfRange => 3,
+        TrialProblem::Split { .. } => 4,
+        TrialProblem::TooManyBatches { .. } => 5,
+        TrialProblem::BelowMinimum { .. } => 6,
+        TrialProblem::RoundingShifts { .. } => 7,
+        TrialProblem::WeighedOver { .. } => 8,
+        TrialProblem::OverCapacity { .. } => 9,
+        TrialProblem::SameFactor => 10,
+        TrialProblem::LevelsAlike => 11,
+        TrialProblem::FactorMissing => 12,
+        TrialProblem::DoseBesideSystem => 13,
+        TrialProblem::NoFactors => 14,
+        TrialProblem::TooManyFactors { .. } => 15,
+        TrialProblem::TooManyRuns { .. } => 16,
+        TrialProblem::FractionNeedsTwoLevels => 17,
+        TrialProblem::NoSuchFraction { .. } => 18,
+        TrialProblem::BlocksDoNotFit => 19,
+        TrialProblem::ResolutionThree => 20,
+        TrialProblem::ResolutionFour => 21,
+        TrialProblem::BlockHidesInteraction => 22,
+        TrialProblem::RunUnsolved { .. } => 23,
+        TrialProblem::DryAboveMoist => 24,
+        TrialProblem::TooFewBoards => 25,
+        TrialProblem::MissesRequirement { .. } => 26,
+        TrialProblem::OffTarget { .. } => 27,
+        TrialProblem::UnevenProfile { .. } => 28,
+        TrialProblem::RunsMissing { .. } => 29,
+        TrialProblem::BoardsWithoutRun { .. } => 30,
+        TrialProblem::TooFewResults => 31,
+        TrialProblem::NoVariation => 32,
+        TrialProblem::NoFreedom => 33,
+        TrialProblem::TooWet { .. } => 34,
+        TrialProblem::MadeRunsStay { .. } => 35,
+        TrialProblem::RunsOutsideDesign { .. } => 36,
     }
 }
 
@@ -233,7 +244,7 @@ const fn number(what: &What) -> usize {
 fn every_finding_has_words() {
     let findings = every();
     let seen: BTreeSet<usize> = findings.iter().map(|finding| number(&finding.what)).collect();
-    assert_eq!(seen, (0..=34).collect());
+    assert_eq!(seen, (0..=36).collect());
     let told = Bench::new().say(&findings);
     assert!(!told.contains("something to look at"), "{told}");
     snapshot!("findings", told);
@@ -245,7 +256,7 @@ fn findings_in_customary_units() {
     let mut bench = Bench::new();
     bench.units.set_system(System::Us);
     bench.units.mark = DecimalMark::Comma;
-    let numbers: Vec<Finding> =
+    let numbers: Vec<TrialFinding> =
         every().into_iter().filter(|finding| matches!(number(&finding.what), 5 | 6 | 9 | 26 | 27)).collect();
     snapshot!("findings_us", bench.say(&numbers));
 }
@@ -256,19 +267,19 @@ fn entries_in_words() {
     let mut bench = Bench::new();
     let mut text = String::new();
     for (field, typed) in [
-        (Field::MatLength, ""),
-        (Field::MatWidth, "45O"),
-        (Field::Boards, "2.5"),
-        (Field::Boards, "1,234"),
-        (Field::Overage, "150"),
-        (Field::Overage, "25"),
-        (Field::WallLoss, "100"),
-        (Field::Capacity, "5 L"),
-        (Field::LiquidStep, "0"),
-        (Field::PressFactor, "45"),
-        (Field::SprayVolume, "5000"),
-        (Field::FibreMoisture, "-1"),
-        (Field::BoardDensity, "0.7"),
+        (WeighField::MatLength, ""),
+        (WeighField::MatWidth, "45O"),
+        (WeighField::Boards, "2.5"),
+        (WeighField::Boards, "1,234"),
+        (WeighField::Overage, "150"),
+        (WeighField::Overage, "25"),
+        (WeighField::WallLoss, "100"),
+        (WeighField::Capacity, "5 L"),
+        (WeighField::LiquidStep, "0"),
+        (WeighField::PressFactor, "45"),
+        (WeighField::SprayVolume, "5000"),
+        (WeighField::FibreMoisture, "-1"),
+        (WeighField::BoardDensity, "0.7"),
     ] {
         bench.sheet = bare_sheet();
         type_in(&mut bench.sheet, field, typed);
@@ -290,7 +301,7 @@ fn entries_in_words() {
     bench.series.factors[0].levels[1].value.text = "1O".to_owned();
     bench.series.seed.text = "-1".to_owned();
     bench.series.replicates.text = "7".to_owned();
-    writeln!(text, "series\n{}", bench.say(&series(&bench.recipe, &bench.series).findings)).unwrap();
+    writeln!(text, "series\n{}", bench.say(&series(&bench.recipe, &bench.series, &[]).findings)).unwrap();
 
     bench.boards[1].pieces = vec![piece("28", "sixteen", "")];
     bench.boards[1].bending[0].width.text = "40".to_owned();
@@ -319,11 +330,11 @@ fn words_of_boxes_and_figures() {
     let figure_words = |words: FigureWords| (words.label, words.note);
     let words = &ENGLISH.bench;
     let mut sheet = bare_sheet();
-    for field in Field::ALL {
+    for field in WeighField::ALL {
         add(field.key(), box_words((words.field)(*field, &sheet)));
     }
     (sheet.thickness_way, sheet.overage_of) = (ThicknessWay::Pressed, OverageOf::OvenDry);
-    for field in [Field::Thickness, Field::Overage] {
+    for field in [WeighField::Thickness, WeighField::Overage] {
         add(field.key(), box_words((words.field)(field, &sheet)));
     }
     let series_fields = [
@@ -346,8 +357,8 @@ fn words_of_boxes_and_figures() {
     for field in board_fields {
         add(&field.key(), box_words((words.board_field)(field)));
     }
-    let lines = LineFigure::ALL.iter().map(|part| Figure::Line(LineId::Fibre, *part));
-    for figure in Figure::PLAIN.iter().copied().chain(lines) {
+    let lines = WeighLineFigure::ALL.iter().map(|part| WeighFigure::Line(LineId::Fibre, *part));
+    for figure in WeighFigure::PLAIN.iter().copied().chain(lines) {
         add(&figure.key(), figure_words((words.figure)(figure)));
     }
     let density = Property::Density;
@@ -417,23 +428,23 @@ fn names_of_things() {
         add((words.design_way)(way, factors));
     }
     for origin in [
-        Origin::Field(Field::Boards),
-        Origin::Figure(Figure::Batch),
-        Origin::RecipeField(haulm::domain::Field::Thickness),
-        Origin::RecipeFigure(haulm::domain::Figure::Solids),
-        Origin::Batches,
-        Origin::Constant(Constant::WaterDensity),
+        WeighOrigin::Field(WeighField::Boards),
+        WeighOrigin::Figure(WeighFigure::Batch),
+        WeighOrigin::RecipeField(haulm::domain::Field::Thickness),
+        WeighOrigin::RecipeFigure(haulm::domain::Figure::Solids),
+        WeighOrigin::Batches,
+        WeighOrigin::Constant(Constant::WaterDensity),
     ] {
         add((words.origin)(origin).to_owned());
     }
     let bench = Bench::new();
     for place in [
-        Place::Recipe(haulm::domain::Place::Liquid(LiquidId(1))),
-        Place::Recipe(haulm::domain::Place::Station(haulm::domain::Station::Mat)),
-        Place::Series(SeriesField::Level(FactorId(2), 1)),
-        Place::Series(SeriesField::Factor(FactorId(7))),
-        Place::Board(BoardId(2), BoardField::Bending(3, BendingField::Load)),
-        Place::Board(BoardId(1), BoardField::Thickness(2)),
+        TrialPlace::Recipe(haulm::domain::Place::Liquid(LiquidId(1))),
+        TrialPlace::Recipe(haulm::domain::Place::Station(haulm::domain::Station::Mat)),
+        TrialPlace::Series(SeriesField::Level(FactorId(2), 1)),
+        TrialPlace::Series(SeriesField::Factor(FactorId(7))),
+        TrialPlace::Board(BoardId(2), BoardField::Bending(3, BendingField::Load)),
+        TrialPlace::Board(BoardId(1), BoardField::Thickness(2)),
     ] {
         add((words.place)(place, &bench.context()));
     }
@@ -445,10 +456,10 @@ fn names_of_things() {
 fn what_the_effects_tell() {
     let mut bench = Bench::new();
     bench.series.replicates.text = "2".to_owned();
-    let series = series(&bench.recipe, &bench.series).series.unwrap();
+    let series = series(&bench.recipe, &bench.series, &[]).series.unwrap();
     let wobble = [0.004, -0.006, 0.003, -0.001, 0.005, -0.002, 0.001, -0.004];
-    let outcomes = |dose: f64, density: f64| -> Vec<Outcome> {
-        let value = |run: &haulm::domain::trial::series::runs::Run| {
+    let outcomes = |dose: f64, density: f64| -> Vec<RunResult> {
+        let value = |run: &haulm::domain::trial::series::run::Run| {
             let sign = |factor: usize| if run.levels[factor] == 0 { -1.0 } else { 1.0 };
             0.55 + dose * sign(0) + density * sign(1) + wobble[usize::from(run.place) % 8]
         };

@@ -5,7 +5,7 @@ use crate::sheet::any_made_out;
 use haulm::domain::trial::boards::measured::measure;
 use haulm::domain::trial::boards::working::{BoardFigure, board_working, correction_working, summary_working};
 use haulm::domain::trial::weigh_sheet::working::working;
-use haulm::domain::trial::{Figure, LineFigure, Property};
+use haulm::domain::trial::{Property, WeighFigure, WeighLineFigure};
 use haulm::ui::math::{Style, letters, numbers};
 use proptest::prelude::*;
 
@@ -24,11 +24,11 @@ proptest! {
                         prop_assert!(roxmltree::Document::parse(&text).is_ok(), "{}", text);
                     }
                     // Spilled before the liquids are on it, the fibre takes all the overage: the factor is one.
-                    prop_assert!(!working.givens.is_empty() || figure == Figure::LiquidFactor, "{figure:?}");
+                    prop_assert!(!working.givens.is_empty() || figure == WeighFigure::LiquidFactor, "{figure:?}");
                     count += 1;
                 }
                 // Rounding is no formula.
-                None => prop_assert!(matches!(figure, Figure::Line(_, LineFigure::Rounded)), "{figure:?}"),
+                None => prop_assert!(matches!(figure, WeighFigure::Line(_, WeighLineFigure::Rounded)), "{figure:?}"),
             }
         }
         prop_assert!(count > 10);

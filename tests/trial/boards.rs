@@ -1,15 +1,15 @@
-//! Boards made: the standards' formulas, statistics over boards, and what is said against what was wanted.
+//! Boards made: the standards' formulas, statistics over boards, and what is said against the target.
 
 use crate::sample::{bare_sheet, recipe, sheet};
 use approx::assert_relative_eq;
 use haulm::domain::trial::boards::field::{
     BendingDraft, BendingField, BoardField, BondDraft, BondField, PieceDraft, PieceField, SwellingDraft, SwellingField,
 };
-use haulm::domain::trial::boards::measured::{Board, measure};
+use haulm::domain::trial::boards::measured::{MeasuredBoard, measure};
 use haulm::domain::trial::boards::target::{
     DensityTarget, RequirementDraft, density_target, judge, off_target, profile, results, uneven,
 };
-use haulm::domain::trial::{BoardDraft, BoardId, Place, Property, What};
+use haulm::domain::trial::{BoardDraft, BoardId, Property, TrialPlace, TrialProblem};
 use haulm::domain::{Entry, What as EntryWhat};
 use haulm::quantity::Unit;
 use haulm::statistics::sample::SampleSummary;
@@ -67,7 +67,7 @@ pub fn tested() -> BoardDraft {
     board
 }
 
-fn of_density(density: f64, moisture: &str) -> Board {
+fn of_density(density: f64, moisture: &str) -> MeasuredBoard {
     let mut draft = BoardDraft::blank(BoardId(1));
     draft.pieces = vec![piece(&format!("{}", density * 0.05 * 0.05 * 0.016 * 1_000.0), "16", "")];
     draft.moisture.text = moisture.to_owned();
@@ -78,7 +78,7 @@ pub fn target() -> DensityTarget {
     density_target(&sheet(&recipe(), &bare_sheet()), &[of_density(665.0, "7")]).unwrap()
 }
 
-fn mean(board: &Board, property: Property, unit: Unit) -> f64 {
+fn mean(board: &MeasuredBoard, property: Property, unit: Unit) -> f64 {
     unit.from_base(board.mean(property).unwrap())
 }
 
@@ -139,10 +139,10 @@ fn a_blank_piece_is_passed_over_and_a_half_one_is_asked_about() {
     let missing: Vec<_> = measured
         .findings
         .iter()
-        .filter(|finding| finding.what == What::Entry(EntryWhat::Missing))
+        .filter(|finding| finding.what == TrialProblem::Entry(EntryWhat::Missing))
         .map(|finding| finding.place)
         .collect();
-    let at = |field| Place::Board(BoardId(1), BoardField::Piece(1, field));
+    let at = |field| TrialPlace::Board(BoardId(1), BoardField::Piece(1, field));
     assert_eq!(missing, [at(PieceField::Length), at(PieceField::Width), at(PieceField::Thickness)]);
 }
 
@@ -152,7 +152,7 @@ fn a_dry_mass_above_the_moist_one_is_refused() {
     draft.pieces[0].dry.text = "29".to_owned();
     let measured = measure(&draft);
     assert!(measured.board.pieces.is_empty());
-    assert!(measured.findings.iter().any(|finding| finding.what == What::DryAboveMoist));
+    assert!(measured.findings.iter().any(|finding| finding.what == TrialProblem::DryAboveMoist));
 }
 
 #[test]
@@ -163,7 +163,7 @@ fn a_thickness_that_cannot_be_read_leaves_the_board_out() {
     draft.thickness.iter_mut().for_each(|entry| entry.text.clear());
     let measured = measure(&draft);
     assert!(measured.board.whole.is_none());
-    assert!(measured.findings.iter().any(|finding| finding.what == What::Entry(EntryWhat::Missing)));
+    assert!(measured.findings.iter().any(|finding| finding.what == TrialProblem::Entry(EntryWhat::Missing)));
 }
 
 /// Source: Student's t, any table: 2.776 (two-sided 95 %) and 2.132 (one-sided 95 %) at 4 degrees. The
@@ -221,7 +221,7 @@ fn the_next_mat_weighs_what_was_missing() {
 
 #[test]
 fn requirements_are_held_against_the_quantile() {
-    let boards: Vec<Board> = ["1375", "1400", "1350"]
+    let boards: Vec<MeasuredBoard> = ["1375", "1400", "1350"]
         .iter()
         .map(|load| {
             let mut draft = tested();
@@ -239,10 +239,10 @@ fn requirements_are_held_against_the_quantile() {
     assert_eq!((judged[0].met, findings.len()), (Some(true), 0));
     let (judged, findings) = judge(&results, &[require("0.53")]);
     assert_eq!(judged[0].met, Some(false));
-    assert!(matches!(findings[0].what, What::MissesRequirement { .. }));
+    assert!(matches!(findings[0].what, TrialProblem::MissesRequirement { .. }));
     let (judged, findings) = judge(&haulm::domain::trial::boards::target::results(&boards[..1]), &[require("0.5")]);
-    assert_eq!((judged[0].met, findings[0].what), (None, What::TooFewBoards));
-    assert!(judge(&results, &[require("much")]).1.iter().any(|f| matches!(f.what, What::Entry(_))));
+    assert_eq!((judged[0].met, findings[0].what), (None, TrialProblem::TooFewBoards));
+    assert!(judge(&results, &[require("much")]).1.iter().any(|f| matches!(f.what, TrialProblem::Entry(_))));
     assert!(judge(&results, &[require(" ")]).0.is_empty());
 }
 
@@ -264,7 +264,7 @@ fn the_profile_of_a_board() {
     assert!(uneven(&board).is_none());
     draft.pieces[0].mass.text = "24".to_owned();
     let said = uneven(&measure(&draft).board).unwrap();
-    assert!(matches!(said.what, What::UnevenProfile { deviation } if deviation.base < -0.07));
+    assert!(matches!(said.what, TrialProblem::UnevenProfile { deviation } if deviation.base < -0.07));
 }
 
 proptest! {
@@ -296,6 +296,6 @@ proptest! {
         let sheet = sheet(&recipe(), &bare_sheet());
         let target = density_target(&sheet, &[of_density(density, "7")]).unwrap();
         let next = target.made * target.next_mat.value / sheet.mat.moist.value;
-        assert_relative_eq!(next, target.wanted, max_relative = 1e-9);
+        assert_relative_eq!(next, target.target, max_relative = 1e-9);
     }
 }

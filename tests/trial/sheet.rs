@@ -1,21 +1,23 @@
-//! The weigh-out sheet: a published one recomputed, and what must hold for every one.
+//! The weigh sheet: a published one recomputed, and what must hold for every one.
 
 use crate::sample::{bare_sheet, made_out, recipe, sheet, type_in};
 use crate::support::{liquid, plain_recipe, recipe as any_recipe, set, something};
 use approx::assert_relative_eq;
 use haulm::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
-use haulm::domain::trial::{Field, Figure, LineFigure, LineId, Place, Sheet, SheetDraft, What};
+use haulm::domain::trial::{
+    LineId, SheetDraft, TrialPlace, TrialProblem, WeighField, WeighFigure, WeighLineFigure, WeighSheet,
+};
 use haulm::domain::{Draft, Field as RecipeField, LiquidId, Substance, work_out};
 use haulm::quantity::Unit;
 use proptest::prelude::*;
 use uom::si::f64::Mass;
 use uom::si::mass::gram;
 
-fn grams(sheet: &Sheet, id: LineId) -> f64 {
+fn grams(sheet: &WeighSheet, id: LineId) -> f64 {
     sheet.line(id).map_or(0.0, |line| line.mass.get::<gram>())
 }
 
-fn figure(sheet: &Sheet, figure: Figure, unit: Unit) -> f64 {
+fn figure(sheet: &WeighSheet, figure: WeighFigure, unit: Unit) -> f64 {
     sheet.figure(figure).unwrap().get(unit)
 }
 
@@ -35,8 +37,8 @@ fn a_published_sheet_with_its_spillage() {
         recipe.water_way = haulm::domain::recipe::draft::WaterWay::None;
         recipe.liquids = vec![liquid(1, "8", solids, "1280")];
         let mut draft = bare_sheet();
-        type_in(&mut draft, Field::MatLength, "250");
-        type_in(&mut draft, Field::MatWidth, "25 cm");
+        type_in(&mut draft, WeighField::MatLength, "250");
+        type_in(&mut draft, WeighField::MatWidth, "25 cm");
         let plain = sheet(&recipe, &draft);
         let moist = grams(&plain, LineId::Fibre);
         assert_relative_eq!(moist, 455.7292, max_relative = 1e-6);
@@ -45,7 +47,7 @@ fn a_published_sheet_with_its_spillage() {
         assert_relative_eq!(moist / 1.05, 434.016, max_relative = 5e-4);
 
         (draft.overage_of, draft.overage_on) = (OverageOf::OvenDry, OverageOn::Fibre);
-        type_in(&mut draft, Field::Overage, "5");
+        type_in(&mut draft, WeighField::Overage, "5");
         let spilled = sheet(&recipe, &draft);
         assert_relative_eq!(grams(&spilled, LineId::Fibre), 477.4306, max_relative = 1e-6);
         assert_relative_eq!(grams(&spilled, LineId::Fibre), 477.4168, max_relative = 5e-4);
@@ -56,8 +58,8 @@ fn a_published_sheet_with_its_spillage() {
         assert_relative_eq!(resin * fraction, 34.7222, max_relative = 1e-6);
         assert_relative_eq!(resin * fraction, 34.734375, max_relative = 5e-4);
         // The dose is that of the fibre that is left.
-        let dose = spilled.given.dose(LiquidId(1)).unwrap();
-        assert_relative_eq!(dose.given.value, 0.08, max_relative = 1e-12);
+        let dose = spilled.actual.dose(LiquidId(1)).unwrap();
+        assert_relative_eq!(dose.actual.value, 0.08, max_relative = 1e-12);
     }
 }
 
@@ -68,22 +70,22 @@ fn a_board_in_customary_units() {
     set(&mut recipe, RecipeField::BoardDensity, "31", Unit::PoundPerCubicFoot);
     set(&mut recipe, RecipeField::Thickness, "0.5", Unit::Inch);
     let mut draft = bare_sheet();
-    type_in(&mut draft, Field::MatLength, "96 in");
-    type_in(&mut draft, Field::MatWidth, "48 in");
+    type_in(&mut draft, WeighField::MatLength, "96 in");
+    type_in(&mut draft, WeighField::MatWidth, "48 in");
     let sheet = sheet(&recipe, &draft);
-    assert_relative_eq!(figure(&sheet, Figure::FinishedBoard, Unit::Pound), 41.333_333_3, max_relative = 1e-8);
-    assert_relative_eq!(figure(&sheet, Figure::FinishedBoard, Unit::Pound), 41.23, max_relative = 5e-3);
-    assert_relative_eq!(figure(&sheet, Figure::FinishedBoard, Unit::Kilogram), 18.748, max_relative = 1e-4);
+    assert_relative_eq!(figure(&sheet, WeighFigure::FinishedBoard, Unit::Pound), 41.333_333_3, max_relative = 1e-8);
+    assert_relative_eq!(figure(&sheet, WeighFigure::FinishedBoard, Unit::Pound), 41.23, max_relative = 5e-3);
+    assert_relative_eq!(figure(&sheet, WeighFigure::FinishedBoard, Unit::Kilogram), 18.748, max_relative = 1e-4);
 }
 
 /// The whole way by hand: 450 × 450 × 16 mm at 700 kg/m³ and 7 % moisture, two boards.
 #[test]
 fn a_sheet_by_hand() {
     let mut draft = bare_sheet();
-    type_in(&mut draft, Field::Boards, "2");
-    type_in(&mut draft, Field::WallLoss, "4");
-    type_in(&mut draft, Field::PressFactor, "12");
-    type_in(&mut draft, Field::SprayVolume, "120");
+    type_in(&mut draft, WeighField::Boards, "2");
+    type_in(&mut draft, WeighField::WallLoss, "4");
+    type_in(&mut draft, WeighField::PressFactor, "12");
+    type_in(&mut draft, WeighField::SprayVolume, "120");
     let sheet = sheet(&recipe(), &draft);
     let dry_mat = 0.45 * 0.45 * 0.016 * 700_000.0 / 1.07;
     let per_fibre = 1.0 + 0.12 + 0.12 * 0.02 + 0.008;
@@ -100,11 +102,11 @@ fn a_sheet_by_hand() {
     let water = solids * 0.12 - with;
     assert!(water > 0.0);
     assert_relative_eq!(grams(&sheet, LineId::Water), water / 0.96, max_relative = 1e-12);
-    assert_relative_eq!(figure(&sheet, Figure::MatMoist, Unit::Gram), dry_mat * 1.12, max_relative = 1e-12);
-    assert_relative_eq!(figure(&sheet, Figure::GivenMoisture, Unit::PercentDryBasis), 12.0, max_relative = 1e-10);
-    assert_relative_eq!(figure(&sheet, Figure::Stops, Unit::Millimetre), 16.0, max_relative = 1e-12);
-    assert_relative_eq!(figure(&sheet, Figure::PressTime, Unit::Second), 192.0, max_relative = 1e-12);
-    let time = figure(&sheet, Figure::Line(LineId::Liquid(LiquidId(1)), LineFigure::SprayTime), Unit::Second);
+    assert_relative_eq!(figure(&sheet, WeighFigure::MatMoist, Unit::Gram), dry_mat * 1.12, max_relative = 1e-12);
+    assert_relative_eq!(figure(&sheet, WeighFigure::ActualMoisture, Unit::PercentDryBasis), 12.0, max_relative = 1e-10);
+    assert_relative_eq!(figure(&sheet, WeighFigure::Stops, Unit::Millimetre), 16.0, max_relative = 1e-12);
+    assert_relative_eq!(figure(&sheet, WeighFigure::PressTime, Unit::Second), 192.0, max_relative = 1e-12);
+    let time = figure(&sheet, WeighFigure::Line(LineId::Liquid(LiquidId(1)), WeighLineFigure::SprayTime), Unit::Second);
     assert_relative_eq!(time, resin / 0.96 / 1.28 / 2.0, max_relative = 1e-12);
 }
 
@@ -126,12 +128,12 @@ fn order_of_addition() {
 fn overage_says_of_what() {
     let mut draft = bare_sheet();
     let none = sheet(&recipe(), &draft);
-    type_in(&mut draft, Field::Overage, "10");
+    type_in(&mut draft, WeighField::Overage, "10");
     let moist = sheet(&recipe(), &draft);
     assert_relative_eq!(moist.batch.value, 1.1 * none.batch.value, max_relative = 1e-12);
     draft.overage_of = OverageOf::OvenDry;
     let dry = sheet(&recipe(), &draft);
-    let oven_dry = none.given.furnish.value;
+    let oven_dry = none.actual.furnish.value;
     assert_relative_eq!(dry.batch.value, none.batch.value + 0.1 * oven_dry, max_relative = 1e-12);
     for id in none.lines.iter().map(|line| line.id) {
         let (one, other) = (grams(&moist, id) / grams(&none, id), grams(&dry, id) / grams(&none, id));
@@ -148,21 +150,21 @@ fn a_pressed_thickness_is_not_sanded() {
     let mut draft = bare_sheet();
     assert_relative_eq!(sheet(&recipe, &draft).stops.value, 0.017, max_relative = 1e-12);
     draft.thickness_way = ThicknessWay::Pressed;
-    type_in(&mut draft, Field::Thickness, "12");
+    type_in(&mut draft, WeighField::Thickness, "12");
     let pressed = sheet(&recipe, &draft);
     assert_relative_eq!(pressed.stops.value, 0.012, max_relative = 1e-12);
     assert_relative_eq!(pressed.mat.raw_board.value, pressed.mat.finished_board.value, max_relative = 1e-12);
-    type_in(&mut draft, Field::Thickness, " ");
+    type_in(&mut draft, WeighField::Thickness, " ");
     let (none, findings) = made_out(&recipe, &draft);
-    assert!(none.is_none() && findings.iter().any(|finding| finding.place == Place::Field(Field::Thickness)));
+    assert!(none.is_none() && findings.iter().any(|finding| finding.place == TrialPlace::Field(WeighField::Thickness)));
 }
 
 #[test]
 fn what_is_typed_on_the_sheet_goes_before_the_recipe() {
     let mut draft = bare_sheet();
     let before = sheet(&recipe(), &draft);
-    type_in(&mut draft, Field::BoardDensity, "770");
-    type_in(&mut draft, Field::FibreMoisture, "5");
+    type_in(&mut draft, WeighField::BoardDensity, "770");
+    type_in(&mut draft, WeighField::FibreMoisture, "5");
     let after = sheet(&recipe(), &draft);
     assert_relative_eq!(after.mat.oven_dry.value, 1.1 * before.mat.oven_dry.value, max_relative = 1e-12);
     let fibre = grams(&after, LineId::Fibre) / grams(&before, LineId::Fibre);
@@ -202,22 +204,22 @@ fn the_press_factor_falls_back_on_the_line() {
 #[test]
 fn too_little_for_the_balance() {
     let mut draft = bare_sheet();
-    type_in(&mut draft, Field::LiquidLeast, "20");
+    type_in(&mut draft, WeighField::LiquidMinimum, "20");
     let (sheet, findings) = made_out(&recipe(), &draft);
     let sheet = sheet.unwrap();
-    let at = |id| findings.iter().find(|finding| finding.place == Place::Line(LineId::Liquid(LiquidId(id))));
+    let at = |id| findings.iter().find(|finding| finding.place == TrialPlace::Line(LineId::Liquid(LiquidId(id))));
     // Hardener: 1.9 kg of fibre take 11 g; two boards take 22 g.
-    let Some(What::BelowLeast { mass, least, boards, dilute }) = at(2).map(|finding| finding.what) else {
+    let Some(TrialProblem::BelowMinimum { mass, minimum, boards, dilute }) = at(2).map(|finding| finding.what) else {
         panic!("{findings:?}")
     };
-    assert!(mass.base < least.base);
-    assert_relative_eq!(boards.unwrap().base, (least.base / mass.base).ceil(), max_relative = 1e-12);
+    assert!(mass.base < minimum.base);
+    assert_relative_eq!(boards.unwrap().base, (minimum.base / mass.base).ceil(), max_relative = 1e-12);
     // There is water for it: thinned to such solids, the spray weighs 20 g.
     let water = Mass::new::<gram>(20.0 - grams(&sheet, LineId::Liquid(LiquidId(2))));
     assert!(water < sheet.line(LineId::Water).unwrap().mass);
-    assert_relative_eq!(dilute.unwrap().base, 0.4 * mass.base / least.base, max_relative = 1e-12);
-    type_in(&mut draft, Field::Boards, &boards.unwrap().base.to_string());
-    assert!(!made_out(&recipe(), &draft).1.iter().any(|f| f.place == Place::Line(LineId::Liquid(LiquidId(2)))));
+    assert_relative_eq!(dilute.unwrap().base, 0.4 * mass.base / minimum.base, max_relative = 1e-12);
+    type_in(&mut draft, WeighField::Boards, &boards.unwrap().base.to_string());
+    assert!(!made_out(&recipe(), &draft).1.iter().any(|f| f.place == TrialPlace::Line(LineId::Liquid(LiquidId(2)))));
 }
 
 /// Water must not meet an isocyanate before the nozzle.
@@ -226,9 +228,11 @@ fn an_isocyanate_is_never_to_be_thinned() {
     let mut recipe = recipe();
     recipe.liquids = vec![liquid(1, "0.3", "100", "1230")];
     let mut draft = bare_sheet();
-    type_in(&mut draft, Field::LiquidLeast, "10");
+    type_in(&mut draft, WeighField::LiquidMinimum, "10");
     let dilution = |recipe: &Draft| match made_out(recipe, &draft).1.iter().find_map(|finding| match finding.what {
-        What::BelowLeast { dilute, .. } if finding.place == Place::Line(LineId::Liquid(LiquidId(1))) => Some(dilute),
+        TrialProblem::BelowMinimum { dilute, .. } if finding.place == TrialPlace::Line(LineId::Liquid(LiquidId(1))) => {
+            Some(dilute)
+        }
         _ => None,
     }) {
         Some(dilution) => dilution,
@@ -242,30 +246,30 @@ fn an_isocyanate_is_never_to_be_thinned() {
 #[test]
 fn a_small_blender_splits_the_batch() {
     let mut draft = bare_sheet();
-    type_in(&mut draft, Field::Boards, "3");
+    type_in(&mut draft, WeighField::Boards, "3");
     let whole = sheet(&recipe(), &draft);
-    type_in(&mut draft, Field::Capacity, "4 kg");
+    type_in(&mut draft, WeighField::Capacity, "4 kg");
     let (split, findings) = made_out(&recipe(), &draft);
     let split = split.unwrap();
     assert_eq!(split.batches, (whole.batch.value / 4.0).ceil() as u32);
     assert!(split.batches > 1 && split.batch.value <= 4.0);
-    assert!(findings.iter().any(|finding| matches!(finding.what, What::Split { .. })));
-    type_in(&mut draft, Field::Capacity, "1 g");
+    assert!(findings.iter().any(|finding| matches!(finding.what, TrialProblem::Split { .. })));
+    type_in(&mut draft, WeighField::Capacity, "1 g");
     let (none, findings) = made_out(&recipe(), &draft);
     assert!(none.is_none());
-    assert!(findings.iter().any(|finding| matches!(finding.what, What::TooManyBatches { .. })));
+    assert!(findings.iter().any(|finding| matches!(finding.what, TrialProblem::TooManyBatches { .. })));
 }
 
 #[test]
 fn rounding_shifts_a_small_dose() {
     let mut draft = bare_sheet();
-    type_in(&mut draft, Field::LiquidStep, "5");
+    type_in(&mut draft, WeighField::LiquidStep, "5");
     let (sheet, findings) = made_out(&recipe(), &draft);
-    let dose = *sheet.unwrap().given.dose(LiquidId(2)).unwrap();
+    let dose = *sheet.unwrap().actual.dose(LiquidId(2)).unwrap();
     assert!(dose.deviation.value.abs() > 0.01);
-    assert!(findings.iter().any(|finding| matches!(finding.what, What::RoundingShifts { .. })));
+    assert!(findings.iter().any(|finding| matches!(finding.what, TrialProblem::RoundingShifts { .. })));
     // On the resin's solids as both were rounded.
-    let shift = dose.given_as_entered.unwrap().base - dose.wanted_as_entered.unwrap().base;
+    let shift = dose.actual_as_entered.unwrap().base - dose.target_as_entered.unwrap().base;
     assert!(shift.abs() > 1e-6);
 }
 
@@ -275,7 +279,7 @@ fn spray_by_mass_takes_the_thinning_with_it() {
     recipe.liquids[0].spray_solids.text = "50".to_owned();
     let mut draft = bare_sheet();
     draft.spray_way = SprayWay::Mass;
-    type_in(&mut draft, Field::SprayMass, "100");
+    type_in(&mut draft, WeighField::SprayMass, "100");
     let sheet = sheet(&recipe, &draft);
     let resin = LineId::Liquid(LiquidId(1));
     let expected = (grams(&sheet, resin) + grams(&sheet, LineId::Thinning(LiquidId(1)))) / 100.0 * 60.0;
@@ -300,20 +304,20 @@ pub fn any_sheet() -> impl Strategy<Value = SheetDraft> {
     let ways = (any::<bool>(), any::<bool>(), any::<bool>(), any::<bool>());
     (numbers, ways).prop_map(|(numbers, ways)| {
         let mut draft = bare_sheet();
-        type_in(&mut draft, Field::MatLength, &format!("{:.2}", numbers.0));
-        type_in(&mut draft, Field::MatWidth, &format!("{:.2}", numbers.1));
-        type_in(&mut draft, Field::Boards, &numbers.2.to_string());
-        type_in(&mut draft, Field::Overage, &format!("{:.2}", numbers.3));
-        type_in(&mut draft, Field::WallLoss, &format!("{:.2}", numbers.4));
+        type_in(&mut draft, WeighField::MatLength, &format!("{:.2}", numbers.0));
+        type_in(&mut draft, WeighField::MatWidth, &format!("{:.2}", numbers.1));
+        type_in(&mut draft, WeighField::Boards, &numbers.2.to_string());
+        type_in(&mut draft, WeighField::Overage, &format!("{:.2}", numbers.3));
+        type_in(&mut draft, WeighField::WallLoss, &format!("{:.2}", numbers.4));
         if let Some(capacity) = numbers.5 {
-            type_in(&mut draft, Field::Capacity, &format!("{capacity:.0}"));
+            type_in(&mut draft, WeighField::Capacity, &format!("{capacity:.0}"));
         }
-        type_in(&mut draft, Field::LiquidStep, numbers.6);
-        type_in(&mut draft, Field::FibreStep, numbers.7);
-        for field in [Field::SprayVolume, Field::SprayMass] {
+        type_in(&mut draft, WeighField::LiquidStep, numbers.6);
+        type_in(&mut draft, WeighField::FibreStep, numbers.7);
+        for field in [WeighField::SprayVolume, WeighField::SprayMass] {
             type_in(&mut draft, field, &format!("{:.1}", numbers.8));
         }
-        type_in(&mut draft, Field::PressFactor, "11");
+        type_in(&mut draft, WeighField::PressFactor, "11");
         if ways.0 {
             draft.overage_of = OverageOf::OvenDry;
         }
@@ -330,7 +334,7 @@ pub fn any_sheet() -> impl Strategy<Value = SheetDraft> {
     })
 }
 
-pub fn any_made_out() -> impl Strategy<Value = Sheet> {
+pub fn any_made_out() -> impl Strategy<Value = WeighSheet> {
     (any_recipe(), any_sheet()).prop_filter_map("can be made out", |(recipe, draft)| made_out(&recipe, &draft).0)
 }
 
@@ -362,38 +366,38 @@ proptest! {
             sheet.plan.balance(id).step.map_or(0.0, |step| 0.5 * step.value / line.mass.value)
         });
         let fibre = share(LineId::Fibre);
-        for dose in &sheet.given.doses {
+        for dose in &sheet.actual.doses {
             let most = (1.0 + share(LineId::Liquid(dose.id))) / (1.0 - fibre) - 1.0;
             prop_assert!(dose.deviation.value.abs() <= most * (1.0 + 1e-6) + 1e-12, "{dose:?} {most}");
         }
     }
 
-    /// Without rounding, the masses give what was wanted: doses, moisture, and furnish for the boards.
+    /// Without rounding, the masses give the target: doses, moisture, and furnish for the boards.
     #[test]
     fn exact_masses_give_what_was_wanted(recipe in any_recipe(), mut draft in any_sheet()) {
-        type_in(&mut draft, Field::FibreStep, "");
-        type_in(&mut draft, Field::LiquidStep, "");
+        type_in(&mut draft, WeighField::FibreStep, "");
+        type_in(&mut draft, WeighField::LiquidStep, "");
         let sheet = something(made_out(&recipe, &draft).0)?;
-        for dose in &sheet.given.doses {
-            assert_relative_eq!(dose.given.value, dose.wanted.value, max_relative = 1e-9, epsilon = 1e-15);
+        for dose in &sheet.actual.doses {
+            assert_relative_eq!(dose.actual.value, dose.target.value, max_relative = 1e-9, epsilon = 1e-15);
             assert_relative_eq!(
-                dose.given_as_entered.map_or(0.0, |amount| amount.base),
-                dose.wanted_as_entered.map_or(0.0, |amount| amount.base),
+                dose.actual_as_entered.map_or(0.0, |amount| amount.base),
+                dose.target_as_entered.map_or(0.0, |amount| amount.base),
                 max_relative = 1e-9
             );
         }
         let moisture = sheet.plan.case.solved.water.mat.dry_basis().value;
-        assert_relative_eq!(sheet.given.mat_moisture.value, moisture, max_relative = 1e-9, epsilon = 1e-12);
+        assert_relative_eq!(sheet.actual.mat_moisture.value, moisture, max_relative = 1e-9, epsilon = 1e-12);
         let boards = f64::from(sheet.plan.boards) / f64::from(sheet.batches);
         let needed = boards * sheet.mat.oven_dry.value * sheet.plan.furnish_factor().value;
-        assert_relative_eq!(sheet.given.furnish.value, needed, max_relative = 1e-9);
+        assert_relative_eq!(sheet.actual.furnish.value, needed, max_relative = 1e-9);
     }
 
     #[test]
-    fn nothing_typed_brings_it_down(recipe in crate::support::anything(), edits in prop::collection::vec((0..Field::ALL.len(), ".{0,8}|[0-9.,e-]{1,6}", 0..Unit::ALL.len()), 0..10)) {
+    fn nothing_typed_brings_it_down(recipe in crate::support::anything(), edits in prop::collection::vec((0..WeighField::ALL.len(), ".{0,8}|[0-9.,e-]{1,6}", 0..Unit::ALL.len()), 0..10)) {
         let mut draft = bare_sheet();
         for (at, text, unit) in edits {
-            let entry = draft.entry_mut(Field::ALL[at]);
+            let entry = draft.entry_mut(WeighField::ALL[at]);
             entry.text = text;
             entry.unit = Unit::ALL[unit];
         }

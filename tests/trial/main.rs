@@ -1,4 +1,4 @@
-//! Trial boards: weigh-out sheets, series, boards made, and what they tell.
+//! Trial boards: weigh sheets, series, boards made, and what they tell.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 #[path = "../support/formula.rs"]
@@ -9,6 +9,7 @@ mod support;
 mod boards;
 mod designs;
 mod effects;
+mod made;
 mod messages;
 mod order;
 mod record;

@@ -2,8 +2,8 @@
 
 use crate::support::{liquid, plain_recipe};
 use haulm::domain::trial::weigh_sheet::plan::plan;
-use haulm::domain::trial::weigh_sheet::sheet::{Sheet, make_out};
-use haulm::domain::trial::{Field, Finding, SheetDraft};
+use haulm::domain::trial::weigh_sheet::sheet::{WeighSheet, make_out};
+use haulm::domain::trial::{SheetDraft, TrialFinding, WeighField};
 use haulm::domain::{DoseWay, Draft, Entry, LiquidId, Role, Substance};
 use haulm::quantity::Unit;
 
@@ -29,24 +29,24 @@ pub fn recipe() -> Draft {
 /// A mat of 450 × 450 mm, one board, no overage, no rounding.
 pub fn bare_sheet() -> SheetDraft {
     let mut sheet = SheetDraft::default();
-    type_in(&mut sheet, Field::MatLength, "450");
-    type_in(&mut sheet, Field::MatWidth, "450");
-    for field in [Field::Overage, Field::WallLoss] {
+    type_in(&mut sheet, WeighField::MatLength, "450");
+    type_in(&mut sheet, WeighField::MatWidth, "450");
+    for field in [WeighField::Overage, WeighField::WallLoss] {
         type_in(&mut sheet, field, "0");
     }
-    for field in [Field::FibreStep, Field::LiquidStep, Field::FibreLeast, Field::LiquidLeast] {
+    for field in [WeighField::FibreStep, WeighField::LiquidStep, WeighField::FibreMinimum, WeighField::LiquidMinimum] {
         type_in(&mut sheet, field, "");
     }
     sheet
 }
 
-pub fn type_in(sheet: &mut SheetDraft, field: Field, text: &str) {
+pub fn type_in(sheet: &mut SheetDraft, field: WeighField, text: &str) {
     sheet.entry_mut(field).text = text.to_owned();
     sheet.entry_mut(field).preset = false;
 }
 
 /// The sheet, with everything that there is to say about it.
-pub fn made_out(recipe: &Draft, sheet: &SheetDraft) -> (Option<Sheet>, Vec<Finding>) {
+pub fn made_out(recipe: &Draft, sheet: &SheetDraft) -> (Option<WeighSheet>, Vec<TrialFinding>) {
     let planned = plan(recipe, sheet);
     let mut findings = planned.findings;
     let Some(plan) = planned.plan else { return (None, findings) };
@@ -55,7 +55,7 @@ pub fn made_out(recipe: &Draft, sheet: &SheetDraft) -> (Option<Sheet>, Vec<Findi
     (outcome.sheet, findings)
 }
 
-pub fn sheet(recipe: &Draft, sheet: &SheetDraft) -> Sheet {
+pub fn sheet(recipe: &Draft, sheet: &SheetDraft) -> WeighSheet {
     let (sheet, findings) = made_out(recipe, sheet);
     sheet.unwrap_or_else(|| panic!("{findings:?}"))
 }

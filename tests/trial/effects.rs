@@ -3,10 +3,12 @@
 use crate::support::something;
 use approx::assert_relative_eq;
 use haulm::domain::trial::series::design::Design;
-use haulm::domain::trial::series::effects::{Effects, EffectsOutcome, ModelWay, Outcome, Term, effects};
+use haulm::domain::trial::series::effects::{Effects, EffectsOutcome, ModelWay, RunResult, Term, effects};
+use haulm::domain::trial::series::factor::{Factor, Level};
 use haulm::domain::trial::series::field::{FactorId, Of};
-use haulm::domain::trial::series::runs::{Factor, Level, Run, Series};
-use haulm::domain::trial::{Property, What};
+use haulm::domain::trial::series::run::Run;
+use haulm::domain::trial::series::runs::Series;
+use haulm::domain::trial::{Property, TrialProblem};
 use haulm::quantity::{Amount, Kind};
 use proptest::prelude::*;
 use uom::si::f64::Ratio;
@@ -27,13 +29,13 @@ fn series(design: Design, replicates: u16) -> Series {
     for replicate in 1..=replicates {
         for (levels, standard) in design.runs.iter().zip(1..) {
             let place = runs.len() as u16 + 1;
-            runs.push(Run { place, standard, replicate, block: 1, levels: levels.clone() });
+            runs.push(Run { place, standard, replicate, block: 1, levels: levels.clone(), made: None });
         }
     }
     Series { factors, design, block_words: Vec::new(), replicates, blocks: 1, seed: 0, margin: Ratio::default(), runs }
 }
 
-fn of(series: &Series, outcomes: &[Outcome], way: ModelWay) -> Effects {
+fn of(series: &Series, outcomes: &[RunResult], way: ModelWay) -> Effects {
     let outcome = effects(Property::BendingStrength, series, outcomes, way);
     outcome.effects.unwrap_or_else(|| panic!("{:?}", outcome.findings))
 }
@@ -55,7 +57,7 @@ fn one_way(table: &str, levels: u8) -> Effects {
     let replicates = rows.len() / usize::from(levels);
     let series = series(Design::full(&[levels]), replicates as u16);
     let mut seen = vec![0_u16; usize::from(levels)];
-    let outcomes: Vec<Outcome> = rows
+    let outcomes: Vec<RunResult> = rows
         .iter()
         .map(|(instrument, value)| {
             let at = usize::from(*instrument) - 1;
@@ -138,7 +140,7 @@ fn strength_of_ceramics() {
         .map(|line| line.split(',').map(|cell| cell.parse().unwrap()).collect())
         .collect();
     let series = series(Design::full(&[2; 5]), 1);
-    let outcomes: Vec<Outcome> = series
+    let outcomes: Vec<RunResult> = series
         .runs
         .iter()
         .map(|run| {
@@ -182,7 +184,7 @@ fn strength_of_ceramics() {
 #[test]
 fn mains_only_leave_the_pairs_to_the_scatter() {
     let series = series(Design::full(&[2; 3]), 1);
-    let outcomes: Vec<Outcome> = series
+    let outcomes: Vec<RunResult> = series
         .runs
         .iter()
         .map(|run| (run.place, signs(run).iter().product::<f64>() + f64::from(run.levels[0])))
@@ -196,11 +198,12 @@ fn mains_only_leave_the_pairs_to_the_scatter() {
 #[test]
 fn a_saturated_fraction_has_no_scatter_left() {
     let series = series(Design::fraction(5, 1).unwrap(), 1);
-    let outcomes: Vec<Outcome> = series.runs.iter().map(|run| (run.place, f64::from(run.place * run.place))).collect();
+    let outcomes: Vec<RunResult> =
+        series.runs.iter().map(|run| (run.place, f64::from(run.place * run.place))).collect();
     let EffectsOutcome { effects, findings } = effects(Property::Density, &series, &outcomes, ModelWay::Pairs);
     let effects = effects.unwrap();
     assert_eq!(effects.residual_freedom, 0);
-    assert!(findings.iter().any(|finding| finding.what == What::NoFreedom));
+    assert!(findings.iter().any(|finding| finding.what == TrialProblem::NoFreedom));
     assert!(effects.terms.iter().all(|term| term.f.is_none() && term.effect.is_some_and(|e| e.half_width.is_none())));
     assert!(effects.residual_deviation().is_none());
     assert_eq!(effects.terms[0].aliases.len(), 0, "beyond third order");
@@ -211,7 +214,7 @@ fn a_saturated_fraction_has_no_scatter_left() {
 #[test]
 fn an_alias_is_not_told_twice() {
     let series = series(Design::fraction(4, 1).unwrap(), 2);
-    let outcomes: Vec<Outcome> = series
+    let outcomes: Vec<RunResult> = series
         .runs
         .iter()
         .map(|run| (run.place, signs(run)[0] * signs(run)[1] + 0.01 * f64::from(run.place % 3)))
@@ -232,7 +235,7 @@ fn blocks_take_their_share() {
         run.block = run.replicate;
     }
     let wobble = [0.1, -0.2, 0.05, 0.02, -0.1];
-    let outcomes: Vec<Outcome> = series
+    let outcomes: Vec<RunResult> = series
         .runs
         .iter()
         .map(|run| (run.place, 10.0 * f64::from(run.block) + signs(run)[0] + wobble[usize::from(run.place) % 5]))
@@ -243,24 +246,24 @@ fn blocks_take_their_share() {
     assert!(blocks.share > 0.9);
     assert_relative_eq!(effects.term(Term::Main(0)).unwrap().effect.unwrap().value, 2.0, epsilon = 0.2);
     assert_eq!(effects.ranking()[0].term, Term::Main(0));
-    assert_eq!(effects.ranking()[0].is_told_apart(), Some(true));
+    assert_eq!(effects.ranking()[0].is_significant(), Some(true));
 }
 
 #[test]
 fn what_is_said_of_the_results() {
     let series = series(Design::full(&[2, 2]), 2);
-    let outcomes: Vec<Outcome> = series.runs.iter().map(|run| (run.place, f64::from(run.place))).collect();
-    let said = |outcomes: &[Outcome]| -> Vec<What> {
+    let outcomes: Vec<RunResult> = series.runs.iter().map(|run| (run.place, f64::from(run.place))).collect();
+    let said = |outcomes: &[RunResult]| -> Vec<TrialProblem> {
         let outcome = effects(Property::Density, &series, outcomes, ModelWay::Pairs);
         outcome.findings.iter().map(|finding| finding.what).collect()
     };
     assert!(said(&outcomes).is_empty());
-    assert_eq!(said(&outcomes[1..]), [What::RunsMissing { count: 1 }]);
-    assert_eq!(said(&[outcomes.as_slice(), &[(99, 1.0)]].concat()), [What::BoardsWithoutRun { count: 1 }]);
-    assert!(said(&outcomes[..2]).contains(&What::TooFewResults));
-    let same: Vec<Outcome> = outcomes.iter().map(|(run, _)| (*run, 7.0)).collect();
-    assert!(said(&same).contains(&What::NoVariation));
-    assert!(said(&[]).contains(&What::TooFewResults));
+    assert_eq!(said(&outcomes[1..]), [TrialProblem::RunsMissing { count: 1 }]);
+    assert_eq!(said(&[outcomes.as_slice(), &[(99, 1.0)]].concat()), [TrialProblem::BoardsWithoutRun { count: 1 }]);
+    assert!(said(&outcomes[..2]).contains(&TrialProblem::TooFewResults));
+    let same: Vec<RunResult> = outcomes.iter().map(|(run, _)| (*run, 7.0)).collect();
+    assert!(said(&same).contains(&TrialProblem::NoVariation));
+    assert!(said(&[]).contains(&TrialProblem::TooFewResults));
     // Two boards of one run count as their mean.
     let mut doubled = outcomes.clone();
     doubled[0].1 -= 0.5;
@@ -281,7 +284,7 @@ proptest! {
     ) {
         prop_assume!(mains.iter().any(|effect| effect.abs() > 1.0));
         let series = series(Design::full(&[2; 4]), 2);
-        let outcomes: Vec<Outcome> = series
+        let outcomes: Vec<RunResult> = series
             .runs
             .iter()
             .map(|run| {
@@ -308,7 +311,7 @@ proptest! {
     #[test]
     fn unbalanced_results(values in prop::collection::vec(100.0..200.0_f64, 18), gone in prop::collection::vec(0..18_usize, 0..5)) {
         let series = series(Design::full(&[3, 2]), 3);
-        let outcomes: Vec<Outcome> = series
+        let outcomes: Vec<RunResult> = series
             .runs
             .iter()
             .zip(&values)

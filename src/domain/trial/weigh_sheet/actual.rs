@@ -1,37 +1,37 @@
-//! What weighed masses really give: doses and moisture, against what was wanted.
+//! What weighed masses really give: doses and moisture, against the target.
 
 use crate::domain::LiquidId;
 use crate::domain::recipe::input::Dosing;
 use crate::domain::trial::weigh_sheet::line_id::LineId;
+use crate::domain::trial::weigh_sheet::masses::{dose_as_entered, target_on_fibre};
 use crate::domain::trial::weigh_sheet::plan::Plan;
-use crate::domain::trial::weigh_sheet::sheet::{dose_as_entered, wanted_on_fibre};
 use crate::quantity::Amount;
 use uom::si::f64::{Mass, Ratio};
 use uom::si::ratio::ratio;
 
 /// The dose of one liquid.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct DoseGiven {
+pub struct ActualDose {
     /// The liquid.
     pub id: LiquidId,
-    /// Wanted, solids on oven-dry fibre.
-    pub wanted: Ratio,
-    /// Given, solids on oven-dry fibre.
-    pub given: Ratio,
-    /// Given/wanted − 1; 0 where nothing was wanted.
+    /// Target, solids on oven-dry fibre.
+    pub target: Ratio,
+    /// Actual, solids on oven-dry fibre.
+    pub actual: Ratio,
+    /// Actual/target − 1; 0 where the target is 0.
     pub deviation: Ratio,
-    /// Wanted, as the recipe enters it.
-    pub wanted_as_entered: Option<Amount>,
-    /// Given, as the recipe enters it. A dose on the solids of another liquid is that of both as they
+    /// Target, as the recipe enters it.
+    pub target_as_entered: Option<Amount>,
+    /// Actual, as the recipe enters it. A dose on the solids of another liquid is that of both as they
     /// were weighed.
-    pub given_as_entered: Option<Amount>,
+    pub actual_as_entered: Option<Amount>,
 }
 
 /// What weighed masses give.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Given {
+pub struct ActualBatch {
     /// The doses, in the recipe's order.
-    pub doses: Vec<DoseGiven>,
+    pub doses: Vec<ActualDose>,
     /// Moisture of the mat, dry basis, after the drying loss. Negative where that dries more than
     /// there is.
     pub mat_moisture: Ratio,
@@ -39,15 +39,15 @@ pub struct Given {
     pub furnish: Mass,
 }
 
-impl Given {
+impl ActualBatch {
     /// The dose of a liquid.
     #[must_use]
-    pub fn dose(&self, id: LiquidId) -> Option<&DoseGiven> {
+    pub fn dose(&self, id: LiquidId) -> Option<&ActualDose> {
         self.doses.iter().find(|dose| dose.id == id)
     }
 
     pub(in crate::domain::trial) fn is_finite(&self) -> bool {
-        let dose = |dose: &DoseGiven| dose.given.is_finite() && dose.deviation.is_finite();
+        let dose = |dose: &ActualDose| dose.actual.is_finite() && dose.deviation.is_finite();
         self.doses.iter().all(dose) && self.mat_moisture.is_finite() && self.furnish.is_finite()
     }
 }
@@ -58,7 +58,7 @@ impl Given {
 /// before; solids of a liquid m·s·(1−λ); water that of the fibre, the liquids, the thinning and the
 /// water line, the sprayed ones times 1−λ; mat moisture W/S − δ.
 #[must_use]
-pub fn given(plan: &Plan, weighed: impl Fn(LineId) -> Mass) -> Given {
+pub fn actual(plan: &Plan, weighed: impl Fn(LineId) -> Mass) -> ActualBatch {
     let input = &plan.case.input;
     let kept = Ratio::new::<ratio>(1.0) - plan.wall_loss;
     let fibre = weighed(LineId::Fibre) / input.fibre_moisture.wet_per_dry() / plan.spilled();
@@ -80,31 +80,31 @@ pub fn given(plan: &Plan, weighed: impl Fn(LineId) -> Mass) -> Given {
         .iter()
         .zip(&solids)
         .filter_map(|(liquid, own)| {
-            let wanted = wanted_on_fibre(plan, liquid.id)?;
-            let given = *own / fibre;
-            let change = |given: Ratio, wanted: Ratio| {
-                if wanted.value > 0.0 { given / wanted } else { Ratio::new::<ratio>(1.0) }
+            let target = target_on_fibre(plan, liquid.id)?;
+            let actual = *own / fibre;
+            let change = |actual: Ratio, target: Ratio| {
+                if target.value > 0.0 { actual / target } else { Ratio::new::<ratio>(1.0) }
             };
-            let on_fibre = change(given, wanted);
+            let on_fibre = change(actual, target);
             let as_entered = match liquid.dosing {
                 Dosing::SolidsOnLiquid(_, base) => {
                     let base_id = input.liquids.as_slice().get(base)?.id;
-                    let of_base = change(*solids.get(base)? / fibre, wanted_on_fibre(plan, base_id)?);
+                    let of_base = change(*solids.get(base)? / fibre, target_on_fibre(plan, base_id)?);
                     on_fibre / of_base
                 }
                 _ => on_fibre,
             };
-            let wanted_as_entered = dose_as_entered(plan, liquid.id);
+            let target_as_entered = dose_as_entered(plan, liquid.id);
             let scaled = |amount: Amount| Amount::from_base(amount.kind, amount.base * as_entered.value);
-            Some(DoseGiven {
+            Some(ActualDose {
                 id: liquid.id,
-                wanted,
-                given,
+                target,
+                actual,
                 deviation: on_fibre - Ratio::new::<ratio>(1.0),
-                wanted_as_entered,
-                given_as_entered: wanted_as_entered.map(scaled).filter(|amount| amount.base.is_finite()),
+                target_as_entered,
+                actual_as_entered: target_as_entered.map(scaled).filter(|amount| amount.base.is_finite()),
             })
         })
         .collect();
-    Given { doses, mat_moisture: water / furnish - input.drying_loss, furnish }
+    ActualBatch { doses, mat_moisture: water / furnish - input.drying_loss, furnish }
 }
