@@ -1,6 +1,6 @@
 //! The address of every number that is typed at the line.
 
-use super::book::{CardField, DeliveryField, RunningField, ToleranceField, TransportField};
+use super::book::{DeliveryField, RunningField, TableField, ToleranceField, TransportField};
 use crate::domain::line::pumps::catch_test::{CalibrationField, CalibrationId, RowField, RowId};
 use crate::domain::line::pumps::pump::{PumpField, PumpId};
 use crate::domain::line::tanks::tank::{TankField, TankId};
@@ -23,7 +23,7 @@ pub enum LineField {
     /// A reading.
     Running(RunningField),
     /// A number of the rate card.
-    Card(CardField),
+    Table(TableField),
     /// A number of a new delivery.
     Delivery(DeliveryField),
 }
@@ -41,7 +41,7 @@ impl LineField {
             Self::Transport(part) => format!("line.transport.{}", part.key()),
             Self::Tolerance(part) => format!("line.tolerance.{}", part.key()),
             Self::Running(part) => format!("line.running.{}", part.key()),
-            Self::Card(part) => format!("line.card.{}", part.key()),
+            Self::Table(part) => format!("line.table.{}", part.key()),
             Self::Delivery(part) => format!("line.delivery.{}", part.key()),
         }
     }

@@ -2,8 +2,8 @@
 
 use super::name::{place, pump_called, tank_called};
 use crate::domain::line::{
-    CalibrationField, CardField, CardRows, DeliveryField, LineBook, LineField, LinePlace, PumpField, ReadingWay,
-    RowField, RunningField, TankField, TankWay, ToleranceField, TransportField,
+    CalibrationField, DeliveryField, LineBook, LineField, LinePlace, PumpField, ReadingWay, RowField, RunningField,
+    TableField, TableRows, TankField, TankWay, ToleranceField, TransportField,
 };
 use crate::ui::text::lower_first;
 use crate::ui::text::{FieldWords, LineContext};
@@ -40,11 +40,16 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
                 words("Belt scale reading, moist fibre", "With its moisture, as the belt scale shows it.")
             }
             RunningField::Moisture => words("Moisture of that fibre", ""),
+            RunningField::LineSpeed => words("Line speed", "As the press shows it."),
+            RunningField::BoardArea => words("Raw board, area", "Of the whole board, or of the piece weighed."),
+            RunningField::BoardMass => words("Raw board, mass", "As it leaves the press."),
+            RunningField::BoardThickness => words("Raw board, thickness", "Before sanding."),
+            RunningField::BoardMoisture => words("Raw board, moisture", ""),
             RunningField::SampleArea => words("Mat sample, area", "Cut before the press."),
             RunningField::SampleMass => words("Mat sample, mass", "Moist, as cut."),
             RunningField::SampleMoisture => words("Mat sample, moisture", "Blank: taken from the flows."),
         },
-        LineField::Card(part) => card(part, book.card_rows),
+        LineField::Table(part) => card(part, book.table_rows),
         LineField::Delivery(part) => match part {
             DeliveryField::Solids => words("Solids on the certificate, by mass", "Blank: as before."),
             DeliveryField::Density => words("Density on the certificate", "Blank: as before."),
@@ -67,9 +72,10 @@ fn pump(part: PumpField, way: Option<ReadingWay>) -> FieldWords {
         PumpField::NozzleLeast => words("Least flow of one nozzle", "Below it the spray breaks up badly."),
         PumpField::NozzleMost => words("Greatest flow of one nozzle", ""),
         PumpField::PipeVolume => words("Pipe from valve to nozzles, volume", "Blank: left out of the changeover."),
+        PumpField::SettingStep => words("Step of the setting", "Leave blank for the usual one."),
+        PumpField::PresentSetting => words("Present setting", "As the drive shows it now."),
         PumpField::Reading => match way {
             Some(ReadingWay::VolumeMeter) => words("Flow meter reading, by volume", "Blank: not read."),
-            Some(ReadingWay::Setting) => words("Setting of the drive now", "Blank: not read."),
             Some(ReadingWay::MassMeter) | None => words("Flow meter reading, by mass", "Blank: not read."),
         },
     }
@@ -101,16 +107,16 @@ fn transport(part: TransportField) -> FieldWords {
     }
 }
 
-fn card(part: CardField, rows: CardRows) -> FieldWords {
+fn card(part: TableField, rows: TableRows) -> FieldWords {
     match (part, rows) {
-        (CardField::FlowFrom, CardRows::Belt) => words("Lowest belt scale reading, moist fibre", ""),
-        (CardField::FlowTo, CardRows::Belt) => words("Highest belt scale reading, moist fibre", ""),
-        (CardField::FlowFrom, CardRows::OvenDry) => words("Lowest fibre flow, oven-dry", ""),
-        (CardField::FlowTo, CardRows::OvenDry) => words("Highest fibre flow, oven-dry", ""),
-        (CardField::FlowStep, _) => words("Step from row to row", ""),
-        (CardField::MoistureFrom, _) => words("Lowest fibre moisture", ""),
-        (CardField::MoistureTo, _) => words("Highest fibre moisture", ""),
-        (CardField::MoistureStep, _) => words("Step from column to column, dry-basis points", ""),
+        (TableField::FlowFrom, TableRows::Belt) => words("Lowest belt scale reading, moist fibre", ""),
+        (TableField::FlowTo, TableRows::Belt) => words("Highest belt scale reading, moist fibre", ""),
+        (TableField::FlowFrom, TableRows::OvenDry) => words("Lowest fibre flow, oven-dry", ""),
+        (TableField::FlowTo, TableRows::OvenDry) => words("Highest fibre flow, oven-dry", ""),
+        (TableField::FlowStep, _) => words("Step from row to row", ""),
+        (TableField::MoistureFrom, _) => words("Lowest fibre moisture", ""),
+        (TableField::MoistureTo, _) => words("Highest fibre moisture", ""),
+        (TableField::MoistureStep, _) => words("Step from column to column, dry-basis points", ""),
     }
 }
 
@@ -126,7 +132,7 @@ pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String 
         LineField::Transport(_)
         | LineField::Tolerance(_)
         | LineField::Running(_)
-        | LineField::Card(_)
+        | LineField::Table(_)
         | LineField::Delivery(_) => label.to_owned(),
     }
 }
