@@ -11,6 +11,7 @@ mod delivery;
 mod messages;
 mod mill;
 mod rate_card;
+mod reconcile;
 mod record;
 mod regression;
 mod running;

@@ -82,6 +82,8 @@ pub mod nozzles;
 pub mod rate_card;
 /// What was read off the running line.
 pub mod reading;
+/// The line check as a problem of data reconciliation.
+pub mod reconcile;
 /// What really runs.
 pub mod running;
 /// What every pump has to be set to.
