@@ -8,7 +8,7 @@ use haulm::statistics::reconciliation::{Diagnosis, Verdict};
 /// Everything read exactly as the recipe wants it, some readings off by a factor.
 fn check(mill: &Mill, wrong: &[(LineQuantity, f64)]) -> (LineProblem, Diagnosis) {
     let plain = LineProblem::new(&mill.case, &[]);
-    let state = plain.diagnose().unwrap().all;
+    let state = plain.diagnose(&mill.case).unwrap().all;
     assert!(state.is_consistent());
     let derived = |quantity: &LineQuantity| {
         !matches!(quantity, LineQuantity::Fibre | LineQuantity::FurnishSolids | LineQuantity::Solids(_))
@@ -28,7 +28,7 @@ fn check(mill: &Mill, wrong: &[(LineQuantity, f64)]) -> (LineProblem, Diagnosis)
         })
         .collect();
     let problem = LineProblem::new(&mill.case, &readings);
-    let diagnosis = problem.diagnose().unwrap();
+    let diagnosis = problem.diagnose(&mill.case).unwrap();
     (problem, diagnosis)
 }
 
@@ -63,4 +63,50 @@ fn a_density_deviation_is_split() {
     let split = problem.density_split(&mill.case, &diagnosis.all).unwrap();
     assert_relative_eq!(split.thickness, -(1.03_f64.ln()), max_relative = 1e-6);
     assert!(split.mass.abs() < 1e-9 && split.moisture.abs() < 1e-9, "{split:?}");
+}
+
+/// The fibre moisture that was read shows in the mat's moisture; an error of one point is a multiple of its uncertainty.
+#[test]
+fn wet_fibre_is_found() {
+    let mill = Mill::new();
+    let moisture = mill.case.input.fibre_moisture.dry_basis().value;
+    // The meter reads three points low.
+    let (problem, diagnosis) = check(&mill, &[(LineQuantity::FibreMoisture, 1.0 - 0.03 / moisture)]);
+    let Verdict::Suspects { errors, .. } = &diagnosis.verdict else { panic!("no suspect") };
+    assert_eq!(errors.len(), 1);
+    let named = errors[0].suspects.iter().chain(&errors[0].rivals);
+    let suspect = named.into_iter().find(|s| problem.quantities[s.quantity] == LineQuantity::FibreMoisture);
+    assert_relative_eq!(suspect.expect("the fibre moisture is named").error, -0.03, max_relative = 1e-6);
+    // Water or fibre moisture: a second reading decides.
+    if errors[0].suspects.len() + errors[0].rivals.len() > 1 {
+        assert!(!errors[0].extra_readings.is_empty());
+    }
+}
+
+/// Meter and setting of a pump disagree by 8 %: the rest of the line says which of them is wrong only where the liquid
+/// weighs enough in the balances; otherwise both are named, and one more reading decides.
+#[test]
+fn a_pump_that_delivers_too_little_is_found() {
+    let mill = Mill::new();
+    let id = mill.case.solved.liquids[0].id;
+    let (problem, diagnosis) = check(&mill, &[(LineQuantity::Setting(id), 1.08)]);
+    let Verdict::Suspects { errors, .. } = &diagnosis.verdict else { panic!("no suspect") };
+    assert_eq!(errors.len(), 1);
+    let named = errors[0].suspects.iter().chain(&errors[0].rivals).map(|suspect| problem.quantities[suspect.quantity]);
+    let named: Vec<LineQuantity> = named.collect();
+    assert!(named.contains(&LineQuantity::Setting(id)), "{named:?}");
+    let allowed = [LineQuantity::Setting(id), LineQuantity::Meter(id)];
+    assert!(named.iter().all(|quantity| allowed.contains(quantity)), "{named:?}");
+}
+
+#[test]
+fn without_a_width_the_speed_is_not_known() {
+    let mut mill = Mill::new();
+    mill.case.input.line.width = None;
+    let readings = [LineReading { quantity: LineQuantity::BeltScale, value: 2.0, uncertainty: None }];
+    let problem = LineProblem::new(&mill.case, &readings);
+    let result = problem.diagnose(&mill.case).unwrap();
+    assert_eq!(problem.value(&result.all, LineQuantity::LineSpeed), None);
+    assert_eq!(problem.value(&result.all, LineQuantity::MatWidth), None);
+    assert_eq!(result.verdict, Verdict::NothingChecked);
 }

@@ -11,7 +11,7 @@ use crate::domain::field::{Field, LiquidField};
 use crate::domain::liquid::LiquidId;
 use crate::domain::outcome::Case;
 use crate::statistics::reconciliation::{
-    Constraints, Diagnosis, Dual64, Equations, Problem, Quantity, Reconciliation, ReconciliationError,
+    Candidate, Constraints, Diagnosis, Dual64, Equations, Problem, Quantity, Reconciliation, ReconciliationError,
 };
 
 /// A quantity of the line check, in SI base units.
@@ -122,7 +122,7 @@ impl LineProblem {
                     value: reading.value,
                     uncertainty: reading.uncertainty.unwrap_or_else(|| usual(case, *quantity, reading.value)),
                 },
-                None if from_recipe(*quantity) => {
+                None if from_recipe(case, *quantity) => {
                     Quantity::Measured { value: target, uncertainty: usual(case, *quantity, target) }
                 }
                 None => Quantity::Unmeasured { start: target },
@@ -132,12 +132,24 @@ impl LineProblem {
         Self { quantities, problem }
     }
 
-    /// Reconciles the readings and looks for those that err.
+    /// Reconciles the readings and looks for those that err, and for the extra reading that would decide between
+    /// suspects.
     ///
     /// # Errors
     /// As for [`Problem::reconcile`].
-    pub fn diagnose(&self) -> Result<Diagnosis, ReconciliationError> {
-        self.problem.diagnose(&self.balances(), &[])
+    pub fn diagnose(&self, case: &Case) -> Result<Diagnosis, ReconciliationError> {
+        self.problem.diagnose(&self.balances(), &self.extra_readings(case))
+    }
+
+    /// One more reading of anything that has an instrument, with its usual uncertainty.
+    fn extra_readings(&self, case: &Case) -> Vec<Candidate> {
+        let instrument =
+            |quantity: &LineQuantity| !matches!(quantity, LineQuantity::Fibre | LineQuantity::FurnishSolids);
+        let candidate = |(at, quantity): (usize, &LineQuantity)| Candidate {
+            quantity: at,
+            uncertainty: usual(case, *quantity, target(case, *quantity)),
+        };
+        self.quantities.iter().enumerate().filter(|(_, quantity)| instrument(quantity)).map(candidate).collect()
     }
 
     fn balances(&self) -> impl Constraints + use<> {
@@ -204,18 +216,21 @@ fn balances(x: &[Dual64], residuals: &mut [Dual64]) {
     residuals[5] = board - density * gap;
 }
 
-/// Whether the recipe's figure stands in for a reading.
-const fn from_recipe(quantity: LineQuantity) -> bool {
-    matches!(
-        quantity,
-        LineQuantity::Solids(_) | LineQuantity::DryingLoss | LineQuantity::Reject | LineQuantity::MatWidth
-    )
+/// Whether the recipe's figure is used where nothing was read.
+const fn from_recipe(case: &Case, quantity: LineQuantity) -> bool {
+    match quantity {
+        LineQuantity::Solids(_) | LineQuantity::DryingLoss | LineQuantity::Reject => true,
+        LineQuantity::MatWidth => case.input.line.width.is_some(),
+        _ => false,
+    }
 }
 
 /// What the recipe has for a quantity. The raw board is at the moisture at which it leaves the press.
 fn target(case: &Case, quantity: LineQuantity) -> f64 {
     let (input, solved) = (&case.input, &case.solved);
     let exit = input.exit_moisture();
+    // Without a mat width only the product of width and speed is known.
+    let width = input.line.width.map_or(1.0, |width| width.value);
     let board = solved.mat.od * exit.wet_per_dry();
     let flow = |id| solved.liquids.iter().find(|flow| flow.id == id);
     match quantity {
@@ -228,8 +243,8 @@ fn target(case: &Case, quantity: LineQuantity) -> f64 {
         }
         LineQuantity::DryingLoss => input.drying_loss.value,
         LineQuantity::Reject => input.line.reject.value,
-        LineQuantity::LineSpeed => solved.line.speed.map_or(1.0, |speed| speed.value),
-        LineQuantity::MatWidth => input.line.width.map_or(1.0, |width| width.value),
+        LineQuantity::LineSpeed => (solved.line.net_solids / solved.mat.od).value / width,
+        LineQuantity::MatWidth => width,
         LineQuantity::MatMass => solved.mat.wet.value,
         LineQuantity::MatMoisture => solved.water.mat.dry_basis().value,
         LineQuantity::BoardMass => board.value,
