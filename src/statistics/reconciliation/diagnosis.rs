@@ -7,11 +7,11 @@
 
 use super::constraints::Constraints;
 use super::error::ReconciliationError;
+use super::hypothesis::{GlobalTest, chi_squared_limit};
 use super::problem::Problem;
 use super::result::Reconciliation;
 use super::separation::{Candidate, ExtraReading, extra_readings};
 use super::subspace::Signatures;
-use super::tests::{GlobalTest, chi_squared_limit};
 
 /// Most gross errors that are named. Where more readings have to be left out, the uncertainties or the constraints are
 /// in doubt rather than the readings.
