@@ -6,8 +6,8 @@ use approx::{assert_abs_diff_eq, assert_relative_eq};
 use haulm::domain::line::tanks::draw::drawn;
 use haulm::domain::line::{
     Deviation, Feeds, FlowSource, LineBook, LineCheck, LineField, LineFindingKind, LinePlace, MeterReading, PumpDraft,
-    PumpField, PumpId, PumpReading, RawBoard, ReadingWay, Readings, RunFigure, RunningField, Sample, Tie, Verdict,
-    check_readings, read_running,
+    PumpField, PumpId, PumpReading, RawBoard, ReadingWay, Readings, RunFigure, RunningField, Sample, Tie,
+    Uncertainties, Verdict, check_readings, read_running,
 };
 use haulm::domain::{Case, Draft, Grade};
 use haulm::quantity::{Moisture, Unit};
@@ -37,6 +37,7 @@ pub fn exact(mill: &Mill) -> Readings {
         pumps: pumps.collect(),
         line_speed: mill.case.solved.line.speed,
         board: RawBoard::default(),
+        uncertainties: Uncertainties::default(),
         sample: Some(Sample {
             area,
             mass: mill.case.solved.mat.wet * area,

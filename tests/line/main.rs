@@ -12,6 +12,7 @@ mod line_check;
 mod messages;
 mod mill;
 mod pump_settings;
+mod reconcile;
 mod record;
 mod settings_table;
 mod tank;

@@ -7,7 +7,7 @@ use haulm::domain::line::{
     CalibrationField, CalibrationId, Check, DeliveryField, Deviation, Fed, FlowSource, Help, LineField, LineFigure,
     LineFinding, LineFindingKind, LinePlace, Metering, Model, PumpAction, PumpCorrection, PumpField, PumpId, RSquared,
     RangeStatus, ReadingWay, RowField, RowId, RunFigure, RunningField, Setting, SettingUnit, TableField, TableRows,
-    TankField, TankId, TankWay, ToleranceField, TransportField, check_line, pump_settings,
+    TankField, TankId, TankWay, ToleranceField, TransportField, UncertaintyField, check_line, pump_settings,
 };
 use haulm::domain::recipe::finding::What;
 use haulm::domain::{Grade, LiquidId, work_out};
@@ -367,6 +367,7 @@ fn fields() -> Vec<LineField> {
     fields.extend(TankField::ALL.iter().map(|part| LineField::Tank(TANK, *part)));
     fields.extend(TransportField::ALL.iter().map(|part| LineField::Transport(*part)));
     fields.extend(ToleranceField::ALL.iter().map(|part| LineField::Tolerance(*part)));
+    fields.extend(UncertaintyField::ALL.iter().map(|part| LineField::Uncertainty(*part)));
     fields.extend(RunningField::ALL.iter().map(|part| LineField::Running(*part)));
     fields.extend(TableField::ALL.iter().map(|part| LineField::Table(*part)));
     fields.extend(DeliveryField::ALL.iter().map(|part| LineField::Delivery(*part)));

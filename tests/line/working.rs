@@ -130,7 +130,7 @@ fn what_runs() {
     for correction in &check_of.corrections {
         check(correction_working(correction), Fig::CorrectionFactor);
     }
-    check(former_working(&check_of.former.unwrap(), &running, &mill.case), Fig::FormerFactor);
+    check(former_working(&check_of.former.unwrap(), &mill.case), Fig::FormerFactor);
 }
 
 #[test]

@@ -47,6 +47,31 @@ group! {
 }
 
 group! {
+    /// Standard uncertainties of the line's instruments; blank for those of the usual instrument.
+    UncertaintyDraft,
+    /// A standard uncertainty.
+    UncertaintyField;
+    /// Belt scale, relative.
+    belt_scale: BeltScale, Share, Percent, "";
+    /// Moisture meters, in points of dry basis.
+    moisture: Moisture, Share, Percent, "";
+    /// Flow meters, relative.
+    flow_meter: FlowMeter, Share, Percent, "";
+    /// Solids contents, in points.
+    solids: Solids, Share, Percent, "";
+    /// Line speed, relative.
+    line_speed: LineSpeed, Share, Percent, "";
+    /// Mass per area of a mat sample, relative.
+    mat_sample: MatSample, Share, Percent, "";
+    /// Mass per area of a raw board, relative.
+    board_mass: BoardMass, Share, Percent, "";
+    /// Thickness.
+    thickness: Thickness, Thickness, Millimetre, "";
+    /// Mat width.
+    mat_width: MatWidth, Thickness, Millimetre, "";
+}
+
+group! {
     /// What is read off the running line beside the pumps.
     RunningDraft,
     /// A reading.
@@ -137,6 +162,8 @@ pub struct LineBook {
     pub transport: TransportDraft,
     /// Tolerances.
     pub tolerances: ToleranceDraft,
+    /// Uncertainties.
+    pub uncertainties: UncertaintyDraft,
     /// What is read now; the pumps' readings stand with the pumps.
     pub running: RunningDraft,
     /// A remark on what is read now.
@@ -210,6 +237,7 @@ impl LineBook {
             LineField::Tank(id, part) => self.tank(id)?.entry(part),
             LineField::Transport(part) => self.transport.entry(part),
             LineField::Tolerance(part) => self.tolerances.entry(part),
+            LineField::Uncertainty(part) => self.uncertainties.entry(part),
             LineField::Running(part) => self.running.entry(part),
             LineField::Table(part) => self.table.entry(part),
             LineField::Delivery(part) => self.delivery.entry(part),
@@ -227,6 +255,7 @@ impl LineBook {
             LineField::Tank(id, part) => self.tank_mut(id)?.entry_mut(part),
             LineField::Transport(part) => self.transport.entry_mut(part),
             LineField::Tolerance(part) => self.tolerances.entry_mut(part),
+            LineField::Uncertainty(part) => self.uncertainties.entry_mut(part),
             LineField::Running(part) => self.running.entry_mut(part),
             LineField::Table(part) => self.table.entry_mut(part),
             LineField::Delivery(part) => self.delivery.entry_mut(part),
@@ -244,6 +273,7 @@ impl LineBook {
             LineField::Tank(id, part) => self.tank(id).map_or(Kind::Ratio, |tank| tank.kind(part)),
             LineField::Transport(part) => part.kind(),
             LineField::Tolerance(part) => part.kind(),
+            LineField::Uncertainty(part) => part.kind(),
             LineField::Running(part) => part.kind(),
             LineField::Table(part) => part.kind(),
             LineField::Delivery(part) => part.kind(),

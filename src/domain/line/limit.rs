@@ -1,6 +1,8 @@
 //! What a box at the line may hold and what is usual, in the style of the recipe's table.
 
-use super::book::{DeliveryField, LineBook, RunningField, TableField, ToleranceField, TransportField};
+use super::book::{
+    DeliveryField, LineBook, RunningField, TableField, ToleranceField, TransportField, UncertaintyField,
+};
 use super::field::LineField;
 use crate::domain::line::pumps::catch_test::{CalibrationField, RowField};
 use crate::domain::line::pumps::pump::{PumpField, ReadingWay};
@@ -27,6 +29,7 @@ pub fn limit(field: LineField, book: &LineBook) -> Limit {
         LineField::Tank(id, part) => tank(part, book.tank(id).map_or(TankWay::Level, |tank| tank.way)),
         LineField::Transport(part) => transport(part),
         LineField::Tolerance(part) => tolerance(part),
+        LineField::Uncertainty(part) => uncertainty(part),
         LineField::Running(part) => running(part),
         LineField::Table(part) => card(part),
         LineField::Delivery(part) => delivery(part),
@@ -112,6 +115,14 @@ const fn tolerance(field: ToleranceField) -> Limit {
         ToleranceField::MatWeight => limit.usually(0.5, 5.0, CommonPractice),
         ToleranceField::Density => limit.usually(1.0, 7.0, CommonPractice),
     }
+}
+
+const fn uncertainty(field: UncertaintyField) -> Limit {
+    match field {
+        UncertaintyField::Thickness | UncertaintyField::MatWidth => Limit::above_to(U::Millimetre, 0.0, 100.0),
+        _ => Limit::above_to(U::Percent, 0.0, 50.0),
+    }
+    .optional()
 }
 
 const fn flow() -> Limit {

@@ -41,7 +41,9 @@ pub mod tanks;
 pub mod working;
 
 pub use crate::statistics::regression::{Fit, Model, RSquared};
-pub use book::{DeliveryField, LineBook, RunningField, TableField, TableRows, ToleranceField, TransportField};
+pub use book::{
+    DeliveryField, LineBook, RunningField, TableField, TableRows, ToleranceField, TransportField, UncertaintyField,
+};
 pub use changeover::{Changeover, changeover};
 pub use checked::{CheckedLine, Tolerances, Transport, check_line, examine};
 pub use example::example_line;
@@ -53,6 +55,10 @@ pub use line_check::check::{LineCheck, check_readings};
 pub use line_check::correction::{FormerCorrection, PumpAction, PumpCorrection};
 pub use line_check::deviation::{Check, Deviation, RunFigure, Verdict};
 pub use line_check::reading::{MeterReading, PumpReading, RawBoard, Readings, Sample, read_running};
+pub use line_check::reconcile::model::LineModel;
+pub use line_check::reconcile::quantity::LineQuantity;
+pub use line_check::reconcile::uncertainty::Uncertainties;
+pub use line_check::reconcile::verdict::{DensitySplit, Doubt, DoubtfulReading, LineReconciliation, LineVerdict};
 pub use pumps::catch_test::{
     CalibrationDraft, CalibrationField, CalibrationId, Caught, LEAST_ROWS, RowDraft, RowField, RowId,
 };

@@ -4,9 +4,9 @@ use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::line::changeover::Stop;
 use crate::domain::line::step::{Change, Pipe, Why};
 use crate::domain::line::{
-    Check, Fed, FlowSource, Help, LineBook, LineField, LineFigure, LineFinding, LinePlace, Metering, Model,
-    PumpCorrection, PumpDraft, RSquared, RangeStatus, ReadingWay, RunFigure, SettingUnit, TableRows, TankDraft,
-    TankWay,
+    Check, DensitySplit, Fed, FlowSource, Help, LineBook, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
+    LineReconciliation, Metering, Model, PumpCorrection, PumpDraft, RSquared, RangeStatus, ReadingWay, RunFigure,
+    SettingUnit, TableRows, TankDraft, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use std::borrow::Cow;
@@ -48,6 +48,12 @@ pub struct LineWords {
     pub help: fn(&Help, &LineContext<'_>) -> String,
     /// What to do with a pump, as a sentence to act on.
     pub action: fn(&PumpCorrection, &LineContext<'_>) -> String,
+    /// What a quantity of the line check is called.
+    pub quantity: fn(LineQuantity, &LineContext<'_>) -> String,
+    /// Which reading to distrust, and what to do next.
+    pub verdict: fn(&LineReconciliation, &LineContext<'_>) -> Message,
+    /// A density deviation by its parts, and what to correct.
+    pub split: fn(&DensitySplit, &LineContext<'_>) -> Message,
     /// Why a step stands where it stands, as a sentence.
     pub why: fn(Why) -> &'static str,
     /// What changes in a step, as a line to act on.

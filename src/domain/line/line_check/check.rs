@@ -11,8 +11,12 @@ use crate::domain::line::line_check::correction::{
 use crate::domain::line::line_check::deviation::{Check, RunFigure, checks};
 use crate::domain::line::line_check::flows::actual;
 use crate::domain::line::line_check::reading::Readings;
+use crate::domain::line::line_check::reconcile::model::LineModel;
+use crate::domain::line::line_check::reconcile::quantity::LineQuantity;
+use crate::domain::line::line_check::reconcile::verdict::{DensitySplit, LineReconciliation};
 use crate::domain::line::pumps::settings_table::at;
 use crate::domain::recipe::draft::Draft;
+use crate::quantity::Moisture;
 
 /// A line check.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,6 +29,10 @@ pub struct LineCheck {
     pub corrections: Vec<PumpCorrection>,
     /// What brings the mat weight back.
     pub former: Option<FormerCorrection>,
+    /// The readings reconciled with the balances; `None` where that did not come to an end.
+    pub reconciliation: Option<LineReconciliation>,
+    /// How a density deviation of the raw board comes about; `None` where it is not known.
+    pub density_split: Option<DensitySplit>,
     /// What there is to say.
     pub findings: Vec<LineFinding>,
 }
@@ -43,9 +51,19 @@ pub fn check_readings(
     let mut findings = Vec::new();
     let actual = actual(draft, case, &target, line, readings, &mut findings)?;
     let checks = checks(&actual, case, &target, tolerances);
-    let corrections = pump_corrections(&actual, line, &target);
-    let former = former_correction(&actual, case);
-    Some(LineCheck { actual, checks, corrections, former, findings })
+    let model = LineModel::new(case, &target, &actual, readings, &readings.uncertainties);
+    let reconciliation = model.and_then(|model| LineReconciliation::of(model).ok());
+    let reconciled = reconciliation.as_ref();
+    let fibre = reconciled.and_then(|found| {
+        let flow = found.value(LineQuantity::Fibre).filter(|flow| *flow > 0.0)?;
+        let moisture = Moisture::from_dry_basis(found.value(LineQuantity::FibreMoisture)?)?;
+        at(case, TableRows::OvenDry, si!(MassRate, flow), moisture)
+    });
+    let corrections = pump_corrections(&actual, line, fibre.as_ref().unwrap_or(&target), reconciled);
+    let former = former_correction(&actual, case, reconciled);
+    let thickness = readings.board.thickness.is_some();
+    let density_split = reconciled.filter(|_| thickness).and_then(|found| found.density_split(case));
+    Some(LineCheck { actual, checks, corrections, former, reconciliation, density_split, findings })
 }
 
 impl LineCheck {

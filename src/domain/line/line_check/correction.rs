@@ -8,6 +8,8 @@
 use crate::domain::balance::outcome::Case;
 use crate::domain::line::checked::CheckedLine;
 use crate::domain::line::line_check::actual::{Actual, FlowSource, PumpActual};
+use crate::domain::line::line_check::reconcile::quantity::LineQuantity;
+use crate::domain::line::line_check::reconcile::verdict::{Doubt, LineReconciliation, LineVerdict};
 use crate::domain::line::pumps::curve::Curve;
 use crate::domain::line::pumps::dial::{dial, range_status};
 use crate::domain::line::pumps::pump::{Pump, PumpId};
@@ -17,7 +19,7 @@ use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::line::tanks::feeds::Fed;
 use crate::statistics::regression::Model;
 use uom::ConstZero;
-use uom::si::f64::{MassRate, Ratio, Velocity};
+use uom::si::f64::{ArealMassDensity, MassRate, Ratio, Velocity};
 
 /// What to do with one pump.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -83,6 +85,8 @@ pub struct PumpCorrection {
 /// What to do with the former.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct FormerCorrection {
+    /// Oven-dry mat weight now.
+    pub mat_od: ArealMassDensity,
     /// Target mat weight per mat weight now.
     pub factor: Ratio,
     /// The line speed that was read.
@@ -91,17 +95,49 @@ pub struct FormerCorrection {
     pub line_speed: Option<Velocity>,
 }
 
-/// The corrections of all pumps that the recipe uses. `target` is the recipe at the fibre that runs.
-pub(super) fn pump_corrections(actual: &Actual, line: &CheckedLine, target: &Case) -> Vec<PumpCorrection> {
+/// The corrections of all pumps that the recipe uses, from the reconciled state. `target` is the recipe at the fibre
+/// that runs.
+pub(super) fn pump_corrections(
+    actual: &Actual,
+    line: &CheckedLine,
+    target: &Case,
+    reconciled: Option<&LineReconciliation>,
+) -> Vec<PumpCorrection> {
     let one = |run: &PumpActual| {
         let pump = line.pump(run.pump)?;
-        pump_correction(pump, run, run.mass, target)
+        let found = reconciled.and_then(|found| found.value(LineQuantity::Meter(run.pump)));
+        let now = found.filter(|flow| *flow >= 0.0).map_or(run.mass, |flow| si!(MassRate, flow));
+        let mut correction = pump_correction(pump, run, now, target)?;
+        let hangs = matches!(
+            correction.action,
+            PumpAction::Set { .. } | PumpAction::Keep | PumpAction::Stop | PumpAction::Cannot { .. }
+        );
+        if hangs && reconciled.is_some_and(|found| is_unsettled(found, run)) {
+            correction.action = PumpAction::Unsettled;
+        }
+        Some(correction)
     };
     actual.pumps.iter().filter_map(one).collect()
 }
 
+/// Whether the correction of a pump hangs on readings of which one errs, and it is not known which; or on a reading of
+/// its own that errs.
+fn is_unsettled(reconciled: &LineReconciliation, run: &PumpActual) -> bool {
+    let own = |quantity| match quantity {
+        LineQuantity::Meter(pump) | LineQuantity::Volume(pump) | LineQuantity::Setting(pump) => pump == run.pump,
+        LineQuantity::Solids(id) | LineQuantity::LiquidDensity(id) => run.fed == Fed::Liquid(id),
+        _ => false,
+    };
+    let fibre = |quantity| matches!(quantity, LineQuantity::BeltScale | LineQuantity::FibreMoisture);
+    let named = |doubt: &Doubt, hangs: &dyn Fn(LineQuantity) -> bool| {
+        doubt.readings.iter().any(|reading| hangs(reading.quantity))
+    };
+    reconciled.verdict == LineVerdict::Unexplained
+        || reconciled.doubts().iter().any(|doubt| named(doubt, &own) || (doubt.is_open() && named(doubt, &fibre)))
+}
+
 /// The correction of a pump that delivers `now`.
-pub(super) fn pump_correction(pump: &Pump, run: &PumpActual, now: MassRate, target: &Case) -> Option<PumpCorrection> {
+fn pump_correction(pump: &Pump, run: &PumpActual, now: MassRate, target: &Case) -> Option<PumpCorrection> {
     let bare = bare(pump, run.fed, target)?;
     Some(PumpCorrection {
         pump: run.pump,
@@ -156,13 +192,32 @@ fn corrected(curve: &Curve, present: Setting, now: MassRate, target: MassRate) -
     (setting.is_finite() && setting >= 0.0).then_some(Setting(setting))
 }
 
-/// The correction of the former, from the mat sample and the line speed that was read.
-pub(super) fn former_correction(actual: &Actual, case: &Case) -> Option<FormerCorrection> {
-    former(case.solved.mat.od / actual.mat_od?, actual.line_speed)
-}
-
-/// The same from target mat weight per mat weight now.
-pub(super) fn former(factor: Ratio, line_speed_now: Option<Velocity>) -> Option<FormerCorrection> {
+/// The correction of the former, from the mat sample and the line speed that was read, both reconciled. `None` without a
+/// mat sample, or where it is not known which reading of the mat errs.
+pub(super) fn former_correction(
+    actual: &Actual,
+    case: &Case,
+    reconciled: Option<&LineReconciliation>,
+) -> Option<FormerCorrection> {
+    let read = actual.mat_od?;
+    let open = |quantities: &[LineQuantity]| {
+        reconciled.is_some_and(|found| {
+            let open = |doubt: &Doubt| doubt.is_open() && quantities.iter().any(|quantity| doubt.names(*quantity));
+            found.verdict == LineVerdict::Unexplained || found.doubts().iter().any(open)
+        })
+    };
+    if open(&[LineQuantity::MatMass, LineQuantity::MatMoisture, LineQuantity::BoardMass]) {
+        return None;
+    }
+    let reconciled_mat = reconciled.and_then(|found| {
+        let mat = found.value(LineQuantity::MatMass)? / (1.0 + found.value(LineQuantity::MatMoisture)?);
+        (mat > 0.0).then(|| si!(ArealMassDensity, mat))
+    });
+    let mat_od = reconciled_mat.unwrap_or(read);
+    let factor: Ratio = case.solved.mat.od / mat_od;
+    let reconciled_speed = reconciled.and_then(|found| found.value(LineQuantity::LineSpeed));
+    let line_speed_now = actual.line_speed.filter(|_| !open(&[LineQuantity::LineSpeed]));
+    let line_speed_now = line_speed_now.map(|read| reconciled_speed.map_or(read, |speed| si!(Velocity, speed)));
     let line_speed = line_speed_now.map(|speed| speed / factor).filter(|speed| speed.is_finite());
-    factor.is_finite().then_some(FormerCorrection { factor, line_speed_now, line_speed })
+    factor.is_finite().then_some(FormerCorrection { mat_od, factor, line_speed_now, line_speed })
 }

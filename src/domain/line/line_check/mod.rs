@@ -12,3 +12,5 @@ pub mod deviation;
 mod flows;
 /// What was read off the running line.
 pub mod reading;
+/// Data reconciliation: which reading to distrust.
+pub mod reconcile;

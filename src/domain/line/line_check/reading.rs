@@ -1,8 +1,9 @@
 //! What was read off the running line.
 
-use crate::domain::line::book::{LineBook, RunningField};
+use crate::domain::line::book::{LineBook, RunningField, UncertaintyField};
 use crate::domain::line::field::LineField;
 use crate::domain::line::finding::{LineFinding, LineFindingKind, LinePlace};
+use crate::domain::line::line_check::reconcile::uncertainty::Uncertainties;
 use crate::domain::line::pumps::pump::{PumpField, PumpId, ReadingWay};
 use crate::domain::line::pumps::setting::Setting;
 use crate::domain::line::read::Reader;
@@ -67,6 +68,8 @@ pub struct Readings {
     pub sample: Option<Sample>,
     /// A raw board, or a piece of it.
     pub board: RawBoard,
+    /// How well all of that is known.
+    pub uncertainties: Uncertainties,
 }
 
 impl Readings {
@@ -114,6 +117,10 @@ pub fn read_running(book: &LineBook) -> (Option<Readings>, Vec<LineFinding>) {
         moisture: sample_moisture,
     });
     let board = reader.raw_board();
+    for part in UncertaintyField::ALL {
+        reader.number(LineField::Uncertainty(*part));
+    }
+    let uncertainties = Uncertainties::of(book);
     let stopped = reader.stopped_since(0);
     let readings = belt.zip(moisture).filter(|_| !stopped).map(|(belt, moisture)| Readings {
         belt: si!(MassRate, belt),
@@ -122,6 +129,7 @@ pub fn read_running(book: &LineBook) -> (Option<Readings>, Vec<LineFinding>) {
         line_speed,
         sample,
         board,
+        uncertainties,
     });
     (readings, reader.findings)
 }

@@ -114,8 +114,8 @@ pub fn correction_working(correction: &PumpCorrection) -> Option<LineWorking> {
 
 /// How the correction of the former was computed; `None` without a mat sample.
 #[must_use]
-pub fn former_working(former: &FormerCorrection, running: &Actual, case: &Case) -> Option<LineWorking> {
+pub fn former_working(former: &FormerCorrection, case: &Case) -> Option<LineWorking> {
     let mut sheet = Sheet::default();
-    let formula = sheet.recipe(Figure::MatOvenDry, case)? / sheet.figure(LineFigure::RunMat, running.mat_od?.value);
+    let formula = sheet.recipe(Figure::MatOvenDry, case)? / sheet.figure(LineFigure::RunMat, former.mat_od.value);
     Some(sheet.done(LineFigure::FormerFactor, formula, former.factor.value, DEFINITION))
 }

@@ -9,11 +9,11 @@ use crate::browser::graph::*;
 use crate::domain::Grade;
 use crate::domain::line::working::{correction_working, dose_working, former_working, run_working};
 use crate::domain::line::{
-    Check, LineCheck, LineField, LineFigure, LineFinding, LineWorking, PumpField, PumpId, ReadingWay, RunFigure,
-    RunningField, ToleranceField, Verdict, check_readings, read_running,
+    Check, LineCheck, LineField, LineFigure, LineFinding, LineVerdict, LineWorking, PumpField, PumpId, ReadingWay,
+    RunFigure, RunningField, ToleranceField, UncertaintyField, Verdict, check_readings, read_running,
 };
 use crate::ui::part::figure::with_unit;
-use crate::ui::part::finding::mark;
+use crate::ui::part::finding::{mark, told};
 use crate::ui::part::fold::fold;
 use crate::ui::state::State;
 
@@ -37,7 +37,10 @@ pub fn running(state: State) -> View {
             .view(),
         numbers(state, RunningField::ALL[2..].iter().map(|part| LineField::Running(*part))),
         fold(page.tolerances, move || {
-            numbers(state, ToleranceField::ALL.iter().map(|part| LineField::Tolerance(*part)))
+            many([
+                numbers(state, ToleranceField::ALL.iter().map(|part| LineField::Tolerance(*part))),
+                numbers(state, UncertaintyField::ALL.iter().map(|part| LineField::Uncertainty(*part))),
+            ])
         }),
         el("div").class("results").set("aria-live", "polite").child(move || result(state)).view(),
         el("div")
@@ -115,9 +118,21 @@ fn result(state: State) -> View {
     let all_within = !read.is_empty() && read.iter().all(|verdict| *verdict == Verdict::Within);
     let within =
         all_within.then(|| el("p").class("finding note").child(mark(Grade::Note)).text(" ").child(page.all_within));
+    let verdict = running.reconciliation.as_ref().map(|found| {
+        let grade = match found.verdict {
+            LineVerdict::Consistent | LineVerdict::NothingChecked => Grade::Note,
+            LineVerdict::Distrust(_) | LineVerdict::Unexplained => Grade::Unusual,
+        };
+        told(grade, with_context(state, |context| (state.words.line.verdict)(found, context)))
+    });
+    let split = running
+        .density_split
+        .map(|split| told(Grade::Note, with_context(state, |context| (state.words.line.split)(&split, context))));
     many([
         said,
         findings(state, &running.findings),
+        verdict.view(),
+        split.view(),
         within.view(),
         checks(state, &running),
         corrections(state, &running),
@@ -254,7 +269,7 @@ fn workings(state: State, check: &LineCheck) -> View {
                 .child(running.mat_od.and_then(|od| one(Fig::RunMat, od.value)))
                 .child(running.density.and_then(|density| one(Fig::RunDensity, density.value)))
                 .child(check.former.and_then(|former| {
-                    let working = former_working(&former, running, case)?;
+                    let working = former_working(&former, case)?;
                     let value = shown(state, Fig::FormerFactor, former.factor.value);
                     Some(figure(state, "run", Fig::FormerFactor, value, Some(working)))
                 }))

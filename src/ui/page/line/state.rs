@@ -42,6 +42,7 @@ impl Section {
         match field {
             LineField::Pump(_, PumpField::Reading | PumpField::PresentSetting)
             | LineField::Running(_)
+            | LineField::Uncertainty(_)
             | LineField::Tolerance(_) => Self::Running,
             LineField::Pump(..) | LineField::Calibration(..) | LineField::Row(..) => Self::Pumps,
             LineField::Tank(..) => Self::Tanks,

@@ -3,10 +3,13 @@
 use super::name::{place, pump_called, tank_called};
 use crate::domain::line::{
     CalibrationField, DeliveryField, LineBook, LineField, LinePlace, PumpField, ReadingWay, RowField, RunningField,
-    TableField, TableRows, TankField, TankWay, ToleranceField, TransportField,
+    TableField, TableRows, TankField, TankWay, ToleranceField, TransportField, UncertaintyField,
 };
 use crate::ui::text::lower_first;
 use crate::ui::text::{FieldWords, LineContext};
+
+/// All are standard uncertainties.
+const BLANK_UNCERTAINTY: &str = "Standard; leave blank for the usual instrument.";
 
 const fn words(label: &'static str, hint: &'static str) -> FieldWords {
     FieldWords { label, hint }
@@ -34,6 +37,17 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
             ToleranceField::Moisture => words("Tolerance of moistures, dry-basis points", ""),
             ToleranceField::MatWeight => words("Tolerance of the mat weight, relative", ""),
             ToleranceField::Density => words("Tolerance of the board density, relative", ""),
+        },
+        LineField::Uncertainty(part) => match part {
+            UncertaintyField::BeltScale => words("Uncertainty of the belt scale", BLANK_UNCERTAINTY),
+            UncertaintyField::Moisture => words("Uncertainty of moistures, dry-basis points", BLANK_UNCERTAINTY),
+            UncertaintyField::FlowMeter => words("Uncertainty of flow meters", BLANK_UNCERTAINTY),
+            UncertaintyField::Solids => words("Uncertainty of solids contents, points", BLANK_UNCERTAINTY),
+            UncertaintyField::LineSpeed => words("Uncertainty of the line speed", BLANK_UNCERTAINTY),
+            UncertaintyField::MatSample => words("Uncertainty of the mat sample", BLANK_UNCERTAINTY),
+            UncertaintyField::BoardMass => words("Uncertainty of the board mass", BLANK_UNCERTAINTY),
+            UncertaintyField::Thickness => words("Uncertainty of the thickness", BLANK_UNCERTAINTY),
+            UncertaintyField::MatWidth => words("Uncertainty of the mat width", BLANK_UNCERTAINTY),
         },
         LineField::Running(part) => match part {
             RunningField::Belt => {
@@ -131,6 +145,7 @@ pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String 
         LineField::Tank(id, _) => format!("{}, {}", tank_called(id, context), lower_first(label)),
         LineField::Transport(_)
         | LineField::Tolerance(_)
+        | LineField::Uncertainty(_)
         | LineField::Running(_)
         | LineField::Table(_)
         | LineField::Delivery(_) => label.to_owned(),

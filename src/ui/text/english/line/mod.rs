@@ -6,6 +6,7 @@ mod finding;
 mod name;
 mod page;
 mod reason;
+mod verdict;
 
 use crate::ui::text::LineWords;
 
@@ -25,6 +26,9 @@ pub(super) const LINE: LineWords = LineWords {
     finding: finding::finding,
     help: reason::help,
     action: reason::action,
+    quantity: verdict::quantity,
+    verdict: verdict::verdict,
+    split: verdict::split,
     why: reason::why,
     change: reason::change,
     pipe: reason::pipe,
