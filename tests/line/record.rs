@@ -1,7 +1,7 @@
 //! The line, its log and its table, as they are kept.
 
 use super::mill::Mill;
-use haulm::domain::line::{LineBook, read_running, run};
+use haulm::domain::line::{LineBook, check_readings, read_running};
 use haulm::quantity::format::DecimalMark;
 use haulm::record::check_log::{CheckContent, series};
 use haulm::record::csv::{COLUMNS, log_csv};
@@ -24,7 +24,7 @@ fn check(at: u64, remark: &str) -> CheckContent {
     let mill = Mill::new();
     let line = mill.line();
     let readings = read_running(&mill.book).0.unwrap();
-    let running = run(&mill.draft, &mill.case, &line, &line.tolerances.unwrap(), &readings).unwrap();
+    let running = check_readings(&mill.draft, &mill.case, &line, &line.tolerances.unwrap(), &readings).unwrap();
     let name = |id: haulm::domain::LiquidId| mill.draft.liquid(id).unwrap().name.clone();
     CheckContent {
         at,
@@ -32,7 +32,7 @@ fn check(at: u64, remark: &str) -> CheckContent {
         recipe: "Straw, 15 mm".to_owned(),
         revision: None,
         remark: remark.to_owned(),
-        figures: running.checks.iter().map(|check| LoggedFigure::of(check, name)).collect(),
+        figures: running.checks.iter().map(|check| LoggedFigure::of(check, name).unwrap()).collect(),
     }
 }
 

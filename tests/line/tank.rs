@@ -2,7 +2,7 @@
 
 use super::mill::Mill;
 use approx::assert_relative_eq;
-use haulm::domain::line::finding::LineWhat;
+use haulm::domain::line::finding::LineFindingKind;
 use haulm::domain::line::{Feeds, LineField, LinePlace, TankField, TankId, TankWay};
 use haulm::domain::{Grade, Role};
 use haulm::quantity::Unit;
@@ -56,11 +56,11 @@ fn what_cannot_be_is_said() {
     let line = mill.line();
     let place = LinePlace::Field(LineField::Tank(TANK, TankField::Heel));
     assert!(line.tanks.is_empty());
-    assert!(line.findings.iter().any(|f| f.place == place && f.what == LineWhat::HeelTooLarge));
+    assert!(line.findings.iter().any(|f| f.place == place && f.what == LineFindingKind::HeelTooLarge));
 
     for (way, text, expected) in [
-        (TankWay::Volume, "21000", Some((Grade::Unusual, LineWhat::OverFull))),
-        (TankWay::Volume, "400", Some((Grade::Unusual, LineWhat::TankEmpty))),
+        (TankWay::Volume, "21000", Some((Grade::Unusual, LineFindingKind::OverFull))),
+        (TankWay::Volume, "400", Some((Grade::Unusual, LineFindingKind::TankEmpty))),
         (TankWay::Volume, "20000", None),
     ] {
         let mut mill = Mill::new();
@@ -81,7 +81,7 @@ fn a_late_order_is_said() {
     let line = mill.line();
     let tank = line.tank(TANK).unwrap();
     let said = tank.state(&mill.draft, &mill.case).unwrap().findings(tank);
-    assert!(matches!(said[..], [ref f] if matches!(f.what, LineWhat::OrderNow { .. })), "{said:?}");
+    assert!(matches!(said[..], [ref f] if matches!(f.what, LineFindingKind::OrderNow { .. })), "{said:?}");
 }
 
 #[test]

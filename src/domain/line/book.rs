@@ -47,6 +47,31 @@ group! {
 }
 
 group! {
+    /// Standard uncertainties of the line's instruments; blank for those of the usual instrument.
+    UncertaintyDraft,
+    /// A standard uncertainty.
+    UncertaintyField;
+    /// Belt scale, relative.
+    belt_scale: BeltScale, Share, Percent, "";
+    /// Moisture meters, in points of dry basis.
+    moisture: Moisture, Share, Percent, "";
+    /// Flow meters, relative.
+    flow_meter: FlowMeter, Share, Percent, "";
+    /// Solids contents, in points.
+    solids: Solids, Share, Percent, "";
+    /// Line speed, relative.
+    line_speed: LineSpeed, Share, Percent, "";
+    /// Mass per area of a mat sample, relative.
+    mat_sample: MatSample, Share, Percent, "";
+    /// Mass per area of a raw board, relative.
+    board_mass: BoardMass, Share, Percent, "";
+    /// Thickness.
+    thickness: Thickness, Thickness, Millimetre, "";
+    /// Mat width.
+    mat_width: MatWidth, Thickness, Millimetre, "";
+}
+
+group! {
     /// What is read off the running line beside the pumps.
     RunningDraft,
     /// A reading.
@@ -55,19 +80,29 @@ group! {
     belt: Belt, FibreFlow, KilogramPerHour, "";
     /// Moisture of that fibre.
     moisture: Moisture, Moisture, PercentDryBasis, "";
+    /// Speed of the line.
+    line_speed: LineSpeed, LineSpeed, MetrePerMinute, "";
     /// Area of a mat sample.
     sample_area: SampleArea, SampleArea, SquareMetre, "";
     /// Its mass, moist.
     sample_mass: SampleMass, BatchMass, Kilogram, "";
     /// Its moisture.
     sample_moisture: SampleMoisture, Moisture, PercentDryBasis, "";
+    /// Area of a raw board, or of a piece of it.
+    board_area: BoardArea, SampleArea, SquareMetre, "";
+    /// Its mass.
+    board_mass: BoardMass, BatchMass, Kilogram, "";
+    /// Its thickness as it leaves the press.
+    board_thickness: BoardThickness, Thickness, Millimetre, "";
+    /// Its moisture.
+    board_moisture: BoardMoisture, Moisture, PercentDryBasis, "";
 }
 
 group! {
     /// The rows and columns of a rate card.
-    CardDraft,
+    TableDraft,
     /// A number of the rate card.
-    CardField;
+    TableField;
     /// Lowest fibre flow.
     flow_from: FlowFrom, FibreFlow, KilogramPerHour, "";
     /// Highest fibre flow.
@@ -102,7 +137,7 @@ group! {
 /// What the rows of a rate card mean.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub enum CardRows {
+pub enum TableRows {
     /// Oven-dry fibre flow.
     OvenDry,
     /// What the belt scale reads.
@@ -110,9 +145,9 @@ pub enum CardRows {
     Belt,
 }
 
-impl CardRows {
+impl TableRows {
     /// Both, in the order in which they are offered.
-    pub const ALL: &'static [CardRows] = &[Self::Belt, Self::OvenDry];
+    pub const ALL: &'static [TableRows] = &[Self::Belt, Self::OvenDry];
 }
 
 /// One mill's line as entered. Everything typed is kept as typed.
@@ -127,14 +162,16 @@ pub struct LineBook {
     pub transport: TransportDraft,
     /// Tolerances.
     pub tolerances: ToleranceDraft,
+    /// Uncertainties.
+    pub uncertainties: UncertaintyDraft,
     /// What is read now; the pumps' readings stand with the pumps.
     pub running: RunningDraft,
     /// A remark on what is read now.
     pub remark: String,
     /// What the rows of the rate card mean.
-    pub card_rows: CardRows,
+    pub table_rows: TableRows,
     /// The rate card.
-    pub card: CardDraft,
+    pub table: TableDraft,
     /// Which liquid of the recipe is delivered anew.
     pub delivered: Option<LiquidId>,
     /// What its certificate says.
@@ -200,8 +237,9 @@ impl LineBook {
             LineField::Tank(id, part) => self.tank(id)?.entry(part),
             LineField::Transport(part) => self.transport.entry(part),
             LineField::Tolerance(part) => self.tolerances.entry(part),
+            LineField::Uncertainty(part) => self.uncertainties.entry(part),
             LineField::Running(part) => self.running.entry(part),
-            LineField::Card(part) => self.card.entry(part),
+            LineField::Table(part) => self.table.entry(part),
             LineField::Delivery(part) => self.delivery.entry(part),
         })
     }
@@ -217,8 +255,9 @@ impl LineBook {
             LineField::Tank(id, part) => self.tank_mut(id)?.entry_mut(part),
             LineField::Transport(part) => self.transport.entry_mut(part),
             LineField::Tolerance(part) => self.tolerances.entry_mut(part),
+            LineField::Uncertainty(part) => self.uncertainties.entry_mut(part),
             LineField::Running(part) => self.running.entry_mut(part),
-            LineField::Card(part) => self.card.entry_mut(part),
+            LineField::Table(part) => self.table.entry_mut(part),
             LineField::Delivery(part) => self.delivery.entry_mut(part),
         })
     }
@@ -234,8 +273,9 @@ impl LineBook {
             LineField::Tank(id, part) => self.tank(id).map_or(Kind::Ratio, |tank| tank.kind(part)),
             LineField::Transport(part) => part.kind(),
             LineField::Tolerance(part) => part.kind(),
+            LineField::Uncertainty(part) => part.kind(),
             LineField::Running(part) => part.kind(),
-            LineField::Card(part) => part.kind(),
+            LineField::Table(part) => part.kind(),
             LineField::Delivery(part) => part.kind(),
         }
     }

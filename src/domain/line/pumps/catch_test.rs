@@ -107,7 +107,7 @@ pub struct RowDraft {
     pub tare: Entry,
     /// Set aside by the user: kept and shown, but the line is laid without it.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
-    pub set_aside: bool,
+    pub excluded: bool,
 }
 
 impl RowDraft {
@@ -120,7 +120,7 @@ impl RowDraft {
             seconds: Entry::empty(Unit::Second),
             mass: Entry::empty(Unit::Kilogram),
             tare: Entry::empty(Unit::Kilogram),
-            set_aside: false,
+            excluded: false,
         }
     }
 

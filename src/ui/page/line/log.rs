@@ -37,7 +37,7 @@ pub fn keep_check(state: State) {
         recipe: state.title.with_untracked(|title| title.name.clone()),
         revision: state.from.get_untracked(),
         remark: state.line.record.with_untracked(|record| record.book.remark.trim().to_owned()),
-        figures: ran.checks.iter().map(|check| LoggedFigure::of(check, |id| state.liquid_name(id))).collect(),
+        figures: ran.checks.iter().filter_map(|check| LoggedFigure::of(check, |id| state.liquid_name(id))).collect(),
     };
     if state.change_shelf(|shelf| shelf.log_check(content)).is_some() {
         state.line.edit(|book| book.remark.clear());

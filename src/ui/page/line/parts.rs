@@ -7,7 +7,7 @@ use crate::browser::page;
 use crate::domain::Entry;
 use crate::domain::line::limit::limit;
 use crate::domain::line::{
-    Feeds, LineBook, LineField, LineFigure, LineFinding, LineOrigin, LinePlace, LineWhat, LineWorking, Setting,
+    Feeds, LineBook, LineField, LineFigure, LineFinding, LineFindingKind, LineOrigin, LinePlace, LineWorking, Setting,
     SettingUnit, Tie,
 };
 use crate::quantity::{Amount, Unit};
@@ -222,7 +222,7 @@ fn origin_of(state: State, origin: LineOrigin) -> View {
 /// Findings in words. What is wrong with an entry is told at its box.
 pub fn findings<'a>(state: State, findings: impl IntoIterator<Item = &'a LineFinding>) -> View {
     let at_its_box = |finding: &&LineFinding| {
-        !(matches!(finding.place, LinePlace::Field(_)) && matches!(finding.what, LineWhat::Entry(_)))
+        !(matches!(finding.place, LinePlace::Field(_)) && matches!(finding.what, LineFindingKind::Entry(_)))
     };
     let say = |found: &LineFinding| {
         finding::told(found.grade, with_context(state, |context| (state.words.line.finding)(found, context)))

@@ -22,6 +22,7 @@ const BOXES: [PumpField; 7] = [
     PumpField::NozzleLeast,
     PumpField::NozzleMost,
     PumpField::PipeVolume,
+    PumpField::SettingStep,
 ];
 
 /// The section.

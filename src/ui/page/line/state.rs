@@ -40,11 +40,14 @@ impl Section {
     pub const fn of(field: LineField) -> Self {
         use crate::domain::line::PumpField;
         match field {
-            LineField::Pump(_, PumpField::Reading) | LineField::Running(_) | LineField::Tolerance(_) => Self::Running,
+            LineField::Pump(_, PumpField::Reading | PumpField::PresentSetting)
+            | LineField::Running(_)
+            | LineField::Uncertainty(_)
+            | LineField::Tolerance(_) => Self::Running,
             LineField::Pump(..) | LineField::Calibration(..) | LineField::Row(..) => Self::Pumps,
             LineField::Tank(..) => Self::Tanks,
             LineField::Transport(_) => Self::Change,
-            LineField::Card(_) => Self::Card,
+            LineField::Table(_) => Self::Card,
             LineField::Delivery(_) => Self::Delivery,
         }
     }

@@ -7,6 +7,7 @@ mod name;
 mod page;
 mod place;
 mod reason;
+mod verdict;
 
 use crate::ui::text::LineWords;
 
@@ -25,18 +26,21 @@ pub(super) const LINE: LineWords = LineWords {
     liquid: name::liquid,
     finding: finding::finding,
     help: reason::help,
-    culprit: reason::culprit,
+    action: reason::action,
+    quantity: verdict::quantity,
+    verdict: verdict::verdict,
+    split: verdict::split,
     why: reason::why,
     change: reason::change,
     pipe: reason::pipe,
     stop: name::stop,
-    standing: name::standing,
-    known: name::known,
+    range_status: name::range_status,
+    source: name::source,
     setting_unit: name::setting_unit,
     metering: name::metering,
     model: name::model,
     r_squared: name::r_squared,
     reading_way: name::reading_way,
     tank_way: name::tank_way,
-    card_rows: name::card_rows,
+    table_rows: name::table_rows,
 };

@@ -1,10 +1,9 @@
 //! Names of things at the line.
 
 use crate::domain::line::changeover::Stop;
-use crate::domain::line::line_check::running::Known;
 use crate::domain::line::{
-    CardRows, Fed, Metering, Model, PumpDraft, PumpId, RSquared, ReadingWay, SettingUnit, Standing, TankDraft, TankId,
-    TankWay,
+    Fed, FlowSource, Metering, Model, PumpDraft, PumpId, RSquared, RangeStatus, ReadingWay, SettingUnit, TableRows,
+    TankDraft, TankId, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use crate::ui::text::LineContext;
@@ -55,20 +54,21 @@ pub(super) fn stop(stop: Stop) -> &'static str {
     }
 }
 
-pub(super) fn standing(standing: Standing) -> &'static str {
-    match standing {
-        Standing::Within => "within what was tested",
-        Standing::BelowTested => "below what was tested",
-        Standing::AboveTested => "above what was tested",
-        Standing::BelowLimit => "below the pump's lowest setting",
-        Standing::AboveLimit => "above the pump's highest setting",
+pub(super) fn range_status(range_status: RangeStatus) -> &'static str {
+    match range_status {
+        RangeStatus::Within => "within what was tested",
+        RangeStatus::BelowTested => "below what was tested",
+        RangeStatus::AboveTested => "above what was tested",
+        RangeStatus::BelowLimit => "below the lowest setting allowed",
+        RangeStatus::AboveLimit => "above the highest setting allowed",
     }
 }
 
-pub(super) fn known(known: Known) -> &'static str {
-    match known {
-        Known::Read => "read",
-        Known::Assumed => "not read, taken as the recipe wants",
+pub(super) fn source(source: FlowSource) -> &'static str {
+    match source {
+        FlowSource::Read => "read",
+        FlowSource::Inferred => "inferred from the setting",
+        FlowSource::Assumed => "not read, assumed at its target",
     }
 }
 
@@ -105,7 +105,6 @@ pub(super) fn reading_way(way: ReadingWay) -> &'static str {
     match way {
         ReadingWay::MassMeter => "Flow meter by mass",
         ReadingWay::VolumeMeter => "Flow meter by volume",
-        ReadingWay::Setting => "Setting of the drive",
     }
 }
 
@@ -117,9 +116,9 @@ pub(super) fn tank_way(way: TankWay) -> &'static str {
     }
 }
 
-pub(super) fn card_rows(rows: CardRows) -> &'static str {
+pub(super) fn table_rows(rows: TableRows) -> &'static str {
     match rows {
-        CardRows::Belt => "Belt scale reading, moist fibre",
-        CardRows::OvenDry => "Oven-dry fibre flow",
+        TableRows::Belt => "Belt scale reading, moist fibre",
+        TableRows::OvenDry => "Oven-dry fibre flow",
     }
 }

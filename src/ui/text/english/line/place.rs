@@ -18,7 +18,8 @@ pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String 
         LineField::Transport(_)
         | LineField::Tolerance(_)
         | LineField::Running(_)
-        | LineField::Card(_)
+        | LineField::Uncertainty(_)
+        | LineField::Table(_)
         | LineField::Delivery(_) => label.to_owned(),
     }
 }

@@ -6,8 +6,8 @@ use approx::assert_relative_eq;
 use haulm::domain::line::pumps::nozzles::{Fits, open};
 use haulm::domain::line::pumps::pump::Nozzles;
 use haulm::domain::line::{
-    Fed, Feeds, Help, LineField, LinePlace, LineWhat, Metering, PumpField, PumpId, SettingUnit, Standing, Tie,
-    setting_sheet, try_setting_sheet,
+    Fed, Feeds, Help, LineField, LineFindingKind, LinePlace, Metering, PumpField, PumpId, RangeStatus, SettingUnit,
+    Tie, pump_settings, try_pump_settings,
 };
 use haulm::domain::recipe::draft::{Entry, WaterWay};
 use haulm::domain::{Field, Figure, Grade, LiquidFigure, LiquidId, Substance, work_out};
@@ -44,7 +44,7 @@ fn the_example_by_hand() {
     assert!(interval.low < setting.setting && setting.setting < interval.high);
     let flow = setting.flow.unwrap();
     assert!(flow.low < row.mass && row.mass < flow.high);
-    assert_eq!(row.standing, Standing::Within);
+    assert_eq!(row.range_status, RangeStatus::Within);
     // Tested from 20 to 80 %.
     near(row.place.unwrap(), (setting.setting.0 - 0.2) / 0.6);
 }
@@ -77,14 +77,14 @@ fn a_pump_by_volume_follows_the_density_and_one_by_mass_does_not() {
 }
 
 #[track_caller]
-fn out_of_reach(mill: &Mill, expected: Standing) -> Vec<Help> {
+fn out_of_reach(mill: &Mill, expected: RangeStatus) -> Vec<Help> {
     let sheet = mill.sheet();
-    assert_eq!(sheet.rows[0].standing, expected);
+    assert_eq!(sheet.rows[0].range_status, expected);
     let finding = sheet.findings.iter().find(|f| f.place == LinePlace::Pump(PUMP)).expect("it is said");
     assert_eq!(finding.grade, Grade::Unusual);
     match &finding.what {
-        LineWhat::OutOfReach { standing, help, .. } => {
-            assert_eq!(*standing, expected);
+        LineFindingKind::OutOfReach { range_status, help, .. } => {
+            assert_eq!(*range_status, expected);
             help.clone()
         }
         other => panic!("{other:?}"),
@@ -95,13 +95,13 @@ fn out_of_reach(mill: &Mill, expected: Standing) -> Vec<Help> {
 fn outside_the_range_it_is_said_and_what_would_help() {
     let mut mill = Mill::new();
     set(&mut mill, Field::FibreFlow, "17000");
-    let help = out_of_reach(&mill, Standing::AboveTested);
+    let help = out_of_reach(&mill, RangeStatus::AboveTested);
     assert!(matches!(help[..], [Help::TestTo(..), Help::FibreAtMost(_), Help::OtherPump(_)]), "{help:?}");
     set(&mut mill, Field::FibreFlow, "25000");
-    let help = out_of_reach(&mill, Standing::AboveLimit);
+    let help = out_of_reach(&mill, RangeStatus::AboveLimit);
     assert!(matches!(help[..], [Help::FibreAtMost(_), Help::OtherPump(_)]), "neat binder has no more solids: {help:?}");
     set(&mut mill, Field::FibreFlow, "3000");
-    let help = out_of_reach(&mill, Standing::BelowTested);
+    let help = out_of_reach(&mill, RangeStatus::BelowTested);
     assert!(
         matches!(help[..], [Help::TestTo(..), Help::FibreAtLeast(_), Help::OtherPump(_)]),
         "no thinner isocyanate: {help:?}"
@@ -114,7 +114,7 @@ fn outside_the_range_it_is_said_and_what_would_help() {
         "{help:?}"
     );
     mill.put(LineField::Pump(PUMP, PumpField::LeastSetting), "18", Unit::Percent);
-    out_of_reach(&mill, Standing::BelowLimit);
+    out_of_reach(&mill, RangeStatus::BelowLimit);
 }
 
 /// At the fibre flow that is named as the largest, and with the solids that are named, the pump is within.
@@ -131,7 +131,7 @@ fn what_is_said_to_help_does() {
         let mut mill = resin();
         set(&mut mill, Field::FibreFlow, fibre);
         let sheet = mill.sheet();
-        let LineWhat::OutOfReach { help, .. } = &sheet.findings[0].what else { panic!("{:?}", sheet.findings) };
+        let LineFindingKind::OutOfReach { help, .. } = &sheet.findings[0].what else { panic!("{:?}", sheet.findings) };
         for help in help {
             let mut mended = resin();
             match help {
@@ -145,7 +145,7 @@ fn what_is_said_to_help_does() {
                 }
                 Help::TestTo(..) | Help::OtherPump(_) => continue,
             }
-            assert_eq!(mended.sheet().rows[0].standing, Standing::Within, "{help:?}");
+            assert_eq!(mended.sheet().rows[0].range_status, RangeStatus::Within, "{help:?}");
             tried += 1;
         }
     }
@@ -165,9 +165,9 @@ fn liquids_without_pumps_and_pumps_without_liquids_are_said() {
     assert_eq!(
         found,
         [
-            (Grade::Unusual, LinePlace::Liquid(LiquidId(2)), LineWhat::NoPump),
-            (Grade::Unusual, LinePlace::Water, LineWhat::NoPump),
-            (Grade::Note, LinePlace::Pump(PumpId(2)), LineWhat::NotInRecipe),
+            (Grade::Unusual, LinePlace::Liquid(LiquidId(2)), LineFindingKind::NoPump),
+            (Grade::Unusual, LinePlace::Water, LineFindingKind::NoPump),
+            (Grade::Note, LinePlace::Pump(PumpId(2)), LineFindingKind::NotInRecipe),
         ]
     );
 }
@@ -178,7 +178,7 @@ fn a_pump_without_a_catch_test_has_flows_and_no_setting() {
     mill.book.pumps[0].calibrations.clear();
     let sheet = mill.sheet();
     assert!(sheet.rows[0].setting.is_none() && sheet.rows[0].mass.value > 0.0);
-    assert!(sheet.findings.iter().any(|f| f.grade == Grade::Stop && f.what == LineWhat::NotCalibrated));
+    assert!(sheet.findings.iter().any(|f| f.grade == Grade::Stop && f.what == LineFindingKind::NotCalibrated));
 }
 
 #[test]
@@ -188,7 +188,7 @@ fn a_fixed_water_flow_names_no_fibre_flow() {
     set(&mut mill, Field::WaterFlow, "100");
     let sheet = mill.sheet();
     let water = sheet.rows.iter().find(|row| row.fed == Fed::Water).unwrap();
-    assert_eq!((water.reach, water.standing), (None, Standing::BelowTested));
+    assert_eq!((water.reach, water.range_status), (None, RangeStatus::BelowTested));
 }
 
 #[test]
@@ -248,7 +248,7 @@ proptest! {
 
     #[test]
     fn the_sheet_is_the_recipe(mill in pumped()) {
-        let sheet = setting_sheet(&mill.draft, &mill.case, &mill.line());
+        let sheet = pump_settings(&mill.draft, &mill.case, &mill.line());
         for row in &sheet.rows {
             let figure = match row.fed {
                 Fed::Liquid(id) => Figure::Liquid(id, LiquidFigure::Liquid),
@@ -260,7 +260,7 @@ proptest! {
                 assert_relative_eq!(row.curve.unwrap().flow(setting.setting).value, row.mass.value, max_relative = 1e-9, epsilon = 1e-15);
                 prop_assert!(setting.setting.0.is_finite() && setting.setting.0 >= 0.0);
             } else {
-                prop_assert!(row.mass.value == 0.0 || row.standing == Standing::BelowLimit);
+                prop_assert!(row.mass.value == 0.0 || row.range_status == RangeStatus::BelowLimit);
             }
         }
     }
@@ -278,7 +278,7 @@ proptest! {
                 assert_relative_eq!(curve.setting_for(flow).unwrap().setting.0, edge.0, max_relative = 1e-9);
             }
             let within = reach.least <= mill.case.solved.fibre && mill.case.solved.fibre <= reach.most;
-            prop_assert!(within == (row.standing == Standing::Within) || (row.place.unwrap() * (1.0 - row.place.unwrap())).abs() < 1e-6);
+            prop_assert!(within == (row.range_status == RangeStatus::Within) || (row.place.unwrap() * (1.0 - row.place.unwrap())).abs() < 1e-6);
         }
         prop_assume!(checked > 0, "nothing to check");
     }
@@ -289,11 +289,11 @@ fn a_recipe_without_a_balance_or_a_line_is_said() {
     let mill = Mill::new();
     let line = mill.line();
     let why = |case, line: &haulm::domain::line::CheckedLine| {
-        try_setting_sheet(&mill.draft, case, line).map_err(|finding| (finding.grade, finding.what))
+        try_pump_settings(&mill.draft, case, line).map_err(|finding| (finding.grade, finding.what))
     };
-    assert_eq!(why(None, &line), Err((Grade::Stop, LineWhat::NoRecipe)));
+    assert_eq!(why(None, &line), Err((Grade::Stop, LineFindingKind::NoRecipe)));
     let bare = haulm::domain::line::check_line(&haulm::domain::line::LineBook::default());
-    assert_eq!(why(Some(&mill.case), &bare), Err((Grade::Stop, LineWhat::NoPumps)));
+    assert_eq!(why(Some(&mill.case), &bare), Err((Grade::Stop, LineFindingKind::NoPumps)));
     assert_eq!(why(Some(&mill.case), &line), Ok(mill.sheet()));
 }
 
