@@ -108,7 +108,7 @@ fn outside_the_range_it_is_said_and_what_would_help() {
     );
     mill.draft.liquids[0].substance = Substance::Uf;
     set(&mut mill, Field::FibreFlow, "3000");
-    let help = out_of_reach(&mill, Standing::BelowTested);
+    let help = out_of_reach(&mill, RangeStatus::BelowTested);
     assert!(
         matches!(help[..], [Help::TestTo(..), Help::FibreAtLeast(_), Help::Solids(_), Help::OtherPump(_)]),
         "{help:?}"
