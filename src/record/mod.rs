@@ -14,6 +14,7 @@ pub mod id;
 pub mod library;
 pub mod line;
 pub mod link;
+pub mod merge;
 pub mod mix;
 pub mod open_draft;
 pub mod refusal;

@@ -5,6 +5,7 @@ mod faults;
 mod faulty;
 mod file;
 mod library;
+mod merge;
 mod sample;
 mod search;
 mod shelf;
