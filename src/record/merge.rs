@@ -57,45 +57,49 @@ fn objects(base: &Map<String, Value>, later: &Map<String, Value>, earlier: &Map<
     earlier.keys().chain(new).filter_map(merged).collect()
 }
 
-fn id(item: &Value) -> Option<u64> {
-    item.get("id")?.as_u64()
+/// What an item of a list is known by, whatever else it says.
+fn id(item: &Value) -> Option<Value> {
+    let fields = item.as_object()?;
+    match (fields.get("run"), fields.get("batch")) {
+        (Some(run), Some(batch)) => Some(Value::from(vec![run.clone(), batch.clone()])),
+        _ => ["id", "what", "line", "property", "key"].iter().find_map(|key| fields.get(*key)).cloned(),
+    }
 }
 
 /// Whether each item has an id of its own.
 fn have_ids(list: &[Value]) -> bool {
-    let ids: Option<Vec<u64>> = list.iter().map(id).collect();
-    ids.is_some_and(|mut ids| {
-        ids.sort_unstable();
-        ids.windows(2).all(|pair| pair[0] != pair[1])
-    })
+    list.iter().enumerate().all(|(at, item)| id(item).is_some_and(|id| find(&list[..at], &id).is_none()))
 }
 
-fn find(list: &[Value], wanted: u64) -> Option<&Value> {
-    list.iter().find(|item| id(item) == Some(wanted))
+fn find<'a>(list: &'a [Value], wanted: &Value) -> Option<&'a Value> {
+    list.iter().find(|item| id(item).as_ref() == Some(wanted))
 }
 
 /// Lists whose items have ids. The order is the later one's if it changed the order, else the earlier one's.
 fn by_id(base: &[Value], later: &[Value], earlier: &[Value]) -> Value {
-    let ids = |list: &[Value]| list.iter().filter_map(id).collect::<Vec<u64>>();
+    let ids = |list: &[Value]| list.iter().filter_map(id).collect::<Vec<Value>>();
     let (before, now, other) = (ids(base), ids(later), ids(earlier));
-    let next = before.iter().chain(&now).chain(&other).max().map_or(0, |most| most + 1);
+    let number = |item: &Value| item.get("id").and_then(Value::as_u64);
+    let next = [base, later, earlier].into_iter().flatten().filter_map(number).max().map_or(0, |most| most + 1);
     let (mut items, mut added) = (Vec::new(), Vec::new());
-    let kept = |list: &[u64]| list.iter().filter(|id| before.contains(id)).copied().collect::<Vec<u64>>();
-    let moved = kept(&now) != before.iter().filter(|id| now.contains(id)).copied().collect::<Vec<u64>>();
+    let in_both = |list: &[Value], other: &[Value]| {
+        list.iter().filter(|id| other.contains(id)).cloned().collect::<Vec<Value>>()
+    };
+    let moved = in_both(&now, &before) != in_both(&before, &now);
     let (first, second) = if moved { (&now, &other) } else { (&other, &now) };
     let mut order = first.clone();
     for (at, id) in second.iter().enumerate() {
         if !order.contains(id) {
             // Behind the item that it stands behind there.
             let behind = second[..at].iter().rev().find_map(|before| order.iter().position(|other| other == before));
-            order.insert(behind.map_or(0, |behind| behind + 1), *id);
+            order.insert(behind.map_or(0, |behind| behind + 1), id.clone());
         }
     }
     for id in order {
-        let (one, two) = (find(later, id), find(earlier, id));
-        match (find(base, id), one, two) {
+        let (one, two) = (find(later, &id), find(earlier, &id));
+        match (find(base, &id), one, two) {
             // Added here and there at once, under the same number: these are two items.
-            (None, Some(one), Some(two)) if one != two => {
+            (None, Some(one), Some(two)) if one != two && number(one).is_some() => {
                 items.push(two.clone());
                 added.push(one);
             }
@@ -118,7 +122,7 @@ fn with_id(item: &Value, id: u64) -> Value {
 
 /// Whether it was put there under another number before.
 fn same_but_id(one: &Value, other: &Value) -> bool {
-    id(other).is_some_and(|id| with_id(one, id) == *other)
+    other.get("id").and_then(Value::as_u64).is_some_and(|id| with_id(one, id) == *other)
 }
 
 /// Lists whose items are known by their place alone.

@@ -7,8 +7,10 @@
 pub mod bench;
 pub mod bench_csv;
 pub mod check_log;
+pub mod cache;
 pub mod compare;
 pub mod csv;
+pub mod document;
 pub mod file;
 pub mod id;
 pub mod library;
@@ -27,10 +29,11 @@ pub mod store;
 pub mod summary;
 pub mod system;
 pub mod table;
-pub mod two_stores;
 
 pub use bench::{OpenTrial, Trial, TrialContent};
+pub use cache::Cache;
 pub use check_log::{CheckRecord, LoggedFigure};
+pub use document::{Document, Stored};
 pub use id::{CheckId, RecipeId, RevisionId, SystemId, TrialId};
 pub use line::{LineRecord, Planned};
 pub use refusal::Refusal;
@@ -39,7 +42,6 @@ pub use settings::Settings;
 pub use shelf::Shelf;
 pub use store::{Store, StoreError};
 pub use summary::Summary;
-pub use two_stores::TwoStores;
 
 #[cfg(test)]
 mod schema;

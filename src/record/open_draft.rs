@@ -1,20 +1,14 @@
 //! The open draft: what is on the page and not yet saved.
 
 use super::id::RevisionId;
-use super::refusal::{self, Refusal};
 use super::revision::Title;
-use super::sealed::{Extra, own_keys};
-use super::shape::{self, fields};
+use super::document::Document;
+use super::shape::fields;
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
-use serde_json::Value;
 
-/// The format version of the open draft.
-const VERSION: u32 = 1;
-/// The key `haulm` of its text.
-const KIND: &str = "draft";
-/// The longest text that is read, in bytes.
-const LARGEST: usize = 1_000_000;
+/// The recipe on the page. A dozen liquids have 6 000 bytes.
+pub const RECIPE: Document<OpenDraft> = Document::new("haulm/draft", "draft", 1, 1_000_000);
 
 /// What is on the page, and the revision that it started from. Kept after every change, so that a
 /// crash or a reload costs nothing.
@@ -35,23 +29,3 @@ pub struct OpenDraft {
 }
 
 fields!(OpenDraft { May from, Must title, Must draft, May remark, May example });
-
-impl OpenDraft {
-    /// Its text in the store.
-    ///
-    /// # Errors
-    /// When it has no JSON form. None lacks one.
-    pub fn text(&self) -> Result<String, serde_json::Error> {
-        let mut fields = Extra::new();
-        own_keys(&mut fields, KIND, VERSION, shape::value(self));
-        Ok(Value::from(fields).to_string())
-    }
-
-    /// Reads a stored text.
-    ///
-    /// # Errors
-    /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
-    pub fn read(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text))
-    }
-}

@@ -1,5 +1,6 @@
 //! Binder systems of the mill's own, kept apart from recipes and reused in them.
 
+use super::document::Document;
 use super::id::SystemId;
 use super::revision::{Stamp, Standing};
 use super::sealed::{Content, Sealed};
@@ -30,6 +31,20 @@ pub struct SystemContent {
     pub liquids: Vec<LiquidDraft>,
 }
 
+/// Name and note of a system that is not saved yet. Its liquids are the recipe's.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct SystemDraft {
+    /// Its name.
+    pub name: String,
+    /// The note.
+    pub note: String,
+}
+
+/// The system to be saved.
+pub const NEW_SYSTEM: Document<SystemDraft> = Document::new("haulm/new-system", "system_draft", 1, 100_000);
+
+fields!(default SystemDraft { May name, May note });
 fields!(SystemContent { May replaces, Must saved_at, May author, Must name, May note, May standing, Must liquids });
 
 impl Content for SystemContent {

@@ -11,4 +11,3 @@ mod search;
 mod shelf;
 mod small;
 mod table;
-mod two_stores;

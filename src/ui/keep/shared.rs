@@ -5,7 +5,9 @@ use crate::browser::graph::spawn_local;
 use crate::browser::shared::{self, SharedFileError};
 use crate::browser::{clock, event};
 use crate::record::library::LARGEST;
+use super::records;
 use crate::ui::part::save::when;
+use crate::ui::signal::when_settled;
 use crate::ui::state::State;
 use crate::ui::text::{Carrier, Message};
 
@@ -40,7 +42,7 @@ pub fn follow(state: State) {
             level(state, false);
         }
     });
-    super::later(move || state.shelf.track(), move || level(state, false));
+    when_settled(super::PAUSE, move || state.shelf.track(), move || level(state, false));
     if let Some(listener) = event::on_return(move || level(state, false)) {
         listener.forget();
     }
@@ -114,8 +116,9 @@ async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
             there = 0;
             // A new one is empty.
             if !text.trim().is_empty() {
-                state.read_records();
+                records::loaded(state).await;
                 let merged = state.shelf.try_update(|shelf| shelf.merge_file(&text));
+                records::write(state);
                 let merged = merged.unwrap_or_else(|| Ok(Default::default()));
                 let merged = merged.map_err(|why| (state.words.refusal)(&why, Carrier::File))?;
                 if let Some(why) = merged.stopped {

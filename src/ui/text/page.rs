@@ -254,6 +254,7 @@ pub struct ShelfPage {
     pub room: fn(usize) -> String,
     pub room_given: fn(u64) -> String,
     pub room_usual: &'static str,
+    pub unsaved_work: fn(&str, &str) -> String,
     pub opened: fn(&str) -> String,
     pub opened_over: fn(&str, &str) -> String,
     pub removed: fn(&str) -> String,

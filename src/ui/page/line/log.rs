@@ -61,7 +61,10 @@ fn give_out(state: State) {
 /// The log with its chart.
 pub fn log(state: State) -> View {
     let page = &state.words.line_page;
-    read(state);
+    effect(move || {
+        state.shelf.track();
+        read(state);
+    });
     let chosen = RwSignal::new(String::new());
     let none = move || state.line.log.with(Vec::is_empty);
     let choices = memo(move || state.line.log.with(|log| charted(state, log)));

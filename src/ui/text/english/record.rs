@@ -102,6 +102,10 @@ pub(super) fn store(error: &StoreError) -> Message {
             "Your work is still on the page: save it to a file now. A private window or a setting of the browser may \
              be the cause.",
         ),
+        StoreError::Silent => message(
+            "The browser's database does not answer. Nothing since then is saved.",
+            "Your work is still on the page: export it to a file now. Closing other tabs of Haulm may help.",
+        ),
         StoreError::Other(own) => message(
             format!("The browser's store did not do it: «{own}»."),
             "Your work is still on the page: save it to a file now, then load the page again.",

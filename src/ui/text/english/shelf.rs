@@ -103,6 +103,7 @@ pub(super) const SHELF: ShelfPage = ShelfPage {
     room: |bytes| format!("The shelf takes {}.", megabytes(bytes)),
     room_given: |bytes| format!("The browser gives Haulm up to about {}.", gigabytes(bytes)),
     room_usual: "The browser's store mostly ends at 5\u{a0}MB.",
+    unsaved_work: |at, name| format!("Unsaved work, {at}{}{name}", if name.is_empty() { "" } else { ": " }),
     opened: |name| format!("«{name}» is open."),
     opened_over: |name, before| format!("«{name}» is open. «{before}» was not saved; Undo brings it back."),
     removed: |name| format!("«{name}» is off the shelf."),
