@@ -1,6 +1,6 @@
 //! Haulm works out what a board mill that blends on the dry side has to dose.
 //!
-//! The arrows between the modules point one way, `quantity ← domain ← record ← browser ← ui`,
+//! The arrows between the modules point one way, `quantity ← statistics ← domain ← record ← browser ← ui`,
 //! and a test (`tests/tidy.rs`) keeps it so.
 
 #[macro_use]
@@ -9,6 +9,7 @@ extern crate uom;
 pub mod domain;
 pub mod quantity;
 pub mod record;
+pub mod statistics;
 
 /// The only code that touches the browser: storage, files, clock, locale.
 #[cfg(target_arch = "wasm32")]

@@ -7,7 +7,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 /// Each may use itself and what stands before it.
-const ARROWS: [&str; 5] = ["quantity", "domain", "record", "browser", "ui"];
+const ARROWS: [&str; 6] = ["quantity", "statistics", "domain", "record", "browser", "ui"];
 
 /// What may lie at the top level beside files whose name begins with a dot.
 const TOP: [&str; 11] = [

@@ -146,14 +146,6 @@ macro_rules! plain {
         }
 
         impl Plain {
-            /// The names of the boxes, in stored files.
-            pub const NAMES: &'static [&'static str] = &[ $( stringify!($name), )* ];
-
-            /// All boxes, in the order of [`NAMES`](Self::NAMES), to fill in.
-            pub fn all_mut(&mut self) -> Vec<&mut Entry> {
-                vec![ $( &mut self.$name, )* ]
-            }
-
             fn entry(&self, field: Field) -> Option<&Entry> {
                 match field { $( Field::$field => Some(&self.$name), )* Field::Liquid(..) => None }
             }

@@ -1,9 +1,11 @@
 //! Showing a number. Formatting comes last: nothing is computed from what was rounded here.
 
 use super::{Amount, Dimension, Unit};
+use serde::{Deserialize, Serialize};
 
 /// The mark between whole and fraction.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum DecimalMark {
     /// 1.5
     #[default]

@@ -2,10 +2,12 @@
 
 use super::{Dimension, Unit};
 use Unit as U;
+use serde::{Deserialize, Serialize};
 
 /// A kind of figure. Every field and every result is of one kind, and the unit chosen for a kind
 /// holds all over the app.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Kind {
     /// Fibre or furnish flow, large.
     FibreFlow,
@@ -114,7 +116,8 @@ pub enum Kind {
 }
 
 /// Which customary system a figure is shown in unless its kind has a unit of its own.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum System {
     /// Metric units of the trade.
     #[default]
@@ -282,65 +285,6 @@ impl Kind {
             Self::Count => 1,
             Self::SettingPercent | Self::SettingFrequency | Self::RunTime | Self::Expansion => 3,
             _ => 4,
-        }
-    }
-
-    /// The stable key of the kind in stored settings.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::FibreFlow => "fibre_flow",
-            Self::LiquidFlow => "liquid_flow",
-            Self::PumpFlow => "pump_flow",
-            Self::LossFlow => "loss_flow",
-            Self::BoardDensity => "board_density",
-            Self::LiquidDensity => "liquid_density",
-            Self::BulkDensity => "bulk_density",
-            Self::UsePerVolume => "use_per_volume",
-            Self::UsePerArea => "use_per_area",
-            Self::MatWeight => "mat_weight",
-            Self::RunningWeight => "running_weight",
-            Self::Thickness => "thickness",
-            Self::Extent => "extent",
-            Self::AreaFlow => "area_flow",
-            Self::BoardFlow => "board_flow",
-            Self::LineSpeed => "line_speed",
-            Self::PressTime => "press_time",
-            Self::PressFactor => "press_factor",
-            Self::ShiftTime => "shift_time",
-            Self::Temperature => "temperature",
-            Self::SpecificHeat => "specific_heat",
-            Self::HeatFlow => "heat_flow",
-            Self::Share => "share",
-            Self::Solids => "solids",
-            Self::Dose => "dose",
-            Self::Moisture => "moisture",
-            Self::Price => "price",
-            Self::Cost => "cost",
-            Self::YearCost => "year_cost",
-            Self::BatchMass => "batch_mass",
-            Self::BatchVolume => "batch_volume",
-            Self::BenchMass => "bench_mass",
-            Self::BenchVolume => "bench_volume",
-            Self::BenchFlow => "bench_flow",
-            Self::BenchMassFlow => "bench_mass_flow",
-            Self::BenchExtent => "bench_extent",
-            Self::BenchArea => "bench_area",
-            Self::Force => "force",
-            Self::Slope => "slope",
-            Self::Strength => "strength",
-            Self::Count => "count",
-            Self::Ratio => "ratio",
-            Self::SettingPercent => "setting_percent",
-            Self::SettingFrequency => "setting_frequency",
-            Self::SettingRotation => "setting_rotation",
-            Self::FlowPerFrequency => "flow_per_frequency",
-            Self::FlowPerRotation => "flow_per_rotation",
-            Self::RunTime => "run_time",
-            Self::SampleArea => "sample_area",
-            Self::DoseRate => "dose_rate",
-            Self::VolumeDoseRate => "volume_dose_rate",
-            Self::Expansion => "expansion",
         }
     }
 }

@@ -1,6 +1,7 @@
 //! Every unit that a number can be typed or shown in.
 
 use super::{customary as cu, exact};
+use serde::{Deserialize, Serialize};
 use std::marker::PhantomData;
 use uom::si::f64 as q;
 use uom::si::{
@@ -65,10 +66,10 @@ pub enum Dimension {
 /// when typed, and how its numbers turn into the base unit and back.
 macro_rules! units {
     ($( $(#[$doc:meta])* $name:ident: $dimension:ident, $symbol:literal, [$($alias:literal),*], $into:expr, $from:expr; )*) => {
-        /// A unit of measurement.
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+        /// A unit of measurement. It is stored as its symbol, so that a file says in plain text what its numbers mean.
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
         #[allow(missing_docs, reason = "the names say it")]
-        pub enum Unit { $( $(#[$doc])* $name, )* }
+        pub enum Unit { $( $(#[$doc])* #[serde(rename = $symbol)] $name, )* }
 
         impl Unit {
             /// All units.
@@ -272,19 +273,5 @@ impl Unit {
     #[must_use]
     pub fn from_symbol(symbol: &str) -> Option<Self> {
         Self::ALL.iter().copied().find(|unit| unit.symbol() == symbol)
-    }
-}
-
-impl serde::Serialize for Unit {
-    /// As its symbol, so that a file says in plain text what its numbers mean.
-    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.serialize_str(self.symbol())
-    }
-}
-
-impl<'de> serde::Deserialize<'de> for Unit {
-    fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let symbol = <std::borrow::Cow<'_, str>>::deserialize(deserializer)?;
-        Self::from_symbol(&symbol).ok_or_else(|| serde::de::Error::custom(format_args!("no unit `{symbol}`")))
     }
 }

@@ -4,8 +4,7 @@ use super::document::Document;
 use super::id::{Id, RecipeId, RevisionId, TrialId};
 use super::refusal::{self, Refusal};
 use super::revision::{Stamp, Standing};
-use super::sealed::{Content, Extra, Sealed, own_keys};
-use super::shape::{self, fields};
+use super::sealed::{Content, Headed, Sealed};
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::{Store, StoreError};
 use crate::domain::Draft;
@@ -15,7 +14,6 @@ use crate::domain::bench::weighing::BatchDraft;
 use crate::domain::bench::{BoardDraft, SeriesDraft, SheetDraft};
 use crate::domain::order::sort;
 use serde::{Deserialize, Serialize};
-use serde_json::Value;
 use std::collections::BTreeSet;
 
 /// Followed by the id of a trial.
@@ -96,12 +94,13 @@ pub struct TrialContent {
     pub model: ModelWay,
 }
 
-fields!(Weighed { May run, Must batch, Must lines });
-fields!(TrialContent {
-    May replaces, Must saved_at, May author, Must name, May note, May standing, May recipe, May revision,
-    May recipe_name, Must draft, Must sheet, May weighed, May series, May boards, May requirements, May model
-});
-fields!(OpenTrial { May from, Must trial });
+/// A trial as a file: with the version of the app that wrote it.
+#[derive(Serialize)]
+struct TrialFile<'a> {
+    app: &'a str,
+    #[serde(flatten)]
+    trial: &'a TrialContent,
+}
 
 impl Content for TrialContent {
     const KIND: &'static str = KIND;
@@ -168,10 +167,8 @@ impl TrialContent {
     /// # Errors
     /// When it has no JSON form. None lacks one.
     pub fn file(&self) -> Result<String, serde_json::Error> {
-        let mut fields = Extra::new();
-        fields.insert("app".to_owned(), env!("CARGO_PKG_VERSION").into());
-        own_keys(&mut fields, KIND, VERSION, shape::value(self));
-        Ok(format!("{:#}\n", Value::from(fields)))
+        let file = TrialFile { app: env!("CARGO_PKG_VERSION"), trial: self };
+        Headed::new(KIND, VERSION, &file).pretty()
     }
 
     /// Reads the text of a file, or of a stored trial.
@@ -179,7 +176,7 @@ impl TrialContent {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read_file(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, KIND, VERSION, Self::read_version)
+        refusal::read(text, LARGEST, KIND, VERSION)
     }
 }
 

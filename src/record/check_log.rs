@@ -2,7 +2,6 @@
 
 use super::id::{CheckId, RevisionId};
 use super::sealed::{Content, Sealed};
-use super::shape::fields;
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::{Store, StoreError};
 use crate::domain::LiquidId;
@@ -99,11 +98,6 @@ pub struct CheckContent {
     /// What was checked.
     pub figures: Vec<LoggedFigure>,
 }
-
-fields!(LoggedFigure {
-    Must figure, May liquid, Must unit, Must actual, Must wanted, Must deviation, May points, Must tolerance
-});
-fields!(CheckContent { Must at, May author, Must recipe, May revision, May remark, Must figures });
 
 impl Content for CheckContent {
     const KIND: &'static str = "check";

@@ -3,10 +3,11 @@
 //! Its text says how often it was written, so that a tab knows whether another one has written since.
 
 use super::refusal::{self, Refusal};
-use super::sealed::{Extra, own_keys};
-use super::shape::{self, Shape};
+use super::sealed::Extra;
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::Store;
+use serde::Serialize;
+use serde::de::DeserializeOwned;
 use serde_json::Value;
 use std::marker::PhantomData;
 
@@ -46,7 +47,7 @@ impl<T> Stored<T> {
     }
 }
 
-impl<T: Shape + Clone> Document<T> {
+impl<T: Serialize + DeserializeOwned> Document<T> {
     /// A kind of document.
     #[must_use]
     pub const fn new(key: &'static str, kind: &'static str, version: u32, limit: usize) -> Self {
@@ -56,20 +57,24 @@ impl<T: Shape + Clone> Document<T> {
     /// What was typed, as a tree that can be merged.
     #[must_use]
     pub fn tree(&self, content: &T) -> Value {
-        shape::value(content)
+        serde_json::to_value(content).unwrap_or_default()
     }
 
     /// What a tree says; `None` when it says nothing that can be typed.
     #[must_use]
     pub fn content(&self, tree: &Value) -> Option<T> {
-        shape::read(&tree.to_string()).ok()
+        T::deserialize(tree).ok()
     }
 
     /// Its text.
     #[must_use]
     pub fn text(&self, stored: &Stored<T>) -> String {
         let mut fields = stored.extra.clone();
-        own_keys(&mut fields, self.kind, self.version, self.tree(&stored.content));
+        if let Value::Object(content) = self.tree(&stored.content) {
+            fields.extend(content);
+        }
+        fields.insert("haulm".to_owned(), self.kind.into());
+        fields.insert("version".to_owned(), self.version.into());
         fields.insert(EDITION.to_owned(), stored.edition.into());
         Value::from(fields).to_string()
     }
@@ -79,7 +84,7 @@ impl<T: Shape + Clone> Document<T> {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(&self, text: &str) -> Result<Stored<T>, Refusal> {
-        let content = refusal::read(text, self.limit, self.kind, self.version, |_, text| shape::read(text))?;
+        let content = refusal::read(text, self.limit, self.kind, self.version)?;
         let mut extra = refusal::fields(text);
         let edition = extra.remove(EDITION).and_then(|edition| edition.as_u64()).unwrap_or_default();
         if let Value::Object(known) = self.tree(&content) {
@@ -94,7 +99,7 @@ impl<S: Store> Shelf<S> {
     ///
     /// # Errors
     /// When it cannot be read.
-    pub fn document<T: Shape + Clone>(&self, document: &Document<T>) -> Result<Option<Stored<T>>, Unread> {
+    pub fn document<T: Serialize + DeserializeOwned>(&self, document: &Document<T>) -> Result<Option<Stored<T>>, Unread> {
         match self.store().read(document.key).map_err(Unread::Store)? {
             Some(text) => document.read(&text).map(Some).map_err(Unread::Refused),
             None => Ok(None),
@@ -105,7 +110,7 @@ impl<S: Store> Shelf<S> {
     ///
     /// # Errors
     /// When it is not in the store.
-    pub fn keep<T: Shape + Clone>(&self, document: &Document<T>, stored: &Stored<T>) -> Result<(), SaveError> {
+    pub fn keep<T: Serialize + DeserializeOwned>(&self, document: &Document<T>, stored: &Stored<T>) -> Result<(), SaveError> {
         self.overwrite(document.key, &document.text(stored), |text| document.read(text).is_ok())
     }
 }

@@ -3,11 +3,9 @@
 use super::id::RevisionId;
 use super::refusal::{self, Refusal};
 use super::revision::{Revision, Stamp, Title};
-use super::sealed::{Extra, own_keys};
-use super::shape::{self, choice, fields};
+use super::sealed::Extra;
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
-use serde_json::Value;
 
 /// The format version that is written.
 pub const VERSION: u32 = 1;
@@ -15,8 +13,6 @@ pub const VERSION: u32 = 1;
 pub const LARGEST: usize = 1_000_000;
 /// The key `haulm` of a recipe file.
 const KIND: &str = "recipe";
-/// The keys of a recipe file, in the order in which they are written: what it is, then what was typed.
-const KEYS: [&str; 8] = ["haulm", "version", "app", "name", "note", "tags", "revision", "draft"];
 
 /// What a file of ours says it is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -27,7 +23,8 @@ pub enum Kind {
     Recipe,
 }
 
-/// A recipe file. Every number in its draft is text as typed, beside its unit.
+/// A recipe file, its keys in the order in which they are written. Every number in its draft is text
+/// as typed, beside its unit.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct RecipeFile {
@@ -53,12 +50,9 @@ pub struct RecipeFile {
     /// What was typed.
     pub draft: Draft,
     /// Keys that this app does not know.
-    #[serde(skip)]
+    #[serde(flatten)]
     pub extra: Extra,
 }
-
-choice!(plain Kind { Recipe = "recipe" });
-fields!(RecipeFile { Must haulm, Must version, May app, May name, May note, May tags, May revision, Must draft; extra });
 
 impl RecipeFile {
     /// The file of what is on the page.
@@ -82,6 +76,8 @@ impl RecipeFile {
     pub fn of(revision: &Revision) -> Self {
         let mut file = Self::new(revision.title(), revision.content().draft.clone(), Some(revision.revision()));
         file.extra = revision.extra();
+        // Keys that a revision does not have and a file does.
+        file.extra.retain(|key, _| !["app", "revision"].contains(&key.as_str()));
         file
     }
 
@@ -90,18 +86,7 @@ impl RecipeFile {
     /// # Errors
     /// When it has no JSON form. None lacks one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
-        let mut fields = self.extra.clone();
-        own_keys(&mut fields, KIND, VERSION, shape::value(self));
-        let mut text = String::from("{");
-        let known: Vec<_> = KEYS.iter().filter_map(|key| fields.remove_entry(*key)).collect();
-        for (key, value) in known.into_iter().chain(fields) {
-            let comma = if text.len() > 1 { "," } else { "" };
-            // A text in JSON holds no line break, so each of these is layout.
-            let value = format!("{value:#}").replace('\n', "\n  ");
-            text.push_str(&format!("{comma}\n  {}: {value}", Value::from(key)));
-        }
-        text.push_str("\n}\n");
-        Ok(text)
+        Ok(serde_json::to_string_pretty(self)? + "\n")
     }
 
     /// Reads the text of a file.
@@ -109,12 +94,7 @@ impl RecipeFile {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        // A later format gives each older version an arm of its own here, which reads the type of
-        // that time and turns it into this one.
-        let mut file: Self = refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text))?;
-        file.extra = refusal::fields(text);
-        file.extra.retain(|key, _| !KEYS.contains(&key.as_str()));
-        Ok(file)
+        refusal::read(text, LARGEST, KIND, VERSION)
     }
 
     /// Name, note and tags.

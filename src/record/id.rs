@@ -1,5 +1,6 @@
 //! Names of records, made from what the records say.
 
+use serde::de::{self, Unexpected, Visitor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use sha2::{Digest, Sha256};
 use std::fmt;
@@ -8,44 +9,28 @@ use std::fmt;
 /// hexadecimal digits. 128 bits are far past any chance meeting: with 10⁹ records the chance of two
 /// alike is below 10⁻²⁰.
 #[derive(Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default)]
-pub struct Id([u8; 16]);
+pub struct Id(u128);
 
 impl Id {
     /// The name of a record with that text.
     #[must_use]
     pub fn of(text: &str) -> Self {
         let digest = Sha256::digest(text.as_bytes());
-        let mut short = [0; 16];
-        for (to, from) in short.iter_mut().zip(digest) {
-            *to = from;
-        }
-        Self(short)
+        Self(digest.iter().take(16).fold(0, |id, byte| id << 8 | u128::from(*byte)))
     }
 
     /// The name written as 32 lower-case hexadecimal digits; `None` for anything else.
     #[must_use]
     pub fn parse(hex: &str) -> Option<Self> {
-        let digits = hex.as_bytes();
-        if digits.len() != 32 {
-            return None;
-        }
-        let digit = |byte: u8| match byte {
-            b'0'..=b'9' => Some(byte - b'0'),
-            b'a'..=b'f' => Some(byte - b'a' + 10),
-            _ => None,
-        };
-        let mut bytes = [0; 16];
-        for (to, pair) in bytes.iter_mut().zip(digits.chunks_exact(2)) {
-            let [high, low] = pair else { return None };
-            *to = digit(*high)? << 4 | digit(*low)?;
-        }
-        Some(Self(bytes))
+        let id = Self(u128::from_str_radix(hex, 16).ok()?);
+        // A sign, capitals or fewer digits are other spellings of the same number.
+        (id.to_string() == hex).then_some(id)
     }
 }
 
 impl fmt::Display for Id {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        self.0.iter().try_for_each(|byte| write!(f, "{byte:02x}"))
+        write!(f, "{:032x}", self.0)
     }
 }
 
@@ -63,8 +48,22 @@ impl Serialize for Id {
 
 impl<'de> Deserialize<'de> for Id {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        let hex = String::deserialize(deserializer)?;
-        Self::parse(&hex).ok_or_else(|| serde::de::Error::custom("an id has 32 hexadecimal digits"))
+        deserializer.deserialize_str(Spelling)
+    }
+}
+
+/// Reads an id from its text. A visitor, so that a refusal names the place of that text.
+struct Spelling;
+
+impl Visitor<'_> for Spelling {
+    type Value = Id;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("32 hexadecimal digits")
+    }
+
+    fn visit_str<E: de::Error>(self, hex: &str) -> Result<Id, E> {
+        Id::parse(hex).ok_or_else(|| E::invalid_value(Unexpected::Str(hex), &self))
     }
 }
 
@@ -104,4 +103,21 @@ named! {
     CheckId;
     /// Names one save of a trial.
     TrialId;
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Id;
+
+    #[test]
+    fn an_id_has_one_spelling() {
+        let id = Id::of("a record");
+        assert_eq!(id.to_string(), "9b700ce8298dbf0750b1d83f36b07334");
+        assert_eq!(Id::parse(&id.to_string()), Some(id));
+        assert_eq!(Id::parse(&Id(1).to_string()), Some(Id(1)));
+        let long = "0".repeat(33);
+        for other in ["", "1", "9B700CE8298DBF0750B1D83F36B07334", "+b700ce8298dbf0750b1d83f36b07334", &long, "é"] {
+            assert_eq!(Id::parse(other), None, "{other}");
+        }
+    }
 }

@@ -10,10 +10,10 @@ use super::id::Id;
 use super::refusal::{self, Refusal};
 use super::revision::RevisionContent;
 use super::sealed::{Content, Sealed, canonical};
-use super::shape::{self, fields};
 use super::shelf::{SaveError, Shelf};
 use super::store::{Store, StoreError};
 use super::system::SystemContent;
+use serde::Deserialize;
 use serde_json::{Map, Value};
 use std::collections::BTreeSet;
 
@@ -39,12 +39,11 @@ const KNOWN: [Known; 4] = [
 ];
 
 /// What a library file says.
+#[derive(Deserialize)]
 struct LibraryFile {
     /// Every record, as it is stored, in any order. Each says under `haulm` what it is.
     records: Vec<Value>,
 }
-
-fields!(LibraryFile { Must records });
 
 /// What came of a file.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -115,7 +114,7 @@ impl<S: Store> Shelf<S> {
     /// # Errors
     /// Why the file is not taken; nothing was changed then.
     pub fn merge_file(&mut self, text: &str) -> Result<Merged, Refusal> {
-        let file: LibraryFile = refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text))?;
+        let file: LibraryFile = refusal::read(text, LARGEST, KIND, VERSION)?;
         let mut merged = Merged::default();
         let mut seen = BTreeSet::new();
         for record in file.records {

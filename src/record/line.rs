@@ -1,7 +1,6 @@
 //! The mill's line, and the changeover under way, as they are kept.
 
 use super::document::Document;
-use super::shape::fields;
 use crate::domain::Draft;
 use crate::domain::line::LineBook;
 use serde::{Deserialize, Serialize};
@@ -42,7 +41,3 @@ pub struct LineRecord {
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub example: bool,
 }
-
-fields!(End { Must name, Must draft });
-fields!(Planned { Must from, Must to, May started });
-fields!(default LineRecord { May book, May planned, Spare example });

@@ -1,10 +1,8 @@
 //! A recipe in a link: the recipe file without layout, and without the boxes that say what they say
 //! in a blank recipe. [`RecipeFile::read`] reads it as any other.
 
-use super::file::{RecipeFile, VERSION};
-use super::sealed::{Extra, own_keys};
-use super::shape;
-use crate::domain::Draft;
+use super::file::RecipeFile;
+use crate::domain::draft::Plain;
 use serde_json::Value;
 
 /// The part of an address behind `#` begins so where it holds a recipe.
@@ -18,23 +16,20 @@ impl RecipeFile {
     /// # Errors
     /// When it has no JSON form. None lacks one.
     pub fn slim(&self) -> Result<String, serde_json::Error> {
-        let mut fields = Extra::new();
-        own_keys(&mut fields, "recipe", VERSION, shape::value(self));
-        let blank = shape::value(&Draft::default());
-        if let (Some(Value::Object(plain)), Some(blank)) =
-            (fields.get_mut("draft").and_then(|draft| draft.get_mut("plain")), blank.get("plain"))
-        {
+        let mut file = serde_json::to_value(self)?;
+        let blank = serde_json::to_value(Plain::default())?;
+        if let Some(Value::Object(plain)) = file.pointer_mut("/draft/plain") {
             plain.retain(|key, entry| blank.get(key) != Some(entry));
         }
-        fields.retain(|key, value| {
-            let says_nothing = match value {
-                Value::Null => true,
-                Value::String(text) => text.is_empty(),
-                Value::Array(items) => items.is_empty(),
-                _ => false,
-            };
-            key != "app" && !says_nothing
-        });
-        Ok(Value::Object(fields).to_string())
+        let says_nothing = |value: &Value| match value {
+            Value::Null => true,
+            Value::String(text) => text.is_empty(),
+            Value::Array(items) => items.is_empty(),
+            _ => false,
+        };
+        if let Value::Object(fields) = &mut file {
+            fields.retain(|key, value| key != "app" && !self.extra.contains_key(key) && !says_nothing(value));
+        }
+        Ok(file.to_string())
     }
 }

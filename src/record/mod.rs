@@ -23,7 +23,6 @@ pub mod refusal;
 pub mod revision;
 pub mod sealed;
 pub mod settings;
-pub mod shape;
 pub mod shelf;
 pub mod store;
 pub mod summary;

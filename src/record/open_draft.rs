@@ -3,7 +3,6 @@
 use super::id::RevisionId;
 use super::revision::Title;
 use super::document::Document;
-use super::shape::fields;
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
 
@@ -27,5 +26,3 @@ pub struct OpenDraft {
     #[serde(default)]
     pub example: bool,
 }
-
-fields!(OpenDraft { May from, Must title, Must draft, May remark, May example });

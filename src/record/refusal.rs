@@ -1,11 +1,14 @@
 //! Why a text is not taken, and where in it the trouble is. The words for it are in `ui::text`.
 
-use super::shape::{self, fields};
+use serde::Deserialize;
+use serde::de::{DeserializeOwned, IgnoredAny};
 use serde_json::Value;
 use serde_json::error::Category;
 
 /// How deep brackets may nest. Our own records need eight.
 pub const DEEPEST: usize = 48;
+/// The keys with which every text of ours says what it is.
+pub(super) const HEAD: [&str; 2] = ["haulm", "version"];
 
 /// A place in a text, both from 1, as a text editor counts; the column is in bytes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -58,11 +61,15 @@ pub enum Refusal {
         /// The newest one known here.
         known: u32,
     },
+    /// From Haulm, but its format version is missing or is no whole number from 1.
+    NoVersion,
     /// From Haulm and of a known version, but a part is missing or has a value that cannot be.
     Damaged {
         /// Where reading stopped.
         at: Place,
-        /// What was wrong there: a technical remark, English.
+        /// The end of what stands before that place in its line, at most 40 bytes of it.
+        before: String,
+        /// What was wrong there, in the words of the JSON reader: for a contributor, not for the page.
         what: String,
     },
     /// Sound by itself, but not what its name stands for: it was changed after it was saved.
@@ -73,38 +80,34 @@ pub enum Refusal {
 }
 
 /// What every text of ours begins to say about itself.
+#[derive(Default, Deserialize)]
+#[serde(default)]
 struct Head {
     haulm: Value,
     version: Value,
 }
 
-fields!(Head { May haulm, May version });
-
-/// Reads `text` as a `kind` of format `version` at most, and says why not.
-///
-/// `read` is told the version, from 1 up, and picks the type that was written then; it turns what an
-/// older one wrote into what is written now.
+/// Reads `text` as a `kind` of format `known` at most, and says why not.
 ///
 /// # Errors
 /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
-pub fn read<T>(
-    text: &str,
-    limit: usize,
-    kind: &str,
-    known: u32,
-    read: impl FnOnce(u32, &str) -> serde_json::Result<T>,
-) -> Result<T, Refusal> {
+pub fn read<T: DeserializeOwned>(text: &str, limit: usize, kind: &str, known: u32) -> Result<T, Refusal> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let version = version(text, limit, kind, known)?;
-    read(version, text).map_err(|error| damaged(&error))
+    check_head(text, limit, kind, known)?;
+    serde_json::from_str(text).map_err(|error| damaged(text, &error))
 }
 
-/// The version of a text, if it is a `kind`, and not of a later version than is known.
-fn version(text: &str, limit: usize, kind: &str, known: u32) -> Result<u32, Refusal> {
+/// Refuses what is no `kind`, or of a later version than is known.
+fn check_head(text: &str, limit: usize, kind: &str, known: u32) -> Result<(), Refusal> {
     bounded(text, limit)?;
-    let head: Head = shape::read(text).map_err(|error| match error.classify() {
-        // JSON, but no object, or one that names itself twice.
-        Category::Data => Refusal::Foreign,
+    let head = if text.trim_start().starts_with('{') {
+        serde_json::from_str(text)
+    } else {
+        // A list would be read as the fields of a struct in their order, which nothing of ours ever wrote.
+        serde_json::from_str(text).map(|IgnoredAny| Head::default())
+    };
+    let head = head.map_err(|error| match error.classify() {
+        Category::Data => damaged(text, &error),
         Category::Eof => Refusal::NotJson { at: Place::of(&error), cut_short: true },
         Category::Syntax | Category::Io => Refusal::NotJson { at: Place::of(&error), cut_short: false },
     })?;
@@ -117,8 +120,8 @@ fn version(text: &str, limit: usize, kind: &str, known: u32) -> Result<u32, Refu
     }
     let version = head.version.as_u64().unwrap_or(0);
     match u32::try_from(version) {
-        Ok(version @ 1..) if version <= known => Ok(version),
-        Ok(0) => Err(Refusal::Damaged { at: Place { line: 1, column: 1 }, what: "no format version".to_owned() }),
+        Ok(version @ 1..) if version <= known => Ok(()),
+        Ok(0) => Err(Refusal::NoVersion),
         _ => Err(Refusal::Newer { version, known }),
     }
 }
@@ -126,17 +129,22 @@ fn version(text: &str, limit: usize, kind: &str, known: u32) -> Result<u32, Refu
 /// The keys and values of a text that was read before; none of any other.
 #[must_use]
 pub fn fields(text: &str) -> serde_json::Map<String, Value> {
-    match shape::read(text.strip_prefix('\u{feff}').unwrap_or(text)) {
+    match serde_json::from_str(text.strip_prefix('\u{feff}').unwrap_or(text)) {
         Ok(Value::Object(fields)) => fields,
         _ => serde_json::Map::new(),
     }
 }
 
-fn damaged(error: &serde_json::Error) -> Refusal {
-    let full = error.to_string();
-    // serde_json puts the place behind the remark; it has a field of its own here.
-    let what = full.split(" at line ").next().unwrap_or_default().to_owned();
-    Refusal::Damaged { at: Place::of(error), what }
+fn damaged(text: &str, error: &serde_json::Error) -> Refusal {
+    let remark = error.to_string();
+    // serde_json ends its remark with the place, which has a field of its own here.
+    let place = format!(" at line {} column {}", error.line(), error.column());
+    let what = remark.strip_suffix(&place).unwrap_or(&remark).to_owned();
+    let line = text.lines().nth(error.line().saturating_sub(1)).unwrap_or_default();
+    let end = line.floor_char_boundary(error.column());
+    let start = line.floor_char_boundary(end.saturating_sub(40));
+    let before = line.get(start..end).unwrap_or_default().trim().to_owned();
+    Refusal::Damaged { at: Place::of(error), before, what }
 }
 
 /// Refuses what is too long or nests too deep, in one pass and before anything is built from it.

@@ -2,7 +2,6 @@
 
 use super::id::{RecipeId, RevisionId};
 use super::sealed::{Content, Sealed};
-use super::shape::{choice, fields};
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
 
@@ -77,13 +76,6 @@ pub struct RevisionContent {
     /// What was typed.
     pub draft: Draft,
 }
-
-choice!(plain Standing { Kept = "kept", Removed = "removed" });
-fields!(Title { Must name, Must note, Must tags });
-fields!(RevisionContent {
-    May recipe, May parents, May copy_of, Must saved_at, May author, May remark, Must name, May note, May tags, May standing,
-    May released, Must draft
-});
 
 impl Content for RevisionContent {
     const KIND: &'static str = "revision";

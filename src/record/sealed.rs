@@ -2,7 +2,8 @@
 
 use super::id::Id;
 use super::refusal::{self, Refusal};
-use super::shape::{self, Shape};
+use serde::Serialize;
+use serde::de::DeserializeOwned;
 use serde_json::{Map, Value};
 
 /// Keys that this app does not know: kept, and written back as they were.
@@ -11,22 +12,47 @@ pub type Extra = Map<String, Value>;
 /// A kind of record that is kept sealed.
 ///
 /// Numbers in it are whole; whatever was typed is text. So its text is the same on every machine.
-pub trait Content: Shape + Clone {
+pub trait Content: Serialize + DeserializeOwned + Clone {
     /// What the record says it is, under the key `haulm`.
     const KIND: &'static str;
-    /// The format version that is written. See [`read_version`](Self::read_version) for older ones.
+    /// The format version that is written.
     const VERSION: u32;
     /// The largest text that is taken, in bytes.
     const LARGEST: usize = 1_000_000;
+}
 
-    /// Reads what a `version` from 1 to [`VERSION`](Self::VERSION) wrote.
-    ///
-    /// # Errors
-    /// What is wrong in `text`, and where.
-    fn read_version(version: u32, text: &str) -> serde_json::Result<Self> {
-        let _ = version; // There is but one so far.
-        shape::read(text)
+/// A text as it is written: what it is, its format version, then what it says.
+#[derive(Serialize)]
+pub(super) struct Headed<'a, T> {
+    haulm: &'a str,
+    version: u32,
+    #[serde(flatten)]
+    content: &'a T,
+}
+
+impl<'a, T: Serialize> Headed<'a, T> {
+    pub(super) const fn new(haulm: &'a str, version: u32, content: &'a T) -> Self {
+        Self { haulm, version, content }
     }
+
+    /// As JSON without spaces.
+    pub(super) fn text(&self) -> serde_json::Result<String> {
+        serde_json::to_string(self)
+    }
+
+    /// As JSON that is easy to read.
+    pub(super) fn pretty(&self) -> serde_json::Result<String> {
+        Ok(serde_json::to_string_pretty(self)? + "\n")
+    }
+}
+
+/// Unknown keys, then those of a text. In a [`Value`] a later key replaces an earlier one of the same name.
+#[derive(Serialize)]
+struct WithExtra<'a, T: Serialize> {
+    #[serde(flatten)]
+    extra: Extra,
+    #[serde(flatten)]
+    text: Headed<'a, T>,
 }
 
 /// A record with its text and the name made from it.
@@ -53,9 +79,8 @@ impl<T: Content> Sealed<T> {
     /// # Errors
     /// As [`new`](Self::new).
     pub fn with(content: T, extra: Extra) -> Result<Self, serde_json::Error> {
-        let mut fields = extra;
-        own_keys(&mut fields, T::KIND, T::VERSION, shape::value(&content));
-        let text = canonical(fields.into());
+        let fields = WithExtra { extra, text: Headed::new(T::KIND, T::VERSION, &content) };
+        let text = canonical(serde_json::to_value(fields)?);
         Ok(Self { id: Id::of(&text), text, content })
     }
 
@@ -64,7 +89,7 @@ impl<T: Content> Sealed<T> {
     /// # Errors
     /// Every [`Refusal`].
     pub fn read(id: Id, text: &str) -> Result<Self, Refusal> {
-        let content = refusal::read(text, T::LARGEST, T::KIND, T::VERSION, T::read_version)?;
+        let content = refusal::read(text, T::LARGEST, T::KIND, T::VERSION)?;
         Ok(Self { id, text: matching(id, text)?, content })
     }
 
@@ -72,8 +97,8 @@ impl<T: Content> Sealed<T> {
     #[must_use]
     pub fn extra(&self) -> Extra {
         let mut extra = refusal::fields(&self.text);
-        if let Value::Object(known) = shape::value(&self.content) {
-            extra.retain(|key, _| !known.contains_key(key) && !matches!(key.as_str(), "haulm" | "version"));
+        if let Ok(Value::Object(known)) = serde_json::to_value(Headed::new(T::KIND, T::VERSION, &self.content)) {
+            extra.retain(|key, _| !known.contains_key(key));
         }
         extra
     }
@@ -101,15 +126,6 @@ impl<T: Content> Sealed<T> {
     pub fn into_content(self) -> T {
         self.content
     }
-}
-
-/// Puts kind, version and the keys of `content` among `fields`, in place of any of their names.
-pub(super) fn own_keys(fields: &mut Extra, kind: &str, version: u32, content: Value) {
-    if let Value::Object(content) = content {
-        fields.extend(content);
-    }
-    fields.insert("haulm".to_owned(), kind.into());
-    fields.insert("version".to_owned(), version.into());
 }
 
 /// JSON without spaces and with sorted keys.

@@ -1,13 +1,15 @@
 //! What the user has chosen for the app as a whole.
 
-use super::refusal::{self, Refusal};
-use super::sealed::{Extra, own_keys};
-use super::shape;
+use super::refusal::{self, HEAD, Refusal};
+use super::sealed::{Extra, Headed};
 use super::summary::Order;
 use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::System;
 use crate::quantity::{Kind, Unit, Units};
+use serde::de::DeserializeOwned;
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use serde_json::Value;
+use std::collections::BTreeMap;
 
 /// The format version of the settings.
 const VERSION: u32 = 1;
@@ -17,7 +19,8 @@ const KIND: &str = "settings";
 const LARGEST: usize = 100_000;
 
 /// Light or dark.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Theme {
     /// As the device says.
     #[default]
@@ -33,35 +36,31 @@ impl Theme {
     pub const ALL: &'static [Theme] = &[Self::System, Self::Light, Self::Dark];
 }
 
-impl Theme {
-    /// The stable key of the theme.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::System => "system",
-            Self::Light => "light",
-            Self::Dark => "dark",
-        }
-    }
-}
-
 /// The settings. One that is missing or means nothing here is the usual one; keys that this app does
 /// not know are written back as they were.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
 pub struct Settings {
     /// The units that numbers are typed and shown in, and the decimal mark.
+    #[serde(serialize_with = "write_units", deserialize_with = "read_units")]
     pub units: Units,
     /// What stands for the money in prices and costs.
+    #[serde(deserialize_with = "read_currency")]
     pub currency: String,
     /// Light or dark.
+    #[serde(deserialize_with = "or_default")]
     pub theme: Theme,
     /// The user's initials, put on every save.
+    #[serde(deserialize_with = "or_default")]
     pub initials: String,
     /// How the shelf is sorted.
+    #[serde(deserialize_with = "or_default")]
     pub order: Order,
     /// When the last copy of the shelf went to a file: milliseconds since 1970-01-01 00:00 UTC.
+    #[serde(deserialize_with = "or_default")]
     pub copied_at: Option<u64>,
     /// Keys that this app does not know.
+    #[serde(flatten)]
     pub extra: Extra,
 }
 
@@ -79,25 +78,13 @@ impl Default for Settings {
     }
 }
 
-// By hand rather than by serde's derive: each setting is read for itself, so that one with a strange
-// value does not take the others with it, and it is a third of the code.
 impl Settings {
     /// Their text in the store.
     ///
     /// # Errors
     /// When they have no JSON form. None lack one.
     pub fn text(&self) -> Result<String, serde_json::Error> {
-        let mut fields = self.extra.clone();
-        let known: [(&str, Value); 6] = [
-            ("units", written(&self.units)),
-            ("currency", self.currency.as_str().into()),
-            ("theme", self.theme.key().into()),
-            ("initials", self.initials.as_str().into()),
-            ("order", self.order.key().into()),
-            ("copied_at", self.copied_at.map_or(Value::Null, Value::from)),
-        ];
-        own_keys(&mut fields, KIND, VERSION, object(known));
-        Ok(Value::from(fields).to_string())
+        Headed::new(KIND, VERSION, self).text()
     }
 
     /// Reads a stored text.
@@ -105,64 +92,53 @@ impl Settings {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        let read: Value = refusal::read(text, LARGEST, KIND, VERSION, |_, text| shape::read(text))?;
-        let Value::Object(mut fields) = read else { return Err(Refusal::Foreign) };
-        let mut take = |key: &str| fields.remove(key).unwrap_or_default();
-        drop((take("haulm"), take("version")));
-        let usual = Self::default();
-        let (units, theme, order) = (take("units"), take("theme"), take("order"));
-        Ok(Self {
-            units: units_of(&units),
-            currency: text_of(take("currency")).unwrap_or(usual.currency),
-            theme: Theme::ALL.iter().copied().find(|known| theme == known.key()).unwrap_or_default(),
-            initials: text_of(take("initials")).unwrap_or_default(),
-            order: Order::ALL.iter().copied().find(|known| order == known.key()).unwrap_or_default(),
-            copied_at: take("copied_at").as_u64(),
-            extra: fields,
-        })
+        let mut settings: Self = refusal::read(text, LARGEST, KIND, VERSION)?;
+        settings.extra.retain(|key, _| !HEAD.contains(&key.as_str()));
+        Ok(settings)
     }
 }
 
-fn text_of(value: Value) -> Option<String> {
-    if let Value::String(text) = value { Some(text) } else { None }
+/// A value, or none where it means nothing here.
+fn known<'de, D: Deserializer<'de>, T: DeserializeOwned>(from: D) -> Result<Option<T>, D::Error> {
+    Ok(serde_json::from_value(Value::deserialize(from)?).ok())
 }
 
-fn object<const N: usize>(fields: [(&str, Value); N]) -> Value {
-    let mut object = Extra::new();
-    for (key, value) in fields {
-        object.insert(key.to_owned(), value);
-    }
-    Value::Object(object)
+/// A value, or the default where it means nothing here.
+fn or_default<'de, D: Deserializer<'de>, T: DeserializeOwned + Default>(from: D) -> Result<T, D::Error> {
+    Ok(known(from)?.unwrap_or_default())
 }
 
-/// Units as they are stored: words, so that a file from another version still says most of it.
-fn written(units: &Units) -> Value {
-    let mut own = Extra::new();
-    for (kind, unit) in units.chosen() {
-        own.insert(kind.key().to_owned(), unit.symbol().into());
-    }
-    let system = match units.system {
-        System::Metric => "metric",
-        System::Us => "us",
-    };
-    let mark = match units.mark {
-        DecimalMark::Point => "point",
-        DecimalMark::Comma => "comma",
-    };
-    object([("system", system.into()), ("mark", mark.into()), ("units", Value::Object(own))])
+fn read_currency<'de, D: Deserializer<'de>>(from: D) -> Result<String, D::Error> {
+    Ok(known(from)?.unwrap_or_else(|| Settings::default().currency))
 }
 
-/// Words that are not known here fall back to the default, one by one.
-fn units_of(value: &Value) -> Units {
-    let says = |key: &str, word: &str| value.get(key).and_then(Value::as_str) == Some(word);
+/// [`Units`] as they are stored: keys and symbols, so that a text of another version still says most of it.
+#[derive(Default, Serialize, Deserialize)]
+#[serde(default)]
+struct StoredUnits<Own> {
+    #[serde(deserialize_with = "or_default")]
+    system: System,
+    #[serde(deserialize_with = "or_default")]
+    mark: DecimalMark,
+    /// The units chosen for single kinds.
+    units: Own,
+}
+
+fn write_units<S: Serializer>(units: &Units, to: S) -> Result<S::Ok, S::Error> {
+    let own: BTreeMap<Kind, Unit> = units.chosen().collect();
+    StoredUnits { system: units.system, mark: units.mark, units: own }.serialize(to)
+}
+
+fn read_units<'de, D: Deserializer<'de>>(from: D) -> Result<Units, D::Error> {
+    let stored: StoredUnits<Value> = or_default(from)?;
     let mut units = Units::default();
-    units.set_system(if says("system", "us") { System::Us } else { System::Metric });
-    units.mark = if says("mark", "comma") { DecimalMark::Comma } else { DecimalMark::Point };
-    for kind in Kind::ALL {
-        let symbol = value.get("units").and_then(|own| own.get(kind.key())).and_then(Value::as_str);
-        if let Some(unit) = symbol.and_then(Unit::from_symbol) {
-            units.choose(*kind, unit);
+    units.set_system(stored.system);
+    units.mark = stored.mark;
+    // Kinds and units that are not known here are left out, one by one.
+    for (kind, unit) in stored.units.as_object().into_iter().flatten() {
+        if let (Ok(kind), Ok(unit)) = (serde_json::from_value(kind.as_str().into()), Unit::deserialize(unit)) {
+            units.choose(kind, unit);
         }
     }
-    units
+    Ok(units)
 }

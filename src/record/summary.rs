@@ -3,11 +3,11 @@
 use super::id::{RecipeId, RevisionId};
 use super::revision::{Revision, RevisionContent, Standing};
 use super::sealed::Content;
-use super::shape::{self, fields};
 pub(super) use crate::domain::order::places as sorted;
 use crate::domain::{Entry, Substance};
 use crate::quantity::Unit;
 use crate::quantity::letter::{lower, lowered};
+use serde::{Deserialize, Serialize};
 use std::cmp::Ordering;
 
 /// What a list shows of a revision, and what a search looks through.
@@ -49,44 +49,47 @@ pub struct Summary {
 
 /// The parts of a revision's text that a summary is made of. Skipping the rest takes a fifth of the
 /// time of reading it whole, which is what a shelf of thousands opens in.
+#[derive(Deserialize)]
 struct Glance {
     haulm: String,
     version: u32,
     recipe: Option<RecipeId>,
+    #[serde(default)]
     parents: Vec<RevisionId>,
     saved_at: u64,
+    #[serde(default)]
     author: String,
+    #[serde(default)]
     remark: String,
     name: String,
+    #[serde(default)]
     note: String,
+    #[serde(default)]
     tags: Vec<String>,
+    #[serde(default)]
     standing: Standing,
+    #[serde(default)]
     released: bool,
     draft: GlanceDraft,
 }
 
+#[derive(Deserialize)]
 struct GlanceDraft {
     liquids: Vec<GlanceLiquid>,
     plain: GlancePlain,
 }
 
+#[derive(Deserialize)]
 struct GlanceLiquid {
     name: String,
     substance: Substance,
 }
 
+#[derive(Deserialize)]
 struct GlancePlain {
     board_density: Option<Entry>,
     thickness: Option<Entry>,
 }
-
-fields!(Glance {
-    Must haulm, Must version, May recipe, May parents, Must saved_at, May author, May remark, Must name, May note, May tags,
-    May standing, May released, Must draft
-});
-fields!(GlanceDraft { Must liquids, Must plain });
-fields!(GlanceLiquid { Must name, Must substance });
-fields!(GlancePlain { May board_density, May thickness });
 
 impl Summary {
     /// The summary of a revision.
@@ -113,7 +116,7 @@ impl Summary {
             standing,
             released,
             draft: GlanceDraft { liquids, plain: GlancePlain { board_density, thickness } },
-        } = shape::read(text).ok()?;
+        } = serde_json::from_str(text).ok()?;
         if haulm != RevisionContent::KIND || version != RevisionContent::VERSION {
             return None;
         }
@@ -195,7 +198,8 @@ impl<'a> Listed<'a> {
 }
 
 /// How a list is sorted.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Order {
     /// Last saved first.
     #[default]
@@ -211,17 +215,6 @@ pub enum Order {
 impl Order {
     /// All of them, in the order in which they are offered.
     pub const ALL: &'static [Order] = &[Self::Newest, Self::Oldest, Self::Name, Self::NameBackwards];
-
-    /// The stable key of the order.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Newest => "newest",
-            Self::Oldest => "oldest",
-            Self::Name => "name",
-            Self::NameBackwards => "name_backwards",
-        }
-    }
 }
 
 /// The recipes in which every word of `query` occurs: in name, note, tags, author, the liquids'

@@ -4,7 +4,6 @@ use super::document::Document;
 use super::id::SystemId;
 use super::revision::{Stamp, Standing};
 use super::sealed::{Content, Sealed};
-use super::shape::fields;
 use crate::domain::LiquidDraft;
 use serde::{Deserialize, Serialize};
 
@@ -44,8 +43,6 @@ pub struct SystemDraft {
 /// The system to be saved.
 pub const NEW_SYSTEM: Document<SystemDraft> = Document::new("haulm/new-system", "system_draft", 1, 100_000);
 
-fields!(default SystemDraft { May name, May note });
-fields!(SystemContent { May replaces, Must saved_at, May author, Must name, May note, May standing, Must liquids });
 
 impl Content for SystemContent {
     const KIND: &'static str = "system";

@@ -101,7 +101,7 @@ journey("a board's raw readings become the standards' figures", WIDE, async (pag
   await page.axe();
 });
 
-journey("a series is planned, made and told in plain words, and kept, given out, opened again", { ...WIDE, timeout: 90_000 }, async (page) => {
+journey("a series is planned, made and told in plain words, and kept, given out, opened again", { ...WIDE, timeout: 300_000 }, async (page) => {
   await mat(page);
   await section(page, "Series");
   await page.press("Plan a series");

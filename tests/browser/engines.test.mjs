@@ -34,7 +34,7 @@ const stored = (page) => page.run(() => Object.keys(localStorage).filter((key) =
 const names = (page) => page.run(() => [...document.querySelectorAll(".lines h2")].map((h) => h.textContent.trim()));
 
 for (const engine of ["firefox", "webkit"]) {
-  const desk = { engine, width: 1280, height: 900, timeout: 150_000 };
+  const desk = { engine, width: 1280, height: 900, timeout: 300_000 };
 
   journey(`${engine}: a recipe from a decimal comma to a dose, saved and there after a reload`, desk, async (page) => {
     await page.press("New recipe");

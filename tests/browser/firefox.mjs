@@ -9,9 +9,9 @@ const SCHEME = "layout.css.prefers-color-scheme.content-override";
 
 /** Seconds for a session to begin, and for an answer to a command. */
 const START = 60;
-const ANSWER = 30;
+const ANSWER = 60;
 
-export async function launchFirefox({ lang = "en-GB", record = true, folder }) {
+export async function launchFirefox({ lang = "en-GB", record = true, folder, start = START }) {
   const options = new firefox.Options();
   options.setBinary(program("FIREFOX", "firefox-esr"));
   options.addArguments("-headless");
@@ -39,14 +39,19 @@ export async function launchFirefox({ lang = "en-GB", record = true, folder }) {
   // Lets the driver reach the browser's own preferences; a page cannot ask for that, only who starts the driver.
   service.addArguments("--allow-system-access");
   service.setEnvironment({ ...process.env, TMPDIR: folder, MOZ_CRASHREPORTER_DISABLE: "1" });
-  const session = new Builder().forBrowser("firefox").setFirefoxOptions(options).setFirefoxService(service).build();
-  const begun = within(START, session, () => new DriverSilent(`no session within ${START} s`)).catch((cause) => {
+  // Whatever goes wrong before the engine is given away, nobody else would end the driver and its browser.
+  try {
+    return await begin(options, service, { record, folder, start });
+  } catch (cause) {
     endAllOf(folder);
     throw cause;
-  });
-  const driver = limited(await begun, ANSWER);
+  }
+}
 
-  const bidi = await driver.getBidi();
+async function begin(options, service, { record, folder, start }) {
+  const session = new Builder().forBrowser("firefox").setFirefoxOptions(options).setFirefoxService(service).build();
+  const driver = limited(await within(start, session, () => new DriverSilent(`no session within ${start} s`)), ANSWER);
+  const bidi = await within(ANSWER, driver.getBidi(), () => new DriverSilent(`no BiDi within ${ANSWER} s`));
   const tell = async (method, params) => {
     const answer = await bidi.send({ method, params });
     if (answer.type === "error" || answer.error) throw new Error(`${method}: ${answer.error}: ${answer.message}`);

@@ -1,7 +1,7 @@
 // Browser journeys: what a person does in the built app, told in the words on the screen.
 //
 // How to write one
-//   1. `trunk build --release` first: a journey drives what is in dist/, served at a sub-path of this machine's own address.
+//   1. `trunk build --cargo-profile start` first: a journey drives what is in dist/, served at a sub-path of this machine's own address.
 //   2. In tests/browser/NAME.test.mjs:
 //
 //        import assert from "node:assert/strict";
@@ -12,7 +12,7 @@
 //          await page.press("Save");                                  // a button or link by its name
 //          await page.choose("Units", "US customary");                // an option of a select
 //          await page.sees("Saved");                                  // waits until the words are visible
-//          await page.until(async () => assert.equal(await page.figure("water_dose"), "1 234 kg/h"));
+//          await page.shows("water_dose", "1 234 kg/h");           // waits until the figure is this
 //          await page.axe();                                          // WCAG A and AA, light and dark, nothing found
 //          await page.screenshot("dose-phone");                       // target/screenshots/dose-phone.png
 //        });
@@ -20,7 +20,7 @@
 //   3. `node --test tests/browser/NAME.test.mjs`. Every journey has a browser and a storage of its own.
 //
 // A name is matched whole, else as part of exactly one name; several or none is an error that lists the names there are. Finders
-// wait up to five seconds. A journey fails by itself on any error in the console and on any request that leaves the origin; one
+// wait up to fifteen seconds, which only a failure takes: a busy machine is no fault of the app. A journey fails by itself on any error in the console and on any request that leaves the origin; one
 // that provokes an error names it: `{ allow: [/404/] }`. On failure there is a screenshot of the last state beside the others.
 //
 // Where words will not do, `page.css('[data-field="fibre_flow"]')` finds by selector; `page.type` takes such an element too.
@@ -43,7 +43,7 @@ const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 export const DIST = join(ROOT, "dist");
 export const SCREENSHOTS = join(ROOT, "target/screenshots");
 
-const WAIT = 5000;
+const WAIT = 15_000;
 // A browser that was told to go may write for a moment longer.
 const TREE = { recursive: true, force: true, maxRetries: 10, retryDelay: 100 };
 const FIELDS = ["textbox", "searchbox", "combobox", "listbox", "checkbox", "switch", "radio", "slider", "spinbutton"];
@@ -65,7 +65,7 @@ const LIBRARIES = {
  */
 export function journey(name, options, act) {
   if (typeof options === "function") [options, act] = [{}, options];
-  test(name, { timeout: options.timeout ?? 60_000 }, async (context) => {
+  test(name, { timeout: options.timeout ?? 180_000 }, async (context) => {
     const once = async () => {
       const page = await open(options);
       try {
@@ -165,7 +165,7 @@ export class Page {
   }
 
   async started() {
-    await until(async () => (await this.run(() => document.getElementById("start") === null)) || false, 20_000);
+    await until(async () => (await this.run(() => document.getElementById("start") === null)) || false, 60_000);
     await this.engine.listen?.();
   }
 
@@ -225,6 +225,16 @@ export class Page {
   /** What a field holds. */
   async value(label) {
     return (await this.field(label)).getProperty("value");
+  }
+
+  /** Waits until a field holds this text. */
+  async holds(label, text) {
+    await until(async () => assert.equal(await this.value(label), text));
+  }
+
+  /** Waits until a figure shows these words. */
+  async shows(id, words) {
+    await until(async () => assert.equal(await this.figure(id), words));
   }
 
   until = until;

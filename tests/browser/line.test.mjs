@@ -36,7 +36,7 @@ journey("one tap from the recipe to the setting sheet, and its figures open thei
 });
 
 for (const [name, look] of [["a tablet", TABLET], ["a phone", PHONE]]) {
-  journey(`all sections on ${name}: nothing axe finds, nothing sideways, targets for fingers`, { ...look, timeout: 120_000 }, async (page) => {
+  journey(`all sections on ${name}: nothing axe finds, nothing sideways, targets for fingers`, { ...look, timeout: 300_000 }, async (page) => {
     for (const section of SECTIONS) {
       await page.press(section, { within: await page.css(".sections") });
       await page.heading(section);

@@ -2,7 +2,7 @@
 //
 //   node tests/browser/measure.mjs [--field=SELECTOR] [--figure=SELECTOR] [--keys=30] [--loads=5]
 //
-// The limits stand in budget/budget.test.mjs.
+// The limits stand in budgets.mjs.
 
 import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
@@ -42,6 +42,25 @@ export async function loads({ times = 5, slow = SLOW, line = LINE, ...options } 
     }
   }
   return { paint, started };
+}
+
+/** Milliseconds of later starts, with the server gone: from asking for the page until a figure stands there. */
+export async function laterStarts({ times = 5, slow = SLOW, figure = FIGURE, ...options } = {}) {
+  const page = await open({ record: false, width: 390, height: 844, ...options });
+  try {
+    await until(() => page.run(() => navigator.serviceWorker.controller !== null), 60_000);
+    await page.server.close();
+    await page.slow(slow);
+    const starts = [];
+    for (let i = 0; i < times; i++) {
+      await page.reload();
+      await page.css(figure);
+      starts.push(await page.run(() => performance.now()));
+    }
+    return starts;
+  } finally {
+    await page.close();
+  }
 }
 
 /**

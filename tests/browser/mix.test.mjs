@@ -78,8 +78,8 @@ journey("a glue is mixed from the recipe's liquids, in its proportions or in par
   await page.sees("Acid cure");
 
   await page.choose("Proportions", "Parts typed here");
-  assert.equal(await page.value("Parts by mass, as delivered, UF resin"), "100");
-  assert.equal(await page.value("Parts by mass, as delivered, Ammonium sulfate solution"), "6.6");
+  await page.holds("Parts by mass, as delivered, UF resin", "100");
+  await page.holds("Parts by mass, as delivered, Ammonium sulfate solution", "6.6");
   await page.type("Parts by mass, as delivered, Ammonium sulfate solution", "10");
   await page.press("Urea solution");
   await shows(page, "weigh.0", "454.5 kg");
@@ -115,12 +115,12 @@ journey("what was typed is there after a reload, and units switch", AT, async (p
   await page.type("NCO content", "30,7");
   await page.until(async () => assert.match((await page.run(() => localStorage["haulm/mix"])) ?? "", /30,7/));
   await page.reload();
-  assert.equal(await page.value("Concentration"), "32,5");
-  assert.equal(await page.value("NCO content"), "30,7");
+  await page.holds("Concentration", "32,5");
+  await page.holds("NCO content", "30,7");
   await shows(page, "crystals", "32.50 kg");
   await page.choose("Units", "US customary");
   await shows(page, "crystals", "71.65 lb");
-  assert.equal(await page.value("Solution wanted"), "220.4623");
+  await page.holds("Solution wanted", "220.4623");
 });
 
 journey("without a result of the recipe there is no glue, and that is said", AT, async (page) => {

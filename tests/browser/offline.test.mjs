@@ -37,7 +37,7 @@ journey("with the server gone it opens, works, keeps and opens again", async (pa
   assert.equal(await density(page), "702");
 });
 
-test("a newer version is told, waits, and is used when asked for", { timeout: 60_000 }, async () => {
+test("a newer version is told, waits, and is used when asked for", { timeout: 300_000 }, async () => {
   const folder = await mkdtemp(join(tmpdir(), "haulm-newer-"));
   await cp(DIST, folder, { recursive: true });
   const page = await open({ dir: folder });
@@ -53,7 +53,14 @@ test("a newer version is told, waits, and is used when asked for", { timeout: 60
     const newer = `${start}\n// newer`;
     await writeFile(join(folder, "offline.js"), list.replace(sum(start), sum(newer)).replaceAll(before, "newer-version"));
     await page.reload();
-    await page.pause?.(500);
+    await page.run(async () => {
+      const registration = await navigator.serviceWorker.getRegistration();
+      // Refused where the browser tells that at once, else the worker that could not be set up is dropped.
+      await registration.update().catch(() => {});
+    });
+    const worker = (state) => page.run(async (state) => (await navigator.serviceWorker.getRegistration())[state]?.state ?? "none", state);
+    await page.until(async () => assert.equal(await worker("installing"), "none"));
+    assert.equal(await worker("waiting"), "none");
     assert.deepEqual(await caches(page), [before]);
 
     await writeFile(join(folder, "start.js"), newer);
@@ -76,7 +83,8 @@ test("a newer version is told, waits, and is used when asked for", { timeout: 60
     await page.type("Board density", "709");
     await page.press("Use the newer version");
     await page.byRole("button", "Save the recipe to a file");
-    await new Promise((next) => setTimeout(next, 500));
+    // The page decides before it offers the file, and asks the worker in the same step or not at all.
+    assert.equal(await worker("waiting"), "installed");
     assert.deepEqual((await caches(page)).sort(), [before, "newer-version"].sort());
     assert.equal(await density(page), "709");
     await page.reload();
@@ -90,7 +98,7 @@ test("a newer version is told, waits, and is used when asked for", { timeout: 60
   }
 });
 
-test("a version that does not start gives way to the next one by itself", { timeout: 60_000 }, async () => {
+test("a version that does not start gives way to the next one by itself", { timeout: 300_000 }, async () => {
   const folder = await mkdtemp(join(tmpdir(), "haulm-broken-"));
   await cp(DIST, folder, { recursive: true });
   const list = await readFile(join(folder, "offline.js"), "utf8");
@@ -128,7 +136,7 @@ journey("it can be installed, and opens by the page's other name and with a quer
   }
 });
 
-test("one file runs by file:// with the line cut, and keeps a recipe", { timeout: 60_000 }, async () => {
+test("one file runs by file:// with the line cut, and keeps a recipe", { timeout: 300_000 }, async () => {
   execFileSync(process.execPath, [join(ROOT, "tests/tool/one-file.mjs")], { stdio: "pipe" });
   const page = await open({ load: false });
   try {

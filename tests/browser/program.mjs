@@ -46,13 +46,27 @@ export function within(seconds, awaited, error) {
   return Promise.race([awaited, limit]).finally(() => clearTimeout(late));
 }
 
-/** Ends every process that was started with this folder for its temporary files: a driver that fell silent, and its browser. */
-export function endAllOf(folder) {
-  for (const pid of readdirSync("/proc").filter((name) => /^\d+$/.test(name))) {
+/** Every process that was started with this folder for its temporary files: a driver and its browser. */
+export function allOf(folder) {
+  return readdirSync("/proc").filter((pid) => {
     try {
-      if (readFileSync(`/proc/${pid}/environ`, "utf8").split("\0").includes(`TMPDIR=${folder}`)) process.kill(Number(pid), "SIGKILL");
+      return /^\d+$/.test(pid) && readFileSync(`/proc/${pid}/environ`, "utf8").split("\0").includes(`TMPDIR=${folder}`);
     } catch {
       // It is gone already, or somebody else's.
+      return false;
+    }
+  });
+}
+
+/** Ends all of them, and those that they started meanwhile. */
+export function endAllOf(folder) {
+  for (let rounds = 0, all = allOf(folder); all.length > 0 && rounds < 100; rounds++, all = allOf(folder)) {
+    for (const pid of all) {
+      try {
+        process.kill(Number(pid), "SIGKILL");
+      } catch {
+        // It is gone already.
+      }
     }
   }
 }

@@ -58,7 +58,7 @@ journey("a recipe is saved, survives a reload, opens again, and an older revisio
   await page.press("Redo");
   await saved(page, 2);
   await page.reload();
-  assert.equal(await page.value("Board density"), "702,5");
+  await page.holds("Board density", "702,5");
   await saved(page, 2);
 
   await page.press("Shelf");
@@ -70,14 +70,14 @@ journey("a recipe is saved, survives a reload, opens again, and an older revisio
   await page.sees("pMDI · 15 mm · 680 kg/m³");
   await page.press(`Open ${NAME}`);
   await saved(page, 3);
-  assert.equal(await page.value("Board density"), "680");
+  await page.holds("Board density", "680");
 });
 
 journey("what is typed is there after a crash, saved or not", async (page) => {
   await page.type("Fibre moisture", "6,25");
   await page.until(async () => assert.match((await stored(page))["haulm/draft"] ?? "", /6,25/));
   await page.go();
-  assert.equal(await page.value("Fibre moisture"), "6,25");
+  await page.holds("Fibre moisture", "6,25");
   assert.deepEqual(await revisions(page), []);
 });
 
@@ -88,10 +88,10 @@ journey("a remark on a save survives a reload, stands in the history and is not 
   await page.until(async () => assert.match((await stored(page))["haulm/draft"], /"remark":"=drier straw"/));
   await page.reload();
   await unfold();
-  assert.equal(await page.value("Remark on the next save"), "=drier straw");
+  await page.holds("Remark on the next save", "=drier straw");
   await page.press("Save");
   await saved(page, 1);
-  assert.equal(await page.value("Remark on the next save"), "");
+  await page.holds("Remark on the next save", "");
   await page.type("Fibre moisture", "6");
   await page.press("Save");
   await saved(page, 2);
@@ -165,7 +165,7 @@ journey("renaming and removing the recipe on the page is followed there", async 
   await page.keys(Key.ENTER);
   await lists(page, "Straw B on the recipe page");
   await page.press("Recipe");
-  assert.equal(await page.value("Name"), "Straw B");
+  await page.holds("Name", "Straw B");
   await saved(page, 2);
   await page.press("Shelf");
   await page.press("Remove Straw B");
@@ -187,10 +187,10 @@ journey("opening another recipe can be taken back, with what was not saved", asy
   await page.press("Shelf");
   await page.press("Open Straw A");
   await page.sees("«Half done» was not saved; Undo brings it back.");
-  assert.equal(await page.value("Name"), "Straw A");
+  await page.holds("Name", "Straw A");
   await page.press("Undo", { within: await page.css(".notice") });
-  assert.equal(await page.value("Name"), "Half done");
-  assert.equal(await page.value("Fibre moisture"), "3.5");
+  await page.holds("Name", "Half done");
+  await page.holds("Fibre moisture", "3.5");
   await page.press("Save");
   await saved(page, 1);
   await page.press("Shelf");
@@ -220,7 +220,7 @@ journey("a recipe goes out as a file and comes in again", async (page) => {
     await page.sees("«From the other mill» was taken in from the file");
     await lists(page, "From the other mill", `${NAME} on the recipe page`);
     await page.press("Open From the other mill");
-    assert.equal(await page.value("Board density"), "655");
+    await page.holds("Board density", "655");
     await saved(page, 1);
   });
 });
@@ -341,7 +341,7 @@ journey("two tabs: what one saves the other shows, and a fork is shown as one", 
   await page.driver.switchTo().newWindow("tab");
   await page.look({});
   await page.go();
-  assert.equal(await page.value("Name"), "Straw A");
+  await page.holds("Name", "Straw A");
   await page.type("Fibre moisture", "4");
   await page.press("Save");
   await saved(page, 2);

@@ -13,15 +13,15 @@ import { Builder, Capabilities } from "selenium-webdriver";
 import { ChromiumOnly, DriverSilent, limited, program, reveal, within } from "./program.mjs";
 
 /** Seconds after which the browser and its display are ended, whatever they do. */
-const LIMIT = 120;
+const LIMIT = 300;
 /** The part of the name between Debian's library folder and the browser has changed with each series. */
 const LIBRARIES = ["/usr/lib", `/usr/lib/${{ x64: "x86_64", arm64: "aarch64" }[process.arch] ?? process.arch}-linux-gnu`];
 
 /** Seconds for a session to begin; it takes about one. */
-const START = 30;
+const START = 60;
 
 /** Seconds for an answer to a command: the longest wait for a page or for a script. */
-const ANSWER = 20;
+const ANSWER = 60;
 
 /** A driver that does not bring up its browser is ended and started afresh, once; nothing of a journey has run then. */
 export async function launchWebkit(options) {

@@ -8,7 +8,6 @@ mod study;
 mod support;
 
 mod draft;
-mod ends;
 mod side;
 mod solve_for;
 mod table;

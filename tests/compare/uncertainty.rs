@@ -3,7 +3,6 @@
 use crate::study;
 use crate::support;
 use haulm::domain::compare::agreement::{self, Why};
-use haulm::domain::compare::coverage::{Combined, Part, combine, factor};
 use haulm::domain::compare::monte_carlo::{Run, USUAL_DRAWS};
 use haulm::domain::compare::spread::{Form, Shape, Size, Spread, width_from, width_in};
 use haulm::domain::compare::study::{Asked, NoStudy, Study, Uncertain};
@@ -11,6 +10,7 @@ use haulm::domain::compare::{Output, knob};
 use haulm::domain::outcome::Case;
 use haulm::domain::{Entry, Field, Figure, LiquidField, LiquidId, work_out};
 use haulm::quantity::Unit;
+use haulm::statistics::coverage::{Combined, Part, combine, factor};
 
 #[track_caller]
 fn check(what: &str, found: f64, expected: f64, tolerance: f64) {

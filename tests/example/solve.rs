@@ -285,7 +285,8 @@ fn refused(refusal: &Refusal) -> String {
         Refusal::Newer { version, known } => {
             format!("this has format version {version}; up to {known} are known here: a newer Haulm reads it")
         }
-        Refusal::Damaged { at, what } => format!("line {}, column {}: {what}", at.line, at.column),
+        Refusal::NoVersion => "this has no format version".to_owned(),
+        Refusal::Damaged { at, what, .. } => format!("line {}, column {}: {what}", at.line, at.column),
         Refusal::Altered { .. } => "this was changed after it was saved".to_owned(),
     }
 }

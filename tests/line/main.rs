@@ -1,4 +1,4 @@
-//! The line: statistics against outside values, sheets against the recipe, and what must hold for all.
+//! The line: sheets against the recipe, and what must hold for all.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 #[path = "../support/mod.rs"]
@@ -6,15 +6,12 @@ mod support;
 
 mod catch_test;
 mod changeover;
-mod control_chart;
 mod delivery;
 mod messages;
 mod mill;
 mod rate_card;
 mod record;
-mod regression;
 mod running;
 mod setting_sheet;
-mod student;
 mod tank;
 mod working;

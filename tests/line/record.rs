@@ -1,7 +1,7 @@
 //! The line, its log and its table, as they are kept.
 
 use super::mill::Mill;
-use haulm::domain::line::{LineBook, control_chart, read_running, run};
+use haulm::domain::line::{LineBook, read_running, run};
 use haulm::record::check_log::{CheckContent, series};
 use haulm::record::csv::{COLUMNS, log_csv, utc};
 use haulm::record::line::{End, LINE};
@@ -9,6 +9,7 @@ use haulm::record::sealed::Extra;
 use haulm::record::shelf::{Shelf, Unread};
 use haulm::record::store::{MemoryStore, Store};
 use haulm::record::{LineRecord, LoggedFigure, Planned, Refusal};
+use haulm::statistics::control_chart::control_chart;
 use proptest::prelude::*;
 
 fn record() -> LineRecord {

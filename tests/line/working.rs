@@ -8,12 +8,11 @@ use haulm::domain::line::working::{
     LineWorking, between_working, caught_working, chart_working, density_working, dose_working, drift_working,
     line_working, pump_working, run_working, tank_working, trim_working,
 };
-use haulm::domain::line::{
-    LineField, LineFigure, TankField, TankId, TankWay, changeover, control_chart, read_running, run,
-};
+use haulm::domain::line::{LineField, LineFigure, TankField, TankId, TankWay, changeover, read_running, run};
 use haulm::domain::working::Ground;
 use haulm::domain::{example, work_out};
 use haulm::quantity::{Amount, Coherent, Dimension, Unit};
+use haulm::statistics::control_chart::control_chart;
 use haulm::ui::math::{Style, letters, numbers};
 use uom::si::f64::{MassDensity, ThermodynamicTemperature};
 use uom::si::mass_density::kilogram_per_cubic_meter;

@@ -45,6 +45,33 @@ fn unknown_keys_live_on_and_never_stand_in_for_known_ones() {
     assert_eq!((&file.extra["trial"], file.app.as_str()), (&json!([1, 2]), env!("CARGO_PKG_VERSION")));
 }
 
+/// The file's own keys are written once, and say what the app has to say, whatever a revision brings along.
+#[test]
+fn no_key_is_written_twice() {
+    let extra = json!({ "app": "9.9.9", "revision": 5, "haulm": "list", "version": 7, "draft": 3, "later": 2.5 });
+    let content = Revision::first(title("Straw 16"), draft("680"), stamp(1)).unwrap().into_content();
+    let revision = Revision::with(content, extra.as_object().unwrap().clone()).unwrap();
+    let text = RecipeFile::of(&revision).text().unwrap();
+    for key in ["haulm", "version", "app", "revision", "draft", "later"] {
+        assert_eq!(text.matches(&format!("\n  \"{key}\":")).count(), 1, "{key}: {text}");
+    }
+    assert_eq!(RecipeFile::read(&text).unwrap(), RecipeFile::of(&revision));
+}
+
+/// A number that no machine type holds stays as it was written, up to the sign of its exponent.
+#[test]
+fn unknown_numbers_stay_as_they_were_written() {
+    let numbers = ["-0", "1.50", "1e+400", "123456789012345678901234567890.10"];
+    for number in numbers {
+        let text =
+            edited(|value| value["later"] = json!(null)).replace("\"later\":null", &format!("\"later\":[{number}]"));
+        let file = RecipeFile::read(&text).unwrap();
+        let revision = file.clone().into_revision(stamp(1)).unwrap();
+        assert!(revision.text().contains(&format!("\"later\":[{number}]")), "{}", revision.text());
+        assert!(file.text().unwrap().contains(&format!("    {number}\n")), "{number}");
+    }
+}
+
 #[test]
 fn a_byte_order_mark_is_no_matter() {
     assert_eq!(RecipeFile::read(&format!("\u{feff}{}", sample().text().unwrap())), Ok(sample()));
@@ -76,7 +103,9 @@ fn refused_with_the_place() {
     check_refused("{\n  \"haulm\": recipe }", Refusal::NotJson { at: at(2, 12), cut_short: false });
     check_refused("{\"haulm\": \"recipe\",\n", Refusal::NotJson { at: at(2, 1), cut_short: true });
     check_refused("name;density\nStraw;680", Refusal::NotJson { at: at(1, 2), cut_short: false });
-    for foreign in ["{}", "[]", "3", "\"text\"", "null", r#"{"recipe": 1}"#, r#"{"haulm": null}"#] {
+    for foreign in
+        ["{}", "[]", "3", "\"text\"", "null", r#"{"recipe": 1}"#, r#"{"haulm": null}"#, r#"["recipe", 1]"#, "[1, 2, 3]"]
+    {
         check_refused(foreign, Refusal::Foreign);
     }
     check_refused(r#"{"haulm": "library"}"#, Refusal::OtherKind { kind: "library".to_owned() });
@@ -84,9 +113,17 @@ fn refused_with_the_place() {
     check_refused(&edited(|value| value["version"] = json!(2)), Refusal::Newer { version: 2, known: 1 });
     check_refused(&edited(|value| value["version"] = json!(u64::MAX)), Refusal::Newer { version: u64::MAX, known: 1 });
     for version in [json!(0), json!(-1), json!("1"), json!(1.5), json!(null)] {
-        let what = "no format version".to_owned();
-        check_refused(&edited(|value| value["version"] = version), Refusal::Damaged { at: at(1, 1), what });
+        check_refused(&edited(|value| value["version"] = version), Refusal::NoVersion);
     }
+    let twice = "{\n  \"haulm\": \"recipe\",\n  \"version\": 1,\n  \"version\": 1\n}";
+    check_refused(
+        twice,
+        Refusal::Damaged {
+            at: at(4, 11),
+            before: "\"version\"".to_owned(),
+            what: "duplicate field `version`".to_owned(),
+        },
+    );
     let deep = format!("{}{}", "[".repeat(100_000), "]".repeat(100_000));
     check_refused(&deep, Refusal::TooDeep { at: at(1, 49) });
     let in_a_text = edited(|value| value["x"] = json!("[\\\"{".repeat(200)));
@@ -95,24 +132,33 @@ fn refused_with_the_place() {
 
 #[test]
 fn damage_is_named_and_placed() {
-    let check = |edit: fn(&mut Value), expected: &str| {
+    let check = |edit: fn(&mut Value), expected: &str, last: &str| {
         let mut value = serde_json::to_value(sample()).unwrap();
         edit(&mut value);
         match RecipeFile::read(&serde_json::to_string_pretty(&value).unwrap()) {
-            Err(Refusal::Damaged { at, what }) => {
+            Err(Refusal::Damaged { at, before, what }) => {
                 assert!(what.contains(expected), "{what}");
+                assert!(before.contains(last) && before.len() <= 40, "{before}");
                 assert!(at.line > 1, "{at:?}");
             }
             other => panic!("{expected}: {other:?}"),
         }
     };
-    check(|value| drop(value.as_object_mut().unwrap().remove("draft")), "missing field `draft`");
-    check(|value| value["draft"]["feed_way"] = json!("guess"), "unknown variant `guess`");
-    check(|value| value["draft"]["plain"]["thickness"]["unit"] = json!("ell"), "no unit `ell`");
-    check(|value| value["draft"]["plain"]["thickness"]["text"] = json!(16), "invalid type: integer `16`");
-    check(|value| value["draft"]["liquids"][0]["id"] = json!(70_000), "70000");
-    check(|value| value["tags"] = json!("trial"), "invalid type: string \"trial\"");
-    check(|value| value["revision"] = json!("abc"), "32 hexadecimal digits");
+    check(|value| drop(value.as_object_mut().unwrap().remove("draft")), "missing field `draft`", "}");
+    check(|value| value["draft"]["feed_way"] = json!("guess"), "unknown variant `guess`", r#""feed_way": "guess""#);
+    check(
+        |value| value["draft"]["plain"]["thickness"]["unit"] = json!("ell"),
+        "unknown variant `ell`",
+        r#""unit": "ell""#,
+    );
+    check(
+        |value| value["draft"]["plain"]["thickness"]["text"] = json!(16),
+        "invalid type: integer `16`",
+        r#""text": 16"#,
+    );
+    check(|value| value["draft"]["liquids"][0]["id"] = json!(70_000), "70000", r#""id": 70000"#);
+    check(|value| value["tags"] = json!("trial"), "invalid type: string \"trial\"", r#""tags": "trial""#);
+    check(|value| value["revision"] = json!("abc"), "32 hexadecimal digits", r#""revision": "abc""#);
 }
 
 /// 100 MB, or brackets without end, within a moment.

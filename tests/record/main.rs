@@ -4,10 +4,12 @@
 mod faults;
 mod faulty;
 mod file;
+mod fuzz;
 mod library;
 mod merge;
 mod sample;
 mod search;
 mod shelf;
 mod small;
+mod solve_example;
 mod table;

@@ -249,7 +249,7 @@ fn records_that_cannot_be_read_are_shown_and_left_alone() {
     let damaged =
         check_unreadable(|text| edited(text, |value| value["draft"]["plain"]["thickness"]["unit"] = json!("ell")));
     assert!(
-        matches!(&damaged, Unread::Refused(Refusal::Damaged { what, .. }) if what == "no unit `ell`"),
+        matches!(&damaged, Unread::Refused(Refusal::Damaged { what, .. }) if what.starts_with("unknown variant `ell`")),
         "{damaged:?}"
     );
 }

@@ -129,10 +129,23 @@ fn settings_take_what_they_know_and_keep_the_rest() {
         "theme": "sepia", "units": [3], "currency": 5, "order": "name", "copied_at": -1, "initials": "CD", "later": [1, 2],
     }));
     assert_eq!((some.theme, some.currency.as_str(), some.order), (Theme::System, "€", Order::Name));
-    assert_eq!((some.copied_at, some.initials.as_str()), (None, "CD"));
+    assert_eq!((some.copied_at, some.initials.as_str(), some.units), (None, "CD", Units::default()));
     let written: Value = serde_json::from_str(&some.text().unwrap()).unwrap();
     assert_eq!((&written["later"], &written["haulm"]), (&json!([1, 2]), &json!("settings")));
     assert_eq!(Settings::read(&some.text().unwrap()), Ok(some));
+}
+
+/// Each unit is read for itself, as each setting is.
+#[test]
+fn units_of_settings_take_what_they_know() {
+    let with = |units: Value| read_settings(&json!({ "haulm": "settings", "version": 1, "units": units })).units;
+    let mut expected = Units::default();
+    expected.mark = DecimalMark::Comma;
+    expected.choose(Kind::Moisture, Unit::PercentWetBasis);
+    let own = json!({ "moisture": "% wet basis", "dose": "ell", "thickness": "kg/h", "extent": 5, "later": "m" });
+    assert_eq!(with(json!({ "system": "imperial", "mark": "comma", "units": own })), expected);
+    let us = with(json!({ "system": "us", "mark": { "mark": 1 }, "units": "none" }));
+    assert_eq!((us.system, us.mark, us.chosen().count()), (System::Us, DecimalMark::Point, 0));
 }
 
 #[test]

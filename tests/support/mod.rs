@@ -6,6 +6,13 @@ use haulm::domain::outcome::{Case, work_out};
 use haulm::domain::{DoseWay, Field, LiquidField, LiquidId, Role, Substance};
 use haulm::quantity::Unit;
 use proptest::prelude::*;
+use proptest::test_runner::TestCaseError;
+
+/// What a property is checked on. A case without it counts as rejected, not as passed: proptest draws another one, and fails the
+/// test when more than `max_global_rejects` were rejected. So a property holds for as many cases as it says.
+pub fn something<T>(there: Option<T>) -> Result<T, TestCaseError> {
+    there.ok_or_else(|| TestCaseError::reject("nothing to check"))
+}
 
 /// A blank recipe with the fields filled in that every recipe needs.
 pub fn plain_recipe() -> Draft {

@@ -54,25 +54,32 @@ need_lints() {
 }
 
 # need_tool COMMAND PACKAGE VERSION OPTION...: a program from the package registry, unless the one at hand is of that version.
-# Installed quickly rather than well optimised: it runs for a second and would compile for minutes.
+# Installed quickly rather than well optimised: it runs for a second and would compile for minutes. One folder for all tools, so
+# that what they share compiles once; the same number of units for what runs in the build and what ends in the tool, so that this is
+# one thing too.
 need_tool() {
   local command=$1 package=$2 version=$3
   shift 3
   # Some tell more on further lines.
   [[ "$("$command" --version 2>/dev/null | head -n 1) " == "$command $version "* ]] && return
   say "Installing $package $version into $tools"
-  env -u CARGO_TARGET_DIR -u CARGO_BUILD_TARGET -u RUSTFLAGS CARGO_PROFILE_RELEASE_OPT_LEVEL=0 CARGO_PROFILE_RELEASE_LTO=off \
-    CARGO_PROFILE_RELEASE_CODEGEN_UNITS=16 cargo install "$package" --version "=$version" --locked --root "$tools" --force "$@"
+  env -u CARGO_BUILD_TARGET -u RUSTFLAGS CARGO_TARGET_DIR="$tools/build" CARGO_PROFILE_RELEASE_OPT_LEVEL=0 CARGO_PROFILE_RELEASE_LTO=off \
+    CARGO_PROFILE_RELEASE_CODEGEN_UNITS=16 CARGO_PROFILE_RELEASE_BUILD_OVERRIDE_CODEGEN_UNITS=16 \
+    cargo install "$package" --version "=$version" --locked --root "$tools" --force "$@"
   hash -r
 }
 
+need_cc() { has cc || need_debian gcc libc6-dev; }
+
 need_build() {
   need_rust
-  has cc || need_debian gcc libc6-dev
+  need_cc
   export PATH="$tools/bin:$PATH"
-  # The lock file's own version: a bindgen of another one refuses to read what the compiler made.
-  need_tool wasm-bindgen wasm-bindgen-cli "$(locked wasm-bindgen)"
+  # The lock file's own version: a bindgen of another one refuses to read what the compiler made. Neither tool is to fetch anything,
+  # so neither needs the encryption that it comes with.
+  need_tool wasm-bindgen wasm-bindgen-cli "$(locked wasm-bindgen)" --no-default-features
   need_tool trunk trunk "$trunk_version" --no-default-features
+  rm -rf "$tools/build"
 }
 
 # Quiet but for errors: trunk warns on each build that it cannot shorten the generated script, which it then copies as it is.

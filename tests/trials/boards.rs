@@ -6,13 +6,13 @@ use haulm::domain::bench::board_field::{
     BendingDraft, BendingField, BoardField, BondDraft, BondField, PieceDraft, PieceField, SwellingDraft, SwellingField,
 };
 use haulm::domain::bench::measured::{Board, measure};
-use haulm::domain::bench::summary::summary;
 use haulm::domain::bench::target::{
     DensityTarget, RequirementDraft, density_target, judge, off_target, profile, results, uneven,
 };
 use haulm::domain::bench::{BoardDraft, BoardId, Place, Property, What};
 use haulm::domain::{Entry, What as EntryWhat};
 use haulm::quantity::Unit;
+use haulm::statistics::sample::SampleSummary;
 use proptest::prelude::*;
 
 pub fn piece(mass: &str, thickness: &str, dry: &str) -> PieceDraft {
@@ -171,7 +171,7 @@ fn a_thickness_that_cannot_be_read_leaves_the_board_out() {
 #[test]
 fn statistics_over_boards() {
     let values = [612.0, 648.0, 655.0, 630.0, 640.0];
-    let summary = summary(&values).unwrap();
+    let summary = SampleSummary::of(&values).unwrap();
     let mean = 637.0;
     let deviation = ((25.0_f64.powi(2) + 11.0_f64.powi(2) + 18.0_f64.powi(2) + 7.0_f64.powi(2) + 9.0) / 4.0).sqrt();
     assert_relative_eq!(summary.mean, mean, max_relative = 1e-12);
@@ -183,9 +183,9 @@ fn statistics_over_boards() {
 
 #[test]
 fn one_board_has_no_scatter_and_none_has_nothing() {
-    let one = summary(&[640.0]).unwrap();
+    let one = SampleSummary::of(&[640.0]).unwrap();
     assert_eq!((one.deviation, one.half_width, one.lower, one.upper), (None, None, None, None));
-    assert!(summary(&[]).is_none() && summary(&[f64::MAX, f64::MAX]).is_none());
+    assert!(SampleSummary::of(&[]).is_none() && SampleSummary::of(&[f64::MAX, f64::MAX]).is_none());
 }
 
 #[test]

@@ -1,5 +1,6 @@
 //! Effects and the analysis of variance, against certified and published values, and known coefficients.
 
+use crate::support::something;
 use approx::assert_relative_eq;
 use haulm::domain::bench::design::Design;
 use haulm::domain::bench::effects::{Effects, EffectsOutcome, ModelWay, Outcome, Term, effects};
@@ -316,14 +317,13 @@ proptest! {
             .map(|(_, (run, value))| (run.place, *value))
             .collect();
         let outcome = effects(Property::Density, &series, &outcomes, ModelWay::Pairs);
-        if let Some(effects) = outcome.effects {
-            for term in &effects.terms {
-                prop_assert!(term.squares.is_finite() && term.squares >= 0.0);
-                prop_assert!(term.p.is_none_or(|p| (0.0..=1.0).contains(&p)));
-            }
-            prop_assert!(effects.explained() <= 1.0 + 1e-12);
-            let above: f64 = effects.levels.iter().filter(|level| level.factor == 0).map(|level| level.above.value).sum();
-            prop_assert!(above.abs() < 1e-6);
+        let effects = something(outcome.effects)?;
+        for term in &effects.terms {
+            prop_assert!(term.squares.is_finite() && term.squares >= 0.0);
+            prop_assert!(term.p.is_none_or(|p| (0.0..=1.0).contains(&p)));
         }
+        prop_assert!(effects.explained() <= 1.0 + 1e-12);
+        let above: f64 = effects.levels.iter().filter(|level| level.factor == 0).map(|level| level.above.value).sum();
+        prop_assert!(above.abs() < 1e-6);
     }
 }

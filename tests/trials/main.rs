@@ -9,7 +9,6 @@ mod support;
 mod boards;
 mod designs;
 mod effects;
-mod least_squares;
 mod messages;
 mod order;
 mod record;

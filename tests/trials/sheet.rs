@@ -1,7 +1,7 @@
 //! The weigh-out sheet: a published one recomputed, and what must hold for every one.
 
 use crate::sample::{bare_sheet, made_out, recipe, sheet, type_in};
-use crate::support::{liquid, plain_recipe, recipe as any_recipe, set};
+use crate::support::{liquid, plain_recipe, recipe as any_recipe, set, something};
 use approx::assert_relative_eq;
 use haulm::domain::bench::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
 use haulm::domain::bench::{Field, Figure, LineFigure, LineId, Place, Sheet, SheetDraft, What};
@@ -373,7 +373,7 @@ proptest! {
     fn exact_masses_give_what_was_wanted(recipe in any_recipe(), mut draft in any_sheet()) {
         type_in(&mut draft, Field::FibreStep, "");
         type_in(&mut draft, Field::LiquidStep, "");
-        let Some(sheet) = made_out(&recipe, &draft).0 else { return Ok(()) };
+        let sheet = something(made_out(&recipe, &draft).0)?;
         for dose in &sheet.given.doses {
             assert_relative_eq!(dose.given.value, dose.wanted.value, max_relative = 1e-9, epsilon = 1e-15);
             assert_relative_eq!(

@@ -51,7 +51,7 @@ fn formulas_of_the_boards_give_their_figures() {
     for figure in figures {
         check(&board_working(figure, &board).unwrap_or_else(|| panic!("{figure:?}")));
     }
-    let summary = haulm::domain::bench::summary::summary(&[612.0, 648.0, 655.0]).unwrap();
+    let summary = haulm::statistics::sample::SampleSummary::of(&[612.0, 648.0, 655.0]).unwrap();
     let density = Property::Density;
     for figure in [BoardFigure::HalfWidth(density), BoardFigure::Lower(density), BoardFigure::Upper(density)] {
         check(&summary_working(figure, &summary).unwrap());

@@ -52,14 +52,6 @@ macro_rules! piece {
         }
 
         impl $draft {
-            /// The names of the boxes, in stored files.
-            pub const NAMES: &'static [&'static str] = &[ $( stringify!($name), )* ];
-
-            /// All boxes, in the order of [`NAMES`](Self::NAMES), to fill in.
-            pub fn all_mut(&mut self) -> Vec<&mut Entry> {
-                vec![ $( &mut self.$name, )* ]
-            }
-
             /// The entry of a box.
             #[must_use]
             pub fn entry(&self, field: $field) -> &Entry {

@@ -3,12 +3,12 @@
 use super::board_field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use super::measured::Board;
 use super::property::Property;
-use super::summary::{Summary, one_sided_t};
 use super::target::DensityTarget;
-use crate::domain::line::student::two_sided;
 use crate::domain::working::symbol::symbol;
 use crate::domain::working::{Expr, Given, Ground, Symbol, Working};
 use crate::quantity::{Amount, Kind};
+use crate::statistics::distribution::{CONFIDENCE, one_sided_t, two_sided_t};
+use crate::statistics::sample::SampleSummary;
 
 /// A figure of one board, or of all.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -192,20 +192,20 @@ pub fn board_working(figure: BoardFigure, board: &Board) -> Option<BoardWorking>
 
 /// How a figure over all boards came about; `None` with too few of them, and for figures of one board.
 #[must_use]
-pub fn summary_working(figure: BoardFigure, summary: &Summary) -> Option<BoardWorking> {
+pub fn summary_working(figure: BoardFigure, summary: &SampleSummary) -> Option<BoardWorking> {
     let mut pad = Pad::default();
     let kind = figure.kind();
-    let freedom = u32::try_from(summary.count.checked_sub(1)?).ok()?;
+    let freedom = summary.count.checked_sub(1)? as f64;
     let deviation = pad.put(BoardOrigin::Deviation, symbol("s", ""), kind, summary.deviation?);
     let student = |pad: &mut Pad, t: f64| pad.put(BoardOrigin::Student, symbol("t", ""), Kind::Ratio, t);
     let (letter, formula, base, ground) = match figure {
         BoardFigure::HalfWidth(_) => {
-            let t = student(&mut pad, two_sided(super::summary::CONFIDENCE, freedom)?);
+            let t = student(&mut pad, two_sided_t(CONFIDENCE, freedom)?);
             let root = pad.put(BoardOrigin::RootOfCount, symbol("√n", ""), Kind::Ratio, (summary.count as f64).sqrt());
             (symbol("u", ""), t * deviation / root, summary.half_width?, INTERVAL)
         }
         BoardFigure::Lower(_) | BoardFigure::Upper(_) => {
-            let t = student(&mut pad, one_sided_t(freedom)?);
+            let t = student(&mut pad, one_sided_t(CONFIDENCE, freedom)?);
             let mean = pad.put(BoardOrigin::Mean, symbol("x̄", ""), kind, summary.mean);
             match figure {
                 BoardFigure::Lower(_) => (symbol("L", "5 %"), mean - t * deviation, summary.lower?, QUANTILE),

@@ -5,14 +5,12 @@
 //! other.
 
 use super::finding::{Finding, Place, What};
-use super::fisher;
-use super::least_squares::{Fit, fit};
 use super::property::Property;
 use super::series::Series;
-use super::summary::CONFIDENCE;
 use super::word::Word;
-use crate::domain::line::student::two_sided;
 use crate::domain::order::sort;
+use crate::statistics::distribution::{CONFIDENCE, f_tail, two_sided_t};
+use crate::statistics::least_squares::{Fit, fit};
 use serde::{Deserialize, Serialize};
 
 /// A term whose F is so large by chance in fewer cases than this is told apart from the scatter.
@@ -276,7 +274,7 @@ impl<'a> Model<'a> {
             squares,
             share: squares / total,
             f,
-            p: f.and_then(|f| fisher::beyond(f, freedom, whole.freedom)),
+            p: f.and_then(|f| f_tail(f, freedom, whole.freedom)),
             effect: self.effect(term, columns, whole),
             aliases: self.aliases(term),
         })
@@ -333,7 +331,8 @@ impl<'a> Model<'a> {
 
 fn estimate(whole: &Fit, weights: &[f64]) -> Option<Estimate> {
     let (value, deviation) = whole.combination(weights)?;
-    let half_width = deviation.zip(two_sided(CONFIDENCE, whole.freedom)).map(|(deviation, t)| t * deviation);
+    let half_width =
+        deviation.zip(two_sided_t(CONFIDENCE, f64::from(whole.freedom))).map(|(deviation, t)| t * deviation);
     Some(Estimate { value, half_width })
 }
 

@@ -42,14 +42,6 @@ macro_rules! boxes {
         }
 
         impl Boxes {
-            /// The names of the boxes, in stored files.
-            pub const NAMES: &'static [&'static str] = &[ $( stringify!($name), )* ];
-
-            /// All boxes, in the order of [`NAMES`](Self::NAMES), to fill in.
-            pub fn all_mut(&mut self) -> Vec<&mut Entry> {
-                vec![ $( &mut self.$name, )* ]
-            }
-
             /// The entry of a field.
             #[must_use]
             pub fn entry(&self, field: Field) -> &Entry {

@@ -65,8 +65,6 @@ pub mod measured;
 pub mod piece;
 /// The properties of a board that are measured.
 pub mod property;
-/// Mean, scatter, interval and quantile.
-pub mod summary;
 /// Boards made against what was wanted.
 pub mod target;
 
@@ -74,10 +72,6 @@ pub mod target;
 
 /// Effects, intervals and the analysis of variance.
 pub mod effects;
-/// Tail of the F distribution.
-pub mod fisher;
-/// Linear least squares.
-pub mod least_squares;
 
 pub use board::{BoardDraft, BoardId};
 pub use draft::SheetDraft;

@@ -6,12 +6,12 @@ use super::finding::{Finding, Place, What};
 use super::measured::Board;
 use super::property::{Property, Tail};
 use super::sheet::Sheet;
-use super::summary::{Summary, summary};
 use crate::domain::check::read_entry;
 use crate::domain::draft::Entry;
 use crate::domain::limit::Limit;
 use crate::domain::order::sort;
 use crate::quantity::{Amount, Kind, Unit};
+use crate::statistics::sample::SampleSummary;
 use serde::{Deserialize, Serialize};
 use uom::si::f64::{Length, Mass, Ratio};
 
@@ -30,7 +30,7 @@ pub struct PropertyResult {
     /// The mean of each board that gives it, with the board's place in the list.
     pub boards: Vec<(usize, f64)>,
     /// What the means come to.
-    pub summary: Summary,
+    pub summary: SampleSummary,
 }
 
 /// What several boards come to, of every property that any of them gives.
@@ -40,7 +40,7 @@ pub fn results(boards: &[Board]) -> Vec<PropertyResult> {
         let means: Vec<(usize, f64)> =
             boards.iter().enumerate().filter_map(|(at, board)| Some((at, board.mean(*property)?))).collect();
         let values: Vec<f64> = means.iter().map(|(_, mean)| *mean).collect();
-        Some(PropertyResult { property: *property, boards: means, summary: summary(&values)? })
+        Some(PropertyResult { property: *property, boards: means, summary: SampleSummary::of(&values)? })
     };
     Property::ALL.iter().filter_map(of).collect()
 }
@@ -74,7 +74,7 @@ pub fn density_target(sheet: &Sheet, boards: &[Board]) -> Option<DensityTarget> 
     let wanted = board.density.value;
     let mean = |property| {
         let values: Vec<f64> = boards.iter().filter_map(|board| board.mean(property)).collect();
-        summary(&values).map(|summary| summary.mean)
+        SampleSummary::of(&values).map(|summary| summary.mean)
     };
     let dry = mean(Property::OvenDryDensity).map(|dry| dry * board.moisture.wet_per_dry().value);
     let made = dry.or_else(|| mean(Property::Density))?;

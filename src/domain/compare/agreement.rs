@@ -3,7 +3,7 @@
 use super::budget::Budget;
 use super::spread::Shape;
 use super::study::Study;
-use super::summary::Summary;
+use crate::statistics::draws::DrawSummary;
 
 /// Why both methods differ.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -59,7 +59,7 @@ pub fn tolerance(standard: f64, digits: u8) -> f64 {
 /// Compares the intervals of both methods, with u_c stated to `digits` significant digits: one as a
 /// rule, for two take a million draws (JCGM 101, 8.2).
 #[must_use]
-pub fn compare(study: &Study, budget: &Budget, summary: &Summary, digits: u8) -> Agreement {
+pub fn compare(study: &Study, budget: &Budget, summary: &DrawSummary, digits: u8) -> Agreement {
     let tolerance = tolerance(budget.standard, digits);
     let low = (budget.value - budget.expanded - summary.low).abs();
     let high = (budget.value + budget.expanded - summary.high).abs();
@@ -72,7 +72,7 @@ pub fn compare(study: &Study, budget: &Budget, summary: &Summary, digits: u8) ->
 /// Less than this share of the draws held at the lowest changes no end of an interval.
 const HELD: f64 = 1e-3;
 
-fn reasons(study: &Study, budget: &Budget, summary: &Summary) -> Vec<Why> {
+fn reasons(study: &Study, budget: &Budget, summary: &DrawSummary) -> Vec<Why> {
     let mut why = Vec::new();
     if summary.held > HELD {
         why.push(Why::Held(summary.held));

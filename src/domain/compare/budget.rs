@@ -1,9 +1,10 @@
 //! The first-order uncertainty of a figure (JCGM 100): standard uncertainty, interval, and the share of
 //! each source.
 
-use super::coverage::{COVERAGE, Combined, Part, combine, factor};
 use super::study::{Asked, Study};
 use crate::domain::field::Field;
+use crate::statistics::coverage::{Combined, Part, combine, factor};
+use crate::statistics::distribution::CONFIDENCE;
 
 /// One source's part in a figure's uncertainty.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -97,7 +98,7 @@ impl Study {
             let place = shares.partition_point(|other| other.share >= share);
             shares.insert(place, Share { source, part, single, share });
         }
-        let factor = factor(COVERAGE, freedom);
+        let factor = factor(CONFIDENCE, freedom);
         Some(Budget { asked: figure, value, standard, freedom, factor, expanded: factor * standard, shares })
     }
 }

@@ -34,10 +34,6 @@ pub mod sweep;
 pub mod agreement;
 /// First order: standard uncertainty and the share of each source.
 pub mod budget;
-/// Coverage factors, combined uncertainty, degrees of freedom.
-pub mod coverage;
-/// The draws of one figure, of which only the ends are kept.
-pub mod ends;
 /// What an input is measured with, and a ± to start from.
 pub mod instrument;
 /// Monte Carlo, in slices.
@@ -48,8 +44,6 @@ pub mod source;
 pub mod spread;
 /// What an uncertainty study is about.
 pub mod study;
-/// What the draws say.
-pub mod summary;
 /// A recipe as instructions over its varied inputs.
 pub mod tape;
 

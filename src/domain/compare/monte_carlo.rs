@@ -1,11 +1,12 @@
 //! Monte Carlo propagation of distributions (JCGM 101), in slices: a page hands out a few thousand
 //! draws at a time, shows how far it is, and drops the run to cancel it.
 
-use super::ends::{Ends, pilot};
 use super::spread::Shape;
 use super::study::{Study, Term, Varied};
 use super::tape::{Block, LANES, Lane};
-use rand_distr::{Distribution, StandardNormal};
+use crate::statistics::draws::DrawSummary;
+use crate::statistics::ends::{Ends, pilot};
+use rand_distr::{Distribution, StandardNormal, StudentT};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rand_xoshiro::rand_core::{Rng, SeedableRng};
 
@@ -98,8 +99,11 @@ impl Run {
         self.study
     }
 
-    pub(super) fn ends_mut(&mut self, asked: usize) -> Option<&mut Ends> {
-        self.columns.get_mut(asked)
+    /// What the draws of a figure asked for say; `None` for fewer than
+    /// [`FEWEST_DRAWS`](crate::statistics::draws::FEWEST_DRAWS).
+    #[must_use]
+    pub fn summary(&mut self, asked: usize) -> Option<DrawSummary> {
+        self.columns.get_mut(asked)?.summary(self.left_out)
     }
 
     fn draw_block(&mut self, count: usize) {
@@ -153,12 +157,11 @@ fn draw(random: &mut Xoshiro256PlusPlus, shape: Shape, lane: &mut Lane) {
             let width = 2.0 * 3.0_f64.sqrt();
             lane.fill_with(|| width * (unit(random) - 0.5));
         }
-        Shape::Student(freedom) if freedom < NORMAL_FROM => {
-            #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "from 1 to a few hundred")]
-            let whole = freedom as u32;
-            lane.fill_with(|| student(random, whole));
-        }
-        Shape::Normal | Shape::Student(_) => lane.fill_with(|| StandardNormal.sample(random)),
+        Shape::Student(freedom) => match StudentT::new(freedom.floor().max(1.0)) {
+            Ok(student) => lane.fill_with(|| student.sample(random)),
+            Err(_) => lane.fill(f64::NAN),
+        },
+        Shape::Normal => lane.fill_with(|| StandardNormal.sample(random)),
     }
 }
 
@@ -166,34 +169,6 @@ fn draw(random: &mut Xoshiro256PlusPlus, shape: Shape, lane: &mut Lane) {
 /// ends are as far away.
 fn unit(random: &mut Xoshiro256PlusPlus) -> f64 {
     ((random.next_u64() >> 11) as f64 + 0.5) * (1.0 / 9_007_199_254_740_992.0)
-}
-
-/// From so many degrees of freedom on Student's distribution is drawn as normal: the ends of a 95 %
-/// interval differ by less than the draws waver.
-const NORMAL_FROM: f64 = 500.0;
-
-/// Student's distribution with whole degrees of freedom, as in its definition: Z/√(χ²/ν), and χ² as −2
-/// times the logarithm of ν/2 random numbers' product, with the square of another Z where ν is odd. A part
-/// of a degree is cut off, as for the coverage factor.
-///
-/// Own code: `rand_distr`'s takes 1 kB more (brotli), for degrees between the whole ones.
-///
-/// Source: Devroye, Non-Uniform Random Variate Generation (1986), IX.3.1 and IX.5.
-fn student(random: &mut Xoshiro256PlusPlus, freedom: u32) -> f64 {
-    let normal = |random: &mut Xoshiro256PlusPlus| -> f64 { StandardNormal.sample(random) };
-    let numerator = normal(random);
-    let mut squares = if freedom % 2 == 1 { normal(random).powi(2) } else { 0.0 };
-    let mut product = 1.0;
-    for _ in 0..freedom / 2 {
-        product *= unit(random);
-        // Long before it gets too small to be a number.
-        if product < 1e-200 {
-            squares -= 2.0 * product.ln();
-            product = 1.0;
-        }
-    }
-    squares -= 2.0 * product.ln();
-    numerator / (squares / f64::from(freedom)).sqrt()
 }
 
 /// An input's draws: its value and what each source adds.

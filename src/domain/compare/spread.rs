@@ -1,7 +1,8 @@
 //! How uncertain one input is: its ±, in one of three ways to state it.
 
-use super::coverage::{COVERAGE, factor};
 use crate::quantity::Unit;
+use crate::statistics::coverage::factor;
+use crate::statistics::distribution::CONFIDENCE;
 
 /// What a stated ± means.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -77,7 +78,7 @@ impl Spread {
         match self.form {
             Form::Standard => self.stated(at),
             Form::HalfWidth => self.stated(at) / 3.0_f64.sqrt(),
-            Form::Interval95 => self.stated(at) / factor(COVERAGE, self.freedom),
+            Form::Interval95 => self.stated(at) / factor(CONFIDENCE, self.freedom),
         }
     }
 

@@ -1,10 +1,10 @@
 //! Catch tests: a pump runs at a setting, and what it delivers in some seconds is caught and weighed.
 
 use super::curve::Curve;
-use super::regression::{Fit, FitError, Model, Point};
 use super::setting::{Setting, SettingUnit};
 use crate::domain::draft::Entry;
 use crate::quantity::{Kind, Unit};
+use crate::statistics::regression::{Fit, FitError, Model, Point};
 use serde::{Deserialize, Serialize};
 use uom::si::f64::{Mass, MassDensity, MassRate, ThermodynamicTemperature, Time};
 

@@ -11,12 +11,12 @@ use super::field::LineField;
 use super::finding::{LineFinding, LinePlace, LineWhat};
 use super::pump::{Nozzles, Pump, PumpDraft, PumpField, PumpId};
 use super::read::Reader;
-use super::regression::Fit;
 use super::setting::Setting;
 use super::tank::{Content, Tank, TankDraft, TankField, TankId, TankWay};
 use crate::domain::finding::Grade;
 use crate::quantity::letter::lowered;
 use crate::quantity::{Amount, Kind};
+use crate::statistics::regression::Fit;
 use uom::si::f64::{Mass, MassDensity, Ratio, Time, Volume};
 
 /// Transport times; `None` while blank.

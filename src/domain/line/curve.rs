@@ -1,9 +1,9 @@
 //! A pump's line: mass flow over setting at the density of today.
 
 use super::pump::Metering;
-use super::regression::{Fit, Interval};
 use super::setting::{Setting, Settings};
 use crate::quantity::number::finite;
+use crate::statistics::regression::{Fit, Interval};
 use std::marker::PhantomData;
 use uom::si::f64::{MassDensity, MassRate, Ratio};
 use uom::si::ratio::ratio;

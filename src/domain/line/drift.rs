@@ -2,9 +2,9 @@
 
 use super::catch_test::{Calibration, CalibrationId};
 use super::pump::Pump;
-use super::regression::CONFIDENCE;
 use super::setting::Setting;
-use super::student;
+use crate::statistics::coverage::{Combined, Part, combine, factor};
+use crate::statistics::distribution::CONFIDENCE;
 use uom::ConstZero;
 use uom::si::f64::{MassDensity, MassRate, Ratio};
 
@@ -44,22 +44,21 @@ pub fn drift(pump: &Pump, setting: Setting, density: MassDensity) -> Vec<Drift> 
     earlier.iter().rev().map(one).collect()
 }
 
-/// Source: Welch (1947), Biometrika 34, for the degrees of freedom (from memory); rounded down.
+/// Source: Welch (1947), Biometrika 34, for the degrees of freedom (from memory).
 fn differ(
     difference: MassRate,
     (old, old_test): (&super::Curve, &Calibration),
     (new, new_test): (&super::Curve, &Calibration),
     setting: Setting,
 ) -> Option<bool> {
-    let (old, new) = (old.sd_of_mean(setting)?.value.powi(2), new.sd_of_mean(setting)?.value.powi(2));
-    let share = |variance: f64, test: &Calibration| variance.powi(2) / f64::from(test.curve.fit.freedom());
-    let together = share(old, old_test) + share(new, new_test);
-    if together <= 0.0 {
+    let part = |curve: &super::Curve, test: &Calibration| {
+        let deviation = curve.sd_of_mean(setting)?.value;
+        Some(Part { part: deviation, freedom: Some(f64::from(test.curve.fit.freedom())) })
+    };
+    let Combined { standard, freedom } = combine(&[part(old, old_test)?, part(new, new_test)?]);
+    if standard <= 0.0 {
         // Two exact lines: any difference is one, but for rounding.
         return Some(difference.value.abs() > 1e-9 * old_test.curve.flow(setting).value.abs());
     }
-    // At least 1, at most the sum of both; far below what a u32 holds.
-    let freedom = ((old + new).powi(2) / together).floor().clamp(1.0, 1e4) as u32;
-    let t = student::two_sided(CONFIDENCE, freedom)?;
-    Some(difference.value.abs() > t * (old + new).sqrt())
+    Some(difference.value.abs() > factor(CONFIDENCE, freedom) * standard)
 }

@@ -24,14 +24,6 @@ macro_rules! group {
         }
 
         impl $group {
-            /// The names of the boxes, in stored files.
-            pub const NAMES: &'static [&'static str] = &[ $( stringify!($name), )* ];
-
-            /// All boxes, in the order of [`NAMES`](Self::NAMES), to fill in.
-            pub fn all_mut(&mut self) -> Vec<&mut $crate::domain::Entry> {
-                vec![ $( &mut self.$name, )* ]
-            }
-
             /// The entry of a field.
             #[must_use]
             pub const fn entry(&self, field: $field) -> &$crate::domain::Entry {

@@ -53,18 +53,12 @@ pub mod help;
 /// Reads boxes and puts down what is wrong with them.
 mod read;
 
-// Statistics.
+// What catch tests tell.
 
-/// Control limits for single values.
-pub mod control_chart;
 /// A pump's line at the density of today.
 pub mod curve;
 /// How far a pump has moved since an earlier catch test.
 pub mod drift;
-/// Least squares of a straight line.
-pub mod regression;
-/// Quantiles of Student's distribution.
-pub mod student;
 
 // Sheets.
 
@@ -98,13 +92,13 @@ pub mod figure;
 /// How each key figure came about.
 pub mod working;
 
+pub use crate::statistics::regression::{Fit, Model, RSquared};
 pub use book::{CardField, CardRows, DeliveryField, LineBook, RunningField, ToleranceField, TransportField};
 pub use catch_test::{
     CalibrationDraft, CalibrationField, CalibrationId, Caught, LEAST_ROWS, RowDraft, RowField, RowId,
 };
 pub use changeover::{Changeover, changeover};
 pub use check::{CheckedLine, Tolerances, Transport, check_line, examine};
-pub use control_chart::{ControlChart, control_chart};
 pub use culprit::Culprit;
 pub use curve::{Curve, SettingFor};
 pub use delivery::{Delivered, deliver};
@@ -119,7 +113,6 @@ pub use help::Help;
 pub use pump::{Metering, Pump, PumpDraft, PumpField, PumpId, ReadingWay};
 pub use rate_card::{RateCard, rate_card};
 pub use reading::{Reading, Readings, Sample, read_running};
-pub use regression::{Fit, Model, RSquared};
 pub use running::{Known, Running, run};
 pub use setting::{Setting, SettingUnit};
 pub use setting_sheet::{PumpRow, SettingSheet, setting_sheet, try_setting_sheet};

@@ -2,10 +2,10 @@
 
 use super::catch_test::{Calibration, CalibrationDraft, CalibrationId};
 use super::feeds::Feeds;
-use super::regression::Model;
 use super::setting::{Setting, SettingUnit};
 use crate::domain::draft::Entry;
 use crate::quantity::{Kind, Unit};
+use crate::statistics::regression::Model;
 use serde::{Deserialize, Serialize};
 use uom::si::f64::{Ratio, Volume, VolumeRate};
 

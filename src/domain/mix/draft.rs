@@ -87,16 +87,6 @@ macro_rules! entries {
             }
         }
 
-        impl Entries {
-            /// The names of the boxes, in stored files.
-            pub const NAMES: &'static [&'static str] = &[ $( stringify!($name), )* ];
-
-            /// All boxes, in the order of [`NAMES`](Self::NAMES), to fill in.
-            pub fn all_mut(&mut self) -> Vec<&mut Entry> {
-                vec![ $( &mut self.$name, )* ]
-            }
-        }
-
         impl MixDraft {
             /// The entry of a field.
             #[must_use]

@@ -15,7 +15,8 @@ use crate::record::merge::merge;
 use crate::record::mix::MIXING;
 use crate::record::open_draft::{OpenDraft, RECIPE};
 use crate::record::sealed::Extra;
-use crate::record::shape::Shape;
+use serde::Serialize;
+use serde::de::DeserializeOwned;
 use crate::record::shelf::{SaveError, Unread};
 use crate::record::system::{NEW_SYSTEM, SystemDraft};
 use crate::record::{Document, LineRecord, Store, Stored};
@@ -123,7 +124,7 @@ fn by_key(key: &str) -> Option<&'static dyn Keep> {
 
 /// Reads a document at the start, or begins with `first`. One that cannot be read is set aside, and why it
 /// cannot be is told to `unread`.
-pub fn begin<T: Shape + Clone>(
+pub fn begin<T: Serialize + DeserializeOwned + Clone>(
     shelf: &Library,
     documents: &mut Documents,
     document: &Document<T>,
@@ -243,7 +244,7 @@ pub fn note(state: State, key: &'static str, kept: Result<(), SaveError>) {
     records::tell(state);
 }
 
-impl<T: Shape + Clone> OnPage<T> {
+impl<T: Serialize + DeserializeOwned + Clone> OnPage<T> {
     fn known(&self, state: State) -> Option<Known> {
         state.documents.try_with_value(|documents| documents.known.get(self.document.key).cloned()).flatten()
     }
@@ -263,7 +264,7 @@ impl<T: Shape + Clone> OnPage<T> {
     }
 }
 
-impl<T: Shape + Clone> Keep for OnPage<T> {
+impl<T: Serialize + DeserializeOwned + Clone> Keep for OnPage<T> {
     fn key(&self) -> &'static str {
         self.document.key
     }

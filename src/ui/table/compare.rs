@@ -6,10 +6,10 @@ use crate::domain::compare::budget::Budget;
 use crate::domain::compare::side::{SideBySide, System};
 use crate::domain::compare::spread::width_in;
 use crate::domain::compare::study::{Asked, Study, Uncertain};
-use crate::domain::compare::summary::Summary;
 use crate::domain::{Field, LiquidField};
 use crate::quantity::{Amount, Kind};
 use crate::record::table::{Cell, Table, cell_name};
+use crate::statistics::draws::DrawSummary;
 use crate::ui::text::{Context, Words, unit_shown};
 
 /// As many decimals as show the largest of the numbers with the digits of its kind.
@@ -106,7 +106,7 @@ pub struct Measured<'a> {
     /// First order.
     pub budget: &'a Budget,
     /// Monte Carlo, once it is done.
-    pub summary: Option<&'a Summary>,
+    pub summary: Option<&'a DrawSummary>,
     /// The value of the reference's figure near which a difference lies, in the base unit.
     pub around: Option<f64>,
 }

@@ -22,7 +22,7 @@ pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose
 pub use english::ENGLISH;
 pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
-pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
+pub use page::{HelpPage, MixPage, RecipePage, Rescue, ShelfPage, SystemsPage, Tools};
 pub use show::{shown, trimmed, trimmed_to, unit_shown};
 pub use width::{plus_minus, width_shown};
 
@@ -134,6 +134,8 @@ pub struct Words {
     pub recipe_page: RecipePage,
     /// The shelf of recipes.
     pub shelf_page: ShelfPage,
+    /// After a fault of the program.
+    pub rescue: Rescue,
     /// The binder systems.
     pub systems_page: SystemsPage,
     /// Solutions and glue mixes.

@@ -287,6 +287,15 @@ pub struct ShelfPage {
     pub filled_again: fn(usize) -> String,
 }
 
+/// After a fault of the program.
+#[derive(Debug, Clone, Copy)]
+pub struct Rescue {
+    pub title: &'static str,
+    pub reading: &'static str,
+    pub saved: fn(usize, &str) -> String,
+    pub again: &'static str,
+}
+
 /// The binder systems.
 #[derive(Debug, Clone, Copy)]
 pub struct SystemsPage {

@@ -6,10 +6,10 @@ use crate::domain::line::curve::Curve;
 use crate::domain::line::field::LineField;
 use crate::domain::line::figure::LineFigure;
 use crate::domain::line::pump::PumpId;
-use crate::domain::line::regression::Model;
 use crate::domain::line::setting::{Setting, SettingUnit};
 use crate::domain::working::Expr;
 use crate::quantity::Kind;
+use crate::statistics::regression::Model;
 
 /// How the net mass or the flow of one row came about; `None` for other figures.
 #[must_use]

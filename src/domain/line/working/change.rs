@@ -4,13 +4,13 @@ use super::{CHART, DEFINITION, LineWorking, Sheet};
 use crate::domain::figure::Figure;
 use crate::domain::line::book::DeliveryField;
 use crate::domain::line::changeover::Between;
-use crate::domain::line::control_chart::{ControlChart, FACTOR};
 use crate::domain::line::delivery::density_at;
 use crate::domain::line::field::LineField;
 use crate::domain::line::figure::LineFigure;
 use crate::domain::outcome::Case;
 use crate::domain::working::Expr;
 use crate::quantity::Kind;
+use crate::statistics::control_chart::{ControlChart, FACTOR};
 use uom::si::f64::{MassDensity, ThermodynamicTemperature};
 
 /// How much board in between came about, by area or by volume; `new` is the recipe that is changed to.

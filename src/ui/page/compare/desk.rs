@@ -3,7 +3,7 @@
 use crate::browser::page;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::study::Study;
-use crate::domain::compare::summary::Summary;
+use crate::statistics::draws::DrawSummary;
 use crate::ui::signal::RwSignal;
 
 /// Where systems are compared.
@@ -76,5 +76,5 @@ pub struct Found {
     /// How long it took, in milliseconds.
     pub took: u64,
     /// What the draws say, a figure each; `None` where there are too few.
-    pub summaries: Vec<Option<Summary>>,
+    pub summaries: Vec<Option<DrawSummary>>,
 }

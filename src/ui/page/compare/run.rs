@@ -6,7 +6,7 @@ use crate::browser::clock;
 use crate::browser::graph::*;
 use crate::domain::compare::monte_carlo::Run;
 use crate::domain::compare::study::Study;
-use crate::domain::compare::summary::Summary;
+use crate::statistics::draws::DrawSummary;
 use crate::ui::signal::Memo;
 use std::time::Duration;
 
@@ -22,7 +22,7 @@ struct Task {
     number: u32,
     seed: u64,
     began: u64,
-    summaries: Vec<Option<Summary>>,
+    summaries: Vec<Option<DrawSummary>>,
 }
 
 /// Starts a run in place of the one before.

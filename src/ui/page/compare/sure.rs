@@ -13,7 +13,7 @@ use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::side::System;
 use crate::domain::compare::source::{self, Source};
 use crate::domain::compare::study::{Asked, NoStudy, Study, Uncertain};
-use crate::domain::compare::summary::Summary;
+use crate::statistics::draws::DrawSummary;
 use crate::ui::chart::series::letter;
 use crate::ui::field::choice::Choice;
 use crate::ui::part::fold::fold;
@@ -85,7 +85,7 @@ impl Known {
 
     /// What the draws say of it, if they are of what is on the page.
     #[must_use]
-    pub fn summary(&self, at: usize, found: &Found, hours: u16) -> Option<Summary> {
+    pub fn summary(&self, at: usize, found: &Found, hours: u16) -> Option<DrawSummary> {
         let asked = self.budgets.get(at)?.as_ref()?.asked;
         found.summaries.get(at).copied().flatten().map(|summary| summary.times(f64::from(times(asked, hours))))
     }

@@ -57,9 +57,14 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
             format!("{subject} has format {version}; this Haulm knows formats up to {known}."),
             "Load the page again to get the newest Haulm, and then try once more.".to_owned(),
         ),
-        Refusal::Damaged { at: place, what } => (
-            format!("{subject} is damaged at {}: {}.", at(*place), remark(what)),
-            "Take a copy that was not changed, or mend it there in a text editor.".to_owned(),
+        Refusal::NoVersion => {
+            (format!("{subject} has no format version."), "Select a copy that was not changed.".to_owned())
+        }
+        Refusal::Damaged { at: place, before, .. } => (
+            format!("{subject} is damaged at {}, after “{before}”.", at(*place)),
+            "A key is missing there, or is there twice, or has a value that Haulm does not know. Select a copy that \
+             was not changed, or correct it in a text editor."
+                .to_owned(),
         ),
         Refusal::Altered { found } => (
             format!("{subject} was changed after it was saved: its text now belongs to the name {found}."),
@@ -67,16 +72,6 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
         ),
     };
     message(what, format!("{mend} {keep}"))
-}
-
-/// The technical remark of the JSON reader, in the tone of the other messages.
-fn remark(what: &str) -> String {
-    let plain = what
-        .replace("invalid type: ", "there is ")
-        .replace("invalid value: ", "there is ")
-        .replace("invalid length ", "there is the length ")
-        .replace(", expected ", " in place of ");
-    plain.replace("invalid", "unfit").trim_end_matches('.').to_owned()
 }
 
 pub(super) fn unread(why: &Unread) -> Message {

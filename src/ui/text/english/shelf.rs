@@ -1,6 +1,6 @@
 //! The shelf.
 
-use crate::ui::text::{Message, ShelfPage};
+use crate::ui::text::{Message, Rescue, ShelfPage};
 
 fn recipes(count: usize) -> String {
     if count == 1 { "1 recipe".to_owned() } else { format!("{} recipes", grouped(count)) }
@@ -147,6 +147,13 @@ pub(super) const SHELF: ShelfPage = ShelfPage {
     shared_mend: "Everything is on this shelf. See that the drive is there and press «Level now», or choose the file again.",
     fill_again: "Write them back",
     filled_again: |count| format!("{} written back.", records(count)),
+};
+
+pub(super) const RESCUE: Rescue = Rescue {
+    title: "Haulm has stopped",
+    reading: "Reading everything that is saved…",
+    saved: |count, file| format!("{} and the open pages saved to the file {file}.", records(count)),
+    again: "Start again",
 };
 
 fn records(count: usize) -> String {

@@ -1,0 +1,208 @@
+//! Ticks, scales, labels and lines of equal value.
+
+use haulm::quantity::format::DecimalMark;
+use haulm::ui::chart::bars::{Bar, bars};
+use haulm::ui::chart::contour::{Run, lines, runs};
+use haulm::ui::chart::curves::{Curve, Labels, curves};
+use haulm::ui::chart::map::{Cells, Ground, Legend, map};
+use haulm::ui::chart::scale::{Linear, Ticks};
+use proptest::prelude::*;
+
+#[track_caller]
+fn check(low: f64, high: f64, about: usize, expected: &[&str]) {
+    let ticks = Ticks::new(low, high, about).unwrap();
+    let labels: Vec<_> = ticks.iter().map(|tick| ticks.label(tick, DecimalMark::Point)).collect();
+    assert_eq!(labels, expected, "{low} to {high}");
+}
+
+/// Source: the R package `labeling` 0.4.3, whose manual gives extended(8.1, 14.1, 4) as 8 10 12 14.
+#[test]
+fn the_published_example() {
+    check(8.1, 14.1, 4, &["8", "10", "12", "14"]);
+}
+
+#[test]
+fn ticks_are_round_and_their_labels_alike() {
+    check(0.0, 1.0, 5, &["0", "0.25", "0.50", "0.75", "1.00"]);
+    check(0.0, 100.0, 5, &["0", "25", "50", "75", "100"]);
+    check(0.0, 100.0, 6, &["0", "20", "40", "60", "80", "100"]);
+    check(-0.3, 0.3, 7, &["−0.3", "−0.2", "−0.1", "0", "0.1", "0.2", "0.3"]);
+    check(
+        12_000.0,
+        20_000.0,
+        5,
+        &["12\u{202f}000", "14\u{202f}000", "16\u{202f}000", "18\u{202f}000", "20\u{202f}000"],
+    );
+    let ticks = Ticks::new(0.0, 0.5, 6).unwrap();
+    assert_eq!(ticks.iter().nth(3).map(|tick| ticks.label(tick, DecimalMark::Comma)).as_deref(), Some("0,3"));
+    let small = Ticks::new(0.0, 5e-9, 6).unwrap();
+    assert_eq!(small.label(small.at(1), DecimalMark::Point), "1 × 10⁻⁹");
+}
+
+#[test]
+fn no_ticks_for_no_range() {
+    for (low, high) in [(1.0, 1.0), (2.0, 1.0), (f64::NAN, 1.0), (0.0, f64::INFINITY), (f64::MIN, f64::MAX)] {
+        assert_eq!(Ticks::new(low, high, 5), None, "{low} to {high}");
+    }
+    assert_eq!(Linear::new((0.0, f64::NAN), (0.0, 1.0)), None);
+    assert!(Linear::around([], (0.0, 1.0), 5).is_none());
+    assert!(Linear::around([f64::NAN], (0.0, 1.0), 5).is_none());
+}
+
+#[test]
+fn one_number_lies_in_the_middle() {
+    for number in [0.0, 7.0, -3.0e5] {
+        let (scale, ticks) = Linear::around([number], (0.0, 100.0), 5).unwrap();
+        assert!((scale.place(number) - 50.0).abs() < 30.0, "{scale:?}");
+        assert!(ticks.count >= 2);
+    }
+    let upward = Linear::new((0.0, 10.0), (200.0, 0.0)).unwrap();
+    assert_eq!(
+        (upward.place(0.0), upward.place(10.0), upward.place(2.5), upward.number(150.0)),
+        (200.0, 0.0, 150.0, 2.5)
+    );
+}
+
+proptest! {
+    #[test]
+    fn ticks_are_few_and_near(low in -1e6..1e6_f64, size in -6..6_i32, width in 1.0..10.0_f64, about in 3..10_usize) {
+        let high = low + width * 10.0_f64.powi(size);
+        prop_assume!(high - low > 1e-6 * low.abs());
+        let ticks = Ticks::new(low, high, about).unwrap();
+        prop_assert!((2..=2 * about).contains(&ticks.count), "{ticks:?}");
+        let all: Vec<f64> = ticks.iter().collect();
+        // Roundness is weighed against nearness, a zero counts as round: in three million random ranges one in five thousand had an
+        // end further away than a step, and none further than 1.39.
+        prop_assert!((all[0] - low).abs() <= ticks.step * 1.5 && (all[all.len() - 1] - high).abs() <= ticks.step * 1.5, "{all:?}");
+        let mut labels: Vec<String> = all.iter().map(|tick| ticks.label(*tick, DecimalMark::Point)).collect();
+        labels.dedup();
+        prop_assert_eq!(labels.len(), ticks.count);
+        let (scale, ticks) = Linear::around([low, high], (0.0, 300.0), about).unwrap();
+        for number in ticks.iter().chain([low, high]) {
+            let place = scale.place(number);
+            prop_assert!((-1e-6..=300.000_001).contains(&place));
+            prop_assert!((scale.number(place) - number).abs() <= 1e-9 * (high - low) + 1e-12 * number.abs());
+        }
+    }
+
+    /// Along a plane every line of equal value is straight and runs from border to border.
+    #[test]
+    fn a_plane_has_straight_lines(a in 0.5..2.0_f64, b in 0.5..2.0_f64, share in 0.1..0.9_f64) {
+        let (columns, rows) = (9, 7);
+        let value = |column: f64, row: f64| a * column + b * row;
+        let values: Vec<_> = (0..rows).flat_map(|row| (0..columns).map(move |column| Some(value(column as f64, row as f64)))).collect();
+        let level = share * value(columns as f64 - 1.0, rows as f64 - 1.0);
+        let found = lines(&values, columns, level);
+        prop_assert_eq!(found.len(), 1);
+        for (column, row) in &found[0] {
+            prop_assert!((value(*column, *row) - level).abs() < 1e-9);
+        }
+        let on_border = |(column, row): (f64, f64)| column < 1e-9 || row < 1e-9 || column > 7.999_999 || row > 5.999_999;
+        prop_assert!(on_border(found[0][0]) && on_border(*found[0].last().unwrap()));
+    }
+}
+
+/// Around a hill a line closes, and its points lie on the hill's circle as well as straight pieces can.
+#[test]
+fn a_hill_has_closed_lines() {
+    let size = 41;
+    let height = |column: f64, row: f64| -((column - 20.0).powi(2) + (row - 20.0).powi(2));
+    let values: Vec<_> = (0..size * size).map(|at| Some(height((at % size) as f64, (at / size) as f64))).collect();
+    let found = lines(&values, size, -100.0);
+    assert_eq!(found.len(), 1);
+    assert_eq!(found[0].first(), found[0].last());
+    assert!(found[0].len() > 40);
+    for (column, row) in &found[0] {
+        let radius = ((column - 20.0).powi(2) + (row - 20.0).powi(2)).sqrt();
+        assert!((radius - 10.0).abs() < 0.05, "{radius}");
+    }
+    assert_eq!(lines(&values, size, 1.0), Vec::<Vec<_>>::new());
+}
+
+/// A saddle joins by its mean, and a corner without a value has no line.
+#[test]
+fn saddles_and_gaps() {
+    let saddle = |middle: f64| [Some(1.0), Some(0.0), Some(0.0), Some(middle)];
+    // Corners a and c high: with a high mean two lines cut off the low corners, with a low one the high ones.
+    let high = lines(&saddle(1.0), 2, 0.4);
+    let low = lines(&saddle(1.0), 2, 0.6);
+    assert_eq!((high.len(), low.len()), (2, 2));
+    let ends = |lines: &[Vec<(f64, f64)>]| {
+        let mut ends: Vec<_> = lines.iter().map(|line| format!("{line:?}")).collect();
+        ends.sort();
+        ends
+    };
+    assert_eq!(ends(&high), ["[(0.0, 0.6), (0.4, 1.0)]", "[(0.6, 0.0), (1.0, 0.4)]"]);
+    assert_eq!(ends(&low), ["[(0.0, 0.4), (0.4, 0.0)]", "[(1.0, 0.6), (0.6, 1.0)]"]);
+    assert_eq!(lines(&[Some(1.0), None, Some(0.0), Some(0.0)], 2, 0.5), Vec::<Vec<_>>::new());
+    assert_eq!(lines(&[], 0, 0.5), Vec::<Vec<_>>::new());
+}
+
+#[test]
+fn regions_are_runs() {
+    let cells = [true, true, false, true, false, true, true, true];
+    let run = |row, column, length| Run { row, column, length };
+    assert_eq!(runs(&cells, 4, |cell| *cell), [run(0, 0, 2), run(0, 3, 1), run(1, 1, 3)]);
+    assert_eq!(runs(&cells, 0, |cell| *cell).len(), 6);
+}
+
+const LABELS: Labels<'_> = Labels { title: "A & B <1>", across: "x (m)", up: "y (kg/h)", mark: DecimalMark::Point };
+
+/// What a drawing is for a file: a document of its own, in which nothing is out of the frame.
+#[track_caller]
+fn whole(drawing: &haulm::ui::chart::drawing::Drawing) {
+    let file = drawing.file();
+    let read = roxmltree::Document::parse(&file).unwrap();
+    assert!(!file.contains("NaN") && !file.contains("inf"), "{file}");
+    assert!(read.descendants().any(|node| node.tag_name().name() == "title"));
+    for node in read.descendants().filter(|node| node.attribute("x").is_some()) {
+        let x: f64 = node.attribute("x").unwrap().parse().unwrap();
+        assert!((0.0..=drawing.width).contains(&x), "{x} of {}", drawing.width);
+    }
+}
+
+#[test]
+fn curves_are_drawn_to_scale_and_told_apart_without_colour() {
+    let curve = |at: usize, values: [Option<f64>; 3]| Curve { at, name: format!("S<{at}>"), values: values.into() };
+    let two = [curve(0, [Some(0.0), Some(5.0), Some(10.0)]), curve(1, [None, Some(2.0), Some(4.0)])];
+    let drawing = curves((680.0, 380.0), &[0.0, 1.0, 2.0], &two, Some(1.0), LABELS).unwrap();
+    whole(&drawing);
+    let text = drawing.inline();
+    // Left edge 72, right 656; 0 lies at the bottom, 332, and 10 at the top, 28.
+    assert!(text.contains("M72 332L364 180L656 28"), "{text}");
+    // The second begins where it has a value.
+    assert!(text.contains("M364 271.2L656 210.4"), "{text}");
+    assert!(text.contains("stroke-dasharray=\"9 4\"") && text.contains("S&lt;1&gt;") && text.contains("A &amp; B"));
+    assert!(!text.contains("#"), "no colour of its own");
+    assert!(curves((680.0, 380.0), &[0.0, 1.0], &[curve(0, [None; 3])], None, LABELS).is_none());
+    assert!(curves((680.0, 380.0), &[], &[], None, LABELS).is_none());
+}
+
+#[test]
+fn bars_begin_at_zero_on_either_side() {
+    let bar = |at, value: Option<f64>| Bar { at, value, text: "t".to_owned() };
+    let drawing = bars(300.0, "Water", &[bar(0, Some(10.0)), bar(1, Some(-5.0)), bar(2, None)]);
+    whole(&drawing);
+    let text = drawing.inline();
+    // Room from 36 to 175: zero at 36 + 139/3.
+    assert!(text.contains("x=\"82.3\" y=\"27\" width=\"92.7\""), "{text}");
+    assert!(text.contains("x=\"36\" y=\"51\" width=\"46.3\""), "{text}");
+    assert_eq!(text.matches("<rect").count(), 2);
+    whole(&bars(300.0, "Nothing", &[bar(0, Some(0.0)), bar(1, Some(f64::NAN))]));
+}
+
+#[test]
+fn a_map_shows_lines_and_where_it_cannot_be_run() {
+    let legend = Legend { barred: "barred", unusual: "unusual", now: "now" };
+    let values: Vec<Option<f64>> = (0..25).map(|at| Some(f64::from(at % 5))).collect();
+    let mut grounds = vec![Ground::Free; 25];
+    grounds[0] = Ground::Barred;
+    let axis: Vec<f64> = (0..5).map(f64::from).collect();
+    let cells = Cells { across: axis.clone(), up: axis, values, grounds, now: Some((2.0, 2.0)) };
+    let drawing = map((680.0, 460.0), &cells, LABELS, legend).unwrap();
+    whole(&drawing);
+    // The value is the column, so the line of 2 stands upright in the middle.
+    assert!(drawing.inline().contains("M364 412L364 316L364 220L364 124L364 28"), "{}", drawing.inline());
+    let nothing = Cells { values: vec![None; 25], ..cells };
+    assert!(map((680.0, 460.0), &nothing, LABELS, legend).is_none());
+}

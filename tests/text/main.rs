@@ -1,0 +1,9 @@
+//! What the app shows, as far as it needs no page: messages in words, MathML, the geometry of charts.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
+
+#[path = "../support/mod.rs"]
+mod support;
+
+mod chart;
+mod math;
+mod messages;
