@@ -199,7 +199,8 @@ async fn begin(on: ObjectStore, writing: Option<Durability>) -> Result<Transacti
     if CLOSED.replace(false) {
         CONNECTION.take();
     }
-    let there = CONNECTION.with_borrow(|there| there.as_ref().and_then(|connection| connection.begin(on, writing).ok()));
+    let there =
+        CONNECTION.with_borrow(|there| there.as_ref().and_then(|connection| connection.begin(on, writing).ok()));
     if let Some(transaction) = there {
         return Ok(transaction);
     }

@@ -176,7 +176,7 @@ impl TrialContent {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read_file(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, KIND, VERSION)
+        refusal::read_limited(text, LARGEST, KIND, VERSION)
     }
 }
 

@@ -2,6 +2,7 @@
 //!
 //! Its text says how often it was written, so that a tab knows whether another one has written since.
 
+use super::limits;
 use super::refusal::{self, Refusal};
 use super::sealed::Extra;
 use super::shelf::{SaveError, Shelf, Unread};
@@ -63,6 +64,7 @@ impl<T: Serialize + DeserializeOwned> Document<T> {
     /// What a tree says; `None` when it says nothing that can be typed.
     #[must_use]
     pub fn content(&self, tree: &Value) -> Option<T> {
+        limits::check(tree).ok()?;
         T::deserialize(tree).ok()
     }
 
@@ -84,7 +86,7 @@ impl<T: Serialize + DeserializeOwned> Document<T> {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(&self, text: &str) -> Result<Stored<T>, Refusal> {
-        let content = refusal::read(text, self.limit, self.kind, self.version)?;
+        let content = refusal::read_limited(text, self.limit, self.kind, self.version)?;
         let mut extra = refusal::fields(text);
         let edition = extra.remove(EDITION).and_then(|edition| edition.as_u64()).unwrap_or_default();
         if let Value::Object(known) = self.tree(&content) {
@@ -99,7 +101,10 @@ impl<S: Store> Shelf<S> {
     ///
     /// # Errors
     /// When it cannot be read.
-    pub fn document<T: Serialize + DeserializeOwned>(&self, document: &Document<T>) -> Result<Option<Stored<T>>, Unread> {
+    pub fn document<T: Serialize + DeserializeOwned>(
+        &self,
+        document: &Document<T>,
+    ) -> Result<Option<Stored<T>>, Unread> {
         match self.store().read(document.key).map_err(Unread::Store)? {
             Some(text) => document.read(&text).map(Some).map_err(Unread::Refused),
             None => Ok(None),
@@ -110,7 +115,11 @@ impl<S: Store> Shelf<S> {
     ///
     /// # Errors
     /// When it is not in the store.
-    pub fn keep<T: Serialize + DeserializeOwned>(&self, document: &Document<T>, stored: &Stored<T>) -> Result<(), SaveError> {
+    pub fn keep<T: Serialize + DeserializeOwned>(
+        &self,
+        document: &Document<T>,
+        stored: &Stored<T>,
+    ) -> Result<(), SaveError> {
         self.overwrite(document.key, &document.text(stored), |text| document.read(text).is_ok())
     }
 }

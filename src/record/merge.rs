@@ -82,9 +82,8 @@ fn by_id(base: &[Value], later: &[Value], earlier: &[Value]) -> Value {
     let number = |item: &Value| item.get("id").and_then(Value::as_u64);
     let next = [base, later, earlier].into_iter().flatten().filter_map(number).max().map_or(0, |most| most + 1);
     let (mut items, mut added) = (Vec::new(), Vec::new());
-    let in_both = |list: &[Value], other: &[Value]| {
-        list.iter().filter(|id| other.contains(id)).cloned().collect::<Vec<Value>>()
-    };
+    let in_both =
+        |list: &[Value], other: &[Value]| list.iter().filter(|id| other.contains(id)).cloned().collect::<Vec<Value>>();
     let moved = in_both(&now, &before) != in_both(&before, &now);
     let (first, second) = if moved { (&now, &other) } else { (&other, &now) };
     let mut order = first.clone();

@@ -6,14 +6,15 @@
 
 pub mod bench;
 pub mod bench_csv;
-pub mod check_log;
 pub mod cache;
+pub mod check_log;
 pub mod compare;
 pub mod csv;
 pub mod document;
 pub mod file;
 pub mod id;
 pub mod library;
+pub mod limits;
 pub mod line;
 pub mod link;
 pub mod merge;

@@ -1,8 +1,8 @@
 //! The open draft: what is on the page and not yet saved.
 
+use super::document::Document;
 use super::id::RevisionId;
 use super::revision::Title;
-use super::document::Document;
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
 

@@ -43,7 +43,6 @@ pub struct SystemDraft {
 /// The system to be saved.
 pub const NEW_SYSTEM: Document<SystemDraft> = Document::new("haulm/new-system", "system_draft", 1, 100_000);
 
-
 impl Content for SystemContent {
     const KIND: &'static str = "system";
     const VERSION: u32 = 1;

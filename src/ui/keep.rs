@@ -15,7 +15,7 @@ pub use shelf::Imported;
 use super::page::line::taught as taught_line;
 use super::part::find::on_recipe;
 use super::part::save::NAME;
-use super::state::{Library, Opened, State, Trouble, WayOut};
+use super::state::{Library, Opened, State, Trouble};
 use super::text::{ENGLISH, Message};
 use crate::browser::graph::*;
 use crate::browser::{LocalStore, clock, event, file, locale, page};

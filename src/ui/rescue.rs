@@ -63,8 +63,7 @@ async fn gathered() -> Result<(String, usize), String> {
     let (copies, texts) = found.unwrap_or_default();
     cache.load(texts);
     documents.extend(copies);
-    let (text, count) =
-        Shelf::blank(cache).everything_file(&documents).map_err(|why| (ENGLISH.store)(&why).what)?;
+    let (text, count) = Shelf::blank(cache).everything_file(&documents).map_err(|why| (ENGLISH.store)(&why).what)?;
     // What there is goes to the file all the same.
     match wrong {
         Some(wrong) if documents.is_empty() => Err(wrong),

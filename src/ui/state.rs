@@ -10,10 +10,11 @@ use super::page::compare::desk::Desk;
 use super::page::line::LineState;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
-use crate::browser::graph::*;
 use crate::browser::LocalStore;
-use crate::domain::finding::What;
+use crate::browser::graph::*;
 use crate::domain::compare::draft::CompareDraft;
+use crate::domain::finding::What;
+use crate::domain::input::MOST_LIQUIDS;
 use crate::domain::mix::MixDraft;
 use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, Place, Station, work_out};
 use crate::quantity::{Kind, Unit, Units};
@@ -189,7 +190,13 @@ pub struct State {
 impl State {
     /// The state of an app that has just started.
     #[must_use]
-    pub fn new(shelf: Library, settings: Settings, open: Opened, documents: Documents, trouble: Option<Trouble>) -> Self {
+    pub fn new(
+        shelf: Library,
+        settings: Settings,
+        open: Opened,
+        documents: Documents,
+        trouble: Option<Trouble>,
+    ) -> Self {
         let Opened { recipe: open, line, mix, compare, system } = open;
         let (mix, compare, line) = (RwSignal::new(mix), Desk::new(compare), LineState::new(line));
         let settings = RwSignal::new(settings);
@@ -327,6 +334,16 @@ impl State {
     /// A box was left: what is typed into it next is a step of its own.
     pub fn leave(&self) {
         self.history.update_untracked(History::close);
+    }
+
+    /// Whether the recipe takes so many liquids more; tells if it does not.
+    #[must_use]
+    pub fn has_room_for(&self, more: usize) -> bool {
+        let room = self.draft.with_untracked(|draft| draft.liquids.len() + more <= MOST_LIQUIDS);
+        if !room {
+            self.tell((self.words.recipe_page.most_liquids)(MOST_LIQUIDS));
+        }
+        room
     }
 
     /// Puts an entry into a field.

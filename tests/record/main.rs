@@ -1,6 +1,7 @@
 //! What is kept: saved, found again, never lost, and refused in time.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
+mod cache;
 mod faults;
 mod faulty;
 mod file;

@@ -1,7 +1,8 @@
 //! The trial on the bench: kept through a reload, saved on the shelf, opened again, given out as files.
 
-use crate::browser::file;
 use super::documents;
+use crate::browser::file;
+use crate::browser::graph::*;
 use crate::record::bench::{OpenTrial, TRIAL_ON_PAGE, Trial, TrialContent};
 use crate::record::bench_csv::{boards_csv, readings_csv, sheets_csv};
 use crate::record::revision::Standing;
@@ -30,9 +31,9 @@ impl State {
             let first = || state.bench.open.get_untracked();
             let mut open = None;
             self.documents.update_value(|documents| {
-                let begun = state.shelf.with_untracked(|shelf| {
-                    documents::begin(shelf, documents, &TRIAL_ON_PAGE, first, &mut unread)
-                });
+                let begun = state
+                    .shelf
+                    .with_untracked(|shelf| documents::begin(shelf, documents, &TRIAL_ON_PAGE, first, &mut unread));
                 open = Some(begun);
             });
             if let Some(open) = open {

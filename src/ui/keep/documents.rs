@@ -15,13 +15,13 @@ use crate::record::merge::merge;
 use crate::record::mix::MIXING;
 use crate::record::open_draft::{OpenDraft, RECIPE};
 use crate::record::sealed::Extra;
-use serde::Serialize;
-use serde::de::DeserializeOwned;
 use crate::record::shelf::{SaveError, Unread};
 use crate::record::system::{NEW_SYSTEM, SystemDraft};
 use crate::record::{Document, LineRecord, Store, Stored};
 use crate::ui::signal::effect;
 use crate::ui::state::{Library, State};
+use serde::Serialize;
+use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
 use std::collections::{BTreeMap, BTreeSet};
 use std::time::Duration;
@@ -203,7 +203,8 @@ pub fn keep_all(state: State) {
 fn retry(state: State) {
     let failing: Vec<&str> = state.documents.with_value(|documents| documents.failing.keys().copied().collect());
     for key in failing {
-        let text = state.documents.with_value(|documents| documents.known.get(key).and_then(|known| known.text.clone()));
+        let text =
+            state.documents.with_value(|documents| documents.known.get(key).and_then(|known| known.text.clone()));
         if let Some(text) = text {
             let kept = state.shelf.with_untracked(|shelf| shelf.store().write(key, &text));
             note(state, key, kept.map_err(SaveError::from));
@@ -298,7 +299,8 @@ impl<T: Serialize + DeserializeOwned + Clone> Keep for OnPage<T> {
         if merged != mine {
             (self.show)(state, content.clone());
         }
-        let message = json!({ "key": self.document.key, "before": known.base, "after": merged, "edition": edition + 1 });
+        let message =
+            json!({ "key": self.document.key, "before": known.base, "after": merged, "edition": edition + 1 });
         self.write(state, merged, content, edition + 1, extra);
         channel::post(&message.to_string());
     }

@@ -66,7 +66,7 @@ pub fn follow(state: State) {
 
 /// Waits until all records are in memory, or the database has failed to give them.
 pub async fn loaded(state: State) {
-    while state.all_read.try_get_untracked() == Some(false) {
+    while state.all_read.try_with_untracked(|read| !read) == Some(true) {
         gloo_timers::future::TimeoutFuture::new(10).await;
     }
 }
@@ -91,7 +91,7 @@ async fn fetch(state: State) -> Result<(), StoreError> {
     for (key, text) in database::texts(ObjectStore::Drafts, None).await? {
         documents::bring_back(state, &key, &text);
     }
-    let take = |found| state.shelf.with_untracked(|shelf| drop(shelf.store().load(found)));
+    let take = |found| _ = state.shelf.with_untracked(|shelf| shelf.store().load(found));
     fetch_records(take).await
 }
 

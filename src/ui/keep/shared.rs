@@ -1,11 +1,11 @@
 //! A library file on a shared drive and the shelf, kept the same: what others saved comes in, what is
 //! saved here goes out, and nothing is overwritten.
 
+use super::records;
 use crate::browser::graph::spawn_local;
 use crate::browser::shared::{self, SharedFileError};
 use crate::browser::{clock, event};
 use crate::record::library::LARGEST;
-use super::records;
 use crate::ui::part::save::when;
 use crate::ui::signal::when_settled;
 use crate::ui::state::State;

@@ -1,8 +1,8 @@
 //! What can be done with the recipes on the shelf. Each step is told, and can be taken back from
 //! there.
 
-use crate::browser::{clock, file, page};
 use super::records;
+use crate::browser::{clock, file, page};
 use crate::domain::Draft;
 use crate::domain::difference::{self, differences};
 use crate::record::file::RecipeFile;

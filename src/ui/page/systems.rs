@@ -8,6 +8,7 @@ use crate::domain::{Draft, Entry, Grade, LiquidDraft};
 use crate::quantity::number::read;
 use crate::quantity::{Kind, format};
 use crate::record::SystemId;
+use crate::record::limits::LONGEST_NAME;
 use crate::record::system::SystemDraft;
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::announce::UNDO;
@@ -194,6 +195,9 @@ fn uses(state: State, name: String, liquids: Vec<LiquidDraft>) -> View {
     let (replace_label, add_label) =
         (format!("{}: {name}", page.replace_liquids), format!("{}: {name}", page.add_liquids));
     let take = move |beside: bool, words: String, liquids: &[LiquidDraft]| {
+        if beside && !state.has_room_for(liquids.len()) {
+            return;
+        }
         state.edit(None, &mut |draft| {
             if !beside {
                 draft.liquids.clear();
@@ -253,11 +257,14 @@ fn save(state: State) -> View {
                             el("input")
                                 .set("id", "system-name")
                                 .set("type", "text")
+                                .set("maxlength", LONGEST_NAME.to_string())
                                 .set("autocomplete", "off")
                                 .set("aria-describedby", "system-name-says")
                                 .set("aria-invalid", move || missing.get().then_some("true"))
                                 .property("value", move || typed.with(|typed| typed.name.clone()))
-                                .on("input", move |event| typed.update(|typed| typed.name = event_target_value(&event))),
+                                .on("input", move |event| {
+                                    typed.update(|typed| typed.name = event_target_value(&event))
+                                }),
                         ),
                     )
                     .child(el("div").class("says").set("id", "system-name-says").child(move || {
@@ -272,6 +279,7 @@ fn save(state: State) -> View {
                         el("input")
                             .set("id", "system-note")
                             .set("type", "text")
+                            .set("maxlength", LONGEST_NAME.to_string())
                             .set("autocomplete", "off")
                             .property("value", move || typed.with(|typed| typed.note.clone()))
                             .on("input", move |event| typed.update(|typed| typed.note = event_target_value(&event))),
@@ -312,6 +320,7 @@ fn rename(state: State, id: SystemId, now: String, renaming: RwSignal<bool>) -> 
                 el("input")
                     .set("id", box_id)
                     .set("type", "text")
+                    .set("maxlength", LONGEST_NAME.to_string())
                     .set("autocomplete", "off")
                     .property("value", move || text.get())
                     .on("input", move |event| text.set(event_target_value(&event)))

@@ -150,6 +150,7 @@ pub struct RecipePage {
     pub liquid_source: &'static str,
     pub liquid_source_hint: &'static str,
     pub add_liquid: &'static str,
+    pub most_liquids: fn(usize) -> String,
     pub add_system: &'static str,
     pub remove_liquid: &'static str,
     pub liquid_removed: &'static str,

@@ -17,7 +17,7 @@ use crate::statistics::control_chart::control_chart;
 use crate::ui::field::choice;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
-use crate::ui::signal::{RwSignal, memo};
+use crate::ui::signal::{RwSignal, effect, memo};
 use crate::ui::state::State;
 
 /// So many checks stand in the table; the file has all.

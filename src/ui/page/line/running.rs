@@ -12,6 +12,7 @@ use crate::domain::line::{
     Check, LineField, LineFigure, LineFinding, LineWorking, PumpField, PumpId, ReadingWay, RunFigure, Running,
     RunningField, ToleranceField, read_running, run,
 };
+use crate::record::limits::LONGEST_NAME;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
 use crate::ui::part::fold::fold;
@@ -48,6 +49,7 @@ pub fn running(state: State) -> View {
                     el("input")
                         .set("id", "check-remark")
                         .set("type", "text")
+                        .set("maxlength", LONGEST_NAME.to_string())
                         .set("autocomplete", "off")
                         .property("value", move || state.line.book(|book| book.remark.clone()))
                         .on("input", move |event| {

@@ -8,6 +8,7 @@ use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::{Entry, Grade};
 use crate::quantity::Kind;
+use crate::record::limits::LONGEST_NAME;
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::announce::UNDO;
 use crate::ui::part::figure::joined;
@@ -209,6 +210,7 @@ fn rename(state: State, head: crate::record::RevisionId, now: String, open: RwSi
                 el("input")
                     .set("id", id)
                     .set("type", "text")
+                    .set("maxlength", LONGEST_NAME.to_string())
                     .set("autocomplete", "off")
                     .set("aria-describedby", says.clone())
                     .set("aria-invalid", move || missing.get().then_some("true"))

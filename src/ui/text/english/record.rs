@@ -37,6 +37,14 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
             format!("{subject} nests brackets more than {DEEPEST} deep, at {}.", at(*place)),
             "No recipe does. Check where it comes from.".to_owned(),
         ),
+        Refusal::TooMany { key, count, limit } => (
+            format!("{subject} has {count} {key}; at most {limit} are read."),
+            "Check where it comes from: no mill runs so many.".to_owned(),
+        ),
+        Refusal::TooLong { key, length, limit } => (
+            format!("A text of {length} characters stands under «{key}»; at most {limit} are read."),
+            "Shorten it in a text editor, and try once more.".to_owned(),
+        ),
         Refusal::NotJson { at: place, cut_short: true } => (
             format!("{subject} breaks off at {}.", at(*place)),
             "Its end is missing. Take a whole copy, if there is one.".to_owned(),
