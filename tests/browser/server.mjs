@@ -20,8 +20,10 @@ const TYPES = {
 
 /** Brotli at its best setting, as a host that compresses beforehand would send it. */
 export function brotli(bytes) {
+  // A build for the loop of building and trying is twenty times as large, and would be packed for a minute.
+  const quality = bytes.length > 5e6 ? 1 : 11;
   return brotliCompressSync(bytes, {
-    params: { [constants.BROTLI_PARAM_QUALITY]: 11, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length },
+    params: { [constants.BROTLI_PARAM_QUALITY]: quality, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length },
   });
 }
 
