@@ -24,6 +24,7 @@ pub mod refusal;
 pub mod revision;
 pub mod sealed;
 pub mod settings;
+pub mod shared_file;
 pub mod shelf;
 pub mod store;
 pub mod summary;

@@ -2,12 +2,13 @@
 
 /** Each page with three of its boxes and what is typed there; `section` is the part of the page that has them. */
 export const PAGES = [
-  { name: "Recipe", hash: "#recipe", boxes: ["recipe-name", "field-board_density", "field-fibre_moisture"] },
   { name: "Line", hash: "#line", section: 5, boxes: null },
   { name: "Bench", hash: "#bench", boxes: ["bench-name", "bench-note", "field-bench_mat_length"] },
   { name: "Compare", hash: "#compare", boxes: ["field-hours", "field-wanted", "field-seed"] },
   { name: "Mixing", hash: "#mix", boxes: ["field-nco", "field-urea", "field-strength"] },
   { name: "Binder systems", hash: "#systems", boxes: ["system-name", "system-note", "system-note"] },
+  // Last: what is typed there makes no sense, and the other pages follow it.
+  { name: "Recipe", hash: "#recipe", boxes: ["recipe-name", "field-board_density", "field-fibre_moisture"] },
 ];
 
 /** Goes to a page and the part of it that has the boxes; gives the boxes' ids. */

@@ -87,7 +87,7 @@ journey("tabs merge what is typed, on every page", { timeout: 900_000 }, async (
 });
 
 journey("a tab that nothing is typed in never writes over another one's work", async (page) => {
-  const handles = await tabs(page, 2, PAGES[0]);
+  const handles = await tabs(page, 2, PAGES.find(({ name }) => name === "Recipe"));
   await page.driver.switchTo().window(handles[0]);
   await page.run(put, "field-board_density", "711");
   await page.until(async () => assert.match(await page.run(() => localStorage["haulm/draft"] ?? ""), /711/));

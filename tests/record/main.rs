@@ -10,6 +10,7 @@ mod library;
 mod merge;
 mod sample;
 mod search;
+mod shared_file;
 mod shelf;
 mod small;
 mod solve_example;

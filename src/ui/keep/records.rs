@@ -30,6 +30,8 @@ pub struct Standing {
     loaded: bool,
     /// Records that the database has lost.
     missing: usize,
+    /// Something will be tried again.
+    waiting: bool,
     /// Why it took or gave nothing the last time.
     why: Option<StoreError>,
 }
@@ -208,6 +210,7 @@ pub fn write(state: State) {
                 if left > 0 {
                     write(state);
                 } else {
+                    copied().await;
                     release(state);
                     // The database may be a new one.
                     refresh(state).await;
@@ -236,9 +239,21 @@ fn release(state: State) {
     }
 }
 
+/// Waits until all texts of documents are in the database, or have failed to get there.
+async fn copied() {
+    while COPIES.with_borrow(|copies| copies.writing) {
+        gloo_timers::future::TimeoutFuture::new(1).await;
+    }
+}
+
 fn try_again(state: State) {
+    if state.standing.with_value(|standing| standing.waiting) {
+        return;
+    }
+    state.standing.update_value(|standing| standing.waiting = true);
     set_timeout(
         move || {
+            state.standing.update_value(|standing| standing.waiting = false);
             if state.standing.with_value(|standing| standing.why.is_none()) {
                 return;
             }
@@ -272,7 +287,10 @@ pub fn tell(state: State) {
     let failing = state.documents.with_value(|documents| documents.failing.values().next().cloned());
     let trouble = match (why, failing) {
         (Some(why), _) => Some(Trouble { message: (words.store)(&why), way_out: Some(WayOut::AllToFile) }),
-        (None, Some(why)) => Some(Trouble { message: (words.unsaved)(&why), way_out: Some(WayOut::ToFile) }),
+        (None, Some(why)) => {
+            let message = (words.shelf_page.draft_only_in_database)(&why);
+            Some(Trouble { message, way_out: Some(WayOut::ToFile) })
+        }
         (None, None) if missing > 0 => {
             let message = Message { what: (ENGLISH.shelf_page.missing)(missing), mend: String::new() };
             Some(Trouble { message, way_out: Some(WayOut::WriteBack) })

@@ -2,6 +2,7 @@
 #![allow(missing_docs, reason = "each key says what its text is for; the English text shows it")]
 
 use super::Message;
+use crate::record::shelf::SaveError;
 
 /// The frame around all pages, and what several pages say.
 #[derive(Debug, Clone, Copy)]
@@ -256,6 +257,7 @@ pub struct ShelfPage {
     pub room_given: fn(u64) -> String,
     pub room_usual: &'static str,
     pub unsaved_work: fn(&str, &str) -> String,
+    pub draft_only_in_database: fn(&SaveError) -> Message,
     pub opened: fn(&str) -> String,
     pub opened_over: fn(&str, &str) -> String,
     pub removed: fn(&str) -> String,

@@ -1,5 +1,7 @@
 //! The shelf.
 
+use crate::record::StoreError;
+use crate::record::shelf::SaveError;
 use crate::ui::text::{Message, Rescue, ShelfPage};
 
 fn recipes(count: usize) -> String {
@@ -104,6 +106,18 @@ pub(super) const SHELF: ShelfPage = ShelfPage {
     room_given: |bytes| format!("The browser gives Haulm up to about {}.", gigabytes(bytes)),
     room_usual: "The browser's store mostly ends at 5\u{a0}MB.",
     unsaved_work: |at, name| format!("Unsaved work, {at}{}{name}", if name.is_empty() { "" } else { ": " }),
+    draft_only_in_database: |why| {
+        Message {
+        what: match why {
+            SaveError::Store(StoreError::Full) => "Local storage is full.".to_owned(),
+            SaveError::Store(StoreError::Blocked) => "Local storage is blocked.".to_owned(),
+            why => super::record::unsaved(why).what,
+        },
+        mend: "What is typed goes to the browser's database; what was typed in the last second before a reload may be lost. \
+               Make room by clearing what other pages of this address keep."
+            .to_owned(),
+    }
+    },
     opened: |name| format!("«{name}» is open."),
     opened_over: |name, before| format!("«{name}» is open. «{before}» was not saved; Undo brings it back."),
     removed: |name| format!("«{name}» is off the shelf."),
