@@ -216,6 +216,13 @@ struct Connection {
     raw: IdbDatabase,
 }
 
+/// Two steps at once may each open one. The one that is not kept must not hold up another tab's upgrade.
+impl Drop for Connection {
+    fn drop(&mut self) {
+        self.raw.close();
+    }
+}
+
 impl Connection {
     async fn open() -> Result<Self, Failure> {
         let factory = Factory::new().map_err(|_| Failure(StoreError::Blocked))?;

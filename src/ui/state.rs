@@ -219,8 +219,10 @@ impl State {
         let shelf = RwSignal::new(shelf);
         let units = memo(move || settings.with(|settings| settings.units));
         let currency = memo(move || settings.with(|settings| settings.currency.clone()));
+        let unwritten = RwSignal::new(0);
         let cells = Cells::default();
         cells.follow(move || {
+            unwritten.track();
             shown.track();
             title.track();
             from.track();
@@ -246,7 +248,7 @@ impl State {
             shelf,
             cells,
             all_read: RwSignal::new(false),
-            unwritten: RwSignal::new(0),
+            unwritten,
             standing: StoredValue::new(Standing::default()),
             documents: StoredValue::new(documents),
             held: StoredValue::new(None),

@@ -109,10 +109,9 @@ proptest! {
                 }
             }
             laptop.step(&mut file);
-            // Whatever the file says, no library ever loses a record.
         }
-        // Each looks once more, as it does whenever its window is looked at.
-        for _ in 0..2 {
+        // Each looks again, as it does whenever its window is looked at: what was saved last goes out, then comes in.
+        for _ in 0..3 {
             laptops.iter_mut().for_each(|laptop| laptop.finish(&mut file));
         }
         let mut third = Shelf::blank(MemoryStore::default());
