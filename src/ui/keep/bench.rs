@@ -83,7 +83,7 @@ impl State {
         let OpenTrial { from, trial: mut content } = self.bench.open.get_untracked();
         let before = from.and_then(|id| self.shelf.with_untracked(|shelf| shelf.trial(id)).ok().flatten());
         if content.name.trim().is_empty() {
-            content.name = self.called(&content.recipe_name);
+            content.name = self.name_or_none(&content.recipe_name);
         }
         content.standing = Standing::Kept;
         let name = content.name.clone();

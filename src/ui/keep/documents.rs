@@ -189,8 +189,14 @@ pub fn hear(state: State, message: &Value) {
 
 /// The database has this text of a document, perhaps a newer one than the small store.
 pub fn bring_back(state: State, key: &str, text: &str) {
-    if let Some(each) = by_key(key) {
-        each.look(state, Some(text));
+    let Some(each) = by_key(key) else { return };
+    let edition = || state.documents.with_value(|documents| documents.known.get(each.key()).map(|known| known.edition));
+    let before = edition();
+    each.look(state, Some(text));
+    if edition() != before {
+        // So that the next start has it at once.
+        let kept = state.shelf.with_untracked(|shelf| shelf.store().write(each.key(), text));
+        note(state, each.key(), kept.map_err(SaveError::from));
     }
 }
 

@@ -13,6 +13,7 @@ use crate::record::shelf::SaveError;
 use crate::record::{RecipeId, Refusal, Revision, RevisionId, StoreError};
 use crate::ui::part::find::on_recipe;
 use crate::ui::state::State;
+use crate::ui::text::isolated;
 
 /// What became of a file that was taken in.
 pub enum Imported {
@@ -31,9 +32,15 @@ impl State {
         self.shelf.with(|shelf| shelf.aside()).unwrap_or_default()
     }
 
-    /// The name that a recipe is called by.
+    /// The name that a recipe is called by, within a sentence.
     #[must_use]
     pub fn called(&self, name: &str) -> String {
+        isolated(&self.name_or_none(name))
+    }
+
+    /// The name of a recipe, or that it has none.
+    #[must_use]
+    pub fn name_or_none(&self, name: &str) -> String {
         let name = name.trim();
         if name.is_empty() { self.words.recipe_page.untitled.to_owned() } else { name.to_owned() }
     }
@@ -69,7 +76,7 @@ impl State {
     pub fn duplicate(&self, of: RevisionId) {
         let Some(revision) = self.shelf.with_untracked(|shelf| shelf.revision(of)) else { return };
         let name = &revision.content().name;
-        let name = format!("{} {}", self.words.tools.copy_of, self.called(name));
+        let name = format!("{} {}", self.words.tools.copy_of, self.name_or_none(name));
         let stamp = self.stamp();
         let Some(copy) = self.change_shelf(|shelf| shelf.duplicate(of, name.clone(), stamp)) else { return };
         let recipe = RecipeId(copy.0);
@@ -248,7 +255,12 @@ impl State {
         let OpenDraft { from, mut title, draft, example, .. } = self.at_hand();
         let saved = from.and_then(|id| self.shelf.with_untracked(|shelf| shelf.revision(id)));
         let same = |saved: Revision| saved.content().draft == draft && saved.title() == title;
-        if example || saved.is_some_and(same) || (draft == Draft::default() && title == Title::default()) {
+        let taught = super::taught();
+        let untouched = |of: &Draft, named: &Title| draft == *of && title == *named;
+        if example && untouched(&taught.draft, &taught.title)
+            || saved.is_some_and(same)
+            || untouched(&Draft::default(), &Title::default())
+        {
             return;
         }
         title.name = (self.words.shelf_page.unsaved_work)(&clock::time(clock::now()), title.name.trim());
