@@ -4,8 +4,9 @@
 use super::documents;
 use crate::browser::database::{self, Durability, ObjectStore};
 use crate::browser::graph::*;
-use crate::browser::{channel, clock, event};
+use crate::browser::{channel, clock, event, page};
 use crate::record::{Shelf, StoreError};
+use crate::ui::part::announce::UNDO;
 use crate::ui::state::{Notice, State, Trouble, WayOut};
 use crate::ui::text::{ENGLISH, Message};
 use serde_json::{Value, json};
@@ -30,6 +31,8 @@ pub struct Standing {
     loaded: bool,
     /// Records that the database has lost.
     missing: usize,
+    /// The button that takes back what is told gets the focus as soon as it is there.
+    focus_undo: bool,
     /// Something will be tried again.
     waiting: bool,
     /// Why it took or gave nothing the last time.
@@ -236,6 +239,19 @@ fn release(state: State) {
     state.held.update_value(|held| notice = held.take());
     if notice.is_some() {
         state.notice.set(notice);
+    }
+    if state.standing.with_value(|standing| standing.focus_undo) {
+        state.standing.update_value(|standing| standing.focus_undo = false);
+        focus_undo(state);
+    }
+}
+
+/// What the focus was on is gone: it goes to the button that takes that back.
+pub fn focus_undo(state: State) {
+    if is_writing(state) {
+        state.standing.update_value(|standing| standing.focus_undo = true);
+    } else {
+        request_animation_frame(|| page::focus(UNDO));
     }
 }
 

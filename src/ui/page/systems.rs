@@ -11,7 +11,7 @@ use crate::record::SystemId;
 use crate::record::limits::LONGEST_NAME;
 use crate::record::system::SystemDraft;
 use crate::ui::field::number_text::in_box;
-use crate::ui::part::announce::UNDO;
+use crate::ui::keep::records;
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
@@ -86,7 +86,7 @@ fn own_line(state: State, (id, name, note, at, liquids): (SystemId, String, Stri
     let remove = move |_| {
         state.remove_system(id);
         // The line is gone; what takes it back is next.
-        request_animation_frame(|| browser::focus(UNDO));
+        records::focus_undo(state);
     };
     let title = {
         let name = name.clone();

@@ -10,7 +10,7 @@ use crate::domain::{Entry, Grade};
 use crate::quantity::Kind;
 use crate::record::limits::LONGEST_NAME;
 use crate::ui::field::number_text::in_box;
-use crate::ui::part::announce::UNDO;
+use crate::ui::keep::records;
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
@@ -140,7 +140,7 @@ fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> View 
     let remove = move |_| {
         state.remove(recipe);
         // The line is gone; what takes it back is next.
-        request_animation_frame(|| page::focus(UNDO));
+        records::focus_undo(state);
     };
     let expanded = move || if open.get() == Open::History { "true" } else { "false" };
     el("div")
