@@ -10,8 +10,8 @@
 #[path = "support/study.rs"]
 mod study;
 
-use haulm::domain::compare::monte_carlo::{Run, USUAL_DRAWS};
-use haulm::domain::compare::study::Study;
+use haulm::domain::compare::uncertainty::monte_carlo::{Run, USUAL_DRAWS};
+use haulm::domain::compare::uncertainty::study::Study;
 use std::hint::black_box;
 use wasm_bindgen_test::{console_log, wasm_bindgen_test, wasm_bindgen_test_configure};
 

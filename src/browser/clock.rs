@@ -1,5 +1,6 @@
-//! The time, and how it reads here: ISO 8601, which nobody takes for another day.
+//! The time, and how the clock of this place shows it.
 
+use crate::record::time::Local;
 use js_sys::Date;
 
 /// Milliseconds since 1970-01-01 00:00 UTC.
@@ -15,32 +16,33 @@ pub fn now() -> u64 {
 /// Local date of a time in milliseconds since 1970: "2025-11-24".
 #[must_use]
 pub fn date(at: u64) -> String {
-    let date = local(at);
-    format!("{:04}-{:02}-{:02}", date.get_full_year(), date.get_month() + 1, date.get_date())
+    local(at).date()
 }
 
 /// Local time of day: "10:42".
 #[must_use]
 pub fn time(at: u64) -> String {
-    let date = local(at);
-    format!("{:02}:{:02}", date.get_hours(), date.get_minutes())
+    local(at).time()
 }
 
 /// Local time of day with its seconds: "10:42:07".
 #[must_use]
 pub fn time_exact(at: u64) -> String {
-    format!("{}:{:02}", time(at), local(at).get_seconds())
+    local(at).time_exact()
 }
 
 /// Local date and time: "2025-11-24 10:42".
 #[must_use]
 pub fn date_time(at: u64) -> String {
-    format!("{} {}", date(at), time(at))
+    local(at).date_time()
 }
 
-fn local(at: u64) -> Date {
-    // Beyond what a date can hold, a damaged record's time reads as the last one that it can.
-    #[allow(clippy::cast_precision_loss)]
-    let at = at.min(8_640_000_000_000_000) as f64;
-    Date::new(&at.into())
+/// The browser knows the offset of its time zone at any moment, summer time included.
+fn local(at: u64) -> Local {
+    #[allow(clippy::cast_precision_loss, reason = "an offset does not change within a rounding")]
+    let minutes_behind = Date::new(&(at as f64).into()).get_timezone_offset();
+    // Below a day; a moment that no date can hold has no offset, and NaN becomes 0.
+    #[allow(clippy::cast_possible_truncation)]
+    let seconds_ahead = (-60.0 * minutes_behind).round() as i32;
+    Local::new(at, seconds_ahead)
 }

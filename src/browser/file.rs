@@ -1,7 +1,6 @@
 //! Files given out and taken in.
 
 use super::words;
-use crate::quantity::letter::{is_letter, lower};
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, HtmlAnchorElement, HtmlInputElement, Url};
@@ -70,8 +69,8 @@ pub(super) fn give_blob(name: &str, blob: &Blob) -> Result<(), JsValue> {
 pub fn file_name(text: &str, ending: &str) -> String {
     let mut name = String::new();
     for c in text.chars().take(60) {
-        if is_letter(c) || c.is_ascii_digit() {
-            name.push(lower(c));
+        if c.is_alphanumeric() {
+            name.extend(c.to_lowercase());
         } else if !name.is_empty() && !name.ends_with('-') {
             name.push('-');
         }

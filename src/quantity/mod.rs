@@ -9,7 +9,6 @@ pub mod customary;
 pub mod exact;
 pub mod format;
 pub mod kind;
-pub mod letter;
 pub mod number;
 pub mod unit;
 pub mod units;

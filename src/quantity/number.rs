@@ -4,9 +4,8 @@
 //! than one reading the text is not guessed at: [`ReadError::Ambiguous`] carries both, and the view
 //! asks in words.
 
-use super::letter::{is_letter, lower};
 use super::{Amount, Dimension, Kind, Unit};
-use lexical_parse_float::FromLexical;
+use std::borrow::Cow;
 use std::sync::LazyLock;
 
 /// The largest magnitude that is taken, in the base unit. Far above anything a mill weighs; keeps
@@ -19,14 +18,6 @@ const LONGEST_UNIT: usize = 200;
 #[must_use]
 pub fn finite(value: f64) -> Option<f64> {
     value.is_finite().then_some(value)
-}
-
-/// A finite number as programs write it: "-12.5", "1e-3". Not the standard library's `parse`, which takes
-/// ten kilobytes of table into the download.
-#[must_use]
-#[inline(never)]
-pub fn plain(text: &str) -> Option<f64> {
-    f64::from_lexical(text.as_bytes()).ok().and_then(finite)
 }
 
 /// Why a text is not a number of its kind.
@@ -80,6 +71,8 @@ impl Reading {
 /// Reads a number of `kind` from what was typed beside a box that shows `unit_in_box`, a unit of
 /// the kind's dimension.
 ///
+/// - Digits: ASCII, Arabic-Indic (U+0660, U+06F0) with their own decimal and grouping marks, and full-width forms, as an
+///   input method for Chinese or Japanese writes them.
 /// - Decimal mark: point or comma. The point is the default mark: "1.234" is a decimal, while
 ///   "1,234" is asked about. A zero in front settles it: "0,655".
 /// - Grouping: spaces of any width and apostrophes, between one to three digits and groups of three.
@@ -93,7 +86,8 @@ impl Reading {
 /// # Errors
 /// See [`ReadError`]. The number is judged before the unit.
 pub fn read(text: &str, kind: Kind, unit_in_box: Unit) -> Result<Reading, ReadError> {
-    let text = text.trim_matches(is_blank);
+    let text = with_ascii_digits(text.trim_matches(is_blank));
+    let text = text.as_ref();
     if text.is_empty() {
         return Err(ReadError::Empty);
     }
@@ -113,8 +107,27 @@ pub fn read(text: &str, kind: Kind, unit_in_box: Unit) -> Result<Reading, ReadEr
 }
 
 /// White space, and the invisible marks that come along when a cell of a sheet is pasted.
-fn is_blank(c: char) -> bool {
+#[must_use]
+pub fn is_blank(c: char) -> bool {
     c.is_whitespace() || matches!(c, '\u{200b}'..='\u{200f}' | '\u{2060}' | '\u{feff}')
+}
+
+/// `text` with the digits of other keyboards as ASCII, and the marks that belong to them.
+fn with_ascii_digits(text: &str) -> Cow<'_, str> {
+    let ascii = |c: char| {
+        let from = |zero: char| char::from_digit(u32::from(c) - u32::from(zero), 10);
+        let shown = match c {
+            '\u{660}'..='\u{669}' => from('\u{660}'),
+            '\u{6f0}'..='\u{6f9}' => from('\u{6f0}'),
+            '\u{66b}' => Some('.'),
+            '\u{66c}' => Some('\''),
+            // Every full-width form is 0xFEE0 above its ASCII character.
+            '\u{ff01}'..='\u{ff5e}' => char::from_u32(u32::from(c) - 0xfee0),
+            _ => None,
+        };
+        shown.unwrap_or(c)
+    };
+    if text.chars().all(|c| ascii(c) == c) { Cow::Borrowed(text) } else { text.chars().map(ascii).collect() }
 }
 
 /// What may stand between two groups of digits.
@@ -147,7 +160,8 @@ fn read_number(text: &str) -> Result<(f64, &str), ReadError> {
         let digits = |runs: &[Run<'_>]| runs.iter().map(|(_, digits)| *digits).collect::<String>();
         // The zeros keep ".5" and "5." readable.
         let digits = format!("0{}.{}0e{exponent}", digits(whole), digits(fraction));
-        plain(&digits).map(|value| sign * value).ok_or(ReadError::TooLarge)
+        let value = digits.parse().ok().and_then(finite);
+        value.map(|value| sign * value).ok_or(ReadError::TooLarge)
     };
     let marks: Vec<usize> = (0..runs.len()).filter(|at| matches!(runs[*at].0, Before::Point | Before::Comma)).collect();
     match marks[..] {
@@ -274,7 +288,7 @@ fn read_unit(text: &str, kind: Kind) -> Result<Option<Unit>, ReadError> {
         Some(unit) => Err(ReadError::OtherUnit { unit }),
         // "4-5", "3/4 in" and "4;" are no numbers with odd units.
         None if first == '/' && text[1..].starts_with(|c: char| c.is_ascii_digit()) => Err(ReadError::NotANumber),
-        None if is_letter(first) || "%/°\"'′″’($£€¥¢".contains(first) => Err(ReadError::UnknownUnit),
+        None if first.is_alphabetic() || "%/°\"'′″’($£€¥¢".contains(first) => Err(ReadError::UnknownUnit),
         None => Err(ReadError::NotANumber),
     }
 }
@@ -298,7 +312,7 @@ fn spelled(folded: &str, wanted: Option<Dimension>) -> Option<Unit> {
 /// each measure, the stroke for "per", single spaces and none beside the stroke.
 fn fold(text: &str) -> String {
     let mut loose = String::with_capacity(text.len() + 4);
-    for c in text.chars().filter(|c| !matches!(c, '.' | '(' | ')' | '^')).map(lower) {
+    for c in text.chars().filter(|c| !matches!(c, '.' | '(' | ')' | '^')).flat_map(char::to_lowercase) {
         match c {
             '/' => loose.push_str(" / "),
             '%' => loose.push_str(" % "),

@@ -8,11 +8,10 @@ use super::sealed::{Content, Headed, Sealed};
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::{Store, StoreError};
 use crate::domain::Draft;
-use crate::domain::bench::effects::ModelWay;
-use crate::domain::bench::target::RequirementDraft;
-use crate::domain::bench::weighing::BatchDraft;
-use crate::domain::bench::{BoardDraft, SeriesDraft, SheetDraft};
-use crate::domain::order::sort;
+use crate::domain::trial::boards::target::RequirementDraft;
+use crate::domain::trial::series::effects::ModelWay;
+use crate::domain::trial::weigh_sheet::weighing::BatchDraft;
+use crate::domain::trial::{BoardDraft, SeriesDraft, SheetDraft};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
@@ -273,8 +272,8 @@ impl<S: Store> Shelf<S> {
         let replaced: BTreeSet<Id> =
             trials.iter().filter_map(|trial: &Trial| Some(trial.content().replaces?.0)).collect();
         trials.retain(|trial| !replaced.contains(&trial.id()));
-        sort(&mut trials, |a, b| b.content().saved_at.cmp(&a.content().saved_at).then(a.id().cmp(&b.id())));
-        sort(&mut unreadable, |a, b| a.0.cmp(&b.0));
+        trials.sort_by(|a, b| b.content().saved_at.cmp(&a.content().saved_at).then(a.id().cmp(&b.id())));
+        unreadable.sort_by(|a, b| a.0.cmp(&b.0));
         Ok(Trials { trials, unreadable })
     }
 }

@@ -1,19 +1,19 @@
-//! Trials as tables of comma-separated values (RFC 4180), for any spreadsheet or script.
+//! Trials as tables: boards, readings and weigh sheets.
 //!
-//! Numbers have a decimal point and metric units whatever the app shows; the head of a column names its
-//! unit.
+//! Numbers have metric units whatever the app shows; the head of a column names its unit.
 
 use super::bench::TrialContent;
-use super::csv::{number, text};
-use crate::domain::bench::Property;
-use crate::domain::bench::board::BoardDraft;
-use crate::domain::bench::board_field::{BendingField, BoardField, BondField, PieceField, SwellingField};
-use crate::domain::bench::measured::measure;
-use crate::domain::bench::plan::plan;
-use crate::domain::bench::series::{Level, Series, of_run, series};
-use crate::domain::bench::sheet::{Sheet, make_out};
-use crate::domain::bench::word::letter;
-use crate::domain::check::read_entry;
+use super::table::csv::{Cell, Csv};
+use crate::domain::Draft;
+use crate::domain::recipe::check::read_entry;
+use crate::domain::trial::boards::board::BoardDraft;
+use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
+use crate::domain::trial::boards::measured::measure;
+use crate::domain::trial::series::runs::{Level, Series, of_run, series};
+use crate::domain::trial::series::word::letter;
+use crate::domain::trial::weigh_sheet::plan::plan;
+use crate::domain::trial::weigh_sheet::sheet::{Sheet, make_out};
+use crate::domain::trial::{LineId, Property};
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
 use crate::quantity::{Amount, Kind, Unit};
@@ -23,19 +23,15 @@ const fn metric(kind: Kind) -> Unit {
     kind.unit_in(System::Metric)
 }
 
-fn shown(amount: Amount) -> String {
-    number(&editable(amount.get(metric(amount.kind)), DecimalMark::Point))
+fn shown(amount: Amount) -> Cell {
+    Cell::number(&editable(amount.get(metric(amount.kind)), DecimalMark::Point))
 }
 
-fn in_unit(name: &str, unit: Unit) -> String {
+fn in_unit(name: &str, unit: Unit) -> Cell {
     match unit.symbol() {
-        "" => text(name),
-        symbol => text(&format!("{name} [{symbol}]")),
+        "" => Cell::text(name),
+        symbol => Cell::text(format!("{name} [{symbol}]")),
     }
-}
-
-fn row(cells: &[String]) -> String {
-    cells.join(",") + "\r\n"
 }
 
 impl TrialContent {
@@ -55,66 +51,65 @@ impl TrialContent {
 
 /// One row a board: its run with the levels of the factors, and the mean of each property that it gives.
 #[must_use]
-pub fn boards_csv(trial: &TrialContent) -> String {
+pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
     let series = trial.series_run();
     let factors = series.as_ref().map_or(&[][..], |series| &series.factors);
-    let mut head: Vec<String> =
-        ["trial", "revision", "board", "run", "standard", "block", "replicate"].map(str::to_owned).into();
+    let mut head: Vec<Cell> =
+        ["trial", "revision", "board", "run", "standard", "block", "replicate"].map(Cell::text).into();
     for (at, factor) in factors.iter().enumerate() {
         let name = format!("{} {}", letter(at), factor.of.key());
         head.push(match factor.levels.first() {
             Some(Level::Value(amount)) => in_unit(&name, metric(amount.kind)),
-            _ => text(&name),
+            _ => Cell::text(name),
         });
     }
     head.extend(Property::ALL.iter().map(|property| in_unit(property.key(), metric(property.kind()))));
-    head.push("note".to_owned());
-    let mut csv = row(&head);
+    head.push(Cell::text("note"));
+    let mut csv = Csv::new(mark);
+    csv.row(head);
     for board in &trial.boards {
         let run = board.run.and_then(|place| series.as_ref()?.run(place));
-        let of_run = |part: fn(&crate::domain::bench::series::Run) -> u16| {
-            run.map(|run| part(run).to_string()).unwrap_or_default()
-        };
         let mut cells = vec![
-            text(&trial.name),
-            trial.revision.map(|revision| revision.to_string()).unwrap_or_default(),
+            Cell::text(&trial.name),
+            trial.revision.map_or(Cell::Blank, |revision| Cell::text(revision.to_string())),
             board_name(board),
-            board.run.map(|place| place.to_string()).unwrap_or_default(),
-            of_run(|run| run.standard),
-            of_run(|run| run.block),
-            of_run(|run| run.replicate),
+            Cell::whole(board.run),
+            Cell::whole(run.map(|run| run.standard)),
+            Cell::whole(run.map(|run| run.block)),
+            Cell::whole(run.map(|run| run.replicate)),
         ];
         for at in 0..factors.len() {
             let level = run.and_then(|run| series.as_ref()?.level(run, at));
             cells.push(match level {
                 Some(Level::Value(amount)) => shown(*amount),
-                Some(Level::System(name)) => text(name),
-                None => String::new(),
+                Some(Level::System(name)) => Cell::text(name),
+                None => Cell::Blank,
             });
         }
         let measured = measure(board).board;
         for property in Property::ALL {
             let mean = measured.mean(*property).map(|mean| shown(Amount::from_base(property.kind(), mean)));
-            cells.push(mean.unwrap_or_default());
+            cells.push(mean.unwrap_or(Cell::Blank));
         }
-        cells.push(text(&board.note));
-        csv.push_str(&row(&cells));
+        cells.push(Cell::text(&board.note));
+        csv.row(cells);
     }
-    csv
+    csv.finish()
 }
 
-fn board_name(board: &BoardDraft) -> String {
+fn board_name(board: &BoardDraft) -> Cell {
     match board.name.trim() {
-        "" => board.id.0.to_string(),
-        name => text(name),
+        "" => Cell::whole(Some(board.id.0)),
+        name => Cell::text(name),
     }
 }
 
 /// One row a reading, as typed and as a number: for those who work the formulas themselves.
 #[must_use]
-pub fn readings_csv(trial: &TrialContent) -> String {
-    let head = ["trial", "board", "run", "reading", "piece", "typed", "typed_unit", "value", "unit"].map(str::to_owned);
-    let mut csv = row(&head);
+pub fn readings_csv(trial: &TrialContent, mark: DecimalMark) -> String {
+    let head = ["trial", "board", "run", "reading", "piece", "typed", "typed_unit", "value", "unit"];
+    let mut csv = Csv::new(mark);
+    csv.row(head.map(Cell::text));
     for board in &trial.boards {
         for (field, piece) in fields(board) {
             let Some(entry) = board.entry(field).filter(|entry| !entry.is_blank()) else { continue };
@@ -123,20 +118,20 @@ pub fn readings_csv(trial: &TrialContent) -> String {
             let value = read.map(|base| shown(Amount::from_base(field.kind(), base)));
             let key = field.key();
             let reading = key.split_once('.').map_or(key.as_str(), |(name, _)| name);
-            csv.push_str(&row(&[
-                text(&trial.name),
+            csv.row([
+                Cell::text(&trial.name),
                 board_name(board),
-                board.run.map(|place| place.to_string()).unwrap_or_default(),
-                text(reading),
-                piece.map(|at| (u16::from(at) + 1).to_string()).unwrap_or_default(),
-                number(entry.text.trim()),
-                text(entry.unit.symbol()),
-                value.unwrap_or_default(),
-                text(unit.symbol()),
-            ]));
+                Cell::whole(board.run),
+                Cell::text(reading),
+                Cell::whole(piece.map(|at| u64::from(at) + 1)),
+                Cell::number(entry.text.trim()),
+                Cell::text(entry.unit.symbol()),
+                value.unwrap_or(Cell::Blank),
+                Cell::text(unit.symbol()),
+            ]);
         }
     }
-    csv
+    csv.finish()
 }
 
 /// Every box of a board, with the place of its piece.
@@ -163,23 +158,20 @@ fn fields(board: &BoardDraft) -> Vec<(BoardField, Option<u8>)> {
 /// One row a line of each sheet and batch: planned, and weighed where it was. `name` names a line in the
 /// recipe of its run.
 #[must_use]
-pub fn sheets_csv(
-    trial: &TrialContent,
-    name: &dyn Fn(crate::domain::bench::LineId, &crate::domain::Draft) -> String,
-) -> String {
+pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId, &Draft) -> String) -> String {
     let mass = metric(Kind::BenchMass);
-    let head = [
-        "trial".to_owned(),
-        "run".to_owned(),
-        "batch".to_owned(),
-        "line".to_owned(),
-        "name".to_owned(),
+    let mut csv = Csv::new(mark);
+    csv.row([
+        Cell::text("trial"),
+        Cell::text("run"),
+        Cell::text("batch"),
+        Cell::text("line"),
+        Cell::text("name"),
         in_unit("exact", mass),
         in_unit("to_weigh", mass),
         in_unit("volume", metric(Kind::BenchVolume)),
         in_unit("weighed", mass),
-    ];
-    let mut csv = row(&head);
+    ]);
     let series = trial.series_run();
     let runs: Vec<Option<u16>> = match &series {
         Some(series) => series.runs.iter().map(|run| Some(run.place)).collect(),
@@ -196,23 +188,25 @@ pub fn sheets_csv(
                 let grams = |mass: f64| shown(Amount::from_base(Kind::BenchMass, mass));
                 let weighed = trial.batch(run, batch).and_then(|lines| lines.entry(line.id));
                 let weighed = weighed.and_then(|entry| {
-                    read_entry(entry, Kind::BenchMass, &crate::domain::bench::weighing::LIMIT).ok().flatten()
+                    read_entry(entry, Kind::BenchMass, &crate::domain::trial::weigh_sheet::weighing::LIMIT)
+                        .ok()
+                        .flatten()
                 });
-                csv.push_str(&row(&[
-                    text(&trial.name),
-                    run.map(|place| place.to_string()).unwrap_or_default(),
-                    batch.to_string(),
-                    text(&line.id.key()),
-                    text(&name(line.id, &recipe)),
+                csv.row([
+                    Cell::text(&trial.name),
+                    Cell::whole(run),
+                    Cell::whole(Some(batch)),
+                    Cell::text(line.id.key()),
+                    Cell::text(name(line.id, &recipe)),
                     grams(line.mass.value),
                     grams(line.rounded.value),
                     line.volume
                         .map(|volume| shown(Amount::from_base(Kind::BenchVolume, volume.value)))
-                        .unwrap_or_default(),
-                    weighed.map(grams).unwrap_or_default(),
-                ]));
+                        .unwrap_or(Cell::Blank),
+                    weighed.map_or(Cell::Blank, grams),
+                ]);
             }
         }
     }
-    csv
+    csv.finish()
 }

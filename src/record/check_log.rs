@@ -6,11 +6,10 @@ use super::shelf::{SaveError, Shelf, Unread};
 use super::store::{Store, StoreError};
 use crate::domain::LiquidId;
 use crate::domain::line::{Check, Deviation, RunFigure};
-use crate::domain::order::sort;
 use crate::quantity::Unit;
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
-use crate::quantity::number::plain;
+use crate::quantity::number::finite;
 use serde::{Deserialize, Serialize};
 
 /// Followed by the id of a check.
@@ -76,7 +75,7 @@ impl LoggedFigure {
 }
 
 fn fraction(text: &str) -> Option<f64> {
-    plain(text).map(|percent| Unit::Percent.to_base(percent))
+    text.parse().ok().and_then(finite).map(|percent| Unit::Percent.to_base(percent))
 }
 
 /// What a check says. Every key is always written.
@@ -160,8 +159,8 @@ impl<S: Store> Shelf<S> {
                 Err(why) => log.unreadable.push((key, why)),
             }
         }
-        sort(&mut log.checks, |a, b| a.content().at.cmp(&b.content().at).then(a.id().cmp(&b.id())));
-        sort(&mut log.unreadable, |a, b| a.0.cmp(&b.0));
+        log.checks.sort_by(|a, b| a.content().at.cmp(&b.content().at).then(a.id().cmp(&b.id())));
+        log.unreadable.sort_by(|a, b| a.0.cmp(&b.0));
         Ok(log)
     }
 }

@@ -2,8 +2,8 @@
 //! nobody draws five hundred liquids.
 
 use super::refusal::Refusal;
-use crate::domain::bench::series_draft::{MOST_FACTORS, MOST_LEVELS, MOST_RUNS};
-use crate::domain::input::MOST_LIQUIDS;
+use crate::domain::recipe::input::MOST_LIQUIDS;
+use crate::domain::trial::series::draft::{MOST_FACTORS, MOST_LEVELS, MOST_RUNS};
 use serde_json::Value;
 
 /// The longest name, in characters.

@@ -30,6 +30,7 @@ pub mod store;
 pub mod summary;
 pub mod system;
 pub mod table;
+pub mod time;
 
 pub use bench::{OpenTrial, Trial, TrialContent};
 pub use cache::Cache;

@@ -3,7 +3,7 @@
 use super::bench::TrialContent;
 use super::file::RecipeFile;
 use super::revision::Title;
-use crate::domain::bench::{BoardDraft, BoardId, SeriesDraft};
+use crate::domain::trial::{BoardDraft, BoardId, SeriesDraft};
 use crate::domain::{Draft, LiquidDraft, LiquidId, Role};
 
 const RECIPE: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/schema/recipe.schema.json");

@@ -8,9 +8,8 @@ use super::revision::{Revision, Standing};
 use super::sealed::Sealed;
 use super::settings::Settings;
 use super::store::{Store, StoreError};
-use super::summary::{Listed, Summary, by_name, newest_first, sorted};
+use super::summary::{Listed, Summary, by_name, newest_first};
 use super::system::BinderSystem;
-use std::cmp::Ordering;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// All keys of ours begin so: pages that run from a file share one store with others.
@@ -330,12 +329,9 @@ impl<S: Store> Shelf<S> {
     /// All revisions of a recipe, newest first.
     #[must_use]
     pub fn history(&self, recipe: RecipeId) -> Vec<&Summary> {
-        let all: Vec<&Summary> = self.summaries().filter(|summary| summary.recipe == recipe).collect();
-        let order = sorted(all.len(), &|a, b| match (all.get(a), all.get(b)) {
-            (Some(a), Some(b)) => newest_first(a, b),
-            _ => Ordering::Equal,
-        });
-        order.into_iter().filter_map(|at| all.get(at).copied()).collect()
+        let mut history: Vec<&Summary> = self.summaries().filter(|summary| summary.recipe == recipe).collect();
+        history.sort_by(|a, b| newest_first(a, b));
+        history
     }
 
     /// A revision with all that it says; `None` when there is none, or when it turns out now that it
@@ -390,15 +386,12 @@ impl<S: Store> Shelf<S> {
     pub fn systems(&self) -> Vec<&BinderSystem> {
         let mut replaced: BTreeSet<Id> = BTreeSet::new();
         replaced.extend(self.all_systems().filter_map(|system| system.content().replaces.map(|id| id.0)));
-        let all: Vec<&BinderSystem> = self
+        let mut systems: Vec<&BinderSystem> = self
             .all_systems()
             .filter(|system| !replaced.contains(&system.id()) && system.content().standing == Standing::Kept)
             .collect();
-        let order = sorted(all.len(), &|a, b| match (all.get(a), all.get(b)) {
-            (Some(a), Some(b)) => by_name(&a.content().name, &b.content().name).then(a.id().cmp(&b.id())),
-            _ => Ordering::Equal,
-        });
-        order.into_iter().filter_map(|at| all.get(at).copied()).collect()
+        systems.sort_by(|a, b| by_name(&a.content().name, &b.content().name).then(a.id().cmp(&b.id())));
+        systems
     }
 
     /// A save of a binder system.

@@ -3,10 +3,8 @@
 use super::id::{RecipeId, RevisionId};
 use super::revision::{Revision, RevisionContent, Standing};
 use super::sealed::Content;
-pub(super) use crate::domain::order::places as sorted;
 use crate::domain::{Entry, Substance};
 use crate::quantity::Unit;
-use crate::quantity::letter::{lower, lowered};
 use serde::{Deserialize, Serialize};
 use std::cmp::Ordering;
 
@@ -122,7 +120,7 @@ impl Summary {
         }
         let mut haystack = String::new();
         let mut add = |text: &str| {
-            haystack.extend(text.chars().map(lower));
+            haystack.push_str(&text.to_lowercase());
             // No search word holds a line break, so none reaches across two texts.
             haystack.push('\n');
         };
@@ -176,11 +174,9 @@ impl<'a> Listed<'a> {
     #[must_use]
     pub fn of(heads: &[&'a Summary]) -> Vec<Self> {
         let mut listed: Vec<Self> = Vec::new();
-        let order = sorted(heads.len(), &|a, b| match (heads.get(a), heads.get(b)) {
-            (Some(a), Some(b)) => a.recipe.cmp(&b.recipe).then_with(|| newest_first(a, b)),
-            _ => Ordering::Equal,
-        });
-        for head in order.into_iter().filter_map(|at| heads.get(at).copied()) {
+        let mut heads = heads.to_vec();
+        heads.sort_by(|a, b| a.recipe.cmp(&b.recipe).then_with(|| newest_first(a, b)));
+        for head in heads {
             match listed.last_mut() {
                 Some(last) if last.recipe == head.recipe => last.others.push(head),
                 _ => listed.push(Self { recipe: head.recipe, head, others: Vec::new() }),
@@ -221,11 +217,11 @@ impl Order {
 /// names or substances, density or thickness. Capitals do not matter; a blank query finds all.
 #[must_use]
 pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: Order) -> Vec<Listed<'a>> {
-    let query = lowered(query);
+    let query = query.to_lowercase();
     let words: Vec<&str> = query.split_whitespace().collect();
     let holds = |summary: &Summary| words.iter().all(|word| summary.haystack.contains(word));
-    let found: Vec<&Listed<'a>> =
-        listed.iter().filter(|line| holds(line.head) || line.others.iter().any(|other| holds(other))).collect();
+    let found = listed.iter().filter(|line| holds(line.head) || line.others.iter().any(|other| holds(other)));
+    let mut found: Vec<Listed<'a>> = found.cloned().collect();
     let by = |a: &Listed<'_>, b: &Listed<'_>| {
         let by_name = || by_name(&a.head.name, &b.head.name);
         match order {
@@ -236,11 +232,8 @@ pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: Order) -> Vec<Listed<
         }
         .then_with(|| newest_first(a.head, b.head))
     };
-    let order = sorted(found.len(), &|a, b| match (found.get(a), found.get(b)) {
-        (Some(a), Some(b)) => by(a, b),
-        _ => Ordering::Equal,
-    });
-    order.into_iter().filter_map(|at| found.get(at).copied().cloned()).collect()
+    found.sort_by(by);
+    found
 }
 
 /// The newest first, and the same way whatever order they came in.
@@ -263,7 +256,7 @@ pub(super) fn by_name(a: &str, b: &str) -> Ordering {
                 unequal => return unequal,
             }
         } else {
-            match lower(x).cmp(&lower(y)) {
+            match x.to_lowercase().cmp(y.to_lowercase()) {
                 Ordering::Equal => {
                     (a, b) = (a.get(x.len_utf8()..).unwrap_or_default(), b.get(y.len_utf8()..).unwrap_or_default());
                 }

@@ -134,7 +134,6 @@ impl Ends {
         }
     }
 
-    #[inline(never)]
     fn put(&mut self, draw: f64) {
         self.low.put(draw);
         self.high.put(-draw);

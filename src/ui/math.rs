@@ -4,11 +4,12 @@
 //! the currency, is escaped.
 
 use super::text::{trimmed_to, unit_shown};
-use crate::domain::compare::budget::Budget;
-use crate::domain::compare::spread::width_in;
+use crate::domain::compare::uncertainty::budget::Budget;
+use crate::domain::compare::uncertainty::spread::width_in;
 use crate::domain::working::{Expr, Symbol, Working};
 use crate::quantity::format::DecimalMark;
 use crate::quantity::{Amount, Coherent, Dimension};
+use html_escape::encode_double_quoted_attribute as escape;
 use std::fmt::Write as _;
 
 /// How many significant digits the numbers put in are shown with. Enough to follow the arithmetic
@@ -80,10 +81,6 @@ fn math(inner: &str) -> String {
     format!("<math><mrow>{inner}</mrow></math>")
 }
 
-fn escape(text: &str) -> String {
-    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
-}
-
 fn letter(symbol: Symbol) -> String {
     let base = format!("<mi>{}</mi>", symbol.letter);
     let index = match (symbol.index, symbol.liquid) {
@@ -108,7 +105,7 @@ fn with_unit(number: &str, dimension: Dimension, style: Style<'_>) -> String {
     // In a formula the basis of a moisture stands in its letter; the number is a percentage.
     let symbol = match dimension {
         Dimension::Moisture => "%".into(),
-        _ => escape(&unit_shown(unit, style.currency)),
+        _ => escape(&unit_shown(unit, style.currency)).into_owned(),
     };
     let mut out = format!("<mrow><mn>{number}</mn>");
     if !symbol.is_empty() {
@@ -118,7 +115,7 @@ fn with_unit(number: &str, dimension: Dimension, style: Style<'_>) -> String {
     out
 }
 
-fn markup(expr: &Expr, given: &dyn Fn(usize) -> String) -> String {
+fn markup(expr: &Expr, given: &impl Fn(usize) -> String) -> String {
     let within = |part: &Expr, least: u8| {
         let inner = markup(part, given);
         if part.binding() < least { format!("<mrow><mo>(</mo>{inner}<mo>)</mo></mrow>") } else { inner }

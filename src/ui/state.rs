@@ -13,9 +13,9 @@ use super::text::{Context, ENGLISH, Message, Words};
 use crate::browser::LocalStore;
 use crate::browser::graph::*;
 use crate::domain::compare::draft::CompareDraft;
-use crate::domain::finding::What;
-use crate::domain::input::MOST_LIQUIDS;
-use crate::domain::mix::MixDraft;
+use crate::domain::mixing::MixDraft;
+use crate::domain::recipe::finding::What;
+use crate::domain::recipe::input::MOST_LIQUIDS;
 use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, Place, Station, work_out};
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::open_draft::OpenDraft;
@@ -81,9 +81,6 @@ pub enum WayOut {
     /// What the store has lost is written back.
     WriteBack,
 }
-
-/// A way through the history: back or forward.
-type Step = fn(&mut History<Before, Session>, &mut dyn FnMut() -> Before) -> Option<Before>;
 
 /// What a step can change, with the name of the opening that it was made in.
 type Before = (u32, OpenDraft);
@@ -317,20 +314,20 @@ impl State {
     }
 
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
-    pub fn edit(&self, session: Option<Session>, change: &mut dyn FnMut(&mut Draft)) {
+    pub fn edit(&self, session: Option<Session>, change: impl FnOnce(&mut Draft)) {
         self.history.update(|history| {
             history.before(session, || {
                 self.settle();
                 self.before()
             });
         });
-        self.draft.update(|draft| change(draft));
+        self.draft.update(change);
     }
 
     /// Changes name, note or tags as a step that can be taken back.
-    pub fn edit_title(&self, session: Session, change: &mut dyn FnMut(&mut Title)) {
+    pub fn edit_title(&self, session: Session, change: impl FnOnce(&mut Title)) {
         self.history.update(|history| history.before(Some(session), || self.before()));
-        self.title.update(|title| change(title));
+        self.title.update(change);
     }
 
     /// A box was left: what is typed into it next is a step of its own.
@@ -350,7 +347,7 @@ impl State {
 
     /// Puts an entry into a field.
     pub fn enter(&self, session: Option<Session>, field: Field, text: &str, unit: Unit) {
-        self.edit(session, &mut |draft| {
+        self.edit(session, |draft| {
             if let Some(entry) = draft.entry_mut(field) {
                 *entry = Entry::typed(text, unit);
             }
@@ -359,16 +356,16 @@ impl State {
 
     /// Takes the last step back.
     pub fn undo(&self) {
-        self.step(|history, now| history.undo(now));
+        self.step(|history| history.undo(|| self.before()));
     }
 
     /// Goes a step forward again.
     pub fn redo(&self) {
-        self.step(|history, now| history.redo(now));
+        self.step(|history| history.redo(|| self.before()));
     }
 
-    fn step(&self, way: Step) {
-        let restored = self.history.try_update(|history| way(history, &mut || self.before())).flatten();
+    fn step(&self, way: impl FnOnce(&mut History<Before, Session>) -> Option<Before>) {
+        let restored = self.history.try_update(way).flatten();
         let Some((opened, mut recipe)) = restored else { return };
         if opened == self.opened.get_untracked() {
             // What is typed is taken back, and not that it was saved meanwhile.

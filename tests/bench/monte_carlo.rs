@@ -7,8 +7,8 @@
 #[path = "../support/study.rs"]
 mod study;
 
-use haulm::domain::compare::monte_carlo::{Run, USUAL_DRAWS};
-use haulm::domain::compare::study::Study;
+use haulm::domain::compare::uncertainty::monte_carlo::{Run, USUAL_DRAWS};
+use haulm::domain::compare::uncertainty::study::Study;
 use std::hint::black_box;
 use std::time::Instant;
 

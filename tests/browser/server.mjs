@@ -18,10 +18,11 @@ const TYPES = {
   ".webmanifest": "application/manifest+json",
 };
 
+/** What ships is smaller; larger is a build for trying, which would take half a minute to pack well. */
+const SHIPS = 4_000_000;
+
 /** Brotli at its best setting, as a host that compresses beforehand would send it. */
-export function brotli(bytes) {
-  // A build for the loop of building and trying is twenty times as large, and would be packed for a minute.
-  const quality = bytes.length > 5e6 ? 1 : 11;
+export function brotli(bytes, quality = 11) {
   return brotliCompressSync(bytes, {
     params: { [constants.BROTLI_PARAM_QUALITY]: quality, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length },
   });
@@ -47,7 +48,7 @@ export async function serve(dir, base = "/some/sub/path/") {
       const headers = { "content-type": TYPES[extname(file)] ?? "application/octet-stream" };
       if (!/\bbr\b/.test(request.headers["accept-encoding"] ?? "")) return answer(200, headers, bytes);
       const digest = createHash("sha256").update(bytes).digest("hex");
-      const small = packed.get(digest) ?? brotli(bytes);
+      const small = packed.get(digest) ?? brotli(bytes, bytes.length > SHIPS ? 4 : 11);
       packed.set(digest, small);
       answer(200, { ...headers, "content-encoding": "br" }, small);
     } catch {

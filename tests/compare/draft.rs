@@ -2,9 +2,9 @@
 
 use haulm::domain::compare::draft::{CompareDraft, fill_prices, number_key, number_of, price_key};
 use haulm::domain::compare::side::{System, with_liquids};
-use haulm::domain::compare::source::{self, Stated, form_key, size_key};
-use haulm::domain::compare::spread::{Form, Size};
-use haulm::domain::library::SystemKey;
+use haulm::domain::compare::uncertainty::source::{self, Stated, form_key, size_key};
+use haulm::domain::compare::uncertainty::spread::{Form, Size};
+use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Draft, Entry, Field, LiquidField, example};
 use haulm::quantity::Unit;
 
@@ -43,7 +43,7 @@ fn a_price_is_taken_from_the_open_recipe_or_as_typed_and_never_spoils_a_system()
 fn a_number_is_found_again_by_its_key_in_another_system() {
     for system in systems() {
         let case = system.case().unwrap();
-        for field in haulm::domain::compare::knob::used(&case.input) {
+        for field in haulm::domain::compare::variable::used(&case.input) {
             assert_eq!(number_of(&system.draft, case, &number_key(&system.draft, field)), Some(field));
         }
     }

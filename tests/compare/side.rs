@@ -1,11 +1,11 @@
 //! Systems side by side.
 
+use haulm::domain::balance::machine::Machine;
 use haulm::domain::compare::Output;
 use haulm::domain::compare::side::{
     Belongs, Differing, NotSideBySide, System, on_conditions, side_by_side, with_liquids,
 };
-use haulm::domain::library::SystemKey;
-use haulm::domain::machine::Machine;
+use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Draft, Entry, Field, Figure, LiquidField, example};
 use haulm::quantity::Unit;
 
@@ -92,7 +92,7 @@ fn what_differs_is_said_and_can_be_made_the_same() {
     *draft.entry_mut(Field::MatMoisture).unwrap() = Entry::typed("9", Unit::PercentDryBasis);
     *draft.entry_mut(Field::FibreMoisture).unwrap() = Entry::typed("", Unit::PercentDryBasis);
     *draft.entry_mut(Field::BlenderCapacity).unwrap() = Entry::typed("", Unit::KilogramPerHour);
-    draft.feed_way = haulm::domain::draft::FeedWay::Belt;
+    draft.feed_way = haulm::domain::recipe::draft::FeedWay::Belt;
     let second = system("second", draft.clone());
     let side = side_by_side(&[first.clone(), second], 0, 6000).unwrap();
     let said: Vec<_> = side

@@ -1,13 +1,13 @@
 //! One input from a wanted value: closed forms against the root finder, no root, several, stretches.
 
 use crate::support;
-use haulm::domain::compare::equal_cost::{EqualCost, NoPrice, equal_cost};
+use haulm::domain::balance::outcome::Case;
+use haulm::domain::compare::break_even::{EqualCost, NoPrice, equal_cost};
 use haulm::domain::compare::solve_for::{Found, NoAnswer, Way, is_line, solve_for};
 use haulm::domain::compare::sweep::{Axis, MOST_POINTS, grid, sweep};
 use haulm::domain::compare::verdict::Obstacle;
-use haulm::domain::compare::{Output, knob};
-use haulm::domain::library::SystemKey;
-use haulm::domain::outcome::Case;
+use haulm::domain::compare::{Output, variable};
+use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Entry, Field, Figure, LiquidField, LiquidId, example, solve, work_out};
 use haulm::quantity::Unit;
 use proptest::prelude::*;
@@ -24,7 +24,7 @@ fn near(found: f64, expected: f64) {
 /// The figure with the input set.
 fn value(case: &Case, field: Field, at: f64, output: Output) -> f64 {
     let mut turned = case.clone();
-    knob::set(&mut turned.input, field, at).unwrap();
+    variable::set(&mut turned.input, field, at).unwrap();
     turned.solved = solve(&turned.input).unwrap();
     output.value(&turned).unwrap().base
 }
@@ -73,7 +73,8 @@ fn fibre_flow_at_a_pump_limit_and_at_a_machine_limit() {
     let (at, way) = one(&case, Field::FibreFlow, Output::Figure(pump), now * 1.3);
     near(at, case.solved.fibre.value * 1.3);
     assert_eq!(way, Way::Line);
-    for machine in [haulm::domain::machine::Machine::Blender, haulm::domain::machine::Machine::Press] {
+    for machine in [haulm::domain::balance::machine::Machine::Blender, haulm::domain::balance::machine::Machine::Press]
+    {
         let limit = case.figure(Figure::FibreAtLimit(machine)).unwrap().base;
         near(one(&case, Field::FibreFlow, Output::Figure(Figure::Used(machine)), 1.0).0, limit);
     }
@@ -87,9 +88,9 @@ fn dose_for_a_cost() {
     let cost = Output::Figure(Figure::Cost);
     let now = cost.value(&case).unwrap().base;
     let (at, way) = one(&case, dose, cost, now * 1.1);
-    assert!(at > knob::get(&case.input, dose).unwrap());
+    assert!(at > variable::get(&case.input, dose).unwrap());
     assert_eq!(way, Way::Search);
-    near(one(&case, dose, cost, now).0, knob::get(&case.input, dose).unwrap());
+    near(one(&case, dose, cost, now).0, variable::get(&case.input, dose).unwrap());
 }
 
 /// Every straight line that is claimed is one, and its answer is the root finder's.
@@ -119,8 +120,8 @@ fn lines_are_lines() {
         ])
         .collect();
     let mut lines = 0;
-    for field in knob::used(&case.input) {
-        let at = knob::get(&case.input, field).unwrap();
+    for field in variable::used(&case.input) {
+        let at = variable::get(&case.input, field).unwrap();
         for output in &outputs {
             if !is_line(&case, field, *output) {
                 continue;
@@ -273,7 +274,7 @@ fn sweeps_are_single_solves() {
     for (row, second) in found.up.iter().enumerate() {
         for (column, first) in found.across.iter().enumerate() {
             let mut turned = case.clone();
-            knob::set(&mut turned.input, dose, *second).unwrap();
+            variable::set(&mut turned.input, dose, *second).unwrap();
             let expected = value(&turned, Field::FibreMoisture, *first, outputs[0]);
             assert_eq!(found.values[found.place(column, row)], Some(expected));
         }
@@ -293,12 +294,13 @@ fn verdicts_follow_the_findings() {
         assert_eq!(verdict.is_feasible(), *base <= wet);
         assert_eq!(obstacles.contains(&Obstacle::Input), *base > 0.12 * (1.0 + 1e-9), "{base}: {obstacles:?}");
     }
-    let blender = case.figure(Figure::FibreAtLimit(haulm::domain::machine::Machine::Blender)).unwrap().base;
+    let blender = case.figure(Figure::FibreAtLimit(haulm::domain::balance::machine::Machine::Blender)).unwrap().base;
     let flow = Axis { field: Field::FibreFlow, from: blender * 0.5, to: blender * 1.5, points: MOST_POINTS + 100 };
     let swept = sweep(&case, &flow, &[]);
     assert_eq!(swept.inputs.len(), MOST_POINTS);
     for (base, verdict) in swept.inputs.iter().zip(&swept.verdicts) {
-        let over = verdict.obstacles().any(|o| o == Obstacle::OverLimit(haulm::domain::machine::Machine::Blender));
+        let over =
+            verdict.obstacles().any(|o| o == Obstacle::OverLimit(haulm::domain::balance::machine::Machine::Blender));
         assert_eq!(over, *base > blender * (1.0 + 1e-9));
     }
     let beyond = Axis { field: Field::AreaYield, from: 0.9, to: 1.1, points: 3 };
@@ -314,7 +316,7 @@ proptest! {
     /// the input had before is found again.
     #[test]
     fn answers_are_answers((_, case) in support::solved(), pick in 0..1000_usize, what in 0..1000_usize, turn in 0.8..1.25_f64) {
-        let fields: Vec<Field> = knob::used(&case.input).collect();
+        let fields: Vec<Field> = variable::used(&case.input).collect();
         let field = fields[pick % fields.len()];
         let outputs: Vec<Output> = Output::side_by_side(4000).into_iter().filter(|output| output.value(&case).is_some()).collect();
         let output = outputs[what % outputs.len()];
@@ -322,7 +324,7 @@ proptest! {
         let answer = solve_for(&case, field, output, wanted).unwrap();
         let reached = |at: f64| {
             let mut turned = case.clone();
-            knob::set(&mut turned.input, field, at).ok()?;
+            variable::set(&mut turned.input, field, at).ok()?;
             turned.solved = solve(&turned.input).ok()?;
             output.value(&turned).map(|amount| (amount.base - wanted).abs() <= 1e-6 * wanted.abs().max(1e-3))
         };
@@ -339,7 +341,7 @@ proptest! {
         // What the recipe holds already is an answer to what it gives already.
         let now = output.value(&case).unwrap().base;
         let again = solve_for(&case, field, output, now).unwrap();
-        let at = knob::get(&case.input, field).unwrap();
+        let at = variable::get(&case.input, field).unwrap();
         let close = |found: f64| (found - at).abs() <= 1e-6 * at.abs().max(1e-6);
         let holds = match &again.found {
             Found::One(found) => close(*found),

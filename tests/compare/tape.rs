@@ -1,9 +1,9 @@
 //! The formulas run over many draws at once give what one full solve gives.
 
 use crate::support;
-use haulm::domain::compare::tape::{LANES, Tape};
-use haulm::domain::compare::{Output, knob};
-use haulm::domain::outcome::Case;
+use haulm::domain::balance::outcome::Case;
+use haulm::domain::compare::uncertainty::tape::{LANES, Tape};
+use haulm::domain::compare::{Output, variable};
 use haulm::domain::{Field, Figure, LiquidField, solve};
 use proptest::prelude::*;
 
@@ -44,7 +44,7 @@ proptest! {
 
     #[test]
     fn a_tape_gives_what_solve_gives((_, case) in support::solved(), turns in prop::collection::vec(0.9..1.1_f64, 120)) {
-        let fields: Vec<Field> = knob::used(&case.input)
+        let fields: Vec<Field> = variable::used(&case.input)
             // A board that leaves the press as it is sold has one moisture.
             .filter(|field| *field != Field::ExitMoisture || case.input.line.exit_moisture.is_some())
             .collect();
@@ -55,17 +55,17 @@ proptest! {
         let mut turned = case.clone();
         let mut allowed = true;
         for (at, (field, turn)) in fields.iter().zip(&turns).enumerate() {
-            let base = knob::get(&case.input, *field).unwrap();
+            let base = variable::get(&case.input, *field).unwrap();
             // Temperatures are counted from absolute zero.
             let base = if *field == Field::MatTemperature { base + (turn - 1.0) * 20.0 } else { base * turn };
-            allowed &= knob::set(&mut turned.input, *field, base).is_ok();
+            allowed &= variable::set(&mut turned.input, *field, base).is_ok();
             block.input_mut(at).unwrap().fill(base);
         }
         prop_assume!(allowed);
         tape.run(&mut block);
         let mut impossible = [false; LANES];
         tape.mark_impossible(&block, &mut impossible);
-        match solve(&turned.input).ok().filter(|_| knob::consistent(&turned.input)) {
+        match solve(&turned.input).ok().filter(|_| variable::consistent(&turned.input)) {
             None => prop_assert!(impossible.iter().all(|mark| *mark)),
             Some(solved) => {
                 prop_assert!(impossible.iter().all(|mark| !mark));
@@ -84,10 +84,10 @@ proptest! {
 
     #[test]
     fn derivatives_are_those_of_solve((_, case) in support::solved()) {
-        let fields: Vec<Field> = knob::used(&case.input).filter(|field| *field != Field::ExitMoisture || case.input.line.exit_moisture.is_some()).collect();
+        let fields: Vec<Field> = variable::used(&case.input).filter(|field| *field != Field::ExitMoisture || case.input.line.exit_moisture.is_some()).collect();
         let outputs = outputs(&case);
         let tape = Tape::new(&case, &fields, &outputs).expect("a tape");
-        let at: Vec<f64> = fields.iter().map(|field| knob::get(&case.input, *field).unwrap()).collect();
+        let at: Vec<f64> = fields.iter().map(|field| variable::get(&case.input, *field).unwrap()).collect();
         for (place, output) in outputs.iter().enumerate() {
             let (value, slopes) = tape.derivatives(&at, place).unwrap();
             prop_assert!(near(value, output.value(&case).unwrap().base, scale(*output, &case)));
@@ -96,7 +96,7 @@ proptest! {
                 let mut ends = [value; 2];
                 for (end, sign) in ends.iter_mut().zip([-1.0, 1.0]) {
                     let mut turned = case.clone();
-                    let set = knob::set(&mut turned.input, *field, at[input] + sign * step);
+                    let set = variable::set(&mut turned.input, *field, at[input] + sign * step);
                     match set.ok().and_then(|()| solve(&turned.input).ok()) {
                         Some(solved) => {
                             turned.solved = solved;

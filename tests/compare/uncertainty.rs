@@ -2,12 +2,12 @@
 
 use crate::study;
 use crate::support;
-use haulm::domain::compare::agreement::{self, Why};
-use haulm::domain::compare::monte_carlo::{Run, USUAL_DRAWS};
-use haulm::domain::compare::spread::{Form, Shape, Size, Spread, width_from, width_in};
-use haulm::domain::compare::study::{Asked, NoStudy, Study, Uncertain};
-use haulm::domain::compare::{Output, knob};
-use haulm::domain::outcome::Case;
+use haulm::domain::balance::outcome::Case;
+use haulm::domain::compare::uncertainty::agreement::{self, Why};
+use haulm::domain::compare::uncertainty::monte_carlo::{Run, USUAL_DRAWS};
+use haulm::domain::compare::uncertainty::spread::{Form, Shape, Size, Spread, width_from, width_in};
+use haulm::domain::compare::uncertainty::study::{Asked, NoStudy, Study, Uncertain};
+use haulm::domain::compare::{Output, variable};
 use haulm::domain::{Entry, Field, Figure, LiquidField, LiquidId, work_out};
 use haulm::quantity::Unit;
 use haulm::statistics::coverage::{Combined, Part, combine, factor};
@@ -241,7 +241,7 @@ fn what_both_have_in_common_cancels() {
 fn a_correlated_difference_has_its_closed_form() {
     let cheap = study::case();
     let mut draft = haulm::domain::example();
-    draft.liquids = haulm::domain::library::SystemKey::Muf.system().liquids;
+    draft.liquids = haulm::domain::recipe::binder_system::SystemKey::Muf.system().liquids;
     for liquid in &mut draft.liquids {
         liquid.price = Entry::typed("900", Unit::PerTonne);
     }
@@ -401,7 +401,7 @@ fn the_tolerance_follows_the_digits() {
 /// Starting values: every one is a ± that a study takes, and common instruments are common.
 #[test]
 fn starting_values_make_a_study() {
-    use haulm::domain::compare::instrument::{Instrument, sources, start};
+    use haulm::domain::compare::uncertainty::instrument::{Instrument, sources, start};
     let draft = haulm::domain::example();
     let mut other = draft.clone();
     other.liquids[0].dose = Entry::typed("3", Unit::Percent);
@@ -419,17 +419,18 @@ fn starting_values_make_a_study() {
     let study = Study::new(&cases, &uncertain, &ask).unwrap();
     let budget = study.budget(0).unwrap();
     assert!(budget.standard > 0.0 && budget.value < 0.0);
-    assert!(knob::used(&cases[0].input).count() > 25);
+    assert!(variable::used(&cases[0].input).count() > 25);
 }
 
 /// Everything at once: each figure of each system, and each difference, as the figure asked for alone.
 #[test]
 fn all_figures_at_once_are_each_figure_alone() {
-    let drafts = [haulm::domain::library::SystemKey::Uf, haulm::domain::library::SystemKey::Pmdi]
-        .map(|key| haulm::domain::compare::side::with_liquids(&haulm::domain::example(), &key.system().liquids));
+    let drafts =
+        [haulm::domain::recipe::binder_system::SystemKey::Uf, haulm::domain::recipe::binder_system::SystemKey::Pmdi]
+            .map(|key| haulm::domain::compare::side::with_liquids(&haulm::domain::example(), &key.system().liquids));
     let cases = drafts.each_ref().map(|draft| work_out(draft).case.unwrap());
     let pairs: Vec<_> = drafts.iter().zip(&cases).collect();
-    let uncertain = haulm::domain::compare::instrument::sources(&pairs);
+    let uncertain = haulm::domain::compare::uncertainty::instrument::sources(&pairs);
     let outputs = Output::side_by_side(1);
     let asked = Asked::all(&cases, 1, &outputs);
     let given = |at: usize| outputs.iter().filter(|output| output.value(&cases[at]).is_some()).count();
@@ -456,7 +457,7 @@ fn all_figures_at_once_are_each_figure_alone() {
 fn typed_degrees_of_freedom_are_carried_to_the_figure() {
     use haulm::domain::compare::draft::CompareDraft;
     use haulm::domain::compare::side::System;
-    use haulm::domain::compare::source::{all, freedom_key};
+    use haulm::domain::compare::uncertainty::source::{all, freedom_key};
     let systems = [System::new("A", haulm::domain::example())];
     let mut typed = CompareDraft::default();
     let budget = |typed: &CompareDraft| {

@@ -2,9 +2,9 @@
 
 use crate::support::{anything, liquid, plain_recipe, recipe, set, solved, something};
 use approx::assert_relative_eq;
-use haulm::domain::balance::{closures, largest_gap, streams};
-use haulm::domain::draft::{Entry, FeedWay, WaterWay};
-use haulm::domain::library::{SystemKey, add_liquids};
+use haulm::domain::balance::closure::{closures, largest_gap, streams};
+use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
+use haulm::domain::recipe::draft::{Entry, FeedWay, WaterWay};
 use haulm::domain::{Case, DoseWay, Field, Figure, Grade, LiquidField, LiquidFigure, LiquidId, What, work_out};
 use haulm::quantity::Unit;
 use haulm::quantity::format::{DecimalMark, editable};
@@ -24,9 +24,9 @@ proptest! {
 
     #[test]
     fn what_is_dosed_is_in_the_board((_, case) in solved()) {
-        let outside = haulm::domain::balance::Node::Outside;
+        let outside = haulm::domain::balance::closure::Node::Outside;
         let streams = streams(&case);
-        let over = |take: fn(&haulm::domain::balance::Stream) -> f64, from: bool| -> f64 {
+        let over = |take: fn(&haulm::domain::balance::closure::Stream) -> f64, from: bool| -> f64 {
             streams.iter().filter(|s| if from { s.from == outside } else { s.to == outside }).map(take).sum()
         };
         assert_relative_eq!(over(|s| s.solids.value, true), over(|s| s.solids.value, false), max_relative = 1e-9);
@@ -245,7 +245,7 @@ fn the_machine_used_most_is_named_first() {
     let outcome = work_out(&draft);
     let case = outcome.case.unwrap();
     let first = case.solved.capacities.first().unwrap();
-    assert_eq!(first.machine, haulm::domain::machine::Machine::Press);
+    assert_eq!(first.machine, haulm::domain::balance::machine::Machine::Press);
     // Running at the limit's fibre flow uses that machine exactly.
     let at_limit = Unit::KilogramPerHour.from_base(first.fibre_at_limit.value);
     set(&mut draft, Field::FibreFlow, &format!("{at_limit:e}"), Unit::KilogramPerHour);
@@ -267,7 +267,7 @@ fn an_untouched_recipe_asks_for_what_is_missing_only() {
 #[test]
 fn a_density_next_to_nothing_gives_no_figures() {
     let mut draft = plain_recipe();
-    draft.liquids = haulm::domain::example::example().liquids;
+    draft.liquids = haulm::domain::recipe::example::example().liquids;
     assert!(work_out(&draft).case.is_some());
     let id = draft.liquids.first().unwrap().id;
     set(&mut draft, Field::ShiftHours, "16", Unit::Hour);
@@ -279,7 +279,7 @@ fn a_density_next_to_nothing_gives_no_figures() {
 /// Whatever way a dose is entered in, the flow stays.
 #[test]
 fn the_flow_stays_when_the_way_changes() {
-    let mut draft = haulm::domain::example::example();
+    let mut draft = haulm::domain::recipe::example::example();
     draft.liquids.clear();
     add_liquids(&mut draft, &SystemKey::Uf.system().liquids);
     let before = work_out(&draft).case.unwrap();

@@ -2,9 +2,9 @@
 
 use approx::relative_eq;
 use arrayvec::ArrayVec;
-use haulm::domain::input::{Board, Dosing, Feed, Input, Line, Liquid, Liquids, MachineLimits, WaterPlan};
-use haulm::domain::money::Price;
-use haulm::domain::solved::Solved;
+use haulm::domain::balance::cost::Price;
+use haulm::domain::balance::solved::Solved;
+use haulm::domain::recipe::input::{Board, Dosing, Feed, Input, Line, Liquid, Liquids, MachineLimits, WaterPlan};
 use haulm::domain::{LiquidId, Role, Substance, solve};
 use haulm::quantity::{Dose, Moisture, Solids, Unit};
 use serde_json::Value;

@@ -1,8 +1,8 @@
 //! Molar masses, isocyanate groups and the formaldehyde ratio.
 
-use haulm::domain::formaldehyde_ratio::{FormaldehydeRatioError, after_extra_urea, of_charge};
-use haulm::domain::isocyanate::{IsocyanateError, equivalent_weight, reaction_with_water};
-use haulm::domain::molar_mass::Substance;
+use haulm::domain::chemistry::formaldehyde_ratio::{FormaldehydeRatioError, after_extra_urea, of_charge};
+use haulm::domain::chemistry::isocyanate::{IsocyanateError, equivalent_weight, reaction_with_water};
+use haulm::domain::chemistry::molar_mass::Substance;
 use proptest::prelude::*;
 use uom::si::f64::{Mass, Ratio};
 use uom::si::mass::{gram, kilogram};

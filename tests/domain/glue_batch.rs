@@ -1,7 +1,7 @@
 //! Premixed glues: worked examples, conservation, and what is refused.
 
-use haulm::domain::glue_batch::{GlueError, MAX_PARTS, Part, batch, mix};
-use haulm::domain::wanted::Wanted;
+use haulm::domain::mixing::glue_batch::{GlueError, MAX_PARTS, Part, batch, mix};
+use haulm::domain::mixing::target_amount::Wanted;
 use proptest::prelude::*;
 use uom::si::f64::{Mass, MassDensity, MassRate, Ratio, Volume};
 use uom::si::mass::kilogram;
@@ -121,7 +121,7 @@ proptest! {
     #[test]
     fn mass_volume_and_solids_are_conserved(parts in some_parts(), mass in 1e-3..1e5f64) {
         let made = batch(&parts, kg(mass)).unwrap();
-        let sum = |get: fn(&haulm::domain::glue_batch::BatchPart) -> f64| -> f64 {
+        let sum = |get: fn(&haulm::domain::mixing::glue_batch::BatchPart) -> f64| -> f64 {
             made.parts.iter().map(get).sum()
         };
         let close = |a: f64, b: f64, scale: f64| (a - b).abs() <= 1e-12 * scale;

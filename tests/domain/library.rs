@@ -1,9 +1,9 @@
 //! The starting library and the example: what they say must hold together and be marked for what it is.
 
-use haulm::domain::draft::LiquidDraft;
-use haulm::domain::library::{SystemKey, add_liquids};
-use haulm::domain::solute::Solute;
-use haulm::domain::solution_density::density_at_20c;
+use haulm::domain::chemistry::solute::Solute;
+use haulm::domain::chemistry::solution_density::density_at_20c;
+use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
+use haulm::domain::recipe::draft::LiquidDraft;
 use haulm::domain::{
     Draft, Entry, Field, Figure, Grade, LiquidField, LiquidFigure, Place, Substance, What, example, work_out,
 };

@@ -1,11 +1,11 @@
 //! What is typed where solutions and glues are made up: read, judged and worked out.
 
-use haulm::domain::glue_batch::GlueError;
-use haulm::domain::library::{SystemKey, add_liquids};
-use haulm::domain::mix::{
+use haulm::domain::mixing::glue_batch::GlueError;
+use haulm::domain::mixing::{
     AmountWay, Candidate, MixDraft, MixField, PartKey, ShareWay, Trouble, batch, cautions, fill_in_shares,
     formaldehyde_ratio, isocyanate, solution, tank, wets_isocyanate,
 };
+use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
 use haulm::domain::{Caution, Draft, Entry, Field, LiquidField, example, work_out};
 use haulm::quantity::Unit;
 use haulm::quantity::format::DecimalMark;

@@ -1,6 +1,6 @@
 //! Figures that must come out in the region that the trade knows.
 
-use haulm::domain::library::{SystemKey, add_liquids};
+use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
 use haulm::domain::{Draft, Entry, Field, Figure, LiquidField, work_out};
 use haulm::quantity::Unit;
 

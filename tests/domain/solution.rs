@@ -1,9 +1,9 @@
 //! Solutions from crystals: densities against the handbook, saturation, make-up, and what is refused.
 
-use haulm::domain::solute::{SolubilityError, Solute, saturation};
-use haulm::domain::solution::{MakeUpError, Order, make_up};
-use haulm::domain::solution_density::{DensityError, density_at_20c, largest_fraction};
-use haulm::domain::wanted::Wanted;
+use haulm::domain::chemistry::solute::{SolubilityError, Solute, saturation};
+use haulm::domain::chemistry::solution::{MakeUpError, Order, make_up};
+use haulm::domain::chemistry::solution_density::{DensityError, density_at_20c, largest_fraction};
+use haulm::domain::mixing::target_amount::Wanted;
 use proptest::prelude::*;
 use uom::si::f64::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Volume};
 use uom::si::mass::kilogram;

@@ -1,6 +1,6 @@
 //! Water against IAPWS-95, and what is refused.
 
-use haulm::domain::water::{
+use haulm::domain::chemistry::water::{
     WaterError, boiling_point, density, heat_capacity, heat_to_evaporate, latent_heat, sensible_heat,
 };
 use proptest::prelude::*;

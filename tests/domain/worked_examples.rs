@@ -114,6 +114,6 @@ fn a_line_with_returned_trim_closes() {
     assert_relative_eq!(kg_h(Figure::Trim) / spread, 17.0 / 94.0, max_relative = 1e-9);
     // Of 94 pressed, 77 go on and 17 return; new solids in are what goes on, the 1 lost in pressing aside.
     assert_relative_eq!(kg_h(Figure::NetSolids), 95.0 * 0.83, max_relative = 1e-9);
-    let streams = haulm::domain::balance::streams(&case);
-    assert!(haulm::domain::balance::largest_gap(&haulm::domain::balance::closures(&streams)) < 1e-12);
+    let streams = haulm::domain::balance::closure::streams(&case);
+    assert!(haulm::domain::balance::closure::largest_gap(&haulm::domain::balance::closure::closures(&streams)) < 1e-12);
 }

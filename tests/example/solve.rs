@@ -10,8 +10,8 @@
 //! code other than 0.
 #![allow(clippy::print_stdout, clippy::print_stderr, reason = "printing is what it does")]
 
-use haulm::domain::finding::{Finding, Grade, Place, What};
-use haulm::domain::outcome::{Case, work_out};
+use haulm::domain::balance::outcome::{Case, work_out};
+use haulm::domain::recipe::finding::{Finding, Grade, Place, What};
 use haulm::domain::{Draft, Figure, LiquidFigure};
 use haulm::quantity::number::ReadError;
 use haulm::quantity::{Amount, Dimension, Kind, Unit};

@@ -1,11 +1,11 @@
 //! Catch tests: rows as they come, and every entry that cannot be.
 
 use super::mill::Mill;
-use haulm::domain::finding::What;
 use haulm::domain::line::{
     CalibrationField, CalibrationId, Feeds, LineField, LinePlace, LineWhat, Model, PumpField, PumpId, RSquared,
     RowField, RowId, Setting, SettingUnit, Tie, check_line, drift, examine,
 };
+use haulm::domain::recipe::finding::What;
 use haulm::domain::{Grade, Role, Substance};
 use haulm::quantity::Unit;
 use uom::si::f64::MassDensity;

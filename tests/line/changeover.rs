@@ -3,13 +3,13 @@
 use super::mill::Mill;
 use super::support::{solved, something};
 use approx::assert_relative_eq;
-use haulm::domain::draft::Entry;
-use haulm::domain::library::{SystemKey, add_liquids};
 use haulm::domain::line::changeover::{Recipe, Stop};
 use haulm::domain::line::step::{Change, Pipe, Why};
 use haulm::domain::line::{
     Changeover, Feeds, LineField, LineWhat, PumpField, PumpId, SettingUnit, Tie, TransportField, changeover,
 };
+use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
+use haulm::domain::recipe::draft::Entry;
 use haulm::domain::{Case, Draft, Field, LiquidField, LiquidId, Role, example, work_out};
 use haulm::quantity::Unit;
 use proptest::prelude::*;

@@ -2,7 +2,7 @@
 
 use super::mill::Mill;
 use approx::assert_relative_eq;
-use haulm::domain::line::delivery::density_at;
+use haulm::domain::line::tanks::delivery::density_at;
 use haulm::domain::line::{Delivered, DeliveryField, LineField, LineFinding, LineWhat, PumpId, deliver};
 use haulm::domain::{Figure, LiquidFigure, LiquidId};
 use haulm::quantity::Unit;

@@ -1,7 +1,6 @@
 //! Every message of the line in words: a snapshot of each, and what holds for all of them.
 
 use super::mill::Mill;
-use haulm::domain::finding::What;
 use haulm::domain::line::changeover::Stop;
 use haulm::domain::line::step::{Change, Pipe, Why};
 use haulm::domain::line::{
@@ -10,6 +9,7 @@ use haulm::domain::line::{
     RowField, RowId, RunFigure, RunningField, Setting, SettingUnit, Standing, TankField, TankId, TankWay,
     ToleranceField, TransportField, check_line, setting_sheet,
 };
+use haulm::domain::recipe::finding::What;
 use haulm::domain::{Grade, LiquidId, work_out};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::System;

@@ -1,7 +1,7 @@
 //! The invented mill, ready to run.
 
-use haulm::domain::draft::{Draft, Entry};
 use haulm::domain::line::{CheckedLine, LineBook, LineField, SettingSheet, check_line, example_line, setting_sheet};
+use haulm::domain::recipe::draft::{Draft, Entry};
 use haulm::domain::{Case, example, work_out};
 use haulm::quantity::Unit;
 

@@ -2,10 +2,10 @@
 
 use super::mill::Mill;
 use approx::assert_relative_eq;
-use haulm::domain::draft::{Entry, FeedWay};
 use haulm::domain::line::{
     CardField, CardRows, LineField, LinePlace, LineWhat, RateCard, Standing, rate_card, setting_sheet,
 };
+use haulm::domain::recipe::draft::{Entry, FeedWay};
 use haulm::domain::{Field, work_out};
 use haulm::quantity::Unit;
 

@@ -3,8 +3,8 @@
 use super::mill::Mill;
 use super::support::{solved, something};
 use approx::{assert_abs_diff_eq, assert_relative_eq};
-use haulm::domain::line::culprit::Culprit;
-use haulm::domain::line::tank::drawn;
+use haulm::domain::line::line_check::diagnosis::Culprit;
+use haulm::domain::line::tanks::tank::drawn;
 use haulm::domain::line::{
     Deviation, Fed, Feeds, Known, LineBook, LineField, LinePlace, LineWhat, PumpDraft, PumpField, PumpId, Reading,
     ReadingWay, Readings, RunFigure, Running, RunningField, Sample, Tie, read_running, run,

@@ -3,13 +3,13 @@
 use super::mill::Mill;
 use super::support::solved;
 use approx::assert_relative_eq;
-use haulm::domain::draft::{Entry, WaterWay};
-use haulm::domain::line::nozzles::{Fits, open};
-use haulm::domain::line::pump::Nozzles;
+use haulm::domain::line::pumps::nozzles::{Fits, open};
+use haulm::domain::line::pumps::pump::Nozzles;
 use haulm::domain::line::{
     Fed, Feeds, Help, LineField, LinePlace, LineWhat, Metering, PumpField, PumpId, SettingUnit, Standing, Tie,
     setting_sheet, try_setting_sheet,
 };
+use haulm::domain::recipe::draft::{Entry, WaterWay};
 use haulm::domain::{Field, Figure, Grade, LiquidFigure, LiquidId, work_out};
 use haulm::quantity::Unit;
 use proptest::prelude::*;

@@ -7,7 +7,6 @@ use haulm::record::refusal::{Place, Refusal};
 use haulm::record::revision::Revision;
 use proptest::prelude::*;
 use serde_json::{Value, json};
-use std::time::{Duration, Instant};
 
 fn sample() -> RecipeFile {
     RecipeFile::new(title("Straw 16"), draft("680"), None)
@@ -161,14 +160,12 @@ fn damage_is_named_and_placed() {
     check(|value| value["revision"] = json!("abc"), "32 hexadecimal digits", r#""revision": "abc""#);
 }
 
-/// 100 MB, or brackets without end, within a moment.
+/// 100 MB, or brackets without end. How soon: `tests/bench/record.rs`.
 #[test]
-fn what_is_huge_is_refused_at_once() {
+fn what_is_huge_is_refused() {
     let huge = "[".repeat(100_000_000);
-    let start = Instant::now();
     assert!(matches!(RecipeFile::read(&huge), Err(Refusal::TooLarge { .. })));
     assert!(matches!(RecipeFile::read(&huge[..LARGEST]), Err(Refusal::TooDeep { .. })));
-    assert!(start.elapsed() < Duration::from_millis(200), "{:?}", start.elapsed());
 }
 
 /// The words are another matter, but nothing that is read may bring the reader down, and what is

@@ -1,13 +1,13 @@
 //! Anything at all is thrown at what reads texts from outside: files, links, stored records, numbers, units. Nothing panics, nothing
 //! hangs, and what is refused changes nothing.
 //!
-//! In the check a short run. The long one, of 10⁶ inputs for each reader:
+//! In the check a short run. The long one, of 10⁶ inputs for each reader, also holds every input to a time:
 //!
 //! ```text
 //! HAULM_FUZZ=1000000 cargo test --release --test record fuzz
 //! ```
 
-use haulm::domain::mix::MixDraft;
+use haulm::domain::mixing::MixDraft;
 use haulm::domain::{Draft, work_out};
 use haulm::quantity::format::{self, DecimalMark};
 use haulm::quantity::{Kind, Unit, number};
@@ -24,14 +24,16 @@ use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
 use std::time::{Duration, Instant};
 
+const LONG_RUN: &str = "HAULM_FUZZ";
+
 /// No input may take longer.
 const LONGEST: Duration = Duration::from_millis(500);
 
 fn cases() -> u32 {
-    std::env::var("HAULM_FUZZ").ok().and_then(|count| count.parse().ok()).unwrap_or(2_000)
+    std::env::var(LONG_RUN).ok().and_then(|count| count.parse().ok()).unwrap_or(2_000)
 }
 
-/// Runs `read` on inputs of `strategy`. The slowest one must not be felt.
+/// Runs `read` on inputs of `strategy`. In the long run, on a machine that does nothing else, the slowest one must not be felt.
 fn check<T: std::fmt::Debug>(strategy: impl Strategy<Value = T>, read: impl Fn(&T)) {
     let config = Config { cases: cases(), failure_persistence: None, ..Config::default() };
     let run = TestRunner::new(config).run(&strategy, |input| {
@@ -42,14 +44,15 @@ fn check<T: std::fmt::Debug>(strategy: impl Strategy<Value = T>, read: impl Fn(&
         };
         // What was slow once may have waited for other work on the machine; what hangs does so each time.
         let slow = || (0..3).map(|_| time()).min().filter(|least| *least >= LONGEST);
-        prop_assert!(time() < LONGEST || slow().is_none(), "took {:?}", slow());
+        let took = time();
+        prop_assert!(std::env::var_os(LONG_RUN).is_none() || took < LONGEST || slow().is_none(), "took {took:?}");
         Ok(())
     });
     run.unwrap();
 }
 
 fn sample() -> String {
-    let draft = haulm::domain::example::example();
+    let draft = haulm::domain::recipe::example::example();
     RecipeFile::new(Title { name: "Straw".to_owned(), ..Title::default() }, draft, None).text().unwrap()
 }
 
@@ -121,7 +124,7 @@ fn any_text_or(sound: String) -> impl Strategy<Value = String> {
 }
 
 fn revision() -> Revision {
-    Revision::first(Title::default(), haulm::domain::example::example(), Stamp::default()).unwrap()
+    Revision::first(Title::default(), haulm::domain::recipe::example::example(), Stamp::default()).unwrap()
 }
 
 #[test]
@@ -153,7 +156,7 @@ fn a_library_file() {
 
 #[test]
 fn a_stored_record() {
-    let draft = haulm::domain::example::example();
+    let draft = haulm::domain::recipe::example::example();
     let open = OpenDraft { from: None, title: Title::default(), draft, remark: String::new(), example: false };
     let open = RECIPE.text(&Stored::new(open));
     let texts = prop_oneof![
@@ -186,7 +189,7 @@ fn a_sealed_revision() {
 /// What is taken of the line, a trial or the make-up can be written again, and says the same.
 #[test]
 fn what_is_typed_elsewhere() {
-    let trial = TrialContent::of("Straw".to_owned(), haulm::domain::example::example(), None);
+    let trial = TrialContent::of("Straw".to_owned(), haulm::domain::recipe::example::example(), None);
     let texts = prop_oneof![
         any_text_or(TRIAL_ON_PAGE.text(&Stored::new(OpenTrial { from: None, trial: trial.clone() }))),
         any_text_or(trial.file().unwrap()),
@@ -279,13 +282,11 @@ fn a_number_with_or_without_its_unit() {
     });
 }
 
-/// Far too large, and far too deep: refused at once.
+/// Far too large, and far too deep: refused. How soon: `tests/bench/record.rs`.
 #[test]
-fn what_is_huge_is_refused_quickly() {
+fn what_is_huge_is_refused() {
     let huge = "[".repeat(100_000_000);
-    let start = Instant::now();
     assert!(RecipeFile::read(&huge).is_err());
     assert!(shelf().merge_file(&huge).is_err());
     assert!(shelf().merge_file(&huge[..40_000_000]).is_err());
-    assert!(start.elapsed() < Duration::from_secs(1), "{:?}", start.elapsed());
 }

@@ -7,7 +7,6 @@ use haulm::record::revision::{Revision, Title};
 use haulm::record::shelf::Shelf;
 use haulm::record::store::MemoryStore;
 use haulm::record::summary::{Order, find};
-use std::time::{Duration, Instant};
 
 fn shelf() -> Shelf<MemoryStore> {
     let mut shelf = Shelf::open(MemoryStore::default()).unwrap();
@@ -67,26 +66,17 @@ fn full(n: usize) -> (Title, Draft) {
     (title(&format!("Recipe {n} of the mill")), draft)
 }
 
-/// Budget in the browser: 100 ms to open, and as much to search and sort, 2 000 recipes. This is a
-/// loose bound for native code without optimisation; DEVELOPERS.md has the figures measured.
+/// How fast: `tests/bench/record.rs`, and in the browser `tests/browser/budget/library.test.mjs`.
 #[test]
-#[allow(clippy::print_stdout, reason = "the figures are wanted, with --nocapture")]
-fn two_thousand_recipes_open_and_are_searched_in_time() {
+fn two_thousand_recipes_open_and_are_searched() {
     let store = MemoryStore::default();
     let mut shelf = Shelf::open(store.clone()).unwrap();
     for n in 0..2_000 {
         let (title, draft) = full(n);
         shelf.save(Revision::first(title, draft, stamp(n as u64)).unwrap()).unwrap();
     }
-    let bytes = shelf.revision(shelf.recipes()[0].head.id).unwrap().text().len();
-    let start = Instant::now();
     let shelf = Shelf::open(store).unwrap();
-    let opened = start.elapsed();
-    let start = Instant::now();
     let listed = shelf.recipes();
     let found = find(&listed, "recipe liquid 1234", Order::Name).len();
-    let searched = start.elapsed();
-    println!("{bytes} bytes a recipe, opened in {opened:?}, searched in {searched:?}");
     assert_eq!((listed.len(), found), (2_000, 1));
-    assert!(opened < Duration::from_secs(5) && searched < Duration::from_millis(500), "{opened:?} {searched:?}");
 }

@@ -4,7 +4,7 @@ use crate::faulty::{Fault, FaultyStore};
 use crate::sample::{draft, stamp, title};
 use haulm::domain::Entry;
 use haulm::domain::compare::draft::CompareDraft;
-use haulm::domain::mix::{MixDraft, MixField, PartKey};
+use haulm::domain::mixing::{MixDraft, MixField, PartKey};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::System;
 use haulm::quantity::{Kind, Unit, Units};

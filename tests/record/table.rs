@@ -1,7 +1,8 @@
 //! Tables to take away, read back by programs that are not ours.
 
 use calamine::{Data, Reader, Xlsx};
-use haulm::record::table::{Cell, Separator, Table, cell_name, to_csv, to_xlsx};
+use haulm::quantity::format::DecimalMark;
+use haulm::record::table::{Cell, Table, cell_name, to_csv, to_xlsx};
 use std::io::Cursor;
 
 fn number(value: f64) -> Cell {
@@ -27,18 +28,72 @@ fn table() -> Table {
 }
 
 #[test]
-fn comma_separated_text() {
-    insta::assert_snapshot!(to_csv(&table(), Separator::Comma).replace('\u{feff}', "BOM ").replace("\r\n", " ⏎\n"), @r#"
-    BOM ,"pMDI, ""neat""",UF & <MUF> ⏎
+fn separated_values() {
+    insta::assert_snapshot!(to_csv(&table(), DecimalMark::Point).replace('\u{feff}', "BOM ").replace("\r\n", " ⏎\n"), @r#"
+    BOM ,"pMDI, ""neat""","UF & <MUF>" ⏎
     "Water dose, kg/h",1234.5,-0.25 ⏎
     "'=HYPERLINK(""x"")",,-1234.75 ⏎
-    not a number,, ⏎
+    "not a number",, ⏎
     "two
     lines; semicolon" ⏎
     "#);
-    let semicolons = to_csv(&table(), Separator::Semicolon);
-    assert!(semicolons.contains("Water dose, kg/h;1234,5;-0,25\r\n"), "{semicolons}");
+    let semicolons = to_csv(&table(), DecimalMark::Comma);
+    assert!(semicolons.contains("\"Water dose, kg/h\";1234,5;-0,25\r\n"), "{semicolons}");
     assert!(semicolons.contains("\"two\nlines; semicolon\""));
+}
+
+/// The cells of a table of one row, as the csv crate reads them.
+fn read_back(row: Vec<Cell>, mark: DecimalMark, separator: u8) -> Vec<String> {
+    let text = to_csv(&Table { rows: vec![row], ..Table::default() }, mark);
+    let text = text.strip_prefix('\u{feff}').expect("a byte-order mark");
+    let mut reader = csv::ReaderBuilder::new().has_headers(false).delimiter(separator).from_reader(text.as_bytes());
+    let rows: Vec<Vec<String>> = reader.deserialize().map(Result::unwrap).collect();
+    assert_eq!(rows.len(), 1, "{text}");
+    rows[0].clone()
+}
+
+#[test]
+fn no_text_becomes_a_formula() {
+    let formulas = [
+        "=1+1",
+        " =1",
+        "\u{a0}=1",
+        "\u{feff}=1",
+        "\u{200b}\u{feff} =1",
+        "\n=1",
+        "＝1",
+        " ＝1",
+        "+",
+        "＋1",
+        "-x",
+        "-3",
+        "－x",
+        "@",
+        "＠SUM(A1)",
+        "\t",
+        "\tx",
+        "\rx",
+        "=HYPERLINK(\"a\";\"b\")",
+    ];
+    let texts = ["", "x", "a=1", "12", "1e5", "inf", "½", "a\"b", "a;b,c", "\u{2212}3", "'", "a\r\nb", " a "];
+    for (mark, separator) in [(DecimalMark::Point, b','), (DecimalMark::Comma, b';')] {
+        let cells = |texts: &[&str]| texts.iter().map(|text| Cell::text(*text)).collect::<Vec<_>>();
+        let guarded: Vec<String> = formulas.iter().map(|text| format!("'{text}")).collect();
+        assert_eq!(read_back(cells(&formulas), mark, separator), guarded);
+        assert_eq!(read_back(cells(&texts), mark, separator), texts);
+        // Each text in quotation marks, those too that look like numbers.
+        let text = to_csv(&Table { rows: texts.map(|text| cells(&[text])).into(), ..Table::default() }, mark);
+        assert!(text.contains("\r\n\"12\"\r\n\"1e5\"\r\n\"inf\"\r\n"), "{text}");
+    }
+}
+
+#[test]
+fn negative_numbers_stay_numbers() {
+    let row = || vec![number(-0.25), number(-12_000.0), number(1e-7)];
+    assert_eq!(read_back(row(), DecimalMark::Point, b','), ["-0.25", "-12000", "0.0000001"]);
+    assert_eq!(read_back(row(), DecimalMark::Comma, b';'), ["-0,25", "-12000", "0,0000001"]);
+    let text = to_csv(&Table { rows: vec![row()], ..Table::default() }, DecimalMark::Comma);
+    assert_eq!(text, "\u{feff}-0,25;-12000;0,0000001\r\n");
 }
 
 #[test]

@@ -1,8 +1,8 @@
 //! Random recipes for the property tests.
 #![allow(dead_code, clippy::unwrap_used, clippy::expect_used, missing_docs)]
 
-use haulm::domain::draft::{Draft, Entry, FeedWay, LiquidDraft, WaterWay};
-use haulm::domain::outcome::{Case, work_out};
+use haulm::domain::balance::outcome::{Case, work_out};
+use haulm::domain::recipe::draft::{Draft, Entry, FeedWay, LiquidDraft, WaterWay};
 use haulm::domain::{DoseWay, Field, LiquidField, LiquidId, Role, Substance};
 use haulm::quantity::Unit;
 use proptest::prelude::*;

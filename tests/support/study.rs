@@ -1,12 +1,12 @@
 //! The study that is timed: a recipe of four liquids, 14 uncertain inputs, 7 figures.
 #![allow(dead_code, clippy::unwrap_used, missing_docs)]
 
-use haulm::domain::compare::monte_carlo::{Run, USUAL_DRAWS};
-use haulm::domain::compare::spread::{Form, Size, Spread};
-use haulm::domain::compare::study::{Asked, Study, Uncertain};
-use haulm::domain::compare::{Output, knob};
-use haulm::domain::library::SystemKey;
-use haulm::domain::outcome::Case;
+use haulm::domain::balance::outcome::Case;
+use haulm::domain::compare::uncertainty::monte_carlo::{Run, USUAL_DRAWS};
+use haulm::domain::compare::uncertainty::spread::{Form, Size, Spread};
+use haulm::domain::compare::uncertainty::study::{Asked, Study, Uncertain};
+use haulm::domain::compare::{Output, variable};
+use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Field, Figure, LiquidField, LiquidId, example, work_out};
 
 /// The example mill with a UF resin, hardener, urea and wax.
@@ -74,7 +74,7 @@ pub fn page() -> Study {
         .map(|key| haulm::domain::compare::side::with_liquids(&example(), &key.system().liquids));
     let cases: Vec<Case> = drafts.iter().map(|draft| work_out(draft).case.unwrap()).collect();
     let pairs: Vec<_> = drafts.iter().zip(&cases).collect();
-    let uncertain = haulm::domain::compare::instrument::sources(&pairs);
+    let uncertain = haulm::domain::compare::uncertainty::instrument::sources(&pairs);
     Study::new(&cases, &uncertain, &Asked::all(&cases, 0, &Output::side_by_side(1))).unwrap()
 }
 
@@ -83,11 +83,11 @@ pub fn page() -> Study {
 pub fn json(milliseconds: f64) -> String {
     let case = case();
     let recipe: serde_json::Map<_, _> =
-        knob::used(&case.input).map(|field| (field.key(), knob::get(&case.input, field).into())).collect();
+        variable::used(&case.input).map(|field| (field.key(), variable::get(&case.input, field).into())).collect();
     let inputs: Vec<_> = INPUTS
         .iter()
         .map(|(field, form, share)| {
-            let at = knob::get(&case.input, *field).unwrap();
+            let at = variable::get(&case.input, *field).unwrap();
             let rectangular = *form == Form::HalfWidth;
             serde_json::json!({ "field": field.key(), "width": share * at, "rectangular": rectangular })
         })

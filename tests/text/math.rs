@@ -53,8 +53,8 @@ proptest! {
 #[test]
 fn a_combined_uncertainty_shows_its_parts() {
     use haulm::domain::compare::Output;
-    use haulm::domain::compare::spread::{Form, Size, Spread};
-    use haulm::domain::compare::study::{Asked, Study, Uncertain};
+    use haulm::domain::compare::uncertainty::spread::{Form, Size, Spread};
+    use haulm::domain::compare::uncertainty::study::{Asked, Study, Uncertain};
     use haulm::domain::{DoseWay, Entry, Field, LiquidField};
     use haulm::quantity::Unit;
     let mut draft = plain_recipe();

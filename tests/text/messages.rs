@@ -1,8 +1,8 @@
 //! Every message, caution and refusal in words: a snapshot of each, and what holds for all of them.
 
-use haulm::domain::caution::Caution;
-use haulm::domain::draft::{FeedWay, LiquidDraft, WaterWay};
-use haulm::domain::library::{SystemKey, add_liquids};
+use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
+use haulm::domain::recipe::caution::Caution;
+use haulm::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
 use haulm::domain::{
     DoseWay, Draft, Entry, Field, Figure, Finding, Grade, LiquidField, LiquidFigure, LiquidId, Place, Role, Station,
     Substance, What, cautions, example, work_out,
@@ -291,7 +291,7 @@ fn findings_away_from_their_usual_place() {
         text += &say(&draft, &[Finding { what: unreadable, ..at(place) }], &Units::default());
     }
     let price = Amount::from_base(Kind::Price, 3.0);
-    let window = haulm::domain::limit::PRESS_FACTOR;
+    let window = haulm::domain::recipe::limit::PRESS_FACTOR;
     let what = What::NotUsual { value: price, window, unit: Unit::PerTonne };
     let place = Place::Field(binder(LiquidField::Price));
     text += &say(&draft, &[Finding { grade: Grade::Unusual, place, what }], &Units::default());

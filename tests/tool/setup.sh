@@ -121,4 +121,5 @@ need_engines() {
   has "${XVFB:-Xvfb}" || missing+=(xvfb)
   ((${#missing[@]} == 0)) || need_debian "${missing[@]}"
   [[ -n ${GECKODRIVER:-} ]] || need_tool geckodriver geckodriver "$geckodriver_version"
+  rm -rf "$tools/build"
 }

@@ -2,14 +2,14 @@
 
 use crate::sample::{bare_sheet, recipe, sheet};
 use approx::assert_relative_eq;
-use haulm::domain::bench::board_field::{
+use haulm::domain::trial::boards::field::{
     BendingDraft, BendingField, BoardField, BondDraft, BondField, PieceDraft, PieceField, SwellingDraft, SwellingField,
 };
-use haulm::domain::bench::measured::{Board, measure};
-use haulm::domain::bench::target::{
+use haulm::domain::trial::boards::measured::{Board, measure};
+use haulm::domain::trial::boards::target::{
     DensityTarget, RequirementDraft, density_target, judge, off_target, profile, results, uneven,
 };
-use haulm::domain::bench::{BoardDraft, BoardId, Place, Property, What};
+use haulm::domain::trial::{BoardDraft, BoardId, Place, Property, What};
 use haulm::domain::{Entry, What as EntryWhat};
 use haulm::quantity::Unit;
 use haulm::statistics::sample::SampleSummary;
@@ -240,7 +240,7 @@ fn requirements_are_held_against_the_quantile() {
     let (judged, findings) = judge(&results, &[require("0.53")]);
     assert_eq!(judged[0].met, Some(false));
     assert!(matches!(findings[0].what, What::MissesRequirement { .. }));
-    let (judged, findings) = judge(&haulm::domain::bench::target::results(&boards[..1]), &[require("0.5")]);
+    let (judged, findings) = judge(&haulm::domain::trial::boards::target::results(&boards[..1]), &[require("0.5")]);
     assert_eq!((judged[0].met, findings[0].what), (None, What::TooFewBoards));
     assert!(judge(&results, &[require("much")]).1.iter().any(|f| matches!(f.what, What::Entry(_))));
     assert!(judge(&results, &[require(" ")]).0.is_empty());

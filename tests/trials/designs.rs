@@ -1,8 +1,8 @@
 //! Designs against published tables.
 
-use haulm::domain::bench::design::{Design, roman};
-use haulm::domain::bench::fraction::offered;
-use haulm::domain::bench::word::{Word, products};
+use haulm::domain::trial::series::design::{Design, roman};
+use haulm::domain::trial::series::fraction::offered;
+use haulm::domain::trial::series::word::{Word, products};
 
 fn words(texts: &[&str]) -> Vec<Word> {
     texts.iter().map(|text| Word::parse(text).unwrap()).collect()

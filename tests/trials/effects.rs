@@ -2,11 +2,11 @@
 
 use crate::support::something;
 use approx::assert_relative_eq;
-use haulm::domain::bench::design::Design;
-use haulm::domain::bench::effects::{Effects, EffectsOutcome, ModelWay, Outcome, Term, effects};
-use haulm::domain::bench::series::{Factor, Level, Run, Series};
-use haulm::domain::bench::series_field::{FactorId, Of};
-use haulm::domain::bench::{Property, What};
+use haulm::domain::trial::series::design::Design;
+use haulm::domain::trial::series::effects::{Effects, EffectsOutcome, ModelWay, Outcome, Term, effects};
+use haulm::domain::trial::series::field::{FactorId, Of};
+use haulm::domain::trial::series::runs::{Factor, Level, Run, Series};
+use haulm::domain::trial::{Property, What};
 use haulm::quantity::{Amount, Kind};
 use proptest::prelude::*;
 use uom::si::f64::Ratio;

@@ -4,19 +4,19 @@ use crate::boards::{piece, tested};
 use crate::sample::{bare_sheet, made_out, recipe, type_in};
 use crate::series::{dose_and_density, factor};
 use crate::support::liquid;
-use haulm::domain::bench::board_field::{BendingField, BoardField, BondField, PieceField, SwellingField};
-use haulm::domain::bench::board_working::BoardFigure;
-use haulm::domain::bench::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
-use haulm::domain::bench::effects::{ModelWay, Outcome, Term, effects};
-use haulm::domain::bench::material::Material;
-use haulm::domain::bench::measured::measure;
-use haulm::domain::bench::series::{Level, series};
-use haulm::domain::bench::series_draft::{BlockWay, DesignWay};
-use haulm::domain::bench::series_field::{FactorId, Of, SeriesField};
-use haulm::domain::bench::target::{Judged, RequirementDraft};
-use haulm::domain::bench::weighing::{BatchDraft, weigh};
-use haulm::domain::bench::working::Origin;
-use haulm::domain::bench::{
+use haulm::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
+use haulm::domain::trial::boards::measured::measure;
+use haulm::domain::trial::boards::target::{Judged, RequirementDraft};
+use haulm::domain::trial::boards::working::BoardFigure;
+use haulm::domain::trial::series::draft::{BlockWay, DesignWay};
+use haulm::domain::trial::series::effects::{ModelWay, Outcome, Term, effects};
+use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
+use haulm::domain::trial::series::material::Material;
+use haulm::domain::trial::series::runs::{Level, series};
+use haulm::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
+use haulm::domain::trial::weigh_sheet::weighing::{BatchDraft, weigh};
+use haulm::domain::trial::weigh_sheet::working::Origin;
+use haulm::domain::trial::{
     BoardDraft, BoardId, Field, Figure, Finding, LineFigure, LineId, Place, Property, SeriesDraft, SheetDraft, What,
 };
 use haulm::domain::working::Constant;
@@ -300,8 +300,8 @@ fn entries_in_words() {
     bench.requirements =
         vec![RequirementDraft { property: Property::Swelling, value: Entry::typed("12 mm", Unit::Percent) }];
     let boards = [measure(&bench.boards[0]).board];
-    let results = haulm::domain::bench::target::results(&boards);
-    let findings = haulm::domain::bench::target::judge(&results, &bench.requirements).1;
+    let results = haulm::domain::trial::boards::target::results(&boards);
+    let findings = haulm::domain::trial::boards::target::judge(&results, &bench.requirements).1;
     writeln!(text, "requirement\n{}", bench.say(&findings)).unwrap();
     snapshot!("entries", text);
 }
@@ -448,7 +448,7 @@ fn what_the_effects_tell() {
     let series = series(&bench.recipe, &bench.series).series.unwrap();
     let wobble = [0.004, -0.006, 0.003, -0.001, 0.005, -0.002, 0.001, -0.004];
     let outcomes = |dose: f64, density: f64| -> Vec<Outcome> {
-        let value = |run: &haulm::domain::bench::series::Run| {
+        let value = |run: &haulm::domain::trial::series::runs::Run| {
             let sign = |factor: usize| if run.levels[factor] == 0 { -1.0 } else { 1.0 };
             0.55 + dose * sign(0) + density * sign(1) + wobble[usize::from(run.place) % 8]
         };

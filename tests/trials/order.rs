@@ -1,6 +1,6 @@
 //! The run order: a known generator, the same for a seed, and always all runs once.
 
-use haulm::domain::bench::run_order::Chance;
+use haulm::domain::trial::series::run_order::Chance;
 use oorandom::Rand32;
 use proptest::prelude::*;
 

@@ -3,10 +3,11 @@
 use crate::boards::tested;
 use crate::sample::{bare_sheet, recipe, type_in};
 use crate::series::dose_and_density;
-use haulm::domain::bench::target::RequirementDraft;
-use haulm::domain::bench::{BoardId, Field, LineId, Property};
+use haulm::domain::trial::boards::target::RequirementDraft;
+use haulm::domain::trial::{BoardId, Field, LineId, Property};
 use haulm::domain::{Entry, LiquidId};
 use haulm::quantity::Unit;
+use haulm::quantity::format::DecimalMark;
 use haulm::record::bench::{LARGEST, TRIAL_ON_PAGE};
 use haulm::record::bench_csv::{boards_csv, readings_csv, sheets_csv};
 use haulm::record::revision::{Revision, Stamp, Standing, Title};
@@ -147,7 +148,7 @@ fn the_largest_series_can_be_read_again() {
     board.bending = vec![board.bending[0].clone(); 6];
     board.bond = vec![board.bond[0].clone(); 10];
     board.swelling = vec![board.swelling[0].clone(); 10];
-    trial.boards = (1..=256).map(|id| haulm::domain::bench::BoardDraft { id: BoardId(id), ..board.clone() }).collect();
+    trial.boards = (1..=256).map(|id| haulm::domain::trial::BoardDraft { id: BoardId(id), ..board.clone() }).collect();
     let text = trial.file().unwrap();
     assert!(text.len() < LARGEST, "{}", text.len());
     assert!(trial.seal(None, stamp(1)).unwrap().text().len() < LARGEST / 2);
@@ -157,12 +158,12 @@ fn the_largest_series_can_be_read_again() {
 fn tables() {
     let trial = sample();
     let name = |id: LineId, recipe: &haulm::domain::Draft| (ENGLISH.bench.line)(id, recipe);
-    let sheets = sheets_csv(&trial, &name);
+    let sheets = sheets_csv(&trial, DecimalMark::Point, name);
     let head: Vec<&str> = sheets.lines().take(12).collect();
-    let readings = readings_csv(&trial);
+    let readings = readings_csv(&trial, DecimalMark::Point);
     let text = format!(
         "{}\n{}\n{}",
-        boards_csv(&trial),
+        boards_csv(&trial, DecimalMark::Point),
         readings.lines().take(16).collect::<Vec<_>>().join("\n"),
         head.join("\n")
     );
@@ -170,20 +171,35 @@ fn tables() {
         {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
         { insta::assert_snapshot!("bench_tables", text) }
     );
-    for table in [boards_csv(&trial), readings, sheets] {
+    for table in [boards_csv(&trial, DecimalMark::Point), readings, sheets] {
         assert!(table.ends_with("\r\n"));
-        let columns = |line: &str| {
-            let mut quoted = false;
-            line.chars()
-                .filter(|c| {
-                    quoted ^= *c == '"';
-                    *c == ',' && !quoted
-                })
-                .count()
-        };
-        let counts: Vec<usize> = table.split("\r\n").filter(|line| !line.is_empty()).map(columns).collect();
-        assert!(counts.iter().all(|count| *count == counts[0]), "{table}");
+        let text = table.strip_prefix('\u{feff}').expect("a byte-order mark");
+        // The reader refuses a row that is longer or shorter than the first.
+        let rows: Vec<csv::StringRecord> =
+            csv::Reader::from_reader(text.as_bytes()).records().map(Result::unwrap).collect();
+        assert!(!rows.is_empty());
     }
+}
+
+#[test]
+fn tables_with_a_decimal_comma() {
+    let rows = |text: String, separator| -> Vec<Vec<String>> {
+        let text = text.strip_prefix('\u{feff}').expect("a byte-order mark").to_owned();
+        let mut reader = csv::ReaderBuilder::new().has_headers(false).delimiter(separator).from_reader(text.as_bytes());
+        reader.deserialize().map(Result::unwrap).collect()
+    };
+    let points = rows(boards_csv(&sample(), DecimalMark::Point), b',');
+    let commas = rows(boards_csv(&sample(), DecimalMark::Comma), b';');
+    let mut decimals = 0;
+    for (point, comma) in points.concat().iter().zip(commas.concat()) {
+        if point.contains('.') && point.parse::<f64>().is_ok() {
+            decimals += 1;
+            assert_eq!(point.replace('.', ","), comma);
+        } else {
+            assert_eq!(*point, comma);
+        }
+    }
+    assert!(decimals > 3, "{points:?}");
 }
 
 #[test]
@@ -191,9 +207,9 @@ fn a_trial_without_a_series_has_one_sheet() {
     let mut trial = sample();
     trial.series = None;
     trial.batch_mut(None, 1).unwrap().entry_mut(LineId::Liquid(LiquidId(1))).unwrap().text = "310".to_owned();
-    let sheets = sheets_csv(&trial, &|id, _| id.key());
-    assert!(sheets.contains(",liquid.1,liquid.1,") && sheets.lines().any(|line| line.ends_with(",310")));
-    assert!(!boards_csv(&trial).contains("dose.1"));
+    let sheets = sheets_csv(&trial, DecimalMark::Point, |id, _| id.key());
+    assert!(sheets.contains(",\"liquid.1\",\"liquid.1\",") && sheets.lines().any(|line| line.ends_with(",310")));
+    assert!(!boards_csv(&trial, DecimalMark::Point).contains("dose.1"));
 }
 
 fn json_value() -> impl Strategy<Value = Value> {
@@ -234,7 +250,7 @@ proptest! {
         if let Ok(trial) = TrialContent::read_file(&value.to_string()) {
             let again = TrialContent::read_file(&trial.file().unwrap());
             prop_assert_eq!(again.as_ref(), Ok(&trial));
-            for table in [boards_csv(&trial), readings_csv(&trial), sheets_csv(&trial, &|id, _| id.key())] {
+            for table in [boards_csv(&trial, DecimalMark::Point), readings_csv(&trial, DecimalMark::Point), sheets_csv(&trial, DecimalMark::Point, |id, _| id.key())] {
                 prop_assert!(!table.contains("NaN") && !table.contains("inf,"));
             }
         }

@@ -1,9 +1,9 @@
 //! A recipe and a sheet to test with: an invented mill's.
 
 use crate::support::{liquid, plain_recipe};
-use haulm::domain::bench::plan::plan;
-use haulm::domain::bench::sheet::{Sheet, make_out};
-use haulm::domain::bench::{Field, Finding, SheetDraft};
+use haulm::domain::trial::weigh_sheet::plan::plan;
+use haulm::domain::trial::weigh_sheet::sheet::{Sheet, make_out};
+use haulm::domain::trial::{Field, Finding, SheetDraft};
 use haulm::domain::{DoseWay, Draft, Entry, LiquidId, Role, Substance};
 use haulm::quantity::Unit;
 

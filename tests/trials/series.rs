@@ -3,11 +3,11 @@
 use crate::sample::{bare_sheet, recipe, type_in};
 use crate::support::liquid;
 use approx::assert_relative_eq;
-use haulm::domain::bench::material::{Material, needed, sheets, unsolved};
-use haulm::domain::bench::series::{Series, of_run, series};
-use haulm::domain::bench::series_draft::{BlockWay, DesignWay, FactorDraft, LevelDraft};
-use haulm::domain::bench::series_field::{FactorId, Of, SeriesField};
-use haulm::domain::bench::{Field, LineId, SeriesDraft, What};
+use haulm::domain::trial::series::draft::{BlockWay, DesignWay, FactorDraft, LevelDraft};
+use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
+use haulm::domain::trial::series::material::{Material, needed, sheets, unsolved};
+use haulm::domain::trial::series::runs::{Series, of_run, series};
+use haulm::domain::trial::{Field, LineId, SeriesDraft, What};
 use haulm::domain::{Draft, Entry, LiquidId};
 use haulm::quantity::Unit;
 use proptest::prelude::*;
@@ -101,7 +101,7 @@ fn material_is_the_sum_of_the_sheets_and_the_margin() {
     type_in(&mut sheet, Field::Capacity, "2 kg");
     let sheets = sheets(&recipe(), &sheet, &draft, &series);
     let of = |id: LineId| -> f64 {
-        let one = |run: &haulm::domain::bench::material::RunSheet| {
+        let one = |run: &haulm::domain::trial::series::material::RunSheet| {
             let sheet = run.sheet.as_ref().unwrap();
             assert!(sheet.batches > 1);
             f64::from(sheet.batches) * sheet.line(id).map_or(0.0, |line| line.rounded.value)

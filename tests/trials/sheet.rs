@@ -3,8 +3,8 @@
 use crate::sample::{bare_sheet, made_out, recipe, sheet, type_in};
 use crate::support::{liquid, plain_recipe, recipe as any_recipe, set, something};
 use approx::assert_relative_eq;
-use haulm::domain::bench::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
-use haulm::domain::bench::{Field, Figure, LineFigure, LineId, Place, Sheet, SheetDraft, What};
+use haulm::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
+use haulm::domain::trial::{Field, Figure, LineFigure, LineId, Place, Sheet, SheetDraft, What};
 use haulm::domain::{Draft, Field as RecipeField, LiquidId, Substance, work_out};
 use haulm::quantity::Unit;
 use proptest::prelude::*;
@@ -32,7 +32,7 @@ fn a_published_sheet_with_its_spillage() {
         set(&mut recipe, RecipeField::BoardDensity, "0.75", Unit::KilogramPerLitre);
         set(&mut recipe, RecipeField::BoardMoisture, "0", Unit::PercentDryBasis);
         set(&mut recipe, RecipeField::Thickness, "1", Unit::Centimetre);
-        recipe.water_way = haulm::domain::draft::WaterWay::None;
+        recipe.water_way = haulm::domain::recipe::draft::WaterWay::None;
         recipe.liquids = vec![liquid(1, "8", solids, "1280")];
         let mut draft = bare_sheet();
         type_in(&mut draft, Field::MatLength, "250");
@@ -183,7 +183,7 @@ fn the_line_is_not_asked_for() {
 #[test]
 fn a_water_flow_becomes_a_dose() {
     let mut recipe = recipe();
-    recipe.water_way = haulm::domain::draft::WaterWay::Flow;
+    recipe.water_way = haulm::domain::recipe::draft::WaterWay::Flow;
     set(&mut recipe, RecipeField::WaterFlow, "300", Unit::KilogramPerHour);
     let sheet = sheet(&recipe, &bare_sheet());
     let fibre = grams(&sheet, LineId::Fibre) / 1.02;

@@ -3,8 +3,8 @@
 use crate::sample::{bare_sheet, recipe, sheet, type_in};
 use crate::sheet::any_made_out;
 use approx::assert_relative_eq;
-use haulm::domain::bench::weighing::{BatchDraft, Weighing, weigh};
-use haulm::domain::bench::{Field, LineId, Place, Sheet, What};
+use haulm::domain::trial::weigh_sheet::weighing::{BatchDraft, Weighing, weigh};
+use haulm::domain::trial::{Field, LineId, Place, Sheet, What};
 use haulm::domain::{Grade, LiquidId};
 use proptest::prelude::*;
 

@@ -2,10 +2,10 @@
 
 use crate::formula::check;
 use crate::sheet::any_made_out;
-use haulm::domain::bench::board_working::{BoardFigure, board_working, correction_working, summary_working};
-use haulm::domain::bench::measured::measure;
-use haulm::domain::bench::working::working;
-use haulm::domain::bench::{Figure, LineFigure, Property};
+use haulm::domain::trial::boards::measured::measure;
+use haulm::domain::trial::boards::working::{BoardFigure, board_working, correction_working, summary_working};
+use haulm::domain::trial::weigh_sheet::working::working;
+use haulm::domain::trial::{Figure, LineFigure, Property};
 use haulm::ui::math::{Style, letters, numbers};
 use proptest::prelude::*;
 

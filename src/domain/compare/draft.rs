@@ -3,12 +3,12 @@
 //! Choices and boxes are known by their key, so that each figure keeps the value wanted of it and each
 //! source its ±, whatever is chosen meanwhile.
 
-use crate::domain::check::read_entry;
-use crate::domain::draft::{Draft, Entry, LiquidDraft};
-use crate::domain::field::{Field, LiquidField};
-use crate::domain::limit;
-use crate::domain::liquid::Substance;
-use crate::domain::outcome::Case;
+use crate::domain::balance::outcome::Case;
+use crate::domain::recipe::check::read_entry;
+use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};
+use crate::domain::recipe::field::{Field, LiquidField};
+use crate::domain::recipe::limit;
+use crate::domain::recipe::liquid::Substance;
 use crate::quantity::{Kind, Unit};
 use serde::{Deserialize, Serialize};
 
@@ -106,7 +106,7 @@ pub fn number_key(draft: &Draft, field: Field) -> String {
 /// The number of that key in a recipe, among those that it uses.
 #[must_use]
 pub fn number_of(draft: &Draft, case: &Case, key: &str) -> Option<Field> {
-    super::knob::used(&case.input).find(|field| number_key(draft, *field) == key)
+    crate::domain::compare::variable::used(&case.input).find(|field| number_key(draft, *field) == key)
 }
 
 /// The key of the box that holds a liquid's price.

@@ -1,11 +1,11 @@
 //! What is compared: every figure of one recipe's balance, and some that only make sense beside
 //! another recipe's.
 
-use crate::domain::figure::{Figure, LiquidFigure};
-use crate::domain::input::WaterPlan;
-use crate::domain::liquid::{LiquidId, Role};
-use crate::domain::machine::Machine;
-use crate::domain::outcome::Case;
+use crate::domain::balance::figure::{Figure, LiquidFigure};
+use crate::domain::balance::machine::Machine;
+use crate::domain::balance::outcome::Case;
+use crate::domain::recipe::input::WaterPlan;
+use crate::domain::recipe::liquid::{LiquidId, Role};
 use crate::domain::working::symbol::symbol;
 use crate::domain::working::{Constant, Expr, Given, Ground, Origin, Symbol, Working, given, working};
 use crate::quantity::{Amount, Kind, Unit};

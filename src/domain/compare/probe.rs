@@ -1,12 +1,12 @@
 //! One recipe, solved again and again with some numbers turned.
 
-use super::knob;
 use super::output::Output;
 use super::verdict::{Obstacle, Verdict, verdict};
-use crate::domain::field::Field;
-use crate::domain::finding::Finding;
-use crate::domain::outcome::Case;
-use crate::domain::solve::solve;
+use crate::domain::balance::outcome::Case;
+use crate::domain::balance::solve::solve;
+use crate::domain::compare::variable;
+use crate::domain::recipe::field::Field;
+use crate::domain::recipe::finding::Finding;
 
 /// A recipe to turn numbers of.
 #[derive(Debug, Clone)]
@@ -28,9 +28,9 @@ impl Probe {
     /// What stands in the way of any balance; the recipe last solved stays.
     pub fn turn(&mut self, numbers: &[(Field, f64)]) -> Result<&Case, Obstacle> {
         for (field, base) in numbers {
-            knob::set(&mut self.case.input, *field, *base).map_err(|_| Obstacle::NotAllowed)?;
+            variable::set(&mut self.case.input, *field, *base).map_err(|_| Obstacle::NotAllowed)?;
         }
-        if !knob::consistent(&self.case.input) {
+        if !variable::consistent(&self.case.input) {
             return Err(Obstacle::NotAllowed);
         }
         self.case.solved = solve(&self.case.input).map_err(|_| Obstacle::NoBalance)?;
@@ -49,7 +49,7 @@ impl Probe {
         }
         let mut found = verdict(&self.case, &mut self.findings);
         let unusual =
-            |(field, base): &(Field, f64)| knob::limit(&self.case.input, *field).outside_usual(*base).is_some();
+            |(field, base): &(Field, f64)| variable::limit(&self.case.input, *field).outside_usual(*base).is_some();
         if numbers.iter().any(unusual) {
             found.add(Obstacle::Input);
         }

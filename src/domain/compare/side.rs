@@ -1,12 +1,12 @@
 //! Two to six systems side by side: every figure of each, and what changes against a reference.
 
 use super::output::{Output, limiting};
-use crate::domain::check::read_field;
-use crate::domain::draft::{Draft, FeedWay, LiquidDraft, WaterWay};
-use crate::domain::field::{Field, LiquidField};
-use crate::domain::library::add_liquids;
-use crate::domain::machine::Machine;
-use crate::domain::outcome::{Case, Outcome, work_out};
+use crate::domain::balance::machine::Machine;
+use crate::domain::balance::outcome::{Case, Outcome, work_out};
+use crate::domain::recipe::binder_system::add_liquids;
+use crate::domain::recipe::check::read_field;
+use crate::domain::recipe::draft::{Draft, FeedWay, LiquidDraft, WaterWay};
+use crate::domain::recipe::field::{Field, LiquidField};
 use crate::quantity::{Amount, Unit};
 
 /// The fewest systems that can be compared.

@@ -5,13 +5,13 @@
 //! method (Brent, Algorithms for Minimization without Derivatives, 1973, chapter 4; the `roots` crate,
 //! 0.4 kB). So more than one answer is found, and none is said to be none.
 
-use super::knob;
 use super::output::Output;
 use super::probe::Probe;
-use crate::domain::field::{Field, LiquidField};
-use crate::domain::figure::{Figure, LiquidFigure};
-use crate::domain::input::{Dosing, Feed, WaterPlan};
-use crate::domain::outcome::Case;
+use crate::domain::balance::figure::{Figure, LiquidFigure};
+use crate::domain::balance::outcome::Case;
+use crate::domain::compare::variable;
+use crate::domain::recipe::field::{Field, LiquidField};
+use crate::domain::recipe::input::{Dosing, Feed, WaterPlan};
 use roots::{Convergency, find_root_brent};
 
 /// How an answer was found.
@@ -92,7 +92,7 @@ pub fn solve_for(case: &Case, field: Field, output: Output, wanted: f64) -> Resu
     if !wanted.is_finite() {
         return Err(NoAnswer::NotWanted);
     }
-    let now = knob::get(&case.input, field);
+    let now = variable::get(&case.input, field);
     let mut search = Search { probe: Probe::new(case), field, output, wanted, tolerance: 0.0 };
     // A blank optional field can be solved for, one that the recipe has no place for cannot.
     let range = search.range(case);
@@ -175,7 +175,10 @@ const fn is_flow(figure: Figure) -> bool {
             | Figure::SanderDust
             | Figure::Offcuts
             | Figure::FibrePerShift
-            | Figure::Used(crate::domain::machine::Machine::FibreSupply | crate::domain::machine::Machine::Blender)
+            | Figure::Used(
+                crate::domain::balance::machine::Machine::FibreSupply
+                    | crate::domain::balance::machine::Machine::Blender
+            )
             | Figure::Liquid(
                 _,
                 LiquidFigure::Solids
@@ -212,7 +215,7 @@ type Point = (f64, Option<f64>);
 impl Search {
     /// What the field may hold, an end that is refused moved in by a billionth.
     fn range(&self, case: &Case) -> Option<(f64, f64)> {
-        let limit = knob::limit(&case.input, self.field);
+        let limit = variable::limit(&case.input, self.field);
         let (least, most) = (limit.unit.to_base(limit.least), limit.unit.to_base(limit.most));
         let gap = (most - least) * 1e-9;
         let from = if limit.above_least { least + gap } else { least };
@@ -222,7 +225,7 @@ impl Search {
 
     fn can_set(&self, at: f64) -> bool {
         let mut input = self.probe.case().input.clone();
-        knob::set(&mut input, self.field, at).is_ok()
+        variable::set(&mut input, self.field, at).is_ok()
     }
 
     fn miss(&mut self, at: f64) -> Option<f64> {

@@ -1,11 +1,11 @@
 //! One input over a range, and two over a grid.
 
-use super::knob;
 use super::output::Output;
 use super::probe::Probe;
 use super::verdict::Verdict;
-use crate::domain::field::Field;
-use crate::domain::outcome::Case;
+use crate::domain::balance::outcome::Case;
+use crate::domain::compare::variable;
+use crate::domain::recipe::field::Field;
 
 /// The most points of one axis.
 pub const MOST_POINTS: usize = 401;
@@ -32,8 +32,8 @@ impl Axis {
     /// one and a half times it. Always within what physics allows.
     #[must_use]
     pub fn around(case: &Case, field: Field, points: usize) -> Option<Self> {
-        let at = knob::get(&case.input, field)?;
-        let limit = knob::limit(&case.input, field);
+        let at = variable::get(&case.input, field)?;
+        let limit = variable::limit(&case.input, field);
         let (least, most) = (limit.unit.to_base(limit.least), limit.unit.to_base(limit.most));
         let (from, to) = match limit.usual {
             Some(window) => {

@@ -1,10 +1,10 @@
 //! Whether a recipe can be run: what stands in the way, in one small value for each cell of a grid.
 
-use crate::domain::field::Field;
-use crate::domain::finding::{Finding, What};
-use crate::domain::limit::plain;
-use crate::domain::machine::Machine;
-use crate::domain::outcome::{Case, examine};
+use crate::domain::balance::machine::Machine;
+use crate::domain::balance::outcome::{Case, examine};
+use crate::domain::recipe::field::Field;
+use crate::domain::recipe::finding::{Finding, What};
+use crate::domain::recipe::limit::plain;
 
 /// Something that stands in the way.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]

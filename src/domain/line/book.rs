@@ -1,14 +1,16 @@
 //! What a mill's line is: pumps, tanks, transport times, tolerances, and what is read off it, as typed.
 
-use super::catch_test::{CalibrationDraft, CalibrationField, CalibrationId, RowDraft, RowField, RowId};
-use super::feeds::Feeds;
 use super::field::LineField;
 use super::group::group;
-use super::pump::{PumpDraft, PumpId};
-use super::setting::SettingUnit;
-use super::tank::{TankDraft, TankId};
-use crate::domain::draft::Entry;
-use crate::domain::liquid::LiquidId;
+use crate::domain::line::pumps::catch_test::{
+    CalibrationDraft, CalibrationField, CalibrationId, RowDraft, RowField, RowId,
+};
+use crate::domain::line::pumps::pump::{PumpDraft, PumpId};
+use crate::domain::line::pumps::setting::SettingUnit;
+use crate::domain::line::tanks::feeds::Feeds;
+use crate::domain::line::tanks::tank::{TankDraft, TankId};
+use crate::domain::recipe::draft::Entry;
+use crate::domain::recipe::liquid::LiquidId;
 use crate::quantity::Kind;
 use serde::{Deserialize, Serialize};
 

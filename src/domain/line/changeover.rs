@@ -2,18 +2,17 @@
 //! in between is neither.
 
 use super::book::TransportField;
-use super::check::CheckedLine;
-use super::feeds::Fed;
 use super::field::LineField;
 use super::finding::{LineFinding, LinePlace, LineWhat};
-use super::pump::Pump;
-use super::setting_sheet::{PumpRow, row};
 use super::step::{Change, Pipe, Step, Why, mat_moisture, water};
-use super::tank::after;
-use crate::domain::draft::Draft;
-use crate::domain::finding::Grade;
-use crate::domain::order::sort;
-use crate::domain::outcome::Case;
+use crate::domain::balance::outcome::Case;
+use crate::domain::line::checked::CheckedLine;
+use crate::domain::line::pumps::pump::Pump;
+use crate::domain::line::pumps::pump_settings::{PumpRow, row};
+use crate::domain::line::tanks::feeds::Fed;
+use crate::domain::line::tanks::tank::after;
+use crate::domain::recipe::draft::Draft;
+use crate::domain::recipe::finding::Grade;
 use crate::domain::{LiquidId, Role};
 use crate::quantity::{Amount, Kind};
 use uom::ConstZero;
@@ -100,7 +99,7 @@ pub struct Recipe<'a> {
 pub fn changeover(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine, start: u64) -> Changeover {
     let mut findings = Vec::new();
     let mut changes = changes(old, new, line);
-    sort(&mut changes, |(why, _), (other, _)| why.cmp(other));
+    changes.sort_by_key(|(why, _)| *why);
     if changes.is_empty() {
         findings.push(LineFinding::new(Grade::Note, LinePlace::Line, LineWhat::NothingChanges));
     }

@@ -1,14 +1,14 @@
 //! The line of the invented wheat-straw mill, to go with the example recipe.
 
 use super::book::LineBook;
-use super::catch_test::CalibrationDraft;
-use super::feeds::{Feeds, Tie};
 use super::field::LineField;
-use super::pump::{PumpField, PumpId, ReadingWay};
-use super::setting::SettingUnit;
-use super::tank::{TankField, TankWay};
 use super::{CardField, RunningField, TransportField};
-use crate::domain::draft::{Draft, Entry};
+use crate::domain::line::pumps::catch_test::CalibrationDraft;
+use crate::domain::line::pumps::pump::{PumpField, PumpId, ReadingWay};
+use crate::domain::line::pumps::setting::SettingUnit;
+use crate::domain::line::tanks::feeds::{Feeds, Tie};
+use crate::domain::line::tanks::tank::{TankField, TankWay};
+use crate::domain::recipe::draft::{Draft, Entry};
 use crate::quantity::Unit;
 
 /// A row of a catch test: setting, seconds, caught mass.

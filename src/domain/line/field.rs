@@ -1,9 +1,9 @@
 //! The address of every number that is typed at the line.
 
 use super::book::{CardField, DeliveryField, RunningField, ToleranceField, TransportField};
-use super::catch_test::{CalibrationField, CalibrationId, RowField, RowId};
-use super::pump::{PumpField, PumpId};
-use super::tank::{TankField, TankId};
+use crate::domain::line::pumps::catch_test::{CalibrationField, CalibrationId, RowField, RowId};
+use crate::domain::line::pumps::pump::{PumpField, PumpId};
+use crate::domain::line::tanks::tank::{TankField, TankId};
 
 /// A number at the line.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]

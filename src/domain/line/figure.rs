@@ -2,7 +2,7 @@
 //!
 //! A name does not say which pump or tank: the sheet that holds the figure does.
 
-use super::setting::SettingUnit;
+use crate::domain::line::pumps::setting::SettingUnit;
 use crate::domain::working::Symbol;
 use crate::quantity::Kind;
 

@@ -1,12 +1,12 @@
 //! What there is to say at the line: data, without a word of any language.
 
-use super::catch_test::{CalibrationId, RowId};
 use super::field::LineField;
-use super::help::Help;
-use super::pump::PumpId;
-use super::tank::TankId;
-use crate::domain::finding::{Grade, What};
-use crate::domain::liquid::LiquidId;
+use crate::domain::line::pumps::catch_test::{CalibrationId, RowId};
+use crate::domain::line::pumps::help::Help;
+use crate::domain::line::pumps::pump::PumpId;
+use crate::domain::line::tanks::tank::TankId;
+use crate::domain::recipe::finding::{Grade, What};
+use crate::domain::recipe::liquid::LiquidId;
 use crate::quantity::Amount;
 
 /// Where a finding belongs.

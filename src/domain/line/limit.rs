@@ -1,13 +1,13 @@
 //! What a box at the line may hold and what is usual, in the style of the recipe's table.
 
 use super::book::{CardField, DeliveryField, LineBook, RunningField, ToleranceField, TransportField};
-use super::catch_test::{CalibrationField, RowField};
 use super::field::LineField;
-use super::pump::{PumpField, ReadingWay};
-use super::setting::SettingUnit;
-use super::tank::{TankField, TankWay};
-use crate::domain::limit::Limit;
-use crate::domain::limit::Source::CommonPractice;
+use crate::domain::line::pumps::catch_test::{CalibrationField, RowField};
+use crate::domain::line::pumps::pump::{PumpField, ReadingWay};
+use crate::domain::line::pumps::setting::SettingUnit;
+use crate::domain::line::tanks::tank::{TankField, TankWay};
+use crate::domain::recipe::limit::Limit;
+use crate::domain::recipe::limit::Source::CommonPractice;
 use crate::quantity::Unit as U;
 
 /// The limit of a field of this book.

@@ -4,8 +4,8 @@ use super::book::LineBook;
 use super::field::LineField;
 use super::finding::{LineFinding, LinePlace, LineWhat};
 use super::limit::limit;
-use crate::domain::check::{read_entry, unusual};
-use crate::domain::finding::{Grade, What};
+use crate::domain::recipe::check::{read_entry, unusual};
+use crate::domain::recipe::finding::{Grade, What};
 use crate::quantity::Amount;
 
 /// What one box holds, in the base unit of its kind; `None` while blank.

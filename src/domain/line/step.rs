@@ -7,10 +7,10 @@
 //!
 //! Common practice, no source.
 
-use super::feeds::Fed;
-use super::pump::PumpId;
-use super::setting::{Setting, SettingUnit};
-use crate::domain::outcome::Case;
+use crate::domain::balance::outcome::Case;
+use crate::domain::line::pumps::pump::PumpId;
+use crate::domain::line::pumps::setting::{Setting, SettingUnit};
+use crate::domain::line::tanks::feeds::Fed;
 use crate::domain::{LiquidId, Role};
 use crate::quantity::Moisture;
 use uom::ConstZero;

@@ -27,8 +27,6 @@ macro_rules! operator {
     ($trait:ident, $method:ident, $variant:ident) => {
         impl ops::$trait for Expr {
             type Output = Self;
-            // Not inlined: a formula is a page of these, and none is run often.
-            #[inline(never)]
             fn $method(self, right: Self) -> Self {
                 Self::$variant(Box::new(self), Box::new(right))
             }
@@ -67,7 +65,7 @@ impl Expr {
 
     /// The value of the formula, each number put in as `number` gives it.
     #[must_use]
-    pub fn value(&self, number: &dyn Fn(usize) -> f64) -> f64 {
+    pub fn value(&self, number: &impl Fn(usize) -> f64) -> f64 {
         let of = |part: &Self| part.value(number);
         match self {
             Self::Given(at) => number(*at),
@@ -93,7 +91,7 @@ impl Expr {
 
     /// The formula as plain text with `+ - * / max( , ) sqrt( )`, each number put in as `name` gives it.
     #[must_use]
-    pub fn to_text(&self, name: &dyn Fn(usize) -> String) -> String {
+    pub fn to_text(&self, name: &impl Fn(usize) -> String) -> String {
         let within = |part: &Self, least: u8| {
             let text = part.to_text(name);
             if part.binding() < least { format!("({text})") } else { text }

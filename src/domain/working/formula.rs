@@ -1,12 +1,12 @@
 //! The formulas of the balance.
 
 use super::{Constant, Expr, Given, Ground, Origin, Symbol, Working, given};
-use crate::domain::field::{Field, LiquidField};
-use crate::domain::figure::{Figure, LiquidFigure};
-use crate::domain::input::{Dosing, Feed, Liquid, WaterPlan};
-use crate::domain::liquid::{DoseWay, LiquidId};
-use crate::domain::machine::Machine;
-use crate::domain::outcome::Case;
+use crate::domain::balance::figure::{Figure, LiquidFigure};
+use crate::domain::balance::machine::Machine;
+use crate::domain::balance::outcome::Case;
+use crate::domain::recipe::field::{Field, LiquidField};
+use crate::domain::recipe::input::{Dosing, Feed, Liquid, WaterPlan};
+use crate::domain::recipe::liquid::{DoseWay, LiquidId};
 use crate::quantity::{Amount, Kind};
 
 /// How a figure came about; `None` where the recipe does not give it.

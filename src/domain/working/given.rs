@@ -1,9 +1,9 @@
 //! What a field held when the recipe was solved.
 
 use super::Constant;
-use crate::domain::field::{Field, LiquidField};
-use crate::domain::input::{Dosing, Feed, Input, WaterPlan};
-use crate::domain::water;
+use crate::domain::chemistry::water;
+use crate::domain::recipe::field::{Field, LiquidField};
+use crate::domain::recipe::input::{Dosing, Feed, Input, WaterPlan};
 use uom::si::f64::ThermodynamicTemperature;
 use uom::si::thermodynamic_temperature::degree_celsius;
 

@@ -16,8 +16,8 @@ pub(in crate::domain) mod symbol;
 pub use expr::Expr;
 pub use symbol::Symbol;
 
-use crate::domain::field::Field;
-use crate::domain::figure::Figure;
+use crate::domain::balance::figure::Figure;
+use crate::domain::recipe::field::Field;
 use crate::quantity::Amount;
 
 /// A number from a table, or one chosen for a comparison.

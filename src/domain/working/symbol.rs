@@ -1,9 +1,9 @@
 //! The letters of the model.
 
 use super::Constant;
-use crate::domain::field::{Field, LiquidField};
-use crate::domain::figure::{Figure, LiquidFigure};
-use crate::domain::machine::Machine;
+use crate::domain::balance::figure::{Figure, LiquidFigure};
+use crate::domain::balance::machine::Machine;
+use crate::domain::recipe::field::{Field, LiquidField};
 
 /// A letter with its index. A liquid's symbols carry its place in the recipe as well.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

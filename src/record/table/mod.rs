@@ -1,15 +1,15 @@
-//! A table to take away: as comma-separated text, or as a spreadsheet file.
+//! A table to take away: as separated values, or as a spreadsheet file.
 //!
 //! Words and units are put in by who makes the table; here it is cells.
 
-/// Comma-separated text.
-mod csv;
+/// Separated values.
+pub(crate) mod csv;
 /// Spreadsheet files.
 mod xlsx;
 /// Files in one file.
 mod zip;
 
-pub use csv::{Separator, to_csv};
+pub use csv::to_csv;
 pub use xlsx::to_xlsx;
 
 /// One cell.

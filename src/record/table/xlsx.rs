@@ -6,7 +6,7 @@
 //! Source: ECMA-376-1:2016, Office Open XML file formats, clause 18 (SpreadsheetML).
 
 use super::{Cell, Table, cell_name, zip};
-use crate::quantity::letter::lowered;
+use html_escape::encode_double_quoted_attribute as escape;
 use std::fmt::Write as _;
 
 const HEAD: &str = "<?xml version=\"1.0\" encoding=\"UTF-8\" standalone=\"yes\"?>\n";
@@ -75,7 +75,7 @@ fn workbook(tables: &[Table]) -> String {
     for (at, table) in (1..).zip(tables) {
         let name = tab(&table.name, at, &taken);
         let _ = write!(text, "<sheet name=\"{}\" sheetId=\"{at}\" r:id=\"rId{at}\"/>", escaped(&name));
-        taken.push(lowered(&name));
+        taken.push(name.to_lowercase());
     }
     // Formulas are worked out when the file is opened, whatever is kept beside them.
     text + "</sheets><calcPr fullCalcOnLoad=\"1\"/></workbook>"
@@ -85,7 +85,7 @@ fn workbook(tables: &[Table]) -> String {
 fn tab(name: &str, at: usize, taken: &[String]) -> String {
     let clean: String = name.chars().filter(|c| !"[]:*?/\\".contains(*c) && !c.is_control()).take(31).collect();
     let clean = clean.trim_matches(['\'', ' ']);
-    if clean.is_empty() || taken.contains(&lowered(clean)) {
+    if clean.is_empty() || taken.contains(&clean.to_lowercase()) {
         let short: String = clean.chars().take(26).collect();
         return format!("{short} {at}").trim_start().to_owned();
     }
@@ -158,19 +158,9 @@ fn put(text: &mut String, name: &str, cell: &Cell) {
     }
 }
 
-/// With the characters replaced that mean something in XML, and without those that it does not allow.
+/// With the characters replaced that mean something in XML, and without those that it does not allow (XML 1.0, 2.2).
 fn escaped(text: &str) -> String {
-    let mut out = String::with_capacity(text.len());
-    for c in text.chars() {
-        match c {
-            '&' => out.push_str("&amp;"),
-            '<' => out.push_str("&lt;"),
-            '>' => out.push_str("&gt;"),
-            '"' => out.push_str("&quot;"),
-            '\t' | '\n' | '\r' => out.push(c),
-            c if c.is_control() || c == '\u{fffe}' || c == '\u{ffff}' => {}
-            c => out.push(c),
-        }
-    }
-    out
+    let allowed =
+        |c: &char| matches!(c, '\t' | '\n' | '\r') || !(c.is_control() || matches!(c, '\u{fffe}' | '\u{ffff}'));
+    escape(&text.chars().filter(allowed).collect::<String>()).into_owned()
 }

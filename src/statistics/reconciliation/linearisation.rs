@@ -116,7 +116,7 @@ impl Linearisation {
         let rank = rank(&by_row);
         let rows: Vec<usize> = pivots(&by_row, left).into_iter().take(rank).collect();
 
-        let mut g = in_unit_variance(&projected.select_rows(&rows), &readings.measured, &sizes, &readings.factor);
+        let mut g = in_unit_variance(projected.select_rows(&rows), &sizes, readings);
         let mut h = &g * z - right.select_rows(&rows);
         for (at, mut row) in g.row_iter_mut().enumerate() {
             let length = row.norm();
@@ -153,7 +153,7 @@ impl Linearisation {
     /// Derivatives of the residuals by the adjustments in readings of unit variance.
     fn measured_part(&self, readings: &Readings) -> DMatrix<f64> {
         let measured = self.jacobian.select_columns(&readings.measured);
-        in_unit_variance(&measured, &readings.measured, &self.sizes, &readings.factor)
+        in_unit_variance(measured, &self.sizes, readings)
     }
 
     /// What the unmeasured quantities have to do to make up for `moved`, a row a quantity.
@@ -204,11 +204,10 @@ fn scale(residuals: &DVector<f64>, jacobian: &DMatrix<f64>, sizes: &[f64]) -> (V
     (scales, residuals, jacobian)
 }
 
-/// Derivatives per size of a reading as derivatives per reading of unit variance.
-fn in_unit_variance(matrix: &DMatrix<f64>, measured: &[usize], sizes: &[f64], factor: &DMatrix<f64>) -> DMatrix<f64> {
-    let mut matrix = matrix.clone();
-    for (mut column, index) in matrix.column_iter_mut().zip(measured) {
+/// Derivatives per size of a reading as derivatives per adjustment of unit variance.
+fn in_unit_variance(mut matrix: DMatrix<f64>, sizes: &[f64], readings: &Readings) -> DMatrix<f64> {
+    for (mut column, index) in matrix.column_iter_mut().zip(&readings.measured) {
         column /= sizes[*index];
     }
-    matrix * factor
+    readings.in_unit_variance(matrix)
 }

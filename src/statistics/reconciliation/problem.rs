@@ -56,6 +56,34 @@ pub(super) struct Readings {
     pub unmeasured: Vec<usize>,
     /// L with L·Lᵀ = covariance of the readings.
     pub factor: DMatrix<f64>,
+    /// Whether L is diagonal.
+    pub independent: bool,
+}
+
+impl Readings {
+    /// M·L: derivatives by the readings as derivatives by adjustments of unit variance.
+    pub(super) fn in_unit_variance(&self, mut matrix: DMatrix<f64>) -> DMatrix<f64> {
+        if !self.independent {
+            return matrix * &self.factor;
+        }
+        for (at, mut column) in matrix.column_iter_mut().enumerate() {
+            column *= self.factor[(at, at)];
+        }
+        matrix
+    }
+
+    /// M·L⁻¹, the reverse.
+    pub(super) fn per_reading(&self, mut matrix: DMatrix<f64>) -> DMatrix<f64> {
+        if self.independent {
+            for (at, mut column) in matrix.column_iter_mut().enumerate() {
+                column /= self.factor[(at, at)];
+            }
+            return matrix;
+        }
+        // The diagonal of the factor has no zeros.
+        let solved = self.factor.tr_solve_lower_triangular(&matrix.transpose());
+        solved.map_or_else(|| DMatrix::zeros(matrix.nrows(), matrix.ncols()), |solved| solved.transpose())
+    }
 }
 
 impl Problem {
@@ -120,7 +148,7 @@ impl Problem {
             }
         }
         let factor = self.factor(&measured, &sd)?;
-        Ok(Readings { measured, unmeasured, factor })
+        Ok(Readings { measured, unmeasured, factor, independent: self.correlations.is_empty() })
     }
 
     fn factor(&self, measured: &[usize], sd: &[f64]) -> Result<DMatrix<f64>, ReconciliationError> {

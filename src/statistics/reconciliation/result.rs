@@ -97,17 +97,12 @@ impl Basis {
         for (row, index) in (linear.unmeasured_response(readings) * &kept).row_iter().zip(&readings.unmeasured) {
             deviations.row_mut(*index).copy_from(&row);
         }
-        // Division by the factor from the right; its diagonal has no zeros.
-        let per_reading = |matrix: &DMatrix<f64>| {
-            let solved = readings.factor.tr_solve_lower_triangular(&matrix.transpose());
-            solved.map_or_else(|| DMatrix::zeros(matrix.nrows(), matrix.ncols()), |solved| solved.transpose())
-        };
         Self {
             measured: readings.measured.clone(),
             checked: linear.checked.clone(),
-            signatures: -per_reading(whitened),
+            signatures: -readings.per_reading(whitened.clone()),
             scores: linear.scores.clone(),
-            sensitivities: per_reading(&deviations),
+            sensitivities: readings.per_reading(deviations.clone()),
             deviations,
         }
     }

@@ -3,6 +3,7 @@
 //! Everything is drawn in the one ink of the page (`currentColor`): lines are told apart by dash, mark and
 //! tone, never by colour. Text that a person wrote is escaped.
 
+use html_escape::encode_double_quoted_attribute as escape;
 use std::fmt::Write as _;
 
 /// A drawing.
@@ -35,12 +36,6 @@ pub fn place(number: f64) -> f64 {
     (number * 10.0).round() / 10.0 + 0.0
 }
 
-/// With the characters replaced that mean something in markup.
-#[must_use]
-pub fn escaped(text: &str) -> String {
-    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
-}
-
 impl Drawing {
     /// A blank one.
     #[must_use]
@@ -64,7 +59,7 @@ impl Drawing {
         let _ = write!(
             self.body,
             "<text x=\"{x}\" y=\"{y}\" text-anchor=\"{anchor}\" font-size=\"{size}\" fill=\"currentColor\">{}</text>",
-            escaped(text)
+            escape(text)
         );
     }
 
@@ -75,7 +70,7 @@ impl Drawing {
             self.body,
             "<text transform=\"translate({x} {y}) rotate(-90)\" text-anchor=\"middle\" font-size=\"{size}\" \
              fill=\"currentColor\">{}</text>",
-            escaped(text)
+            escape(text)
         );
     }
 
@@ -93,7 +88,7 @@ impl Drawing {
     pub fn inline(&self) -> String {
         format!(
             "<svg role=\"img\" aria-label=\"{}\" viewBox=\"0 0 {} {}\" width=\"{}\">{}</svg>",
-            escaped(&self.name),
+            escape(&self.name),
             self.width,
             self.height,
             self.width,
@@ -108,7 +103,7 @@ impl Drawing {
             "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {w} {h}\" width=\"{w}\" height=\"{h}\" \
              color=\"#000\" font-family=\"sans-serif\"><title>{}</title><rect width=\"{w}\" height=\"{h}\" \
              fill=\"#fff\"/>{}</svg>",
-            escaped(&self.name),
+            escape(&self.name),
             self.body,
             w = self.width,
             h = self.height

@@ -2,7 +2,7 @@
 
 use super::strip_layout::{Leg, Stream};
 use crate::domain::Station;
-use crate::domain::balance::{Node, Stream as Flow, StreamName};
+use crate::domain::balance::closure::{Node, Stream as Flow, StreamName};
 
 /// What passes each station, in the material's order. Mass flows are in the base unit, kg/s.
 #[must_use]

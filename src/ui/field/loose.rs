@@ -5,9 +5,9 @@ use super::number_text::{Offer, entry_offers, entry_other_basis, entry_read_as, 
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::*;
 use crate::browser::page;
-use crate::domain::check::{read_entry, unusual};
-use crate::domain::finding::What;
-use crate::domain::limit::Limit;
+use crate::domain::recipe::check::{read_entry, unusual};
+use crate::domain::recipe::finding::What;
+use crate::domain::recipe::limit::Limit;
 use crate::domain::{Entry, Grade};
 use crate::quantity::{Amount, Kind, format};
 use crate::record::limits::LONGEST_TEXT;

@@ -5,15 +5,14 @@ use super::number_text::{Offer, in_box, offers, other_basis, read_as};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::*;
 use crate::browser::page;
-use crate::domain::check::limit_of;
+use crate::domain::recipe::check::limit_of;
 use crate::domain::{Draft, Field, Grade, Place};
-use crate::quantity::letter::{self, lower};
 use crate::quantity::{Kind, Unit, Units, format};
 use crate::record::limits::LONGEST_TEXT;
 use crate::ui::part::finding::says;
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{Said, Session, State, state};
-use crate::ui::text::{FieldWords, unit_shown};
+use crate::ui::text::{self, FieldWords, unit_shown};
 
 /// How an entry stands there.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -215,7 +214,7 @@ pub fn unit_choice(state: State, name: Signal<String>, id: &str, kind: Signal<Ki
 /// A name within a phrase; one that begins with two capitals is an abbreviation and stays.
 fn lower_first(name: &str) -> String {
     match name.chars().nth(1) {
-        Some(second) if lower(second) == second => letter::lower_first(name),
+        Some(second) if !second.is_uppercase() => text::lower_first(name),
         _ => name.to_owned(),
     }
 }

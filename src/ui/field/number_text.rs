@@ -1,6 +1,6 @@
 //! What stands in and around a box for a number. Pure: from the entry as typed to texts.
 
-use crate::domain::finding::What;
+use crate::domain::recipe::finding::What;
 use crate::domain::{Draft, Entry, Field};
 use crate::quantity::number::{ReadError, Reading, read};
 use crate::quantity::{Amount, Dimension, Kind, Unit, Units, format};
@@ -116,7 +116,7 @@ fn behind_number(text: &str) -> &str {
 mod tests {
     #![allow(clippy::unwrap_used)]
     use super::*;
-    use crate::domain::check::read_field;
+    use crate::domain::recipe::check::read_field;
     use crate::domain::{LiquidDraft, LiquidField, Role};
     use crate::quantity::format::DecimalMark;
     use crate::quantity::kind::System;

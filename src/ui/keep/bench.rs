@@ -138,10 +138,11 @@ impl State {
 
     /// Saves a table of the trial on the page to a file.
     pub fn give_out_trial_table(&self, table: TrialTable) {
+        let mark = self.units.get_untracked().mark;
         let (ending, text) = self.bench.open.with_untracked(|open| match table {
-            TrialTable::Boards => ("boards.csv", boards_csv(&open.trial)),
-            TrialTable::Readings => ("readings.csv", readings_csv(&open.trial)),
-            TrialTable::Sheets => ("sheets.csv", sheets_csv(&open.trial, &self.words.bench.line)),
+            TrialTable::Boards => ("boards.csv", boards_csv(&open.trial, mark)),
+            TrialTable::Readings => ("readings.csv", readings_csv(&open.trial, mark)),
+            TrialTable::Sheets => ("sheets.csv", sheets_csv(&open.trial, mark, self.words.bench.line)),
         });
         self.give_out_named(ending, "text/csv", &text);
     }

@@ -7,7 +7,7 @@ use super::records;
 use crate::browser::graph::*;
 use crate::browser::{channel, event, page};
 use crate::domain::compare::draft::CompareDraft;
-use crate::domain::mix::MixDraft;
+use crate::domain::mixing::MixDraft;
 use crate::record::bench::{OpenTrial, TRIAL_ON_PAGE};
 use crate::record::compare::COMPARISON;
 use crate::record::line::LINE;

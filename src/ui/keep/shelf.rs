@@ -4,7 +4,7 @@
 use super::records;
 use crate::browser::{clock, file, page};
 use crate::domain::Draft;
-use crate::domain::difference::{self, differences};
+use crate::domain::recipe::difference::{self, differences};
 use crate::record::file::RecipeFile;
 use crate::record::library;
 use crate::record::open_draft::OpenDraft;

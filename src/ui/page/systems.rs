@@ -3,7 +3,7 @@
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::browser::page as browser;
-use crate::domain::library::{SystemKey, add_liquids};
+use crate::domain::recipe::binder_system::{SystemKey, add_liquids};
 use crate::domain::{Draft, Entry, Grade, LiquidDraft};
 use crate::quantity::number::read;
 use crate::quantity::{Kind, format};
@@ -198,7 +198,7 @@ fn uses(state: State, name: String, liquids: Vec<LiquidDraft>) -> View {
         if beside && !state.has_room_for(liquids.len()) {
             return;
         }
-        state.edit(None, &mut |draft| {
+        state.edit(None, |draft| {
             if !beside {
                 draft.liquids.clear();
             }

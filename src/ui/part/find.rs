@@ -4,7 +4,6 @@ use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
 use crate::browser::{hash, page as browser};
 use crate::domain::{Field, LiquidField, Station};
-use crate::quantity::letter::lowered;
 use crate::record::RevisionId;
 use crate::record::revision::Standing;
 use crate::record::summary::Listed;
@@ -126,13 +125,13 @@ pub fn find() -> View {
 
 /// What holds every word of the query, in the order of the bar and the page.
 fn search(state: State, query: &str) -> Vec<Hit> {
-    let query = lowered(query);
+    let query = query.to_lowercase();
     let words: Vec<&str> = query.split_whitespace().collect();
     if words.is_empty() {
         return Vec::new();
     }
     let holds = |hit: &Hit| {
-        let name = lowered(&hit.name);
+        let name = hit.name.to_lowercase();
         words.iter().all(|word| name.contains(word))
     };
     let pages = Page::ALL.iter().map(|page| Hit {

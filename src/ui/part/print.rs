@@ -4,7 +4,7 @@
 use crate::browser::clock;
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
-use crate::domain::draft::{FeedWay, WaterWay};
+use crate::domain::recipe::draft::{FeedWay, WaterWay};
 use crate::domain::{Draft, Field, Figure, LiquidField, LiquidFigure, LiquidId, Station, cautions};
 use crate::ui::field::number_text::{in_box, reading};
 use crate::ui::page;

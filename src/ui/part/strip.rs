@@ -3,7 +3,7 @@
 use super::finding::mark;
 use crate::browser::element::{Part, View, button, el, svg};
 use crate::browser::page;
-use crate::domain::balance::streams;
+use crate::domain::balance::closure::streams;
 use crate::domain::{Grade, Station};
 use crate::quantity::{Amount, Kind};
 use crate::ui::chart::legs::legs;

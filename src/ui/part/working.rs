@@ -15,14 +15,14 @@ pub fn view(figure: Figure) -> View {
     let state = state();
     (move || {
         state.shown.with(|shown| shown.case.as_ref().and_then(|case| working(figure, case))).map(|working| {
-            state.draft.with(|draft| told(state, &working, &|origin| origin_name(state, *origin, draft, true)))
+            state.draft.with(|draft| told(state, &working, |origin| origin_name(state, *origin, draft, true)))
         })
     })
     .view()
 }
 
 /// A working in full. `name` says what a number put in is, and leads to where it was entered.
-pub fn told<F, O>(state: State, working: &Working<F, O>, name: &dyn Fn(&O) -> View) -> View {
+pub fn told<F, O>(state: State, working: &Working<F, O>, name: impl Fn(&O) -> View) -> View {
     let units = state.units.get();
     let currency = state.currency.get();
     let style = Style { set: Coherent::from(units.system), mark: units.mark, currency: &currency };

@@ -1,11 +1,11 @@
 //! Systems side by side, what was assumed, and how sure the figures are.
 
-use crate::domain::check::read_field;
-use crate::domain::compare::agreement::compare;
-use crate::domain::compare::budget::Budget;
 use crate::domain::compare::side::{SideBySide, System};
-use crate::domain::compare::spread::width_in;
-use crate::domain::compare::study::{Asked, Study, Uncertain};
+use crate::domain::compare::uncertainty::agreement::compare;
+use crate::domain::compare::uncertainty::budget::Budget;
+use crate::domain::compare::uncertainty::spread::width_in;
+use crate::domain::compare::uncertainty::study::{Asked, Study, Uncertain};
+use crate::domain::recipe::check::read_field;
 use crate::domain::{Field, LiquidField};
 use crate::quantity::{Amount, Kind};
 use crate::record::table::{Cell, Table, cell_name};

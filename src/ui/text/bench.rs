@@ -2,18 +2,18 @@
 
 use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::Draft;
-use crate::domain::bench::board_field::BoardField;
-use crate::domain::bench::board_working::BoardFigure;
-use crate::domain::bench::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
-use crate::domain::bench::effects::{Effects, ModelWay, Term};
-use crate::domain::bench::material::Material;
-use crate::domain::bench::series::{Factor, Level};
-use crate::domain::bench::series_draft::{BlockWay, DesignWay};
-use crate::domain::bench::series_field::{Of, SeriesField};
-use crate::domain::bench::target::Judged;
-use crate::domain::bench::target::RequirementDraft;
-use crate::domain::bench::working::Origin;
-use crate::domain::bench::{
+use crate::domain::trial::boards::field::BoardField;
+use crate::domain::trial::boards::target::Judged;
+use crate::domain::trial::boards::target::RequirementDraft;
+use crate::domain::trial::boards::working::BoardFigure;
+use crate::domain::trial::series::draft::{BlockWay, DesignWay};
+use crate::domain::trial::series::effects::{Effects, ModelWay, Term};
+use crate::domain::trial::series::field::{Of, SeriesField};
+use crate::domain::trial::series::material::Material;
+use crate::domain::trial::series::runs::{Factor, Level};
+use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
+use crate::domain::trial::weigh_sheet::working::Origin;
+use crate::domain::trial::{
     BoardDraft, Field, Figure, Finding, LineId, Place, Property, Series, SeriesDraft, SheetDraft,
 };
 
@@ -25,7 +25,7 @@ pub struct BenchContext<'a> {
     /// The weigh-out sheet as typed.
     pub sheet: &'a SheetDraft,
     /// What was typed for a line that is being weighed, so that a slip can be shown as typed.
-    pub batch: Option<&'a crate::domain::bench::weighing::BatchDraft>,
+    pub batch: Option<&'a crate::domain::trial::weigh_sheet::weighing::BatchDraft>,
     /// The series as typed.
     pub series: &'a SeriesDraft,
     /// The boards as typed.

@@ -3,14 +3,14 @@
 use super::{ComparePage, Context, FieldWords, FigureWords, Message};
 use crate::domain::Field;
 use crate::domain::compare::Output;
-use crate::domain::compare::agreement::{Agreement, Why};
-use crate::domain::compare::budget::Improvement;
-use crate::domain::compare::equal_cost::{EqualCost, NoPrice};
-use crate::domain::compare::instrument::Instrument;
+use crate::domain::compare::break_even::{EqualCost, NoPrice};
 use crate::domain::compare::side::{Belongs, Difference, NotSideBySide, System};
 use crate::domain::compare::solve_for::{Answer, NoAnswer};
-use crate::domain::compare::spread::Form;
-use crate::domain::compare::study::{NoStudy, Uncertain};
+use crate::domain::compare::uncertainty::agreement::{Agreement, Why};
+use crate::domain::compare::uncertainty::budget::Improvement;
+use crate::domain::compare::uncertainty::instrument::Instrument;
+use crate::domain::compare::uncertainty::spread::Form;
+use crate::domain::compare::uncertainty::study::{NoStudy, Uncertain};
 use crate::domain::compare::verdict::Obstacle;
 use crate::quantity::Kind;
 

@@ -1,7 +1,7 @@
 //! What words are asked with and what they come as.
 
 use crate::domain::Draft;
-use crate::domain::limit::Limit;
+use crate::domain::recipe::limit::Limit;
 use crate::quantity::{Kind, Units};
 
 /// What a message needs to name things and to show numbers.

@@ -29,6 +29,13 @@ pub fn trimmed_to(value: f64, digits: u8, mark: DecimalMark) -> String {
     without_zeros(&format::significant(value, digits, mark), mark.char())
 }
 
+/// A name within a phrase: with a small letter for its first one.
+#[must_use]
+pub fn lower_first(name: &str) -> String {
+    let mut chars = name.chars();
+    chars.next().into_iter().flat_map(char::to_lowercase).chain(chars).collect()
+}
+
 /// An amount with its unit, for a sentence.
 #[must_use]
 pub fn shown(amount: Amount, context: &Context<'_>) -> String {
@@ -50,4 +57,16 @@ pub(super) fn without_zeros(text: &str, mark: char) -> String {
         return text.to_owned();
     }
     format!("{}{power}", digits.trim_end_matches('0').trim_end_matches(mark))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::lower_first;
+
+    #[test]
+    fn a_name_within_a_phrase() {
+        for (name, expected) in [("Wood fibre", "wood fibre"), ("Östlich", "östlich"), ("", "")] {
+            assert_eq!(lower_first(name), expected);
+        }
+    }
 }

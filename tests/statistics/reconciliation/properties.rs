@@ -18,9 +18,9 @@ fn errors() -> impl Strategy<Value = Vec<f64>> {
     prop::collection::vec(prop_oneof![9 => -3.0..3.0_f64, 1 => -15.0..15.0_f64], 16)
 }
 
-/// Which readings are left out: of those, any three leave the network determined.
+/// Which readings are left out: without any two of these the network is determined.
 fn left_out() -> impl Strategy<Value = Vec<usize>> {
-    prop::sample::subsequence(vec![0, 1, 2, 3, 5, 7, 8, 9, 12, 14], 0..=2)
+    prop::sample::subsequence(vec![0, 1, 2, 3, 5, 8, 9, 12, 14], 0..=2)
 }
 
 fn leave_out(problem: &mut Problem, left_out: &[usize]) {

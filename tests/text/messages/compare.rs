@@ -2,16 +2,16 @@
 
 use super::{Context, ENGLISH, Units, example, sound, written};
 use haulm::domain::compare::Output;
-use haulm::domain::compare::agreement::{Agreement, Why};
-use haulm::domain::compare::budget::Improvement;
-use haulm::domain::compare::equal_cost::{EqualCost, NoPrice};
-use haulm::domain::compare::instrument::{Instrument, sources};
+use haulm::domain::compare::break_even::{EqualCost, NoPrice};
 use haulm::domain::compare::side::{Belongs, NotSideBySide, System, differences, with_liquids};
 use haulm::domain::compare::solve_for::{Answer, Found, NoAnswer, Reached, Way, solve_for};
-use haulm::domain::compare::spread::Form;
-use haulm::domain::compare::study::{Asked, NoStudy, Study};
+use haulm::domain::compare::uncertainty::agreement::{Agreement, Why};
+use haulm::domain::compare::uncertainty::budget::Improvement;
+use haulm::domain::compare::uncertainty::instrument::{Instrument, sources};
+use haulm::domain::compare::uncertainty::spread::Form;
+use haulm::domain::compare::uncertainty::study::{Asked, NoStudy, Study};
 use haulm::domain::compare::verdict::Obstacle;
-use haulm::domain::library::SystemKey;
+use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Draft, Entry, Field, Figure, LiquidField, LiquidId, work_out};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::{Kind, Unit};
@@ -25,8 +25,8 @@ fn context<'a>(draft: &'a Draft, units: &'a Units) -> Context<'a> {
 
 fn systems() -> [System; 2] {
     let mut draft = with_liquids(&example(), &SystemKey::Uf.system().liquids);
-    draft.feed_way = haulm::domain::draft::FeedWay::Belt;
-    draft.water_way = haulm::domain::draft::WaterWay::None;
+    draft.feed_way = haulm::domain::recipe::draft::FeedWay::Belt;
+    draft.water_way = haulm::domain::recipe::draft::WaterWay::None;
     for (field, text, unit) in [
         (Field::BoardDensity, "42", Unit::PoundPerCubicFoot),
         (Field::MatWidth, "", Unit::Metre),

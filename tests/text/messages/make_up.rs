@@ -1,10 +1,10 @@
 //! Solutions and glue mixes that cannot be made up.
 
 use super::{Context, ENGLISH, Units, example, written};
-use haulm::domain::glue_batch::{GlueError, MAX_PARTS, Part, batch, mix};
-use haulm::domain::solute::Solute;
-use haulm::domain::solution::{MakeUpError, Order, make_up};
-use haulm::domain::wanted::Wanted;
+use haulm::domain::chemistry::solute::Solute;
+use haulm::domain::chemistry::solution::{MakeUpError, Order, make_up};
+use haulm::domain::mixing::glue_batch::{GlueError, MAX_PARTS, Part, batch, mix};
+use haulm::domain::mixing::target_amount::Wanted;
 use std::fmt::Write;
 use uom::si::f64::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Volume};
 use uom::si::mass::kilogram;

@@ -1,12 +1,12 @@
 //! Catch tests and the lines through them.
 
 use super::{DEFINITION, LEAST_SQUARES, LineWorking, Sheet};
-use crate::domain::line::catch_test::{CalibrationId, Caught, RowField};
-use crate::domain::line::curve::Curve;
 use crate::domain::line::field::LineField;
 use crate::domain::line::figure::LineFigure;
-use crate::domain::line::pump::PumpId;
-use crate::domain::line::setting::{Setting, SettingUnit};
+use crate::domain::line::pumps::catch_test::{CalibrationId, Caught, RowField};
+use crate::domain::line::pumps::curve::Curve;
+use crate::domain::line::pumps::pump::PumpId;
+use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::working::Expr;
 use crate::quantity::Kind;
 use crate::statistics::regression::Model;

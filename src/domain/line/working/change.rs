@@ -1,13 +1,13 @@
 //! Changeovers, control limits, deliveries.
 
 use super::{CHART, DEFINITION, LineWorking, Sheet};
-use crate::domain::figure::Figure;
+use crate::domain::balance::figure::Figure;
+use crate::domain::balance::outcome::Case;
 use crate::domain::line::book::DeliveryField;
 use crate::domain::line::changeover::Between;
-use crate::domain::line::delivery::density_at;
 use crate::domain::line::field::LineField;
 use crate::domain::line::figure::LineFigure;
-use crate::domain::outcome::Case;
+use crate::domain::line::tanks::delivery::density_at;
 use crate::domain::working::Expr;
 use crate::quantity::Kind;
 use crate::statistics::control_chart::{ControlChart, FACTOR};

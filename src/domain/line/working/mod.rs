@@ -21,9 +21,9 @@ pub use tank::tank_working;
 
 use super::field::LineField;
 use super::figure::LineFigure;
-use crate::domain::field::Field;
-use crate::domain::figure::Figure;
-use crate::domain::outcome::Case;
+use crate::domain::balance::figure::Figure;
+use crate::domain::balance::outcome::Case;
+use crate::domain::recipe::field::Field;
 use crate::domain::working::{Constant, Expr, Given, Ground, Origin, Symbol, Working};
 use crate::quantity::{Amount, Kind};
 

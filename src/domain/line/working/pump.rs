@@ -1,16 +1,16 @@
 //! The setting sheet.
 
 use super::{BALANCE, DEFINITION, LEAST_SQUARES, LineWorking, Sheet};
-use crate::domain::figure::{Figure, LiquidFigure};
-use crate::domain::line::curve::Curve;
-use crate::domain::line::drift::Drift;
-use crate::domain::line::feeds::Fed;
+use crate::domain::balance::figure::{Figure, LiquidFigure};
+use crate::domain::balance::outcome::Case;
 use crate::domain::line::field::LineField;
 use crate::domain::line::figure::LineFigure;
-use crate::domain::line::pump::PumpField;
-use crate::domain::line::setting_sheet::PumpRow;
-use crate::domain::line::tank::water_density;
-use crate::domain::outcome::Case;
+use crate::domain::line::pumps::curve::Curve;
+use crate::domain::line::pumps::drift::Drift;
+use crate::domain::line::pumps::pump::PumpField;
+use crate::domain::line::pumps::pump_settings::PumpRow;
+use crate::domain::line::tanks::feeds::Fed;
+use crate::domain::line::tanks::tank::water_density;
 use crate::domain::working::{Constant, Expr};
 use crate::domain::{Field, LiquidField};
 use crate::quantity::Kind;

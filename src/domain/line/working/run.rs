@@ -1,14 +1,14 @@
 //! What really runs.
 
 use super::{BALANCE, BOARD, DEFINITION, LineWorking, MOISTURE, Sheet};
-use crate::domain::figure::Figure;
+use crate::domain::balance::figure::Figure;
+use crate::domain::balance::outcome::Case;
 use crate::domain::line::book::RunningField;
 use crate::domain::line::field::LineField;
 use crate::domain::line::figure::LineFigure;
-use crate::domain::line::reading::Readings;
-use crate::domain::line::running::{LiquidRun, Running};
-use crate::domain::line::trim::Trim;
-use crate::domain::outcome::Case;
+use crate::domain::line::line_check::correction::Trim;
+use crate::domain::line::line_check::reading::Readings;
+use crate::domain::line::line_check::running::{LiquidRun, Running};
 use crate::domain::working::Expr;
 use crate::domain::{Field, LiquidField};
 use crate::quantity::Kind;

@@ -1,11 +1,11 @@
 //! Tanks.
 
 use super::{DEFINITION, LineWorking, Sheet};
-use crate::domain::line::feeds::Fed;
+use crate::domain::balance::outcome::Case;
 use crate::domain::line::field::LineField;
 use crate::domain::line::figure::LineFigure;
-use crate::domain::line::tank::{Content, Tank, TankField, TankState};
-use crate::domain::outcome::Case;
+use crate::domain::line::tanks::feeds::Fed;
+use crate::domain::line::tanks::tank::{Content, Tank, TankField, TankState};
 use crate::domain::working::{Constant, Expr};
 use crate::domain::{Field, LiquidField};
 use crate::quantity::Kind;

@@ -6,14 +6,13 @@ use super::tested;
 use crate::browser::element::{Part, View, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::Entry;
-use crate::domain::bench::board::{MOST_PIECES, free_id};
-use crate::domain::bench::board_field::{BendingDraft, BondDraft, PieceDraft, SwellingDraft};
-use crate::domain::bench::board_field::{BendingField, BoardField, BondField, PieceField, SwellingField};
-use crate::domain::bench::board_working::{BoardFigure, board_working};
-use crate::domain::bench::measured::Board;
-use crate::domain::bench::{BoardDraft, BoardId};
+use crate::domain::trial::boards::board::{MOST_PIECES, free_id};
+use crate::domain::trial::boards::field::{BendingDraft, BondDraft, PieceDraft, SwellingDraft};
+use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
+use crate::domain::trial::boards::measured::Board;
+use crate::domain::trial::boards::working::{BoardFigure, board_working};
+use crate::domain::trial::{BoardDraft, BoardId};
 use crate::quantity::Unit;
-use crate::quantity::letter::lowered;
 use crate::record::bench::TrialContent;
 use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::{RwSignal, memo};
@@ -112,7 +111,7 @@ pub fn name(state: State, board: &BoardDraft) -> String {
         name => name.to_owned(),
     };
     match board.run {
-        Some(run) => format!("{} {name}, {} {run}", page.board, lowered(page.run)),
+        Some(run) => format!("{} {name}, {} {run}", page.board, page.run.to_lowercase()),
         None => format!("{} {name}", page.board),
     }
 }

@@ -2,16 +2,18 @@
 
 use crate::browser::graph::untrack;
 use crate::domain::Draft;
-use crate::domain::bench::finding::Place;
-use crate::domain::bench::material::{Needed, RunSheet, needed, sheets, unsolved};
-use crate::domain::bench::measured::{Board, measure};
-use crate::domain::bench::plan::plan;
-use crate::domain::bench::series::{of_run, series};
-use crate::domain::bench::sheet::make_out;
-use crate::domain::bench::target::uneven;
-use crate::domain::bench::target::{DensityTarget, Judged, PropertyResult, density_target, judge, off_target, results};
-use crate::domain::bench::weighing::{Weighing, weigh};
-use crate::domain::bench::{Finding, Series, SeriesDraft, Sheet, SheetDraft, What};
+use crate::domain::trial::boards::measured::{Board, measure};
+use crate::domain::trial::boards::target::uneven;
+use crate::domain::trial::boards::target::{
+    DensityTarget, Judged, PropertyResult, density_target, judge, off_target, results,
+};
+use crate::domain::trial::finding::Place;
+use crate::domain::trial::series::material::{Needed, RunSheet, needed, sheets, unsolved};
+use crate::domain::trial::series::runs::{of_run, series};
+use crate::domain::trial::weigh_sheet::plan::plan;
+use crate::domain::trial::weigh_sheet::sheet::make_out;
+use crate::domain::trial::weigh_sheet::weighing::{Weighing, weigh};
+use crate::domain::trial::{Finding, Series, SeriesDraft, Sheet, SheetDraft, What};
 use crate::record::bench::{OpenTrial, TrialContent};
 use crate::ui::signal::{Memo, RwSignal, memo, memo_after};
 use crate::ui::state::State;

@@ -4,8 +4,8 @@ use super::desk::Desk;
 use super::parts::{findings, group, numbered, pick, shown, signed, table};
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::Callback;
-use crate::domain::bench::effects::{Effects, ModelWay, Outcome, TermResult, effects as analyse};
-use crate::domain::bench::{Property, Series};
+use crate::domain::trial::series::effects::{Effects, ModelWay, Outcome, TermResult, effects as analyse};
+use crate::domain::trial::{Property, Series};
 use crate::quantity::Kind;
 use crate::quantity::format::{DecimalMark, significant};
 use crate::ui::chart::drawing::{Anchor, Drawing};
@@ -87,11 +87,11 @@ fn results(desk: Desk, series: &Series, property: Property, model: ModelWay) -> 
         group(
             page.interval,
             many([
-                drawn(desk, effects, &name).map(|drawing| el("div").class("drawing").markup(&drawing.inline())).view(),
-                effect_table(desk, effects, &name),
+                drawn(desk, effects, name).map(|drawing| el("div").class("drawing").markup(&drawing.inline())).view(),
+                effect_table(desk, effects, name),
             ]),
         ),
-        group(page.anova, anova(desk, effects, &name)),
+        group(page.anova, anova(desk, effects, name)),
         group(page.levels, levels(desk, series, effects)),
     ])
 }
@@ -101,7 +101,7 @@ fn plus_minus(desk: Desk, kind: Kind, value: f64, half: Option<f64>) -> String {
     half.map_or_else(|| value.clone(), |half| format!("{value} ± {}", shown(desk.state, kind, half)))
 }
 
-fn effect_table(desk: Desk, effects: &Effects, name: &dyn Fn(&TermResult) -> String) -> View {
+fn effect_table(desk: Desk, effects: &Effects, name: impl Fn(&TermResult) -> String) -> View {
     let page = &desk.state.words.bench_page;
     let kind = effects.property.kind();
     let row = |term: &TermResult| {
@@ -117,7 +117,7 @@ fn levels(desk: Desk, series: &Series, effects: &Effects) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
     let kind = effects.property.kind();
-    let row = |level: &crate::domain::bench::effects::LevelEffect| {
+    let row = |level: &crate::domain::trial::series::effects::LevelEffect| {
         let factor = series.factors.get(level.factor)?;
         let (name, value) = desk.with_context(|context| {
             let words = &state.words.bench;
@@ -131,7 +131,7 @@ fn levels(desk: Desk, series: &Series, effects: &Effects) -> View {
     table(page.levels, &[page.level, page.mean, page.above_mean].map(str::to_owned), rows)
 }
 
-fn anova(desk: Desk, effects: &Effects, name: &dyn Fn(&TermResult) -> String) -> View {
+fn anova(desk: Desk, effects: &Effects, name: impl Fn(&TermResult) -> String) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
     let mark: DecimalMark = state.units.get().mark;
@@ -182,7 +182,7 @@ fn anova(desk: Desk, effects: &Effects, name: &dyn Fn(&TermResult) -> String) ->
 }
 
 /// Effects as dots with bars for their intervals, the largest first.
-fn drawn(desk: Desk, effects: &Effects, name: &dyn Fn(&TermResult) -> String) -> Option<Drawing> {
+fn drawn(desk: Desk, effects: &Effects, name: impl Fn(&TermResult) -> String) -> Option<Drawing> {
     let state = desk.state;
     let unit = state.unit(effects.property.kind());
     let zero = unit.from_base(0.0);

@@ -6,9 +6,9 @@ use super::series::{material, run_cells, run_heads};
 use super::sheet::value;
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Draft;
-use crate::domain::bench::series::of_run;
-use crate::domain::bench::target::PropertyResult;
-use crate::domain::bench::{Figure, LineFigure, Sheet, SheetDraft};
+use crate::domain::trial::boards::target::PropertyResult;
+use crate::domain::trial::series::runs::of_run;
+use crate::domain::trial::{Figure, LineFigure, Sheet, SheetDraft};
 use crate::quantity::Kind;
 use crate::ui::state::State;
 
@@ -56,7 +56,7 @@ pub fn paper(state: State) -> View {
 fn unmade(
     desk: Desk,
     title: String,
-    run: &crate::domain::bench::material::RunSheet,
+    run: &crate::domain::trial::series::material::RunSheet,
     recipe: &Draft,
     typed: &SheetDraft,
 ) -> View {
@@ -71,7 +71,7 @@ fn unmade(
 fn one(desk: Desk, title: String, sheet: &Sheet, recipe: &Draft) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
-    let row = |line: &crate::domain::bench::sheet::Line| {
+    let row = |line: &crate::domain::trial::weigh_sheet::sheet::Line| {
         let part = |part| value(state, sheet, Figure::Line(line.id, part)).unwrap_or_default();
         vec![
             (state.words.bench.line)(line.id, recipe),
@@ -83,7 +83,7 @@ fn one(desk: Desk, title: String, sheet: &Sheet, recipe: &Draft) -> View {
         ]
     };
     let figure = |figure: Figure| (state.words.bench.figure)(figure).label.to_owned();
-    let id = crate::domain::bench::LineId::Fibre;
+    let id = crate::domain::trial::LineId::Fibre;
     let head = [
         page.line.to_owned(),
         figure(Figure::Line(id, LineFigure::Rounded)),

@@ -4,9 +4,9 @@ use super::desk::{Desk, at_box};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::Callback;
 use crate::browser::page;
-use crate::domain::bench::board_working::{BoardFigure, BoardOrigin, BoardWorking};
-use crate::domain::bench::working::Origin;
-use crate::domain::bench::{Figure, Finding, SheetDraft};
+use crate::domain::trial::boards::working::{BoardFigure, BoardOrigin, BoardWorking};
+use crate::domain::trial::weigh_sheet::working::Origin;
+use crate::domain::trial::{Figure, Finding, SheetDraft};
 use crate::domain::{Draft, Figure as RecipeFigure};
 use crate::quantity::{Amount, Kind};
 use crate::record::bench::TrialContent;
@@ -119,7 +119,7 @@ fn link(name: String, key: String) -> View {
 /// A board's working in full.
 pub fn board_told(state: State, working: &BoardWorking) -> View {
     let page = &state.words.bench_page;
-    told(state, working, &|origin| match origin {
+    told(state, working, |origin| match origin {
         BoardOrigin::Field(field) => (state.words.bench.board_field)(*field).label.view(),
         BoardOrigin::Figure(figure) => board_label(state, *figure).view(),
         BoardOrigin::Mean => page.mean_of_boards.view(),

@@ -5,16 +5,15 @@ use super::parts::{act, choose, findings, group, numbered, pick, shown, table};
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
-use crate::domain::bench::fraction;
-use crate::domain::bench::series_draft::{
+use crate::domain::recipe::binder_system::SystemKey;
+use crate::domain::trial::series::draft::{
     BlockWay, DesignWay, FactorDraft, LevelDraft, MOST_FACTORS, MOST_LEVELS, kind_of,
 };
-use crate::domain::bench::series_field::{FactorId, Of, SeriesField};
-use crate::domain::bench::word::letter;
-use crate::domain::bench::{Series, SeriesDraft};
-use crate::domain::library::SystemKey;
+use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
+use crate::domain::trial::series::fraction;
+use crate::domain::trial::series::word::letter;
+use crate::domain::trial::{Series, SeriesDraft};
 use crate::domain::{Draft, Entry, LiquidDraft};
-use crate::quantity::letter::lowered;
 use crate::quantity::{Kind, Unit};
 use crate::record::bench::TrialContent;
 use crate::ui::field::choice;
@@ -208,7 +207,7 @@ fn factor(desk: Desk, id: FactorId) -> View {
     let level = move |(of, at): (Of, usize)| {
         let at = u8::try_from(at).unwrap_or(u8::MAX);
         let name = untrack(title).unwrap_or_default();
-        let named = format!("{name}, {} {}", lowered(page.level), at + 1);
+        let named = format!("{name}, {} {}", page.level.to_lowercase(), at + 1);
         match of {
             Of::System => system(state, id, at, named),
             _ => number(desk, SeriesField::Level(id, at), Some(named)),
@@ -348,7 +347,7 @@ fn runs(desk: Desk, series: &Series) -> View {
     let page = &state.words.bench_page;
     let heads = run_heads(desk, series);
     let head = heads.into_iter().map(|words| el("th").set("scope", "col").child(words)).collect::<View>();
-    let row = |run: &crate::domain::bench::series::Run| {
+    let row = |run: &crate::domain::trial::series::runs::Run| {
         let place = u32::from(run.place);
         let label = format!("{} {place}", page.weigh_run);
         let go = move || {
@@ -382,7 +381,7 @@ pub fn run_heads(desk: Desk, series: &Series) -> Vec<String> {
     let mut heads =
         vec![page.run.to_owned(), page.standard.to_owned(), page.block.to_owned(), page.replicate.to_owned()];
     desk.with_context(|context| {
-        let named = |(at, factor): (usize, &crate::domain::bench::series::Factor)| {
+        let named = |(at, factor): (usize, &crate::domain::trial::series::runs::Factor)| {
             format!("{} {}", letter(at), (state.words.bench.factor)(factor.of, context.draft))
         };
         heads.extend(series.factors.iter().enumerate().map(named));
@@ -391,7 +390,7 @@ pub fn run_heads(desk: Desk, series: &Series) -> Vec<String> {
 }
 
 /// The cells of a run.
-pub fn run_cells(desk: Desk, series: &Series, run: &crate::domain::bench::series::Run) -> Vec<String> {
+pub fn run_cells(desk: Desk, series: &Series, run: &crate::domain::trial::series::runs::Run) -> Vec<String> {
     let mut cells = [run.place, run.standard, run.block, run.replicate].map(|number| number.to_string()).to_vec();
     desk.with_context(|context| {
         let level = |at| {
@@ -410,7 +409,7 @@ pub fn material(desk: Desk, planned: &Planned) -> View {
     let none = SeriesDraft::default();
     let rows = desk.basis.with(|basis| {
         let draft = basis.series.as_ref().unwrap_or(&none);
-        let row = |needed: &crate::domain::bench::material::Needed| {
+        let row = |needed: &crate::domain::trial::series::material::Needed| {
             vec![
                 (state.words.bench.material)(needed.material, draft, &basis.recipe),
                 shown(state, Kind::BenchMass, needed.mass.value),

@@ -4,10 +4,10 @@ use super::desk::{Desk, Made};
 use super::parts::{Worked, cell, findings, group, pick, sheet_origin, signed};
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
-use crate::domain::bench::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
-use crate::domain::bench::limit::limit;
-use crate::domain::bench::working::working;
-use crate::domain::bench::{Field, Figure, LineFigure, LineId, Sheet};
+use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
+use crate::domain::trial::weigh_sheet::limit::limit;
+use crate::domain::trial::weigh_sheet::working::working;
+use crate::domain::trial::{Field, Figure, LineFigure, LineId, Sheet};
 use crate::domain::{cautions, work_out};
 use crate::quantity::Kind;
 use crate::quantity::format::significant;
@@ -147,7 +147,7 @@ fn results(desk: Desk, made: &Made) -> View {
     let Some(sheet) = &made.sheet else {
         return many([el("p").class("empty").child(page.fill_in).view(), said]);
     };
-    let one = |line: &crate::domain::bench::sheet::Line| {
+    let one = |line: &crate::domain::trial::weigh_sheet::sheet::Line| {
         let figures =
             [LineFigure::Rounded, LineFigure::Volume, LineFigure::SprayTime, LineFigure::Given, LineFigure::Deviation];
         let figures = figures.into_iter().filter_map(|part| figure(desk, sheet, Figure::Line(line.id, part)));
@@ -225,7 +225,7 @@ fn figure(desk: Desk, sheet: &Sheet, figure: Figure) -> Option<View> {
             let named = |origin: &_| sheet_origin(state, *origin, &made.recipe, &made.typed);
             Some(many([
                 (rounded.then(|| el("p").class("note").child(state.words.bench_page.rounded_note))).view(),
-                told(state, &working, &named),
+                told(state, &working, named),
             ]))
         })
     }));

@@ -2,7 +2,7 @@
 
 use crate::browser::page;
 use crate::domain::compare::draft::CompareDraft;
-use crate::domain::compare::study::Study;
+use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
 use crate::ui::signal::RwSignal;
 

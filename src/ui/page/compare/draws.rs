@@ -6,9 +6,8 @@ use super::run;
 use super::sure::Known;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::Entry;
-use crate::domain::check::read_entry;
-use crate::domain::limit::Limit;
-use crate::quantity::number::plain;
+use crate::domain::recipe::check::read_entry;
+use crate::domain::recipe::limit::Limit;
 use crate::quantity::{Kind, Unit, format};
 use crate::ui::field::choice::Choice;
 use crate::ui::signal::{Memo, Signal};
@@ -25,7 +24,7 @@ pub fn controls(state: State, sure: Memo<Option<Known>>) -> View {
     let page = &state.words.compare.page;
     let desk = state.compare;
     let grouped = |draws: &&str| -> Choice {
-        let number = plain(draws).unwrap_or(0.0);
+        let number = draws.parse().unwrap_or(0.0);
         ((*draws).to_owned(), format::significant(number, 1, format::DecimalMark::Point))
     };
     let numbers: Vec<Choice> = NUMBERS.iter().map(grouped).collect();

@@ -9,8 +9,9 @@ use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::sweep::grid;
+use crate::domain::compare::variable;
+use crate::domain::compare::verdict::Obstacle;
 use crate::domain::compare::verdict::Verdict;
-use crate::domain::compare::{knob, verdict::Obstacle};
 use crate::quantity::{Amount, Kind, Unit, format};
 use crate::ui::chart::curves::Labels;
 use crate::ui::chart::drawing::Drawing;
@@ -81,7 +82,7 @@ fn work_out(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u1
     let kinds = [system.draft.kind(x.field), system.draft.kind(y.field), output.kind()];
     let [x_unit, y_unit, unit] = kinds.map(|kind| units.unit(kind));
     let convert = |bases: &[f64], unit: Unit| bases.iter().map(|base| unit.from_base(*base)).collect::<Vec<_>>();
-    let now = knob::get(&case.input, x.field).zip(knob::get(&case.input, y.field));
+    let now = variable::get(&case.input, x.field).zip(variable::get(&case.input, y.field));
     let cells = Cells {
         across: convert(&grid.across, x_unit),
         up: convert(&grid.up, y_unit),

@@ -3,12 +3,12 @@
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::browser::{file, picture};
-use crate::domain::check::read_entry;
+use crate::domain::balance::figure::{Figure, LiquidFigure};
+use crate::domain::balance::outcome::Case;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::CompareDraft;
-use crate::domain::figure::{Figure, LiquidFigure};
-use crate::domain::limit::Limit;
-use crate::domain::outcome::Case;
+use crate::domain::recipe::check::read_entry;
+use crate::domain::recipe::limit::Limit;
 use crate::domain::{Draft, Entry};
 use crate::quantity::{Kind, Unit, Units};
 use crate::ui::chart::drawing::Drawing;

@@ -7,14 +7,14 @@ use crate::browser::clock;
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
 use crate::domain::Grade;
-use crate::domain::compare::agreement::{Agreement, Why, compare};
-use crate::domain::compare::budget::Budget;
-use crate::domain::compare::study::Study;
-use crate::ui::chart::drawing::escaped;
+use crate::domain::compare::uncertainty::agreement::{Agreement, Why, compare};
+use crate::domain::compare::uncertainty::budget::Budget;
+use crate::domain::compare::uncertainty::study::Study;
 use crate::ui::part::finding::told;
 use crate::ui::signal::{Memo, RwSignal, effect, memo};
 use crate::ui::state::State;
 use crate::ui::text::{Message, plus_minus, trimmed_to, unit_shown};
+use html_escape::encode_double_quoted_attribute as escape;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicU32, Ordering};
 use std::time::Duration;
@@ -203,13 +203,13 @@ fn rows(state: State, known: &Known, study: &Study, found: &Found, (from, to): G
             markup.push_str(&format!(
                 "<th scope=\"rowgroup\" rowspan=\"{}\">{}<span class=\"note\">{}</span></th>",
                 to - from,
-                escaped(label),
-                escaped(&symbol)
+                escape(label),
+                escape(&symbol)
             ));
         }
         let mut cell = |text: &str| {
             markup.push_str("<td>");
-            markup.push_str(&escaped(text));
+            markup.push_str(&escape(text));
             markup.push_str("</td>");
         };
         cell(&known.name(asked));

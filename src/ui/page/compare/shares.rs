@@ -4,7 +4,7 @@ use super::Bench;
 use super::sure::Known;
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Grade;
-use crate::domain::compare::budget::{Budget, Share};
+use crate::domain::compare::uncertainty::budget::{Budget, Share};
 use crate::quantity::{Coherent, Kind};
 use crate::ui::math::{Style, combined_letters, combined_numbers};
 use crate::ui::part::figure::joined;

@@ -11,7 +11,7 @@ use crate::browser::page as browser;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::{price_key, price_of};
 use crate::domain::compare::side::{Difference, FEWEST, MOST, Row, System};
-use crate::domain::limit;
+use crate::domain::recipe::limit;
 use crate::domain::{Figure, Finding, Grade, LiquidDraft, LiquidField};
 use crate::quantity::{Amount, Kind, format};
 use crate::ui::chart::bars::{Bar, bars};

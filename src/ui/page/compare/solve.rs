@@ -7,11 +7,11 @@ use super::parts::{any, follow, number_box, output_name, outputs, picked, select
 use super::systems::Compared;
 use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
-use crate::domain::check::read_entry;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::side::System;
 use crate::domain::compare::solve_for::{Found, solve_for};
-use crate::domain::compare::{Output, knob};
+use crate::domain::compare::{Output, variable};
+use crate::domain::recipe::check::read_entry;
 use crate::domain::{Entry, Field, Figure, Grade, LiquidField};
 use crate::quantity::{Unit, Units};
 use crate::ui::field::choice::{self, Choice};
@@ -30,7 +30,7 @@ const FIRST_OUTPUT: &str = "water_dose";
 /// The inputs of a system that can be solved for: those that it holds, and its prices.
 pub fn inputs(system: &System) -> Vec<Field> {
     let Some(case) = system.case() else { return Vec::new() };
-    let mut all: Vec<Field> = knob::used(&case.input).collect();
+    let mut all: Vec<Field> = variable::used(&case.input).collect();
     let prices = system.draft.liquids.iter().map(|liquid| Field::Liquid(liquid.id, LiquidField::Price));
     for price in std::iter::once(Field::FibrePrice).chain(prices) {
         if !all.contains(&price) {

@@ -5,11 +5,11 @@ use super::parts::{drawn, follow, number_box, output_name, picked, select, table
 use super::solve::{output_choices, output_of};
 use super::systems::Compared;
 use crate::browser::element::{Part, View, el};
-use crate::domain::check::read_entry;
 use crate::domain::compare::draft::{CompareDraft, number_key, number_of};
 use crate::domain::compare::side::System;
 use crate::domain::compare::sweep::{Axis, sweep as solve};
-use crate::domain::compare::{Output, knob};
+use crate::domain::compare::{Output, variable};
+use crate::domain::recipe::check::read_entry;
 use crate::domain::{Entry, Field, Grade};
 use crate::quantity::{Amount, Kind, Unit, format};
 use crate::ui::chart::curves::{Curve, Labels, curves};
@@ -48,7 +48,7 @@ pub struct Swept {
 pub fn inputs(state: State, system: &System) -> Vec<Choice> {
     let Some(case) = system.case() else { return Vec::new() };
     let choice = |field: Field| (number_key(&system.draft, field), (state.words.field_name)(field, &system.draft));
-    knob::used(&case.input).map(choice).collect()
+    variable::used(&case.input).map(choice).collect()
 }
 
 /// The reference, or else the first system that has a result.
@@ -61,7 +61,7 @@ pub fn range(typed: &CompareDraft, system: &System, key: &str, points: usize) ->
     let case = system.case()?;
     let field = number_of(&system.draft, case, key)?;
     let axis = Axis::around(case, field, points)?;
-    let (kind, limit) = (system.draft.kind(field), knob::limit(&case.input, field));
+    let (kind, limit) = (system.draft.kind(field), variable::limit(&case.input, field));
     let end = |end: &str, start: f64| {
         let entry = typed.entry(&format!("{end}.{key}"));
         let read = entry.and_then(|entry| read_entry(entry, kind, &limit).ok().flatten());
@@ -79,7 +79,7 @@ pub fn range_boxes(state: State, system: &System, key: &str, id: &str) -> Option
     let case = system.case()?;
     let field = number_of(&system.draft, case, key)?;
     let axis = Axis::around(case, field, 2)?;
-    let (kind, limit) = (system.draft.kind(field), knob::limit(&case.input, field));
+    let (kind, limit) = (system.draft.kind(field), variable::limit(&case.input, field));
     let ends = [("from", page.from, axis.from), ("to", page.to, axis.to)].map(|(end, label, base)| {
         let start = move || {
             let units = state.units.get();
@@ -90,7 +90,7 @@ pub fn range_boxes(state: State, system: &System, key: &str, id: &str) -> Option
             Entry::preset(if value < 1e5 { rounded } else { format::editable(value, units.mark) }, unit)
         };
         let words = FieldWords { label, hint: "" };
-        let limit = crate::domain::limit::Limit { optional: true, usual: None, ..limit };
+        let limit = crate::domain::recipe::limit::Limit { optional: true, usual: None, ..limit };
         number_box(state, (format!("{end}.{key}"), format!("{id}-{end}")), words, kind, limit, start)
     });
     Some(ends.into_iter().collect::<View>())
@@ -146,7 +146,7 @@ fn work_out(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u1
     let output_name = output_name(state, output, &system.draft);
     let (x, y) = (with_unit_named(state, &input_name, kind), with_unit_named(state, &output_name, output.kind()));
     let title = (state.words.compare.page.over)(&output_name, &input_name);
-    let now = system.case().and_then(|case| knob::get(&case.input, axis.field)).map(|base| across.from_base(base));
+    let now = system.case().and_then(|case| variable::get(&case.input, axis.field)).map(|base| across.from_base(base));
     let wide = width(state);
     let labels = Labels { title: &title, across: &x, up: &y, mark: units.mark };
     let picture = curves((wide, if wide < 500.0 { 300.0 } else { 380.0 }), &converted, &all, now, labels);

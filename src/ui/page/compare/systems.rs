@@ -2,10 +2,9 @@
 
 use crate::domain::compare::draft::fill_prices;
 use crate::domain::compare::side::{NotSideBySide, SideBySide, System, on_conditions, side_by_side, with_liquids};
-use crate::domain::library::SystemKey;
-use crate::domain::liquid::Role;
+use crate::domain::recipe::binder_system::SystemKey;
+use crate::domain::recipe::liquid::Role;
 use crate::domain::{Draft, Substance};
-use crate::quantity::letter::lowered;
 use crate::record::revision::Standing;
 use crate::record::{RecipeId, SystemId};
 use crate::ui::chart::series::letter;
@@ -110,7 +109,7 @@ pub fn offered(state: State, part: &str) -> Offer {
         let name = (state.words.binder_system)(*key).name;
         choices.push((format!("{LIBRARY}{}", key.key()), format!("{}: {name}", page.library)));
     }
-    let part = lowered(part.trim());
+    let part = part.trim().to_lowercase();
     let (mut recipes, mut found, mut all) = (0, 0, 0);
     state.shelf.with(|shelf| {
         for system in shelf.systems() {
@@ -118,7 +117,7 @@ pub fn offered(state: State, part: &str) -> Offer {
         }
         for listed in shelf.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept) {
             all += 1;
-            if part.is_empty() || lowered(&listed.head.name).contains(&part) {
+            if part.is_empty() || listed.head.name.to_lowercase().contains(&part) {
                 found += 1;
                 if recipes < MOST_RECIPES {
                     recipes += 1;
@@ -128,7 +127,7 @@ pub fn offered(state: State, part: &str) -> Offer {
             }
         }
     });
-    choices.retain(|(key, label)| key.starts_with(RECIPE) || lowered(label).contains(&part));
+    choices.retain(|(key, label)| key.starts_with(RECIPE) || label.to_lowercase().contains(&part));
     Offer { choices, recipes, found, many: all >= MANY_RECIPES }
 }
 

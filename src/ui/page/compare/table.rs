@@ -11,7 +11,7 @@ use crate::browser::graph::*;
 use crate::domain::compare::Output;
 use crate::domain::compare::side::{Row, SideBySide, System, side_by_side as beside};
 use crate::quantity::{Unit, format};
-use crate::record::table::{Separator, Table, to_csv, to_xlsx};
+use crate::record::table::{Table, to_csv, to_xlsx};
 use crate::ui::part::working;
 use crate::ui::signal::{Memo, RwSignal};
 use crate::ui::state::State;
@@ -159,7 +159,7 @@ fn opened(state: State, shown: &Compared, row: &Row, line: usize, open: RwSignal
         let worked = output.working(system.case()?)?.without_figure();
         Some(el("tr").class("opened").child(el("td").set("colspan", (columns + 2).to_string()).child(
             el("div").class("working").child(el("p").child(el("strong").child(system.name.clone()))).child(
-                working::told(state, &worked, &|origin| working::origin_name(state, *origin, &system.draft, false)),
+                working::told(state, &worked, |origin| working::origin_name(state, *origin, &system.draft, false)),
             ),
         )))
     })
@@ -203,7 +203,7 @@ pub fn exports(bench: Bench, sure: Memo<Option<Known>>) -> View {
     let csv = move || {
         let Some(all) = untrack(|| tables(bench, sure)) else { return };
         // A file of text has no sheets: one below the other, each under its name.
-        let text = to_csv(&stacked(all), Separator::from(state.units.get_untracked().mark));
+        let text = to_csv(&stacked(all), state.units.get_untracked().mark);
         let name = file::file_name(page.file_name, "csv");
         given_out(state, file::give_out(&name, "text/csv", &text).map(|()| name));
     };

@@ -1,7 +1,7 @@
 //! Every usual window with its source, out of the table that the checks read.
 
 use crate::browser::element::{Part, View, el, many};
-use crate::domain::limit::{Limit, Window, liquid, plain};
+use crate::domain::recipe::limit::{Limit, Window, liquid, plain};
 use crate::domain::{Draft, Field, LiquidDraft, LiquidField, LiquidId, Role, Substance};
 use crate::quantity::{Amount, Kind};
 use crate::ui::state::State;

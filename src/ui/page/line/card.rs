@@ -6,7 +6,7 @@ use super::state::solved;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::print::print;
 use crate::domain::Grade;
-use crate::domain::line::rate_card::Cell;
+use crate::domain::line::pumps::settings_table::Cell;
 use crate::domain::line::{CardField, CardRows, LineField, PumpId, RateCard, Standing, rate_card};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::figure::with_unit;

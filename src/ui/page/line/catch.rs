@@ -210,7 +210,7 @@ pub fn earlier(state: State, pump: PumpId) -> View {
                 .and_then(|row| Some(drift(checked, row.setting?.setting, row.density)))
                 .unwrap_or_default();
             let (_, old) = checked.calibrations.split_last()?;
-            let one = |test: &crate::domain::line::catch_test::Calibration| {
+            let one = |test: &crate::domain::line::pumps::catch_test::Calibration| {
                 let moved = drifts.iter().find(|drift| drift.since == test.id);
                 let moved = moved.map(|drift| {
                     let scope = format!("pump.{}.since.{}", pump.0, test.id.0);

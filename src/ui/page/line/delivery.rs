@@ -5,7 +5,7 @@ use super::sheet::pump_name;
 use super::state::solved;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::LiquidId;
-use crate::domain::line::delivery::Moved;
+use crate::domain::line::tanks::delivery::Moved;
 use crate::domain::line::working::density_working;
 use crate::domain::line::{DeliveryField, LineField, LineFigure, Setting, deliver};
 use crate::ui::part::figure::with_unit;
@@ -92,7 +92,7 @@ fn result(state: State) -> View {
         let changed = delivered.draft != *draft;
         let draft = delivered.draft.clone();
         let accept = move || {
-            state.edit(None, &mut |open| *open = draft.clone());
+            state.edit(None, |open| *open = draft.clone());
             state.line.edit(|book| book.delivery = crate::domain::line::LineBook::default().delivery);
             state.tell_step(page.accepted);
         };
@@ -123,7 +123,7 @@ fn pumped(state: State, case: &crate::domain::Case, liquid: LiquidId) -> Option<
         state.line.book(|book| {
             let entry = book.delivery.entry(field);
             let limit = crate::domain::line::limit::limit(LineField::Delivery(field), book);
-            crate::domain::check::read_entry(entry, field.kind(), &limit).ok().flatten()
+            crate::domain::recipe::check::read_entry(entry, field.kind(), &limit).ok().flatten()
         })
     };
     let now = case.input.liquids.as_slice().iter().find(|own| own.id == liquid)?.density;

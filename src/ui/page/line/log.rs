@@ -55,7 +55,8 @@ fn read(state: State) {
 
 fn give_out(state: State) {
     let name = format!("line-log-{}.csv", clock::date(clock::now()));
-    let text = state.line.log.with_untracked(|log| log_csv(log));
+    let mark = state.units.get_untracked().mark;
+    let text = state.line.log.with_untracked(|log| log_csv(log, mark));
     state.hand_out(&name, "text/csv", &text);
 }
 

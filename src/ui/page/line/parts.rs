@@ -169,7 +169,7 @@ pub fn cell(
                 .class("working")
                 .set("id", working_id.clone())
                 .set("hidden", move || !expanded())
-                .child(move || shown().then(|| told(state, &working, &|origin| origin_of(state, *origin)))),
+                .child(move || shown().then(|| told(state, &working, |origin| origin_of(state, *origin)))),
             working_id,
         )
     });

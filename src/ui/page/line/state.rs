@@ -2,8 +2,8 @@
 
 use crate::browser::clock;
 use crate::domain::Draft;
-use crate::domain::example::example;
 use crate::domain::line::{CheckedLine, LineBook, LineField, check_line, example_line};
+use crate::domain::recipe::example::example;
 use crate::record::{CheckRecord, LineRecord};
 use crate::ui::signal::{Memo, RwSignal, memo};
 use crate::ui::state::State;

@@ -4,8 +4,8 @@ use super::parts;
 use super::result::{self, Line, worked};
 use super::{amount, choose};
 use crate::browser::element::{Part, View, el, many};
-use crate::domain::glue_batch::{Batch, GlueError};
-use crate::domain::mix::{
+use crate::domain::mixing::glue_batch::{Batch, GlueError};
+use crate::domain::mixing::{
     Candidate, MixDraft, MixField, ShareWay, Trouble, batch, cautions, fill_in_shares, tank, wets_isocyanate,
 };
 use crate::domain::{Draft, Grade};

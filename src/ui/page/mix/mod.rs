@@ -9,7 +9,7 @@ mod solution;
 
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
-use crate::domain::mix::{AmountWay, MixDraft, MixField};
+use crate::domain::mixing::{AmountWay, MixDraft, MixField};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::signal::{Signal, memo};

@@ -3,8 +3,8 @@
 use super::result::worked;
 use crate::browser::element::{Part, View, each, el};
 use crate::browser::graph::*;
-use crate::domain::glue_batch::{Batch, GlueError};
-use crate::domain::mix::{Candidate, PartKey, SHARE, ShareWay, TankPart, Trouble};
+use crate::domain::mixing::glue_batch::{Batch, GlueError};
+use crate::domain::mixing::{Candidate, PartKey, SHARE, ShareWay, TankPart, Trouble};
 use crate::quantity::{Amount, Kind};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::part::figure::with_unit;

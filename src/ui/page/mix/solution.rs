@@ -3,9 +3,9 @@
 use super::result::{self, Line, worked};
 use super::{amount, choose, field};
 use crate::browser::element::{Part, View, el, many};
-use crate::domain::mix::{MadeUp, MixField, Trouble, solution as made_up};
-use crate::domain::solute::Solute;
-use crate::domain::wanted::Wanted;
+use crate::domain::chemistry::solute::Solute;
+use crate::domain::mixing::target_amount::Wanted;
+use crate::domain::mixing::{MadeUp, MixField, Trouble, solution as made_up};
 use crate::domain::{Caution, Grade};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::caution;

@@ -1,7 +1,7 @@
 //! What it takes, a group a station, in the material's order.
 
 use crate::browser::element::{Part, View, each, el, many};
-use crate::domain::machine::Machine;
+use crate::domain::balance::machine::Machine;
 use crate::domain::{Figure, LiquidFigure, Station};
 use crate::ui::part::figure::{self, Size};
 use crate::ui::part::fold::fold;

@@ -38,7 +38,7 @@ pub fn head() -> View {
                         .property("value", move || name.get())
                         .on("input", move |event| {
                             let text = event_target_value(&event);
-                            state.edit_title(Session::Name, &mut |title| title.name.clone_from(&text));
+                            state.edit_title(Session::Name, |title| title.name.clone_from(&text));
                         })
                         .on("change", move |_| state.leave())
                         .on_key(move |event| {
@@ -172,7 +172,7 @@ fn actions(state: State) -> View {
 fn note(state: State) -> View {
     let now = memo(move || state.title.with(|title| title.note.clone()));
     let put = Callback::new(move |text: String| {
-        state.edit_title(Session::Note, &mut |title| title.note.clone_from(&text));
+        state.edit_title(Session::Note, |title| title.note.clone_from(&text));
     });
     text::lines("recipe-note".to_owned(), state.words.recipe_page.note, now, put)
 }
@@ -205,7 +205,7 @@ fn tags(state: State) -> View {
                             .map(|tag| tag.trim().to_owned())
                             .filter(|tag| !tag.is_empty())
                             .collect();
-                        state.edit_title(Session::Tags, &mut |title| title.tags.clone_from(&tags));
+                        state.edit_title(Session::Tags, |title| title.tags.clone_from(&tags));
                         state.leave();
                     }),
             ),

@@ -3,8 +3,8 @@
 use super::liquids;
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
-use crate::domain::draft::{FeedWay, WaterWay};
-use crate::domain::finding::What;
+use crate::domain::recipe::draft::{FeedWay, WaterWay};
+use crate::domain::recipe::finding::What;
 use crate::domain::{Field, Finding, Grade, Place, Station};
 use crate::ui::field::choice::labelled;
 use crate::ui::field::number::number;
@@ -144,7 +144,7 @@ fn feed_way(state: State) -> View {
     let now = state.cell(move || state.draft.with(|draft| feed_key(draft.feed_way)).to_owned());
     let choose = Callback::new(move |key: String| {
         if let Some(way) = FeedWay::ALL.iter().find(|way| feed_key(**way) == key) {
-            state.edit(None, &mut |draft| draft.feed_way = *way);
+            state.edit(None, |draft| draft.feed_way = *way);
         }
     });
     let label = Signal::stored(state.words.recipe_page.feed_way.to_owned());
@@ -168,7 +168,7 @@ fn water_way(state: State) -> View {
     let now = state.cell(move || state.draft.with(|draft| water_key(draft.water_way)).to_owned());
     let choose = Callback::new(move |key: String| {
         if let Some(way) = WaterWay::ALL.iter().find(|way| water_key(**way) == key) {
-            state.edit(None, &mut |draft| draft.water_way = *way);
+            state.edit(None, |draft| draft.water_way = *way);
         }
     });
     let label = Signal::stored(state.words.recipe_page.water_way.to_owned());

@@ -3,7 +3,7 @@
 use crate::browser::element::{Part, View, button, el, svg};
 use crate::browser::graph::*;
 use crate::browser::page;
-use crate::domain::library::SystemKey;
+use crate::domain::recipe::binder_system::SystemKey;
 use crate::domain::{
     DoseWay, Draft, Entry, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance,
 };
@@ -65,8 +65,8 @@ fn of<T>(state: State, id: LiquidId, read: impl FnOnce(&LiquidDraft) -> T) -> Op
     state.draft.with(|draft| draft.liquid(id).map(read))
 }
 
-fn change(state: State, session: Option<Session>, id: LiquidId, change: &mut dyn FnMut(&mut LiquidDraft)) {
-    state.edit(session, &mut |draft| {
+fn change(state: State, session: Option<Session>, id: LiquidId, change: impl FnOnce(&mut LiquidDraft)) {
+    state.edit(session, |draft| {
         if let Some(liquid) = draft.liquid_mut(id) {
             change(liquid);
         }
@@ -82,7 +82,7 @@ fn buttons(state: State, id: LiquidId, name: Signal<String>) -> View {
     let last =
         state.cell(move || state.draft.with(|draft| place(draft).is_none_or(|at| at + 1 == draft.liquids.len())));
     let shift = move |by: isize| {
-        state.edit(None, &mut |draft| {
+        state.edit(None, |draft| {
             let Some(from) = place(draft) else { return };
             if let Some(to) = from.checked_add_signed(by).filter(|to| *to < draft.liquids.len()) {
                 draft.liquids.swap(from, to);
@@ -91,7 +91,7 @@ fn buttons(state: State, id: LiquidId, name: Signal<String>) -> View {
     };
     let remove = move |_| {
         let gone = format!("{}: {}", state.words.recipe_page.liquid_removed, name.get_untracked());
-        state.edit(None, &mut |draft| draft.liquids.retain(|liquid| liquid.id != id));
+        state.edit(None, |draft| draft.liquids.retain(|liquid| liquid.id != id));
         state.tell_step(gone);
         page::focus("add-liquid");
     };
@@ -137,7 +137,7 @@ fn name_box(state: State, id: LiquidId) -> View {
     let now = state.cell(move || of(state, id, |liquid| liquid.name.clone()).unwrap_or_default());
     let session = Session::LiquidName(id);
     let put = Callback::new(move |text: String| {
-        change(state, Some(session), id, &mut |liquid| liquid.name.clone_from(&text));
+        change(state, Some(session), id, |liquid| liquid.name.clone_from(&text));
     });
     text::line(format!("liquid-name-{}", id.0), state.words.recipe_page.liquid_name, session, now, put)
 }
@@ -146,7 +146,7 @@ fn source(state: State, id: LiquidId) -> View {
     let now = state.cell(move || of(state, id, |liquid| liquid.source.clone()).unwrap_or_default());
     let session = Session::LiquidSource(id);
     let put = Callback::new(move |text: String| {
-        change(state, Some(session), id, &mut |liquid| liquid.source.clone_from(&text));
+        change(state, Some(session), id, |liquid| liquid.source.clone_from(&text));
     });
     text::line(format!("liquid-source-{}", id.0), state.words.recipe_page.liquid_source, session, now, put)
 }
@@ -180,7 +180,7 @@ where
 
 fn role(state: State, id: LiquidId) -> View {
     let now = state.cell(move || of(state, id, |liquid| liquid.role));
-    let choose = Callback::new(move |role: Role| change(state, None, id, &mut |liquid| liquid.role = role));
+    let choose = Callback::new(move |role: Role| change(state, None, id, |liquid| liquid.role = role));
     choice(
         format!("liquid-role-{}", id.0),
         state.words.recipe_page.liquid_role,
@@ -194,7 +194,7 @@ fn role(state: State, id: LiquidId) -> View {
 fn substance(state: State, id: LiquidId) -> View {
     let now = state.cell(move || of(state, id, |liquid| liquid.substance));
     let choose = Callback::new(move |substance: Substance| {
-        change(state, None, id, &mut |liquid| {
+        change(state, None, id, |liquid| {
             liquid.substance = substance;
             take_typical(liquid);
         });
@@ -281,7 +281,7 @@ fn go_over(state: State, id: LiquidId, way: DoseWay) {
             .and_then(|case| case.dose_in(id, way))
             .map(|dose| format::editable(dose.get(unit), units.mark))
     });
-    change(state, None, id, &mut |liquid| {
+    change(state, None, id, |liquid| {
         let kept = LiquidField::Dose.kind(liquid.dose_way) == LiquidField::Dose.kind(way);
         liquid.dose_way = way;
         match &same {

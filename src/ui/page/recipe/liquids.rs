@@ -4,7 +4,7 @@ use super::liquid::{card, substance_id};
 use crate::browser::element::{Part, View, button, each, el};
 use crate::browser::graph::*;
 use crate::browser::page;
-use crate::domain::library::{SystemKey, add_liquids};
+use crate::domain::recipe::binder_system::{SystemKey, add_liquids};
 use crate::domain::{LiquidDraft, Role};
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
@@ -34,7 +34,7 @@ fn add(state: State) {
         return;
     }
     let id = state.draft.with_untracked(crate::domain::Draft::free_id);
-    state.edit(None, &mut |draft| {
+    state.edit(None, |draft| {
         let role = if draft.liquids.is_empty() { Role::Binder } else { Role::Other };
         draft.liquids.push(LiquidDraft::blank(id, role));
     });
@@ -49,7 +49,7 @@ fn systems(state: State) -> View {
         let Some(system) = SystemKey::ALL.iter().find(|system| system.key() == key) else { return };
         let liquids = system.system().liquids;
         if state.has_room_for(liquids.len()) {
-            state.edit(None, &mut |draft| add_liquids(draft, &liquids));
+            state.edit(None, |draft| add_liquids(draft, &liquids));
             state.tell_step((state.words.binder_system)(*system).name);
         }
         // The select goes back to its heading, ready for another system.

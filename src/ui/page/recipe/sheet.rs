@@ -1,7 +1,7 @@
 //! The head of the sheet: what to dose, and what the mat weighs.
 
 use crate::browser::element::{Part, View, each, el, many};
-use crate::domain::finding::What;
+use crate::domain::recipe::finding::What;
 use crate::domain::{Figure, LiquidFigure, LiquidId, Place, Station};
 use crate::quantity::{Kind, Unit};
 use crate::ui::part::figure::{self, Size};

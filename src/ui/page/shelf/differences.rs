@@ -3,7 +3,7 @@
 
 use crate::browser::element::{El, Part, View, button, el};
 use crate::browser::graph::*;
-use crate::domain::difference::{Difference, LiquidChoice, differences};
+use crate::domain::recipe::difference::{Difference, LiquidChoice, differences};
 use crate::domain::{Case, Draft, Field, Figure, LiquidFigure, LiquidId, work_out};
 use crate::record::{Revision, RevisionId};
 use crate::ui::field::number_text::in_box;

@@ -1,6 +1,7 @@
 //! What the list shows, taken out of the shelf.
 
 use crate::domain::{Entry, Substance};
+use crate::quantity::format::DecimalMark;
 use crate::record::csv::shelf_csv;
 use crate::record::revision::Standing;
 use crate::record::summary::{self, Order};
@@ -107,10 +108,10 @@ pub fn find(shelf: &Shelf<impl Store>, query: &str, order: Order, most: usize) -
 }
 
 /// The recipes that match, as a table to take away.
-pub fn csv(shelf: &Shelf<impl Store>, query: &str, order: Order) -> String {
+pub fn csv(shelf: &Shelf<impl Store>, query: &str, order: Order, mark: DecimalMark) -> String {
     let mut recipes = shelf.recipes();
     recipes.retain(|listed| listed.standing() == Standing::Kept);
-    shelf_csv(&summary::find(&recipes, query, order))
+    shelf_csv(&summary::find(&recipes, query, order), mark)
 }
 
 /// The last `most` recipes that were removed: each with its name and when it was.

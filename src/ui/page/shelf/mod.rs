@@ -115,7 +115,9 @@ fn take_away(state: State, found: Memo<Found>, query: RwSignal<String>) -> View 
     let some = memo(move || found.with(|found| found.matching > 0));
     let save = move || {
         let order = state.settings.with_untracked(|settings| settings.order);
-        let text = state.shelf.with_untracked(|shelf| query.with_untracked(|query| list::csv(shelf, query, order)));
+        let mark = state.units.get_untracked().mark;
+        let text =
+            state.shelf.with_untracked(|shelf| query.with_untracked(|query| list::csv(shelf, query, order, mark)));
         state.hand_out(&format!("{}.csv", words.library_name), "text/csv", &text);
     };
     let button = move || some.get().then(|| button().on_click(save).child(words.save_list));

@@ -2,7 +2,7 @@
 
 use super::name::liquid;
 use crate::domain::Draft;
-use crate::domain::balance::{Node, StreamName};
+use crate::domain::balance::closure::{Node, StreamName};
 use crate::domain::working::{Constant, Ground};
 use std::borrow::Cow;
 

@@ -1,7 +1,7 @@
 //! Cautions: general wording. Local codes, the safety data sheet and licensed practice decide, which
 //! the page says once below them.
 
-use crate::domain::caution::Caution;
+use crate::domain::recipe::caution::Caution;
 use crate::ui::text::CautionWords;
 
 const fn words(title: &'static str, text: &'static str) -> CautionWords {

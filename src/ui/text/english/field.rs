@@ -1,8 +1,8 @@
 //! Fields: what each holds, per what.
 
 use super::name;
-use crate::domain::draft::FeedWay;
-use crate::domain::field::LiquidField;
+use crate::domain::recipe::draft::FeedWay;
+use crate::domain::recipe::field::LiquidField;
 use crate::domain::{DoseWay, Draft, Field, LiquidId};
 use crate::ui::text::FieldWords;
 

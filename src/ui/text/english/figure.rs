@@ -1,7 +1,7 @@
 //! Figures: what each is, on which basis.
 
 use super::name;
-use crate::domain::machine::Machine;
+use crate::domain::balance::machine::Machine;
 use crate::domain::{Figure, LiquidFigure};
 use crate::ui::text::FigureWords;
 

@@ -1,12 +1,11 @@
 //! Solutions and glue mixes: why one cannot be made up.
 
 use super::name::solute;
-use crate::domain::glue_batch::{GlueError, MAX_PARTS};
-use crate::domain::solute::SolubilityError;
-use crate::domain::solution::MakeUpError;
-use crate::domain::solution_density::DensityError;
-use crate::domain::wanted::Wanted;
-use crate::quantity::letter::lowered;
+use crate::domain::chemistry::solute::SolubilityError;
+use crate::domain::chemistry::solution::MakeUpError;
+use crate::domain::chemistry::solution_density::DensityError;
+use crate::domain::mixing::glue_batch::{GlueError, MAX_PARTS};
+use crate::domain::mixing::target_amount::Wanted;
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::{Context, Message, shown};
 use uom::si::f64::{MassDensity, Ratio, ThermodynamicTemperature};
@@ -58,7 +57,7 @@ pub(super) fn make_up(error: &MakeUpError, context: &Context<'_>) -> Message {
         MakeUpError::AboveSaturation { solute: what, given, largest, temperature } => message(
             format!(
                 "Concentration: {} does not dissolve to {} at {}; at most {} does.",
-                lower(solute(what)),
+                solute(what).to_lowercase(),
                 share(given, context),
                 degrees(temperature, context),
                 share(largest, context)
@@ -77,13 +76,16 @@ fn volume_without_density(why: DensityError, context: &Context<'_>) -> Message {
     let mend = "Ask for the solution by mass, or measure its density and type it.";
     match why {
         DensityError::NoTable { solute: what } => message(
-            format!("Amount wanted: a volume needs the density, and there is no table for {}.", lower(solute(what))),
+            format!(
+                "Amount wanted: a volume needs the density, and there is no table for {}.",
+                solute(what).to_lowercase()
+            ),
             mend,
         ),
         DensityError::OutsideTable { solute: what, given, max } => message(
             format!(
                 "Amount wanted: a volume needs the density, and the table for {} ends at {}, below {}.",
-                lower(solute(what)),
+                solute(what).to_lowercase(),
                 share(max, context),
                 share(given, context)
             ),
@@ -128,9 +130,4 @@ pub(super) fn glue(error: &GlueError, names: &[&str], context: &Context<'_>) -> 
 
 fn parts(share: Ratio, context: &Context<'_>) -> String {
     shown(Amount::from_base(Kind::Ratio, share.value), context)
-}
-
-/// The name of a salt within a sentence.
-fn lower(name: &str) -> String {
-    lowered(name)
 }

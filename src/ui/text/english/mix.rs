@@ -1,6 +1,6 @@
 //! Solutions made up from crystals, and glue mixes.
 
-use crate::domain::mix::{AmountWay, MixField, ShareWay};
+use crate::domain::mixing::{AmountWay, MixField, ShareWay};
 use crate::ui::text::{FieldWords, MixPage};
 
 pub(super) const MIX: MixPage = MixPage {

@@ -1,9 +1,9 @@
 //! Names of things: liquids, stations, machines, choices, kinds of figures.
 
-use crate::domain::draft::{FeedWay, LiquidDraft, WaterWay};
-use crate::domain::limit::Source;
-use crate::domain::machine::Machine;
-use crate::domain::solute::Solute;
+use crate::domain::balance::machine::Machine;
+use crate::domain::chemistry::solute::Solute;
+use crate::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
+use crate::domain::recipe::limit::Source;
 use crate::domain::{DoseWay, Draft, Grade, Role, Station, Substance};
 use crate::quantity::kind::System;
 use crate::quantity::{Dimension, Kind};

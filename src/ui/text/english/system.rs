@@ -1,6 +1,6 @@
 //! The binder systems of the starting library.
 
-use crate::domain::library::SystemKey;
+use crate::domain::recipe::binder_system::SystemKey;
 use crate::ui::text::SystemWords;
 
 const fn words(name: &'static str, note: &'static str) -> SystemWords {

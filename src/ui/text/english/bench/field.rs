@@ -1,9 +1,9 @@
 //! Boxes at the bench: what each holds, per what.
 
-use crate::domain::bench::board_field::{BendingField, BoardField, BondField, PieceField, SwellingField};
-use crate::domain::bench::draft::{OverageOf, ThicknessWay};
-use crate::domain::bench::series_field::SeriesField;
-use crate::domain::bench::{Field, SheetDraft};
+use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
+use crate::domain::trial::series::field::SeriesField;
+use crate::domain::trial::weigh_sheet::draft::{OverageOf, ThicknessWay};
+use crate::domain::trial::{Field, SheetDraft};
 use crate::ui::text::FieldWords;
 
 const fn words(label: &'static str, hint: &'static str) -> FieldWords {

@@ -1,8 +1,8 @@
 //! Figures of the bench: what each is, on which basis.
 
-use crate::domain::bench::board_working::BoardFigure;
-use crate::domain::bench::working::Origin;
-use crate::domain::bench::{Figure, LineFigure, Property};
+use crate::domain::trial::boards::working::BoardFigure;
+use crate::domain::trial::weigh_sheet::working::Origin;
+use crate::domain::trial::{Figure, LineFigure, Property};
 use crate::ui::text::FigureWords;
 use crate::ui::text::english::balance;
 

@@ -2,9 +2,10 @@
 
 use super::name::place as place_called;
 use super::series::series as told_of_series;
-use crate::domain::bench::target::requirement_limit;
-use crate::domain::bench::weighing;
-use crate::domain::bench::{Finding, LineId, Place, What, limit};
+use crate::domain::trial::boards::target::requirement_limit;
+use crate::domain::trial::weigh_sheet::limit;
+use crate::domain::trial::weigh_sheet::weighing;
+use crate::domain::trial::{Finding, LineId, Place, What};
 use crate::domain::{Finding as RecipeFinding, What as RecipeWhat};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::english::finding::{finding as recipe_finding, loose_entry};

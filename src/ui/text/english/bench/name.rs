@@ -2,20 +2,20 @@
 
 use super::field::{board_field, field, series_field};
 use super::figure::property;
-use crate::domain::bench::board::BoardId;
-use crate::domain::bench::board_field::BoardField;
-use crate::domain::bench::design::Design;
-use crate::domain::bench::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
-use crate::domain::bench::effects::{ModelWay, Term};
-use crate::domain::bench::material::Material;
-use crate::domain::bench::series::{Factor, Level};
-use crate::domain::bench::series_draft::{BlockWay, DesignWay};
-use crate::domain::bench::series_field::{FactorId, Of, SeriesField};
-use crate::domain::bench::word::letter;
-use crate::domain::bench::{LineId, Place, SeriesDraft};
+use crate::domain::trial::boards::board::BoardId;
+use crate::domain::trial::boards::field::BoardField;
+use crate::domain::trial::series::design::Design;
+use crate::domain::trial::series::draft::{BlockWay, DesignWay};
+use crate::domain::trial::series::effects::{ModelWay, Term};
+use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
+use crate::domain::trial::series::material::Material;
+use crate::domain::trial::series::runs::{Factor, Level};
+use crate::domain::trial::series::word::letter;
+use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
+use crate::domain::trial::{LineId, Place, SeriesDraft};
 use crate::domain::{Draft, LiquidId};
-pub(super) use crate::quantity::letter::lower_first;
 use crate::ui::text::english::{field as recipe_field, name};
+pub(super) use crate::ui::text::lower_first;
 use crate::ui::text::{BenchContext, Context, shown};
 
 pub(super) fn liquid(id: LiquidId, draft: &Draft) -> String {

@@ -2,10 +2,10 @@
 
 use super::figure::property;
 use super::name::{level, lower_first, term};
-use crate::domain::bench::Series;
-use crate::domain::bench::effects::{Effects, Term, TermResult};
-use crate::domain::bench::property::Tail;
-use crate::domain::bench::target::Judged;
+use crate::domain::trial::Series;
+use crate::domain::trial::boards::property::Tail;
+use crate::domain::trial::boards::target::Judged;
+use crate::domain::trial::series::effects::{Effects, Term, TermResult};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::{Context, shown};
 

@@ -1,6 +1,6 @@
 //! Findings of a series and of what it tells.
 
-use crate::domain::bench::{Finding, What};
+use crate::domain::trial::{Finding, What};
 use crate::ui::text::BenchContext;
 
 fn said(what: impl Into<String>, mend: impl Into<String>) -> (String, String) {

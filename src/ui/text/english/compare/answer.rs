@@ -3,11 +3,11 @@
 use super::name;
 use crate::domain::Field;
 use crate::domain::compare::Output;
-use crate::domain::compare::equal_cost::{EqualCost, NoPrice};
+use crate::domain::compare::break_even::{EqualCost, NoPrice};
 use crate::domain::compare::solve_for::{Answer, Found, NoAnswer, Way};
-use crate::quantity::letter::lower_first;
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::english::field;
+use crate::ui::text::lower_first;
 use crate::ui::text::{Context, Message, shown};
 
 /// What a figure is called in a sentence.

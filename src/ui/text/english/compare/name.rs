@@ -1,11 +1,11 @@
 //! Names of what is compared, of obstacles and of instruments.
 
+use crate::domain::balance::machine::Machine;
 use crate::domain::compare::Output;
-use crate::domain::compare::instrument::Instrument;
 use crate::domain::compare::side::Belongs;
-use crate::domain::compare::spread::Form;
+use crate::domain::compare::uncertainty::instrument::Instrument;
+use crate::domain::compare::uncertainty::spread::Form;
 use crate::domain::compare::verdict::Obstacle;
-use crate::domain::machine::Machine;
 use crate::ui::text::english::figure;
 use crate::ui::text::{FieldWords, FigureWords};
 

@@ -1,7 +1,6 @@
 //! Systems side by side: what differs, what is missing.
 
 use crate::domain::compare::side::{Belongs, Difference, Differing, FEWEST, MOST, NotSideBySide, System};
-use crate::quantity::letter::lowered;
 use crate::ui::text::english::{field, name};
 use crate::ui::text::{Context, Message, shown};
 
@@ -14,10 +13,10 @@ fn each<T>(systems: &[System], values: &[T], text: impl Fn(&T) -> String) -> Str
 pub(super) fn difference(difference: &Difference, systems: &[System], context: &Context<'_>) -> Message {
     let (what, values) = match &difference.what {
         Differing::FeedWay(ways) => {
-            ("What fixes the fibre flow".to_owned(), each(systems, ways, |way| lowered(name::feed_way(*way))))
+            ("What fixes the fibre flow".to_owned(), each(systems, ways, |way| name::feed_way(*way).to_lowercase()))
         }
         Differing::WaterWay(ways) => {
-            ("What fixes the water dose".to_owned(), each(systems, ways, |way| lowered(name::water_way(*way))))
+            ("What fixes the water dose".to_owned(), each(systems, ways, |way| name::water_way(*way).to_lowercase()))
         }
         Differing::Number(number, amounts) => (
             field::field_name(*number, context.draft),

@@ -1,11 +1,11 @@
 //! How sure figures are, and what to improve.
 
 use super::name;
-use crate::domain::compare::agreement::{Agreement, Why};
-use crate::domain::compare::budget::Improvement;
-use crate::domain::compare::instrument::Instrument;
 use crate::domain::compare::side::System;
-use crate::domain::compare::study::{NoStudy, Uncertain};
+use crate::domain::compare::uncertainty::agreement::{Agreement, Why};
+use crate::domain::compare::uncertainty::budget::Improvement;
+use crate::domain::compare::uncertainty::instrument::Instrument;
+use crate::domain::compare::uncertainty::study::{NoStudy, Uncertain};
 use crate::ui::text::compare::Width;
 use crate::ui::text::english::field;
 use crate::ui::text::{Context, Message, trimmed_to, width_shown};

@@ -1,8 +1,8 @@
 //! What is wrong or unusual with one entry.
 
 use super::range::{allowed, beside, example, example_number, usual};
-use crate::domain::check::limit_of;
-use crate::domain::limit::{Limit, Window};
+use crate::domain::recipe::check::limit_of;
+use crate::domain::recipe::limit::{Limit, Window};
 use crate::domain::{Field, Place};
 use crate::quantity::number::ReadError;
 use crate::quantity::{Amount, Dimension, Kind, Unit, format};

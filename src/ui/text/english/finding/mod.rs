@@ -7,8 +7,8 @@ mod range;
 use self::entry::Asked;
 use super::field::field_name;
 use super::name;
-use crate::domain::field::LiquidField;
-use crate::domain::machine::Machine;
+use crate::domain::balance::machine::Machine;
+use crate::domain::recipe::field::LiquidField;
 use crate::domain::{Field, Finding, LiquidId, Place, What};
 use crate::quantity::Amount;
 use crate::ui::text::{Context, Loose, Message, shown};
@@ -156,7 +156,7 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
 
 /// ", 65 %": what a field holds, where it can be read.
 fn field_shown(field: Field, context: &Context<'_>) -> String {
-    match crate::domain::check::read_field(context.draft, field) {
+    match crate::domain::recipe::check::read_field(context.draft, field) {
         Ok(Some(base)) => format!(", {}", shown(Amount::from_base(context.draft.kind(field), base), context)),
         Ok(None) | Err(_) => String::new(),
     }

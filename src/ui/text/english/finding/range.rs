@@ -1,6 +1,6 @@
 //! Ranges and examples, in the units chosen.
 
-use crate::domain::limit::{Limit, Window};
+use crate::domain::recipe::limit::{Limit, Window};
 use crate::quantity::{Amount, Kind, Unit, format};
 use crate::ui::text::show::{with_unit, without_zeros};
 use crate::ui::text::{Context, trimmed};

@@ -5,7 +5,7 @@ use crate::domain::line::{
     CalibrationField, CardField, CardRows, DeliveryField, LineBook, LineField, LinePlace, PumpField, ReadingWay,
     RowField, RunningField, TankField, TankWay, ToleranceField, TransportField,
 };
-use crate::quantity::letter::lower_first;
+use crate::ui::text::lower_first;
 use crate::ui::text::{FieldWords, LineContext};
 
 const fn words(label: &'static str, hint: &'static str) -> FieldWords {

@@ -2,7 +2,7 @@
 
 use super::field::field_name;
 use crate::domain::line::changeover::Stop;
-use crate::domain::line::running::Known;
+use crate::domain::line::line_check::running::Known;
 use crate::domain::line::{
     CardRows, Fed, LinePlace, Metering, Model, PumpDraft, PumpId, RSquared, ReadingWay, SettingUnit, Standing,
     TankDraft, TankId, TankWay,

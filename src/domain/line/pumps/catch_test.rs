@@ -1,0 +1,307 @@
+//! Catch tests: a pump runs at a setting, and what it delivers in some seconds is caught and weighed.
+
+use crate::domain::line::pumps::curve::Curve;
+use crate::domain::line::pumps::setting::{Setting, SettingUnit};
+use crate::domain::recipe::draft::Entry;
+use crate::quantity::{Kind, Unit};
+use crate::statistics::regression::{Fit, FitError, Model, Point};
+use serde::{Deserialize, Serialize};
+use uom::si::f64::{Mass, MassDensity, MassRate, ThermodynamicTemperature, Time};
+
+/// Least number of rows that a catch test counts with.
+pub const LEAST_ROWS: usize = 3;
+
+/// Names a catch test of a pump.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct CalibrationId(pub u16);
+
+/// Names a row of a catch test.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(transparent)]
+pub struct RowId(pub u16);
+
+/// A number of a row.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum RowField {
+    /// The setting.
+    Setting,
+    /// How long was caught.
+    Seconds,
+    /// What the scale showed.
+    Mass,
+    /// The empty vessel; blank when the scale was set to zero with it.
+    Tare,
+}
+
+impl RowField {
+    /// All of them, in the order of the page.
+    pub const ALL: &'static [RowField] = &[Self::Setting, Self::Seconds, Self::Mass, Self::Tare];
+
+    /// The stable key of the field.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Setting => "setting",
+            Self::Seconds => "seconds",
+            Self::Mass => "mass",
+            Self::Tare => "tare",
+        }
+    }
+
+    /// What the field measures.
+    #[must_use]
+    pub const fn kind(self, unit: SettingUnit) -> Kind {
+        match self {
+            Self::Setting => unit.kind(),
+            Self::Seconds => Kind::RunTime,
+            Self::Mass | Self::Tare => Kind::BatchMass,
+        }
+    }
+}
+
+/// A number of a catch test as a whole.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum CalibrationField {
+    /// Density of the liquid that was caught.
+    Density,
+    /// Its temperature, for the record.
+    Temperature,
+}
+
+impl CalibrationField {
+    /// All of them, in the order of the page.
+    pub const ALL: &'static [CalibrationField] = &[Self::Density, Self::Temperature];
+
+    /// The stable key of the field.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Density => "density",
+            Self::Temperature => "temperature",
+        }
+    }
+
+    /// What the field measures.
+    #[must_use]
+    pub const fn kind(self) -> Kind {
+        match self {
+            Self::Density => Kind::LiquidDensity,
+            Self::Temperature => Kind::Temperature,
+        }
+    }
+}
+
+/// One row as entered.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct RowDraft {
+    /// Its number within the catch test.
+    pub id: RowId,
+    /// The setting.
+    pub setting: Entry,
+    /// How long was caught.
+    pub seconds: Entry,
+    /// What the scale showed.
+    pub mass: Entry,
+    /// The empty vessel.
+    pub tare: Entry,
+    /// Set aside by the user: kept and shown, but the line is laid without it.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub set_aside: bool,
+}
+
+impl RowDraft {
+    /// A blank row.
+    #[must_use]
+    pub fn blank(id: RowId, unit: SettingUnit) -> Self {
+        Self {
+            id,
+            setting: Entry::empty(unit.unit()),
+            seconds: Entry::empty(Unit::Second),
+            mass: Entry::empty(Unit::Kilogram),
+            tare: Entry::empty(Unit::Kilogram),
+            set_aside: false,
+        }
+    }
+
+    /// Whether nothing was typed into it: such a row waits for its test.
+    #[must_use]
+    pub fn is_blank(&self) -> bool {
+        RowField::ALL.iter().all(|field| self.entry(*field).is_blank())
+    }
+
+    /// The entry of a field.
+    #[must_use]
+    pub const fn entry(&self, field: RowField) -> &Entry {
+        match field {
+            RowField::Setting => &self.setting,
+            RowField::Seconds => &self.seconds,
+            RowField::Mass => &self.mass,
+            RowField::Tare => &self.tare,
+        }
+    }
+
+    /// The entry of a field, to type into.
+    pub const fn entry_mut(&mut self, field: RowField) -> &mut Entry {
+        match field {
+            RowField::Setting => &mut self.setting,
+            RowField::Seconds => &mut self.seconds,
+            RowField::Mass => &mut self.mass,
+            RowField::Tare => &mut self.tare,
+        }
+    }
+}
+
+/// A catch test as entered.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct CalibrationDraft {
+    /// Its number within the pump.
+    pub id: CalibrationId,
+    /// Milliseconds since 1970-01-01 00:00 UTC.
+    pub at: u64,
+    /// Density of the liquid that was caught.
+    pub density: Entry,
+    /// Its temperature.
+    pub temperature: Entry,
+    /// A remark.
+    #[serde(default)]
+    pub remark: String,
+    /// The rows, in the order in which they were caught.
+    pub rows: Vec<RowDraft>,
+}
+
+impl CalibrationDraft {
+    /// A catch test with as many blank rows as it needs.
+    #[must_use]
+    pub fn blank(id: CalibrationId, at: u64, unit: SettingUnit) -> Self {
+        let rows = (1..=LEAST_ROWS as u16).map(|id| RowDraft::blank(RowId(id), unit)).collect();
+        Self {
+            id,
+            at,
+            density: Entry::empty(Unit::KilogramPerCubicMetre),
+            temperature: Entry::empty(Unit::Celsius),
+            remark: String::new(),
+            rows,
+        }
+    }
+
+    /// Puts a blank row behind the others.
+    pub fn add_row(&mut self, unit: SettingUnit) -> RowId {
+        let id = RowId(self.rows.iter().map(|row| row.id.0).max().map_or(1, |most| most.saturating_add(1)));
+        self.rows.push(RowDraft::blank(id, unit));
+        id
+    }
+
+    /// The row with that number.
+    #[must_use]
+    pub fn row(&self, id: RowId) -> Option<&RowDraft> {
+        self.rows.iter().find(|row| row.id == id)
+    }
+
+    /// The row with that number, to change.
+    pub fn row_mut(&mut self, id: RowId) -> Option<&mut RowDraft> {
+        self.rows.iter_mut().find(|row| row.id == id)
+    }
+
+    /// The entry of a field.
+    #[must_use]
+    pub const fn entry(&self, field: CalibrationField) -> &Entry {
+        match field {
+            CalibrationField::Density => &self.density,
+            CalibrationField::Temperature => &self.temperature,
+        }
+    }
+
+    /// The entry of a field, to type into.
+    pub const fn entry_mut(&mut self, field: CalibrationField) -> &mut Entry {
+        match field {
+            CalibrationField::Density => &mut self.density,
+            CalibrationField::Temperature => &mut self.temperature,
+        }
+    }
+}
+
+/// One row that was read.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Caught {
+    /// The row.
+    pub row: RowId,
+    /// The setting.
+    pub setting: Setting,
+    /// How long was caught.
+    pub time: Time,
+    /// What the scale showed.
+    pub gross: Mass,
+    /// The empty vessel; zero when the scale was set to zero with it.
+    pub tare: Mass,
+}
+
+impl Caught {
+    /// What was caught, without the vessel.
+    #[must_use]
+    pub fn net(&self) -> Mass {
+        self.gross - self.tare
+    }
+
+    /// Mass flow, net mass per time.
+    #[must_use]
+    pub fn flow(&self) -> MassRate {
+        self.net() / self.time
+    }
+
+    fn point(&self) -> Point {
+        Point { x: self.setting.0, y: self.flow().value }
+    }
+}
+
+/// A row far off the line. It is pointed at and still counts, until the user sets it aside.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Suspect {
+    /// The row.
+    pub row: RowId,
+    /// Its externally studentised residual.
+    pub studentised: f64,
+    /// From which size on a row is pointed at.
+    pub from: f64,
+}
+
+/// A catch test with its line. Counts when it has [`LEAST_ROWS`] rows; before that the line is a preview.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Calibration {
+    /// Its number within the pump.
+    pub id: CalibrationId,
+    /// Milliseconds since 1970-01-01 00:00 UTC.
+    pub at: u64,
+    /// Density of the liquid that was caught.
+    pub density: MassDensity,
+    /// Its temperature.
+    pub temperature: Option<ThermodynamicTemperature>,
+    /// The rows that count.
+    pub rows: Vec<Caught>,
+    /// The line through them.
+    pub curve: Curve,
+}
+
+/// Lays the line through rows. By mass flow on setting, in base units.
+///
+/// # Errors
+/// [`FitError`].
+pub fn fit(rows: &[Caught], model: Model) -> Result<Fit, FitError> {
+    Fit::through(&rows.iter().map(Caught::point).collect::<Vec<_>>(), model)
+}
+
+/// The rows far off a line: those whose externally studentised residual only one line in twenty has
+/// anywhere (see [`Fit::suspicious_from`]). Leverage counts: a row at the end of the tested settings pulls
+/// the line to itself, and its residual is judged the more strictly.
+#[must_use]
+pub fn suspects(rows: &[Caught], fit: &Fit) -> Vec<Suspect> {
+    let Some(from) = fit.suspicious_from() else { return Vec::new() };
+    let points: Vec<_> = rows.iter().map(Caught::point).collect();
+    let judged = rows.iter().zip(fit.residuals(&points));
+    judged
+        .filter_map(|(row, residual)| {
+            let studentised = residual.studentised.filter(|size| size.abs() > from)?;
+            Some(Suspect { row: row.row, studentised, from })
+        })
+        .collect()
+}

@@ -1,0 +1,64 @@
+//! How far a pump has moved since an earlier catch test.
+
+use crate::domain::line::pumps::catch_test::{Calibration, CalibrationId};
+use crate::domain::line::pumps::pump::Pump;
+use crate::domain::line::pumps::setting::Setting;
+use crate::statistics::coverage::{Combined, Part, combine, factor};
+use crate::statistics::distribution::CONFIDENCE;
+use uom::ConstZero;
+use uom::si::f64::{MassDensity, MassRate, Ratio};
+
+/// The last catch test against an earlier one, at one setting and one density.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Drift {
+    /// The earlier catch test.
+    pub since: CalibrationId,
+    /// When it was, milliseconds since 1970-01-01 00:00 UTC.
+    pub at: u64,
+    /// Mass flow by its line.
+    pub then: MassRate,
+    /// Mass flow by the line of the last one.
+    pub now: MassRate,
+    /// now/then − 1; `None` when the earlier line gave no flow there.
+    pub change: Option<Ratio>,
+    /// Whether the two lines differ there by more than their scatter explains: |now − then| above
+    /// t·√(u₁² + u₂²), with the standard deviations of the lines and Welch's degrees of freedom. `None` where
+    /// the rows are too few to tell.
+    pub certain: Option<bool>,
+}
+
+/// The last catch test of a pump against each earlier one, the newest first, at a setting and for a liquid
+/// of that density.
+#[must_use]
+pub fn drift(pump: &Pump, setting: Setting, density: MassDensity) -> Vec<Drift> {
+    let Some((last, earlier)) = pump.calibrations.split_last() else { return Vec::new() };
+    let curve = |of: &Calibration| of.curve.at_density(pump.metering, of.density, density);
+    let new = curve(last);
+    let one = |old: &Calibration| {
+        let curve = curve(old);
+        let (then, now) = (curve.flow(setting), new.flow(setting));
+        let certain = differ(then - now, (&curve, old), (&new, last), setting);
+        let change = (then > MassRate::ZERO).then(|| (now - then) / then);
+        Drift { since: old.id, at: old.at, then, now, change, certain }
+    };
+    earlier.iter().rev().map(one).collect()
+}
+
+/// Source: Welch (1947), Biometrika 34, for the degrees of freedom (from memory).
+fn differ(
+    difference: MassRate,
+    (old, old_test): (&crate::domain::line::Curve, &Calibration),
+    (new, new_test): (&crate::domain::line::Curve, &Calibration),
+    setting: Setting,
+) -> Option<bool> {
+    let part = |curve: &crate::domain::line::Curve, test: &Calibration| {
+        let deviation = curve.sd_of_mean(setting)?.value;
+        Some(Part { part: deviation, freedom: Some(f64::from(test.curve.fit.freedom())) })
+    };
+    let Combined { standard, freedom } = combine(&[part(old, old_test)?, part(new, new_test)?]);
+    if standard <= 0.0 {
+        // Two exact lines: any difference is one, but for rounding.
+        return Some(difference.value.abs() > 1e-9 * old_test.curve.flow(setting).value.abs());
+    }
+    Some(difference.value.abs() > factor(CONFIDENCE, freedom) * standard)
+}

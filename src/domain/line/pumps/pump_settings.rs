@@ -1,0 +1,292 @@
+//! What every pump has to be set to for a recipe.
+
+use crate::domain::balance::outcome::Case;
+use crate::domain::line::checked::CheckedLine;
+use crate::domain::line::finding::{LineFinding, LinePlace, LineWhat, Standing};
+use crate::domain::line::pumps::curve::{Curve, SettingFor};
+use crate::domain::line::pumps::drift::{Drift, drift};
+use crate::domain::line::pumps::help::Help;
+use crate::domain::line::pumps::nozzles::{Fits, Opened, open};
+use crate::domain::line::pumps::pump::{Pump, PumpId};
+use crate::domain::line::pumps::setting::{Setting, SettingUnit, Settings};
+use crate::domain::line::tanks::feeds::Fed;
+use crate::domain::line::tanks::tank::{drawn, water_density};
+use crate::domain::recipe::draft::Draft;
+use crate::domain::recipe::finding::Grade;
+use crate::domain::recipe::input::{Liquid, WaterPlan};
+use crate::quantity::{Amount, Kind, Solids};
+use uom::ConstZero;
+use uom::si::f64::{MassDensity, MassRate, Ratio, SpecificVolume, VolumeRate};
+
+/// What the pumps have to do.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SettingSheet {
+    /// Oven-dry fibre flow F.
+    pub fibre: MassRate,
+    /// What the belt scale reads, G.
+    pub fibre_wet: MassRate,
+    /// The pumps that this recipe uses, in the order of the page.
+    pub rows: Vec<PumpRow>,
+    /// What there is to say.
+    pub findings: Vec<LineFinding>,
+}
+
+/// What one pump has to do.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PumpRow {
+    /// The pump.
+    pub pump: PumpId,
+    /// The scale of its drive.
+    pub unit: SettingUnit,
+    /// What it delivers.
+    pub fed: Fed,
+    /// Share of that which it delivers.
+    pub share: Ratio,
+    /// Density of what it delivers.
+    pub density: MassDensity,
+    /// Flow wanted, by mass. Zero: the pump stands.
+    pub mass: MassRate,
+    /// Flow wanted, by volume.
+    pub volume: VolumeRate,
+    /// Its line at that density; `None` without a catch test that counts.
+    pub curve: Option<Curve>,
+    /// The setting; `None` without a line, when the pump stands, or when the line gives none from zero up.
+    pub setting: Option<SettingFor>,
+    /// Where the setting lies.
+    pub standing: Standing,
+    /// Settings that are tested and allowed.
+    pub usable: Option<Settings>,
+    /// Where the setting lies between the lowest (0) and the highest (1) tested one; below 0 or above 1 when
+    /// outside.
+    pub place: Option<f64>,
+    /// Fibre flows that it serves.
+    pub reach: Option<Reach>,
+    /// Nozzles to open.
+    pub nozzles: Option<Opened>,
+    /// Through the nozzles, by volume: with the thinning water, volumes added up.
+    pub spray: VolumeRate,
+    /// Mass per mass of moist fibre, as the belt scale reads it.
+    pub per_fibre: Ratio,
+    /// Volume per mass of moist fibre, as the belt scale reads it.
+    pub volume_per_fibre: SpecificVolume,
+    /// The last catch test against the one before, at this setting.
+    pub drift: Option<Drift>,
+}
+
+/// The fibre flows, oven-dry, that a pump serves within its settings.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Reach {
+    /// Least.
+    pub least: MassRate,
+    /// Most.
+    pub most: MassRate,
+}
+
+/// Works out the settings of all pumps for a solved recipe.
+///
+/// The draft must be the one that the case was solved from: it names the liquids.
+#[must_use]
+pub fn setting_sheet(draft: &Draft, case: &Case, line: &CheckedLine) -> SettingSheet {
+    let mut findings = Vec::new();
+    let mut rows = Vec::new();
+    for pump in &line.pumps {
+        match pump.feeds.within(draft).and_then(|fed| row(pump, fed, case)) {
+            Some(row) => {
+                examine(pump, &row, case, &mut findings);
+                rows.push(row);
+            }
+            None => findings.push(LineFinding::new(Grade::Note, LinePlace::Pump(pump.id), LineWhat::NotInRecipe)),
+        }
+    }
+    let served = |fed: Fed| rows.iter().any(|row| row.fed == fed);
+    for flow in &case.solved.liquids {
+        if flow.liquid > MassRate::ZERO && !served(Fed::Liquid(flow.id)) {
+            findings.push(LineFinding::new(Grade::Unusual, LinePlace::Liquid(flow.id), LineWhat::NoPump));
+        }
+    }
+    if case.solved.water.dose > MassRate::ZERO && !served(Fed::Water) {
+        findings.push(LineFinding::new(Grade::Unusual, LinePlace::Water, LineWhat::NoPump));
+    }
+    findings.sort_by_key(|finding| finding.grade);
+    SettingSheet { fibre: case.solved.fibre, fibre_wet: case.solved.fibre_wet, rows, findings }
+}
+
+/// The same, where the recipe may have no balance and the mill no pumps.
+///
+/// # Errors
+/// The one finding that stands in the way: [`LineWhat::NoRecipe`] or [`LineWhat::NoPumps`].
+pub fn try_setting_sheet(draft: &Draft, case: Option<&Case>, line: &CheckedLine) -> Result<SettingSheet, LineFinding> {
+    let case = case.ok_or(LineFinding::stop(LinePlace::Line, LineWhat::NoRecipe))?;
+    if line.pumps.is_empty() {
+        return Err(LineFinding::stop(LinePlace::Line, LineWhat::NoPumps));
+    }
+    Ok(setting_sheet(draft, case, line))
+}
+
+/// What a pump has to deliver and its setting, without what a rate card or a trim does not show.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(in crate::domain::line) struct Bare {
+    pub(in crate::domain::line) mass: MassRate,
+    pub(in crate::domain::line) density: MassDensity,
+    pub(in crate::domain::line) curve: Option<Curve>,
+    pub(in crate::domain::line) setting: Option<Setting>,
+    pub(in crate::domain::line) standing: Standing,
+}
+
+/// The bare setting of one pump; `None` when the recipe does not have what it feeds.
+pub(in crate::domain::line) fn bare(pump: &Pump, fed: Fed, case: &Case) -> Option<Bare> {
+    let (whole, density) = drawn(case, fed)?;
+    let mass = whole * pump.share;
+    let curve = pump.last().map(|last| last.curve.at_density(pump.metering, last.density, density));
+    let runs = mass > MassRate::ZERO;
+    let setting = curve.filter(|_| runs).and_then(|curve| curve.setting(mass));
+    let standing = match (&curve, setting) {
+        (Some(curve), Some(setting)) => standing(pump, curve, setting),
+        // Not even a setting of zero gives so little.
+        (Some(_), None) if runs => Standing::BelowLimit,
+        _ => Standing::Within,
+    };
+    Some(Bare { mass, density, curve, setting, standing })
+}
+
+/// One pump of the sheet; `None` when the recipe does not have what it feeds.
+#[must_use]
+pub fn row(pump: &Pump, fed: Fed, case: &Case) -> Option<PumpRow> {
+    let Bare { mass, density, curve, setting, standing } = bare(pump, fed, case)?;
+    let volume: VolumeRate = mass / density;
+    let spray = volume + thinning(fed, case) * pump.share / water_density();
+    let setting = curve.filter(|_| setting.is_some()).and_then(|curve| curve.setting_for(mass));
+    let usable = curve.map(|curve| usable(pump, &curve));
+    let reach = curve.zip(usable).and_then(|(curve, usable)| reach(&curve, usable, fed, mass, case));
+    let place = curve.zip(setting).and_then(|(curve, setting)| {
+        let tested = curve.tested();
+        crate::quantity::number::finite((setting.setting.0 - tested.low.0) / (tested.high.0 - tested.low.0))
+    });
+    Some(PumpRow {
+        pump: pump.id,
+        unit: pump.unit,
+        fed,
+        share: pump.share,
+        density,
+        mass,
+        volume,
+        curve,
+        setting,
+        standing,
+        usable,
+        place,
+        reach,
+        nozzles: pump.nozzles.and_then(|nozzles| open(&nozzles, spray)),
+        spray,
+        per_fibre: mass / case.solved.fibre_wet,
+        volume_per_fibre: volume / case.solved.fibre_wet,
+        drift: setting.and_then(|setting| drift(pump, setting.setting, density).into_iter().next()),
+    })
+}
+
+/// Water that thins a liquid before its nozzles.
+fn thinning(fed: Fed, case: &Case) -> MassRate {
+    match fed {
+        Fed::Liquid(id) => drawn(case, Fed::Thinning(id)).map_or(MassRate::ZERO, |(water, _)| water),
+        Fed::Thinning(_) | Fed::Water => MassRate::ZERO,
+    }
+}
+
+fn usable(pump: &Pump, curve: &Curve) -> Settings {
+    let tested = curve.tested();
+    let low = pump.least.map_or(tested.low.0, |least| tested.low.0.max(least.0));
+    let high = pump.most.map_or(tested.high.0, |most| tested.high.0.min(most.0));
+    Settings { low: Setting(low), high: Setting(high) }
+}
+
+/// Where a setting lies; the limits of the pump before what was tested. A rounding error is not outside.
+#[must_use]
+pub fn standing(pump: &Pump, curve: &Curve, setting: Setting) -> Standing {
+    let tested = curve.tested();
+    let slack = 1e-9 * tested.high.0.abs().max(setting.0.abs());
+    let below = |bound: Setting| setting.0 < bound.0 - slack;
+    let above = |bound: Setting| setting.0 > bound.0 + slack;
+    if pump.least.is_some_and(below) {
+        Standing::BelowLimit
+    } else if pump.most.is_some_and(above) {
+        Standing::AboveLimit
+    } else if below(tested.low) {
+        Standing::BelowTested
+    } else if above(tested.high) {
+        Standing::AboveTested
+    } else {
+        Standing::Within
+    }
+}
+
+/// Whether what is fed grows in proportion to the fibre.
+fn follows_fibre(fed: Fed, case: &Case) -> bool {
+    !(fed == Fed::Water && matches!(case.input.water, WaterPlan::Flow(_)))
+}
+
+/// Everything that follows the fibre grows in proportion to it, so the flow at a bound is F·L_bound/L.
+fn reach(curve: &Curve, usable: Settings, fed: Fed, mass: MassRate, case: &Case) -> Option<Reach> {
+    if mass <= MassRate::ZERO || usable.low > usable.high || !follows_fibre(fed, case) {
+        return None;
+    }
+    let at = |setting| case.solved.fibre * (curve.flow(setting) / mass);
+    let reach = Reach { least: at(usable.low), most: at(usable.high) };
+    (reach.least.is_finite() && reach.most.is_finite()).then_some(reach)
+}
+
+fn examine(pump: &Pump, row: &PumpRow, case: &Case, findings: &mut Vec<LineFinding>) {
+    let mut say = |grade, what| findings.push(LineFinding::new(grade, LinePlace::Pump(pump.id), what));
+    if row.mass > MassRate::ZERO && row.curve.is_none() {
+        say(Grade::Stop, LineWhat::NotCalibrated);
+    }
+    if row.standing != Standing::Within {
+        let fibre = |flow: MassRate| Amount::from_base(Kind::FibreFlow, flow.value);
+        let what = LineWhat::OutOfReach {
+            standing: row.standing,
+            setting: row.setting.map(|setting| setting.setting.amount(pump.unit)),
+            least_fibre: row.reach.map(|reach| fibre(reach.least)),
+            most_fibre: row.reach.map(|reach| fibre(reach.most)),
+            help: help(pump, row, case),
+        };
+        say(Grade::Unusual, what);
+    }
+    if let Some((opened, nozzles)) = row.nozzles.zip(pump.nozzles) {
+        let flow = |flow: VolumeRate| Amount::from_base(Kind::PumpFlow, flow.value);
+        let each = flow(opened.each);
+        match opened.fits {
+            Fits::Within => {}
+            Fits::TooFew => say(Grade::Unusual, LineWhat::NozzlesTooFew { each, most: flow(nozzles.most) }),
+            Fits::TooMany => say(Grade::Unusual, LineWhat::NozzlesTooMany { each, least: flow(nozzles.least) }),
+            Fits::Between => say(Grade::Unusual, LineWhat::NozzlesBetween { open: opened.open }),
+        }
+    }
+}
+
+/// What would bring the pump back within its settings.
+fn help(pump: &Pump, row: &PumpRow, case: &Case) -> Vec<Help> {
+    let Some((curve, usable)) = row.curve.zip(row.usable) else { return Vec::new() };
+    let mut help = Vec::new();
+    let tested_only = matches!(row.standing, Standing::BelowTested | Standing::AboveTested);
+    if let Some(setting) = row.setting.filter(|_| tested_only) {
+        help.push(Help::TestTo(setting.setting, pump.unit));
+    }
+    let low = matches!(row.standing, Standing::BelowTested | Standing::BelowLimit);
+    if let Some(reach) = row.reach {
+        let fibre = if low { Help::FibreAtLeast(reach.least) } else { Help::FibreAtMost(reach.most) };
+        help.push(fibre);
+    }
+    // At the bound the same solids come in another amount of liquid: s·L/L_bound.
+    let bound = curve.flow(if low { usable.low } else { usable.high });
+    let liquid = |id| case.input.liquids.as_slice().iter().find(move |liquid| liquid.id == id);
+    if let Fed::Liquid(id) = row.fed
+        && bound > MassRate::ZERO
+        && let Some(solids) = liquid(id).and_then(|liquid: &Liquid| {
+            let factor: Ratio = row.mass / bound;
+            Solids::new((liquid.solids.ratio() * factor).value)
+        })
+    {
+        help.push(Help::Solids(solids));
+    }
+    help.push(Help::OtherPump(row.mass));
+    help
+}

@@ -1,0 +1,15 @@
+//! Making up solutions and premixed glue: what was typed, and the results.
+
+mod draft;
+mod field;
+/// A premixed glue: kilograms and litres of each part for a target batch.
+pub mod glue_batch;
+mod outcome;
+mod premix;
+/// The target amount of a liquid, by mass or by volume.
+pub mod target_amount;
+
+pub use draft::{AmountWay, Entries, MixDraft, PartKey, ShareWay, TankPart};
+pub use field::{MixField, SHARE};
+pub use outcome::{Isocyanate, MadeUp, Trouble, formaldehyde_ratio, isocyanate, solution};
+pub use premix::{Candidate, batch, cautions, fill_in_shares, tank, wets_isocyanate};

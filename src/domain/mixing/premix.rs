@@ -1,0 +1,164 @@
+//! What goes into one tank: parts of a glue, taken from a solved recipe.
+
+use crate::domain::balance::outcome::Case;
+use crate::domain::chemistry::water;
+use crate::domain::mixing::draft::{MixDraft, PartKey, ShareWay};
+use crate::domain::mixing::field::MixField;
+use crate::domain::mixing::glue_batch::{self, Batch, GlueError, Part};
+use crate::domain::mixing::outcome::{Trouble, wanted};
+use crate::domain::recipe::caution::Caution;
+use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};
+use crate::domain::recipe::liquid::{LiquidId, Role, Substance};
+use crate::quantity::Unit;
+use crate::quantity::format::{DecimalMark, editable};
+use uom::si::f64::{MassDensity, MassRate, Ratio, ThermodynamicTemperature};
+use uom::si::mass_rate::kilogram_per_second;
+use uom::si::ratio::ratio;
+use uom::si::thermodynamic_temperature::degree_celsius;
+
+/// What may go into the tank.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Candidate {
+    /// The part.
+    pub key: PartKey,
+    /// The liquid that it is; `None` for water.
+    pub liquid: Option<LiquidId>,
+    /// What it is for; `None` for water.
+    pub role: Option<Role>,
+    /// What it is made of; `None` for water.
+    pub substance: Option<Substance>,
+    /// Whether it goes into the tank.
+    pub in_tank: bool,
+    /// Flow at which the recipe doses it, as delivered.
+    pub flow: MassRate,
+    /// Solids, by mass.
+    pub solids: Ratio,
+    /// Density.
+    pub density: MassDensity,
+}
+
+/// What may go into the tank, in order of addition, water last. Without a choice the binders that
+/// water does no harm to, their hardeners and scavengers go in, thinned as they are sprayed; wax and
+/// the water dose stay out. A recipe without any thinned liquid has no thinning water to offer.
+#[must_use]
+pub fn tank(mix: &MixDraft, draft: &Draft, case: &Case) -> Vec<Candidate> {
+    let chosen = |key: &PartKey| mix.part(key).and_then(|part| part.in_tank);
+    let mut parts = Vec::with_capacity(draft.liquids.len() + 2);
+    let mut thinning = MassRate::new::<kilogram_per_second>(0.0);
+    let (mut thinned, mut thinned_inside) = (false, false);
+    for liquid in case.input.liquids.as_slice() {
+        let Some((own, flow)) = draft.liquid(liquid.id).zip(case.liquid(liquid.id)) else { continue };
+        let key = key_of(own);
+        let in_tank = chosen(&key).unwrap_or_else(|| goes_in(liquid.role, liquid.substance));
+        if case.is_thinned(liquid.id) {
+            thinned = true;
+            if in_tank {
+                thinned_inside = true;
+                thinning += flow.thinning;
+            }
+        }
+        parts.push(Candidate {
+            key,
+            liquid: Some(liquid.id),
+            role: Some(liquid.role),
+            substance: Some(liquid.substance),
+            in_tank,
+            flow: flow.liquid,
+            solids: liquid.solids.ratio(),
+            density: liquid.density,
+        });
+    }
+    let water = |key: PartKey, unless_chosen: bool, flow: MassRate| {
+        let density = water::density(ThermodynamicTemperature::new::<degree_celsius>(20.0)).ok()?;
+        let in_tank = chosen(&key).unwrap_or(unless_chosen);
+        let solids = Ratio::new::<ratio>(0.0);
+        Some(Candidate { key, liquid: None, role: None, substance: None, in_tank, flow, solids, density })
+    };
+    parts.extend(thinned.then(|| water(PartKey::Thinning, thinned_inside, thinning)).flatten());
+    parts.extend(water(PartKey::Water, false, case.solved.water.dose));
+    parts
+}
+
+/// A liquid is known by its name, or by its number while it has none.
+fn key_of(liquid: &LiquidDraft) -> PartKey {
+    let name = liquid.name.trim();
+    PartKey::Liquid(if name.is_empty() { format!("#{}", liquid.id.0) } else { name.to_owned() })
+}
+
+const fn goes_in(role: Role, substance: Substance) -> bool {
+    match role {
+        Role::Binder => !substance.is_isocyanate(),
+        Role::Hardener | Role::Scavenger => true,
+        Role::Wax | Role::ReleaseAgent | Role::Other => false,
+    }
+}
+
+/// The glue of the parts in the tank. Its parts stand in the order of those candidates that go in.
+///
+/// # Errors
+/// [`Trouble`], with those of [`glue_batch::batch`].
+pub fn batch(mix: &MixDraft, tank: &[Candidate]) -> Result<Batch, Trouble<GlueError>> {
+    let wanted = wanted(mix, mix.glue_way, MixField::GlueMass, MixField::GlueVolume)?;
+    let parts = tank.iter().filter(|candidate| candidate.in_tank).map(|candidate| {
+        let Candidate { flow, solids, density, .. } = *candidate;
+        Ok(match mix.share_way {
+            ShareWay::Recipe => Part::from_flow(flow, solids, density),
+            ShareWay::Typed => {
+                let share = mix.share(&candidate.key).map_err(|_| Trouble::Entry)?;
+                Part { share: Ratio::new::<ratio>(share), solids, density }
+            }
+        })
+    });
+    let parts = parts.collect::<Result<Vec<_>, _>>()?;
+    glue_batch::batch(&parts, wanted).map_err(Trouble::Refused)
+}
+
+/// Fills in the parts by mass that nobody typed, in the recipe's proportions, to 100 parts of the
+/// first part that flows.
+pub fn fill_in_shares(mix: &mut MixDraft, tank: &[Candidate], mark: DecimalMark) {
+    let Some(first) = tank.iter().map(|candidate| candidate.flow).find(|flow| flow.value > 0.0) else { return };
+    for candidate in tank {
+        let part = mix.part_mut(&candidate.key);
+        if part.share.is_blank() || part.share.preset {
+            let share: Ratio = candidate.flow / first;
+            // Four digits: what a scale for a tank can do.
+            let rounded = four_digits(share.get::<ratio>() * 100.0);
+            part.share = Entry::preset(editable(rounded, mark), Unit::One);
+        }
+    }
+}
+
+fn four_digits(value: f64) -> f64 {
+    if value > 0.0 && value.is_finite() {
+        let step = 10_f64.powf(value.log10().floor() - 3.0);
+        (value / step).round() * step
+    } else {
+        0.0
+    }
+}
+
+/// The cautions for what goes into the tank together.
+#[must_use]
+pub fn cautions(tank: &[Candidate]) -> Vec<Caution> {
+    let substance = |what: fn(Substance) -> bool| {
+        tank.iter().any(|candidate| candidate.in_tank && candidate.substance.is_some_and(what))
+    };
+    let hardener = tank.iter().any(|candidate| candidate.in_tank && candidate.role == Some(Role::Hardener));
+    let applies = |caution: &Caution| match caution {
+        Caution::Isocyanate => substance(Substance::is_isocyanate),
+        Caution::Formaldehyde => substance(Substance::has_formaldehyde),
+        Caution::Alkaline => substance(|substance| substance == Substance::Pf),
+        Caution::AcidCure => hardener || substance(Substance::is_hardener_salt),
+        Caution::Oxidiser => substance(|substance| substance == Substance::AmmoniumNitrate),
+        Caution::ReleaseAgent | Caution::Steam | Caution::Dust | Caution::CatchTest | Caution::Advice => false,
+    };
+    Caution::ALL.iter().copied().filter(applies).collect()
+}
+
+/// Whether an isocyanate would stand in one tank with something that brings water.
+#[must_use]
+pub fn wets_isocyanate(tank: &[Candidate]) -> bool {
+    let inside = |what: fn(&Candidate) -> bool| tank.iter().any(|candidate| candidate.in_tank && what(candidate));
+    inside(|candidate| candidate.substance.is_some_and(Substance::is_isocyanate))
+        && inside(|candidate| candidate.solids.get::<ratio>() < 1.0)
+}

@@ -1,0 +1,123 @@
+//! Boards made, as entered.
+
+use crate::domain::recipe::draft::Entry;
+use crate::domain::trial::boards::field::{BendingDraft, BoardField, BondDraft, PieceDraft, SwellingDraft};
+use crate::quantity::Unit;
+use serde::{Deserialize, Serialize};
+
+/// Most pieces of one kind, and thickness points, that a board has.
+pub const MOST_PIECES: usize = 60;
+
+/// Names a board within a trial. Stays the same when boards are added or removed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[serde(transparent)]
+pub struct BoardId(pub u16);
+
+/// A board made, as entered. What was not tested is left blank.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub struct BoardDraft {
+    /// Its number within the trial.
+    pub id: BoardId,
+    /// What is written on it.
+    #[serde(default)]
+    pub name: String,
+    /// The place in the run order of the run that it comes from, from 1; none outside a series.
+    #[serde(default)]
+    pub run: Option<u16>,
+    /// Mass of the whole board.
+    pub mass: Entry,
+    /// Length of the whole board.
+    pub length: Entry,
+    /// Width of the whole board.
+    pub width: Entry,
+    /// Thickness of the whole board at several points.
+    pub thickness: Vec<Entry>,
+    /// Moisture, where no piece was dried.
+    pub moisture: Entry,
+    /// Pieces for density and moisture.
+    #[serde(default)]
+    pub pieces: Vec<PieceDraft>,
+    /// Bending pieces.
+    #[serde(default)]
+    pub bending: Vec<BendingDraft>,
+    /// Pieces for internal bond.
+    #[serde(default)]
+    pub bond: Vec<BondDraft>,
+    /// Pieces for thickness swelling.
+    #[serde(default)]
+    pub swelling: Vec<SwellingDraft>,
+    /// Note, any text.
+    #[serde(default)]
+    pub note: String,
+}
+
+impl BoardDraft {
+    /// A board with nothing typed, and four thickness points.
+    #[must_use]
+    pub fn blank(id: BoardId) -> Self {
+        Self {
+            id,
+            name: String::new(),
+            run: None,
+            mass: Entry::empty(Unit::Gram),
+            length: Entry::empty(Unit::Millimetre),
+            width: Entry::empty(Unit::Millimetre),
+            thickness: vec![Entry::empty(Unit::Millimetre); 4],
+            moisture: Entry::empty(Unit::PercentDryBasis),
+            pieces: Vec::new(),
+            bending: Vec::new(),
+            bond: Vec::new(),
+            swelling: Vec::new(),
+            note: String::new(),
+        }
+    }
+
+    /// The entry of a box; `None` for a piece or a point that is not there.
+    #[must_use]
+    pub fn entry(&self, field: BoardField) -> Option<&Entry> {
+        match field {
+            BoardField::Mass => Some(&self.mass),
+            BoardField::Length => Some(&self.length),
+            BoardField::Width => Some(&self.width),
+            BoardField::Thickness(point) => self.thickness.get(usize::from(point)),
+            BoardField::Moisture => Some(&self.moisture),
+            BoardField::Piece(at, field) => self.pieces.get(usize::from(at)).map(|piece| piece.entry(field)),
+            BoardField::Bending(at, field) => self.bending.get(usize::from(at)).map(|piece| piece.entry(field)),
+            BoardField::Bond(at, field) => self.bond.get(usize::from(at)).map(|piece| piece.entry(field)),
+            BoardField::Swelling(at, field) => self.swelling.get(usize::from(at)).map(|piece| piece.entry(field)),
+        }
+    }
+
+    /// The entry of a box, to type into.
+    pub fn entry_mut(&mut self, field: BoardField) -> Option<&mut Entry> {
+        match field {
+            BoardField::Mass => Some(&mut self.mass),
+            BoardField::Length => Some(&mut self.length),
+            BoardField::Width => Some(&mut self.width),
+            BoardField::Thickness(point) => self.thickness.get_mut(usize::from(point)),
+            BoardField::Moisture => Some(&mut self.moisture),
+            BoardField::Piece(at, field) => self.pieces.get_mut(usize::from(at)).map(|piece| piece.entry_mut(field)),
+            BoardField::Bending(at, field) => self.bending.get_mut(usize::from(at)).map(|piece| piece.entry_mut(field)),
+            BoardField::Bond(at, field) => self.bond.get_mut(usize::from(at)).map(|piece| piece.entry_mut(field)),
+            BoardField::Swelling(at, field) => {
+                self.swelling.get_mut(usize::from(at)).map(|piece| piece.entry_mut(field))
+            }
+        }
+    }
+
+    /// Whether anything of the whole board was typed.
+    #[must_use]
+    pub fn is_measured(&self) -> bool {
+        let plain = [&self.mass, &self.length, &self.width];
+        plain.into_iter().chain(&self.thickness).any(|entry| !entry.is_blank())
+    }
+}
+
+/// A number that none of these boards has.
+#[must_use]
+pub fn free_id(boards: &[BoardDraft]) -> BoardId {
+    let taken = |id: &u16| boards.iter().any(|board| board.id.0 == *id);
+    BoardId((1..=u16::MAX).find(|id| !taken(id)).unwrap_or(u16::MAX))
+}

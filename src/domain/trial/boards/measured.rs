@@ -1,0 +1,222 @@
+//! From the boards as entered to boards that can be reckoned with.
+
+use crate::domain::recipe::check::{read_entry, unusual};
+use crate::domain::trial::boards::board::{BoardDraft, BoardId, MOST_PIECES};
+use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
+use crate::domain::trial::boards::piece::{Bending, Bond, Piece, Swelling, Whole};
+use crate::domain::trial::boards::property::Property;
+use crate::domain::trial::finding::{Finding, Place, What};
+use crate::quantity::{Amount, Moisture};
+use uom::si::f64::{Force, Length, Mass, SurfaceTension};
+
+/// A board made, measured.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Board {
+    /// Its number within the trial.
+    pub id: BoardId,
+    /// The run that it comes from.
+    pub run: Option<u16>,
+    /// The whole board.
+    pub whole: Option<Whole>,
+    /// Moisture typed for the board.
+    pub moisture: Option<Moisture>,
+    /// Pieces for density and moisture, with their places among the entries.
+    pub pieces: Vec<(u8, Piece)>,
+    /// Bending pieces.
+    pub bending: Vec<(u8, Bending)>,
+    /// Pieces for internal bond.
+    pub bond: Vec<(u8, Bond)>,
+    /// Pieces for thickness swelling.
+    pub swelling: Vec<(u8, Swelling)>,
+}
+
+/// A board with what there is to say about it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Measured {
+    /// The board, as far as it could be read: what is wrong is left out of it.
+    pub board: Board,
+    /// What there is to say.
+    pub findings: Vec<Finding>,
+}
+
+/// Reads a board. A piece with nothing typed is passed over; one that is half typed is asked about and
+/// left out.
+#[must_use]
+pub fn measure(draft: &BoardDraft) -> Measured {
+    let mut reader = Reader { draft, findings: Vec::new() };
+    let board = reader.board();
+    Measured { board, findings: reader.findings }
+}
+
+struct Reader<'a> {
+    draft: &'a BoardDraft,
+    findings: Vec<Finding>,
+}
+
+/// The places of the pieces that have anything typed.
+fn typed<T>(pieces: &[T], blank: impl Fn(&T) -> bool) -> Vec<u8> {
+    let typed = |(at, piece): (u8, &T)| (!blank(piece)).then_some(at);
+    (0..=u8::MAX).zip(pieces.iter().take(MOST_PIECES)).filter_map(typed).collect()
+}
+
+impl Reader<'_> {
+    fn number(&mut self, field: BoardField) -> Option<f64> {
+        let (kind, limit) = (field.kind(), field.limit());
+        let place = Place::Board(self.draft.id, field);
+        match read_entry(self.draft.entry(field)?, kind, &limit) {
+            Ok(None) => None,
+            Ok(Some(base)) => {
+                if let Some(what) = unusual(Amount::from_base(kind, base), &limit) {
+                    self.findings.push(Finding::unusual(place, What::Entry(what)));
+                }
+                Some(base)
+            }
+            Err(what) => {
+                self.findings.push(Finding::stop(place, What::Entry(what)));
+                None
+            }
+        }
+    }
+
+    fn length(&mut self, field: BoardField) -> Option<Length> {
+        self.number(field).map(|length| si!(Length, length))
+    }
+
+    fn mass(&mut self, field: BoardField) -> Option<Mass> {
+        self.number(field).map(|mass| si!(Mass, mass))
+    }
+
+    fn force(&mut self, field: BoardField) -> Option<Force> {
+        self.number(field).map(|load| si!(Force, load))
+    }
+
+    fn board(&mut self) -> Board {
+        let draft = self.draft;
+        let whole = draft.is_measured().then(|| self.whole()).flatten();
+        let moisture = self.number(BoardField::Moisture).and_then(Moisture::from_dry_basis);
+        let each = |places: Vec<u8>| places.into_iter();
+        let pieces =
+            each(typed(&draft.pieces, |p| p.is_blank())).filter_map(|at| Some((at, self.piece(at)?))).collect();
+        let bending =
+            each(typed(&draft.bending, |p| p.is_blank())).filter_map(|at| Some((at, self.bending(at)?))).collect();
+        let bond = each(typed(&draft.bond, |p| p.is_blank())).filter_map(|at| Some((at, self.bond(at)?))).collect();
+        let swelling =
+            each(typed(&draft.swelling, |p| p.is_blank())).filter_map(|at| Some((at, self.swelling(at)?))).collect();
+        Board { id: draft.id, run: draft.run, whole, moisture, pieces, bending, bond, swelling }
+    }
+
+    fn whole(&mut self) -> Option<Whole> {
+        let mass = self.mass(BoardField::Mass);
+        let length = self.length(BoardField::Length);
+        let width = self.length(BoardField::Width);
+        let points = typed(&self.draft.thickness, |entry| entry.is_blank());
+        let thickness: Vec<Length> =
+            points.iter().filter_map(|point| self.length(BoardField::Thickness(*point))).collect();
+        if points.is_empty() {
+            let what = What::Entry(crate::domain::What::Missing);
+            self.findings.push(Finding::stop(Place::Board(self.draft.id, BoardField::Thickness(0)), what));
+        }
+        // A point that cannot be read would shift the mean unseen.
+        if thickness.is_empty() || thickness.len() < points.len() {
+            return None;
+        }
+        Some(Whole { mass: mass?, length: length?, width: width?, thickness })
+    }
+
+    fn piece(&mut self, at: u8) -> Option<Piece> {
+        let field = |part| BoardField::Piece(at, part);
+        let position = self.length(field(PieceField::Position));
+        let mass = self.mass(field(PieceField::Mass));
+        let length = self.length(field(PieceField::Length));
+        let width = self.length(field(PieceField::Width));
+        let thickness = self.length(field(PieceField::Thickness));
+        let dry = self.mass(field(PieceField::Dry));
+        if mass.zip(dry).is_some_and(|(mass, dry)| dry > mass) {
+            self.findings.push(Finding::stop(Place::Board(self.draft.id, field(PieceField::Dry)), What::DryAboveMoist));
+            return None;
+        }
+        Some(Piece { position, mass: mass?, length: length?, width: width?, thickness: thickness?, dry })
+    }
+
+    fn bending(&mut self, at: u8) -> Option<Bending> {
+        let field = |part| BoardField::Bending(at, part);
+        let span = self.length(field(BendingField::Span));
+        let width = self.length(field(BendingField::Width));
+        let thickness = self.length(field(BendingField::Thickness));
+        let load = self.force(field(BendingField::Load));
+        let slope = self.number(field(BendingField::Slope)).map(|slope| si!(SurfaceTension, slope));
+        Some(Bending { span: span?, width: width?, thickness: thickness?, load: load?, slope })
+    }
+
+    fn bond(&mut self, at: u8) -> Option<Bond> {
+        let field = |part| BoardField::Bond(at, part);
+        let length = self.length(field(BondField::Length));
+        let width = self.length(field(BondField::Width));
+        let load = self.force(field(BondField::Load));
+        Some(Bond { length: length?, width: width?, load: load? })
+    }
+
+    fn swelling(&mut self, at: u8) -> Option<Swelling> {
+        let field = |part| BoardField::Swelling(at, part);
+        let before = self.length(field(SwellingField::Before));
+        let after = self.length(field(SwellingField::After));
+        Some(Swelling { before: before?, after: after? })
+    }
+}
+
+impl Board {
+    /// Every value of a property that the board gives, in the base unit, in the order of its pieces.
+    /// Values that left the range of numbers are dropped.
+    ///
+    /// Oven-dry density is ρ/(1+ω), with the piece's own moisture, or else the mean of the others, or else
+    /// the board's as typed.
+    #[must_use]
+    pub fn values(&self, property: Property) -> Vec<f64> {
+        let values: Vec<f64> = match property {
+            Property::Density => match self.pieces.is_empty() {
+                false => self.pieces.iter().map(|(_, piece)| piece.density().value).collect(),
+                true => self.whole.iter().map(|whole| whole.density().value).collect(),
+            },
+            Property::Moisture => {
+                let pieces = self.pieces.iter().filter_map(|(_, piece)| piece.moisture());
+                let dried: Vec<f64> = pieces.map(|moisture| moisture.value).collect();
+                if dried.is_empty() {
+                    self.moisture.iter().map(|moisture| moisture.dry_basis().value).collect()
+                } else {
+                    dried
+                }
+            }
+            Property::OvenDryDensity => {
+                let Some(common) = self.mean(Property::Moisture) else { return Vec::new() };
+                let dry = |density: f64, moisture: f64| density / (1.0 + moisture);
+                match self.pieces.is_empty() {
+                    false => self
+                        .pieces
+                        .iter()
+                        .map(|(_, piece)| dry(piece.density().value, piece.moisture().map_or(common, |own| own.value)))
+                        .collect(),
+                    true => self.whole.iter().map(|whole| dry(whole.density().value, common)).collect(),
+                }
+            }
+            Property::Thickness => match &self.whole {
+                Some(whole) => whole.thickness.iter().map(|thickness| thickness.value).collect(),
+                None => self.pieces.iter().map(|(_, piece)| piece.thickness.value).collect(),
+            },
+            Property::BendingStrength => self.bending.iter().map(|(_, piece)| piece.strength().value).collect(),
+            Property::BendingModulus => {
+                self.bending.iter().filter_map(|(_, piece)| piece.modulus()).map(|modulus| modulus.value).collect()
+            }
+            Property::InternalBond => self.bond.iter().map(|(_, piece)| piece.strength().value).collect(),
+            Property::Swelling => self.swelling.iter().map(|(_, piece)| piece.swelling().value).collect(),
+        };
+        values.into_iter().filter(|value| value.is_finite()).collect()
+    }
+
+    /// Mean of a property's values; `None` when the board gives none.
+    #[must_use]
+    pub fn mean(&self, property: Property) -> Option<f64> {
+        let values = self.values(property);
+        let mean = values.iter().sum::<f64>() / values.len() as f64;
+        crate::quantity::number::finite(mean)
+    }
+}

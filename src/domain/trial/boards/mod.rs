@@ -1,0 +1,16 @@
+//! Boards made: what was measured of them and of their test pieces.
+
+/// Boards made, as entered.
+pub mod board;
+/// The boxes of a board made and of its test pieces.
+pub mod field;
+/// From boards as entered to boards that can be evaluated.
+pub mod measured;
+/// Test pieces: the formulas of the standards.
+pub mod piece;
+/// The properties of a board that are measured.
+pub mod property;
+/// Boards made against their target.
+pub mod target;
+/// How each figure of a board was computed.
+pub mod working;

@@ -1,0 +1,210 @@
+//! What there is to say at the bench: data, without a word of any language.
+
+use crate::domain::Grade;
+use crate::domain::recipe::finding::{Place as RecipePlace, What as RecipeWhat};
+use crate::domain::trial::boards::board::BoardId;
+use crate::domain::trial::boards::field::BoardField;
+use crate::domain::trial::boards::property::Property;
+use crate::domain::trial::series::field::SeriesField;
+use crate::domain::trial::weigh_sheet::field::Field;
+use crate::domain::trial::weigh_sheet::line_id::LineId;
+use crate::quantity::Amount;
+
+/// Where a finding belongs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Place {
+    /// A box of the weigh-out sheet.
+    Field(Field),
+    /// A line of the weigh-out sheet.
+    Line(LineId),
+    /// The weigh-out sheet as a whole.
+    Sheet,
+    /// Something in the recipe.
+    Recipe(RecipePlace),
+    /// A box of the series.
+    Series(SeriesField),
+    /// The series as a whole.
+    Design,
+    /// A box of a board made.
+    Board(BoardId, BoardField),
+    /// A property of the boards made.
+    Property(Property),
+}
+
+/// What was found.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum What {
+    /// About one entry, as it can be said of any box.
+    Entry(RecipeWhat),
+    /// The number of boards, replicates or blocks is not whole.
+    NotWhole,
+    /// The recipe cannot be solved, so no sheet can be made out.
+    RecipeUnsolved,
+    /// The figures became too large or too small to reckon with.
+    OutOfRange,
+    /// The furnish holds more water than the mat moisture wanted needs; no water is weighed out.
+    TooWet {
+        /// Water in excess in one batch.
+        excess: Amount,
+        /// Mat moisture that comes out.
+        mat: Amount,
+        /// The fibre moisture at which there would be no excess; `None` where no fibre is dry enough.
+        way_out: Option<Amount>,
+    },
+    /// The blender does not take all at once.
+    Split {
+        /// How many equal batches it takes.
+        batches: u32,
+        /// How many boards one of them makes.
+        boards: Amount,
+    },
+    /// More batches than anybody weighs out.
+    TooManyBatches {
+        /// The capacity at which one batch would do.
+        whole: Amount,
+    },
+    /// A mass is below what the balance weighs sensibly.
+    BelowLeast {
+        /// The mass.
+        mass: Amount,
+        /// The least sensible mass.
+        least: Amount,
+        /// How many boards it would take to reach it, with the same number of batches.
+        boards: Option<Amount>,
+        /// Solids to which the liquid could be thinned to reach it, where the water dose has that
+        /// much water and the liquid may meet it.
+        dilute: Option<Amount>,
+    },
+    /// The rounded masses shift a dose by more than [`ROUNDING_LIMIT`](crate::domain::trial::weigh_sheet::sheet::ROUNDING_LIMIT).
+    RoundingShifts {
+        /// The dose wanted, solids on oven-dry fibre.
+        wanted: Amount,
+        /// The dose that the rounded masses give.
+        given: Amount,
+    },
+    /// Weighed so much of this line that all others must grow.
+    WeighedOver {
+        /// By how much all must grow.
+        scale: Amount,
+    },
+    /// With what was weighed, the batch no longer fits the blender.
+    OverCapacity {
+        /// What the batch comes to.
+        mass: Amount,
+        /// What the blender takes.
+        capacity: Amount,
+    },
+    /// A factor that is there twice.
+    SameFactor,
+    /// A factor has fewer than two levels, or two that are alike.
+    LevelsAlike,
+    /// A liquid that a factor doses is not in the recipe.
+    FactorMissing,
+    /// A factor doses a liquid while another changes the binder system.
+    DoseBesideSystem,
+    /// No factor, so there is nothing to vary.
+    NoFactors,
+    /// More factors than a series holds.
+    TooManyFactors {
+        /// How many it holds.
+        most: usize,
+    },
+    /// More runs than a series holds.
+    TooManyRuns {
+        /// How many there would be.
+        runs: usize,
+        /// How many it holds.
+        most: usize,
+    },
+    /// A fraction is only made of factors with two levels.
+    FractionNeedsTwoLevels,
+    /// No such fraction is in the published table.
+    NoSuchFraction {
+        /// How many factors there are.
+        factors: usize,
+    },
+    /// A block that splits a replicate needs two levels throughout, and enough runs.
+    BlocksDoNotFit,
+    /// Main effects cannot be told from two-factor interactions.
+    ResolutionThree,
+    /// Two-factor interactions cannot be told from each other.
+    ResolutionFour,
+    /// A two-factor interaction cannot be told from a block.
+    BlockHidesInteraction,
+    /// One run cannot be solved.
+    RunUnsolved {
+        /// Its place in the run order.
+        place: usize,
+    },
+    /// The oven-dry mass is larger than the moist one.
+    DryAboveMoist,
+    /// A property has too few boards for an interval.
+    TooFewBoards,
+    /// A property misses what is required.
+    MissesRequirement {
+        /// What it comes to.
+        value: Amount,
+        /// What is required.
+        required: Amount,
+    },
+    /// The boards miss the density wanted by more than [`OFF_TARGET`](crate::domain::trial::boards::target::OFF_TARGET).
+    OffTarget {
+        /// What they come to at the board moisture wanted.
+        value: Amount,
+        /// What is wanted.
+        wanted: Amount,
+    },
+    /// The density within a board differs by more than [`DENSITY_SPREAD`](crate::domain::trial::boards::target::DENSITY_SPREAD)
+    /// from its mean.
+    UnevenProfile {
+        /// The largest deviation, a share of the mean.
+        deviation: Amount,
+    },
+    /// Runs without a board, which are left out of the effects.
+    RunsMissing {
+        /// How many.
+        count: usize,
+    },
+    /// Boards that name a run that is not in the series, and are left out.
+    BoardsWithoutRun {
+        /// How many.
+        count: usize,
+    },
+    /// Fewer results than the model has terms.
+    TooFewResults,
+    /// All results are the same.
+    NoVariation,
+    /// No degrees of freedom are left for the error: no intervals and no test.
+    NoFreedom,
+}
+
+/// One finding.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Finding {
+    /// How grave.
+    pub grade: Grade,
+    /// Where.
+    pub place: Place,
+    /// What.
+    pub what: What,
+}
+
+impl Finding {
+    /// Something that cannot be computed.
+    #[must_use]
+    pub const fn stop(place: Place, what: What) -> Self {
+        Self { grade: Grade::Stop, place, what }
+    }
+
+    /// Something outside what is usual.
+    #[must_use]
+    pub const fn unusual(place: Place, what: What) -> Self {
+        Self { grade: Grade::Unusual, place, what }
+    }
+
+    /// Something worth knowing.
+    #[must_use]
+    pub const fn note(place: Place, what: What) -> Self {
+        Self { grade: Grade::Note, place, what }
+    }
+}

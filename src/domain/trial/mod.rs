@@ -1,0 +1,28 @@
+//! Trial boards: weigh sheets, series, boards made and tested, effects.
+
+/// Makes a uom quantity of a number in SI base units.
+macro_rules! si {
+    ($quantity:ident, $value:expr) => {
+        $quantity { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value: $value }
+    };
+}
+
+/// Boards made and tested.
+pub mod boards;
+/// Errors, warnings and notes at the bench, as data.
+pub mod finding;
+/// Series of trials: factors, design, run order, effects.
+pub mod series;
+/// The weigh sheet: what to weigh, and what was weighed.
+pub mod weigh_sheet;
+
+pub use boards::board::{BoardDraft, BoardId};
+pub use boards::property::Property;
+pub use finding::{Finding, Place, What};
+pub use series::draft::SeriesDraft;
+pub use series::runs::Series;
+pub use weigh_sheet::draft::SheetDraft;
+pub use weigh_sheet::field::Field;
+pub use weigh_sheet::figure::{Figure, LineFigure};
+pub use weigh_sheet::line_id::LineId;
+pub use weigh_sheet::sheet::Sheet;

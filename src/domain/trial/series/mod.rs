@@ -1,0 +1,20 @@
+//! Series of trials: factors with their levels, the design, the run order, and the effects.
+
+/// Factorial designs, whole and in fractions.
+pub mod design;
+/// A series as entered.
+pub mod draft;
+/// Effects, intervals and the analysis of variance.
+pub mod effects;
+/// The boxes of a series.
+pub mod field;
+/// Useful fractions, from a published table.
+pub mod fraction;
+/// The material that a whole series needs.
+pub mod material;
+/// A run order from a seed.
+pub mod run_order;
+/// The runs of a series in their order.
+pub mod runs;
+/// Effects written with the letters of their factors.
+pub mod word;

@@ -1,0 +1,330 @@
+//! A series of trials: which combinations are made, how often, in which order.
+
+use crate::domain::Grade;
+use crate::domain::recipe::check::{read_entry, unusual};
+use crate::domain::recipe::draft::{Draft, Entry, WaterWay};
+use crate::domain::trial::finding::{Finding, Place, What};
+use crate::domain::trial::series::design::Design;
+use crate::domain::trial::series::draft::{
+    BlockWay, DesignWay, FactorDraft, MOST_FACTORS, MOST_LEVELS, MOST_RUNS, SeriesDraft, kind_of, recipe_field,
+};
+use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
+use crate::domain::trial::series::run_order::Chance;
+use crate::domain::trial::series::word::Word;
+use crate::domain::trial::{Field, SheetDraft};
+use crate::quantity::Amount;
+use uom::si::f64::Ratio;
+
+/// A level of a factor.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Level {
+    /// A number.
+    Value(Amount),
+    /// A binder system, by its name.
+    System(String),
+}
+
+/// A factor.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Factor {
+    /// Its number within the series.
+    pub id: FactorId,
+    /// What it changes.
+    pub of: Of,
+    /// Its levels, in the order entered.
+    pub levels: Vec<Level>,
+}
+
+/// One run.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Run {
+    /// Place in the run order, from 1.
+    pub place: u16,
+    /// Place in the standard order, from 1.
+    pub standard: u16,
+    /// Which replicate, from 1.
+    pub replicate: u16,
+    /// Which block, from 1.
+    pub block: u16,
+    /// The level of each factor, from 0.
+    pub levels: Vec<u8>,
+}
+
+/// A series.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Series {
+    /// The factors, A first.
+    pub factors: Vec<Factor>,
+    /// The design of one replicate.
+    pub design: Design,
+    /// The words that split a replicate into blocks.
+    pub block_words: Vec<Word>,
+    /// How often each combination is made.
+    pub replicates: u16,
+    /// How many blocks.
+    pub blocks: u16,
+    /// The seed of the run order.
+    pub seed: u64,
+    /// What is ordered beyond what the sheets say.
+    pub margin: Ratio,
+    /// The runs in run order.
+    pub runs: Vec<Run>,
+}
+
+/// What comes of a series as entered.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SeriesOutcome {
+    /// The series, when nothing stands in the way.
+    pub series: Option<Series>,
+    /// What there is to say.
+    pub findings: Vec<Finding>,
+}
+
+/// Reads a series and draws its run order.
+#[must_use]
+pub fn series(recipe: &Draft, draft: &SeriesDraft) -> SeriesOutcome {
+    let mut reader = Reader { recipe, draft, findings: Vec::new() };
+    let series = reader.series();
+    let stopped = reader.findings.iter().any(|finding| finding.grade == Grade::Stop);
+    SeriesOutcome { series: series.filter(|_| !stopped), findings: reader.findings }
+}
+
+/// The recipe and the sheet of one run: its levels typed into their places.
+#[must_use]
+pub fn of_run(recipe: &Draft, sheet: &SheetDraft, draft: &SeriesDraft, run: &Run) -> (Draft, SheetDraft) {
+    let (mut recipe, mut sheet) = (recipe.clone(), sheet.clone());
+    for (factor, level) in draft.factors.iter().zip(&run.levels) {
+        let Some(level) = factor.levels.get(usize::from(*level)) else { continue };
+        match factor.of {
+            Of::System => recipe.liquids.clone_from(&level.liquids),
+            Of::PressFactor => *sheet.entry_mut(Field::PressFactor) = level.value.clone(),
+            Of::BoardDensity | Of::MatMoisture | Of::Dose(_) => {
+                if let Some(place) = recipe_field(factor.of).and_then(|field| recipe.entry_mut(field)) {
+                    place.clone_from(&level.value);
+                }
+                // What the sheet says in place of the recipe must not hide the factor.
+                match factor.of {
+                    Of::BoardDensity => sheet.entry_mut(Field::BoardDensity).text.clear(),
+                    Of::MatMoisture => {
+                        recipe.water_way = WaterWay::ToMatMoisture;
+                        sheet.entry_mut(Field::MatMoisture).text.clear();
+                    }
+                    _ => {}
+                }
+            }
+        }
+    }
+    (recipe, sheet)
+}
+
+struct Reader<'a> {
+    recipe: &'a Draft,
+    draft: &'a SeriesDraft,
+    findings: Vec<Finding>,
+}
+
+impl Reader<'_> {
+    fn stop(&mut self, place: Place, what: What) {
+        self.findings.push(Finding::stop(place, what));
+    }
+
+    fn number(&mut self, field: SeriesField, entry: &Entry) -> Option<f64> {
+        let kind = self.draft.kind(field, self.recipe);
+        let limit = self.draft.limit(field, self.recipe);
+        match read_entry(entry, kind, &limit) {
+            Ok(Some(base)) => {
+                if let Some(what) = unusual(Amount::from_base(kind, base), &limit) {
+                    self.findings.push(Finding::unusual(Place::Series(field), What::Entry(what)));
+                }
+                Some(base)
+            }
+            Ok(None) => None,
+            Err(what) => {
+                self.stop(Place::Series(field), What::Entry(what));
+                None
+            }
+        }
+    }
+
+    fn whole(&mut self, field: SeriesField, entry: &Entry) -> Option<u64> {
+        let number = self.number(field, entry)?;
+        if number.fract() > 0.0 {
+            self.stop(Place::Series(field), What::NotWhole);
+            return None;
+        }
+        Some(number as u64)
+    }
+
+    fn factor(&mut self, factor: &FactorDraft) -> Option<Factor> {
+        let place = Place::Series(SeriesField::Factor(factor.id));
+        if let Of::Dose(liquid) = factor.of {
+            if self.recipe.liquid(liquid).is_none() {
+                self.stop(place, What::FactorMissing);
+                return None;
+            }
+            if self.draft.factors.iter().any(|other| other.of == Of::System) {
+                self.stop(place, What::DoseBesideSystem);
+                return None;
+            }
+        }
+        let mut levels = Vec::new();
+        for (at, level) in factor.levels.iter().enumerate().take(MOST_LEVELS) {
+            if factor.of == Of::System {
+                levels.push(Some(Level::System(level.name.trim().to_owned())));
+                continue;
+            }
+            let field = SeriesField::Level(factor.id, u8::try_from(at).unwrap_or(u8::MAX));
+            let kind = kind_of(factor.of, self.recipe);
+            let value = self.number(field, &level.value);
+            levels.push(value.map(|base| Level::Value(Amount::from_base(kind, base))));
+        }
+        let levels: Vec<Level> = levels.into_iter().collect::<Option<_>>()?;
+        let twice = |(at, level): (usize, &Level)| levels[..at].contains(level);
+        if levels.len() < 2 || factor.levels.len() > MOST_LEVELS || levels.iter().enumerate().any(twice) {
+            self.stop(place, What::LevelsAlike);
+            return None;
+        }
+        Some(Factor { id: factor.id, of: factor.of, levels })
+    }
+
+    fn factors(&mut self) -> Option<Vec<Factor>> {
+        let draft = self.draft;
+        if draft.factors.is_empty() {
+            self.stop(Place::Design, What::NoFactors);
+        }
+        if draft.factors.len() > MOST_FACTORS {
+            self.stop(Place::Design, What::TooManyFactors { most: MOST_FACTORS });
+            return None;
+        }
+        let mut factors = Vec::new();
+        for (at, factor) in draft.factors.iter().enumerate() {
+            if draft.factors[..at].iter().any(|earlier| earlier.of == factor.of) {
+                self.stop(Place::Series(SeriesField::Factor(factor.id)), What::SameFactor);
+            }
+            factors.push(self.factor(factor));
+        }
+        factors.into_iter().collect()
+    }
+
+    fn design(&mut self, factors: &[Factor]) -> Option<Design> {
+        let levels: Vec<u8> =
+            factors.iter().map(|factor| u8::try_from(factor.levels.len()).unwrap_or(u8::MAX)).collect();
+        match self.draft.design {
+            DesignWay::Full => {
+                // Counted before any is made: eight factors of six levels have 1.7 million combinations.
+                let count = levels.iter().try_fold(1_usize, |count, levels| count.checked_mul(usize::from(*levels)));
+                match count {
+                    Some(count) if count <= MOST_RUNS => Some(Design::full(&levels)),
+                    _ => {
+                        let runs = count.unwrap_or(usize::MAX);
+                        self.stop(Place::Design, What::TooManyRuns { runs, most: MOST_RUNS });
+                        None
+                    }
+                }
+            }
+            DesignWay::Fraction(_) if levels.iter().any(|levels| *levels != 2) => {
+                self.stop(Place::Design, What::FractionNeedsTwoLevels);
+                None
+            }
+            DesignWay::Fraction(p) => {
+                let design = Design::fraction(levels.len(), usize::from(p));
+                if design.is_none() {
+                    self.stop(Place::Design, What::NoSuchFraction { factors: levels.len() });
+                }
+                design
+            }
+        }
+    }
+
+    fn series(&mut self) -> Option<Series> {
+        let draft = self.draft;
+        let factors = self.factors();
+        let replicates = self.whole(SeriesField::Replicates, &draft.replicates);
+        let seed = self.whole(SeriesField::Seed, &draft.seed);
+        let margin = self.number(SeriesField::Margin, &draft.margin);
+        let factors = factors?;
+        let design = self.design(&factors)?;
+        let replicates = u16::try_from(replicates?).ok()?;
+        let count = design.runs.len() * usize::from(replicates);
+        if count > MOST_RUNS {
+            self.stop(Place::Design, What::TooManyRuns { runs: count, most: MOST_RUNS });
+            return None;
+        }
+        let block_words = self.block_words(&design)?;
+        self.notes(&design, &block_words);
+        let seed = seed?;
+        let runs = runs(&design, &block_words, draft.blocks, replicates, seed);
+        let blocks = runs.iter().map(|run| run.block).max().unwrap_or(1);
+        let margin = si!(Ratio, margin?);
+        Some(Series { factors, design, block_words, replicates, blocks, seed, margin, runs })
+    }
+
+    fn block_words(&mut self, design: &Design) -> Option<Vec<Word>> {
+        let halvings = match self.draft.blocks {
+            BlockWay::None | BlockWay::Replicate => return Some(Vec::new()),
+            BlockWay::Halves => 1,
+            BlockWay::Quarters => 2,
+        };
+        let words = design.block_words(halvings);
+        if words.is_none() {
+            self.stop(Place::Design, What::BlocksDoNotFit);
+        }
+        words
+    }
+
+    fn notes(&mut self, design: &Design, block_words: &[Word]) {
+        match design.resolution() {
+            Some(..=3) => self.findings.push(Finding::unusual(Place::Design, What::ResolutionThree)),
+            Some(4) => self.findings.push(Finding::note(Place::Design, What::ResolutionFour)),
+            _ => {}
+        }
+        if design.lost_to_blocks(block_words).iter().any(|word| design.lowest(*word) <= 2) {
+            self.findings.push(Finding::note(Place::Design, What::BlockHidesInteraction));
+        }
+    }
+}
+
+/// The runs in an order drawn from the seed, block after block.
+fn runs(design: &Design, block_words: &[Word], way: BlockWay, replicates: u16, seed: u64) -> Vec<Run> {
+    let within = 1_u16 << block_words.len();
+    let block_of = |replicate: u16, levels: &[u8]| match way {
+        BlockWay::None => 1,
+        BlockWay::Replicate => replicate,
+        BlockWay::Halves | BlockWay::Quarters => {
+            let part = block_words.iter().fold(0, |part, word| part * 2 + u16::from(word.sign(levels) > 0));
+            (replicate - 1) * within + part + 1
+        }
+    };
+    let mut runs: Vec<Run> = (1..=replicates)
+        .flat_map(|replicate| {
+            design.runs.iter().zip(1_u16..).map(move |(levels, standard)| {
+                let block = block_of(replicate, levels);
+                Run { place: 0, standard, replicate, block, levels: levels.clone() }
+            })
+        })
+        .collect();
+    // The order before the draw stays the standard one within each block.
+    runs.sort_by_key(|run| run.block);
+    let mut chance = Chance::from_seed(seed);
+    for block in runs.chunk_by_mut(|one, next| one.block == next.block) {
+        chance.shuffle(block);
+    }
+    for (run, place) in runs.iter_mut().zip(1..) {
+        run.place = place;
+    }
+    runs
+}
+
+impl Series {
+    /// The run at a place in the run order, from 1.
+    #[must_use]
+    pub fn run(&self, place: u16) -> Option<&Run> {
+        self.runs.iter().find(|run| run.place == place)
+    }
+
+    /// The level that a factor has in a run.
+    #[must_use]
+    pub fn level(&self, run: &Run, factor: usize) -> Option<&Level> {
+        self.factors.get(factor)?.levels.get(usize::from(*run.levels.get(factor)?))
+    }
+}
