@@ -1,5 +1,6 @@
 //! Trials: what was weighed, planned and measured, kept with the recipe that made the boards.
 
+use super::document::Document;
 use super::id::{Id, RecipeId, RevisionId, TrialId};
 use super::refusal::{self, Refusal};
 use super::revision::{Stamp, Standing};
@@ -18,16 +19,14 @@ use std::collections::BTreeSet;
 
 /// Followed by the id of a trial.
 const TRIAL: &str = "haulm/trial/";
-/// Where the open trial is kept.
-pub const OPEN: &str = "haulm/bench";
 /// The format version that is written.
 pub const VERSION: u32 = 1;
 /// The largest file that is read, in bytes. 256 boards with 36 pieces each have 4 500 000.
 pub const LARGEST: usize = 8_000_000;
 /// The key `haulm` of a trial.
 const KIND: &str = "trial";
-/// The key `haulm` of the open trial's text.
-const OPEN_KIND: &str = "open_trial";
+/// The trial on the page.
+pub const TRIAL_ON_PAGE: Document<OpenTrial> = Document::new("haulm/bench", "open_trial", VERSION, LARGEST);
 
 /// What was weighed of one batch of one sheet.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -292,7 +291,7 @@ impl TrialContent {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read_file(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, KIND, VERSION)
+        refusal::read_limited(text, LARGEST, KIND, VERSION)
     }
 }
 
@@ -322,24 +321,6 @@ pub struct OpenTrial {
     pub from: Option<TrialId>,
     /// What it says.
     pub trial: TrialContent,
-}
-
-impl OpenTrial {
-    /// Its text in the store.
-    ///
-    /// # Errors
-    /// When it has no JSON form. None lacks one.
-    pub fn text(&self) -> Result<String, serde_json::Error> {
-        Headed::new(OPEN_KIND, VERSION, self).text()
-    }
-
-    /// Reads a stored text.
-    ///
-    /// # Errors
-    /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
-    pub fn read(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, OPEN_KIND, VERSION)
-    }
 }
 
 /// The trials as the store has them.
@@ -410,24 +391,5 @@ impl<S: Store> Shelf<S> {
         trials.sort_by(|a, b| b.content().saved_at.cmp(&a.content().saved_at).then(a.id().cmp(&b.id())));
         unreadable.sort_by(|a, b| a.0.cmp(&b.0));
         Ok(Trials { trials, unreadable })
-    }
-
-    /// The open trial, if there is any.
-    ///
-    /// # Errors
-    /// When it cannot be read.
-    pub fn open_trial(&self) -> Result<Option<OpenTrial>, Unread> {
-        match self.store().read(OPEN).map_err(Unread::Store)? {
-            Some(text) => OpenTrial::read(&text).map(Some).map_err(Unread::Refused),
-            None => Ok(None),
-        }
-    }
-
-    /// Keeps the open trial in place of what was there. What was there and cannot be read is set aside first.
-    ///
-    /// # Errors
-    /// When it is not in the store.
-    pub fn keep_trial(&self, trial: &OpenTrial) -> Result<(), SaveError> {
-        self.overwrite(OPEN, &trial.text()?, |text| OpenTrial::read(text).is_ok())
     }
 }

@@ -8,12 +8,12 @@ use haulm::domain::trial::{BoardId, LineId, Property, WeighField};
 use haulm::domain::{Entry, LiquidId};
 use haulm::quantity::Unit;
 use haulm::quantity::format::DecimalMark;
-use haulm::record::bench::{LARGEST, OPEN};
+use haulm::record::bench::{LARGEST, TRIAL_ON_PAGE};
 use haulm::record::bench_csv::{boards_csv, readings_csv, sheets_csv};
 use haulm::record::revision::{Revision, Stamp, Standing, Title};
 use haulm::record::shelf::{Shelf, Unread};
 use haulm::record::store::{MemoryStore, Store};
-use haulm::record::{OpenTrial, Refusal, Trial, TrialContent};
+use haulm::record::{OpenTrial, Refusal, Stored, Trial, TrialContent};
 use haulm::ui::text::ENGLISH;
 use proptest::prelude::*;
 use serde_json::{Value, json};
@@ -115,13 +115,13 @@ fn a_damaged_trial_is_named_and_left() {
 fn the_open_trial_survives_a_reload() {
     let store = MemoryStore::default();
     let shelf = Shelf::open(store.clone()).unwrap();
-    assert_eq!(shelf.open_trial(), Ok(None));
-    let open = OpenTrial { from: None, trial: sample() };
-    shelf.keep_trial(&open).unwrap();
-    assert_eq!(Shelf::open(store.clone()).unwrap().open_trial(), Ok(Some(open.clone())));
-    store.write(OPEN, "{broken").unwrap();
-    assert!(shelf.open_trial().is_err());
-    shelf.keep_trial(&open).unwrap();
+    assert_eq!(shelf.document(&TRIAL_ON_PAGE), Ok(None));
+    let open = Stored::new(OpenTrial { from: None, trial: sample() });
+    shelf.keep(&TRIAL_ON_PAGE, &open).unwrap();
+    assert_eq!(Shelf::open(store.clone()).unwrap().document(&TRIAL_ON_PAGE), Ok(Some(open.clone())));
+    store.write(TRIAL_ON_PAGE.key, "{broken").unwrap();
+    assert!(shelf.document(&TRIAL_ON_PAGE).is_err());
+    shelf.keep(&TRIAL_ON_PAGE, &open).unwrap();
     assert_eq!(shelf.aside().unwrap().len(), 1, "what could not be read is set aside");
 }
 

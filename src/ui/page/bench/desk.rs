@@ -37,8 +37,6 @@ pub struct Bench {
     pub section: RwSignal<usize>,
     /// Whether the trial that was left open was brought.
     pub begun: RwSignal<bool>,
-    /// Whether something was changed that is not kept yet.
-    pub touched: RwSignal<bool>,
 }
 
 impl Default for Bench {
@@ -52,7 +50,6 @@ impl Default for Bench {
             opening: RwSignal::new(0),
             section: RwSignal::new(0),
             begun: RwSignal::new(false),
-            touched: RwSignal::new(false),
         }
     }
 }
@@ -60,7 +57,6 @@ impl Default for Bench {
 impl Bench {
     /// Changes the trial.
     pub fn edit(&self, change: impl FnOnce(&mut TrialContent)) {
-        self.touched.set(true);
         self.open.update(|open| {
             change(&mut open.trial);
             open.trial.keep_made();
@@ -69,10 +65,17 @@ impl Bench {
 
     /// Puts another trial on the page.
     pub fn lay(&self, open: OpenTrial) {
-        self.touched.set(true);
         self.run.set(0);
         self.batch.set(1);
         self.opening.update(|opening| *opening += 1);
+        self.open.set(open);
+    }
+
+    /// What another tab has typed into the trial.
+    pub fn follow_tab(&self, open: OpenTrial) {
+        if self.open.with_untracked(|before| before.from != open.from) {
+            self.opening.update(|opening| *opening += 1);
+        }
         self.open.set(open);
     }
 

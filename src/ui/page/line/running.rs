@@ -12,6 +12,7 @@ use crate::domain::line::{
     RunFigure, RunningField, ToleranceField, UncertaintyField, Verdict, check_readings, read_running,
 };
 use crate::domain::{Grade, Work, cautions_at};
+use crate::record::limits::LONGEST_NAME;
 use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
@@ -52,6 +53,7 @@ pub fn running(state: State) -> View {
                     el("input")
                         .set("id", "check-remark")
                         .set("type", "text")
+                        .set("maxlength", LONGEST_NAME.to_string())
                         .set("autocomplete", "off")
                         .property("value", move || state.line.book(|book| book.remark.clone()))
                         .on("input", move |event| {
@@ -114,7 +116,7 @@ fn result(state: State) -> View {
     let Some(running) = running else {
         return many([said, el("p").class("empty").child(page.no_running).view()]);
     };
-    let measured = Some(running.sample_moisture.unwrap_or(running.mat_moisture));
+    let measured = Some(running.actual.sample_moisture.unwrap_or(running.actual.mat_moisture));
     let read: Vec<Verdict> =
         running.checks.iter().map(Check::verdict).filter(|verdict| *verdict != Verdict::NotRead).collect();
     let all_within = !read.is_empty() && read.iter().all(|verdict| *verdict == Verdict::Within);
