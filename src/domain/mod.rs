@@ -8,6 +8,10 @@ pub mod balance;
 pub mod chemistry;
 /// Binder systems side by side, solving for an input, sweeps, uncertainty.
 pub mod compare;
+/// One declaration a form and a field.
+pub mod form;
+/// What a box may hold, and what is typical.
+pub mod limit;
 /// Pumps, catch tests, line check, tanks, changeover.
 pub mod line;
 /// Making up solutions and premixed glue.

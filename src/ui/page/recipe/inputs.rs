@@ -91,26 +91,11 @@ fn main_fields(state: State, station: Station) -> View {
     }
 }
 
-const fn less_often(station: Station) -> &'static [Field] {
-    match station {
-        Station::Fibre => &[Field::FibrePrice, Field::FibreSupply],
-        Station::Blender => &[Field::BlenderCapacity],
-        Station::Mat => &[
-            Field::DryingLoss,
-            Field::Reject,
-            Field::SpreadWidth,
-            Field::MatBulkDensity,
-            Field::MatTemperature,
-            Field::SurfaceSpray,
-        ],
-        Station::Press => &[Field::ExitMoisture, Field::LeastPressFactor, Field::TopLineSpeed],
-        Station::Board => &[Field::SurfaceRatio, Field::AreaYield, Field::ShiftHours],
-    }
-}
-
 /// What is less often needed. Where something was found in there, the fold says so.
 fn folded(state: State, station: Station) -> View {
-    let inside = less_often(station);
+    let inside: Vec<Field> =
+        Field::PLAIN.iter().copied().filter(|field| field.is_folded() && field.station() == station).collect();
+    let boxes = fields(&inside);
     let gravest = state.cell(move || {
         let here = state.findings(|finding| matches!(finding.place, Place::Field(field) if inside.contains(&field)));
         here.iter().map(|finding| finding.grade).min()
@@ -124,7 +109,7 @@ fn folded(state: State, station: Station) -> View {
     el("details")
         .class("more")
         .child(el("summary").child(state.words.recipe_page.advanced).child(pinned))
-        .child(el("div").class("fields").child(fields(inside)))
+        .child(el("div").class("fields").child(boxes))
         .view()
 }
 
