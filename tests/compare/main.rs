@@ -8,6 +8,9 @@ mod study;
 mod support;
 
 mod draft;
+mod limits;
+mod revisions;
+mod rounding;
 mod side;
 mod solve_for;
 mod table;
