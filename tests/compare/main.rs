@@ -8,6 +8,7 @@ mod study;
 mod support;
 
 mod draft;
+mod emission;
 mod limits;
 mod revisions;
 mod rounding;
