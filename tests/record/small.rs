@@ -13,7 +13,7 @@ use haulm::record::compare::COMPARISON;
 use haulm::record::id::RevisionId;
 use haulm::record::mix::MIXING;
 use haulm::record::open_draft::{OpenDraft, RECIPE};
-use haulm::record::revision::Standing;
+use haulm::record::revision::{Revision, Standing};
 use haulm::record::settings::{Settings, Theme};
 use haulm::record::shelf::{SETTINGS, SaveError, Shelf, Unread};
 use haulm::record::store::Store;
@@ -129,6 +129,23 @@ fn what_is_typed_for_solutions_and_glues_is_kept() {
     // A later app may leave something out.
     store.inner.write(MIXING.key, r#"{"haulm":"mix","version":1,"solute":"urea"}"#).unwrap();
     assert_eq!(kept(&shelf, &MIXING).unwrap().unwrap().entry(MixField::Nco).text, "31");
+}
+
+/// A comparison names a saved recipe by its revision: a later save is another one.
+#[test]
+fn a_compared_revision_stays_as_it_was_saved() {
+    let (_, mut shelf) = new_shelf();
+    let first = shelf.save(Revision::first(title("Straw 16"), draft("680"), stamp(1)).unwrap()).unwrap();
+    let before = shelf.compared_revision(&first.to_string()).unwrap();
+    assert_eq!((before.name.as_str(), before.number, &before.draft), ("Straw 16", 1, &draft("680")));
+    let second = shelf.rename(first, "Straw 18".to_owned(), stamp(2)).unwrap();
+    assert_eq!(shelf.compared_revision(&first.to_string()).unwrap(), before);
+    let after = shelf.compared_revision(&second.to_string()).unwrap();
+    assert_eq!((after.name.as_str(), after.number), ("Straw 18", 2));
+    let other = shelf.save(Revision::first(title("Other"), draft("700"), stamp(3)).unwrap()).unwrap();
+    assert!(shelf.same_recipe(&first.to_string(), &second.to_string()));
+    assert!(!shelf.same_recipe(&first.to_string(), &other.to_string()));
+    assert_eq!((shelf.compared_revision("no id"), shelf.same_recipe("no id", "no id")), (None, false));
 }
 
 #[test]

@@ -16,6 +16,8 @@ pub mod output;
 pub mod price;
 /// The range of one input.
 pub mod range;
+/// What is left where two numbers cancel.
+pub mod rounding;
 /// Systems side by side.
 pub mod side;
 /// One input from a target value of one figure.

@@ -4,6 +4,7 @@
 use crate::domain::balance::figure::{Figure, LiquidFigure};
 use crate::domain::balance::machine::Machine;
 use crate::domain::balance::outcome::Case;
+use crate::domain::compare::rounding::without_noise;
 use crate::domain::compare::unpriced::missing;
 use crate::domain::recipe::input::WaterPlan;
 use crate::domain::recipe::liquid::{LiquidId, Role};
@@ -169,6 +170,20 @@ impl Output {
             }
         };
         let value = formula.value(&|at| givens.all.get(at).map_or(f64::NAN, |given| given.amount.base));
+        // Water on hand and water needed may cancel.
+        let value = match self {
+            Self::DryerWater | Self::DryerHeat => {
+                let waters = [Figure::WaterOnHand, Figure::WaterNeeded];
+                let size: f64 = waters.iter().filter_map(|water| case.figure(*water)).map(|water| water.base).sum();
+                let heat = if self == Self::DryerHeat {
+                    given::constant(&case.input, Constant::DryerHeat).unwrap_or(1.0)
+                } else {
+                    1.0
+                };
+                without_noise(value, size * heat)
+            }
+            _ => value,
+        };
         let result = value.is_finite().then(|| Amount::from_base(kind, value))?;
         let ground = match self {
             Self::LiquidFlow | Self::LiquidWater | Self::DryerWater => Ground::MassBalance,

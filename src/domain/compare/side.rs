@@ -3,6 +3,7 @@
 use super::output::{Output, limiting};
 use crate::domain::balance::machine::Machine;
 use crate::domain::balance::outcome::{Case, Outcome, work_out};
+use crate::domain::compare::rounding::without_noise;
 use crate::domain::compare::unpriced::missing;
 use crate::domain::recipe::binder_system::add_liquids;
 use crate::domain::recipe::check::read_field;
@@ -176,18 +177,20 @@ impl Row {
     #[must_use]
     pub fn difference(&self, system: usize, reference: usize, unit: Unit) -> Option<f64> {
         let value = |at: usize| self.values.get(at).copied().flatten().map(|amount| amount.get(unit));
-        Some(value(system)? - value(reference)?)
+        let (own, other) = (value(system)?, value(reference)?);
+        Some(without_noise(own - other, own.abs() + other.abs()))
     }
 
-    /// How much more than the reference, as a share of the reference. `None` where that is zero, or where
-    /// a share of it means nothing: of a temperature.
+    /// How much more than the reference, as a share of the reference. `None` where a share means nothing: of zero, of
+    /// a value on the other side of zero, or of a temperature.
     #[must_use]
     pub fn relative(&self, system: usize, reference: usize) -> Option<f64> {
         let value = |at: usize| self.values.get(at).copied().flatten().map(|amount| amount.base);
         let (own, other) = (value(system)?, value(reference)?);
         let temperature = self.output.kind().dimension() == crate::quantity::Dimension::Temperature;
-        let share = (own - other) / other.abs();
-        (share.is_finite() && !temperature).then_some(share)
+        let crosses = own * other < 0.0;
+        let share = without_noise(own - other, own.abs() + other.abs()) / other.abs();
+        (share.is_finite() && !temperature && !crosses).then_some(share)
     }
 }
 

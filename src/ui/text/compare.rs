@@ -72,6 +72,7 @@ pub struct SheetWords {
     pub side_by_side: &'static str,
     pub assumptions: &'static str,
     pub uncertainty: &'static str,
+    pub exact: &'static str,
     pub figure: &'static str,
     pub input: &'static str,
     pub unit: &'static str,

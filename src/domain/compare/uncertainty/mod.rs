@@ -4,6 +4,8 @@
 pub mod agreement;
 /// First order: standard uncertainty and the share of each source.
 pub mod budget;
+/// Shares of the sources, from draws.
+pub mod drawn_shares;
 /// How uncertain one input is.
 pub mod input_uncertainty;
 /// What an input is measured with, and a ± to start from.

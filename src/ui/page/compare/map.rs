@@ -9,8 +9,7 @@ use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
 use crate::domain::Grade;
 use crate::domain::compare::draft::MapDraft;
-use crate::domain::compare::feasibility::Feasibility;
-use crate::domain::compare::feasibility::Obstacle;
+use crate::domain::compare::feasibility::{Obstacle, Standing};
 use crate::domain::compare::range::{NoRange, range};
 use crate::domain::compare::sweep::grid;
 use crate::domain::compare::variable;
@@ -64,11 +63,11 @@ pub fn mapped(comparison: Comparison) -> Memo<Option<Result<Mapped, NoRange>>> {
     memo(move || own.with(|own| shown.with(|shown| work_out(state, own, shown, hours))))
 }
 
-fn ground(feasibility: Feasibility) -> Ground {
-    match (feasibility.is_feasible(), feasibility.is_usual()) {
-        (false, _) => Ground::Barred,
-        (true, false) => Ground::Unusual,
-        (true, true) => Ground::Free,
+const fn ground(standing: Standing) -> Ground {
+    match standing {
+        Standing::Infeasible => Ground::Barred,
+        Standing::Advised => Ground::Unusual,
+        Standing::Free => Ground::Free,
     }
 }
 
@@ -103,7 +102,8 @@ fn work_out(
         across: convert(&grid.across, x_unit),
         up: convert(&grid.up, y_unit),
         values: grid.values.iter().map(|value| value.map(|base| unit.from_base(base))).collect(),
-        grounds: grid.feasibilities.iter().map(|feasibility| ground(*feasibility)).collect(),
+        grounds: grid.feasibilities.iter().map(|feasibility| ground(feasibility.standing())).collect(),
+        edges: grid.edges.iter().map(|piece| piece.map(|(x, y)| (x_unit.from_base(x), y_unit.from_base(y)))).collect(),
         now: now.map(|(x, y)| (x_unit.from_base(x), y_unit.from_base(y))),
     };
     let names = [x.field, y.field].map(|field| (state.words.field_name)(field, &system.draft));

@@ -43,6 +43,7 @@ pub const fn sections(state: State) -> [(&'static str, &'static str); 6] {
 /// The page.
 pub fn compare() -> View {
     let state = state();
+    systems::follow_open(state);
     let hours = memo(move || state.compare.typed.with(CompareDraft::hours));
     let comparison = Comparison { state, shown: systems::compared(state), hours };
     let swept = sweep::swept(comparison);

@@ -7,9 +7,10 @@ use crate::browser::clock;
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
 use crate::domain::Grade;
-use crate::domain::compare::uncertainty::agreement::{Agreement, Why, compare};
+use crate::domain::compare::uncertainty::agreement::{Agreement, Why, compare, is_exact};
 use crate::domain::compare::uncertainty::budget::Budget;
 use crate::domain::compare::uncertainty::study::Study;
+use crate::statistics::draws::DrawSummary;
 use crate::ui::part::finding::told;
 use crate::ui::signal::{Memo, RwSignal, effect, memo};
 use crate::ui::state::State;
@@ -173,7 +174,7 @@ fn notes(state: State, known: &PageStudy, study: &Study, found: &DrawsFound) -> 
     let mut said = Said::default();
     for at in 0..study.asked().len() {
         if let Some((budget, summary)) = known.budget(at, Some(1)).zip(known.summary(at, found, Some(1)))
-            && !is_exact(known, &budget)
+            && !exact(known, &budget, Some(&summary))
         {
             said.note(&compare(study, &budget, &summary, 1));
         }
@@ -182,9 +183,9 @@ fn notes(state: State, known: &PageStudy, study: &Study, found: &DrawsFound) -> 
 }
 
 /// What no source acts on has nothing to disagree about.
-fn is_exact(known: &PageStudy, budget: &Budget) -> bool {
+fn exact(known: &PageStudy, budget: &Budget, summary: Option<&DrawSummary>) -> bool {
     let around = known.around(budget.asked, Some(1)).unwrap_or(budget.value);
-    budget.standard <= 1e-9 * around.abs()
+    is_exact(budget, summary, around)
 }
 
 /// The rows of one figure: its systems and differences. As markup: a table of a hundred rows is there in a
@@ -241,7 +242,7 @@ fn rows(
                     let end = |value| pair(value, budget.standard).0;
                     cell(&pair(summary.mean, summary.standard).1);
                     cell(&format!("{} … {}", end(summary.low), end(summary.high)));
-                    if is_exact(known, &budget) {
+                    if exact(known, &budget, Some(&summary)) {
                         cell(state.words.compare.page.exact);
                     } else {
                         let agreement = compare(study, &budget, &summary, 1);

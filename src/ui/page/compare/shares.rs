@@ -4,7 +4,9 @@ use super::comparison::Comparison;
 use super::study::PageStudy;
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Grade;
+use crate::domain::compare::uncertainty::agreement::is_at_bound;
 use crate::domain::compare::uncertainty::budget::{Budget, Share};
+use crate::domain::compare::uncertainty::monte_carlo::Run;
 use crate::quantity::{Coherent, Kind};
 use crate::ui::math::{Style, combined_letters, combined_numbers};
 use crate::ui::part::figure::joined;
@@ -35,8 +37,15 @@ pub fn shares(
             // Only a cost a year follows the hours.
             let hours = if asked.kind() == Kind::YearCost { hours.get() } else { Some(1) };
             let mut budget = known.budget(at, hours)?;
-            // What is left where two numbers cancel is no share.
             budget.shares.retain(|share| share.share > NOTHING);
+            // At a bound the derivatives say nothing: the draws do.
+            let bound = state.compare.found.with(|found| {
+                let summary = known.summary(at, found, hours).filter(|_| known.is_of(found));
+                summary.filter(is_at_bound).map(|summary| (summary, found.seed))
+            });
+            if let (Some((summary, seed)), Ok(study)) = (bound, &known.study) {
+                budget = budget.with_drawn_shares(&Run::shares(study, at, seed), summary.standard);
+            }
             Some(of(state, known, &budget, known.around(asked, hours), with_working))
         })
     })

@@ -1,5 +1,6 @@
 //! Which systems there are to compare, and those chosen, worked out.
 
+use crate::domain::compare::draft::OpenRecipeChange;
 use crate::domain::compare::price::fill_prices;
 use crate::domain::compare::side::{NotSideBySide, SideBySide, System, on_conditions, side_by_side, with_liquids};
 use crate::domain::compare::system_choice::SystemChoice;
@@ -11,7 +12,7 @@ use crate::record::revision::Standing;
 use crate::ui::chart::series::letter;
 use crate::ui::field::choice::Choice;
 use crate::ui::page::compare::parts::follow;
-use crate::ui::signal::{Memo, memo};
+use crate::ui::signal::{Memo, effect, memo};
 use crate::ui::state::State;
 use std::sync::Arc;
 
@@ -163,6 +164,27 @@ fn load(state: State, base: &Draft, choice: &SystemChoice) -> Option<(String, Dr
             Some(((state.words.compare.page.revision)(&saved.name, saved.number), saved.draft))
         }
     }
+}
+
+/// Keeps the compared revision in place when another recipe is opened, and says so.
+pub fn follow_open(state: State) {
+    effect(move || {
+        let now = state.from.with(|from| from.map(|id| id.to_string()));
+        if !state.all_read.get() {
+            return;
+        }
+        let before = state.compare.typed.get_untracked();
+        let mut typed = before.clone();
+        let change = state
+            .shelf
+            .with_untracked(|shelf| typed.follow_open(now.as_deref(), |one, other| shelf.same_recipe(one, other)));
+        if typed != before {
+            state.compare.typed.set(typed);
+        }
+        if change == OpenRecipeChange::Kept {
+            state.tell(state.words.compare.page.open_changed.to_owned());
+        }
+    });
 }
 
 /// The systems chosen, worked out, as they are whenever something changes.
