@@ -2,13 +2,13 @@
 
 use crate::sample::{bare_sheet, recipe, sheet};
 use approx::assert_relative_eq;
+use haulm::domain::trial::boards::density::{DensityTarget, density_target, off_target};
 use haulm::domain::trial::boards::field::{
     BendingDraft, BendingField, BoardField, BondDraft, BondField, PieceDraft, PieceField, SwellingDraft, SwellingField,
 };
+use haulm::domain::trial::boards::group::results;
 use haulm::domain::trial::boards::measured::{MeasuredBoard, measure};
-use haulm::domain::trial::boards::target::{
-    DensityTarget, RequirementDraft, density_target, judge, off_target, profile, results, uneven,
-};
+use haulm::domain::trial::boards::target::{RequirementDraft, judge, profile, uneven};
 use haulm::domain::trial::{BoardDraft, BoardId, Property, TrialPlace, TrialProblem};
 use haulm::domain::{Entry, What as EntryWhat};
 use haulm::quantity::Unit;
@@ -240,7 +240,7 @@ fn requirements_are_held_against_the_quantile() {
     let (judged, findings) = judge(&results, &[require("0.53")]);
     assert_eq!(judged[0].met, Some(false));
     assert!(matches!(findings[0].what, TrialProblem::MissesRequirement { .. }));
-    let (judged, findings) = judge(&haulm::domain::trial::boards::target::results(&boards[..1]), &[require("0.5")]);
+    let (judged, findings) = judge(&haulm::domain::trial::boards::group::results(&boards[..1]), &[require("0.5")]);
     assert_eq!((judged[0].met, findings[0].what), (None, TrialProblem::TooFewBoards));
     assert!(judge(&results, &[require("much")]).1.iter().any(|f| matches!(f.what, TrialProblem::Entry(_))));
     assert!(judge(&results, &[require(" ")]).0.is_empty());
@@ -273,7 +273,7 @@ proptest! {
     fn anything_typed(texts in prop::collection::vec(".{0,6}|[0-9.,e-]{0,6}", 24), unit in 0..Unit::ALL.len()) {
         let mut draft = tested();
         let mut next = texts.into_iter();
-        for field in [BoardField::Mass, BoardField::Length, BoardField::Thickness(1), BoardField::Moisture]
+        for field in [BoardField::Laid, BoardField::Mass, BoardField::Length, BoardField::Thickness(1), BoardField::Moisture]
             .into_iter()
             .chain(PieceField::ALL.iter().map(|field| BoardField::Piece(0, *field)))
             .chain(BendingField::ALL.iter().map(|field| BoardField::Bending(0, *field)))

@@ -9,6 +9,7 @@ mod support;
 mod boards;
 mod designs;
 mod effects;
+mod groups;
 mod made;
 mod messages;
 mod order;

@@ -311,7 +311,7 @@ fn entries_in_words() {
     bench.requirements =
         vec![RequirementDraft { property: Property::Swelling, value: Entry::typed("12 mm", Unit::Percent) }];
     let boards = [measure(&bench.boards[0]).board];
-    let results = haulm::domain::trial::boards::target::results(&boards);
+    let results = haulm::domain::trial::boards::group::results(&boards);
     let findings = haulm::domain::trial::boards::target::judge(&results, &bench.requirements).1;
     writeln!(text, "requirement\n{}", bench.say(&findings)).unwrap();
     snapshot!("entries", text);
@@ -347,13 +347,19 @@ fn words_of_boxes_and_figures() {
     for field in series_fields {
         add(&field.key(), box_words((words.series_field)(field)));
     }
-    let board_fields =
-        [BoardField::Mass, BoardField::Length, BoardField::Width, BoardField::Thickness(0), BoardField::Moisture]
-            .into_iter()
-            .chain(PieceField::ALL.iter().map(|field| BoardField::Piece(0, *field)))
-            .chain(BendingField::ALL.iter().map(|field| BoardField::Bending(0, *field)))
-            .chain(BondField::ALL.iter().map(|field| BoardField::Bond(0, *field)))
-            .chain(SwellingField::ALL.iter().map(|field| BoardField::Swelling(0, *field)));
+    let board_fields = [
+        BoardField::Laid,
+        BoardField::Mass,
+        BoardField::Length,
+        BoardField::Width,
+        BoardField::Thickness(0),
+        BoardField::Moisture,
+    ]
+    .into_iter()
+    .chain(PieceField::ALL.iter().map(|field| BoardField::Piece(0, *field)))
+    .chain(BendingField::ALL.iter().map(|field| BoardField::Bending(0, *field)))
+    .chain(BondField::ALL.iter().map(|field| BoardField::Bond(0, *field)))
+    .chain(SwellingField::ALL.iter().map(|field| BoardField::Swelling(0, *field)));
     for field in board_fields {
         add(&field.key(), box_words((words.board_field)(field)));
     }

@@ -3,6 +3,7 @@
 use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::Draft;
 use crate::domain::trial::boards::field::BoardField;
+use crate::domain::trial::boards::group::GroupKey;
 use crate::domain::trial::boards::target::Judged;
 use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::boards::working::BoardFigure;
@@ -66,6 +67,8 @@ pub struct BenchWords {
     pub sayings: fn(&Effects, &Series, &Context<'_>) -> Vec<String>,
     /// What a new run order moves, as a question: how many runs are made, how many are not.
     pub redraw: fn(usize, usize) -> String,
+    /// What boards that are put together have in common: their run, or the levels of it.
+    pub group: fn(&GroupKey, Option<&Series>, &Context<'_>) -> String,
     /// Whether a requirement is met, as a sentence.
     pub verdict: fn(&Judged, &Context<'_>) -> String,
     /// What is taken from the store.

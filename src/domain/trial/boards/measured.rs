@@ -16,6 +16,10 @@ pub struct MeasuredBoard {
     pub id: BoardId,
     /// The run that it comes from.
     pub run: Option<u16>,
+    /// Whether it was sanded before it was measured.
+    pub sanded: bool,
+    /// Furnish really laid for its mat, with its moisture.
+    pub laid: Option<Mass>,
     /// The whole board.
     pub whole: Option<Whole>,
     /// Moisture typed for the board.
@@ -92,6 +96,7 @@ impl Reader<'_> {
 
     fn board(&mut self) -> MeasuredBoard {
         let draft = self.draft;
+        let laid = self.mass(BoardField::Laid);
         let whole = draft.is_measured().then(|| self.whole()).flatten();
         let moisture = self.number(BoardField::Moisture).and_then(Moisture::from_dry_basis);
         let each = |places: Vec<u8>| places.into_iter();
@@ -102,7 +107,18 @@ impl Reader<'_> {
         let bond = each(typed(&draft.bond, |p| p.is_blank())).filter_map(|at| Some((at, self.bond(at)?))).collect();
         let swelling =
             each(typed(&draft.swelling, |p| p.is_blank())).filter_map(|at| Some((at, self.swelling(at)?))).collect();
-        MeasuredBoard { id: draft.id, run: draft.run, whole, moisture, pieces, bending, bond, swelling }
+        MeasuredBoard {
+            id: draft.id,
+            run: draft.run,
+            sanded: draft.sanded,
+            laid,
+            whole,
+            moisture,
+            pieces,
+            bending,
+            bond,
+            swelling,
+        }
     }
 
     fn whole(&mut self) -> Option<Whole> {

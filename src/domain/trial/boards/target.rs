@@ -1,102 +1,19 @@
-//! Boards made against the target: density with the correction for the next mat, requirements, and
-//! the profile within a board.
+//! Requirements of the boards made, and the density profile within a board.
 
 use crate::domain::recipe::check::read_entry;
 use crate::domain::recipe::draft::Entry;
 use crate::domain::recipe::limit::Limit;
 use crate::domain::trial::boards::field::{BoardField, PieceField};
+use crate::domain::trial::boards::group::PropertyResult;
 use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::property::{Property, Tail};
 use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
-use crate::domain::trial::weigh_sheet::sheet::WeighSheet;
 use crate::quantity::{Amount, Kind, Unit};
-use crate::statistics::sample::SampleSummary;
 use serde::{Deserialize, Serialize};
-use uom::si::f64::{Length, Mass, Ratio};
+use uom::si::f64::Length;
 
 /// Density within a board may differ by so much from its mean, a share of it (EN 622-1).
 pub const DENSITY_SPREAD: f64 = 0.07;
-/// A mean density that misses the target by more than this share of it is pointed out.
-///
-/// Common practice, no source.
-pub const OFF_TARGET: f64 = 0.03;
-
-/// A property over all boards: each board counts once, with the mean of its pieces.
-#[derive(Debug, Clone, PartialEq)]
-pub struct PropertyResult {
-    /// The property.
-    pub property: Property,
-    /// The mean of each board that gives it, with the board's place in the list.
-    pub boards: Vec<(usize, f64)>,
-    /// What the means come to.
-    pub summary: SampleSummary,
-}
-
-/// What several boards come to, of every property that any of them gives.
-#[must_use]
-pub fn results(boards: &[MeasuredBoard]) -> Vec<PropertyResult> {
-    let of = |property: &Property| {
-        let means: Vec<(usize, f64)> =
-            boards.iter().enumerate().filter_map(|(at, board)| Some((at, board.mean(*property)?))).collect();
-        let values: Vec<f64> = means.iter().map(|(_, mean)| *mean).collect();
-        Some(PropertyResult { property: *property, boards: means, summary: SampleSummary::of(&values)? })
-    };
-    Property::ALL.iter().filter_map(of).collect()
-}
-
-/// Density against the target.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct DensityTarget {
-    /// target density at the target board moisture.
-    pub target: f64,
-    /// Mean density of the boards, brought to that moisture where their own was measured.
-    pub made: f64,
-    /// Whether the boards' own moisture was measured. Otherwise they count as being at the target.
-    pub moisture_known: bool,
-    /// made/target − 1.
-    pub deviation: Ratio,
-    /// By how much the next mat is to be multiplied, target/made, pressed to the same thickness.
-    pub correction: Ratio,
-    /// Resinated furnish for the next mat: the sheet's times the correction.
-    pub next_mat: Mass,
-}
-
-/// Holds the boards' density against the sheet's.
-///
-/// The mean oven-dry density of the boards, ρ₀, is brought to the target board moisture as ρ₀·(1+ω_b),
-/// which takes the board's volume at both moistures for the same. The mat for the next board, pressed to
-/// the same thickness, is the sheet's times target/made: density follows mass where the volume stays.
-/// `None` without a density.
-#[must_use]
-pub fn density_target(sheet: &WeighSheet, boards: &[MeasuredBoard]) -> Option<DensityTarget> {
-    let board = &sheet.plan.case.input.board;
-    let target = board.density.value;
-    let mean = |property| {
-        let values: Vec<f64> = boards.iter().filter_map(|board| board.mean(property)).collect();
-        SampleSummary::of(&values).map(|summary| summary.mean)
-    };
-    let dry = mean(Property::OvenDryDensity).map(|dry| dry * board.moisture.wet_per_dry().value);
-    let made = dry.or_else(|| mean(Property::Density))?;
-    let correction = si!(Ratio, target / made);
-    let target = DensityTarget {
-        target,
-        made,
-        moisture_known: dry.is_some(),
-        deviation: si!(Ratio, made / target - 1.0),
-        correction,
-        next_mat: sheet.mat.moist * correction,
-    };
-    (correction.value.is_normal() && target.next_mat.is_finite()).then_some(target)
-}
-
-/// What the target gives to say.
-#[must_use]
-pub fn off_target(target: &DensityTarget) -> Option<TrialFinding> {
-    let amount = |base| Amount::from_base(Kind::BoardDensity, base);
-    let what = TrialProblem::OffTarget { value: amount(target.made), target: amount(target.target) };
-    (target.deviation.value.abs() > OFF_TARGET)
-        .then(|| TrialFinding::unusual(TrialPlace::Property(Property::Density), what))
-}
 
 /// A requirement as typed.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]

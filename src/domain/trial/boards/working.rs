@@ -1,9 +1,9 @@
 //! How each figure of a board made was computed: the standards' formulas with the readings put in.
 
+use crate::domain::trial::boards::density::DensityTarget;
 use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::property::Property;
-use crate::domain::trial::boards::target::DensityTarget;
 use crate::domain::working::symbol::symbol;
 use crate::domain::working::{Expr, Given, Ground, Symbol, Working};
 use crate::quantity::{Amount, Kind};
@@ -73,6 +73,10 @@ pub enum BoardOrigin {
     Target,
     /// Density made.
     Made,
+    /// Target thickness.
+    TargetThickness,
+    /// Thickness made.
+    MadeThickness,
 }
 
 /// How a figure of a board was computed.
@@ -223,6 +227,10 @@ pub fn correction_working(target: &DensityTarget) -> BoardWorking {
     let mut pad = Pad::default();
     let aim = pad.put(BoardOrigin::Target, symbol("ρ", "b"), Kind::BoardDensity, target.target);
     let made = pad.put(BoardOrigin::Made, symbol("ρ", "made"), Kind::BoardDensity, target.made);
+    let aim_thickness =
+        pad.put(BoardOrigin::TargetThickness, symbol("t", "b"), Kind::Thickness, target.target_thickness.value);
+    let thickness = pad.put(BoardOrigin::MadeThickness, symbol("t", "made"), Kind::Thickness, target.thickness.value);
     let letter = symbol("k", "next");
-    pad.done(BoardFigure::Correction, letter, aim / made, target.correction.value, Ground::Definition)
+    let formula = aim * aim_thickness / (made * thickness);
+    pad.done(BoardFigure::Correction, letter, formula, target.correction.value, Ground::Definition)
 }

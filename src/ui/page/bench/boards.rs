@@ -15,7 +15,7 @@ use crate::domain::trial::{BoardDraft, BoardId};
 use crate::quantity::Unit;
 use crate::record::bench::TrialContent;
 use crate::ui::field::loose::{self, LooseBox};
-use crate::ui::signal::{RwSignal, memo};
+use crate::ui::signal::{RwSignal, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
 
@@ -165,7 +165,7 @@ pub fn boards(desk: Desk) -> View {
         )
         .child(move || desk.tested.with(|all| (!all.results.is_empty()).then(|| tested::results(desk, all))))
         .child(tested::requirements(state))
-        .child(move || desk.tested.with(|all| tested::judged(desk, all)))
+        .child(move || desk.tested.with(|all| tested::said(desk, all)))
         .view()
 }
 
@@ -203,6 +203,7 @@ fn inside(desk: Desk, id: BoardId) -> View {
         let runs = (1..=runs).map(|at| format!("{} {at}", page.run));
         numbered(std::iter::once(page.no_series_run.to_owned()).chain(runs))
     });
+    let finishes = Signal::stored(numbered([page.unsanded, page.sanded].map(str::to_owned)));
     let points = memo(move || bench.open.with(|open| find(&open.trial, id).map_or(0, |board| board.thickness.len())));
     let point = move |at: usize| {
         let at = u8::try_from(at).unwrap_or(u8::MAX);
@@ -243,6 +244,18 @@ fn inside(desk: Desk, id: BoardId) -> View {
                     }
                 },
             ))
+            .child(choose(
+                state,
+                &format!("board-sanded-{number}"),
+                page.finish,
+                finishes,
+                move |trial| find(trial, id).map(|board| usize::from(board.sanded)),
+                move |trial, at| {
+                    if let Some(board) = trial.boards.iter_mut().find(|board| board.id == id) {
+                        board.sanded = at == 1;
+                    }
+                },
+            ))
             .child(text_box(
                 state,
                 format!("board-note-{number}"),
@@ -261,8 +274,14 @@ fn inside(desk: Desk, id: BoardId) -> View {
                 el("div")
                     .class("fields")
                     .child(
-                        [BoardField::Mass, BoardField::Length, BoardField::Width, BoardField::Moisture]
-                            .map(|field| number_box(state, id, field, None)),
+                        [
+                            BoardField::Laid,
+                            BoardField::Mass,
+                            BoardField::Length,
+                            BoardField::Width,
+                            BoardField::Moisture,
+                        ]
+                        .map(|field| number_box(state, id, field, None)),
                     )
                     .view(),
                 el("p").class("note").child(thickness.label).text(". ").child(thickness.hint).view(),

@@ -2,11 +2,11 @@
 
 use crate::browser::graph::untrack;
 use crate::domain::Draft;
+use crate::domain::trial::boards::density::off_target;
+use crate::domain::trial::boards::group::{BoardGroup, BoardMade, GroupBy, PropertyResult, groups, results};
 use crate::domain::trial::boards::measured::{MeasuredBoard, measure};
 use crate::domain::trial::boards::target::uneven;
-use crate::domain::trial::boards::target::{
-    DensityTarget, Judged, PropertyResult, density_target, judge, off_target, results,
-};
+use crate::domain::trial::boards::target::{Judged, judge};
 use crate::domain::trial::finding::TrialPlace;
 use crate::domain::trial::series::made::MadeRun;
 use crate::domain::trial::series::material::{Needed, RunSheet, needed, sheets, unsolved};
@@ -130,18 +130,29 @@ pub struct Made {
     of: (u32, u32),
 }
 
+/// Boards with the same target, and what is required of them.
+#[derive(Clone, PartialEq)]
+pub struct TestedGroup {
+    /// The boards.
+    pub group: BoardGroup,
+    /// The requirements, checked against them.
+    pub judged: Vec<Judged>,
+    /// What there is to say of them.
+    pub findings: Vec<TrialFinding>,
+}
+
 /// What comes of the boards.
 #[derive(Clone, PartialEq)]
 pub struct Tested {
     /// The boards, measured.
     pub boards: Vec<MeasuredBoard>,
-    /// Every property over all boards.
+    /// Every property that any of them gives.
     pub results: Vec<PropertyResult>,
-    /// What is required, held against them.
-    pub judged: Vec<Judged>,
-    /// Density against the one wanted.
-    pub target: Option<DensityTarget>,
-    /// What there is to say.
+    /// By combination, with what is required.
+    pub combinations: Vec<TestedGroup>,
+    /// By run.
+    pub runs: Vec<BoardGroup>,
+    /// What there is to say of single boards.
     pub findings: Vec<TrialFinding>,
 }
 
@@ -189,7 +200,7 @@ impl Desk {
                 }))
             })
         });
-        let tested = memo(move || made.with(|made| bench.open.with(|open| test(&open.trial, made.sheet.as_ref()))));
+        let tested = memo(move || planned.with(|planned| bench.open.with(|open| test(&open.trial, planned))));
         Self { state, basis, planned, made, weighing, tested }
     }
 
@@ -254,22 +265,34 @@ fn make(basis: &Basis, planned: &Planned, of: (u32, u32), before: Option<&Made>)
     Made { recipe, typed, sheet: sheet.or(last), old, findings, of }
 }
 
-fn test(trial: &TrialContent, sheet: Option<&WeighSheet>) -> Tested {
-    let (mut boards, mut findings) = (Vec::new(), Vec::new());
+fn test(trial: &TrialContent, planned: &Planned) -> Tested {
+    let (mut made, mut findings) = (Vec::new(), Vec::new());
     for draft in &trial.boards {
         let measured = measure(draft);
         // What is said of one entry stands at its box.
         findings
             .extend(measured.findings.into_iter().filter(|finding| !matches!(finding.what, TrialProblem::Entry(_))));
         findings.extend(uneven(&measured.board));
-        boards.push(measured.board);
+        let own = draft.run.and_then(|place| planned.sheets.iter().find(|sheet| sheet.run.place == place));
+        let sheet = match own {
+            Some(own) => own.sheet.clone(),
+            None => {
+                let (recipe, sheet) = trial.made_with(draft);
+                plan(&recipe, &sheet).plan.and_then(|plan| make_out(plan).sheet)
+            }
+        };
+        made.push(BoardMade { board: measured.board, run: own.map(|own| own.run.clone()), sheet });
     }
-    let results = results(&boards);
-    let (judged, said) = judge(&results, &trial.requirements);
-    findings.extend(said.into_iter().filter(|finding| !matches!(finding.what, TrialProblem::Entry(_))));
-    let target = sheet.and_then(|sheet| density_target(sheet, &boards));
-    findings.extend(target.as_ref().and_then(off_target));
-    Tested { boards, results, judged, target, findings }
+    let required = |group: BoardGroup| {
+        let (judged, said) = judge(&group.results, &trial.requirements);
+        let said = said.into_iter().filter(|finding| !matches!(finding.what, TrialProblem::Entry(_)));
+        let findings = said.chain(group.density.as_ref().and_then(off_target)).collect();
+        TestedGroup { group, judged, findings }
+    };
+    let combinations = groups(&made, GroupBy::Combination).into_iter().map(required).collect();
+    let runs = groups(&made, GroupBy::Run);
+    let boards: Vec<MeasuredBoard> = made.into_iter().map(|own| own.board).collect();
+    Tested { results: results(&boards), boards, combinations, runs, findings }
 }
 
 /// Whether a finding stands at a box already.

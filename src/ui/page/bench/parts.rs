@@ -130,6 +130,8 @@ pub fn board_told(state: State, working: &BoardWorking) -> View {
         BoardOrigin::RootOfCount => page.root_of_count.view(),
         BoardOrigin::Target => page.wanted_density.view(),
         BoardOrigin::Made => page.made_density.view(),
+        BoardOrigin::TargetThickness => page.target_thickness.view(),
+        BoardOrigin::MadeThickness => page.made_thickness.view(),
     })
 }
 

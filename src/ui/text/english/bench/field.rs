@@ -71,6 +71,7 @@ pub(super) fn series_field(field: SeriesField) -> FieldWords {
 
 pub(super) fn board_field(field: BoardField) -> FieldWords {
     match field {
+        BoardField::Laid => words("Furnish laid, wet", "Read off the balance. Leave blank for the sheet’s mass."),
         BoardField::Mass => words("Board mass", "The whole board."),
         BoardField::Length => words("Board length", ""),
         BoardField::Width => words("Board width", ""),

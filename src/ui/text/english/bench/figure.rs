@@ -49,9 +49,11 @@ pub(super) fn board_figure(figure: BoardFigure) -> FigureWords {
         BoardFigure::InternalBond(_) => words("Internal bond", ""),
         BoardFigure::Swelling(_) => words("Thickness swelling", "share of the thickness before"),
         BoardFigure::HalfWidth(_) => words("± of the mean", "95 % interval, from the means of boards"),
-        BoardFigure::Lower(_) => words("Lower 5 % quantile", "from the means of boards (EN 326-1, from memory)"),
-        BoardFigure::Upper(_) => words("Upper 5 % quantile", "from the means of boards (EN 326-1, from memory)"),
-        BoardFigure::Correction => words("Correction of the next mat", "factor on its mass, same thickness"),
+        BoardFigure::Lower(_) => words("Lower 95 % quantile", "from the means of boards (EN 326-1, from memory)"),
+        BoardFigure::Upper(_) => words("Upper 95 % quantile", "from the means of boards (EN 326-1, from memory)"),
+        BoardFigure::Correction => {
+            words("Correction of the next mat", "factor on its mass; thickness is not corrected")
+        }
     }
 }
 

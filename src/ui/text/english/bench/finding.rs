@@ -2,6 +2,7 @@
 
 use super::name::place as place_called;
 use super::series::series as told_of_series;
+use crate::domain::trial::boards::property::Tail;
 use crate::domain::trial::boards::target::requirement_limit;
 use crate::domain::trial::weigh_sheet::limit;
 use crate::domain::trial::weigh_sheet::weighing;
@@ -127,8 +128,16 @@ fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<(String, S
             "Test two boards at least; five tell much more.".to_owned(),
         ),
         TrialProblem::MissesRequirement { value, required } => (
-            format!("the 5 % quantile comes to {}; {} is required.", amount(value), amount(required)),
-            "Raise the mean, or find what scatters between the boards.".to_owned(),
+            format!(
+                "the {} 95 % quantile is {}; {} is required.",
+                match finding.place {
+                    TrialPlace::Property(property) if property.tail() == Some(Tail::Upper) => "upper",
+                    _ => "lower",
+                },
+                amount(value),
+                amount(required)
+            ),
+            "Change the mean, or find what scatters between the boards.".to_owned(),
         ),
         TrialProblem::OffTarget { value, target } => (
             format!(
@@ -136,7 +145,7 @@ fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<(String, S
                 amount(value),
                 amount(target)
             ),
-            "Take the corrected mat mass for the next board, and check thickness and fibre moisture.".to_owned(),
+            "Lay the furnish shown for the next mat. Correct the thickness at the stops, not with furnish.".to_owned(),
         ),
         TrialProblem::UnevenProfile { deviation } => (
             format!(

@@ -27,6 +27,7 @@ pub(super) const BENCH: BenchWords = BenchWords {
     term: name::term,
     sayings: saying::sayings,
     redraw: series::redraw,
+    group: saying::group,
     verdict: saying::verdict,
     material: name::material,
     thickness_way: name::thickness_way,

@@ -96,7 +96,9 @@ fn board_called(id: BoardId, context: &BenchContext<'_>) -> String {
 fn piece_called(field: BoardField) -> String {
     let number = |at: u8| usize::from(at) + 1;
     match field {
-        BoardField::Mass | BoardField::Length | BoardField::Width | BoardField::Moisture => String::new(),
+        BoardField::Laid | BoardField::Mass | BoardField::Length | BoardField::Width | BoardField::Moisture => {
+            String::new()
+        }
         BoardField::Thickness(point) => format!(", point {}", number(point)),
         BoardField::Piece(at, _) => format!(", density piece {}", number(at)),
         BoardField::Bending(at, _) => format!(", bending piece {}", number(at)),
