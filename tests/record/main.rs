@@ -6,6 +6,7 @@ mod faulty;
 mod file;
 mod fuzz;
 mod library;
+mod reconcile_example;
 mod sample;
 mod search;
 mod shelf;
