@@ -226,7 +226,7 @@ fn reach(curve: &Curve, usable: Settings, fed: Fed, mass: MassRate, case: &Case)
 fn examine(pump: &Pump, row: &PumpRow, case: &Case, findings: &mut Vec<LineFinding>) {
     let mut say = |grade, what| findings.push(LineFinding::new(grade, LinePlace::Pump(pump.id), what));
     if row.mass > MassRate::ZERO && row.curve.is_none() {
-        say(Grade::Stop, LineFindingKind::NotCalibrated);
+        say(Grade::Stop, if pump.faulty_test { LineFindingKind::FaultyTest } else { LineFindingKind::NotCalibrated });
     }
     if row.range_status != RangeStatus::Within {
         let fibre = |flow: MassRate| Amount::from_base(Kind::FibreFlow, flow.value);
@@ -267,8 +267,10 @@ fn help(pump: &Pump, row: &PumpRow, case: &Case) -> Vec<Help> {
     // At the bound the same solids come in another amount of liquid: s·L/L_bound.
     let bound = curve.flow(if low { usable.low } else { usable.high });
     let liquid = |id| case.input.liquids.as_slice().iter().find(move |liquid| liquid.id == id);
+    // An isocyanate is never thinned.
     if let Fed::Liquid(id) = row.fed
         && bound > MassRate::ZERO
+        && !liquid(id).is_some_and(|liquid| liquid.substance.is_isocyanate())
         && let Some(solids) = liquid(id).and_then(|liquid: &Liquid| {
             let factor: Ratio = row.mass / bound;
             Solids::new((liquid.solids.ratio() * factor).value)
