@@ -5,6 +5,7 @@ use haulm::domain::line::{
     CalibrationField, CalibrationId, Feeds, LineField, LineFindingKind, LinePlace, Model, PumpField, PumpId, RSquared,
     RowField, RowId, Setting, SettingUnit, Tie, check_line, drift, examine,
 };
+use haulm::domain::recipe::draft::Entry;
 use haulm::domain::recipe::finding::What;
 use haulm::domain::{Grade, Role, Substance};
 use haulm::quantity::Unit;
@@ -267,4 +268,53 @@ fn another_scale_keeps_what_was_typed() {
     assert_eq!((pump.most_setting.text.as_str(), pump.most_setting.unit), ("95", Unit::TurnPerMinute));
     let checked = check_line(&mill.book);
     assert_eq!(checked.pumps[0].last().unwrap().rows[0].setting, Setting(20.0));
+}
+
+/// A pump with a test that has a fault is told the fault, not to run another one.
+#[test]
+fn a_faulty_test_is_said_to_be_one() {
+    for spoil in [
+        (LineField::Calibration(PUMP, TEST, CalibrationField::Density), Unit::KilogramPerCubicMetre, ""),
+        (row(3, RowField::Mass), Unit::Kilogram, "abc"),
+    ] {
+        let mut mill = Mill::new();
+        mill.book.pump_mut(PUMP).unwrap().calibrations.remove(0);
+        mill.put(spoil.0, spoil.2, spoil.1);
+        let said = mill.sheet().findings;
+        let about: Vec<_> = said.iter().filter(|finding| finding.pump() == Some(PUMP)).map(|f| &f.what).collect();
+        assert_eq!(about, [&LineFindingKind::FaultyTest]);
+        let marked = mill.line().findings;
+        assert!(marked.iter().any(|finding| finding.place == LinePlace::Field(spoil.0)), "{marked:?}");
+    }
+}
+
+/// Time and vessel of a row are those of the rows below until they have their own; a row with nothing else waits.
+#[test]
+fn time_vessel_and_density_carry_down() {
+    let mut mill = Mill::new();
+    let recipe = Entry::typed("1230", Unit::KilogramPerCubicMetre);
+    let pump = mill.book.pump_mut(PUMP).unwrap();
+    let id = pump.offer_calibration(7, Some(&recipe));
+    let test = pump.calibration_mut(id).unwrap();
+    assert_eq!((test.density.text.as_str(), test.density.preset), ("1230", true));
+    test.row_mut(RowId(1)).unwrap().seconds = Entry::typed("45", Unit::Second);
+    test.row_mut(RowId(1)).unwrap().tare = Entry::typed("0.5", Unit::Kilogram);
+    test.carry_down(RowId(1), RowField::Seconds);
+    test.carry_down(RowId(1), RowField::Tare);
+    let texts = |test: &haulm::domain::line::CalibrationDraft| {
+        test.rows.iter().map(|row| (row.seconds.text.clone(), row.tare.text.clone())).collect::<Vec<_>>()
+    };
+    assert!(texts(test).iter().all(|row| *row == ("45".to_owned(), "0.5".to_owned())), "{:?}", texts(test));
+    assert!(test.rows[1].is_blank() && test.rows[2].is_blank());
+    // What was typed below stays.
+    test.row_mut(RowId(2)).unwrap().seconds = Entry::typed("60", Unit::Second);
+    test.row_mut(RowId(1)).unwrap().seconds = Entry::typed("30", Unit::Second);
+    test.carry_down(RowId(1), RowField::Seconds);
+    assert_eq!(test.rows[1].seconds.text, "60");
+    let added = test.add_row(SettingUnit::Percent);
+    assert_eq!(test.row(added).unwrap().tare.text, "0.5");
+    // Without an earlier test the recipe's density is offered.
+    pump.calibrations.clear();
+    let id = pump.offer_calibration(8, Some(&Entry::typed("1240", Unit::KilogramPerCubicMetre)));
+    assert_eq!(pump.calibration(id).unwrap().density.text, "1240");
 }

@@ -7,7 +7,7 @@ use haulm::domain::line::tanks::draw::drawn;
 use haulm::domain::line::{
     Deviation, Feeds, FlowSource, LineBook, LineCheck, LineField, LineFindingKind, LinePlace, MeterReading, PumpDraft,
     PumpField, PumpId, PumpReading, RawBoard, ReadingWay, Readings, RunFigure, RunningField, Sample, Tie,
-    Uncertainties, Verdict, check_readings, read_running,
+    Uncertainties, Verdict, check_readings, read_running, stale,
 };
 use haulm::domain::{Case, Draft, Grade};
 use haulm::quantity::{Moisture, Unit};
@@ -221,4 +221,19 @@ fn deviations_of_moistures_are_in_points() {
         matches!(check.deviation, Deviation::Points(by) if (by.value - 0.015).abs() < 1e-12)
             && check.verdict() == Verdict::Outside
     );
+}
+
+/// Readings belong to a recipe and a time.
+#[test]
+fn readings_from_before_a_changeover_are_stale() {
+    let mut mill = Mill::new();
+    assert_eq!(stale(&mill.book, "Straw, 15 mm", None), None, "nothing is known of their time");
+    mill.book.read_on = Some(haulm::domain::line::ReadOn { recipe: "Straw, 15 mm".to_owned(), at: 1_000 });
+    assert_eq!(stale(&mill.book, "Straw, 15 mm", None), None);
+    assert_eq!(stale(&mill.book, "Straw, 15 mm", Some(999)), None, "read after the changeover");
+    for (recipe, changed) in [("Straw, 18 mm", None), ("Straw, 15 mm", Some(2_000))] {
+        let finding = stale(&mill.book, recipe, changed).unwrap();
+        let stale = LineFindingKind::StaleReadings { recipe: "Straw, 15 mm".to_owned() };
+        assert_eq!((finding.place, finding.what), (LinePlace::Line, stale));
+    }
 }

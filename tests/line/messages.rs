@@ -90,6 +90,7 @@ fn which(what: &LineFindingKind) -> &'static str {
         LineFindingKind::FlowNotIncreasing => "flow not increasing",
         LineFindingKind::Suspect { .. } => "suspect",
         LineFindingKind::NotCalibrated => "not calibrated",
+        LineFindingKind::FaultyTest => "faulty test",
         LineFindingKind::NotWhole => "not whole",
         LineFindingKind::LimitsCrossed => "limits crossed",
         LineFindingKind::WindowCrossed => "window crossed",
@@ -107,7 +108,8 @@ fn which(what: &LineFindingKind) -> &'static str {
         LineFindingKind::OverFull => "over full",
         LineFindingKind::TankEmpty => "tank empty",
         LineFindingKind::HeelTooLarge => "heel",
-        LineFindingKind::OrderNow { .. } => "order now",
+        LineFindingKind::OrderOverdue { .. } => "order overdue",
+        LineFindingKind::StaleReadings { .. } => "stale readings",
         LineFindingKind::SampleIncomplete => "sample",
         LineFindingKind::Assumed => "assumed",
         LineFindingKind::RangeCrossed => "range crossed",
@@ -154,6 +156,7 @@ fn all() -> Vec<(LinePlace, LineFindingKind)> {
             },
         ),
         (pump, W::NotCalibrated),
+        (pump, W::FaultyTest),
         (field(PumpField::Nozzles), W::NotWhole),
         (field(PumpField::MostSetting), W::LimitsCrossed),
         (field(PumpField::NozzleMost), W::WindowCrossed),
@@ -196,7 +199,8 @@ fn all() -> Vec<(LinePlace, LineFindingKind)> {
         (tank, W::OverFull),
         (tank, W::TankEmpty),
         (P::Field(LineField::Tank(TANK, TankField::Heel)), W::HeelTooLarge),
-        (tank, W::OrderNow { left: Amount::from_base(Kind::ShiftTime, 28.6 * 3_600.0) }),
+        (tank, W::OrderOverdue { by: Amount::from_base(Kind::ShiftTime, 43.4 * 3_600.0) }),
+        (P::Line, W::StaleReadings { recipe: "Straw, 15 mm".to_owned() }),
         (P::Field(LineField::Running(RunningField::SampleArea)), W::SampleIncomplete),
         (pump, W::Assumed),
         (P::Field(LineField::Table(TableField::FlowTo)), W::RangeCrossed),
@@ -226,7 +230,7 @@ fn told(mill: &Mill, units: &Units) -> String {
 #[test]
 fn findings() {
     let kinds: BTreeSet<_> = all().iter().map(|(_, what)| which(what)).collect();
-    assert_eq!(kinds.len(), 38, "one of each");
+    assert_eq!(kinds.len(), 40, "one of each");
     snapshot!("findings", told(&Mill::new(), &Units::default()));
 }
 

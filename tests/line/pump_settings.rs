@@ -104,7 +104,7 @@ fn outside_the_range_it_is_said_and_what_would_help() {
     let help = out_of_reach(&mill, RangeStatus::BelowTested);
     assert!(
         matches!(help[..], [Help::TestTo(..), Help::FibreAtLeast(_), Help::OtherPump(_)]),
-        "no thinner isocyanate: {help:?}"
+        "an isocyanate is never thinned: {help:?}"
     );
     mill.draft.liquids[0].substance = Substance::Uf;
     set(&mut mill, Field::FibreFlow, "3000");
@@ -121,19 +121,16 @@ fn outside_the_range_it_is_said_and_what_would_help() {
 #[test]
 fn what_is_said_to_help_does() {
     let mut tried = 0;
-    for fibre in ["17000", "3000"] {
-        // A resin with water: no other solids help an isocyanate.
-        let resin = || {
-            let mut mill = Mill::new();
-            mill.draft.liquids[0].substance = Substance::Uf;
-            mill
-        };
-        let mut mill = resin();
+    use haulm::domain::Substance::{Pmdi, Uf};
+    for (fibre, substance) in [("17000", Pmdi), ("3000", Pmdi), ("3000", Uf)] {
+        let mut mill = Mill::new();
+        mill.draft.liquids[0].substance = substance;
         set(&mut mill, Field::FibreFlow, fibre);
         let sheet = mill.sheet();
         let LineFindingKind::OutOfReach { help, .. } = &sheet.findings[0].what else { panic!("{:?}", sheet.findings) };
         for help in help {
-            let mut mended = resin();
+            let mut mended = Mill::new();
+            mended.draft.liquids[0].substance = substance;
             match help {
                 Help::FibreAtMost(flow) | Help::FibreAtLeast(flow) => {
                     set(&mut mended, Field::FibreFlow, &format!("{:e}", Unit::KilogramPerHour.from_base(flow.value)));
@@ -149,7 +146,7 @@ fn what_is_said_to_help_does() {
             tried += 1;
         }
     }
-    assert_eq!(tried, 3, "two fibre flows and the solids");
+    assert_eq!(tried, 4, "three fibre flows and the solids of the one that may be thinned");
 }
 
 #[test]

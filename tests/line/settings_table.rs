@@ -83,14 +83,48 @@ fn steps_that_cannot_be_are_said() {
     }
 }
 
-/// 6000 to 10 000 in steps of 1500 ends at 9000.
+/// 6000 to 10 000 in steps of 1500: the last row is the one that was asked for.
 #[test]
-fn the_last_step_may_end_short() {
+fn the_last_row_and_column_are_reached() {
     let mut mill = Mill::new();
     mill.put(LineField::Table(TableField::FlowStep), "1500", Unit::KilogramPerHour);
-    let flows: Vec<_> = card(&mill).flows.iter().map(|flow| Unit::KilogramPerHour.from_base(flow.value)).collect();
-    for (flow, expected) in flows.iter().zip([6000.0, 7500.0, 9000.0]) {
+    mill.put(LineField::Table(TableField::MoistureStep), "1.5", Unit::Percent);
+    let table = card(&mill);
+    let flows: Vec<_> = table.flows.iter().map(|flow| Unit::KilogramPerHour.from_base(flow.value)).collect();
+    assert_eq!(flows.len(), 4);
+    for (flow, expected) in flows.iter().zip([6000.0, 7500.0, 9000.0, 10_000.0]) {
         assert_relative_eq!(*flow, expected, max_relative = 1e-12);
     }
-    assert_eq!(flows.len(), 3);
+    let moistures: Vec<_> = table.moistures.iter().map(|moisture| 100.0 * moisture.dry_basis().value).collect();
+    assert_eq!(moistures.len(), 4);
+    for (moisture, expected) in moistures.iter().zip([3.0, 4.5, 6.0, 7.0]) {
+        assert_relative_eq!(*moisture, expected, max_relative = 1e-12);
+    }
+}
+
+/// From 10 to 20 % wet basis in steps of 5: 10, 15 and 20 % of what is weighed, 11.1, 17.6 and 25 % dry basis.
+#[test]
+fn moistures_step_in_the_basis_chosen() {
+    let mut mill = Mill::new();
+    mill.put(LineField::Table(TableField::MoistureFrom), "10", Unit::PercentWetBasis);
+    mill.put(LineField::Table(TableField::MoistureTo), "20", Unit::PercentWetBasis);
+    mill.put(LineField::Table(TableField::MoistureStep), "5", Unit::Percent);
+    let table = card(&mill);
+    let wet: Vec<_> = table.moistures.iter().map(|m| Unit::PercentWetBasis.from_base(m.dry_basis().value)).collect();
+    assert_eq!(wet.len(), 3);
+    for (moisture, expected) in wet.iter().zip([10.0, 15.0, 20.0]) {
+        assert_relative_eq!(*moisture, expected, max_relative = 1e-9);
+    }
+}
+
+/// The example runs 8500 kg/h at 4.5 %, 8882.5 kg/h on the belt scale: the row of 9000 and a column next to 4.5 %.
+#[test]
+fn the_present_point_is_marked() {
+    let mut mill = Mill::new();
+    let table = card(&mill);
+    let (row, column) = table.present.unwrap();
+    assert_relative_eq!(Unit::KilogramPerHour.from_base(table.flows[row].value), 9000.0, max_relative = 1e-12);
+    assert!((table.moistures[column].dry_basis().value - 0.045).abs() <= 0.005 + 1e-12);
+    mill.put(LineField::Table(TableField::FlowTo), "8000", Unit::KilogramPerHour);
+    assert_eq!(card(&mill).present, None, "it runs outside the table");
 }

@@ -8,6 +8,7 @@ mod file;
 mod fuzz;
 mod library;
 mod merge;
+mod reconcile_example;
 mod sample;
 mod search;
 mod shared_file;

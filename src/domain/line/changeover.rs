@@ -1,7 +1,7 @@
 //! From one recipe to another: which pump steps when, when the new furnish arrives where, and how much board
 //! in between is neither.
 
-use super::book::TransportField;
+use super::entries::TransportField;
 use super::field::LineField;
 use super::finding::{LineFinding, LineFindingKind, LinePlace};
 use super::step::{Change, Pipe, Step, Why, mat_moisture, water};

@@ -2,7 +2,8 @@
 //!
 //! Each pump, catch test and tank stands for itself: what is wrong with one takes nothing from the others.
 
-use crate::domain::line::book::{LineBook, ToleranceField, TransportField};
+use crate::domain::line::book::LineBook;
+use crate::domain::line::entries::{ToleranceField, TransportField};
 use crate::domain::line::field::LineField;
 use crate::domain::line::finding::{LineFinding, LineFindingKind, LinePlace};
 use crate::domain::line::pumps::catch_test::{
@@ -137,8 +138,11 @@ impl Reader<'_> {
         let nozzles = self.nozzles(pump.id);
         let pipe = self.number(field(PumpField::PipeVolume)).map(|volume| si!(Volume, volume));
         let mut calibrations = Vec::new();
+        let mut faulty_test = false;
         for draft in &pump.calibrations {
-            calibrations.extend(self.calibration(pump, draft, tanks).calibration);
+            let calibration = self.calibration(pump, draft, tanks).calibration;
+            faulty_test = calibration.is_none();
+            calibrations.extend(calibration);
         }
         if calibrations.is_empty() && pump.calibrations.is_empty() {
             self.say(Grade::Note, LinePlace::Pump(pump.id), LineFindingKind::NotCalibrated);
@@ -155,6 +159,7 @@ impl Reader<'_> {
             nozzles,
             pipe,
             calibrations,
+            faulty_test,
         }
     }
 
@@ -328,6 +333,7 @@ impl Reader<'_> {
             capacity,
             heel,
             content,
+            read_at: tank.read_at,
             lead_time: lead_time.map(|time| si!(Time, time)),
         })
     }

@@ -1,6 +1,6 @@
 //! The address of every number that is typed at the line.
 
-use super::book::{DeliveryField, RunningField, TableField, ToleranceField, TransportField, UncertaintyField};
+use super::entries::{DeliveryField, RunningField, TableField, ToleranceField, TransportField, UncertaintyField};
 use crate::domain::line::pumps::catch_test::{CalibrationField, CalibrationId, RowField, RowId};
 use crate::domain::line::pumps::pump::{PumpField, PumpId};
 use crate::domain::line::tanks::tank::{TankField, TankId};

@@ -73,6 +73,8 @@ pub enum LineFindingKind {
     },
     /// The pump has no catch test that counts.
     NotCalibrated,
+    /// The pump has a catch test, and something is wrong with it.
+    FaultyTest,
     /// A count that is not whole.
     NotWhole,
     /// The lowest setting is not below the highest.
@@ -135,10 +137,15 @@ pub enum LineFindingKind {
     TankEmpty,
     /// The heel is as large as the tank.
     HeelTooLarge,
-    /// The tank is dry before a delivery ordered now would come.
-    OrderNow {
-        /// Hours until it is empty.
-        left: Amount,
+    /// The tank is empty before a delivery ordered now would come.
+    OrderOverdue {
+        /// How late the order is.
+        by: Amount,
+    },
+    /// The readings are of another recipe, or from before a changeover.
+    StaleReadings {
+        /// The recipe that they were made on.
+        recipe: String,
     },
     /// A mat sample of which only a part was typed.
     SampleIncomplete,

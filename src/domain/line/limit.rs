@@ -1,8 +1,7 @@
 //! What a box at the line may hold and what is usual, in the style of the recipe's table.
 
-use super::book::{
-    DeliveryField, LineBook, RunningField, TableField, ToleranceField, TransportField, UncertaintyField,
-};
+use super::book::LineBook;
+use super::entries::{DeliveryField, RunningField, TableField, ToleranceField, TransportField, UncertaintyField};
 use super::field::LineField;
 use crate::domain::line::pumps::catch_test::{CalibrationField, RowField};
 use crate::domain::line::pumps::pump::{PumpField, ReadingWay};

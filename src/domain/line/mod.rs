@@ -10,6 +10,8 @@ macro_rules! si {
     };
 }
 
+/// The numbers entered beside pumps and tanks, in groups.
+pub mod entries;
 mod group;
 
 /// A mill's line as typed.
@@ -41,11 +43,12 @@ pub mod tanks;
 pub mod working;
 
 pub use crate::statistics::regression::{Fit, Model, RSquared};
-pub use book::{
-    DeliveryField, LineBook, RunningField, TableField, TableRows, ToleranceField, TransportField, UncertaintyField,
-};
+pub use book::{LineBook, ReadOn};
 pub use changeover::{Changeover, changeover};
 pub use checked::{CheckedLine, Tolerances, Transport, check_line, examine};
+pub use entries::{
+    DeliveryField, RunningField, TableField, TableRows, ToleranceField, TransportField, UncertaintyField,
+};
 pub use example::example_line;
 pub use field::LineField;
 pub use figure::LineFigure;
@@ -59,6 +62,7 @@ pub use line_check::reconcile::model::LineModel;
 pub use line_check::reconcile::quantity::LineQuantity;
 pub use line_check::reconcile::uncertainty::Uncertainties;
 pub use line_check::reconcile::verdict::{DensitySplit, Doubt, DoubtfulReading, LineReconciliation, LineVerdict};
+pub use line_check::stale::stale;
 pub use pumps::catch_test::{
     CalibrationDraft, CalibrationField, CalibrationId, Caught, LEAST_ROWS, RowDraft, RowField, RowId,
 };

@@ -1,8 +1,8 @@
 //! The line check: readings against the recipe, which of them to distrust, and what to correct.
 
 use crate::domain::balance::outcome::Case;
-use crate::domain::line::book::TableRows;
 use crate::domain::line::checked::{CheckedLine, Tolerances};
+use crate::domain::line::entries::TableRows;
 use crate::domain::line::finding::LineFinding;
 use crate::domain::line::line_check::actual::Actual;
 use crate::domain::line::line_check::correction::{

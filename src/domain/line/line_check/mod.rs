@@ -14,3 +14,5 @@ mod flows;
 pub mod reading;
 /// Data reconciliation: which reading to distrust.
 pub mod reconcile;
+/// Readings that are not of what runs.
+pub mod stale;

@@ -1,6 +1,7 @@
 //! What was read off the running line.
 
-use crate::domain::line::book::{LineBook, RunningField, UncertaintyField};
+use crate::domain::line::book::LineBook;
+use crate::domain::line::entries::{RunningField, UncertaintyField};
 use crate::domain::line::field::LineField;
 use crate::domain::line::finding::{LineFinding, LineFindingKind, LinePlace};
 use crate::domain::line::line_check::reconcile::uncertainty::Uncertainties;

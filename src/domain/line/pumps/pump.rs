@@ -247,6 +247,17 @@ impl PumpDraft {
         self.calibrations.push(CalibrationDraft::blank(id, at, self.unit));
         id
     }
+
+    /// The same with the density of the last one, or else `density`, that of the recipe, to be checked.
+    pub fn offer_calibration(&mut self, at: u64, density: Option<&Entry>) -> CalibrationId {
+        let last = self.calibrations.last().map(|test| &test.density).filter(|density| !density.is_blank());
+        let offered = last.or(density).map(|density| Entry::preset(density.text.clone(), density.unit));
+        let id = self.start_calibration(at);
+        if let Some((test, density)) = self.calibration_mut(id).zip(offered) {
+            test.density = density;
+        }
+        id
+    }
 }
 
 /// The nozzles behind a pump.
@@ -285,6 +296,8 @@ pub struct Pump {
     pub pipe: Option<Volume>,
     /// Its sound catch tests, the oldest first.
     pub calibrations: Vec<Calibration>,
+    /// Whether it has catch tests and the last one is not sound: the check of the line says what is wrong with it.
+    pub faulty_test: bool,
 }
 
 impl Pump {

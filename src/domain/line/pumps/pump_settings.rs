@@ -226,7 +226,7 @@ fn reach(curve: &Curve, usable: Settings, fed: Fed, mass: MassRate, case: &Case)
 fn examine(pump: &Pump, row: &PumpRow, case: &Case, findings: &mut Vec<LineFinding>) {
     let mut say = |grade, what| findings.push(LineFinding::new(grade, LinePlace::Pump(pump.id), what));
     if row.mass > MassRate::ZERO && row.curve.is_none() {
-        say(Grade::Stop, LineFindingKind::NotCalibrated);
+        say(Grade::Stop, if pump.faulty_test { LineFindingKind::FaultyTest } else { LineFindingKind::NotCalibrated });
     }
     if row.range_status != RangeStatus::Within {
         let fibre = |flow: MassRate| Amount::from_base(Kind::FibreFlow, flow.value);
@@ -269,11 +269,11 @@ fn help(pump: &Pump, row: &PumpRow, case: &Case) -> Vec<Help> {
     let liquid = |id| case.input.liquids.as_slice().iter().find(move |liquid| liquid.id == id);
     if let Fed::Liquid(id) = row.fed
         && bound > MassRate::ZERO
-        && let Some(solids) =
-            liquid(id).filter(|liquid| !liquid.substance.is_isocyanate()).and_then(|liquid: &Liquid| {
-                let factor: Ratio = row.mass / bound;
-                Solids::new((liquid.solids.ratio() * factor).value)
-            })
+        && !liquid(id).is_some_and(|liquid| liquid.substance.is_isocyanate())
+        && let Some(solids) = liquid(id).and_then(|liquid: &Liquid| {
+            let factor: Ratio = row.mass / bound;
+            Solids::new((liquid.solids.ratio() * factor).value)
+        })
     {
         help.push(Help::Solids(solids));
     }

@@ -2,8 +2,9 @@
 
 use crate::domain::balance::figure::Figure;
 use crate::domain::balance::outcome::{Case, work_out};
-use crate::domain::line::book::{DeliveryField, LineBook};
+use crate::domain::line::book::LineBook;
 use crate::domain::line::checked::CheckedLine;
+use crate::domain::line::entries::DeliveryField;
 use crate::domain::line::field::LineField;
 use crate::domain::line::finding::{LineFinding, LineFindingKind, LinePlace};
 use crate::domain::line::pumps::pump::PumpId;

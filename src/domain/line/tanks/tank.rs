@@ -74,6 +74,9 @@ pub struct TankDraft {
     pub heel: Entry,
     /// What is in it.
     pub content: Entry,
+    /// When that was read, milliseconds since 1970-01-01 00:00 UTC.
+    #[serde(default)]
+    pub read_at: Option<u64>,
     /// How long before a delivery it must be ordered.
     pub lead_time: Entry,
 }
@@ -90,6 +93,7 @@ impl TankDraft {
             capacity: Entry::empty(Unit::Litre),
             heel: Entry::preset("0", Unit::Litre),
             content: Entry::empty(Unit::Percent),
+            read_at: None,
             lead_time: Entry::empty(Unit::Hour),
         }
     }
@@ -166,6 +170,8 @@ pub struct Tank {
     pub heel: Volume,
     /// What is in it, heel included.
     pub content: Option<Content>,
+    /// When that was read, milliseconds since 1970-01-01 00:00 UTC.
+    pub read_at: Option<u64>,
     /// How long before a delivery it must be ordered.
     pub lead_time: Option<Time>,
 }

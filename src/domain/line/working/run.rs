@@ -3,7 +3,7 @@
 use super::{BALANCE, BOARD, DEFINITION, LineWorking, MOISTURE, Sheet};
 use crate::domain::balance::figure::Figure;
 use crate::domain::balance::outcome::Case;
-use crate::domain::line::book::RunningField;
+use crate::domain::line::entries::RunningField;
 use crate::domain::line::field::LineField;
 use crate::domain::line::figure::LineFigure;
 use crate::domain::line::line_check::actual::{Actual, LiquidActual};

@@ -65,7 +65,7 @@ fn table(state: State, card: &SettingsTable, at: usize, pump: PumpId, unit: crat
     let page = &state.words.line_page;
     let caption = format!("{} · {}", pump_name(state, pump), (state.words.line.table_rows)(card.rows));
     let amount = |kind, base| with_unit(state, Amount::from_base(kind, base), None);
-    let one = |cell: &Option<Cell>| {
+    let one = |here: bool, cell: &Option<Cell>| {
         let Some((cell, of)) = cell.as_ref().and_then(|cell| Some((cell, cell.pumps.get(at)?))) else {
             return el("td").child(page.no_balance);
         };
@@ -86,13 +86,16 @@ fn table(state: State, card: &SettingsTable, at: usize, pump: PumpId, unit: crat
         };
         el("td")
             .class_if("outside", outside)
+            .class_if("present", here)
             .child(value)
+            .child(here.then(|| el("span").class("marked").text(" ").child(page.present)))
             .child(words.map(|words| el("span").class("marked").child(mark(Grade::Unusual)).text(" ").child(words)))
     };
-    let row = |(flow, cells): (&uom::si::f64::MassRate, &Vec<Option<Cell>>)| {
+    let row = |(at, (flow, cells)): (usize, (&uom::si::f64::MassRate, &Vec<Option<Cell>>))| {
+        let here = |column| card.present == Some((at, column));
         el("tr")
             .child(el("th").set("scope", "row").child(amount(Kind::FibreFlow, flow.value)))
-            .child(cells.iter().map(one).collect::<View>())
+            .child(cells.iter().enumerate().map(|(column, cell)| one(here(column), cell)).collect::<View>())
     };
     let head = card
         .moistures
@@ -113,7 +116,7 @@ fn table(state: State, card: &SettingsTable, at: usize, pump: PumpId, unit: crat
                             .child(head.collect::<View>()),
                     ),
                 )
-                .child(el("tbody").child(card.flows.iter().zip(&card.cells).map(row).collect::<View>())),
+                .child(el("tbody").child(card.flows.iter().zip(&card.cells).enumerate().map(row).collect::<View>())),
         )
         .view()
 }

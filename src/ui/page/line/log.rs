@@ -10,9 +10,9 @@ use crate::browser::graph::*;
 use crate::domain::Grade;
 use crate::domain::line::working::chart_working;
 use crate::domain::line::{LineFigure, RunFigure};
-use crate::record::CheckRecord;
 use crate::record::check_log::{CheckContent, LoggedFigure, series};
 use crate::record::csv::log_csv;
+use crate::record::{CheckRecord, LineCheckFile};
 use crate::statistics::control_chart::control_chart;
 use crate::ui::field::choice;
 use crate::ui::part::finding::mark;
@@ -58,6 +58,17 @@ fn give_out(state: State) {
     let mark = state.units.get_untracked().mark;
     let text = state.line.log.with_untracked(|log| log_csv(log, mark));
     state.hand_out(&name, "text/csv", &text);
+}
+
+/// The line check as a file, with the recipe it is compared with.
+pub fn export_check(state: State) {
+    let at = clock::now();
+    let name = state.title.with_untracked(|title| title.name.clone());
+    let draft = state.draft.with_untracked(Clone::clone);
+    let book = state.line.record.with_untracked(|record| record.book.clone());
+    if let Ok(text) = LineCheckFile::new(name, at, draft, book).text() {
+        state.hand_out(&format!("line-check-{}.json", clock::date(at)), "application/json", &text);
+    }
 }
 
 /// The log with its chart.

@@ -9,7 +9,7 @@ use crate::browser::graph::*;
 use crate::domain::line::working::{correction_working, dose_working, former_working, run_working};
 use crate::domain::line::{
     Check, LineCheck, LineField, LineFigure, LineFinding, LineVerdict, LineWorking, PumpField, PumpId, ReadingWay,
-    RunFigure, RunningField, ToleranceField, UncertaintyField, Verdict, check_readings, read_running,
+    RunFigure, RunningField, ToleranceField, UncertaintyField, Verdict, check_readings, read_running, stale,
 };
 use crate::domain::{Grade, Work, cautions_at};
 use crate::record::limits::LONGEST_NAME;
@@ -62,7 +62,10 @@ pub fn running(state: State) -> View {
                 ),
             )
             .view(),
-        el("p").child(button().class("primary").on_click(keep).child(page.keep_check)).view(),
+        el("p")
+            .child(button().class("primary").on_click(keep).child(page.keep_check))
+            .child(button().on_click(move || log::export_check(state)).child(page.export_check))
+            .view(),
         log::log(state),
     ])
 }
@@ -99,8 +102,11 @@ fn reading(state: State, id: PumpId) -> View {
 
 /// The line check of the present readings, and what is wrong with them.
 pub fn now(state: State) -> (Option<LineCheck>, Vec<LineFinding>) {
+    let changed = state.line.record.with(|record| record.planned.as_ref().and_then(|planned| planned.started));
+    let recipe = state.title.with(|title| title.name.clone());
     solved(state, |draft, case, line, book| {
-        let (readings, said) = read_running(book);
+        let (readings, mut said) = read_running(book);
+        said.extend(stale(book, &recipe, changed));
         let running = readings
             .zip(line.tolerances)
             .and_then(|(readings, tolerances)| check_readings(draft, case, line, &tolerances, &readings));

@@ -3,7 +3,8 @@
 use super::quantity::LineQuantity;
 use crate::domain::balance::outcome::Case;
 use crate::domain::compare::uncertainty::instrument::start;
-use crate::domain::line::book::{LineBook, UncertaintyField};
+use crate::domain::line::book::LineBook;
+use crate::domain::line::entries::UncertaintyField;
 use crate::domain::line::field::LineField;
 use crate::domain::line::read::read_line_field;
 use crate::domain::recipe::field::{Field, LiquidField};

@@ -73,6 +73,10 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         LineFindingKind::NotCalibrated => {
             ("no catch test that counts, so no setting is known.".to_owned(), "Run a catch test, three rows at least.")
         }
+        LineFindingKind::FaultyTest => (
+            "its catch test cannot be used yet.".to_owned(),
+            "Fix what is marked in the test: a density, a row, or a row too few.",
+        ),
         LineFindingKind::NotWhole => {
             ("not a whole number.".to_owned(), "Count the nozzles, and type a number such as 8.")
         }
@@ -130,9 +134,13 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
             "as large as the whole tank.".to_owned(),
             "Type the volume that stays below the outlet, smaller than the tank.",
         ),
-        LineFindingKind::OrderNow { left } => (
-            format!("lasts {}, less than a delivery takes.", amount(*left)),
-            "Order now, and lower its use until it comes.",
+        LineFindingKind::OrderOverdue { by } => (
+            format!("the order is overdue by {}.", amount(*by)),
+            "Order now, and lower its use until the delivery comes.",
+        ),
+        LineFindingKind::StaleReadings { recipe } => (
+            format!("these readings were made on “{recipe}”, before the changeover."),
+            "Read the line again on the recipe that runs now.",
         ),
         LineFindingKind::SampleIncomplete => (
             "still empty, and the mat sample cannot be used.".to_owned(),
