@@ -12,9 +12,10 @@ mod systems;
 pub use bench::{TrialTable, is_tied};
 pub use shelf::Imported;
 
-use super::page::line::taught as taught_line;
 use super::part::find::on_recipe;
 use super::part::save::NAME;
+use super::state::documents::Documents;
+use super::state::line::taught as taught_line;
 use super::state::{Library, Opened, State, Trouble};
 use super::text::{ENGLISH, Message};
 use crate::browser::graph::*;
@@ -32,7 +33,6 @@ use crate::record::shelf::{SETTINGS, SaveError, Unread};
 use crate::record::system::NEW_SYSTEM;
 use crate::record::{Cache, Revision, RevisionId, Settings, Shelf, Store, StoreError};
 use crate::ui::signal::{Memo, effect, memo, when_settled};
-use documents::Documents;
 use std::time::Duration;
 
 /// The link and the shared file follow when nothing more was typed for so long.

@@ -19,35 +19,16 @@ use crate::record::shelf::{SaveError, Unread};
 use crate::record::system::{NEW_SYSTEM, SystemDraft};
 use crate::record::{Document, LineRecord, Store, Stored};
 use crate::ui::signal::effect;
+use crate::ui::state::documents::{Documents, Known};
 use crate::ui::state::{Library, State};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use std::time::Duration;
 
 /// From the paint that shows a change to its keeping: what else follows a change goes first.
 const BREATH: Duration = Duration::from_millis(30);
-
-/// What is known of each document's text in the store.
-#[derive(Debug, Default)]
-pub struct Documents {
-    known: BTreeMap<&'static str, Known>,
-    /// Changed, and to be kept after the next paint.
-    pending: BTreeSet<&'static str>,
-    /// Those that the small store did not take.
-    pub failing: BTreeMap<&'static str, SaveError>,
-}
-
-#[derive(Debug, Clone)]
-struct Known {
-    /// The last version that this tab and the store had in common.
-    base: Value,
-    edition: u64,
-    extra: Extra,
-    /// The text in the store that says so, where it is known to.
-    text: Option<String>,
-}
 
 /// A document and the page that it is typed on.
 struct OnPage<T: 'static> {

@@ -22,23 +22,6 @@ const SLICE: u64 = 8;
 /// What the database did not take is tried again after so long.
 const AGAIN: Duration = Duration::from_secs(5);
 
-/// How the records in memory and the database stand to each other.
-#[derive(Debug, Clone, Default)]
-pub struct Standing {
-    /// Being written.
-    writing: bool,
-    /// All that the database had at the start is in memory.
-    loaded: bool,
-    /// Records that the database has lost.
-    missing: usize,
-    /// The button that takes back what is told gets the focus as soon as it is there.
-    focus_undo: bool,
-    /// Something will be tried again.
-    waiting: bool,
-    /// Why it took or gave nothing the last time.
-    why: Option<StoreError>,
-}
-
 thread_local! {
     /// Texts of documents on their way to the database; the last one of each.
     static COPIES: RefCell<Copies> = RefCell::default();
@@ -79,7 +62,7 @@ pub async fn loaded(state: State) {
 async fn load(state: State) {
     match fetch(state).await {
         Ok(()) => {
-            state.standing.update_value(|standing| standing.loaded = true);
+            state.writing.update_value(|writing| writing.loaded = true);
             read_slice(state);
         }
         Err(why) => {
@@ -126,7 +109,7 @@ pub async fn all() -> Result<(Vec<Text>, Vec<Text>), StoreError> {
 
 /// Looks at what the database has, such as what another tab has saved.
 async fn refresh(state: State) {
-    if !state.standing.with_value(|standing| standing.loaded) {
+    if !state.writing.with_value(|writing| writing.loaded) {
         return;
     }
     let outcome = async {
@@ -141,7 +124,7 @@ async fn refresh(state: State) {
     };
     match outcome.await {
         Ok((came, missing)) => {
-            state.standing.update_value(|standing| (standing.why, standing.missing) = (None, missing));
+            state.writing.update_value(|writing| (writing.why, writing.missing) = (None, missing));
             if came > 0 {
                 _ = state.shelf.try_update(Shelf::refresh);
             }
@@ -189,17 +172,17 @@ fn verify_slice(state: State) {
 pub fn write(state: State) {
     let waiting = state.shelf.with_untracked(|shelf| shelf.store().waiting());
     state.unwritten.set(waiting.len());
-    let busy = state.standing.with_value(|standing| standing.writing);
+    let busy = state.writing.with_value(|writing| writing.writing);
     if waiting.is_empty() || busy {
         return;
     }
-    state.standing.update_value(|standing| standing.writing = true);
+    state.writing.update_value(|writing| writing.writing = true);
     spawn_local(async move {
         let keys: Vec<String> = waiting.iter().map(|(key, _)| key.clone()).collect();
         let writes: Vec<database::Write> =
             waiting.into_iter().map(|(key, text)| (key, Some(JsValue::from(text)))).collect();
         let outcome = database::write(ObjectStore::Records, &writes, Durability::Strict).await;
-        state.standing.update_value(|standing| standing.writing = false);
+        state.writing.update_value(|writing| writing.writing = false);
         match outcome {
             Ok(()) => {
                 let left = state.shelf.with_untracked(|shelf| {
@@ -207,7 +190,7 @@ pub fn write(state: State) {
                     shelf.store().waiting().len()
                 });
                 state.unwritten.set(left);
-                state.standing.update_value(|standing| standing.why = None);
+                state.writing.update_value(|writing| writing.why = None);
                 channel::post(&json!({ "records": true }).to_string());
                 tell(state);
                 if left > 0 {
@@ -230,7 +213,7 @@ pub fn write(state: State) {
 
 /// Whether records are being written just now.
 pub fn is_writing(state: State) -> bool {
-    state.standing.with_value(|standing| standing.writing)
+    state.writing.with_value(|writing| writing.writing)
 }
 
 /// Shows what was told meanwhile.
@@ -240,8 +223,8 @@ fn release(state: State) {
     if notice.is_some() {
         state.notice.set(notice);
     }
-    if state.standing.with_value(|standing| standing.focus_undo) {
-        state.standing.update_value(|standing| standing.focus_undo = false);
+    if state.writing.with_value(|writing| writing.focus_undo) {
+        state.writing.update_value(|writing| writing.focus_undo = false);
         focus_undo(state);
     }
 }
@@ -249,7 +232,7 @@ fn release(state: State) {
 /// What the focus was on is gone: it goes to the button that takes that back.
 pub fn focus_undo(state: State) {
     if is_writing(state) {
-        state.standing.update_value(|standing| standing.focus_undo = true);
+        state.writing.update_value(|writing| writing.focus_undo = true);
     } else {
         request_animation_frame(|| page::focus(UNDO));
     }
@@ -263,18 +246,18 @@ async fn copied() {
 }
 
 fn try_again(state: State) {
-    if state.standing.with_value(|standing| standing.waiting) {
+    if state.writing.with_value(|writing| writing.waiting) {
         return;
     }
-    state.standing.update_value(|standing| standing.waiting = true);
+    state.writing.update_value(|writing| writing.waiting = true);
     set_timeout(
         move || {
-            state.standing.update_value(|standing| standing.waiting = false);
-            if state.standing.with_value(|standing| standing.why.is_none()) {
+            state.writing.update_value(|writing| writing.waiting = false);
+            if state.writing.with_value(|writing| writing.why.is_none()) {
                 return;
             }
             write(state);
-            if !state.standing.with_value(|standing| standing.loaded) {
+            if !state.writing.with_value(|writing| writing.loaded) {
                 spawn_local(load(state));
             }
         },
@@ -285,21 +268,21 @@ fn try_again(state: State) {
 /// Has what the database has lost written again.
 pub fn write_back(state: State) -> usize {
     let count = state.shelf.with_untracked(|shelf| shelf.store().write_back());
-    state.standing.update_value(|standing| standing.missing = 0);
+    state.writing.update_value(|writing| writing.missing = 0);
     write(state);
     tell(state);
     count
 }
 
 fn failed(state: State, why: StoreError) {
-    state.standing.update_value(|standing| standing.why = Some(why));
+    state.writing.update_value(|writing| writing.why = Some(why));
     tell(state);
 }
 
 /// Tells what is wrong with keeping things, as long as it is, and no longer.
 pub fn tell(state: State) {
     let words = state.words;
-    let (why, missing) = state.standing.with_value(|standing| (standing.why.clone(), standing.missing));
+    let (why, missing) = state.writing.with_value(|writing| (writing.why.clone(), writing.missing));
     let failing = state.documents.with_value(|documents| documents.failing.values().next().cloned());
     let trouble = match (why, failing) {
         (Some(why), _) => Some(Trouble { message: (words.store)(&why), way_out: Some(WayOut::AllToFile) }),

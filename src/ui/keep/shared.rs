@@ -10,27 +10,11 @@ use crate::record::shared_file::{PlanError, plan};
 use crate::ui::part::save::when;
 use crate::ui::signal::when_settled;
 use crate::ui::state::State;
+use crate::ui::state::shared_file::SharedFile;
 use crate::ui::text::{Carrier, Message};
 
 /// How often others may write in between before that is told.
 const TRIES: usize = 5;
-
-/// The file and how it stands.
-#[derive(Debug, Clone, PartialEq, Default)]
-pub struct SharedFile {
-    /// Its name; empty when none was chosen.
-    pub name: String,
-    /// How it and the shelf stand, in words.
-    pub says: String,
-    /// What is wrong, in words.
-    pub wrong: Option<Message>,
-    /// How many of our records were there when it was last seen.
-    there: usize,
-    /// Being looked at.
-    busy: bool,
-    /// Something was saved meanwhile.
-    again: bool,
-}
 
 /// Finds the file of an earlier visit, and keeps it and the shelf the same from now on.
 pub fn follow(state: State) {

@@ -2,7 +2,6 @@
 
 use super::parts::{KeptBox, Slot, number_box, select};
 use super::run;
-use super::state::Stage;
 use super::study::PageStudy;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::Entry;
@@ -12,6 +11,7 @@ use crate::quantity::{Kind, format};
 use crate::ui::field::choice::Choice;
 use crate::ui::signal::{Memo, Signal};
 use crate::ui::state::State;
+use crate::ui::state::compare::Stage;
 use crate::ui::text::FieldWords;
 
 const DRAWS: Slot = Slot {

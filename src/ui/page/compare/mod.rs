@@ -14,7 +14,6 @@ mod shares;
 mod side;
 mod solve;
 mod sources;
-pub mod state;
 mod study;
 mod sweep;
 mod systems;

@@ -1,7 +1,6 @@
 //! Every figure with its uncertainty by both methods, and where the two disagree and why.
 
 use super::comparison::Comparison;
-use super::state::DrawsFound;
 use super::study::PageStudy;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, el, many};
@@ -14,6 +13,7 @@ use crate::statistics::draws::DrawSummary;
 use crate::ui::part::finding::told;
 use crate::ui::signal::{Memo, RwSignal, effect, memo};
 use crate::ui::state::State;
+use crate::ui::state::compare::DrawsFound;
 use crate::ui::text::{Message, plus_minus, trimmed_to, unit_shown};
 use html_escape::encode_double_quoted_attribute as escape;
 use std::sync::Arc;

@@ -1,6 +1,5 @@
 //! Draws in slices, so that the page is never held up: a slice, then whatever waits, then the next one.
 
-use super::state::{CompareState, DrawsFound, RunProgress, Stage};
 use super::study::PageStudy;
 use crate::browser::clock;
 use crate::browser::graph::*;
@@ -8,6 +7,7 @@ use crate::domain::compare::uncertainty::monte_carlo::Run;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
 use crate::ui::signal::Memo;
+use crate::ui::state::compare::{CompareState, DrawsFound, RunProgress, Stage};
 use std::time::Duration;
 
 /// A slice takes about so many milliseconds; what is drawn after it takes a few more.

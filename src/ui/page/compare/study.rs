@@ -2,7 +2,6 @@
 
 use super::comparison::Comparison;
 use super::parts::follow;
-use super::state::DrawsFound;
 use super::systems::Compared;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::UncertaintyDraft;
@@ -13,6 +12,7 @@ use crate::domain::compare::uncertainty::study::{Asked, NoStudy, Study, Uncertai
 use crate::statistics::draws::DrawSummary;
 use crate::ui::chart::series::letter;
 use crate::ui::signal::{Memo, memo};
+use crate::ui::state::compare::DrawsFound;
 use crate::ui::table::Measured;
 
 /// The uncertainty of the figures compared.

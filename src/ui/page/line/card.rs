@@ -1,8 +1,8 @@
 //! The settings table: settings over fibre flows and moistures.
 
+use super::context::solved;
 use super::parts::{choose, findings, numbers, offered, setting};
 use super::sheet::pump_name;
-use super::state::solved;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::print::print;
 use crate::domain::Grade;

@@ -1,8 +1,8 @@
 //! A new delivery: what its certificate moves, before it is accepted.
 
+use super::context::solved;
 use super::parts::{choose, findings, numbered, numbers, setting, shown, table, table_row};
 use super::sheet::pump_name;
-use super::state::solved;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::LiquidId;
 use crate::domain::line::tanks::delivery::Moved;

@@ -1,6 +1,6 @@
 //! What the sections of the line share.
 
-use super::state::{Section, with_context};
+use super::context::with_context;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
@@ -20,6 +20,7 @@ use crate::ui::part::finding;
 use crate::ui::part::working::{origin_name, told};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
+use crate::ui::state::line::Section;
 use crate::ui::text::FieldWords;
 
 // --- boxes ---------------------------------------------------------------------------------------

@@ -1,9 +1,9 @@
 //! The line check: readings against the recipe, and what to correct.
 
+use super::context::{solved, with_context};
 use super::log;
 use super::parts::{choose, figure, findings, number, numbers, offered, setting, shown, table, table_row};
 use super::sheet::pump_name;
-use super::state::{solved, with_context};
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::line::working::{correction_working, dose_working, former_working, run_working};

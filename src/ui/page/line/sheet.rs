@@ -1,8 +1,8 @@
 //! The setting sheet: what every pump has to be set to, to be read from two metres.
 
 use super::bar;
+use super::context::{solved, with_context};
 use super::parts::{figure, findings, setting, shown};
-use super::state::{Section, solved, with_context};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::line::working::{drift_working, line_working, pump_working};
 use crate::domain::line::{
@@ -15,6 +15,7 @@ use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
+use crate::ui::state::line::Section;
 use crate::ui::text::trimmed_to;
 
 /// The section.

@@ -1,7 +1,7 @@
 //! Tanks: how long they last, and what still fits.
 
+use super::context::solved;
 use super::parts::{choose, figure, findings, numbered, numbers, offered, remove, shown, text_box, ties};
-use super::state::solved;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::domain::line::working::tank_working;

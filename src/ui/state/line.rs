@@ -1,13 +1,10 @@
-//! What the page of the line holds.
+//! The state of the line: what was typed about it, and what is shown.
 
 use crate::browser::clock;
-use crate::domain::Draft;
 use crate::domain::line::{CheckedLine, LineBook, LineField, check_line, example_line};
 use crate::domain::recipe::example::example;
 use crate::record::{CheckRecord, LineRecord};
 use crate::ui::signal::{Memo, RwSignal, memo};
-use crate::ui::state::State;
-use crate::ui::text::LineContext;
 
 /// A part of the page. One is shown at a time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -103,24 +100,4 @@ impl LineState {
 #[must_use]
 pub fn taught() -> LineRecord {
     LineRecord { book: example_line(&example()), example: true, ..LineRecord::default() }
-}
-
-/// What words of the line need; follows every change.
-pub fn with_context<T>(state: State, act: impl FnOnce(&LineContext<'_>) -> T) -> T {
-    state.with_context(|plain| state.line.book(|book| act(&LineContext { plain: *plain, book })))
-}
-
-/// Something of the recipe as solved, with its line; `None` without a result. Follows all of it.
-pub fn solved<T>(
-    state: State,
-    act: impl FnOnce(&Draft, &crate::domain::Case, &CheckedLine, &LineBook) -> T,
-) -> Option<T> {
-    state.shown.with(|shown| {
-        let case = shown.case.as_ref()?;
-        Some(
-            state
-                .draft
-                .with(|draft| state.line.checked.with(|line| state.line.book(|book| act(draft, case, line, book)))),
-        )
-    })
 }

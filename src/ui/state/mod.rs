@@ -1,13 +1,14 @@
 //! What all parts of the page share. Everything shown follows from these signals.
 
+pub mod compare;
+pub mod documents;
+pub mod line;
+pub mod shared_file;
+pub mod trial;
+pub mod writing;
+
 use super::cells::{Cells, Turn};
 use super::history::History;
-use super::keep::documents::Documents;
-use super::keep::records::{self, Standing};
-use super::keep::shared::SharedFile;
-use super::page::bench::Bench;
-use super::page::compare::state::CompareState;
-use super::page::line::LineState;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
 use crate::browser::LocalStore;
@@ -24,7 +25,13 @@ use crate::record::revision::Title;
 use crate::record::system::SystemDraft;
 use crate::record::{Cache, LineRecord, RevisionId, Settings, Shelf};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
+use compare::CompareState;
+use documents::Documents;
+use line::LineState;
+use shared_file::SharedFile;
 use std::sync::Arc;
+use trial::Bench;
+use writing::Writing;
 
 /// What is typed into without a break, so that it is one step to take back.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -150,7 +157,7 @@ pub struct State {
     /// How many records are not on the disk yet.
     pub unwritten: RwSignal<usize>,
     /// How memory and database stand to each other.
-    pub standing: StoredValue<Standing>,
+    pub writing: StoredValue<Writing>,
     /// What is known of the open documents' texts.
     pub documents: StoredValue<Documents>,
     /// Told while records were being written: shown once they are on the disk.
@@ -247,7 +254,7 @@ impl State {
             cells,
             all_read: RwSignal::new(false),
             unwritten,
-            standing: StoredValue::new(Standing::default()),
+            writing: StoredValue::new(Writing::default()),
             documents: StoredValue::new(documents),
             held: StoredValue::new(None),
             trouble: RwSignal::new(trouble),
@@ -423,7 +430,7 @@ impl State {
 
     /// While records are being written, it waits until they are on the disk.
     fn show_notice(&self, notice: Notice) {
-        if records::is_writing(*self) {
+        if self.writing.with_value(|state| state.writing) {
             self.held.set_value(Some(notice));
         } else {
             self.notice.set(Some(notice));
