@@ -12,7 +12,7 @@ mod closure;
 pub use closure::Act;
 
 use crate::browser::graph::{Executor, Owner, RenderEffect, document, on_cleanup, untrack};
-use closure::{Ask, Hear, Hold, Make, Tell};
+use closure::{Ask, Hear, Hold};
 use std::borrow::Cow;
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -548,4 +548,26 @@ impl<V: Into<JsValue>, F: Fn() -> V + 'static> Property for F {
 
 fn follow_property(element: Element, name: &'static str, value: Box<dyn Hold>) {
     follow(Box::new(move || property(&element, name, &value.hold())));
+}
+
+/// What makes a piece of the page.
+trait Make {
+    fn make(&self) -> View;
+}
+
+impl<V: Part, F: Fn() -> V> Make for F {
+    fn make(&self) -> View {
+        self().view()
+    }
+}
+
+/// What makes the text of an attribute.
+trait Tell {
+    fn tell(&self) -> Option<Cow<'static, str>>;
+}
+
+impl<V: Value, F: Fn() -> V> Tell for F {
+    fn tell(&self) -> Option<Cow<'static, str>> {
+        self().text()
+    }
 }

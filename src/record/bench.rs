@@ -2,7 +2,8 @@
 
 use super::document::Document;
 use super::id::{Id, RecipeId, RevisionId, TrialId};
-use super::refusal::{self, Refusal};
+use super::limits;
+use super::refusal::Refusal;
 use super::revision::{Stamp, Standing};
 use super::sealed::{Content, Headed, Sealed};
 use super::shelf::{SaveError, Shelf, Unread};
@@ -291,7 +292,7 @@ impl TrialContent {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read_file(text: &str) -> Result<Self, Refusal> {
-        refusal::read_limited(text, LARGEST, KIND, VERSION)
+        limits::read_limited(text, LARGEST, KIND, VERSION)
     }
 }
 

@@ -5,8 +5,6 @@
 use super::limits;
 use super::refusal::{self, Refusal};
 use super::sealed::Extra;
-use super::shelf::{SaveError, Shelf, Unread};
-use super::store::Store;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::Value;
@@ -86,40 +84,12 @@ impl<T: Serialize + DeserializeOwned> Document<T> {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(&self, text: &str) -> Result<Stored<T>, Refusal> {
-        let content = refusal::read_limited(text, self.limit, self.kind, self.version)?;
+        let content = limits::read_limited(text, self.limit, self.kind, self.version)?;
         let mut extra = refusal::fields(text);
         let edition = extra.remove(EDITION).and_then(|edition| edition.as_u64()).unwrap_or_default();
         if let Value::Object(known) = self.tree(&content) {
             extra.retain(|key, _| !known.contains_key(key) && !matches!(key.as_str(), "haulm" | "version"));
         }
         Ok(Stored { content, edition, extra })
-    }
-}
-
-impl<S: Store> Shelf<S> {
-    /// An open document, if there is any.
-    ///
-    /// # Errors
-    /// When it cannot be read.
-    pub fn document<T: Serialize + DeserializeOwned>(
-        &self,
-        document: &Document<T>,
-    ) -> Result<Option<Stored<T>>, Unread> {
-        match self.store().read(document.key).map_err(Unread::Store)? {
-            Some(text) => document.read(&text).map(Some).map_err(Unread::Refused),
-            None => Ok(None),
-        }
-    }
-
-    /// Keeps an open document in place of what was there. What was there and cannot be read is set aside first.
-    ///
-    /// # Errors
-    /// When it is not in the store.
-    pub fn keep<T: Serialize + DeserializeOwned>(
-        &self,
-        document: &Document<T>,
-        stored: &Stored<T>,
-    ) -> Result<(), SaveError> {
-        self.overwrite(document.key, &document.text(stored), |text| document.read(text).is_ok())
     }
 }

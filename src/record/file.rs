@@ -1,7 +1,8 @@
 //! A recipe as a file of its own: to pass on, to keep elsewhere, to read with a script.
 
 use super::id::RevisionId;
-use super::refusal::{self, Refusal};
+use super::limits;
+use super::refusal::Refusal;
 use super::revision::{Revision, Stamp, Title};
 use super::sealed::Extra;
 use crate::domain::Draft;
@@ -94,7 +95,7 @@ impl RecipeFile {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        refusal::read_limited(text, LARGEST, KIND, VERSION)
+        limits::read_limited(text, LARGEST, KIND, VERSION)
     }
 
     /// Name, note and tags.

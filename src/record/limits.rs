@@ -1,9 +1,10 @@
 //! How much a text may hold, checked when a file, a link or a draft is read: what is shown is drawn, and
 //! nobody draws five hundred liquids.
 
-use super::refusal::Refusal;
+use super::refusal::{self, Refusal};
 use crate::domain::recipe::input::MOST_LIQUIDS;
 use crate::domain::trial::series::draft::{MAX_FACTORS, MAX_LEVELS, MAX_RUNS};
+use serde::de::DeserializeOwned;
 use serde_json::Value;
 
 /// The longest name, in characters.
@@ -30,6 +31,16 @@ const LISTS: [(&str, usize); 14] = [
     ("tank", 3 * MOST_LIQUIDS),
     ("figures", 200),
 ];
+
+/// Reads what is shown on a page: as [`read`](refusal::read), and within the limits.
+///
+/// # Errors
+/// As [`read`](refusal::read), and as [`check`].
+pub fn read_limited<T: DeserializeOwned>(text: &str, limit: usize, kind: &str, known: u32) -> Result<T, Refusal> {
+    let content = refusal::read(text, limit, kind, known)?;
+    check(&Value::Object(refusal::fields(text)))?;
+    Ok(content)
+}
 
 /// Checks every list and every text of a document.
 ///

@@ -1,6 +1,7 @@
 //! A record that never changes, under a name made from its own text.
 
 use super::id::Id;
+use super::limits;
 use super::refusal::{self, Refusal};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -89,7 +90,7 @@ impl<T: Content> Sealed<T> {
     /// # Errors
     /// Every [`Refusal`].
     pub fn read(id: Id, text: &str) -> Result<Self, Refusal> {
-        let content = refusal::read_limited(text, T::LARGEST, T::KIND, T::VERSION)?;
+        let content = limits::read_limited(text, T::LARGEST, T::KIND, T::VERSION)?;
         Ok(Self { id, text: matching(id, text)?, content })
     }
 

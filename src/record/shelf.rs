@@ -1,5 +1,6 @@
 //! Everything that is kept, over a [`Store`]: one key a record, and none ever overwritten.
 
+mod documents;
 mod steps;
 
 use super::id::{Id, RecipeId, RevisionId, SystemId};

@@ -78,7 +78,7 @@ fn follow_address(state: State) {
         let words = state.words;
         let page = match state.page.get() {
             Page::Recipe => state.title.with(|title| title.name.clone()),
-            page => bar::page_name(words, page).to_owned(),
+            page => crate::ui::part::page_name::page_name(words, page).to_owned(),
         };
         browser::set_title(&if page.is_empty() {
             words.tools.app.to_owned()

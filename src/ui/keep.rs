@@ -2,22 +2,25 @@
 //! store refuses is told at once.
 
 mod bench;
+mod copies;
 pub mod documents;
 pub mod link;
+mod pause;
 pub mod records;
 pub mod shared;
 mod shelf;
 mod systems;
+mod trouble;
 
 pub use bench::{TrialTable, is_tied};
 pub use shelf::Imported;
 
-use super::part::find::on_recipe;
+use super::part::on_recipe::on_recipe;
 use super::part::save::NAME;
 use super::state::documents::Documents;
 use super::state::line::taught as taught_line;
 use super::state::{Library, Opened, State, Trouble};
-use super::text::{ENGLISH, Message};
+use super::text::ENGLISH;
 use crate::browser::graph::*;
 use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
@@ -33,10 +36,8 @@ use crate::record::shelf::{SETTINGS, SaveError, Unread};
 use crate::record::system::NEW_SYSTEM;
 use crate::record::{Cache, Revision, RevisionId, Settings, Shelf, Store, StoreError};
 use crate::ui::signal::{Memo, effect, memo, when_settled};
-use std::time::Duration;
-
-/// The link and the shared file follow when nothing more was typed for so long.
-const PAUSE: Duration = Duration::from_millis(400);
+use pause::PAUSE;
+use trouble::{tell_unsaved, unread};
 
 // --- at the start --------------------------------------------------------------------------------
 
@@ -78,23 +79,6 @@ pub fn start() -> State {
         }),
     };
     State::new(shelf, settings, open, documents, trouble)
-}
-
-/// That something stored cannot be read; nothing where the store is not there at all.
-fn unread(why: &Unread, mend: &str) -> Option<Trouble> {
-    let message = Message { mend: mend.to_owned(), ..(ENGLISH.unread)(why) };
-    (!matches!(why, Unread::Store(_))).then_some(Trouble { message, way_out: None })
-}
-
-fn tell_unread(state: State, why: &Unread, mend: &str) {
-    if let Some(trouble) = unread(why, mend) {
-        state.trouble.set(Some(trouble));
-    }
-}
-
-fn tell_unsaved(state: State, why: &SaveError) {
-    let message = (state.words.unsaved)(why);
-    state.trouble.set(Some(Trouble { message, way_out: None }));
 }
 
 /// The example.

@@ -3,8 +3,6 @@
 //! The standard library's `dyn FnMut` and `dyn Fn` bring two functions more for every closure, which are
 //! never called and stay in the download.
 
-use super::{Part, Value, View};
-use std::borrow::Cow;
 use wasm_bindgen::JsValue;
 use web_sys::Event;
 
@@ -28,28 +26,6 @@ pub(super) trait Hear {
 impl<F: FnMut(Event)> Hear for F {
     fn hear(&mut self, event: Event) {
         self(event);
-    }
-}
-
-/// What makes a piece of the page.
-pub(super) trait Make {
-    fn make(&self) -> View;
-}
-
-impl<V: Part, F: Fn() -> V> Make for F {
-    fn make(&self) -> View {
-        self().view()
-    }
-}
-
-/// What makes the text of an attribute.
-pub(super) trait Tell {
-    fn tell(&self) -> Option<Cow<'static, str>>;
-}
-
-impl<V: Value, F: Fn() -> V> Tell for F {
-    fn tell(&self) -> Option<Cow<'static, str>> {
-        self().text()
     }
 }
 

@@ -8,7 +8,7 @@
 use super::constraints::Constraints;
 use super::error::ReconciliationError;
 use super::hypothesis::{GlobalTest, chi_squared_limit};
-use super::problem::Problem;
+use super::problem::{Problem, Quantity};
 use super::result::Reconciliation;
 use super::separation::{Candidate, ExtraReading, extra_readings};
 use super::subspace::Signatures;
@@ -78,8 +78,36 @@ pub struct Suspect {
     pub without: Option<GlobalTest>,
 }
 
-/// Reconciles and looks for gross errors.
-pub(super) fn diagnose<C: Constraints>(
+impl Problem {
+    /// Reconciles, and where the global test fails looks for the readings whose removal makes the rest consistent.
+    /// `candidates` are extra readings that could be made; those that separate the suspects come back with the result.
+    ///
+    /// # Errors
+    /// As for [`Self::reconcile`] with all readings.
+    pub fn diagnose<C: Constraints>(
+        &self,
+        constraints: &C,
+        candidates: &[Candidate],
+    ) -> Result<Diagnosis, ReconciliationError> {
+        diagnose(self, constraints, candidates)
+    }
+
+    /// The same without some readings, whose quantities start from `at`.
+    fn without(&self, removed: &[usize], at: &Reconciliation) -> Self {
+        let mut problem = self.clone();
+        for index in removed {
+            if let (Some(quantity), Some(found)) = (problem.quantities.get_mut(*index), at.quantities.get(*index))
+                && let (Quantity::Measured { value, .. }, estimate) = (*quantity, found.estimate)
+            {
+                *quantity = Quantity::Unmeasured { start: estimate.map_or(value, |estimate| estimate.value) };
+            }
+        }
+        problem.correlations.retain(|pair| !removed.contains(&pair.first) && !removed.contains(&pair.second));
+        problem
+    }
+}
+
+fn diagnose<C: Constraints>(
     problem: &Problem,
     constraints: &C,
     candidates: &[Candidate],

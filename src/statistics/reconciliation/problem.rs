@@ -1,11 +1,6 @@
 //! Readings and what is asked of them.
 
-use super::constraints::Constraints;
-use super::diagnosis::{Diagnosis, diagnose};
 use super::error::ReconciliationError;
-use super::result::Reconciliation;
-use super::separation::Candidate;
-use super::solver::solve;
 use nalgebra::{Cholesky, DMatrix};
 
 /// One quantity.
@@ -91,42 +86,6 @@ impl Problem {
     #[must_use]
     pub const fn new(quantities: Vec<Quantity>) -> Self {
         Self { quantities, correlations: Vec::new(), level: 0.95 }
-    }
-
-    /// Adjusts the readings to the constraints and infers what was not measured.
-    ///
-    /// # Errors
-    /// [`ReconciliationError`] says what is wrong with the readings or the constraints, or that the iteration did not
-    /// end.
-    pub fn reconcile<C: Constraints>(&self, constraints: &C) -> Result<Reconciliation, ReconciliationError> {
-        solve(self, constraints)
-    }
-
-    /// Reconciles, and where the global test fails looks for the readings whose removal makes the rest consistent.
-    /// `candidates` are extra readings that could be made; those that separate the suspects come back with the result.
-    ///
-    /// # Errors
-    /// As for [`Self::reconcile`] with all readings.
-    pub fn diagnose<C: Constraints>(
-        &self,
-        constraints: &C,
-        candidates: &[Candidate],
-    ) -> Result<Diagnosis, ReconciliationError> {
-        diagnose(self, constraints, candidates)
-    }
-
-    /// The same without some readings, whose quantities start from `at`.
-    pub(super) fn without(&self, removed: &[usize], at: &Reconciliation) -> Self {
-        let mut problem = self.clone();
-        for index in removed {
-            if let (Some(quantity), Some(found)) = (problem.quantities.get_mut(*index), at.quantities.get(*index))
-                && let (Quantity::Measured { value, .. }, estimate) = (*quantity, found.estimate)
-            {
-                *quantity = Quantity::Unmeasured { start: estimate.map_or(value, |estimate| estimate.value) };
-            }
-        }
-        problem.correlations.retain(|pair| !removed.contains(&pair.first) && !removed.contains(&pair.second));
-        problem
     }
 
     pub(super) fn readings(&self) -> Result<Readings, ReconciliationError> {

@@ -62,8 +62,18 @@ struct Step {
     u: DVector<f64>,
 }
 
-/// Reconciles `problem`.
-pub(super) fn solve<C: Constraints>(problem: &Problem, constraints: &C) -> Result<Reconciliation, ReconciliationError> {
+impl Problem {
+    /// Adjusts the readings to the constraints and infers what was not measured.
+    ///
+    /// # Errors
+    /// [`ReconciliationError`] says what is wrong with the readings or the constraints, or that the iteration did not
+    /// end.
+    pub fn reconcile<C: Constraints>(&self, constraints: &C) -> Result<Reconciliation, ReconciliationError> {
+        solve(self, constraints)
+    }
+}
+
+fn solve<C: Constraints>(problem: &Problem, constraints: &C) -> Result<Reconciliation, ReconciliationError> {
     let system = System { problem, readings: problem.readings()?, constraints };
     if !constraints.fits(problem.quantities.len()) {
         return Err(ReconciliationError::Shape);

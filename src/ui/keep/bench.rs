@@ -1,6 +1,7 @@
 //! The trial on the bench: kept through a reload, saved on the shelf, opened again, given out as files.
 
 use super::documents;
+use super::trouble;
 use crate::browser::file;
 use crate::browser::graph::*;
 use crate::record::bench::{OpenTrial, TRIAL_ON_PAGE, Trial, TrialContent};
@@ -27,7 +28,7 @@ impl State {
         if !self.bench.begun.get_untracked() {
             self.bench.begun.set(true);
             let state = *self;
-            let mut unread = |why: &Unread| super::tell_unread(state, why, state.words.bench_page.open_unread);
+            let mut unread = |why: &Unread| trouble::tell_unread(state, why, state.words.bench_page.open_unread);
             let first = || state.bench.open.get_untracked();
             let mut open = None;
             self.documents.update_value(|documents| {
@@ -132,7 +133,7 @@ impl State {
         let text = self.bench.open.with_untracked(|open| open.trial.file());
         match text {
             Ok(text) => self.give_out_named("trial.haulm.json", "application/json", &text),
-            Err(error) => super::tell_unsaved(*self, &SaveError::from(error)),
+            Err(error) => trouble::tell_unsaved(*self, &SaveError::from(error)),
         }
     }
 

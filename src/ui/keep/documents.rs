@@ -3,7 +3,8 @@
 //! A tab writes what it changed over the newest text there is, never its own older one: see
 //! [`merge`](crate::record::merge).
 
-use super::records;
+use super::copies;
+use super::trouble::tell;
 use crate::browser::graph::*;
 use crate::browser::{channel, event, page};
 use crate::domain::compare::draft::CompareDraft;
@@ -229,7 +230,7 @@ pub fn note(state: State, key: &'static str, kept: Result<(), SaveError>) {
             Err(why) => documents.failing.insert(key, why),
         };
     });
-    records::tell(state);
+    tell(state);
 }
 
 impl<T: Serialize + DeserializeOwned + Clone> OnPage<T> {
@@ -247,7 +248,7 @@ impl<T: Serialize + DeserializeOwned + Clone> OnPage<T> {
         let text = self.document.text(&stored);
         let kept = state.shelf.with_untracked(|shelf| shelf.keep(&self.document, &stored));
         self.set_known(state, Known { base, edition, extra: stored.extra, text: Some(text.clone()) });
-        records::copy(self.document.key, text);
+        copies::copy(self.document.key, text);
         note(state, self.document.key, kept);
     }
 }

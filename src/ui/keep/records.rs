@@ -1,17 +1,16 @@
 //! Records and the database: all are read once, after the first paint; what is saved is told once it is on
 //! the disk; what other tabs save comes in.
 
+use super::copies::copied;
 use super::documents;
+use super::trouble::tell;
 use crate::browser::database::{self, Durability, ObjectStore};
 use crate::browser::graph::*;
 use crate::browser::{channel, clock, event, page};
 use crate::record::{Shelf, StoreError};
 use crate::ui::part::announce::UNDO;
-use crate::ui::state::{Notice, State, Trouble, WayOut};
-use crate::ui::text::{ENGLISH, Message};
+use crate::ui::state::{Notice, State};
 use serde_json::{Value, json};
-use std::cell::RefCell;
-use std::collections::BTreeMap;
 use std::time::Duration;
 use wasm_bindgen::JsValue;
 
@@ -21,17 +20,6 @@ const SLICE_OF_WHOLE: usize = 20;
 const SLICE: u64 = 8;
 /// What the database did not take is tried again after so long.
 const AGAIN: Duration = Duration::from_secs(5);
-
-thread_local! {
-    /// Texts of documents on their way to the database; the last one of each.
-    static COPIES: RefCell<Copies> = RefCell::default();
-}
-
-#[derive(Default)]
-struct Copies {
-    texts: BTreeMap<&'static str, String>,
-    writing: bool,
-}
 
 /// Reads all records, and keeps memory and database the same from now on.
 pub fn follow(state: State) {
@@ -238,13 +226,6 @@ pub fn focus_undo(state: State) {
     }
 }
 
-/// Waits until all texts of documents are in the database, or have failed to get there.
-async fn copied() {
-    while COPIES.with_borrow(|copies| copies.writing) {
-        gloo_timers::future::TimeoutFuture::new(1).await;
-    }
-}
-
 fn try_again(state: State) {
     if state.writing.with_value(|writing| writing.waiting) {
         return;
@@ -277,55 +258,4 @@ pub fn write_back(state: State) -> usize {
 fn failed(state: State, why: StoreError) {
     state.writing.update_value(|writing| writing.why = Some(why));
     tell(state);
-}
-
-/// Tells what is wrong with keeping things, as long as it is, and no longer.
-pub fn tell(state: State) {
-    let words = state.words;
-    let (why, missing) = state.writing.with_value(|writing| (writing.why.clone(), writing.missing));
-    let failing = state.documents.with_value(|documents| documents.failing.values().next().cloned());
-    let trouble = match (why, failing) {
-        (Some(why), _) => Some(Trouble { message: (words.store)(&why), way_out: Some(WayOut::AllToFile) }),
-        (None, Some(why)) => {
-            let message = (words.shelf_page.draft_only_in_database)(&why);
-            Some(Trouble { message, way_out: Some(WayOut::ToFile) })
-        }
-        (None, None) if missing > 0 => {
-            let message = Message { what: (ENGLISH.shelf_page.missing)(missing), mend: String::new() };
-            Some(Trouble { message, way_out: Some(WayOut::WriteBack) })
-        }
-        (None, None) => None,
-    };
-    let before = state.trouble.with_untracked(Clone::clone);
-    if trouble == before || trouble.is_none() && before.is_none_or(|before| before.way_out.is_none()) {
-        return;
-    }
-    state.trouble.set(trouble);
-}
-
-/// Puts a document into the database as well, soon: local storage has little room, and is on the disk only
-/// seconds later.
-pub fn copy(key: &'static str, text: String) {
-    let begun = COPIES.with_borrow_mut(|copies| {
-        copies.texts.insert(key, text);
-        !std::mem::replace(&mut copies.writing, true)
-    });
-    if begun {
-        spawn_local(async {
-            loop {
-                let texts = COPIES.with_borrow_mut(|copies| {
-                    let texts = std::mem::take(&mut copies.texts);
-                    copies.writing = !texts.is_empty();
-                    texts
-                });
-                if texts.is_empty() {
-                    return;
-                }
-                let writes: Vec<database::Write> =
-                    texts.into_iter().map(|(key, text)| (key.to_owned(), Some(JsValue::from(text)))).collect();
-                // Told where it matters: with the small store full, by the warning that stands already.
-                _ = database::write(ObjectStore::Drafts, &writes, Durability::Relaxed).await;
-            }
-        });
-    }
 }

@@ -1,6 +1,7 @@
 //! A library file on a shared drive and the shelf, kept the same: what others saved comes in, what is
 //! saved here goes out, and nothing is overwritten.
 
+use super::pause::PAUSE;
 use super::records;
 use crate::browser::graph::spawn_local;
 use crate::browser::shared::{self, SharedFileError};
@@ -27,7 +28,7 @@ pub fn follow(state: State) {
             level(state, false);
         }
     });
-    when_settled(super::PAUSE, move || state.shelf.track(), move || level(state, false));
+    when_settled(PAUSE, move || state.shelf.track(), move || level(state, false));
     if let Some(listener) = event::on_return(move || level(state, false)) {
         listener.forget();
     }

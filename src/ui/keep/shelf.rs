@@ -2,6 +2,7 @@
 //! there.
 
 use super::records;
+use super::trouble;
 use crate::browser::{clock, file, page};
 use crate::domain::Draft;
 use crate::domain::recipe::difference::{self, differences};
@@ -11,7 +12,7 @@ use crate::record::open_draft::OpenDraft;
 use crate::record::revision::{Standing, Title};
 use crate::record::shelf::SaveError;
 use crate::record::{RecipeId, Refusal, Revision, RevisionId, StoreError};
-use crate::ui::part::find::on_recipe;
+use crate::ui::part::on_recipe::on_recipe;
 use crate::ui::state::State;
 use crate::ui::text::isolated;
 
@@ -158,7 +159,7 @@ impl State {
     pub fn hand_out(&self, name: &str, media: &str, text: &str) {
         match file::give_out(name, media, text) {
             Ok(()) => self.tell((self.words.shelf_page.given_out)(name)),
-            Err(own) => super::tell_unsaved(*self, &SaveError::Store(StoreError::Other(own))),
+            Err(own) => trouble::tell_unsaved(*self, &SaveError::Store(StoreError::Other(own))),
         }
     }
 
@@ -224,7 +225,7 @@ impl State {
                 self.settings.update(|settings| settings.copied_at = Some(clock::now()));
                 self.tell((words.library_given)(count, &name));
             }
-            Err(why) => super::tell_unsaved(*self, &SaveError::Store(why)),
+            Err(why) => trouble::tell_unsaved(*self, &SaveError::Store(why)),
         }
     }
 
@@ -235,7 +236,7 @@ impl State {
                 records::write(*self);
                 self.tell((self.words.shelf_page.merged)(merged.added, merged.known, merged.refused));
                 if let Some(why) = merged.stopped {
-                    super::tell_unsaved(*self, &why);
+                    trouble::tell_unsaved(*self, &why);
                 }
                 Imported::Kept
             }

@@ -12,7 +12,7 @@ use crate::record::limits::LONGEST_NAME;
 use crate::record::system::SystemDraft;
 use crate::ui::field::number_text::in_box;
 use crate::ui::keep::records;
-use crate::ui::part::figure::joined;
+use crate::ui::part::amount::joined;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::signal::{RwSignal, memo};

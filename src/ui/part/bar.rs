@@ -1,25 +1,10 @@
 //! The bar over all pages: where one can go, what can be found, and what is chosen for all of them.
 
+use super::page_name::page_name;
 use super::{find, preferences};
 use crate::browser::element::{Part, View, el};
 use crate::ui::route::Page;
 use crate::ui::state::{State, state};
-use crate::ui::text::Words;
-
-/// The name of a page.
-#[must_use]
-pub const fn page_name(words: &Words, page: Page) -> &'static str {
-    match page {
-        Page::Recipe => words.tools.recipe,
-        Page::Line => words.tools.line,
-        Page::Bench => words.tools.bench,
-        Page::Compare => words.tools.compare,
-        Page::Mix => words.tools.mix,
-        Page::Systems => words.tools.systems,
-        Page::Shelf => words.tools.shelf,
-        Page::Help => words.tools.help,
-    }
-}
 
 /// The bar.
 pub fn bar() -> View {

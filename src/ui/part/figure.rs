@@ -3,7 +3,8 @@
 use super::working;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::Figure;
-use crate::quantity::{Amount, Unit, format};
+use crate::quantity::{Unit, format};
+use crate::ui::part::amount::joined;
 use crate::ui::signal::{RwSignal, Signal};
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
@@ -34,21 +35,6 @@ pub fn parts(state: State, figure: Figure, unit: Option<Unit>) -> (String, Strin
 pub fn text(state: State, figure: Figure) -> Option<String> {
     let (number, unit) = parts(state, figure, None);
     (!number.is_empty()).then(|| joined(&number, &unit))
-}
-
-/// An amount in a unit, or else in the one chosen for its kind.
-#[must_use]
-pub fn with_unit(state: State, amount: Amount, unit: Option<Unit>) -> String {
-    let units = state.units.get();
-    let unit = unit.unwrap_or_else(|| units.unit(amount.kind));
-    let number = format::amount(amount, unit, units.mark);
-    state.currency.with(|currency| joined(&number, &unit_shown(unit, currency)))
-}
-
-/// Number and unit with a space that does not break.
-#[must_use]
-pub fn joined(number: &str, unit: &str) -> String {
-    if unit.is_empty() { number.to_owned() } else { format!("{number}\u{a0}{unit}") }
 }
 
 /// A figure in its cell. It takes no room where the recipe does not give it.

@@ -8,7 +8,8 @@ use crate::record::RevisionId;
 use crate::record::revision::Standing;
 use crate::record::summary::Listed;
 use crate::ui::page;
-use crate::ui::part::bar::page_name;
+use crate::ui::part::on_recipe::on_recipe;
+use crate::ui::part::page_name::page_name;
 use crate::ui::route::Page;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{State, state};
@@ -210,16 +211,5 @@ fn go(state: State, goal: Goal) {
             on_recipe(state, || browser::focus("recipe-name"));
         }
         Goal::Field(field) => on_recipe(state, move || browser::focus_field(&field.key())),
-    }
-}
-
-/// Goes to the recipe and acts there once it stands.
-pub fn on_recipe(state: State, act: impl FnOnce() + 'static) {
-    if state.page.get_untracked() == Page::Recipe {
-        act();
-    } else {
-        state.page.set(Page::Recipe);
-        hash::go(Page::Recipe.key());
-        request_animation_frame(act);
     }
 }

@@ -1,5 +1,6 @@
 //! What several pages are made of.
 
+pub mod amount;
 pub mod announce;
 pub mod bar;
 pub mod caution;
@@ -8,6 +9,8 @@ pub mod figure;
 pub mod find;
 pub mod finding;
 pub mod fold;
+pub mod on_recipe;
+pub mod page_name;
 pub mod preferences;
 pub mod print;
 pub mod save;

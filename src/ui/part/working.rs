@@ -6,7 +6,7 @@ use crate::domain::working::{Ground, Origin, Symbol, Working, working};
 use crate::domain::{Draft, Figure};
 use crate::quantity::{Amount, Coherent, format};
 use crate::ui::math::{Style, letters, numbers, symbol};
-use crate::ui::part::figure::{joined, with_unit};
+use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
 

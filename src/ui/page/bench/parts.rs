@@ -12,7 +12,7 @@ use crate::quantity::{Amount, Kind};
 use crate::record::bench::TrialContent;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::text;
-use crate::ui::part::figure::with_unit;
+use crate::ui::part::amount::with_unit;
 use crate::ui::part::finding::told as finding_told;
 use crate::ui::part::working::{name_in, told};
 use crate::ui::signal::{Signal, memo};

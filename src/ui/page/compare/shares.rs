@@ -9,7 +9,7 @@ use crate::domain::compare::uncertainty::budget::{Budget, Share};
 use crate::domain::compare::uncertainty::monte_carlo::Run;
 use crate::quantity::{Coherent, Kind};
 use crate::ui::math::{Style, combined_letters, combined_numbers};
-use crate::ui::part::figure::joined;
+use crate::ui::part::amount::joined;
 use crate::ui::part::finding::told;
 use crate::ui::signal::Memo;
 use crate::ui::state::State;

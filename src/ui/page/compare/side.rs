@@ -19,7 +19,7 @@ use crate::quantity::{Amount, Kind, format};
 use crate::ui::chart::bars::{Bar, bars};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::field::{self, choice};
-use crate::ui::part::figure::joined;
+use crate::ui::part::amount::joined;
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
 use crate::ui::signal::{Memo, RwSignal, memo};

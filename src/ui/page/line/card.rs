@@ -9,7 +9,7 @@ use crate::domain::Grade;
 use crate::domain::line::pumps::settings_table::Cell;
 use crate::domain::line::{LineField, PumpId, RangeStatus, SettingsTable, TableField, TableRows, settings_table};
 use crate::quantity::{Amount, Kind};
-use crate::ui::part::figure::with_unit;
+use crate::ui::part::amount::with_unit;
 use crate::ui::part::finding::mark;
 use crate::ui::state::State;
 

@@ -133,7 +133,7 @@ fn result(state: State, pump: PumpId, id: CalibrationId, unit: SettingUnit) -> V
         let working = line_working(Fig::Prediction, &curve, unit, at)?;
         let value = format!(
             "± {} {} {}",
-            crate::ui::part::figure::with_unit(state, working.result, None),
+            crate::ui::part::amount::with_unit(state, working.result, None),
             page.at_setting,
             setting(state, at, unit)
         );

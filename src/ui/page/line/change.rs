@@ -15,8 +15,8 @@ use crate::record::line::End;
 use crate::record::revision::Standing;
 use crate::record::{Planned, RevisionId};
 use crate::ui::field::choice::{self, Choice};
+use crate::ui::part::amount::with_unit;
 use crate::ui::part::caution;
-use crate::ui::part::figure::with_unit;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::State;
 

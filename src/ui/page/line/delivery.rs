@@ -8,7 +8,7 @@ use crate::domain::LiquidId;
 use crate::domain::line::tanks::delivery::Moved;
 use crate::domain::line::working::density_working;
 use crate::domain::line::{DeliveryField, LineField, LineFigure, RangeStatus, Setting, deliver};
-use crate::ui::part::figure::with_unit;
+use crate::ui::part::amount::with_unit;
 use crate::ui::part::working::figure_name;
 use crate::ui::signal::memo;
 use crate::ui::state::State;

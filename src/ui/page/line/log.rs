@@ -2,7 +2,7 @@
 
 use super::parts::{figure, table, table_row};
 use super::plot::{Mark, Plot, plot};
-use super::running;
+use super::present_check::present_check;
 use super::sheet::signed;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el, many};
@@ -26,7 +26,7 @@ const IN_SIGHT: usize = 50;
 /// Puts what runs now into the log.
 pub fn keep_check(state: State) {
     let page = &state.words.line_page;
-    let Some(ran) = running::now(state).0 else {
+    let Some(ran) = present_check(state).0 else {
         state.tell(page.nothing_to_keep);
         return;
     };

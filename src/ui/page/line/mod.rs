@@ -11,6 +11,7 @@ mod log;
 mod paper;
 mod parts;
 mod plot;
+mod present_check;
 mod pumps;
 mod running;
 mod sheet;

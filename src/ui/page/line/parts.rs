@@ -15,7 +15,7 @@ use crate::quantity::{Amount, Unit};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::field::text;
-use crate::ui::part::figure::with_unit;
+use crate::ui::part::amount::with_unit;
 use crate::ui::part::finding;
 use crate::ui::part::working::{origin_name, told};
 use crate::ui::signal::{Signal, memo};

@@ -3,18 +3,19 @@
 use super::context::{solved, with_context};
 use super::log;
 use super::parts::{choose, figure, findings, number, numbers, offered, setting, shown, table, table_row};
+use super::present_check::present_check;
 use super::sheet::pump_name;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::line::working::{correction_working, dose_working, former_working, run_working};
 use crate::domain::line::{
-    Check, LineCheck, LineField, LineFigure, LineFinding, LineVerdict, LineWorking, PumpField, PumpId, ReadingWay,
-    RunFigure, RunningField, ToleranceField, UncertaintyField, Verdict, check_readings, read_running, stale,
+    Check, LineCheck, LineField, LineFigure, LineVerdict, LineWorking, PumpField, PumpId, ReadingWay, RunFigure,
+    RunningField, ToleranceField, UncertaintyField, Verdict, read_running,
 };
 use crate::domain::{Grade, Work, cautions_at};
 use crate::record::limits::LONGEST_NAME;
+use crate::ui::part::amount::with_unit;
 use crate::ui::part::caution;
-use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
 use crate::ui::part::fold::fold;
 use crate::ui::state::State;
@@ -100,24 +101,9 @@ fn reading(state: State, id: PumpId) -> View {
         .view()
 }
 
-/// The line check of the present readings, and what is wrong with them.
-pub fn now(state: State) -> (Option<LineCheck>, Vec<LineFinding>) {
-    let changed = state.line.record.with(|record| record.planned.as_ref().and_then(|planned| planned.started));
-    let recipe = state.title.with(|title| title.name.clone());
-    solved(state, |draft, case, line, book| {
-        let (readings, mut said) = read_running(book);
-        said.extend(stale(book, &recipe, changed));
-        let running = readings
-            .zip(line.tolerances)
-            .and_then(|(readings, tolerances)| check_readings(draft, case, line, &tolerances, &readings));
-        (running, said)
-    })
-    .unwrap_or((None, Vec::new()))
-}
-
 fn result(state: State) -> View {
     let page = &state.words.line_page;
-    let (running, said) = now(state);
+    let (running, said) = present_check(state);
     let said = findings(state, &said);
     let Some(running) = running else {
         return many([said, el("p").class("empty").child(page.no_running).view()]);

@@ -11,7 +11,7 @@ use crate::domain::line::{
 };
 use crate::domain::{Case, Draft, Grade};
 use crate::quantity::{Amount, Kind};
-use crate::ui::part::figure::with_unit;
+use crate::ui::part::amount::with_unit;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::state::State;

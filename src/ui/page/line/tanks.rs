@@ -7,7 +7,7 @@ use crate::browser::element::{Part, View, button, each, el, many};
 use crate::domain::line::working::tank_working;
 use crate::domain::line::{Feeds, LineField, LineFigure, LinePlace, TankField, TankId, TankWay};
 use crate::quantity::{Amount, Kind};
-use crate::ui::part::figure::with_unit;
+use crate::ui::part::amount::with_unit;
 use crate::ui::signal::memo;
 use crate::ui::state::State;
 

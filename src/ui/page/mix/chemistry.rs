@@ -1,6 +1,6 @@
 //! Two small sums of the chemistry: what an isocyanate does with water, and formaldehyde to urea.
 
-use super::field;
+use super::boxes::field;
 use super::result::{self, Line, worked};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Caution;
@@ -8,8 +8,8 @@ use crate::domain::chemistry::molar_mass::Substance;
 use crate::domain::mixing::{Isocyanate, MixField, formaldehyde_ratio, isocyanate as reckon};
 use crate::quantity::format::significant;
 use crate::quantity::{Amount, Kind};
+use crate::ui::part::amount::with_unit;
 use crate::ui::part::caution;
-use crate::ui::part::figure::with_unit;
 use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
 use uom::si::molar_mass::gram_per_mole;

@@ -1,15 +1,15 @@
 //! A premixed glue: the recipe's liquids in one tank.
 
+use super::boxes::{amount, choose};
 use super::parts;
 use super::result::{self, Line, worked};
-use super::{amount, choose};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::mixing::glue_batch::{Batch, GlueError};
 use crate::domain::mixing::{Candidate, MixDraft, MixField, ShareWay, Trouble, batch, cautions, fill_in_shares, tank};
 use crate::domain::{Draft, Grade};
 use crate::quantity::{Amount, Kind};
+use crate::ui::part::amount::with_unit;
 use crate::ui::part::caution;
-use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
 use crate::ui::route::Page;
 use crate::ui::signal::memo;

@@ -7,7 +7,7 @@ use crate::domain::mixing::glue_batch::{Batch, GlueError};
 use crate::domain::mixing::{Candidate, PartKey, SHARE, ShareWay, TankPart, Trouble};
 use crate::quantity::{Amount, Kind};
 use crate::ui::field::loose::{LooseBox, number};
-use crate::ui::part::figure::with_unit;
+use crate::ui::part::amount::with_unit;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::{State, state};
 use crate::ui::text::FieldWords;

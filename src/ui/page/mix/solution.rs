@@ -1,15 +1,15 @@
 //! A solution made up from crystals.
 
+use super::boxes::{amount, choose, field};
 use super::result::{self, Line, worked};
-use super::{amount, choose, field};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::chemistry::solute::Solute;
 use crate::domain::mixing::target_amount::Wanted;
 use crate::domain::mixing::{MadeUp, MixField, Trouble, solution as made_up};
 use crate::domain::{Grade, cautions_of_solution};
 use crate::quantity::{Amount, Kind};
+use crate::ui::part::amount::with_unit;
 use crate::ui::part::caution;
-use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::told;
 use crate::ui::signal::memo;
 use crate::ui::state::{State, state};

@@ -7,7 +7,7 @@ use crate::domain::recipe::difference::{Difference, LiquidChoice, differences};
 use crate::domain::{Case, Draft, Field, Figure, LiquidFigure, LiquidId, work_out};
 use crate::record::{Revision, RevisionId};
 use crate::ui::field::number_text::in_box;
-use crate::ui::part::figure::{joined, with_unit};
+use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::part::save::when;
 use crate::ui::part::working::figure_name;
 use crate::ui::signal::RwSignal;

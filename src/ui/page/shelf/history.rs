@@ -1,7 +1,7 @@
 //! All saves of a recipe, newest first.
 
 use super::differences::{Pair, differences_of};
-use super::line::{facts, saved};
+use super::facts::{facts, saved};
 use super::list::Head;
 use crate::browser::element::{Part, View, button, el};
 use crate::record::revision::Standing;

@@ -1,19 +1,16 @@
 //! A recipe in the list, and what can be done with it.
 
 use super::differences::{Pair, differences_of};
+use super::facts::{facts, saved};
 use super::history;
 use super::list::{Head, Line};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::browser::page;
-use crate::domain::{Entry, Grade};
-use crate::quantity::Kind;
+use crate::domain::Grade;
 use crate::record::limits::LONGEST_NAME;
-use crate::ui::field::number_text::in_box;
 use crate::ui::keep::records;
-use crate::ui::part::figure::joined;
 use crate::ui::part::finding::mark;
-use crate::ui::part::save::when;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{State, state};
 
@@ -62,31 +59,6 @@ pub fn line(line: Line) -> View {
         .child(actions(state, &line, &name, open))
         .child(move || (open.get() == Open::History).then(|| history::history(recipe, head)))
         .view()
-}
-
-/// "UF resin · 15 mm · 680 kg/m³", in the units chosen.
-pub fn facts(state: State, head: &Head) -> String {
-    let binders: Vec<&str> =
-        head.substances.iter().filter(|each| each.is_binder()).map(|each| (state.words.substance)(*each)).collect();
-    let entry = |entry: &Entry, kind: Kind| {
-        let units = state.units.get();
-        if entry.is_blank() {
-            String::new()
-        } else if entry.unit.dimension() == kind.dimension() {
-            joined(&in_box(entry, kind, &units), units.unit(kind).symbol())
-        } else {
-            joined(&entry.text, entry.unit.symbol())
-        }
-    };
-    let parts =
-        [binders.join(" + "), entry(&head.thickness, Kind::Thickness), entry(&head.density, Kind::BoardDensity)];
-    parts.iter().filter(|part| !part.is_empty()).map(String::as_str).collect::<Vec<_>>().join(" · ")
-}
-
-/// "10:42 · MK"
-pub fn saved(head: &Head) -> String {
-    let when = when(head.saved_at);
-    if head.author.is_empty() { when } else { format!("{when} · {}", head.author) }
 }
 
 /// Several heads: each can be opened, and saving one goes on from it.

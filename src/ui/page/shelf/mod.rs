@@ -1,6 +1,7 @@
 //! The shelf: all recipes that are kept, found as one types.
 
 mod differences;
+mod facts;
 mod files;
 mod history;
 mod line;
