@@ -4,8 +4,7 @@ use crate::domain::balance::machine::Machine;
 use crate::domain::balance::outcome::{Case, examine};
 use crate::domain::recipe::field::Field;
 use crate::domain::recipe::finding::{Finding, What};
-use crate::domain::recipe::limit::{mat_moisture, plain};
-use crate::quantity::Unit;
+use crate::domain::recipe::limit::plain;
 
 /// Something that stands in the way.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -127,8 +126,7 @@ pub fn verdict(case: &Case, findings: &mut Vec<Finding>) -> Verdict {
             _ => {}
         }
     }
-    let density = Unit::KilogramPerCubicMetre.from_base(case.input.board.density.value);
-    let limit = plain(Field::MatMoisture).within(mat_moisture(density));
+    let limit = plain(Field::MatMoisture).within(case.input.typical_mat_moisture());
     if limit.outside_usual(case.solved.water.mat.dry_basis().value).is_some() {
         verdict.add(Obstacle::MatMoisture);
     }
