@@ -118,6 +118,9 @@ form! {
         /// Smallest press factor that cures the board.
         LeastPressFactor: least_press_factor, PressFactor, SecondPerMillimetre, "", folded(Station::Press, "φ", "min"),
             Limit::above_to(U::SecondPerMillimetre, 0.0, 1_000.0).optional();
+        /// Highest mat moisture that this press takes without steam bursting the board.
+        SteamLimit: steam_limit, Moisture, PercentDryBasis, "", folded(Station::Press, "ω", "max"),
+            Limit::above_to(U::PercentDryBasis, 0.0, 100.0).usually(8.0, 16.0, FromMemory).optional();
         /// Largest line speed of former and press.
         TopLineSpeed: top_line_speed, LineSpeed, MetrePerMinute, "", folded(Station::Press, "v", "max"),
             Limit::above_to(U::MetrePerMinute, 0.0, 300.0).optional();

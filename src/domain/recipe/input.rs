@@ -198,6 +198,8 @@ pub struct MachineLimits {
     pub press_factor: Option<InverseVelocity>,
     /// Largest line speed.
     pub line_speed: Option<Velocity>,
+    /// Highest mat moisture that the press takes.
+    pub mat_moisture: Option<Moisture>,
 }
 
 /// Why a field of a recipe was not set. The recipe is as it was.
@@ -241,10 +243,11 @@ impl Input {
         self.line.exit_moisture.unwrap_or(self.board.moisture)
     }
 
-    /// The typical mat moisture of this board.
+    /// The typical mat moisture of this board; up to the limit of this press where one is given.
     #[must_use]
     pub fn typical_mat_moisture(&self) -> Window {
-        mat_moisture(Unit::KilogramPerCubicMetre.from_base(self.board.density.value))
+        let limit = self.limits.mat_moisture.map(|limit| Unit::PercentDryBasis.from_base(limit.dry_basis().value));
+        mat_moisture(Unit::KilogramPerCubicMetre.from_base(self.board.density.value)).up_to(limit)
     }
 
     /// The number of a field in the base unit of its kind; `None` where the recipe does not use it.
@@ -300,6 +303,7 @@ impl Input {
             Field::BlenderCapacity => limits.blender?.value,
             Field::LeastPressFactor => limits.press_factor?.value,
             Field::TopLineSpeed => limits.line_speed?.value,
+            Field::SteamLimit => limits.mat_moisture?.dry_basis().value,
             Field::Liquid(id, part) => {
                 let liquid = input.liquids.as_slice().iter().find(|liquid| liquid.id == id)?;
                 match part {
@@ -390,6 +394,7 @@ impl Input {
             Field::LeastPressFactor => {
                 limits.press_factor = Some(InverseVelocity { value: base, ..InverseVelocity::default() });
             }
+            Field::SteamLimit => limits.mat_moisture = Some(moisture()?),
             Field::TopLineSpeed => limits.line_speed = Some(Velocity { value: base, ..Velocity::default() }),
             Field::Liquid(id, part) => put_liquid(input.liquids.get_mut(id).ok_or(Unset::NotUsed)?, part, base)?,
         }
