@@ -15,7 +15,6 @@ use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::part::caution;
 use crate::ui::part::figure::{joined, with_unit};
 use crate::ui::part::finding::mark;
-use crate::ui::part::fold::fold;
 use crate::ui::part::working::told;
 use crate::ui::signal::memo;
 use crate::ui::state::State;

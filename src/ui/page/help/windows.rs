@@ -63,7 +63,8 @@ fn of_substance(state: State, substance: Substance) -> Vec<View> {
 /// Whether the density window is the one for any liquid.
 fn is_general(made: &LiquidDraft) -> bool {
     let other = LiquidDraft { substance: Substance::Other, ..made.clone() };
-    liquid(made, LiquidField::Density, false).usual == liquid(&other, LiquidField::Density, false).usual
+    liquid(made, LiquidField::Density, false, Product::default()).usual
+        == liquid(&other, LiquidField::Density, false, Product::default()).usual
 }
 
 fn row(state: State, label: String, limit: &Limit, window: Window, kind: Kind) -> View {

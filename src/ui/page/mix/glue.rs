@@ -5,9 +5,7 @@ use super::result::{self, Line, worked};
 use super::{amount, choose};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::mixing::glue_batch::{Batch, GlueError};
-use crate::domain::mixing::{
-    Candidate, MixDraft, MixField, ShareWay, Trouble, batch, cautions, fill_in_shares, premix,
-};
+use crate::domain::mixing::{Candidate, MixDraft, MixField, ShareWay, Trouble, batch, cautions, fill_in_shares, tank};
 use crate::domain::{Draft, Grade};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::caution;
