@@ -5,7 +5,7 @@ use super::sealed::{Content, Sealed};
 use super::shelf::{SaveError, Shelf, Unread};
 use super::store::{Store, StoreError};
 use crate::domain::LiquidId;
-use crate::domain::line::{Check, Deviation, RunFigure};
+use crate::domain::line::{Check, Deviation, RunFigure, Verdict};
 use crate::quantity::Unit;
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
@@ -23,12 +23,12 @@ pub struct LoggedFigure {
     /// The liquid's name, for a dose.
     #[serde(default)]
     pub liquid: Option<String>,
-    /// The unit of `actual` and `wanted`.
+    /// The unit of `actual` and `target`.
     pub unit: Unit,
     /// As it ran.
     pub actual: String,
-    /// As the recipe wanted it.
-    pub wanted: String,
+    /// As the recipe had it.
+    pub target: String,
     /// How far it was off, in percent or points.
     pub deviation: String,
     /// Whether the deviation is in points, and not relative.
@@ -39,14 +39,17 @@ pub struct LoggedFigure {
 }
 
 impl LoggedFigure {
-    /// A check as it is logged, in metric units. `name` names a liquid.
+    /// A check as it is logged, in metric units; `None` of what was not read. `name` names a liquid.
     #[must_use]
-    pub fn of(check: &Check, name: impl Fn(LiquidId) -> String) -> Self {
+    pub fn of(check: &Check, name: impl Fn(LiquidId) -> String) -> Option<Self> {
+        if check.verdict() == Verdict::NotRead {
+            return None;
+        }
         let unit = check.actual.kind.unit_in(System::Metric);
         // Seven digits: far more than a line can tell, and none of a computer's own.
         let number = |value: f64| editable(value, DecimalMark::Point);
         let percent = |fraction: f64| number(Unit::Percent.from_base(fraction));
-        Self {
+        Some(Self {
             figure: check.figure.key().to_owned(),
             liquid: match check.figure {
                 RunFigure::Dose(id) => Some(name(id)),
@@ -54,11 +57,11 @@ impl LoggedFigure {
             },
             unit,
             actual: number(check.actual.get(unit)),
-            wanted: number(check.wanted.get(unit)),
+            target: number(check.target.get(unit)),
             deviation: percent(check.deviation.value()),
             points: matches!(check.deviation, Deviation::Points(_)),
             tolerance: percent(check.tolerance.value),
-        }
+        })
     }
 
     /// The deviation as a fraction.

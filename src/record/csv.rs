@@ -18,7 +18,7 @@ pub const COLUMNS: [&str; 13] = [
     "liquid",
     "unit",
     "actual",
-    "wanted",
+    "target",
     "deviation",
     "deviation_in",
     "tolerance",
@@ -32,7 +32,7 @@ pub fn log_csv(log: &[CheckRecord], mark: DecimalMark) -> String {
     csv.row(COLUMNS.map(Cell::text));
     for check in log.iter().map(CheckRecord::content) {
         for figure in &check.figures {
-            let LoggedFigure { figure, liquid, unit, actual, wanted, deviation, points, tolerance } = figure;
+            let LoggedFigure { figure, liquid, unit, actual, target, deviation, points, tolerance } = figure;
             csv.row([
                 Cell::text(utc(check.at)),
                 Cell::text(&check.recipe),
@@ -42,7 +42,7 @@ pub fn log_csv(log: &[CheckRecord], mark: DecimalMark) -> String {
                 Cell::text(liquid.as_deref().unwrap_or_default()),
                 Cell::text(unit.symbol()),
                 Cell::number(actual),
-                Cell::number(wanted),
+                Cell::number(target),
                 Cell::number(deviation),
                 Cell::text(if *points { "points" } else { "%" }),
                 Cell::number(tolerance),

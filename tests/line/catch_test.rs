@@ -2,9 +2,10 @@
 
 use super::mill::Mill;
 use haulm::domain::line::{
-    CalibrationField, CalibrationId, Feeds, LineField, LinePlace, LineWhat, Model, PumpField, PumpId, RSquared,
+    CalibrationField, CalibrationId, Feeds, LineField, LineFindingKind, LinePlace, Model, PumpField, PumpId, RSquared,
     RowField, RowId, Setting, SettingUnit, Tie, check_line, drift, examine,
 };
+use haulm::domain::recipe::draft::Entry;
 use haulm::domain::recipe::finding::What;
 use haulm::domain::{Grade, Role, Substance};
 use haulm::quantity::Unit;
@@ -20,7 +21,7 @@ const fn row(row: u16, part: RowField) -> LineField {
 }
 
 /// What is said about the catch test once `change` was made.
-fn said(change: impl FnOnce(&mut Mill)) -> Vec<(Grade, LinePlace, LineWhat)> {
+fn said(change: impl FnOnce(&mut Mill)) -> Vec<(Grade, LinePlace, LineFindingKind)> {
     let mut mill = Mill::new();
     change(&mut mill);
     let examined = examine(&mill.book, PUMP, TEST).unwrap();
@@ -30,7 +31,7 @@ fn said(change: impl FnOnce(&mut Mill)) -> Vec<(Grade, LinePlace, LineWhat)> {
 }
 
 #[track_caller]
-fn check(change: impl FnOnce(&mut Mill), grade: Grade, place: LinePlace, what: impl Fn(&LineWhat) -> bool) {
+fn check(change: impl FnOnce(&mut Mill), grade: Grade, place: LinePlace, what: impl Fn(&LineFindingKind) -> bool) {
     let found = said(change);
     assert!(found.iter().any(|(g, p, w)| (*g, *p) == (grade, place) && what(w)), "{found:#?}");
 }
@@ -52,16 +53,16 @@ fn what_cannot_be_is_said() {
         |mill| mill.put(row(2, RowField::Seconds), "0", Unit::Second),
         Grade::Stop,
         at(row(2, RowField::Seconds)),
-        |what| matches!(what, LineWhat::Entry(What::NotAllowed { .. })),
+        |what| matches!(what, LineFindingKind::Entry(What::NotAllowed { .. })),
     );
     check(kg(1, RowField::Mass, "-3"), Grade::Stop, at(row(1, RowField::Mass)), |what| {
-        matches!(what, LineWhat::Entry(What::NotAllowed { .. }))
+        matches!(what, LineFindingKind::Entry(What::NotAllowed { .. }))
     });
     check(
         kg(1, RowField::Tare, "5"),
         Grade::Stop,
         at(row(1, RowField::Mass)),
-        |what| matches!(what, LineWhat::NegativeMass { net } if (net.base + 2.29).abs() < 1e-9),
+        |what| matches!(what, LineFindingKind::NegativeMass { net } if (net.base + 2.29).abs() < 1e-9),
     );
     check(
         |mill| {
@@ -78,25 +79,25 @@ fn what_cannot_be_is_said() {
         },
         Grade::Stop,
         at(row(3, RowField::Mass)),
-        |what| matches!(what, LineWhat::AboveTank { most, .. } if (most.base - 6.15).abs() < 1e-9),
+        |what| matches!(what, LineFindingKind::AboveTank { most, .. } if (most.base - 6.15).abs() < 1e-9),
     );
     check(
         |mill| mill.put(row(3, RowField::Setting), "30", Unit::Percent),
         Grade::Unusual,
         at(row(3, RowField::Setting)),
-        |what| matches!(what, LineWhat::SettingsNotIncreasing { before } if (before.base - 0.35).abs() < 1e-12),
+        |what| matches!(what, LineFindingKind::SettingsNotIncreasing { before } if (before.base - 0.35).abs() < 1e-12),
     );
     check(
         |mill| (1..=5).for_each(|id| mill.put(row(id, RowField::Setting), "40", Unit::Percent)),
         Grade::Stop,
         whole,
-        |what| *what == LineWhat::OneSetting,
+        |what| *what == LineFindingKind::OneSetting,
     );
     check(
         |mill| mill.book.pump_mut(PUMP).unwrap().calibration_mut(TEST).unwrap().rows.truncate(2),
         Grade::Stop,
         whole,
-        |what| *what == LineWhat::FewRows { rows: 2, least: 3 },
+        |what| *what == LineFindingKind::FewRows { rows: 2, least: 3 },
     );
     check(
         |mill| {
@@ -106,16 +107,16 @@ fn what_cannot_be_is_said() {
         },
         Grade::Stop,
         whole,
-        |what| *what == LineWhat::FlowNotIncreasing,
+        |what| *what == LineFindingKind::FlowNotIncreasing,
     );
     check(
         |mill| mill.put(LineField::Calibration(PUMP, TEST, CalibrationField::Density), "", Unit::KilogramPerCubicMetre),
         Grade::Stop,
         at(LineField::Calibration(PUMP, TEST, CalibrationField::Density)),
-        |what| *what == LineWhat::Entry(What::Missing),
+        |what| *what == LineFindingKind::Entry(What::Missing),
     );
     check(kg(3, RowField::Mass, "7,1.2"), Grade::Stop, at(row(3, RowField::Mass)), |what| {
-        matches!(what, LineWhat::Entry(What::Unreadable(_)))
+        matches!(what, LineFindingKind::Entry(What::Unreadable(_)))
     });
 }
 
@@ -123,13 +124,13 @@ fn what_cannot_be_is_said() {
 fn a_suspicious_row_is_pointed_at_and_still_counts() {
     let place = LinePlace::Row(PUMP, TEST, RowId(3));
     let spoil = |mill: &mut Mill| mill.put(row(3, RowField::Mass), "7.6", Unit::Kilogram);
-    check(spoil, Grade::Unusual, place, |what| matches!(what, LineWhat::Suspect { .. }));
+    check(spoil, Grade::Unusual, place, |what| matches!(what, LineFindingKind::Suspect { .. }));
     let mut mill = Mill::new();
     spoil(&mut mill);
     let with = examine(&mill.book, PUMP, TEST).unwrap();
     assert_eq!((with.rows.len(), with.calibration.is_some()), (5, true));
     // Set aside by the user, and by nobody else.
-    mill.book.pump_mut(PUMP).unwrap().calibration_mut(TEST).unwrap().row_mut(RowId(3)).unwrap().set_aside = true;
+    mill.book.pump_mut(PUMP).unwrap().calibration_mut(TEST).unwrap().row_mut(RowId(3)).unwrap().excluded = true;
     let without = examine(&mill.book, PUMP, TEST).unwrap();
     assert_eq!((without.rows.len(), without.suspects.len()), (4, 0));
 }
@@ -183,19 +184,19 @@ fn pumps_are_held_against_each_other() {
     let places: Vec<_> = found.iter().map(|finding| (finding.place, finding.grade)).collect();
     let share = LinePlace::Field(LineField::Pump(PUMP, PumpField::Share));
     assert_eq!(places, [(LinePlace::Pump(PumpId(2)), Grade::Unusual), (share, Grade::Unusual)]);
-    assert!(matches!(found[0].what, LineWhat::SamePumpName));
-    assert!(matches!(found[1].what, LineWhat::SharesNotWhole { sum } if (sum.base - 2.0).abs() < 1e-12));
+    assert!(matches!(found[0].what, LineFindingKind::SamePumpName));
+    assert!(matches!(found[1].what, LineFindingKind::SharesNotWhole { sum } if (sum.base - 2.0).abs() < 1e-12));
 }
 
 #[test]
 fn limits_and_nozzles_that_contradict_are_said() {
     let field = |part| LineField::Pump(PUMP, part);
-    let cases: [(PumpField, &str, PumpField, LineWhat); 5] = [
-        (PumpField::LeastSetting, "96", PumpField::MostSetting, LineWhat::LimitsCrossed),
-        (PumpField::NozzleLeast, "41", PumpField::NozzleMost, LineWhat::WindowCrossed),
-        (PumpField::Nozzles, "2.5", PumpField::Nozzles, LineWhat::NotWhole),
-        (PumpField::NozzleMost, "", PumpField::NozzleMost, LineWhat::NozzlesIncomplete),
-        (PumpField::Nozzles, "", PumpField::Nozzles, LineWhat::NozzlesIncomplete),
+    let cases: [(PumpField, &str, PumpField, LineFindingKind); 5] = [
+        (PumpField::LeastSetting, "96", PumpField::MostSetting, LineFindingKind::LimitsCrossed),
+        (PumpField::NozzleLeast, "41", PumpField::NozzleMost, LineFindingKind::WindowCrossed),
+        (PumpField::Nozzles, "2.5", PumpField::Nozzles, LineFindingKind::NotWhole),
+        (PumpField::NozzleMost, "", PumpField::NozzleMost, LineFindingKind::NozzlesIncomplete),
+        (PumpField::Nozzles, "", PumpField::Nozzles, LineFindingKind::NozzlesIncomplete),
     ];
     for (typed, text, place, what) in cases {
         let mut mill = Mill::new();
@@ -267,4 +268,53 @@ fn another_scale_keeps_what_was_typed() {
     assert_eq!((pump.most_setting.text.as_str(), pump.most_setting.unit), ("95", Unit::TurnPerMinute));
     let checked = check_line(&mill.book);
     assert_eq!(checked.pumps[0].last().unwrap().rows[0].setting, Setting(20.0));
+}
+
+/// A pump with a test that has a fault is told the fault, not to run another one.
+#[test]
+fn a_faulty_test_is_said_to_be_one() {
+    for spoil in [
+        (LineField::Calibration(PUMP, TEST, CalibrationField::Density), Unit::KilogramPerCubicMetre, ""),
+        (row(3, RowField::Mass), Unit::Kilogram, "abc"),
+    ] {
+        let mut mill = Mill::new();
+        mill.book.pump_mut(PUMP).unwrap().calibrations.remove(0);
+        mill.put(spoil.0, spoil.2, spoil.1);
+        let said = mill.sheet().findings;
+        let about: Vec<_> = said.iter().filter(|finding| finding.pump() == Some(PUMP)).map(|f| &f.what).collect();
+        assert_eq!(about, [&LineFindingKind::FaultyTest]);
+        let marked = mill.line().findings;
+        assert!(marked.iter().any(|finding| finding.place == LinePlace::Field(spoil.0)), "{marked:?}");
+    }
+}
+
+/// Time and vessel of a row are those of the rows below until they have their own; a row with nothing else waits.
+#[test]
+fn time_vessel_and_density_carry_down() {
+    let mut mill = Mill::new();
+    let recipe = Entry::typed("1230", Unit::KilogramPerCubicMetre);
+    let pump = mill.book.pump_mut(PUMP).unwrap();
+    let id = pump.offer_calibration(7, Some(&recipe));
+    let test = pump.calibration_mut(id).unwrap();
+    assert_eq!((test.density.text.as_str(), test.density.preset), ("1230", true));
+    test.row_mut(RowId(1)).unwrap().seconds = Entry::typed("45", Unit::Second);
+    test.row_mut(RowId(1)).unwrap().tare = Entry::typed("0.5", Unit::Kilogram);
+    test.carry_down(RowId(1), RowField::Seconds);
+    test.carry_down(RowId(1), RowField::Tare);
+    let texts = |test: &haulm::domain::line::CalibrationDraft| {
+        test.rows.iter().map(|row| (row.seconds.text.clone(), row.tare.text.clone())).collect::<Vec<_>>()
+    };
+    assert!(texts(test).iter().all(|row| *row == ("45".to_owned(), "0.5".to_owned())), "{:?}", texts(test));
+    assert!(test.rows[1].is_blank() && test.rows[2].is_blank());
+    // What was typed below stays.
+    test.row_mut(RowId(2)).unwrap().seconds = Entry::typed("60", Unit::Second);
+    test.row_mut(RowId(1)).unwrap().seconds = Entry::typed("30", Unit::Second);
+    test.carry_down(RowId(1), RowField::Seconds);
+    assert_eq!(test.rows[1].seconds.text, "60");
+    let added = test.add_row(SettingUnit::Percent);
+    assert_eq!(test.row(added).unwrap().tare.text, "0.5");
+    // Without an earlier test the recipe's density is offered.
+    pump.calibrations.clear();
+    let id = pump.offer_calibration(8, Some(&Entry::typed("1240", Unit::KilogramPerCubicMetre)));
+    assert_eq!(pump.calibration(id).unwrap().density.text, "1240");
 }

@@ -6,7 +6,7 @@ use approx::assert_relative_eq;
 use haulm::domain::line::changeover::{Recipe, Stop};
 use haulm::domain::line::step::{Change, Pipe, Why};
 use haulm::domain::line::{
-    Changeover, Feeds, LineField, LineWhat, PumpField, PumpId, SettingUnit, Tie, TransportField, changeover,
+    Changeover, Feeds, LineField, LineFindingKind, PumpField, PumpId, SettingUnit, Tie, TransportField, changeover,
 };
 use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
 use haulm::domain::recipe::draft::Entry;
@@ -35,7 +35,7 @@ fn nothing_to_change_is_said() {
     let mill = Mill::new();
     let plan = plan(&mill, &changed(&[]));
     assert!(plan.steps.is_empty() && plan.complete == START && plan.between.time.value == 0.0);
-    assert!(matches!(plan.findings[..], [ref f] if f.what == LineWhat::NothingChanges));
+    assert!(matches!(plan.findings[..], [ref f] if f.what == LineFindingKind::NothingChanges));
 }
 
 #[test]
@@ -116,7 +116,7 @@ fn unknown_times_are_said_and_the_rest_stands() {
     mill.put(LineField::Transport(TransportField::FormerToPress), "", Unit::Second);
     let plan = plan(&mill, &changed(&[(Field::MatMoisture, "9")]));
     assert_eq!(plan.arrivals.last().unwrap().stop, Stop::Former);
-    assert_eq!(plan.findings.iter().filter(|f| f.what == LineWhat::NoTransport).count(), 1);
+    assert_eq!(plan.findings.iter().filter(|f| f.what == LineFindingKind::NoTransport).count(), 1);
     let mut mill = Mill::new();
     let mut new = changed(&[(Field::MatMoisture, "9")]);
     *new.0.entry_mut(Field::PressLength).unwrap() = Entry::empty(Unit::Metre);
@@ -124,7 +124,7 @@ fn unknown_times_are_said_and_the_rest_stands() {
     mill.draft = example();
     let plan = self::plan(&mill, &new);
     assert_eq!(plan.arrivals.last().unwrap().stop, Stop::PressIn);
-    assert!(plan.findings.iter().any(|f| f.what == LineWhat::NoPressTime));
+    assert!(plan.findings.iter().any(|f| f.what == LineFindingKind::NoPressTime));
 }
 
 /// The same liquid with other solids has to get through the pipe first.

@@ -3,7 +3,7 @@
 use super::mill::Mill;
 use approx::assert_relative_eq;
 use haulm::domain::line::tanks::delivery::density_at;
-use haulm::domain::line::{Delivered, DeliveryField, LineField, LineFinding, LineWhat, PumpId, deliver};
+use haulm::domain::line::{Delivered, DeliveryField, LineField, LineFinding, LineFindingKind, PumpId, deliver};
 use haulm::domain::{Figure, LiquidFigure, LiquidId};
 use haulm::quantity::Unit;
 use uom::si::f64::{MassDensity, ThermodynamicTemperature};
@@ -74,15 +74,15 @@ fn the_density_follows_the_temperature() {
 fn what_is_missing_is_said() {
     let (none, findings) = delivered(&[]);
     assert!(none.unwrap().moved.is_empty());
-    assert!(matches!(findings[..], [ref f] if f.what == LineWhat::NothingDelivered));
+    assert!(matches!(findings[..], [ref f] if f.what == LineFindingKind::NothingDelivered));
     let (_, findings) = delivered(&[
         (DeliveryField::Density, "940", Unit::KilogramPerCubicMetre),
         (DeliveryField::PumpedAt, "35", Unit::Celsius),
     ]);
-    assert!(matches!(findings[..], [ref f] if f.what == LineWhat::NoExpansion), "{findings:?}");
+    assert!(matches!(findings[..], [ref f] if f.what == LineFindingKind::NoExpansion), "{findings:?}");
     let (none, findings) = delivered(&[(DeliveryField::Solids, "140", Unit::Percent)]);
-    assert!(none.is_none() && matches!(findings[0].what, LineWhat::Entry(_)));
+    assert!(none.is_none() && matches!(findings[0].what, LineFindingKind::Entry(_)));
     let mill = Mill::new();
     let (none, findings) = deliver(&mill.draft, &mill.case, &mill.line(), &mill.book);
-    assert!(none.is_none() && matches!(findings[0].what, LineWhat::NoLiquid));
+    assert!(none.is_none() && matches!(findings[0].what, LineFindingKind::NoLiquid));
 }

@@ -1,7 +1,7 @@
 //! No advice at the line puts water into an isocyanate.
 
 use super::mill::Mill;
-use haulm::domain::line::{Help, LineWhat};
+use haulm::domain::line::{Help, LineFindingKind};
 use haulm::domain::{Entry, Field, Substance, work_out};
 use haulm::quantity::Unit;
 use std::collections::BTreeSet;
@@ -23,7 +23,7 @@ fn no_pump_asks_for_an_isocyanate_with_other_solids() {
                 let name = mill.draft.liquids[0].id;
                 for row in mill.sheet().rows.iter().filter(|row| row.fed == haulm::domain::line::Fed::Liquid(name)) {
                     for finding in &mill.sheet().findings {
-                        let LineWhat::OutOfReach { help, .. } = &finding.what else { continue };
+                        let LineFindingKind::OutOfReach { help, .. } = &finding.what else { continue };
                         if finding.pump() != Some(row.pump) {
                             continue;
                         }

@@ -6,13 +6,15 @@ mod support;
 
 mod catch_test;
 mod changeover;
+mod correction;
 mod delivery;
 mod isocyanate;
+mod line_check;
 mod messages;
 mod mill;
-mod rate_card;
+mod pump_settings;
+mod reconcile;
 mod record;
-mod running;
-mod setting_sheet;
+mod settings_table;
 mod tank;
 mod working;

@@ -4,10 +4,10 @@ use super::mill::Mill;
 use haulm::domain::line::changeover::Stop;
 use haulm::domain::line::step::{Change, Pipe, Why};
 use haulm::domain::line::{
-    CalibrationField, CalibrationId, CardField, CardRows, Check, Culprit, DeliveryField, Deviation, Fed, Help, Known,
-    LineField, LineFigure, LineFinding, LinePlace, LineWhat, Metering, Model, PumpField, PumpId, RSquared, ReadingWay,
-    RowField, RowId, RunFigure, RunningField, Setting, SettingUnit, Standing, TankField, TankId, TankWay,
-    ToleranceField, TransportField, check_line, setting_sheet,
+    CalibrationField, CalibrationId, Check, DeliveryField, Deviation, Fed, FlowSource, Help, LineField, LineFigure,
+    LineFinding, LineFindingKind, LinePlace, Metering, Model, PumpAction, PumpCorrection, PumpField, PumpId, RSquared,
+    RangeStatus, ReadingWay, RowField, RowId, RunFigure, RunningField, Setting, SettingUnit, TableField, TableRows,
+    TankField, TankId, TankWay, ToleranceField, TransportField, UncertaintyField, check_line, pump_settings,
 };
 use haulm::domain::recipe::finding::What;
 use haulm::domain::{Grade, LiquidId, work_out};
@@ -79,60 +79,62 @@ fn moist(value: f64) -> Moisture {
 
 /// One of each, in the order of the enum. Without a wildcard, so that a new one does not compile unless it is
 /// told here.
-fn which(what: &LineWhat) -> &'static str {
+fn which(what: &LineFindingKind) -> &'static str {
     match what {
-        LineWhat::Entry(_) => "entry",
-        LineWhat::SettingsNotIncreasing { .. } => "settings not increasing",
-        LineWhat::NegativeMass { .. } => "negative mass",
-        LineWhat::AboveTank { .. } => "above the tank",
-        LineWhat::FewRows { .. } => "few rows",
-        LineWhat::OneSetting => "one setting",
-        LineWhat::FlowNotIncreasing => "flow not increasing",
-        LineWhat::Suspect { .. } => "suspect",
-        LineWhat::NotCalibrated => "not calibrated",
-        LineWhat::NotWhole => "not whole",
-        LineWhat::LimitsCrossed => "limits crossed",
-        LineWhat::WindowCrossed => "window crossed",
-        LineWhat::NozzlesIncomplete => "nozzles incomplete",
-        LineWhat::SamePumpName => "same name",
-        LineWhat::SharesNotWhole { .. } => "shares",
-        LineWhat::NoPumps => "no pumps",
-        LineWhat::NoRecipe => "no recipe",
-        LineWhat::NoPump => "no pump",
-        LineWhat::NotInRecipe => "not in the recipe",
-        LineWhat::OutOfReach { .. } => "out of reach",
-        LineWhat::NozzlesTooFew { .. } => "nozzles too few",
-        LineWhat::NozzlesTooMany { .. } => "nozzles too many",
-        LineWhat::NozzlesBetween { .. } => "nozzles between",
-        LineWhat::OverFull => "over full",
-        LineWhat::TankEmpty => "tank empty",
-        LineWhat::HeelTooLarge => "heel",
-        LineWhat::OrderNow { .. } => "order now",
-        LineWhat::SampleIncomplete => "sample",
-        LineWhat::Assumed => "assumed",
-        LineWhat::RangeCrossed => "range crossed",
-        LineWhat::TooManySteps { .. } => "too many steps",
-        LineWhat::NoTransport => "no transport time",
-        LineWhat::NoPressTime => "no press time",
-        LineWhat::NothingChanges => "nothing changes",
-        LineWhat::WetBetween { .. } => "wet between",
-        LineWhat::NoExpansion => "no expansion",
-        LineWhat::NothingDelivered => "nothing delivered",
-        LineWhat::NoLiquid => "no liquid",
+        LineFindingKind::Entry(_) => "entry",
+        LineFindingKind::SettingsNotIncreasing { .. } => "settings not increasing",
+        LineFindingKind::NegativeMass { .. } => "negative mass",
+        LineFindingKind::AboveTank { .. } => "above the tank",
+        LineFindingKind::FewRows { .. } => "few rows",
+        LineFindingKind::OneSetting => "one setting",
+        LineFindingKind::FlowNotIncreasing => "flow not increasing",
+        LineFindingKind::Suspect { .. } => "suspect",
+        LineFindingKind::NotCalibrated => "not calibrated",
+        LineFindingKind::FaultyTest => "faulty test",
+        LineFindingKind::NotWhole => "not whole",
+        LineFindingKind::LimitsCrossed => "limits crossed",
+        LineFindingKind::WindowCrossed => "window crossed",
+        LineFindingKind::NozzlesIncomplete => "nozzles incomplete",
+        LineFindingKind::SamePumpName => "same name",
+        LineFindingKind::SharesNotWhole { .. } => "shares",
+        LineFindingKind::NoPumps => "no pumps",
+        LineFindingKind::NoRecipe => "no recipe",
+        LineFindingKind::NoPump => "no pump",
+        LineFindingKind::NotInRecipe => "not in the recipe",
+        LineFindingKind::OutOfReach { .. } => "out of reach",
+        LineFindingKind::NozzlesTooFew { .. } => "nozzles too few",
+        LineFindingKind::NozzlesTooMany { .. } => "nozzles too many",
+        LineFindingKind::NozzlesBetween { .. } => "nozzles between",
+        LineFindingKind::OverFull => "over full",
+        LineFindingKind::TankEmpty => "tank empty",
+        LineFindingKind::HeelTooLarge => "heel",
+        LineFindingKind::OrderOverdue { .. } => "order overdue",
+        LineFindingKind::StaleReadings { .. } => "stale readings",
+        LineFindingKind::SampleIncomplete => "sample",
+        LineFindingKind::Assumed => "assumed",
+        LineFindingKind::RangeCrossed => "range crossed",
+        LineFindingKind::TooManySteps { .. } => "too many steps",
+        LineFindingKind::NoTransport => "no transport time",
+        LineFindingKind::NoPressTime => "no press time",
+        LineFindingKind::NothingChanges => "nothing changes",
+        LineFindingKind::WetBetween { .. } => "wet between",
+        LineFindingKind::NoExpansion => "no expansion",
+        LineFindingKind::NothingDelivered => "nothing delivered",
+        LineFindingKind::NoLiquid => "no liquid",
     }
 }
 
-fn all() -> Vec<(LinePlace, LineWhat)> {
+fn all() -> Vec<(LinePlace, LineFindingKind)> {
+    use LineFindingKind as W;
     use LinePlace as P;
-    use LineWhat as W;
     let pump = P::Pump(PUMP);
     let test = P::Calibration(PUMP, TEST);
     let row = |part| P::Field(LineField::Row(PUMP, TEST, RowId(3), part));
     let field = |part| P::Field(LineField::Pump(PUMP, part));
     let tank = P::Tank(TANK);
     let at = |value: f64| Amount::from_base(Kind::SettingPercent, value / 100.0);
-    let reach = |standing, setting, help| W::OutOfReach {
-        standing,
+    let reach = |range_status, setting, help| W::OutOfReach {
+        range_status,
         setting,
         least_fibre: Some(fibre(4_000.0)),
         most_fibre: Some(fibre(15_900.0)),
@@ -154,6 +156,7 @@ fn all() -> Vec<(LinePlace, LineWhat)> {
             },
         ),
         (pump, W::NotCalibrated),
+        (pump, W::FaultyTest),
         (field(PumpField::Nozzles), W::NotWhole),
         (field(PumpField::MostSetting), W::LimitsCrossed),
         (field(PumpField::NozzleMost), W::WindowCrossed),
@@ -168,7 +171,7 @@ fn all() -> Vec<(LinePlace, LineWhat)> {
         (
             pump,
             reach(
-                Standing::AboveTested,
+                RangeStatus::AboveTested,
                 Some(at(84.6)),
                 vec![
                     Help::TestTo(Setting(0.846), SettingUnit::Percent),
@@ -178,12 +181,12 @@ fn all() -> Vec<(LinePlace, LineWhat)> {
                 ],
             ),
         ),
-        (pump, reach(Standing::AboveLimit, Some(at(124.0)), vec![Help::OtherPump(rate(1_000.0))])),
-        (pump, reach(Standing::BelowTested, Some(at(12.0)), vec![])),
+        (pump, reach(RangeStatus::AboveLimit, Some(at(124.0)), vec![Help::OtherPump(rate(1_000.0))])),
+        (pump, reach(RangeStatus::BelowTested, Some(at(12.0)), vec![])),
         (
             pump,
             W::OutOfReach {
-                standing: Standing::BelowLimit,
+                range_status: RangeStatus::BelowLimit,
                 setting: None,
                 least_fibre: None,
                 most_fibre: None,
@@ -196,11 +199,12 @@ fn all() -> Vec<(LinePlace, LineWhat)> {
         (tank, W::OverFull),
         (tank, W::TankEmpty),
         (P::Field(LineField::Tank(TANK, TankField::Heel)), W::HeelTooLarge),
-        (tank, W::OrderNow { left: Amount::from_base(Kind::ShiftTime, 28.6 * 3_600.0) }),
+        (tank, W::OrderOverdue { by: Amount::from_base(Kind::ShiftTime, 43.4 * 3_600.0) }),
+        (P::Line, W::StaleReadings { recipe: "Straw, 15 mm".to_owned() }),
         (P::Field(LineField::Running(RunningField::SampleArea)), W::SampleIncomplete),
         (pump, W::Assumed),
-        (P::Field(LineField::Card(CardField::FlowTo)), W::RangeCrossed),
-        (P::Field(LineField::Card(CardField::MoistureStep)), W::TooManySteps { most: 30 }),
+        (P::Field(LineField::Table(TableField::FlowTo)), W::RangeCrossed),
+        (P::Field(LineField::Table(TableField::MoistureStep)), W::TooManySteps { most: 30 }),
         (P::Field(LineField::Transport(TransportField::BlenderToFormer)), W::NoTransport),
         (P::Line, W::NoPressTime),
         (P::Line, W::NothingChanges),
@@ -226,7 +230,7 @@ fn told(mill: &Mill, units: &Units) -> String {
 #[test]
 fn findings() {
     let kinds: BTreeSet<_> = all().iter().map(|(_, what)| which(what)).collect();
-    assert_eq!(kinds.len(), 38, "one of each");
+    assert_eq!(kinds.len(), 40, "one of each");
     snapshot!("findings", told(&Mill::new(), &Units::default()));
 }
 
@@ -274,7 +278,7 @@ fn a_sheet_at_its_limits() {
     let mut mill = Mill::new();
     mill.draft.plain.fibre_flow.text = "19000".to_owned();
     mill.case = work_out(&mill.draft).case.unwrap();
-    let sheet = setting_sheet(&mill.draft, &mill.case, &mill.line());
+    let sheet = pump_settings(&mill.draft, &mill.case, &mill.line());
     let mut text = String::new();
     for finding in &sheet.findings {
         let message = with(&mill, &Units::default(), |context| (ENGLISH.line.finding)(finding, context));
@@ -284,26 +288,41 @@ fn a_sheet_at_its_limits() {
 }
 
 #[test]
-fn culprits() {
-    let share = Ratio::new::<percent>;
-    let shift = share(-9.1);
-    let cases = [
-        Culprit::MoistureReading { shift, read: moist(4.5), implied: moist(12.0) },
-        Culprit::MoistureReading { shift: share(0.0), read: moist(4.5), implied: moist(5.6) },
-        Culprit::FibreFlow { shift, explained_by: Some(moist(15.0)) },
-        Culprit::FibreFlow { shift: share(12.0), explained_by: None },
-        Culprit::Flow { fed: Fed::Liquid(LiquidId(1)), pump: Some(PUMP), by: share(8.0) },
-        Culprit::Flow { fed: Fed::Thinning(LiquidId(2)), pump: None, by: share(-8.0) },
-        Culprit::Flow { fed: Fed::Water, pump: Some(PumpId(3)), by: share(-12.0) },
-        Culprit::Former { by: share(5.0) },
-        Culprit::WayToFormer { by: share(-0.9) },
+fn actions() {
+    let at = Setting(0.453);
+    let actions = [
+        PumpAction::Set { setting: at, status: RangeStatus::Within },
+        PumpAction::Set { setting: Setting(0.9), status: RangeStatus::AboveTested },
+        PumpAction::Keep,
+        PumpAction::Stop,
+        PumpAction::CatchTestFirst { metered: rate(312.0), by_line: rate(339.0) },
+        PumpAction::NoCatchTest,
+        PumpAction::Cannot { status: RangeStatus::AboveLimit },
+        PumpAction::EnterSetting,
+        PumpAction::NotRead,
+        PumpAction::Unsettled,
     ];
     let mill = Mill::new();
-    let text: String = cases
-        .iter()
-        .map(|culprit| written(&with(&mill, &Units::default(), |context| (ENGLISH.line.culprit)(culprit, context))))
-        .collect();
-    snapshot!("culprits", text);
+    let mut text = String::new();
+    for action in actions {
+        let correction = PumpCorrection {
+            pump: PUMP,
+            fed: Fed::Liquid(LiquidId(1)),
+            source: FlowSource::Read,
+            now: rate(312.0),
+            target: rate(339.0),
+            change: rate(27.0),
+            factor: None,
+            unit: SettingUnit::Percent,
+            setting_now: Some(Setting(0.425)),
+            action,
+        };
+        let told = with(&mill, &Units::default(), |context| (ENGLISH.line.action)(&correction, context));
+        sound(&told);
+        assert!(told.ends_with('.'), "no whole sentence: {told:?}");
+        writeln!(text, "{told}").unwrap();
+    }
+    snapshot!("actions", text);
 }
 
 #[test]
@@ -316,6 +335,7 @@ fn steps() {
         to: rate(to),
         setting_from: (from > 0.0).then_some(Setting(0.425)),
         setting_to: (to > 0.0 && pipe != Some(Pipe::Displaces)).then_some(Setting(0.51)),
+        status_to: if to > 400.0 && pipe.is_none() { RangeStatus::AboveTested } else { RangeStatus::Within },
         pipe: pipe.map(|way| (way, Volume::new::<liter>(6.0), None)),
     };
     let changes = [
@@ -351,8 +371,9 @@ fn fields() -> Vec<LineField> {
     fields.extend(TankField::ALL.iter().map(|part| LineField::Tank(TANK, *part)));
     fields.extend(TransportField::ALL.iter().map(|part| LineField::Transport(*part)));
     fields.extend(ToleranceField::ALL.iter().map(|part| LineField::Tolerance(*part)));
+    fields.extend(UncertaintyField::ALL.iter().map(|part| LineField::Uncertainty(*part)));
     fields.extend(RunningField::ALL.iter().map(|part| LineField::Running(*part)));
-    fields.extend(CardField::ALL.iter().map(|part| LineField::Card(*part)));
+    fields.extend(TableField::ALL.iter().map(|part| LineField::Table(*part)));
     fields.extend(DeliveryField::ALL.iter().map(|part| LineField::Delivery(*part)));
     fields
 }
@@ -392,14 +413,14 @@ fn names() {
     for way in TankWay::ALL {
         writeln!(text, "{}", (ENGLISH.line.tank_way)(*way)).unwrap();
     }
-    for rows in CardRows::ALL {
-        writeln!(text, "{}", (ENGLISH.line.card_rows)(*rows)).unwrap();
+    for rows in TableRows::ALL {
+        writeln!(text, "{}", (ENGLISH.line.table_rows)(*rows)).unwrap();
     }
     for stop in Stop::ALL {
         writeln!(text, "{}", (ENGLISH.line.stop)(*stop)).unwrap();
     }
-    for known in [Known::Read, Known::Assumed] {
-        writeln!(text, "{}", (ENGLISH.line.known)(known)).unwrap();
+    for source in [FlowSource::Read, FlowSource::Inferred, FlowSource::Assumed] {
+        writeln!(text, "{}", (ENGLISH.line.source)(source)).unwrap();
     }
     snapshot!("names", text);
 }
@@ -414,25 +435,31 @@ fn things_without_a_name_have_their_number() {
 }
 
 #[test]
-fn deviations_have_their_sign() {
+fn deviations_have_their_sign_and_their_basis() {
     let mill = Mill::new();
-    let check = |deviation| Check {
-        figure: RunFigure::Water,
-        actual: Amount::from_base(Kind::Dose, 0.0),
-        wanted: Amount::from_base(Kind::Dose, 0.0),
-        deviation,
-        tolerance: Ratio::new::<percent>(3.0),
-    };
     let share = Ratio::new::<percent>;
-    for (deviation, expected) in [
-        (Deviation::Relative(share(2.149)), "+2.15\u{a0}%"),
-        (Deviation::Relative(share(-0.4)), "\u{2212}0.4\u{a0}%"),
-        (Deviation::Relative(share(-1e-12)), "0\u{a0}%"),
-        (Deviation::Points(share(0.5)), "+0.5 points"),
-    ] {
-        let told = with(&mill, &Units::default(), |context| (ENGLISH.line.deviation)(&check(deviation), context));
-        assert_eq!(told, expected);
-    }
+    let told = |units: &Units, (kind, actual, target): (Kind, f64, f64), deviation| {
+        let check = Check {
+            figure: RunFigure::Water,
+            actual: Amount::from_base(kind, actual),
+            target: Amount::from_base(kind, target),
+            deviation,
+            tolerance: share(3.0),
+            source: FlowSource::Read,
+        };
+        with(&mill, units, |context| (ENGLISH.line.deviation)(&check, context))
+    };
+    let dry = Units::default();
+    let dose = (Kind::Dose, 0.0, 0.0);
+    assert_eq!(told(&dry, dose, Deviation::Relative(share(2.149))), "+2.15\u{a0}%");
+    assert_eq!(told(&dry, dose, Deviation::Relative(share(-0.4))), "\u{2212}0.4\u{a0}%");
+    assert_eq!(told(&dry, dose, Deviation::Relative(share(-1e-12))), "0\u{a0}%");
+    let moisture = (Kind::Moisture, 0.12, 0.10);
+    assert_eq!(told(&dry, moisture, Deviation::Points(share(2.0))), "+2 points d.b.");
+    // 12 % dry basis is 10.71 % wet basis, 10 % is 9.09 %: the difference of what is shown.
+    let mut wet = Units::default();
+    wet.choose(Kind::Moisture, Unit::PercentWetBasis);
+    assert_eq!(told(&wet, moisture, Deviation::Points(share(2.0))), "+1.62 points w.b.");
 }
 
 #[test]
@@ -478,8 +505,8 @@ fn figures_have_words_keys_and_letters_of_their_own() {
         F::SampleMoisture,
         F::RunMat,
         F::RunDensity,
-        F::TrimWanted,
-        F::TrimFactor,
+        F::CorrectionTarget,
+        F::CorrectionFactor,
         F::FormerFactor,
         F::Content,
         F::Usable,

@@ -1,6 +1,6 @@
 //! The invented mill, ready to run.
 
-use haulm::domain::line::{CheckedLine, LineBook, LineField, SettingSheet, check_line, example_line, setting_sheet};
+use haulm::domain::line::{CheckedLine, LineBook, LineField, PumpSettings, check_line, example_line, pump_settings};
 use haulm::domain::recipe::draft::{Draft, Entry};
 use haulm::domain::{Case, example, work_out};
 use haulm::quantity::Unit;
@@ -24,8 +24,8 @@ impl Mill {
         check_line(&self.book)
     }
 
-    pub fn sheet(&self) -> SettingSheet {
-        setting_sheet(&self.draft, &self.case, &self.line())
+    pub fn sheet(&self) -> PumpSettings {
+        pump_settings(&self.draft, &self.case, &self.line())
     }
 
     pub fn put(&mut self, field: LineField, text: &str, unit: Unit) {

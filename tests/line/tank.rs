@@ -2,7 +2,7 @@
 
 use super::mill::Mill;
 use approx::assert_relative_eq;
-use haulm::domain::line::finding::LineWhat;
+use haulm::domain::line::finding::LineFindingKind;
 use haulm::domain::line::{Feeds, LineField, LinePlace, TankField, TankId, TankWay};
 use haulm::domain::{Grade, Role};
 use haulm::quantity::Unit;
@@ -27,8 +27,12 @@ fn the_examples_tank_by_hand() {
     let start = 1_772_431_200_000;
     let hours = (state.empty_at(start).unwrap() - start) as f64 / 3.6e6;
     assert_relative_eq!(hours, 9717.0 / 340.0, max_relative = 1e-6);
-    // Three days to deliver, and it lasts a little more than one: order now.
-    assert_eq!(state.order_at(start), Some(start));
+    // Three days to deliver, and it lasts a little more than one: overdue by 72 − 28.579 h.
+    assert_relative_eq!(
+        Unit::Hour.from_base(state.overdue_by(start).unwrap().value),
+        72.0 - 9717.0 / 340.0,
+        max_relative = 1e-6
+    );
 }
 
 #[test]
@@ -56,11 +60,11 @@ fn what_cannot_be_is_said() {
     let line = mill.line();
     let place = LinePlace::Field(LineField::Tank(TANK, TankField::Heel));
     assert!(line.tanks.is_empty());
-    assert!(line.findings.iter().any(|f| f.place == place && f.what == LineWhat::HeelTooLarge));
+    assert!(line.findings.iter().any(|f| f.place == place && f.what == LineFindingKind::HeelTooLarge));
 
     for (way, text, expected) in [
-        (TankWay::Volume, "21000", Some((Grade::Unusual, LineWhat::OverFull))),
-        (TankWay::Volume, "400", Some((Grade::Unusual, LineWhat::TankEmpty))),
+        (TankWay::Volume, "21000", Some((Grade::Unusual, LineFindingKind::OverFull))),
+        (TankWay::Volume, "400", Some((Grade::Unusual, LineFindingKind::TankEmpty))),
         (TankWay::Volume, "20000", None),
     ] {
         let mut mill = Mill::new();
@@ -69,7 +73,7 @@ fn what_cannot_be_is_said() {
         mill.put(LineField::Tank(TANK, TankField::LeadTime), "", Unit::Hour);
         let state = mill.line().tank(TANK).unwrap().state(&mill.draft, &mill.case).unwrap();
         let said: Vec<_> =
-            state.findings(mill.line().tank(TANK).unwrap()).into_iter().map(|f| (f.grade, f.what)).collect();
+            state.findings(mill.line().tank(TANK).unwrap(), 0).into_iter().map(|f| (f.grade, f.what)).collect();
         assert_eq!(said, expected.into_iter().collect::<Vec<_>>(), "{text}");
         assert!(state.usable.value >= 0.0 && state.fits.value >= 0.0);
     }
@@ -80,8 +84,8 @@ fn a_late_order_is_said() {
     let mill = Mill::new();
     let line = mill.line();
     let tank = line.tank(TANK).unwrap();
-    let said = tank.state(&mill.draft, &mill.case).unwrap().findings(tank);
-    assert!(matches!(said[..], [ref f] if matches!(f.what, LineWhat::OrderNow { .. })), "{said:?}");
+    let said = tank.state(&mill.draft, &mill.case).unwrap().findings(tank, 1_772_431_200_000);
+    assert!(matches!(said[..], [ref f] if matches!(f.what, LineFindingKind::OrderOverdue { .. })), "{said:?}");
 }
 
 #[test]
@@ -102,4 +106,41 @@ fn a_tank_of_water_serves_both_waters() {
     let tie = haulm::domain::line::Tie::to(&Mill::new().draft.liquids[0]);
     assert!(Feeds::Water.holds_for(&Feeds::Thinning(tie.clone())));
     assert!(!Feeds::Water.holds_for(&Feeds::Liquid(tie)));
+}
+
+/// A level that was read ten hours ago: what was drawn since is gone.
+#[test]
+fn a_level_has_its_time() {
+    let mut mill = Mill::new();
+    let read = 1_772_431_200_000;
+    mill.book.tank_mut(TANK).unwrap().read_at = Some(read);
+    let state = mill.line().tank(TANK).unwrap().state(&mill.draft, &mill.case).unwrap();
+    let later = read + 10 * 3_600_000;
+    assert_eq!(state.empty_at(later), state.empty_at(read), "looking later does not fill it");
+    let left = |now: u64| state.overdue_by(now).unwrap().value;
+    assert_relative_eq!(left(later) - left(read), 36_000.0, max_relative = 1e-9);
+    let gone = read + 40 * 3_600_000;
+    let line = mill.line();
+    let said = state.findings(line.tank(TANK).unwrap(), gone);
+    assert!(said.iter().any(|finding| finding.what == LineFindingKind::TankEmpty), "{said:?}");
+}
+
+/// Two tanks of one liquid last twice as long as one, and run empty together.
+#[test]
+fn tanks_of_one_liquid_share_its_draw() {
+    let mut mill = Mill::new();
+    let feeds = mill.book.tank(TANK).unwrap().feeds.clone();
+    let second = mill.book.add_tank(feeds);
+    mill.book.tank_mut(second).unwrap().set_way(TankWay::Volume);
+    for (field, text) in [(TankField::Capacity, "20000"), (TankField::Heel, "500"), (TankField::Content, "8400")] {
+        mill.put(LineField::Tank(second, field), text, Unit::Litre);
+    }
+    let line = mill.line();
+    let state = |id| line.tank(id).unwrap().state_among(&line.tanks, &mill.draft, &mill.case).unwrap();
+    let (first, second) = (state(TANK), state(second));
+    let alone = line.tank(TANK).unwrap().state(&mill.draft, &mill.case).unwrap();
+    assert_relative_eq!(first.lasts.unwrap().value, 2.0 * alone.lasts.unwrap().value, max_relative = 1e-9);
+    assert_relative_eq!(first.lasts.unwrap().value, second.lasts.unwrap().value, max_relative = 1e-9);
+    assert_relative_eq!((first.rate + second.rate).value, alone.rate.value, max_relative = 1e-9);
+    assert_relative_eq!(first.rate.value, second.rate.value, max_relative = 1e-9);
 }

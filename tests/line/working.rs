@@ -5,10 +5,12 @@ use approx::relative_eq;
 use evalexpr::{ContextWithMutableFunctions, Function, HashMapContext, Value, eval_number_with_context};
 use haulm::domain::line::changeover::Recipe;
 use haulm::domain::line::working::{
-    LineWorking, between_working, caught_working, chart_working, density_working, dose_working, drift_working,
-    line_working, pump_working, run_working, tank_working, trim_working,
+    LineWorking, between_working, caught_working, chart_working, correction_working, density_working, dose_working,
+    drift_working, former_working, line_working, pump_working, run_working, tank_working,
 };
-use haulm::domain::line::{LineField, LineFigure, TankField, TankId, TankWay, changeover, read_running, run};
+use haulm::domain::line::{
+    LineField, LineFigure, TankField, TankId, TankWay, changeover, check_readings, read_running,
+};
 use haulm::domain::working::Ground;
 use haulm::domain::{example, work_out};
 use haulm::quantity::{Amount, Coherent, Dimension, Unit};
@@ -114,9 +116,9 @@ fn what_runs() {
     let mill = Mill::new();
     let line = mill.line();
     let readings = read_running(&mill.book).0.unwrap();
-    let running = run(&mill.draft, &mill.case, &line, &line.tolerances.unwrap(), &readings).unwrap();
-    let figures =
-        [Fig::RunFibre, Fig::RunFurnishMoisture, Fig::RunMatMoisture, Fig::RunMat, Fig::RunDensity, Fig::FormerFactor];
+    let check_of = check_readings(&mill.draft, &mill.case, &line, &line.tolerances.unwrap(), &readings).unwrap();
+    let running = check_of.actual.clone();
+    let figures = [Fig::RunFibre, Fig::RunFurnishMoisture, Fig::RunMatMoisture, Fig::RunMat, Fig::RunDensity];
     for figure in figures {
         check(run_working(figure, &running, &readings, &mill.case), figure);
     }
@@ -125,9 +127,10 @@ fn what_runs() {
             check(dose_working(figure, liquid, &running, &mill.case), figure);
         }
     }
-    for trim in &running.trims {
-        check(trim_working(trim), Fig::TrimFactor);
+    for correction in &check_of.corrections {
+        check(correction_working(correction), Fig::CorrectionFactor);
     }
+    check(former_working(&check_of.former.unwrap(), &mill.case), Fig::FormerFactor);
 }
 
 #[test]

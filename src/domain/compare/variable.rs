@@ -37,7 +37,10 @@ pub fn amount(input: &Input, field: Field) -> Option<Amount> {
 /// What the field may hold in this recipe, and what is usual.
 #[must_use]
 pub fn limit(input: &Input, field: Field) -> Limit {
-    let Field::Liquid(id, part) = field else { return limit::plain(field) };
+    let Field::Liquid(id, part) = field else {
+        let plain = limit::plain(field);
+        return if field == Field::MatMoisture { plain.within(input.typical_mat_moisture()) } else { plain };
+    };
     let Some(liquid) = find(input, id) else { return limit::plain(field) };
     // The table is asked with a liquid as entered; an empty one allocates nothing.
     let mut entered = LiquidDraft::blank(id, liquid.role);

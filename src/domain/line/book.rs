@@ -1,7 +1,9 @@
 //! What a mill's line is: pumps, tanks, transport times, tolerances, and what is read off it, as typed.
 
+use super::entries::{
+    DeliveryDraft, RunningDraft, TableDraft, TableRows, ToleranceDraft, TransportDraft, UncertaintyDraft,
+};
 use super::field::LineField;
-use super::group::group;
 use crate::domain::line::pumps::catch_test::{
     CalibrationDraft, CalibrationField, CalibrationId, RowDraft, RowField, RowId,
 };
@@ -14,105 +16,13 @@ use crate::domain::recipe::liquid::LiquidId;
 use crate::quantity::Kind;
 use serde::{Deserialize, Serialize};
 
-group! {
-    /// How long material travels.
-    TransportDraft,
-    /// A time of the transport.
-    TransportField;
-    /// From the blender to the former, bunker included.
-    blender_to_former: BlenderToFormer, RunTime, Second, "";
-    /// From the former to the press.
-    former_to_press: FormerToPress, RunTime, Second, "";
-    /// From the press exit to the saw.
-    press_to_saw: PressToSaw, RunTime, Second, "";
-    /// How long old and new furnish mix in blender, bunker and former.
-    mixing: Mixing, RunTime, Second, "0";
-    /// Between two groups of steps of a changeover.
-    step_gap: StepGap, RunTime, Second, "10";
-}
-
-group! {
-    /// How far what runs may be from the recipe.
-    ToleranceDraft,
-    /// A tolerance.
-    ToleranceField;
-    /// A dose, relative.
-    dose: Dose, Share, Percent, "3";
-    /// A moisture, in points.
-    moisture: Moisture, Share, Percent, "0.5";
-    /// The oven-dry mat weight, relative.
-    mat_weight: MatWeight, Share, Percent, "2";
-    /// The board density, relative.
-    density: Density, Share, Percent, "3";
-}
-
-group! {
-    /// What is read off the running line beside the pumps.
-    RunningDraft,
-    /// A reading.
-    RunningField;
-    /// Reading of the belt scale, moist fibre.
-    belt: Belt, FibreFlow, KilogramPerHour, "";
-    /// Moisture of that fibre.
-    moisture: Moisture, Moisture, PercentDryBasis, "";
-    /// Area of a mat sample.
-    sample_area: SampleArea, SampleArea, SquareMetre, "";
-    /// Its mass, moist.
-    sample_mass: SampleMass, BatchMass, Kilogram, "";
-    /// Its moisture.
-    sample_moisture: SampleMoisture, Moisture, PercentDryBasis, "";
-}
-
-group! {
-    /// The rows and columns of a rate card.
-    CardDraft,
-    /// A number of the rate card.
-    CardField;
-    /// Lowest fibre flow.
-    flow_from: FlowFrom, FibreFlow, KilogramPerHour, "";
-    /// Highest fibre flow.
-    flow_to: FlowTo, FibreFlow, KilogramPerHour, "";
-    /// From one row to the next.
-    flow_step: FlowStep, FibreFlow, KilogramPerHour, "";
-    /// Lowest fibre moisture.
-    moisture_from: MoistureFrom, Moisture, PercentDryBasis, "";
-    /// Highest fibre moisture.
-    moisture_to: MoistureTo, Moisture, PercentDryBasis, "";
-    /// From one column to the next, in points of dry-basis moisture.
-    moisture_step: MoistureStep, Share, Percent, "1";
-}
-
-group! {
-    /// What a certificate says of a new delivery. Blank boxes change nothing.
-    DeliveryDraft,
-    /// A number of a new delivery.
-    DeliveryField;
-    /// Solids.
-    solids: Solids, Solids, Percent, "";
-    /// Density at the certificate's temperature.
-    density: Density, LiquidDensity, KilogramPerCubicMetre, "";
-    /// Temperature at which the density was measured.
-    measured_at: MeasuredAt, Temperature, Celsius, "20";
-    /// Temperature at which it will be pumped.
-    pumped_at: PumpedAt, Temperature, Celsius, "";
-    /// How much its volume grows per degree.
-    expansion: Expansion, Expansion, PercentPerKelvin, "";
-}
-
-/// What the rows of a rate card mean.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum CardRows {
-    /// Oven-dry fibre flow.
-    OvenDry,
-    /// What the belt scale reads.
-    #[default]
-    Belt,
-}
-
-impl CardRows {
-    /// Both, in the order in which they are offered.
-    pub const ALL: &'static [CardRows] = &[Self::Belt, Self::OvenDry];
+/// The recipe and the time of readings.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct ReadOn {
+    /// The recipe's name.
+    pub recipe: String,
+    /// When, milliseconds since 1970-01-01 00:00 UTC.
+    pub at: u64,
 }
 
 /// One mill's line as entered. Everything typed is kept as typed.
@@ -127,14 +37,18 @@ pub struct LineBook {
     pub transport: TransportDraft,
     /// Tolerances.
     pub tolerances: ToleranceDraft,
+    /// Uncertainties.
+    pub uncertainties: UncertaintyDraft,
     /// What is read now; the pumps' readings stand with the pumps.
     pub running: RunningDraft,
+    /// On which recipe, and when, the last of that was read.
+    pub read_on: Option<ReadOn>,
     /// A remark on what is read now.
     pub remark: String,
     /// What the rows of the rate card mean.
-    pub card_rows: CardRows,
+    pub table_rows: TableRows,
     /// The rate card.
-    pub card: CardDraft,
+    pub table: TableDraft,
     /// Which liquid of the recipe is delivered anew.
     pub delivered: Option<LiquidId>,
     /// What its certificate says.
@@ -200,8 +114,9 @@ impl LineBook {
             LineField::Tank(id, part) => self.tank(id)?.entry(part),
             LineField::Transport(part) => self.transport.entry(part),
             LineField::Tolerance(part) => self.tolerances.entry(part),
+            LineField::Uncertainty(part) => self.uncertainties.entry(part),
             LineField::Running(part) => self.running.entry(part),
-            LineField::Card(part) => self.card.entry(part),
+            LineField::Table(part) => self.table.entry(part),
             LineField::Delivery(part) => self.delivery.entry(part),
         })
     }
@@ -217,8 +132,9 @@ impl LineBook {
             LineField::Tank(id, part) => self.tank_mut(id)?.entry_mut(part),
             LineField::Transport(part) => self.transport.entry_mut(part),
             LineField::Tolerance(part) => self.tolerances.entry_mut(part),
+            LineField::Uncertainty(part) => self.uncertainties.entry_mut(part),
             LineField::Running(part) => self.running.entry_mut(part),
-            LineField::Card(part) => self.card.entry_mut(part),
+            LineField::Table(part) => self.table.entry_mut(part),
             LineField::Delivery(part) => self.delivery.entry_mut(part),
         })
     }
@@ -234,8 +150,9 @@ impl LineBook {
             LineField::Tank(id, part) => self.tank(id).map_or(Kind::Ratio, |tank| tank.kind(part)),
             LineField::Transport(part) => part.kind(),
             LineField::Tolerance(part) => part.kind(),
+            LineField::Uncertainty(part) => part.kind(),
             LineField::Running(part) => part.kind(),
-            LineField::Card(part) => part.kind(),
+            LineField::Table(part) => part.kind(),
             LineField::Delivery(part) => part.kind(),
         }
     }

@@ -1,16 +1,17 @@
 //! From one recipe to another: which pump steps when, when the new furnish arrives where, and how much board
 //! in between is neither.
 
-use super::book::TransportField;
+use super::entries::TransportField;
 use super::field::LineField;
-use super::finding::{LineFinding, LinePlace, LineWhat};
+use super::finding::{LineFinding, LineFindingKind, LinePlace};
 use super::step::{Change, Pipe, Step, Why, mat_moisture, water};
 use crate::domain::balance::outcome::Case;
 use crate::domain::line::checked::CheckedLine;
 use crate::domain::line::pumps::pump::Pump;
 use crate::domain::line::pumps::pump_settings::{PumpRow, row};
+use crate::domain::line::pumps::range_status::RangeStatus;
 use crate::domain::line::tanks::feeds::Fed;
-use crate::domain::line::tanks::tank::after;
+use crate::domain::line::tanks::tank_state::after;
 use crate::domain::recipe::draft::Draft;
 use crate::domain::recipe::finding::Grade;
 use crate::domain::{LiquidId, Role};
@@ -101,7 +102,7 @@ pub fn changeover(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine, start: u
     let mut changes = changes(old, new, line);
     changes.sort_by_key(|(why, _)| *why);
     if changes.is_empty() {
-        findings.push(LineFinding::new(Grade::Note, LinePlace::Line, LineWhat::NothingChanges));
+        findings.push(LineFinding::new(Grade::Note, LinePlace::Line, LineFindingKind::NothingChanges));
     }
     let gap = line.transport.step_gap.unwrap_or(Time::ZERO);
     let mut moments: Vec<Why> = changes.iter().map(|(why, _)| *why).collect();
@@ -172,7 +173,7 @@ fn pump_change(pump: &Pump, old: Recipe<'_>, new: Recipe<'_>) -> Option<(Why, Ch
         _ if swapped => fills(Pipe::Displaces),
         _ => None,
     };
-    let setting = |row: &Option<PumpRow>| row.as_ref().and_then(|row| row.setting).map(|setting| setting.setting);
+    let setting = |row: &Option<PumpRow>| row.as_ref().and_then(|row| row.set_to);
     let change = Change::Pump {
         pump: pump.id,
         fed,
@@ -181,6 +182,7 @@ fn pump_change(pump: &Pump, old: Recipe<'_>, new: Recipe<'_>) -> Option<(Why, Ch
         to,
         setting_from: setting(&before),
         setting_to: setting(&then),
+        status_to: then.as_ref().map_or(RangeStatus::Within, |row| row.range_status),
         pipe,
     };
     let recipe = if then.is_some() { new } else { old };
@@ -221,7 +223,7 @@ fn wet_between(old: &Case, new: &Case, steps: &[Step], line: &CheckedLine, findi
     let between = moistures.fold(0.0, f64::max);
     if between > wettest.value + allowed + 1e-9 {
         let moisture = Amount::from_base(Kind::Moisture, between);
-        findings.push(LineFinding::new(Grade::Unusual, LinePlace::Line, LineWhat::WetBetween { moisture }));
+        findings.push(LineFinding::new(Grade::Unusual, LinePlace::Line, LineFindingKind::WetBetween { moisture }));
     }
 }
 
@@ -238,10 +240,10 @@ fn arrivals(new: &Case, line: &CheckedLine, start: u64, lasts: Time, findings: &
         match field {
             Some(field) if time.is_none() => {
                 let place = LinePlace::Field(LineField::Transport(field));
-                findings.push(LineFinding::new(Grade::Note, place, LineWhat::NoTransport));
+                findings.push(LineFinding::new(Grade::Note, place, LineFindingKind::NoTransport));
             }
             None if stop == Stop::PressOut && time.is_none() => {
-                findings.push(LineFinding::new(Grade::Note, LinePlace::Line, LineWhat::NoPressTime));
+                findings.push(LineFinding::new(Grade::Note, LinePlace::Line, LineFindingKind::NoPressTime));
             }
             _ => {}
         }

@@ -2,9 +2,10 @@
 //!
 //! Each pump, catch test and tank stands for itself: what is wrong with one takes nothing from the others.
 
-use crate::domain::line::book::{LineBook, ToleranceField, TransportField};
+use crate::domain::line::book::LineBook;
+use crate::domain::line::entries::{ToleranceField, TransportField};
 use crate::domain::line::field::LineField;
-use crate::domain::line::finding::{LineFinding, LinePlace, LineWhat};
+use crate::domain::line::finding::{LineFinding, LineFindingKind, LinePlace};
 use crate::domain::line::pumps::catch_test::{
     Calibration, CalibrationDraft, CalibrationField, Caught, LEAST_ROWS, RowDraft, RowField, Suspect, fit, suspects,
 };
@@ -82,7 +83,7 @@ impl CheckedLine {
 pub fn check_line(book: &LineBook) -> CheckedLine {
     let mut reader = Reader::new(book);
     if book.pumps.is_empty() {
-        reader.say(Grade::Note, LinePlace::Line, LineWhat::NoPumps);
+        reader.say(Grade::Note, LinePlace::Line, LineFindingKind::NoPumps);
     }
     // The tanks first, since a catch test is held against its tank; said in the order of the page.
     let tanks: Vec<Tank> = book.tanks.iter().filter_map(|tank| reader.tank(tank)).collect();
@@ -130,17 +131,21 @@ impl Reader<'_> {
         let least = self.number(field(PumpField::LeastSetting)).map(Setting);
         let most = self.number(field(PumpField::MostSetting)).map(Setting);
         if least.zip(most).is_some_and(|(least, most)| least >= most) {
-            self.stop(LinePlace::Field(field(PumpField::MostSetting)), LineWhat::LimitsCrossed);
+            self.stop(LinePlace::Field(field(PumpField::MostSetting)), LineFindingKind::LimitsCrossed);
         }
         let share = self.number(field(PumpField::Share)).unwrap_or(1.0);
+        let step = self.number(field(PumpField::SettingStep)).map_or(pump.unit.usual_step(), Setting);
         let nozzles = self.nozzles(pump.id);
         let pipe = self.number(field(PumpField::PipeVolume)).map(|volume| si!(Volume, volume));
         let mut calibrations = Vec::new();
+        let mut faulty_test = false;
         for draft in &pump.calibrations {
-            calibrations.extend(self.calibration(pump, draft, tanks).calibration);
+            let calibration = self.calibration(pump, draft, tanks).calibration;
+            faulty_test = calibration.is_none();
+            calibrations.extend(calibration);
         }
         if calibrations.is_empty() && pump.calibrations.is_empty() {
-            self.say(Grade::Note, LinePlace::Pump(pump.id), LineWhat::NotCalibrated);
+            self.say(Grade::Note, LinePlace::Pump(pump.id), LineFindingKind::NotCalibrated);
         }
         Pump {
             id: pump.id,
@@ -150,9 +155,11 @@ impl Reader<'_> {
             least,
             most,
             share: si!(Ratio, share),
+            step,
             nozzles,
             pipe,
             calibrations,
+            faulty_test,
         }
     }
 
@@ -162,11 +169,11 @@ impl Reader<'_> {
         let least = self.number(field(PumpField::NozzleLeast));
         let most = self.number(field(PumpField::NozzleMost));
         if count.is_some_and(|count| count.fract() != 0.0) {
-            self.stop(LinePlace::Field(field(PumpField::Nozzles)), LineWhat::NotWhole);
+            self.stop(LinePlace::Field(field(PumpField::Nozzles)), LineFindingKind::NotWhole);
             return None;
         }
         if least.zip(most).is_some_and(|(least, most)| least >= most) {
-            self.stop(LinePlace::Field(field(PumpField::NozzleMost)), LineWhat::WindowCrossed);
+            self.stop(LinePlace::Field(field(PumpField::NozzleMost)), LineFindingKind::WindowCrossed);
             return None;
         }
         let parts = [PumpField::Nozzles, PumpField::NozzleLeast, PumpField::NozzleMost];
@@ -174,7 +181,7 @@ impl Reader<'_> {
         let missing = parts.iter().find(blank);
         let any = count.or(least).or(most).is_some();
         if let Some(missing) = missing.filter(|_| any) {
-            self.say(Grade::Note, LinePlace::Field(field(*missing)), LineWhat::NozzlesIncomplete);
+            self.say(Grade::Note, LinePlace::Field(field(*missing)), LineFindingKind::NozzlesIncomplete);
         }
         Some(Nozzles {
             // Bounded by its limit.
@@ -193,14 +200,14 @@ impl Reader<'_> {
             .number(part(CalibrationField::Temperature))
             .map(|temperature| si!(ThermodynamicTemperature, temperature));
         let mut rows: Vec<Caught> = Vec::new();
-        for row in draft.rows.iter().filter(|row| !row.is_blank() && !row.set_aside) {
+        for row in draft.rows.iter().filter(|row| !row.is_blank() && !row.excluded) {
             let caught = self.row(pump, draft, row, density, tanks);
             if let Some((caught, before)) = caught.zip(rows.last())
                 && caught.setting < before.setting
             {
                 let before = before.setting.amount(pump.unit);
                 let at = LineField::Row(pump.id, draft.id, row.id, RowField::Setting);
-                self.say(Grade::Unusual, LinePlace::Field(at), LineWhat::SettingsNotIncreasing { before });
+                self.say(Grade::Unusual, LinePlace::Field(at), LineFindingKind::SettingsNotIncreasing { before });
             }
             rows.extend(caught);
         }
@@ -210,15 +217,15 @@ impl Reader<'_> {
             rows.iter().all(|row| row.setting.0.to_bits() == first.setting.0.to_bits())
         });
         if rows.len() < LEAST_ROWS {
-            self.stop(place, LineWhat::FewRows { rows: rows.len(), least: LEAST_ROWS });
+            self.stop(place, LineFindingKind::FewRows { rows: rows.len(), least: LEAST_ROWS });
         } else if one_setting {
-            self.stop(place, LineWhat::OneSetting);
+            self.stop(place, LineFindingKind::OneSetting);
         } else if fit.is_none_or(|fit| fit.slope <= 0.0) {
-            self.stop(place, LineWhat::FlowNotIncreasing);
+            self.stop(place, LineFindingKind::FlowNotIncreasing);
         }
         let suspects = fit.as_ref().map(|fit| suspects(&rows, fit)).unwrap_or_default();
         for suspect in &suspects {
-            let what = LineWhat::Suspect {
+            let what = LineFindingKind::Suspect {
                 studentised: Amount::from_base(Kind::Ratio, suspect.studentised),
                 from: Amount::from_base(Kind::Ratio, suspect.from),
             };
@@ -262,7 +269,7 @@ impl Reader<'_> {
         };
         if caught.net().value < 0.0 {
             let net = Amount::from_base(Kind::BatchMass, caught.net().value);
-            self.stop(LinePlace::Field(field(RowField::Mass)), LineWhat::NegativeMass { net });
+            self.stop(LinePlace::Field(field(RowField::Mass)), LineFindingKind::NegativeMass { net });
             return None;
         }
         let tank = tanks.iter().find(|tank| tank.feeds.holds_for(&pump.feeds));
@@ -271,7 +278,7 @@ impl Reader<'_> {
         {
             let most: Mass = tank.capacity * density;
             let most = Amount::from_base(Kind::BatchMass, most.value);
-            self.stop(LinePlace::Field(field(RowField::Mass)), LineWhat::AboveTank { tank: tank.id, most });
+            self.stop(LinePlace::Field(field(RowField::Mass)), LineFindingKind::AboveTank { tank: tank.id, most });
             return None;
         }
         Some(caught)
@@ -283,7 +290,7 @@ impl Reader<'_> {
         let name = |pump: &PumpDraft| pump.name.trim().to_lowercase();
         for (at, pump) in pumps.iter().enumerate() {
             if !name(pump).is_empty() && pumps[..at].iter().any(|earlier| name(earlier) == name(pump)) {
-                self.say(Grade::Unusual, LinePlace::Pump(pump.id), LineWhat::SamePumpName);
+                self.say(Grade::Unusual, LinePlace::Pump(pump.id), LineFindingKind::SamePumpName);
             }
         }
     }
@@ -298,7 +305,7 @@ impl Reader<'_> {
             if (sum.value - 1.0).abs() > 1e-9 {
                 let sum = Amount::from_base(Kind::Share, sum.value);
                 let place = LinePlace::Field(LineField::Pump(pump.id, PumpField::Share));
-                self.say(Grade::Unusual, place, LineWhat::SharesNotWhole { sum });
+                self.say(Grade::Unusual, place, LineFindingKind::SharesNotWhole { sum });
             }
         }
     }
@@ -312,7 +319,7 @@ impl Reader<'_> {
         let capacity: Volume = si!(Volume, capacity?);
         let heel: Volume = si!(Volume, heel?);
         if heel >= capacity {
-            self.stop(LinePlace::Field(field(TankField::Heel)), LineWhat::HeelTooLarge);
+            self.stop(LinePlace::Field(field(TankField::Heel)), LineFindingKind::HeelTooLarge);
             return None;
         }
         let content = content.map(|content| match tank.way {
@@ -326,6 +333,7 @@ impl Reader<'_> {
             capacity,
             heel,
             content,
+            read_at: tank.read_at,
             lead_time: lead_time.map(|time| si!(Time, time)),
         })
     }

@@ -2,7 +2,7 @@
 
 use super::book::LineBook;
 use super::field::LineField;
-use super::{CardField, RunningField, TransportField};
+use super::{RunningField, TableField, TransportField};
 use crate::domain::line::pumps::catch_test::CalibrationDraft;
 use crate::domain::line::pumps::pump::{PumpField, PumpId, ReadingWay};
 use crate::domain::line::pumps::setting::SettingUnit;
@@ -23,6 +23,7 @@ struct Typed {
     nozzles: [&'static str; 3],
     pipe: &'static str,
     reading: &'static str,
+    present: &'static str,
 }
 
 const BINDER: Typed = Typed {
@@ -45,6 +46,7 @@ const BINDER: Typed = Typed {
     nozzles: ["12", "15", "40"],
     pipe: "6",
     reading: "339",
+    present: "42.4",
 };
 
 const WAX: Typed = Typed {
@@ -64,6 +66,7 @@ const WAX: Typed = Typed {
     nozzles: ["6", "10", "30"],
     pipe: "3",
     reading: "110",
+    present: "23.7",
 };
 
 const WATER: Typed = Typed {
@@ -74,6 +77,7 @@ const WATER: Typed = Typed {
     nozzles: ["10", "30", "90"],
     pipe: "4",
     reading: "566",
+    present: "313",
 };
 
 /// 2026-03-02 06:00 UTC, the day of the first catch tests of this invented mill.
@@ -116,17 +120,22 @@ pub fn example_line(draft: &Draft) -> LineBook {
         (RunningField::SampleArea, "0.25", Unit::SquareMetre),
         (RunningField::SampleMass, "2.75", Unit::Kilogram),
         (RunningField::SampleMoisture, "10.3", Unit::PercentDryBasis),
+        (RunningField::LineSpeed, "7.75", Unit::MetrePerMinute),
+        (RunningField::BoardArea, "0.25", Unit::SquareMetre),
+        (RunningField::BoardMass, "2.64", Unit::Kilogram),
+        (RunningField::BoardThickness, "15.6", Unit::Millimetre),
+        (RunningField::BoardMoisture, "6", Unit::PercentDryBasis),
     ] {
         put(&mut book, LineField::Running(field), text, unit);
     }
     for (field, text, unit) in [
-        (CardField::FlowFrom, "6000", Unit::KilogramPerHour),
-        (CardField::FlowTo, "10000", Unit::KilogramPerHour),
-        (CardField::FlowStep, "500", Unit::KilogramPerHour),
-        (CardField::MoistureFrom, "3", Unit::PercentDryBasis),
-        (CardField::MoistureTo, "7", Unit::PercentDryBasis),
+        (TableField::FlowFrom, "6000", Unit::KilogramPerHour),
+        (TableField::FlowTo, "10000", Unit::KilogramPerHour),
+        (TableField::FlowStep, "500", Unit::KilogramPerHour),
+        (TableField::MoistureFrom, "3", Unit::PercentDryBasis),
+        (TableField::MoistureTo, "7", Unit::PercentDryBasis),
     ] {
-        put(&mut book, LineField::Card(field), text, unit);
+        put(&mut book, LineField::Table(field), text, unit);
     }
     book
 }
@@ -158,6 +167,7 @@ fn add(book: &mut LineBook, feeds: Feeds, typed: &Typed) {
     put(book, field(PumpField::NozzleMost), most, Unit::LitrePerHour);
     put(book, field(PumpField::PipeVolume), typed.pipe, Unit::Litre);
     put(book, field(PumpField::Reading), typed.reading, Unit::KilogramPerHour);
+    put(book, field(PumpField::PresentSetting), typed.present, typed.unit.unit());
 }
 
 fn caught(test: &mut CalibrationDraft, rows: &[Row], unit: SettingUnit) {

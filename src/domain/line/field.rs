@@ -1,6 +1,6 @@
 //! The address of every number that is typed at the line.
 
-use super::book::{CardField, DeliveryField, RunningField, ToleranceField, TransportField};
+use super::entries::{DeliveryField, RunningField, TableField, ToleranceField, TransportField, UncertaintyField};
 use crate::domain::line::pumps::catch_test::{CalibrationField, CalibrationId, RowField, RowId};
 use crate::domain::line::pumps::pump::{PumpField, PumpId};
 use crate::domain::line::tanks::tank::{TankField, TankId};
@@ -20,10 +20,12 @@ pub enum LineField {
     Transport(TransportField),
     /// A tolerance.
     Tolerance(ToleranceField),
+    /// A standard uncertainty.
+    Uncertainty(UncertaintyField),
     /// A reading.
     Running(RunningField),
-    /// A number of the rate card.
-    Card(CardField),
+    /// A number of the settings table.
+    Table(TableField),
     /// A number of a new delivery.
     Delivery(DeliveryField),
 }
@@ -40,8 +42,9 @@ impl LineField {
             Self::Tank(tank, part) => format!("line.tank.{}.{}", tank.0, part.key()),
             Self::Transport(part) => format!("line.transport.{}", part.key()),
             Self::Tolerance(part) => format!("line.tolerance.{}", part.key()),
+            Self::Uncertainty(part) => format!("line.uncertainty.{}", part.key()),
             Self::Running(part) => format!("line.running.{}", part.key()),
-            Self::Card(part) => format!("line.card.{}", part.key()),
+            Self::Table(part) => format!("line.table.{}", part.key()),
             Self::Delivery(part) => format!("line.delivery.{}", part.key()),
         }
     }

@@ -86,9 +86,9 @@ pub enum LineFigure {
     /// Board density that this mat weight gives.
     RunDensity,
     /// Flow that the recipe wants at the fibre that runs.
-    TrimWanted,
+    CorrectionTarget,
     /// What to multiply a pump's flow by.
-    TrimFactor,
+    CorrectionFactor,
     /// What to multiply the mat weight by.
     FormerFactor,
     /// What is in a tank, heel included.
@@ -146,9 +146,11 @@ impl LineFigure {
             | Self::RunFlow
             | Self::RunSolids
             | Self::RunWater
-            | Self::TrimWanted
+            | Self::CorrectionTarget
             | Self::Rate => Kind::LiquidFlow,
-            Self::StudentT | Self::Leverage | Self::OpenNozzles | Self::TrimFactor | Self::FormerFactor => Kind::Ratio,
+            Self::StudentT | Self::Leverage | Self::OpenNozzles | Self::CorrectionFactor | Self::FormerFactor => {
+                Kind::Ratio
+            }
             Self::WantedVolume | Self::Spray | Self::NozzleFlow => Kind::PumpFlow,
             Self::PerFibre => Kind::DoseRate,
             Self::VolumePerFibre => Kind::VolumeDoseRate,
@@ -214,8 +216,8 @@ impl LineFigure {
             Self::SampleMoisture => ("ω", "s"),
             Self::RunMat => ("M", "run"),
             Self::RunDensity => ("ρ", "run"),
-            Self::TrimWanted => ("L", "want"),
-            Self::TrimFactor => ("k", "p"),
+            Self::CorrectionTarget => ("L", "want"),
+            Self::CorrectionFactor => ("k", "p"),
             Self::FormerFactor => ("k", "M"),
             Self::Content => ("V", "in"),
             Self::Usable => ("V", "use"),
@@ -279,8 +281,8 @@ impl LineFigure {
             Self::SampleMoisture => "sample_moisture",
             Self::RunMat => "run_mat",
             Self::RunDensity => "run_density",
-            Self::TrimWanted => "trim_wanted",
-            Self::TrimFactor => "trim_factor",
+            Self::CorrectionTarget => "correction_target",
+            Self::CorrectionFactor => "correction_factor",
             Self::FormerFactor => "former_factor",
             Self::Content => "content",
             Self::Usable => "usable",

@@ -4,6 +4,7 @@ use super::field::LineField;
 use crate::domain::line::pumps::catch_test::{CalibrationId, RowId};
 use crate::domain::line::pumps::help::Help;
 use crate::domain::line::pumps::pump::PumpId;
+use crate::domain::line::pumps::range_status::RangeStatus;
 use crate::domain::line::tanks::tank::TankId;
 use crate::domain::recipe::finding::{Grade, What};
 use crate::domain::recipe::liquid::LiquidId;
@@ -30,24 +31,9 @@ pub enum LinePlace {
     Line,
 }
 
-/// On which side of a pump's settings a wanted flow lies.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Standing {
-    /// Within the tested settings and the pump's limits.
-    Within,
-    /// Below the lowest tested setting.
-    BelowTested,
-    /// Above the highest tested setting.
-    AboveTested,
-    /// Below the lowest setting that the pump may run at, or below zero.
-    BelowLimit,
-    /// Above the highest setting that the pump may run at.
-    AboveLimit,
-}
-
 /// What was found.
 #[derive(Debug, Clone, PartialEq)]
-pub enum LineWhat {
+pub enum LineFindingKind {
     /// Something about what was typed.
     Entry(What),
     /// A setting is below that of the row before it.
@@ -87,6 +73,8 @@ pub enum LineWhat {
     },
     /// The pump has no catch test that counts.
     NotCalibrated,
+    /// The pump has a catch test, and something is wrong with it.
+    FaultyTest,
     /// A count that is not whole.
     NotWhole,
     /// The lowest setting is not below the highest.
@@ -113,7 +101,7 @@ pub enum LineWhat {
     /// The wanted flow leaves the tested settings or the pump's limits.
     OutOfReach {
         /// How.
-        standing: Standing,
+        range_status: RangeStatus,
         /// The setting it would take, where the line gives one.
         setting: Option<Amount>,
         /// Smallest fibre flow, oven-dry, that the pump serves; `None` where the liquid's flow does not follow
@@ -149,10 +137,15 @@ pub enum LineWhat {
     TankEmpty,
     /// The heel is as large as the tank.
     HeelTooLarge,
-    /// The tank is dry before a delivery ordered now would come.
-    OrderNow {
-        /// Hours until it is empty.
-        left: Amount,
+    /// The tank is empty before a delivery ordered now would come.
+    OrderOverdue {
+        /// How late the order is.
+        by: Amount,
+    },
+    /// The readings are of another recipe, or from before a changeover.
+    StaleReadings {
+        /// The recipe that they were made on.
+        recipe: String,
     },
     /// A mat sample of which only a part was typed.
     SampleIncomplete,
@@ -192,19 +185,19 @@ pub struct LineFinding {
     /// Where.
     pub place: LinePlace,
     /// What.
-    pub what: LineWhat,
+    pub what: LineFindingKind,
 }
 
 impl LineFinding {
     /// A finding.
     #[must_use]
-    pub const fn new(grade: Grade, place: LinePlace, what: LineWhat) -> Self {
+    pub const fn new(grade: Grade, place: LinePlace, what: LineFindingKind) -> Self {
         Self { grade, place, what }
     }
 
     /// Something that cannot be computed.
     #[must_use]
-    pub const fn stop(place: LinePlace, what: LineWhat) -> Self {
+    pub const fn stop(place: LinePlace, what: LineFindingKind) -> Self {
         Self::new(Grade::Stop, place, what)
     }
 

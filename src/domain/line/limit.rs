@@ -1,6 +1,7 @@
 //! What a box at the line may hold and what is usual, in the style of the recipe's table.
 
-use super::book::{CardField, DeliveryField, LineBook, RunningField, ToleranceField, TransportField};
+use super::book::LineBook;
+use super::entries::{DeliveryField, RunningField, TableField, ToleranceField, TransportField, UncertaintyField};
 use super::field::LineField;
 use crate::domain::line::pumps::catch_test::{CalibrationField, RowField};
 use crate::domain::line::pumps::pump::{PumpField, ReadingWay};
@@ -27,8 +28,9 @@ pub fn limit(field: LineField, book: &LineBook) -> Limit {
         LineField::Tank(id, part) => tank(part, book.tank(id).map_or(TankWay::Level, |tank| tank.way)),
         LineField::Transport(part) => transport(part),
         LineField::Tolerance(part) => tolerance(part),
+        LineField::Uncertainty(part) => uncertainty(part),
         LineField::Running(part) => running(part),
-        LineField::Card(part) => card(part),
+        LineField::Table(part) => card(part),
         LineField::Delivery(part) => delivery(part),
     }
 }
@@ -60,7 +62,12 @@ const fn pump(field: PumpField, unit: SettingUnit, way: ReadingWay) -> Limit {
         PumpField::Reading => match way {
             ReadingWay::MassMeter => Limit::from_to(U::KilogramPerHour, 0.0, 1e6).optional(),
             ReadingWay::VolumeMeter => Limit::from_to(U::LitrePerHour, 0.0, 1e6).optional(),
-            ReadingWay::Setting => setting(unit).optional(),
+        },
+        PumpField::PresentSetting => setting(unit).optional(),
+        PumpField::SettingStep => match unit {
+            SettingUnit::Percent => Limit::above_to(U::Percent, 0.0, 10.0).optional(),
+            SettingUnit::Hertz => Limit::above_to(U::Hertz, 0.0, 10.0).optional(),
+            SettingUnit::Rpm => Limit::above_to(U::TurnPerMinute, 0.0, 100.0).optional(),
         },
     }
 }
@@ -109,6 +116,14 @@ const fn tolerance(field: ToleranceField) -> Limit {
     }
 }
 
+const fn uncertainty(field: UncertaintyField) -> Limit {
+    match field {
+        UncertaintyField::Thickness | UncertaintyField::MatWidth => Limit::above_to(U::Millimetre, 0.0, 100.0),
+        _ => Limit::above_to(U::Percent, 0.0, 50.0),
+    }
+    .optional()
+}
+
 const fn flow() -> Limit {
     Limit::above_to(U::KilogramPerHour, 0.0, 1e6)
 }
@@ -121,19 +136,26 @@ const fn running(field: RunningField) -> Limit {
     match field {
         RunningField::Belt => flow().usually(500.0, 60_000.0, CommonPractice),
         RunningField::Moisture => moisture().usually(1.0, 12.0, CommonPractice),
-        RunningField::SampleArea => {
+        RunningField::LineSpeed => {
+            Limit::above_to(U::MetrePerMinute, 0.0, 500.0).usually(1.0, 150.0, CommonPractice).optional()
+        }
+        RunningField::SampleArea | RunningField::BoardArea => {
             Limit::above_to(U::SquareMetre, 0.0, 100.0).usually(0.01, 10.0, CommonPractice).optional()
         }
-        RunningField::SampleMass => Limit::above_to(U::Kilogram, 0.0, 10_000.0).optional(),
+        RunningField::SampleMass | RunningField::BoardMass => Limit::above_to(U::Kilogram, 0.0, 10_000.0).optional(),
+        RunningField::BoardThickness => {
+            Limit::above_to(U::Millimetre, 0.0, 200.0).usually(2.0, 60.0, CommonPractice).optional()
+        }
+        RunningField::BoardMoisture => moisture().usually(2.0, 12.0, CommonPractice).optional(),
         RunningField::SampleMoisture => moisture().usually(4.0, 16.0, CommonPractice).optional(),
     }
 }
 
-const fn card(field: CardField) -> Limit {
+const fn card(field: TableField) -> Limit {
     match field {
-        CardField::FlowFrom | CardField::FlowTo | CardField::FlowStep => flow(),
-        CardField::MoistureFrom | CardField::MoistureTo => moisture(),
-        CardField::MoistureStep => Limit::above_to(U::Percent, 0.0, 100.0),
+        TableField::FlowFrom | TableField::FlowTo | TableField::FlowStep => flow(),
+        TableField::MoistureFrom | TableField::MoistureTo => moisture(),
+        TableField::MoistureStep => Limit::above_to(U::Percent, 0.0, 100.0),
     }
 }
 

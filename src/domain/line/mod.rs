@@ -10,6 +10,8 @@ macro_rules! si {
     };
 }
 
+/// The numbers entered beside pumps and tanks, in groups.
+pub mod entries;
 mod group;
 
 /// A mill's line as typed.
@@ -41,29 +43,40 @@ pub mod tanks;
 pub mod working;
 
 pub use crate::statistics::regression::{Fit, Model, RSquared};
-pub use book::{CardField, CardRows, DeliveryField, LineBook, RunningField, ToleranceField, TransportField};
+pub use book::{LineBook, ReadOn};
 pub use changeover::{Changeover, changeover};
 pub use checked::{CheckedLine, Tolerances, Transport, check_line, examine};
+pub use entries::{
+    DeliveryField, RunningField, TableField, TableRows, ToleranceField, TransportField, UncertaintyField,
+};
 pub use example::example_line;
 pub use field::LineField;
 pub use figure::LineFigure;
-pub use finding::{LineFinding, LinePlace, LineWhat, Standing};
-pub use line_check::correction;
-pub use line_check::deviation::{Check, Deviation, RunFigure};
-pub use line_check::diagnosis::Culprit;
-pub use line_check::reading::{Reading, Readings, Sample, read_running};
-pub use line_check::running::{Known, Running, run};
+pub use finding::{LineFinding, LineFindingKind, LinePlace};
+pub use line_check::actual::{Actual, FlowSource, LiquidActual, PumpActual};
+pub use line_check::check::{LineCheck, check_readings};
+pub use line_check::correction::{FormerCorrection, PumpAction, PumpCorrection};
+pub use line_check::deviation::{Check, Deviation, RunFigure, Verdict};
+pub use line_check::reading::{MeterReading, PumpReading, RawBoard, Readings, Sample, read_running};
+pub use line_check::reconcile::model::LineModel;
+pub use line_check::reconcile::quantity::LineQuantity;
+pub use line_check::reconcile::uncertainty::Uncertainties;
+pub use line_check::reconcile::verdict::{DensitySplit, Doubt, DoubtfulReading, LineReconciliation, LineVerdict};
+pub use line_check::stale::stale;
 pub use pumps::catch_test::{
     CalibrationDraft, CalibrationField, CalibrationId, Caught, LEAST_ROWS, RowDraft, RowField, RowId,
 };
 pub use pumps::curve::{Curve, SettingFor};
 pub use pumps::drift::{Drift, drift};
 pub use pumps::help::Help;
-pub use pumps::pump::{Metering, Pump, PumpDraft, PumpField, PumpId, ReadingWay};
-pub use pumps::pump_settings::{PumpRow, SettingSheet, setting_sheet, try_setting_sheet};
+pub use pumps::metering::Metering;
+pub use pumps::pump::{Pump, PumpDraft, PumpField, PumpId, ReadingWay};
+pub use pumps::pump_settings::{PumpRow, PumpSettings, pump_settings, try_pump_settings};
+pub use pumps::range_status::RangeStatus;
 pub use pumps::setting::{Setting, SettingUnit};
-pub use pumps::settings_table::{RateCard, rate_card};
+pub use pumps::settings_table::{SettingsTable, settings_table};
 pub use tanks::delivery::{Delivered, deliver};
 pub use tanks::feeds::{Fed, Feeds, Tie};
-pub use tanks::tank::{Tank, TankDraft, TankField, TankId, TankState, TankWay};
+pub use tanks::tank::{Tank, TankDraft, TankField, TankId, TankWay};
+pub use tanks::tank_state::TankState;
 pub use working::{LineOrigin, LineWorking};

@@ -2,7 +2,7 @@
 
 use super::book::LineBook;
 use super::field::LineField;
-use super::finding::{LineFinding, LinePlace, LineWhat};
+use super::finding::{LineFinding, LineFindingKind, LinePlace};
 use super::limit::limit;
 use crate::domain::recipe::check::{read_entry, unusual};
 use crate::domain::recipe::finding::{Grade, What};
@@ -30,11 +30,11 @@ impl<'a> Reader<'a> {
         Self { book, findings: Vec::new() }
     }
 
-    pub(super) fn say(&mut self, grade: Grade, place: LinePlace, what: LineWhat) {
+    pub(super) fn say(&mut self, grade: Grade, place: LinePlace, what: LineFindingKind) {
         self.findings.push(LineFinding { grade, place, what });
     }
 
-    pub(super) fn stop(&mut self, place: LinePlace, what: LineWhat) {
+    pub(super) fn stop(&mut self, place: LinePlace, what: LineFindingKind) {
         self.say(Grade::Stop, place, what);
     }
 
@@ -45,12 +45,12 @@ impl<'a> Reader<'a> {
             Ok(Some(base)) => {
                 let value = Amount::from_base(self.book.kind(field), base);
                 if let Some(what) = unusual(value, &limit(field, self.book)) {
-                    self.say(Grade::Unusual, LinePlace::Field(field), LineWhat::Entry(what));
+                    self.say(Grade::Unusual, LinePlace::Field(field), LineFindingKind::Entry(what));
                 }
                 Some(base)
             }
             Err(what) => {
-                self.stop(LinePlace::Field(field), LineWhat::Entry(what));
+                self.stop(LinePlace::Field(field), LineFindingKind::Entry(what));
                 None
             }
         }

@@ -9,6 +9,7 @@
 
 use crate::domain::balance::outcome::Case;
 use crate::domain::line::pumps::pump::PumpId;
+use crate::domain::line::pumps::range_status::RangeStatus;
 use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::line::tanks::feeds::Fed;
 use crate::domain::{LiquidId, Role};
@@ -93,8 +94,10 @@ pub enum Change {
         to: MassRate,
         /// Setting now; `None` when it stands or has no line.
         setting_from: Option<Setting>,
-        /// Setting then; `None` when it stands or has no line.
+        /// Setting then; `None` when it is off, has no line, or must not run there.
         setting_to: Option<Setting>,
+        /// Where that setting lies.
+        status_to: RangeStatus,
         /// What its pipe needs, with the pipe's volume and, where it fills, how long that takes.
         pipe: Option<(Pipe, Volume, Option<Time>)>,
     },

@@ -7,11 +7,11 @@
 
 use super::constraints::Constraints;
 use super::error::ReconciliationError;
+use super::hypothesis::{GlobalTest, chi_squared_limit};
 use super::problem::Problem;
 use super::result::Reconciliation;
 use super::separation::{Candidate, ExtraReading, extra_readings};
 use super::subspace::Signatures;
-use super::tests::{GlobalTest, chi_squared_limit};
 
 /// Most gross errors that are named. Where more readings have to be left out, the uncertainties or the constraints are
 /// in doubt rather than the readings.
@@ -51,8 +51,8 @@ pub enum Verdict {
 /// One gross error and the readings that may have it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct GrossError {
-    /// The likeliest reading, then those that no data of these instruments can tell from it. All explain the data
-    /// equally well.
+    /// The likeliest reading, then those that no data of these instruments can tell from it, in the order of their
+    /// errors in uncertainties. All explain the data equally well.
     pub suspects: Vec<Suspect>,
     /// Readings that explain these data nearly as well: χ² without them is higher by less than chance would
     /// make it.
@@ -69,7 +69,10 @@ pub struct Suspect {
     pub quantity: usize,
     /// Reading less the value that the rest gives.
     pub error: f64,
-    /// Standard uncertainty of that.
+    /// The same in standard uncertainties of the reading. Where it is far larger than any instrument errs, or leads to
+    /// a value that cannot be, the caller can rule the suspect out.
+    pub error_in_uncertainties: f64,
+    /// Standard uncertainty of the error.
     pub uncertainty: f64,
     /// The global test without it; `None` where nothing is checked any more.
     pub without: Option<GlobalTest>,
@@ -160,6 +163,12 @@ impl<C: Constraints> Search<'_, C> {
                 found.rivals.extend(self.suspect(*other, &besides).filter(consistent));
             }
         }
+        let smaller =
+            |a: &Suspect, b: &Suspect| a.error_in_uncertainties.abs().total_cmp(&b.error_in_uncertainties.abs());
+        if let Some((_, others)) = found.suspects.split_first_mut() {
+            others.sort_by(smaller);
+        }
+        found.rivals.sort_by(smaller);
         let others: Vec<usize> =
             found.suspects.iter().skip(1).chain(&found.rivals).map(|suspect| suspect.quantity).collect();
         if let Some(suspect) = found.suspects.first() {
@@ -174,9 +183,11 @@ impl<C: Constraints> Search<'_, C> {
         let rest = self.without(&left_out)?;
         let reading = self.all.quantities.get(quantity)?.reading?;
         let estimate = rest.quantities.get(quantity)?.estimate?;
+        let error = reading.value - estimate.value;
         Some(Suspect {
             quantity,
-            error: reading.value - estimate.value,
+            error,
+            error_in_uncertainties: error / reading.uncertainty,
             uncertainty: reading.uncertainty.hypot(estimate.uncertainty),
             without: rest.global,
         })
@@ -189,12 +200,23 @@ fn next_to_leave_out(present: &Reconciliation, level: f64) -> Vec<usize> {
     let places = signatures.quantities.len();
     let freedom = present.degrees_of_freedom();
     let total = signatures.scores.norm_squared();
-    // Equal statistics differ by rounding; the first of them is taken, so that the order of readings decides nothing else.
+    // Equal statistics differ by rounding. Of readings that explain the data alike the one is taken whose error is the
+    // smallest part of its uncertainty.
     let better = |new: f64, old: f64| new > old * (1.0 + 1e-9);
+    let shows = |place: usize| {
+        let reading = present.quantities.get(signatures.quantities[place]).and_then(|quantity| quantity.reading);
+        reading.map_or(0.0, |reading| reading.detectability)
+    };
     let best = |signatures: &Signatures, from: usize| {
-        (from..places)
-            .map(|place| (place, signatures.statistic(place)))
-            .fold(None, |best: Option<(usize, f64)>, next| best.filter(|best| !better(next.1, best.1)).or(Some(next)))
+        (from..places).map(|place| (place, signatures.statistic(place))).fold(
+            None,
+            |best: Option<(usize, f64)>, next| {
+                let keeps = |best: &(usize, f64)| {
+                    better(best.1, next.1) || (!better(next.1, best.1) && !better(shows(next.0), shows(best.0)))
+                };
+                best.filter(keeps).or(Some(next))
+            },
+        )
     };
     let Some((single, statistic)) = best(&signatures, 0) else { return Vec::new() };
     let quantity = |place: usize| signatures.quantities[place];

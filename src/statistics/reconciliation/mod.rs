@@ -32,6 +32,8 @@ mod constraints;
 mod diagnosis;
 /// Why there is no result.
 mod error;
+/// The global test and the measurement test.
+mod hypothesis;
 /// One linearisation of the constraints.
 mod linearisation;
 /// Readings and what is asked.
@@ -44,14 +46,12 @@ mod separation;
 mod solver;
 /// Directions in which errors of readings show.
 mod subspace;
-/// The global test and the measurement test.
-mod tests;
 
 pub use constraints::{Constraints, Equations, Linear};
 pub use diagnosis::{Diagnosis, GrossError, Suspect, Verdict};
 pub use error::ReconciliationError;
+pub use hypothesis::{GlobalTest, MeasurementTest};
 pub use num_dual::Dual64;
 pub use problem::{Correlation, Problem, Quantity};
 pub use result::{Estimate, ReadingResult, Reconciled, Reconciliation, Status};
 pub use separation::{Candidate, ExtraReading};
-pub use tests::{GlobalTest, MeasurementTest};

@@ -1,9 +1,9 @@
 //! The reconciled quantities.
 
 use super::error::ReconciliationError;
+use super::hypothesis::{GlobalTest, MeasurementTest, critical_value};
 use super::linearisation::Linearisation;
 use super::problem::{Problem, Quantity, Readings};
-use super::tests::{GlobalTest, MeasurementTest, critical_value};
 use nalgebra::{DMatrix, DVector};
 
 /// What the constraints say of a quantity.

@@ -8,6 +8,7 @@ use crate::browser::page;
 use crate::domain::recipe::check::limit_of;
 use crate::domain::{Draft, Field, Grade, Place};
 use crate::quantity::{Kind, Unit, Units, format};
+use crate::record::limits::LONGEST_TEXT;
 use crate::ui::part::finding::says;
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{Said, Session, State, state};
@@ -104,6 +105,7 @@ pub fn number(field: Field) -> View {
                     el("input")
                         .set("id", id.clone())
                         .set("type", "text")
+                        .set("maxlength", LONGEST_TEXT.to_string())
                         .set("inputmode", "decimal")
                         .set("autocomplete", "off")
                         .set("autocapitalize", "off")

@@ -4,8 +4,9 @@ use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::line::changeover::Stop;
 use crate::domain::line::step::{Change, Pipe, Why};
 use crate::domain::line::{
-    CardRows, Check, Culprit, Fed, Help, Known, LineBook, LineField, LineFigure, LineFinding, LinePlace, Metering,
-    Model, PumpDraft, RSquared, ReadingWay, RunFigure, SettingUnit, Standing, TankDraft, TankWay,
+    Check, DensitySplit, Fed, FlowSource, Help, LineBook, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
+    LineReconciliation, Metering, Model, PumpCorrection, PumpDraft, RSquared, RangeStatus, ReadingWay, RunFigure,
+    SettingUnit, TableRows, TankDraft, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use std::borrow::Cow;
@@ -27,9 +28,9 @@ pub struct LineWords {
     pub field_name: fn(LineField, &LineContext<'_>) -> String,
     /// Label and basis of a figure.
     pub figure: fn(LineFigure) -> FigureWords,
-    /// Label and basis of a figure that is held against the recipe, a dose without its liquid's name.
+    /// Label and basis of a figure that is compared with the recipe, a dose without its liquid's name.
     pub run_figure: fn(RunFigure) -> FigureWords,
-    /// A deviation with its sign: "+2.1 %" relative, "−0.4 points".
+    /// A deviation with its sign: "+2.1 %" relative, "−0.4 points d.b.".
     pub deviation: fn(&Check, &LineContext<'_>) -> String,
     /// What a place of the line is called, as messages begin.
     pub place: fn(LinePlace, &LineContext<'_>) -> String,
@@ -41,12 +42,18 @@ pub struct LineWords {
     pub fed: fn(Fed, &Draft) -> String,
     /// A liquid of the recipe, for the log.
     pub liquid: fn(LiquidId, &Draft) -> String,
-    /// What was found, and how to mend it.
+    /// What was found, and how to fix it.
     pub finding: fn(&LineFinding, &LineContext<'_>) -> Message,
     /// One way out, as a sentence.
     pub help: fn(&Help, &LineContext<'_>) -> String,
-    /// A likely reason, and what to look at.
-    pub culprit: fn(&Culprit, &LineContext<'_>) -> Message,
+    /// What to do with a pump, as a sentence to act on.
+    pub action: fn(&PumpCorrection, &LineContext<'_>) -> String,
+    /// What a quantity of the line check is called.
+    pub quantity: fn(LineQuantity, &LineContext<'_>) -> String,
+    /// Which reading to distrust, and what to do next.
+    pub verdict: fn(&LineReconciliation, &LineContext<'_>) -> Message,
+    /// A density deviation by its parts, and what to correct.
+    pub split: fn(&DensitySplit, &LineContext<'_>) -> Message,
     /// Why a step stands where it stands, as a sentence.
     pub why: fn(Why) -> &'static str,
     /// What changes in a step, as a line to act on.
@@ -56,9 +63,9 @@ pub struct LineWords {
     /// A place that the new furnish reaches.
     pub stop: fn(Stop) -> &'static str,
     /// Where a setting lies, in a few words to stand beside its mark.
-    pub standing: fn(Standing) -> &'static str,
+    pub range_status: fn(RangeStatus) -> &'static str,
     /// Where a flow comes from.
-    pub known: fn(Known) -> &'static str,
+    pub source: fn(FlowSource) -> &'static str,
     /// The scale of a drive.
     pub setting_unit: fn(SettingUnit) -> &'static str,
     /// What a pump's setting fixes.
@@ -72,5 +79,5 @@ pub struct LineWords {
     /// How a tank's content is read.
     pub tank_way: fn(TankWay) -> &'static str,
     /// What the rows of a rate card mean.
-    pub card_rows: fn(CardRows) -> &'static str,
+    pub table_rows: fn(TableRows) -> &'static str,
 }

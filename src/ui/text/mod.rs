@@ -9,6 +9,7 @@ pub mod compare;
 mod compare_page;
 mod context;
 mod english;
+mod isolated;
 mod line;
 mod line_page;
 mod page;
@@ -20,9 +21,10 @@ pub use bench_page::BenchPage;
 pub use compare_page::ComparePage;
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
+pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
-pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
+pub use page::{HelpPage, MixPage, RecipePage, Rescue, ShelfPage, SystemsPage, Tools};
 pub use show::{lower_first, shown, trimmed, trimmed_to, unit_shown};
 pub use width::{plus_minus, width_shown};
 
@@ -140,6 +142,8 @@ pub struct Words {
     pub recipe_page: RecipePage,
     /// The shelf of recipes.
     pub shelf_page: ShelfPage,
+    /// After a fault of the program.
+    pub rescue: Rescue,
     /// The binder systems.
     pub systems_page: SystemsPage,
     /// Solutions and glue mixes.

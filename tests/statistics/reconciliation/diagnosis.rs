@@ -101,3 +101,19 @@ fn an_unchecked_reading_is_never_accused() {
     problem.quantities[15] = Quantity::Measured { value: 20.0, uncertainty: 0.075 };
     assert_eq!(diagnose(&problem).verdict, Verdict::Consistent);
 }
+
+/// Of two readings that explain the data alike the one is named first that has to err by less of its uncertainty: the
+/// coarser one.
+#[test]
+fn the_coarser_of_two_alike_is_named_first() {
+    for (first, uncertainties) in [(0, [3.0, 1.0, 1.0, 1.0]), (1, [1.0, 3.0, 1.0, 1.0])] {
+        let problem = Problem::new(measured(&[10.0, 40.0, 30.0, 30.0], &uncertainties));
+        let Verdict::Suspects { errors, without } = problem.diagnose(&chain(), &[]).unwrap().verdict else {
+            panic!("no suspect")
+        };
+        let suspects: Vec<usize> = errors[0].suspects.iter().map(|suspect| suspect.quantity).collect();
+        assert_eq!(suspects, [first, 1 - first]);
+        assert_relative_eq!(errors[0].suspects[0].error_in_uncertainties, 20.0 / 3.0, max_relative = 1e-9);
+        assert_eq!(without.quantities[first].reading, None);
+    }
+}

@@ -38,7 +38,7 @@ fn one_clean_set_in_twenty_raises_an_alarm() {
 /// gives the reading too little to be compared with.
 #[test]
 fn six_standard_uncertainties_are_named() {
-    const SETS: usize = 40;
+    const SETS: usize = 30;
     let clean = diagnose(&[0.0; 16]).all;
     let shown = |at: &usize| clean.quantities[*at].reading.unwrap().detectability >= 0.85;
     let detectable: Vec<usize> = (0..16).filter(shown).collect();

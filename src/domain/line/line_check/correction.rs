@@ -1,78 +1,223 @@
-//! What brings what runs back to the recipe.
+//! What brings the line back to the recipe.
+//!
+//! A pump that runs at setting n and delivers L is set to n + (L_target − L)/slope: the line of its catch test,
+//! shifted through the present point. For a line through the origin the setting is proportional, n·L_target/L.
+//! Reading the setting off the catch-test line alone would give the present setting again to a pump that delivers
+//! less than that line says.
 
 use crate::domain::balance::outcome::Case;
 use crate::domain::line::checked::CheckedLine;
-use crate::domain::line::finding::Standing;
-use crate::domain::line::line_check::running::{Known, Running};
-use crate::domain::line::pumps::pump::PumpId;
-use crate::domain::line::pumps::pump_settings::bare;
+use crate::domain::line::line_check::actual::{Actual, FlowSource, PumpActual};
+use crate::domain::line::line_check::reconcile::quantity::LineQuantity;
+use crate::domain::line::line_check::reconcile::verdict::{Doubt, LineReconciliation, LineVerdict};
+use crate::domain::line::pumps::curve::Curve;
+use crate::domain::line::pumps::dial::{dial, range_status};
+use crate::domain::line::pumps::pump::{Pump, PumpId};
+use crate::domain::line::pumps::pump_settings::{Bare, bare};
+use crate::domain::line::pumps::range_status::RangeStatus;
 use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::line::tanks::feeds::Fed;
+use crate::statistics::regression::Model;
 use uom::ConstZero;
-use uom::si::f64::{MassRate, Ratio, Velocity};
+use uom::si::f64::{ArealMassDensity, MassRate, Ratio, Velocity};
 
 /// What to do with one pump.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Trim {
+pub enum PumpAction {
+    /// Set it to this, rounded to the drive's step.
+    Set {
+        /// The new setting.
+        setting: Setting,
+        /// Where it lies: within, below or above what was tested.
+        status: RangeStatus,
+    },
+    /// Nothing: the new setting is the present one.
+    Keep,
+    /// Stop it: the recipe takes nothing of it.
+    Stop,
+    /// Run a catch test first: flow meter and catch-test line disagree, so no setting is known.
+    CatchTestFirst {
+        /// What the flow meter reads.
+        metered: MassRate,
+        /// What the catch-test line gives at the present setting.
+        by_line: MassRate,
+    },
+    /// Run a catch test first: there is none that counts.
+    NoCatchTest,
+    /// It cannot deliver the target within the settings allowed.
+    Cannot {
+        /// On which side.
+        status: RangeStatus,
+    },
+    /// Enter its present setting first: the new one starts from that.
+    EnterSetting,
+    /// Nothing of it was read.
+    NotRead,
+    /// First find out which reading errs: the correction hangs on it.
+    Unsettled,
+}
+
+/// The correction of one pump.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PumpCorrection {
     /// The pump.
     pub pump: PumpId,
     /// What it delivers.
     pub fed: Fed,
-    /// Whether its flow was read.
-    pub known: Known,
+    /// Where its flow comes from.
+    pub source: FlowSource,
     /// What it delivers now.
     pub now: MassRate,
-    /// What the recipe wants of it at the fibre that runs.
-    pub wanted: MassRate,
-    /// wanted − now.
+    /// Its target at the fibre that runs.
+    pub target: MassRate,
+    /// target − now.
     pub change: MassRate,
-    /// wanted/now; `None` when it stands.
+    /// target/now; `None` when it is off.
     pub factor: Option<Ratio>,
     /// The scale of its drive.
     pub unit: SettingUnit,
-    /// Its setting now, when that was read.
+    /// Its present setting, when that was read.
     pub setting_now: Option<Setting>,
-    /// The setting for what is wanted, by its last catch test.
-    pub setting: Option<Setting>,
-    /// Where that setting lies.
-    pub standing: Standing,
+    /// What to do.
+    pub action: PumpAction,
 }
 
 /// What to do with the former.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct FormerTrim {
-    /// Mat weight wanted per mat weight now: what the former has to lay more, per area.
+pub struct FormerCorrection {
+    /// Oven-dry mat weight now.
+    pub mat_od: ArealMassDensity,
+    /// Target mat weight per mat weight now.
     pub factor: Ratio,
-    /// The line speed at which the furnish that runs gives the mat weight wanted; `None` without a mat width.
+    /// The line speed that was read.
+    pub line_speed_now: Option<Velocity>,
+    /// The line speed at which this furnish gives the target, v·M/M_target; `None` where no speed was read.
     pub line_speed: Option<Velocity>,
 }
 
-/// The trims of all pumps that the recipe uses. `wanted` is the recipe at the fibre that runs.
-pub(in crate::domain::line) fn trims(running: &Running, line: &CheckedLine, wanted: &Case) -> Vec<Trim> {
-    let one = |run: &crate::domain::line::line_check::running::PumpRun| {
+/// The corrections of all pumps that the recipe uses, from the reconciled state. `target` is the recipe at the fibre
+/// that runs.
+pub(super) fn pump_corrections(
+    actual: &Actual,
+    line: &CheckedLine,
+    target: &Case,
+    reconciled: Option<&LineReconciliation>,
+) -> Vec<PumpCorrection> {
+    let one = |run: &PumpActual| {
         let pump = line.pump(run.pump)?;
-        let bare = bare(pump, run.fed, wanted)?;
-        Some(Trim {
-            pump: run.pump,
-            fed: run.fed,
-            known: run.known,
-            now: run.mass,
-            wanted: bare.mass,
-            change: bare.mass - run.mass,
-            factor: (run.mass > MassRate::ZERO).then(|| bare.mass / run.mass),
-            unit: pump.unit,
-            setting_now: run.setting,
-            setting: bare.setting,
-            standing: bare.standing,
-        })
+        let found = reconciled.and_then(|found| found.value(LineQuantity::Meter(run.pump)));
+        let now = found.filter(|flow| *flow >= 0.0).map_or(run.mass, |flow| si!(MassRate, flow));
+        let mut correction = pump_correction(pump, run, now, target)?;
+        let hangs = matches!(
+            correction.action,
+            PumpAction::Set { .. } | PumpAction::Keep | PumpAction::Stop | PumpAction::Cannot { .. }
+        );
+        if hangs && reconciled.is_some_and(|found| is_unsettled(found, run)) {
+            correction.action = PumpAction::Unsettled;
+        }
+        Some(correction)
     };
-    running.pumps.iter().filter_map(one).collect()
+    actual.pumps.iter().filter_map(one).collect()
 }
 
-/// The trim of the former: v = S_n/(M·b) with the solids that run and the mat weight wanted.
-pub(in crate::domain::line) fn former_trim(running: &Running, case: &Case) -> Option<FormerTrim> {
-    let factor: Ratio = case.solved.mat.od / running.mat_od?;
-    let net = running.solids * (Ratio::new::<uom::si::ratio::ratio>(1.0) - case.input.line.reject);
-    let line_speed: Option<Velocity> = case.input.line.width.map(|width| net / (case.solved.mat.od * width));
-    factor.is_finite().then_some(FormerTrim { factor, line_speed })
+/// Whether the correction of a pump hangs on readings of which one errs, and it is not known which; or on a reading of
+/// its own that errs.
+fn is_unsettled(reconciled: &LineReconciliation, run: &PumpActual) -> bool {
+    let own = |quantity| match quantity {
+        LineQuantity::Meter(pump) | LineQuantity::Volume(pump) | LineQuantity::Setting(pump) => pump == run.pump,
+        LineQuantity::Solids(id) | LineQuantity::LiquidDensity(id) => run.fed == Fed::Liquid(id),
+        _ => false,
+    };
+    let fibre = |quantity| matches!(quantity, LineQuantity::BeltScale | LineQuantity::FibreMoisture);
+    let named = |doubt: &Doubt, hangs: &dyn Fn(LineQuantity) -> bool| {
+        doubt.readings.iter().any(|reading| hangs(reading.quantity))
+    };
+    reconciled.verdict == LineVerdict::Unexplained
+        || reconciled.doubts().iter().any(|doubt| named(doubt, &own) || (doubt.is_open() && named(doubt, &fibre)))
+}
+
+/// The correction of a pump that delivers `now`.
+fn pump_correction(pump: &Pump, run: &PumpActual, now: MassRate, target: &Case) -> Option<PumpCorrection> {
+    let bare = bare(pump, run.fed, target)?;
+    Some(PumpCorrection {
+        pump: run.pump,
+        fed: run.fed,
+        source: run.source,
+        now,
+        target: bare.mass,
+        change: bare.mass - now,
+        factor: (now > MassRate::ZERO).then(|| bare.mass / now),
+        unit: pump.unit,
+        setting_now: run.setting,
+        action: action(pump, run, now, &bare),
+    })
+}
+
+fn action(pump: &Pump, run: &PumpActual, now: MassRate, bare: &Bare) -> PumpAction {
+    if bare.mass <= MassRate::ZERO {
+        return if now > MassRate::ZERO && run.source != FlowSource::Assumed {
+            PumpAction::Stop
+        } else {
+            PumpAction::Keep
+        };
+    }
+    if run.source == FlowSource::Assumed {
+        return PumpAction::NotRead;
+    }
+    let Some(curve) = bare.curve else { return PumpAction::NoCatchTest };
+    let Some(present) = run.setting else { return PumpAction::EnterSetting };
+    if let (Some(false), Some(metered), Some(by_line)) = (run.agrees(), run.metered, run.by_line) {
+        return PumpAction::CatchTestFirst { metered, by_line };
+    }
+    let Some(setting) = corrected(&curve, present, now, bare.mass) else {
+        return PumpAction::Cannot { status: RangeStatus::BelowLimit };
+    };
+    let status = range_status(pump, &curve, setting);
+    match dial(pump, setting, status) {
+        None => PumpAction::Cannot { status },
+        Some(setting) if (setting.0 - present.0).abs() < 0.5 * pump.step.0 => PumpAction::Keep,
+        Some(setting) => PumpAction::Set { setting, status },
+    }
+}
+
+/// The setting for a target from the present point; for a pump that is off, the one of its line. `None` below zero.
+fn corrected(curve: &Curve, present: Setting, now: MassRate, target: MassRate) -> Option<Setting> {
+    if now <= MassRate::ZERO {
+        return curve.setting(target);
+    }
+    let setting = match curve.fit.model {
+        Model::ThroughOrigin => present.0 * (target / now).value,
+        Model::WithIntercept => present.0 + ((target - now) / curve.slope()).value,
+    };
+    (setting.is_finite() && setting >= 0.0).then_some(Setting(setting))
+}
+
+/// The correction of the former, from the mat sample and the line speed that was read, both reconciled. `None` without a
+/// mat sample, or where it is not known which reading of the mat errs.
+pub(super) fn former_correction(
+    actual: &Actual,
+    case: &Case,
+    reconciled: Option<&LineReconciliation>,
+) -> Option<FormerCorrection> {
+    let read = actual.mat_od?;
+    let open = |quantities: &[LineQuantity]| {
+        reconciled.is_some_and(|found| {
+            let open = |doubt: &Doubt| doubt.is_open() && quantities.iter().any(|quantity| doubt.names(*quantity));
+            found.verdict == LineVerdict::Unexplained || found.doubts().iter().any(open)
+        })
+    };
+    if open(&[LineQuantity::MatMass, LineQuantity::MatMoisture, LineQuantity::BoardMass]) {
+        return None;
+    }
+    let reconciled_mat = reconciled.and_then(|found| {
+        let mat = found.value(LineQuantity::MatMass)? / (1.0 + found.value(LineQuantity::MatMoisture)?);
+        (mat > 0.0).then(|| si!(ArealMassDensity, mat))
+    });
+    let mat_od = reconciled_mat.unwrap_or(read);
+    let factor: Ratio = case.solved.mat.od / mat_od;
+    let reconciled_speed = reconciled.and_then(|found| found.value(LineQuantity::LineSpeed));
+    let line_speed_now = actual.line_speed.filter(|_| !open(&[LineQuantity::LineSpeed]));
+    let line_speed_now = line_speed_now.map(|read| reconciled_speed.map_or(read, |speed| si!(Velocity, speed)));
+    let line_speed = line_speed_now.map(|speed| speed / factor).filter(|speed| speed.is_finite());
+    factor.is_finite().then_some(FormerCorrection { mat_od, factor, line_speed_now, line_speed })
 }

@@ -1,8 +1,8 @@
-//! Figures of the running line, held against the recipe.
+//! Figures of the running line, compared with the recipe.
 
 use crate::domain::balance::outcome::Case;
 use crate::domain::line::checked::Tolerances;
-use crate::domain::line::line_check::running::{Known, Running};
+use crate::domain::line::line_check::actual::{Actual, FlowSource};
 use crate::domain::recipe::liquid::LiquidId;
 use crate::quantity::number::finite;
 use crate::quantity::{Amount, Kind, Moisture};
@@ -10,7 +10,7 @@ use uom::ConstZero;
 use uom::si::f64::{MassRate, Ratio};
 use uom::si::ratio::ratio;
 
-/// A figure that is held against the recipe.
+/// A figure that is compared with the recipe.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum RunFigure {
     /// Dose of a liquid, solids per oven-dry fibre.
@@ -45,9 +45,9 @@ impl RunFigure {
 /// How far a figure is from the recipe.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Deviation {
-    /// Relative: actual/wanted − 1.
+    /// Relative: actual/target − 1.
     Relative(Ratio),
-    /// In points: actual − wanted.
+    /// In points: actual − target.
     Points(Ratio),
 }
 
@@ -61,77 +61,96 @@ impl Deviation {
     }
 }
 
-/// A figure held against the recipe.
+/// What a comparison says.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Verdict {
+    /// Within its tolerance, by what was read.
+    Within,
+    /// Outside its tolerance.
+    Outside,
+    /// Not read, so nothing is said.
+    NotRead,
+}
+
+/// A figure compared with the recipe.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Check {
     /// Which.
     pub figure: RunFigure,
     /// As it runs.
     pub actual: Amount,
-    /// As the recipe wants it.
-    pub wanted: Amount,
+    /// As the recipe has it.
+    pub target: Amount,
     /// How far it is off.
     pub deviation: Deviation,
     /// How far it may be off.
     pub tolerance: Ratio,
+    /// Where the least certain flow behind it comes from.
+    pub source: FlowSource,
 }
 
 impl Check {
-    /// Whether it is within its tolerance. A rounding error is not outside.
+    /// Whether it is within its tolerance; only of what was read, or inferred from a setting that was.
     #[must_use]
-    pub fn within(&self) -> bool {
-        self.deviation.value().abs() <= self.tolerance.value + 1e-9
+    pub fn verdict(&self) -> Verdict {
+        match self.source {
+            FlowSource::Assumed => Verdict::NotRead,
+            // A rounding error is not outside.
+            _ if self.deviation.value().abs() <= self.tolerance.value + 1e-9 => Verdict::Within,
+            _ => Verdict::Outside,
+        }
     }
 }
 
-/// Every figure that is known, held against the recipe; `wanted` is the recipe at the fibre that runs.
-pub(in crate::domain::line) fn checks(
-    running: &Running,
-    case: &Case,
-    wanted: &Case,
-    tolerances: &Tolerances,
-) -> Vec<Check> {
+/// Every figure that is known, compared with the recipe; `target` is the recipe at the fibre that runs.
+pub(super) fn checks(actual: &Actual, case: &Case, target: &Case, tolerances: &Tolerances) -> Vec<Check> {
     let mut checks = Vec::new();
-    let relative = |figure, kind, actual: f64, target: f64, tolerance| {
-        finite(actual / target - 1.0).map(|by| Check {
+    let relative = |figure, kind, is: f64, target: f64, tolerance, source| {
+        finite(is / target - 1.0).map(|by| Check {
             figure,
-            actual: Amount::from_base(kind, actual),
-            wanted: Amount::from_base(kind, target),
+            actual: Amount::from_base(kind, is),
+            target: Amount::from_base(kind, target),
             deviation: Deviation::Relative(Ratio::new::<ratio>(by)),
             tolerance,
+            source,
         })
     };
-    let moisture = |figure, actual: Moisture, target: Moisture| {
-        let (actual, target) = (actual.dry_basis(), target.dry_basis());
+    let moisture = |figure, is: Moisture, target: Moisture, source| {
+        let (is, target) = (is.dry_basis(), target.dry_basis());
         Check {
             figure,
-            actual: Amount::from_base(Kind::Moisture, actual.value),
-            wanted: Amount::from_base(Kind::Moisture, target.value),
-            deviation: Deviation::Points(actual - target),
+            actual: Amount::from_base(Kind::Moisture, is.value),
+            target: Amount::from_base(Kind::Moisture, target.value),
+            deviation: Deviation::Points(is - target),
             tolerance: tolerances.moisture,
+            source,
         }
     };
-    for liquid in &running.liquids {
+    for liquid in &actual.liquids {
         let figure = RunFigure::Dose(liquid.id);
-        checks.extend(relative(figure, Kind::Dose, liquid.on_fibre.value, liquid.wanted.value, tolerances.dose));
+        let (is, target) = (liquid.on_fibre.value, liquid.target.value);
+        checks.extend(relative(figure, Kind::Dose, is, target, tolerances.dose, liquid.source));
     }
-    // The water wanted is what this fibre takes: it changes with its moisture.
-    let on_fibre = |water: MassRate| (water / running.fibre).value;
-    let target = wanted.solved.water.dose;
-    if running.water_known == Known::Read && target > MassRate::ZERO {
-        let dose = tolerances.dose;
-        checks.extend(relative(RunFigure::Water, Kind::Dose, on_fibre(running.water), on_fibre(target), dose));
+    // The target of the water is what this fibre takes: it changes with its moisture.
+    let on_fibre = |water: MassRate| (water / actual.fibre).value;
+    let dose = target.solved.water.dose;
+    if dose > MassRate::ZERO {
+        let (is, target) = (on_fibre(actual.water), on_fibre(dose));
+        checks.extend(relative(RunFigure::Water, Kind::Dose, is, target, tolerances.dose, actual.water_source));
     }
-    checks.push(moisture(RunFigure::FurnishMoisture, running.furnish_moisture, case.solved.water.blender_out));
-    let mat = running.sample_moisture.unwrap_or(running.mat_moisture);
-    checks.push(moisture(RunFigure::MatMoisture, mat, case.solved.water.mat));
-    if let Some(od) = running.mat_od {
+    let by_flows = actual.flows_source;
+    checks.push(moisture(RunFigure::FurnishMoisture, actual.furnish_moisture, case.solved.water.blender_out, by_flows));
+    let (mat, source) = actual.sample_moisture.map_or((actual.mat_moisture, by_flows), |mat| (mat, FlowSource::Read));
+    checks.push(moisture(RunFigure::MatMoisture, mat, case.solved.water.mat, source));
+    if let Some(od) = actual.mat_od {
         let target = case.solved.mat.od.value;
-        checks.extend(relative(RunFigure::MatWeight, Kind::MatWeight, od.value, target, tolerances.mat_weight));
+        let tolerance = tolerances.mat_weight;
+        checks.extend(relative(RunFigure::MatWeight, Kind::MatWeight, od.value, target, tolerance, source));
     }
-    if let Some(density) = running.density {
+    if let Some(density) = actual.density {
         let target = case.input.board.density.value;
-        checks.extend(relative(RunFigure::Density, Kind::BoardDensity, density.value, target, tolerances.density));
+        let tolerance = tolerances.density;
+        checks.extend(relative(RunFigure::Density, Kind::BoardDensity, density.value, target, tolerance, source));
     }
     checks
 }

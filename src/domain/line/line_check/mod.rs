@@ -1,12 +1,18 @@
-//! The line check: readings of the running line against the recipe.
+//! The line check: readings of the running line, which of them to distrust, and what to correct.
 
+/// What runs, each reading taken as right.
+pub mod actual;
+/// The line check.
+pub mod check;
 /// What brings the line back to the recipe.
 pub mod correction;
 /// Figures of the running line against the recipe.
 pub mod deviation;
-/// The likely cause of a deviation.
-pub mod diagnosis;
+/// From readings to what runs.
+mod flows;
 /// What was read off the running line.
 pub mod reading;
-/// What the line really does, from its readings and a weighed piece of mat.
-pub mod running;
+/// Data reconciliation: which reading to distrust.
+pub mod reconcile;
+/// Readings that are not of what runs.
+pub mod stale;

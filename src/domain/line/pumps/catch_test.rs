@@ -107,7 +107,7 @@ pub struct RowDraft {
     pub tare: Entry,
     /// Set aside by the user: kept and shown, but the line is laid without it.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
-    pub set_aside: bool,
+    pub excluded: bool,
 }
 
 impl RowDraft {
@@ -120,14 +120,14 @@ impl RowDraft {
             seconds: Entry::empty(Unit::Second),
             mass: Entry::empty(Unit::Kilogram),
             tare: Entry::empty(Unit::Kilogram),
-            set_aside: false,
+            excluded: false,
         }
     }
 
-    /// Whether nothing was typed into it: such a row waits for its test.
+    /// Whether nothing was typed into it, whatever was carried down to it: such a row waits for its test.
     #[must_use]
     pub fn is_blank(&self) -> bool {
-        RowField::ALL.iter().all(|field| self.entry(*field).is_blank())
+        RowField::ALL.iter().all(|field| self.entry(*field).is_blank() || self.entry(*field).preset)
     }
 
     /// The entry of a field.
@@ -185,11 +185,30 @@ impl CalibrationDraft {
         }
     }
 
-    /// Puts a blank row behind the others.
+    /// Puts a row behind the others, with the time and the vessel of the last one.
     pub fn add_row(&mut self, unit: SettingUnit) -> RowId {
         let id = RowId(self.rows.iter().map(|row| row.id.0).max().map_or(1, |most| most.saturating_add(1)));
-        self.rows.push(RowDraft::blank(id, unit));
+        let mut row = RowDraft::blank(id, unit);
+        if let Some(last) = self.rows.last() {
+            row.seconds = carried(&last.seconds);
+            row.tare = carried(&last.tare);
+        }
+        self.rows.push(row);
         id
+    }
+
+    /// Carries a number of a row down to the rows below that have none of their own.
+    pub fn carry_down(&mut self, from: RowId, field: RowField) {
+        let Some(at) = self.rows.iter().position(|row| row.id == from) else { return };
+        let (above, below) = self.rows.split_at_mut(at + 1);
+        let Some(own) = above.last().map(|row| carried(row.entry(field))) else { return };
+        for row in below {
+            let entry = row.entry_mut(field);
+            if !(entry.preset || entry.is_blank()) {
+                break;
+            }
+            *entry = own.clone();
+        }
     }
 
     /// The row with that number.
@@ -219,6 +238,11 @@ impl CalibrationDraft {
             CalibrationField::Temperature => &mut self.temperature,
         }
     }
+}
+
+/// An entry as it is carried to the next row: filled in, and not typed there.
+fn carried(entry: &Entry) -> Entry {
+    if entry.is_blank() { entry.clone() } else { Entry::preset(entry.text.clone(), entry.unit) }
 }
 
 /// One row that was read.

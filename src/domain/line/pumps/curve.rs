@@ -1,6 +1,6 @@
 //! A pump's line: mass flow over setting at the density of today.
 
-use crate::domain::line::pumps::pump::Metering;
+use crate::domain::line::pumps::metering::Metering;
 use crate::domain::line::pumps::setting::{Setting, Settings};
 use crate::quantity::number::finite;
 use crate::statistics::regression::{Fit, Interval};

@@ -1,6 +1,7 @@
 //! How far a pump has moved since an earlier catch test.
 
 use crate::domain::line::pumps::catch_test::{Calibration, CalibrationId};
+use crate::domain::line::pumps::curve::Curve;
 use crate::domain::line::pumps::pump::Pump;
 use crate::domain::line::pumps::setting::Setting;
 use crate::statistics::coverage::{Combined, Part, combine, factor};
@@ -47,11 +48,11 @@ pub fn drift(pump: &Pump, setting: Setting, density: MassDensity) -> Vec<Drift> 
 /// Source: Welch (1947), Biometrika 34, for the degrees of freedom (from memory).
 fn differ(
     difference: MassRate,
-    (old, old_test): (&crate::domain::line::Curve, &Calibration),
-    (new, new_test): (&crate::domain::line::Curve, &Calibration),
+    (old, old_test): (&Curve, &Calibration),
+    (new, new_test): (&Curve, &Calibration),
     setting: Setting,
 ) -> Option<bool> {
-    let part = |curve: &crate::domain::line::Curve, test: &Calibration| {
+    let part = |curve: &Curve, test: &Calibration| {
         let deviation = curve.sd_of_mean(setting)?.value;
         Some(Part { part: deviation, freedom: Some(f64::from(test.curve.fit.freedom())) })
     };

@@ -1,6 +1,7 @@
 //! Pumps, as entered and as checked.
 
 use crate::domain::line::pumps::catch_test::{Calibration, CalibrationDraft, CalibrationId};
+use crate::domain::line::pumps::metering::Metering;
 use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::line::tanks::feeds::Feeds;
 use crate::domain::recipe::draft::Entry;
@@ -14,22 +15,7 @@ use uom::si::f64::{Ratio, Volume, VolumeRate};
 #[serde(transparent)]
 pub struct PumpId(pub u16);
 
-/// What a pump's setting fixes when the liquid's density changes.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Metering {
-    /// The volume, as a displacement pump does: its mass flow follows the density.
-    Volume,
-    /// The mass, as a pump under a mass flow meter does: its mass flow stays.
-    Mass,
-}
-
-impl Metering {
-    /// Both, in the order in which they are offered.
-    pub const ALL: &'static [Metering] = &[Self::Volume, Self::Mass];
-}
-
-/// How what a pump really delivers is read.
+/// Which flow meter a pump has.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum ReadingWay {
@@ -37,13 +23,11 @@ pub enum ReadingWay {
     MassMeter,
     /// A flow meter by volume.
     VolumeMeter,
-    /// The drive's setting, by way of the last calibration.
-    Setting,
 }
 
 impl ReadingWay {
     /// All of them, in the order in which they are offered.
-    pub const ALL: &'static [ReadingWay] = &[Self::MassMeter, Self::VolumeMeter, Self::Setting];
+    pub const ALL: &'static [ReadingWay] = &[Self::MassMeter, Self::VolumeMeter];
 }
 
 /// A number of a pump.
@@ -63,8 +47,12 @@ pub enum PumpField {
     NozzleMost,
     /// Volume of the pipe from the valve to the nozzles.
     PipeVolume,
-    /// What it delivers now, in the way of its [`ReadingWay`].
+    /// Step of the drive's setting.
+    SettingStep,
+    /// Reading of its flow meter, in the way of its [`ReadingWay`].
     Reading,
+    /// Setting at which it runs now.
+    PresentSetting,
 }
 
 impl PumpField {
@@ -77,7 +65,9 @@ impl PumpField {
         Self::NozzleLeast,
         Self::NozzleMost,
         Self::PipeVolume,
+        Self::SettingStep,
         Self::Reading,
+        Self::PresentSetting,
     ];
 
     /// The stable key of the field.
@@ -91,7 +81,9 @@ impl PumpField {
             Self::NozzleLeast => "nozzle_least",
             Self::NozzleMost => "nozzle_most",
             Self::PipeVolume => "pipe_volume",
+            Self::SettingStep => "setting_step",
             Self::Reading => "reading",
+            Self::PresentSetting => "present_setting",
         }
     }
 }
@@ -111,7 +103,7 @@ pub struct PumpDraft {
     pub metering: Metering,
     /// Which line is laid through its catch tests.
     pub model: Model,
-    /// How its flow is read.
+    /// Which flow meter it has.
     pub reading_way: ReadingWay,
     /// Lowest setting, blank without a limit.
     pub least_setting: Entry,
@@ -119,7 +111,7 @@ pub struct PumpDraft {
     pub most_setting: Entry,
     /// Share of the liquid's flow.
     pub share: Entry,
-    /// Number of nozzles, blank when they are not reckoned with.
+    /// Number of nozzles, blank to leave them out.
     pub nozzles: Entry,
     /// Least flow of one nozzle.
     pub nozzle_least: Entry,
@@ -127,8 +119,12 @@ pub struct PumpDraft {
     pub nozzle_most: Entry,
     /// Volume of the pipe from the valve to the nozzles.
     pub pipe_volume: Entry,
-    /// What it delivers now.
+    /// Step of the drive's setting, blank for the usual one.
+    pub setting_step: Entry,
+    /// Reading of its flow meter.
     pub reading: Entry,
+    /// Setting at which it runs now.
+    pub present_setting: Entry,
     /// Its catch tests, the oldest first; the last one counts.
     #[serde(default)]
     pub calibrations: Vec<CalibrationDraft>,
@@ -153,7 +149,9 @@ impl PumpDraft {
             nozzle_least: Entry::empty(Unit::LitrePerHour),
             nozzle_most: Entry::empty(Unit::LitrePerHour),
             pipe_volume: Entry::empty(Unit::Litre),
+            setting_step: Entry::empty(unit.unit()),
             reading: Entry::empty(Unit::KilogramPerHour),
+            present_setting: Entry::empty(unit.unit()),
             calibrations: Vec::new(),
         }
     }
@@ -163,9 +161,8 @@ impl PumpDraft {
         self.unit = unit;
         self.least_setting.unit = unit.unit();
         self.most_setting.unit = unit.unit();
-        if self.reading_way == ReadingWay::Setting {
-            self.reading.unit = unit.unit();
-        }
+        self.setting_step.unit = unit.unit();
+        self.present_setting.unit = unit.unit();
         for row in self.calibrations.iter_mut().flat_map(|calibration| &mut calibration.rows) {
             row.setting.unit = unit.unit();
         }
@@ -178,7 +175,6 @@ impl PumpDraft {
             self.reading = Entry::empty(match way {
                 ReadingWay::MassMeter => Unit::KilogramPerHour,
                 ReadingWay::VolumeMeter => Unit::LitrePerHour,
-                ReadingWay::Setting => self.unit.unit(),
             });
         }
     }
@@ -194,7 +190,9 @@ impl PumpDraft {
             PumpField::NozzleLeast => &self.nozzle_least,
             PumpField::NozzleMost => &self.nozzle_most,
             PumpField::PipeVolume => &self.pipe_volume,
+            PumpField::SettingStep => &self.setting_step,
             PumpField::Reading => &self.reading,
+            PumpField::PresentSetting => &self.present_setting,
         }
     }
 
@@ -208,7 +206,9 @@ impl PumpDraft {
             PumpField::NozzleLeast => &mut self.nozzle_least,
             PumpField::NozzleMost => &mut self.nozzle_most,
             PumpField::PipeVolume => &mut self.pipe_volume,
+            PumpField::SettingStep => &mut self.setting_step,
             PumpField::Reading => &mut self.reading,
+            PumpField::PresentSetting => &mut self.present_setting,
         }
     }
 
@@ -216,7 +216,9 @@ impl PumpDraft {
     #[must_use]
     pub const fn kind(&self, field: PumpField) -> Kind {
         match field {
-            PumpField::LeastSetting | PumpField::MostSetting => self.unit.kind(),
+            PumpField::LeastSetting | PumpField::MostSetting | PumpField::SettingStep | PumpField::PresentSetting => {
+                self.unit.kind()
+            }
             PumpField::Share => Kind::Share,
             PumpField::Nozzles => Kind::Ratio,
             PumpField::NozzleLeast | PumpField::NozzleMost => Kind::PumpFlow,
@@ -224,7 +226,6 @@ impl PumpDraft {
             PumpField::Reading => match self.reading_way {
                 ReadingWay::MassMeter => Kind::LiquidFlow,
                 ReadingWay::VolumeMeter => Kind::PumpFlow,
-                ReadingWay::Setting => self.unit.kind(),
             },
         }
     }
@@ -244,6 +245,17 @@ impl PumpDraft {
     pub fn start_calibration(&mut self, at: u64) -> CalibrationId {
         let id = CalibrationId(self.calibrations.iter().map(|c| c.id.0).max().map_or(1, |most| most.saturating_add(1)));
         self.calibrations.push(CalibrationDraft::blank(id, at, self.unit));
+        id
+    }
+
+    /// The same with the density of the last one, or else `density`, that of the recipe, to be checked.
+    pub fn offer_calibration(&mut self, at: u64, density: Option<&Entry>) -> CalibrationId {
+        let last = self.calibrations.last().map(|test| &test.density).filter(|density| !density.is_blank());
+        let offered = last.or(density).map(|density| Entry::preset(density.text.clone(), density.unit));
+        let id = self.start_calibration(at);
+        if let Some((test, density)) = self.calibration_mut(id).zip(offered) {
+            test.density = density;
+        }
         id
     }
 }
@@ -276,12 +288,16 @@ pub struct Pump {
     pub most: Option<Setting>,
     /// Share of the liquid's flow that it delivers.
     pub share: Ratio,
+    /// Step of its drive.
+    pub step: Setting,
     /// Its nozzles.
     pub nozzles: Option<Nozzles>,
     /// Volume of the pipe to the nozzles.
     pub pipe: Option<Volume>,
     /// Its sound catch tests, the oldest first.
     pub calibrations: Vec<Calibration>,
+    /// Whether it has catch tests and the last one is not sound: the check of the line says what is wrong with it.
+    pub faulty_test: bool,
 }
 
 impl Pump {

@@ -2,15 +2,17 @@
 
 use crate::domain::balance::outcome::Case;
 use crate::domain::line::checked::CheckedLine;
-use crate::domain::line::finding::{LineFinding, LinePlace, LineWhat, Standing};
+use crate::domain::line::finding::{LineFinding, LineFindingKind, LinePlace};
 use crate::domain::line::pumps::curve::{Curve, SettingFor};
+use crate::domain::line::pumps::dial::{dial, range_status};
 use crate::domain::line::pumps::drift::{Drift, drift};
 use crate::domain::line::pumps::help::Help;
 use crate::domain::line::pumps::nozzles::{Fits, Opened, open};
 use crate::domain::line::pumps::pump::{Pump, PumpId};
+use crate::domain::line::pumps::range_status::RangeStatus;
 use crate::domain::line::pumps::setting::{Setting, SettingUnit, Settings};
+use crate::domain::line::tanks::draw::{drawn, water_density};
 use crate::domain::line::tanks::feeds::Fed;
-use crate::domain::line::tanks::tank::{drawn, water_density};
 use crate::domain::recipe::draft::Draft;
 use crate::domain::recipe::finding::Grade;
 use crate::domain::recipe::input::{Liquid, WaterPlan};
@@ -20,7 +22,7 @@ use uom::si::f64::{MassDensity, MassRate, Ratio, SpecificVolume, VolumeRate};
 
 /// What the pumps have to do.
 #[derive(Debug, Clone, PartialEq)]
-pub struct SettingSheet {
+pub struct PumpSettings {
     /// Oven-dry fibre flow F.
     pub fibre: MassRate,
     /// What the belt scale reads, G.
@@ -52,8 +54,10 @@ pub struct PumpRow {
     pub curve: Option<Curve>,
     /// The setting; `None` without a line, when the pump stands, or when the line gives none from zero up.
     pub setting: Option<SettingFor>,
+    /// The setting as the drive takes it; `None` where the pump must not run there.
+    pub set_to: Option<Setting>,
     /// Where the setting lies.
-    pub standing: Standing,
+    pub range_status: RangeStatus,
     /// Settings that are tested and allowed.
     pub usable: Option<Settings>,
     /// Where the setting lies between the lowest (0) and the highest (1) tested one; below 0 or above 1 when
@@ -86,7 +90,7 @@ pub struct Reach {
 ///
 /// The draft must be the one that the case was solved from: it names the liquids.
 #[must_use]
-pub fn setting_sheet(draft: &Draft, case: &Case, line: &CheckedLine) -> SettingSheet {
+pub fn pump_settings(draft: &Draft, case: &Case, line: &CheckedLine) -> PumpSettings {
     let mut findings = Vec::new();
     let mut rows = Vec::new();
     for pump in &line.pumps {
@@ -95,32 +99,34 @@ pub fn setting_sheet(draft: &Draft, case: &Case, line: &CheckedLine) -> SettingS
                 examine(pump, &row, case, &mut findings);
                 rows.push(row);
             }
-            None => findings.push(LineFinding::new(Grade::Note, LinePlace::Pump(pump.id), LineWhat::NotInRecipe)),
+            None => {
+                findings.push(LineFinding::new(Grade::Note, LinePlace::Pump(pump.id), LineFindingKind::NotInRecipe))
+            }
         }
     }
     let served = |fed: Fed| rows.iter().any(|row| row.fed == fed);
     for flow in &case.solved.liquids {
         if flow.liquid > MassRate::ZERO && !served(Fed::Liquid(flow.id)) {
-            findings.push(LineFinding::new(Grade::Unusual, LinePlace::Liquid(flow.id), LineWhat::NoPump));
+            findings.push(LineFinding::new(Grade::Unusual, LinePlace::Liquid(flow.id), LineFindingKind::NoPump));
         }
     }
     if case.solved.water.dose > MassRate::ZERO && !served(Fed::Water) {
-        findings.push(LineFinding::new(Grade::Unusual, LinePlace::Water, LineWhat::NoPump));
+        findings.push(LineFinding::new(Grade::Unusual, LinePlace::Water, LineFindingKind::NoPump));
     }
     findings.sort_by_key(|finding| finding.grade);
-    SettingSheet { fibre: case.solved.fibre, fibre_wet: case.solved.fibre_wet, rows, findings }
+    PumpSettings { fibre: case.solved.fibre, fibre_wet: case.solved.fibre_wet, rows, findings }
 }
 
 /// The same, where the recipe may have no balance and the mill no pumps.
 ///
 /// # Errors
-/// The one finding that stands in the way: [`LineWhat::NoRecipe`] or [`LineWhat::NoPumps`].
-pub fn try_setting_sheet(draft: &Draft, case: Option<&Case>, line: &CheckedLine) -> Result<SettingSheet, LineFinding> {
-    let case = case.ok_or(LineFinding::stop(LinePlace::Line, LineWhat::NoRecipe))?;
+/// The one finding that stands in the way: [`LineFindingKind::NoRecipe`] or [`LineFindingKind::NoPumps`].
+pub fn try_pump_settings(draft: &Draft, case: Option<&Case>, line: &CheckedLine) -> Result<PumpSettings, LineFinding> {
+    let case = case.ok_or(LineFinding::stop(LinePlace::Line, LineFindingKind::NoRecipe))?;
     if line.pumps.is_empty() {
-        return Err(LineFinding::stop(LinePlace::Line, LineWhat::NoPumps));
+        return Err(LineFinding::stop(LinePlace::Line, LineFindingKind::NoPumps));
     }
-    Ok(setting_sheet(draft, case, line))
+    Ok(pump_settings(draft, case, line))
 }
 
 /// What a pump has to deliver and its setting, without what a rate card or a trim does not show.
@@ -130,7 +136,8 @@ pub(in crate::domain::line) struct Bare {
     pub(in crate::domain::line) density: MassDensity,
     pub(in crate::domain::line) curve: Option<Curve>,
     pub(in crate::domain::line) setting: Option<Setting>,
-    pub(in crate::domain::line) standing: Standing,
+    pub(in crate::domain::line) set_to: Option<Setting>,
+    pub(in crate::domain::line) range_status: RangeStatus,
 }
 
 /// The bare setting of one pump; `None` when the recipe does not have what it feeds.
@@ -140,19 +147,20 @@ pub(in crate::domain::line) fn bare(pump: &Pump, fed: Fed, case: &Case) -> Optio
     let curve = pump.last().map(|last| last.curve.at_density(pump.metering, last.density, density));
     let runs = mass > MassRate::ZERO;
     let setting = curve.filter(|_| runs).and_then(|curve| curve.setting(mass));
-    let standing = match (&curve, setting) {
-        (Some(curve), Some(setting)) => standing(pump, curve, setting),
+    let range_status = match (&curve, setting) {
+        (Some(curve), Some(setting)) => range_status(pump, curve, setting),
         // Not even a setting of zero gives so little.
-        (Some(_), None) if runs => Standing::BelowLimit,
-        _ => Standing::Within,
+        (Some(_), None) if runs => RangeStatus::BelowLimit,
+        _ => RangeStatus::Within,
     };
-    Some(Bare { mass, density, curve, setting, standing })
+    let set_to = setting.and_then(|setting| dial(pump, setting, range_status));
+    Some(Bare { mass, density, curve, setting, set_to, range_status })
 }
 
 /// One pump of the sheet; `None` when the recipe does not have what it feeds.
 #[must_use]
 pub fn row(pump: &Pump, fed: Fed, case: &Case) -> Option<PumpRow> {
-    let Bare { mass, density, curve, setting, standing } = bare(pump, fed, case)?;
+    let Bare { mass, density, curve, setting, set_to, range_status } = bare(pump, fed, case)?;
     let volume: VolumeRate = mass / density;
     let spray = volume + thinning(fed, case) * pump.share / water_density();
     let setting = curve.filter(|_| setting.is_some()).and_then(|curve| curve.setting_for(mass));
@@ -172,7 +180,8 @@ pub fn row(pump: &Pump, fed: Fed, case: &Case) -> Option<PumpRow> {
         volume,
         curve,
         setting,
-        standing,
+        set_to,
+        range_status,
         usable,
         place,
         reach,
@@ -199,26 +208,6 @@ fn usable(pump: &Pump, curve: &Curve) -> Settings {
     Settings { low: Setting(low), high: Setting(high) }
 }
 
-/// Where a setting lies; the limits of the pump before what was tested. A rounding error is not outside.
-#[must_use]
-pub fn standing(pump: &Pump, curve: &Curve, setting: Setting) -> Standing {
-    let tested = curve.tested();
-    let slack = 1e-9 * tested.high.0.abs().max(setting.0.abs());
-    let below = |bound: Setting| setting.0 < bound.0 - slack;
-    let above = |bound: Setting| setting.0 > bound.0 + slack;
-    if pump.least.is_some_and(below) {
-        Standing::BelowLimit
-    } else if pump.most.is_some_and(above) {
-        Standing::AboveLimit
-    } else if below(tested.low) {
-        Standing::BelowTested
-    } else if above(tested.high) {
-        Standing::AboveTested
-    } else {
-        Standing::Within
-    }
-}
-
 /// Whether what is fed grows in proportion to the fibre.
 fn follows_fibre(fed: Fed, case: &Case) -> bool {
     !(fed == Fed::Water && matches!(case.input.water, WaterPlan::Flow(_)))
@@ -237,12 +226,12 @@ fn reach(curve: &Curve, usable: Settings, fed: Fed, mass: MassRate, case: &Case)
 fn examine(pump: &Pump, row: &PumpRow, case: &Case, findings: &mut Vec<LineFinding>) {
     let mut say = |grade, what| findings.push(LineFinding::new(grade, LinePlace::Pump(pump.id), what));
     if row.mass > MassRate::ZERO && row.curve.is_none() {
-        say(Grade::Stop, LineWhat::NotCalibrated);
+        say(Grade::Stop, if pump.faulty_test { LineFindingKind::FaultyTest } else { LineFindingKind::NotCalibrated });
     }
-    if row.standing != Standing::Within {
+    if row.range_status != RangeStatus::Within {
         let fibre = |flow: MassRate| Amount::from_base(Kind::FibreFlow, flow.value);
-        let what = LineWhat::OutOfReach {
-            standing: row.standing,
+        let what = LineFindingKind::OutOfReach {
+            range_status: row.range_status,
             setting: row.setting.map(|setting| setting.setting.amount(pump.unit)),
             least_fibre: row.reach.map(|reach| fibre(reach.least)),
             most_fibre: row.reach.map(|reach| fibre(reach.most)),
@@ -255,9 +244,9 @@ fn examine(pump: &Pump, row: &PumpRow, case: &Case, findings: &mut Vec<LineFindi
         let each = flow(opened.each);
         match opened.fits {
             Fits::Within => {}
-            Fits::TooFew => say(Grade::Unusual, LineWhat::NozzlesTooFew { each, most: flow(nozzles.most) }),
-            Fits::TooMany => say(Grade::Unusual, LineWhat::NozzlesTooMany { each, least: flow(nozzles.least) }),
-            Fits::Between => say(Grade::Unusual, LineWhat::NozzlesBetween { open: opened.open }),
+            Fits::TooFew => say(Grade::Unusual, LineFindingKind::NozzlesTooFew { each, most: flow(nozzles.most) }),
+            Fits::TooMany => say(Grade::Unusual, LineFindingKind::NozzlesTooMany { each, least: flow(nozzles.least) }),
+            Fits::Between => say(Grade::Unusual, LineFindingKind::NozzlesBetween { open: opened.open }),
         }
     }
 }
@@ -266,11 +255,11 @@ fn examine(pump: &Pump, row: &PumpRow, case: &Case, findings: &mut Vec<LineFindi
 fn help(pump: &Pump, row: &PumpRow, case: &Case) -> Vec<Help> {
     let Some((curve, usable)) = row.curve.zip(row.usable) else { return Vec::new() };
     let mut help = Vec::new();
-    let tested_only = matches!(row.standing, Standing::BelowTested | Standing::AboveTested);
+    let tested_only = matches!(row.range_status, RangeStatus::BelowTested | RangeStatus::AboveTested);
     if let Some(setting) = row.setting.filter(|_| tested_only) {
         help.push(Help::TestTo(setting.setting, pump.unit));
     }
-    let low = matches!(row.standing, Standing::BelowTested | Standing::BelowLimit);
+    let low = matches!(row.range_status, RangeStatus::BelowTested | RangeStatus::BelowLimit);
     if let Some(reach) = row.reach {
         let fibre = if low { Help::FibreAtLeast(reach.least) } else { Help::FibreAtMost(reach.most) };
         help.push(fibre);
@@ -280,11 +269,11 @@ fn help(pump: &Pump, row: &PumpRow, case: &Case) -> Vec<Help> {
     let liquid = |id| case.input.liquids.as_slice().iter().find(move |liquid| liquid.id == id);
     if let Fed::Liquid(id) = row.fed
         && bound > MassRate::ZERO
-        && let Some(solids) =
-            liquid(id).filter(|liquid| !liquid.substance.is_isocyanate()).and_then(|liquid: &Liquid| {
-                let factor: Ratio = row.mass / bound;
-                Solids::new((liquid.solids.ratio() * factor).value)
-            })
+        && !liquid(id).is_some_and(|liquid| liquid.substance.is_isocyanate())
+        && let Some(solids) = liquid(id).and_then(|liquid: &Liquid| {
+            let factor: Ratio = row.mass / bound;
+            Solids::new((liquid.solids.ratio() * factor).value)
+        })
     {
         help.push(Help::Solids(solids));
     }

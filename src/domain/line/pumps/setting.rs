@@ -39,6 +39,16 @@ impl SettingUnit {
         }
     }
 
+    /// The step of a drive that was not entered. Common practice, no source: 0.1 %, 0.1 Hz, 1 rpm.
+    #[must_use]
+    pub const fn usual_step(self) -> Setting {
+        match self {
+            Self::Percent => Setting(0.001),
+            Self::Hertz => Setting(0.1),
+            Self::Rpm => Setting(1.0),
+        }
+    }
+
     /// What mass flow per setting measures. In percent it is the flow per full setting, 100 %.
     #[must_use]
     pub const fn slope_kind(self) -> Kind {

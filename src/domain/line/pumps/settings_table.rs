@@ -2,18 +2,20 @@
 
 use crate::domain::balance::outcome::Case;
 use crate::domain::balance::solve::solve;
-use crate::domain::line::book::{CardField, CardRows, LineBook};
+use crate::domain::line::book::LineBook;
 use crate::domain::line::checked::CheckedLine;
+use crate::domain::line::entries::{TableField, TableRows};
 use crate::domain::line::field::LineField;
-use crate::domain::line::finding::{LineFinding, LinePlace, LineWhat, Standing};
+use crate::domain::line::finding::{LineFinding, LineFindingKind, LinePlace};
 use crate::domain::line::pumps::pump::{Pump, PumpId};
 use crate::domain::line::pumps::pump_settings::bare;
+use crate::domain::line::pumps::range_status::RangeStatus;
 use crate::domain::line::pumps::setting::Setting;
 use crate::domain::line::read::Reader;
 use crate::domain::line::tanks::feeds::Fed;
 use crate::domain::recipe::draft::Draft;
 use crate::domain::recipe::input::{Feed, Input};
-use crate::quantity::Moisture;
+use crate::quantity::{Moisture, Unit};
 use uom::ConstZero;
 use uom::si::f64::MassRate;
 
@@ -24,15 +26,17 @@ pub const MOST_COLUMNS: usize = 30;
 
 /// A rate card.
 #[derive(Debug, Clone, PartialEq)]
-pub struct RateCard {
+pub struct SettingsTable {
     /// What the rows mean.
-    pub rows: CardRows,
+    pub rows: TableRows,
     /// The fibre flows, one a row.
     pub flows: Vec<MassRate>,
     /// The fibre moistures, one a column.
     pub moistures: Vec<Moisture>,
     /// The pumps on the card.
     pub pumps: Vec<PumpId>,
+    /// Row and column next to the recipe as it is; `None` where it lies outside the table.
+    pub present: Option<(usize, usize)>,
     /// The cells, row by row; `None` where the recipe has no balance.
     pub cells: Vec<Vec<Option<Cell>>>,
 }
@@ -55,25 +59,28 @@ pub struct Cell {
 pub struct CellPump {
     /// Flow wanted. Zero: the pump stands.
     pub mass: MassRate,
-    /// Its setting, beyond what was tested too: see the mark.
+    /// Its setting as the drive takes it, beyond what was tested too: see the mark. `None` beyond what is allowed.
     pub setting: Option<Setting>,
-    /// The mark: anything but [`Standing::Within`] leaves the pump's range.
-    pub standing: Standing,
+    /// The mark: anything but [`RangeStatus::Within`] leaves the pump's range.
+    pub range_status: RangeStatus,
 }
 
 /// The card of a recipe over what the book asks for, or what is wrong with that.
 #[must_use]
-pub fn rate_card(
+pub fn settings_table(
     draft: &Draft,
     case: &Case,
     line: &CheckedLine,
     book: &LineBook,
-) -> (Option<RateCard>, Vec<LineFinding>) {
+) -> (Option<SettingsTable>, Vec<LineFinding>) {
     let mut reader = Reader::new(book);
-    let flows =
-        reader.steps([CardField::FlowFrom, CardField::FlowTo, CardField::FlowStep], MOST_ROWS).unwrap_or_default();
+    let flows = reader
+        .steps([TableField::FlowFrom, TableField::FlowTo, TableField::FlowStep], MOST_ROWS, None)
+        .unwrap_or_default();
+    // In the basis in which they are entered.
+    let basis = Some(book.table.moisture_from.unit);
     let moistures = reader
-        .steps([CardField::MoistureFrom, CardField::MoistureTo, CardField::MoistureStep], MOST_COLUMNS)
+        .steps([TableField::MoistureFrom, TableField::MoistureTo, TableField::MoistureStep], MOST_COLUMNS, basis)
         .unwrap_or_default();
     if flows.is_empty() || moistures.is_empty() {
         return (None, reader.findings);
@@ -86,29 +93,37 @@ pub fn rate_card(
         .filter(|pump| pump.last().is_some())
         .filter_map(|pump| pump.feeds.within(draft).map(|fed| (pump, fed)))
         .collect();
-    let one = |flow: MassRate, moisture: Moisture| cell(case, book.card_rows, flow, moisture, &pumps);
+    let one = |flow: MassRate, moisture: Moisture| cell(case, book.table_rows, flow, moisture, &pumps);
     let cells = flows.iter().map(|flow| moistures.iter().map(|moisture| one(*flow, *moisture)).collect()).collect();
     let pumps = pumps.iter().map(|(pump, _)| pump.id).collect();
-    (Some(RateCard { rows: book.card_rows, flows, moistures, pumps, cells }), reader.findings)
+    let flow = match book.table_rows {
+        TableRows::OvenDry => case.solved.fibre,
+        TableRows::Belt => case.solved.fibre_wet,
+    };
+    let row = nearest(flows.iter().map(|flow| flow.value), flow.value);
+    let moisture = case.input.fibre_moisture.dry_basis().value;
+    let column = nearest(moistures.iter().map(|moisture| moisture.dry_basis().value), moisture);
+    let present = row.zip(column);
+    (Some(SettingsTable { rows: book.table_rows, flows, moistures, pumps, present, cells }), reader.findings)
 }
 
 /// The recipe at another fibre flow and moisture, solved; `None` where it has no balance.
 #[must_use]
-pub fn at(case: &Case, rows: CardRows, flow: MassRate, moisture: Moisture) -> Option<Case> {
+pub fn at(case: &Case, rows: TableRows, flow: MassRate, moisture: Moisture) -> Option<Case> {
     let feed = match rows {
-        CardRows::OvenDry => Feed::OvenDry(flow),
-        CardRows::Belt => Feed::Belt(flow),
+        TableRows::OvenDry => Feed::OvenDry(flow),
+        TableRows::Belt => Feed::Belt(flow),
     };
     let input = Input { feed, fibre_moisture: moisture, ..case.input.clone() };
     let solved = solve(&input).ok()?;
     Some(Case { input, solved })
 }
 
-fn cell(case: &Case, rows: CardRows, flow: MassRate, moisture: Moisture, pumps: &[(&Pump, Fed)]) -> Option<Cell> {
+fn cell(case: &Case, rows: TableRows, flow: MassRate, moisture: Moisture, pumps: &[(&Pump, Fed)]) -> Option<Cell> {
     let case = at(case, rows, flow, moisture)?;
     let one = |(pump, fed): &(&Pump, Fed)| {
         let bare = bare(pump, *fed, &case)?;
-        Some(CellPump { mass: bare.mass, setting: bare.setting, standing: bare.standing })
+        Some(CellPump { mass: bare.mass, setting: bare.set_to, range_status: bare.range_status })
     };
     Some(Cell {
         fibre: case.solved.fibre,
@@ -118,23 +133,45 @@ fn cell(case: &Case, rows: CardRows, flow: MassRate, moisture: Moisture, pumps: 
     })
 }
 
+/// Place of the value next to `at`; `None` where that lies outside of all.
+fn nearest(values: impl Iterator<Item = f64> + Clone, at: f64) -> Option<usize> {
+    let slack = 1e-9 * at.abs();
+    let (low, high) = values.clone().fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), x| (a.min(x), b.max(x)));
+    let away = |value: f64| (value - at).abs();
+    let nearest = values.enumerate().min_by(|(_, a), (_, b)| away(*a).total_cmp(&away(*b)));
+    nearest.filter(|_| at >= low - slack && at <= high + slack).map(|(place, _)| place)
+}
+
 impl Reader<'_> {
-    /// From, to and step as numbers in the base unit; the last step may end short of `to`.
-    fn steps(&mut self, fields: [CardField; 3], most: usize) -> Option<Vec<f64>> {
+    /// From, to and step as numbers in the base unit. The last is always `to`, the step before it may be short. With a
+    /// basis the steps are even in that unit, and the step is in its percent.
+    fn steps(&mut self, fields: [TableField; 3], most: usize, basis: Option<Unit>) -> Option<Vec<f64>> {
         let [from_field, to_field, step_field] = fields;
-        let mut read = |field| self.number(LineField::Card(field));
+        let mut read = |field| self.number(LineField::Table(field));
         let (from, to, step) = (read(from_field), read(to_field), read(step_field));
         let (from, to, step) = (from?, to?, step?);
+        let (from, to, step) = match basis {
+            Some(unit) => (unit.from_base(from), unit.from_base(to), Unit::Percent.from_base(step)),
+            None => (from, to, step),
+        };
         if to < from {
-            self.stop(LinePlace::Field(LineField::Card(to_field)), LineWhat::RangeCrossed);
+            self.stop(LinePlace::Field(LineField::Table(to_field)), LineFindingKind::RangeCrossed);
             return None;
         }
-        let count = ((to - from) / step + 1e-9).floor();
-        if count >= most as f64 {
-            self.stop(LinePlace::Field(LineField::Card(step_field)), LineWhat::TooManySteps { most });
+        let whole = ((to - from) / step + 1e-9).floor();
+        if whole >= most as f64 {
+            self.stop(LinePlace::Field(LineField::Table(step_field)), LineFindingKind::TooManySteps { most });
             return None;
         }
         // Bounded just above.
-        Some((0..=count as u32).map(|at| from + f64::from(at) * step).collect())
+        let mut steps: Vec<f64> = (0..=whole as u32).map(|at| from + f64::from(at) * step).collect();
+        if steps.last().is_some_and(|last| to - last > 1e-9 * step) {
+            if steps.len() >= most {
+                self.stop(LinePlace::Field(LineField::Table(step_field)), LineFindingKind::TooManySteps { most });
+                return None;
+            }
+            steps.push(to);
+        }
+        Some(steps.into_iter().map(|value| basis.map_or(value, |unit| unit.to_base(value))).collect())
     }
 }

@@ -2,12 +2,14 @@
 
 use crate::domain::balance::figure::Figure;
 use crate::domain::balance::outcome::{Case, work_out};
-use crate::domain::line::book::{DeliveryField, LineBook};
+use crate::domain::line::book::LineBook;
 use crate::domain::line::checked::CheckedLine;
+use crate::domain::line::entries::DeliveryField;
 use crate::domain::line::field::LineField;
-use crate::domain::line::finding::{LineFinding, LinePlace, LineWhat};
+use crate::domain::line::finding::{LineFinding, LineFindingKind, LinePlace};
 use crate::domain::line::pumps::pump::PumpId;
-use crate::domain::line::pumps::pump_settings::{SettingSheet, setting_sheet};
+use crate::domain::line::pumps::pump_settings::{PumpSettings, pump_settings};
+use crate::domain::line::pumps::range_status::RangeStatus;
 use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::line::read::Reader;
 use crate::domain::recipe::draft::{Draft, Entry};
@@ -27,8 +29,10 @@ pub struct Moved {
     pub unit: SettingUnit,
     /// Its setting before; `None` when it stands or has no line.
     pub before: Option<Setting>,
-    /// Its setting after.
+    /// Its setting after; `None` where it must not run there either.
     pub after: Option<Setting>,
+    /// Where that setting lies.
+    pub status_after: RangeStatus,
     /// Its flow before.
     pub mass_before: MassRate,
     /// Its flow after.
@@ -47,9 +51,9 @@ pub struct Delivered {
     /// What the check of that recipe says.
     pub recipe_findings: Vec<Finding>,
     /// The pumps before.
-    pub before: SettingSheet,
+    pub before: PumpSettings,
     /// The pumps after; `None` when the recipe has no balance then.
-    pub after: Option<SettingSheet>,
+    pub after: Option<PumpSettings>,
     /// Every pump whose setting or flow moves.
     pub moved: Vec<Moved>,
     /// Every figure of the balance that moves: before and after.
@@ -83,7 +87,7 @@ pub fn deliver(
 impl Reader<'_> {
     fn deliver(&mut self, draft: &Draft, case: &Case, line: &CheckedLine) -> Option<Delivered> {
         let Some(id) = self.book.delivered.filter(|id| draft.liquid(*id).is_some()) else {
-            self.stop(LinePlace::Line, LineWhat::NoLiquid);
+            self.stop(LinePlace::Line, LineFindingKind::NoLiquid);
             return None;
         };
         let mut new = draft.clone();
@@ -93,7 +97,7 @@ impl Reader<'_> {
             return None;
         }
         if solids.is_none() && density.is_none() {
-            self.say(Grade::Note, LinePlace::Line, LineWhat::NothingDelivered);
+            self.say(Grade::Note, LinePlace::Line, LineFindingKind::NothingDelivered);
         }
         let liquid = new.liquid_mut(id)?;
         if solids.is_some() {
@@ -103,9 +107,9 @@ impl Reader<'_> {
             let unit = Unit::KilogramPerCubicMetre;
             liquid.density = Entry::typed(editable(unit.from_base(density.value), DecimalMark::Point), unit);
         }
-        let before = setting_sheet(draft, case, line);
+        let before = pump_settings(draft, case, line);
         let outcome = work_out(&new);
-        let after = outcome.case.as_ref().map(|case| setting_sheet(&new, case, line));
+        let after = outcome.case.as_ref().map(|case| pump_settings(&new, case, line));
         let moved = after.as_ref().map(|after| moved(&before, after)).unwrap_or_default();
         let figures = outcome.case.as_ref().map(|new| figures(case, new)).unwrap_or_default();
         Some(Delivered {
@@ -136,7 +140,7 @@ impl Reader<'_> {
             }
             (Some((measured, pumped)), None) if measured.to_bits() != pumped.to_bits() => {
                 let place = LinePlace::Field(LineField::Delivery(DeliveryField::Expansion));
-                self.say(Grade::Note, place, LineWhat::NoExpansion);
+                self.say(Grade::Note, place, LineFindingKind::NoExpansion);
                 typed.map(|_| density)
             }
             _ => typed.map(|_| density),
@@ -148,8 +152,8 @@ fn differ(a: f64, b: f64) -> bool {
     (a - b).abs() > 1e-9 * a.abs().max(b.abs())
 }
 
-fn moved(before: &SettingSheet, after: &SettingSheet) -> Vec<Moved> {
-    let setting = |row: &crate::domain::line::PumpRow| row.setting.map(|setting| setting.setting);
+fn moved(before: &PumpSettings, after: &PumpSettings) -> Vec<Moved> {
+    let setting = |row: &crate::domain::line::PumpRow| row.set_to;
     let pairs = before.rows.iter().filter_map(|row| {
         let then = after.rows.iter().find(|other| other.pump == row.pump)?;
         Some((row, then))
@@ -160,6 +164,7 @@ fn moved(before: &SettingSheet, after: &SettingSheet) -> Vec<Moved> {
             unit: row.unit,
             before: setting(row),
             after: setting(then),
+            status_after: then.range_status,
             mass_before: row.mass,
             mass_after: then.mass,
         })

@@ -3,8 +3,8 @@
 use super::{CHART, DEFINITION, LineWorking, Sheet};
 use crate::domain::balance::figure::Figure;
 use crate::domain::balance::outcome::Case;
-use crate::domain::line::book::DeliveryField;
 use crate::domain::line::changeover::Between;
+use crate::domain::line::entries::DeliveryField;
 use crate::domain::line::field::LineField;
 use crate::domain::line::figure::LineFigure;
 use crate::domain::line::tanks::delivery::density_at;

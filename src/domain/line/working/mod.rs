@@ -16,7 +16,7 @@ mod tank;
 pub use catch::{caught_working, line_working};
 pub use change::{between_working, chart_working, density_working};
 pub use pump::{drift_working, pump_working};
-pub use run::{dose_working, run_working, trim_working};
+pub use run::{correction_working, dose_working, former_working, run_working};
 pub use tank::tank_working;
 
 use super::field::LineField;

@@ -3,23 +3,23 @@
 use super::{BALANCE, BOARD, DEFINITION, LineWorking, MOISTURE, Sheet};
 use crate::domain::balance::figure::Figure;
 use crate::domain::balance::outcome::Case;
-use crate::domain::line::book::RunningField;
+use crate::domain::line::entries::RunningField;
 use crate::domain::line::field::LineField;
 use crate::domain::line::figure::LineFigure;
-use crate::domain::line::line_check::correction::Trim;
+use crate::domain::line::line_check::actual::{Actual, LiquidActual};
+use crate::domain::line::line_check::correction::{FormerCorrection, PumpCorrection};
 use crate::domain::line::line_check::reading::Readings;
-use crate::domain::line::line_check::running::{LiquidRun, Running};
 use crate::domain::working::Expr;
 use crate::domain::{Field, LiquidField};
 use crate::quantity::Kind;
 
 impl Sheet {
-    fn belt(&mut self, running: &Running) -> Expr {
+    fn belt(&mut self, running: &Actual) -> Expr {
         let field = LineField::Running(RunningField::Belt);
         self.entry(field, ("G", "run"), Kind::FibreFlow, running.fibre_wet.value)
     }
 
-    fn fibre_moisture(&mut self, running: &Running) -> Expr {
+    fn fibre_moisture(&mut self, running: &Actual) -> Expr {
         let field = LineField::Running(RunningField::Moisture);
         self.entry(field, ("ω", "f,run"), Kind::Moisture, running.fibre_moisture.dry_basis().value)
     }
@@ -27,7 +27,7 @@ impl Sheet {
 
 /// How a figure of the whole run came about; `None` where it does not have it.
 #[must_use]
-pub fn run_working(figure: LineFigure, running: &Running, readings: &Readings, case: &Case) -> Option<LineWorking> {
+pub fn run_working(figure: LineFigure, running: &Actual, readings: &Readings, case: &Case) -> Option<LineWorking> {
     use LineFigure as Fig;
     let mut sheet = Sheet::default();
     let board = &case.input.board;
@@ -70,10 +70,6 @@ pub fn run_working(figure: LineFigure, running: &Running, readings: &Readings, c
             let skins = sheet.field(Field::SurfaceRatio, board.surface_ratio.value) * (top + bottom);
             sheet.done(figure, mat * wet / (thickness + skins), running.density?.value, BOARD)
         }
-        Fig::FormerFactor => {
-            let formula = sheet.recipe(Figure::MatOvenDry, case)? / sheet.figure(Fig::RunMat, running.mat_od?.value);
-            sheet.done(figure, formula, running.former?.factor.value, DEFINITION)
-        }
         _ => return None,
     };
     Some(done)
@@ -81,7 +77,7 @@ pub fn run_working(figure: LineFigure, running: &Running, readings: &Readings, c
 
 /// How a figure of one liquid of the run came about; `None` where it does not have it.
 #[must_use]
-pub fn dose_working(figure: LineFigure, liquid: &LiquidRun, running: &Running, case: &Case) -> Option<LineWorking> {
+pub fn dose_working(figure: LineFigure, liquid: &LiquidActual, running: &Actual, case: &Case) -> Option<LineWorking> {
     use LineFigure as Fig;
     let mut sheet = Sheet::default();
     let done = match figure {
@@ -98,7 +94,7 @@ pub fn dose_working(figure: LineFigure, liquid: &LiquidRun, running: &Running, c
         }
         Fig::DoseDeviation => {
             let dose = sheet.figure(Fig::RunDose, liquid.on_fibre.value);
-            let formula = dose / sheet.figure(Fig::RecipeDose, liquid.wanted.value) - Expr::ONE;
+            let formula = dose / sheet.figure(Fig::RecipeDose, liquid.target.value) - Expr::ONE;
             sheet.done(figure, formula, liquid.deviation?.value, DEFINITION)
         }
         _ => return None,
@@ -106,12 +102,20 @@ pub fn dose_working(figure: LineFigure, liquid: &LiquidRun, running: &Running, c
     Some(done)
 }
 
-/// How the trim factor of a pump came about; `None` when the pump stands.
+/// How the correction of a pump was computed; `None` when the pump is off.
 #[must_use]
-pub fn trim_working(trim: &Trim) -> Option<LineWorking> {
+pub fn correction_working(correction: &PumpCorrection) -> Option<LineWorking> {
     let mut sheet = Sheet::default();
-    let factor = trim.factor?;
-    let formula =
-        sheet.figure(LineFigure::TrimWanted, trim.wanted.value) / sheet.figure(LineFigure::RunFlow, trim.now.value);
-    Some(sheet.done(LineFigure::TrimFactor, formula, factor.value, DEFINITION))
+    let factor = correction.factor?;
+    let formula = sheet.figure(LineFigure::CorrectionTarget, correction.target.value)
+        / sheet.figure(LineFigure::RunFlow, correction.now.value);
+    Some(sheet.done(LineFigure::CorrectionFactor, formula, factor.value, DEFINITION))
+}
+
+/// How the correction of the former was computed; `None` without a mat sample.
+#[must_use]
+pub fn former_working(former: &FormerCorrection, case: &Case) -> Option<LineWorking> {
+    let mut sheet = Sheet::default();
+    let formula = sheet.recipe(Figure::MatOvenDry, case)? / sheet.figure(LineFigure::RunMat, former.mat_od.value);
+    Some(sheet.done(LineFigure::FormerFactor, formula, former.factor.value, DEFINITION))
 }

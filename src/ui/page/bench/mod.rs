@@ -11,7 +11,6 @@ mod tested;
 mod trials;
 mod weighing;
 
-pub use desk::Bench;
 pub use paper::paper;
 
 use crate::browser::element::{Part, View, button, el};

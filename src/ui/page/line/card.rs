@@ -1,13 +1,13 @@
-//! The rate card: settings over fibre flows and moistures.
+//! The settings table: settings over fibre flows and moistures.
 
+use super::context::solved;
 use super::parts::{choose, findings, numbers, offered, setting};
 use super::sheet::pump_name;
-use super::state::solved;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::print::print;
 use crate::domain::Grade;
 use crate::domain::line::pumps::settings_table::Cell;
-use crate::domain::line::{CardField, CardRows, LineField, PumpId, RateCard, Standing, rate_card};
+use crate::domain::line::{LineField, PumpId, RangeStatus, SettingsTable, TableField, TableRows, settings_table};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::mark;
@@ -28,17 +28,17 @@ pub fn card(state: State) -> View {
             .child(choose(
                 state,
                 "card-rows".to_owned(),
-                page.card_rows,
-                offered(CardRows::ALL, state.words.line.card_rows),
-                |book| CardRows::ALL.iter().position(|rows| *rows == book.card_rows).unwrap_or(0),
+                page.table_rows,
+                offered(TableRows::ALL, state.words.line.table_rows),
+                |book| TableRows::ALL.iter().position(|rows| *rows == book.table_rows).unwrap_or(0),
                 |book, at| {
-                    if let Some(rows) = CardRows::ALL.get(at) {
-                        book.card_rows = *rows;
+                    if let Some(rows) = TableRows::ALL.get(at) {
+                        book.table_rows = *rows;
                     }
                 },
             ))
             .view(),
-        numbers(state, CardField::ALL.iter().map(|part| LineField::Card(*part))),
+        numbers(state, TableField::ALL.iter().map(|part| LineField::Table(*part))),
         el("p").child(button().on_click(put_out).child(page.print_card)).view(),
         (move || tables(state)).view(),
     ])
@@ -48,7 +48,7 @@ pub fn card(state: State) -> View {
 pub fn tables(state: State) -> View {
     let page = &state.words.line_page;
     solved(state, |draft, case, line, book| {
-        let (card, said) = rate_card(draft, case, line, book);
+        let (card, said) = settings_table(draft, case, line, book);
         let tables = card.map(|card| {
             let of = |(at, pump): (usize, &PumpId)| {
                 let unit = line.pump(*pump).map(|pump| pump.unit);
@@ -61,37 +61,41 @@ pub fn tables(state: State) -> View {
     .unwrap_or_else(|| el("p").class("empty").child(page.no_recipe).view())
 }
 
-fn table(state: State, card: &RateCard, at: usize, pump: PumpId, unit: crate::domain::line::SettingUnit) -> View {
+fn table(state: State, card: &SettingsTable, at: usize, pump: PumpId, unit: crate::domain::line::SettingUnit) -> View {
     let page = &state.words.line_page;
-    let caption = format!("{} · {}", pump_name(state, pump), (state.words.line.card_rows)(card.rows));
+    let caption = format!("{} · {}", pump_name(state, pump), (state.words.line.table_rows)(card.rows));
     let amount = |kind, base| with_unit(state, Amount::from_base(kind, base), None);
-    let one = |cell: &Option<Cell>| {
+    let one = |here: bool, cell: &Option<Cell>| {
         let Some((cell, of)) = cell.as_ref().and_then(|cell| Some((cell, cell.pumps.get(at)?))) else {
             return el("td").child(page.no_balance);
         };
-        let outside = of.standing != Standing::Within;
-        let words = match of.standing {
-            Standing::Within if cell.too_wet => Some(page.too_wet),
-            Standing::Within => None,
-            Standing::AboveTested => Some(page.above_tested),
-            Standing::BelowTested => Some(page.below_tested),
-            Standing::AboveLimit => Some(page.above_limit),
-            Standing::BelowLimit => Some(page.below_limit),
+        let outside = of.range_status != RangeStatus::Within;
+        let words = match of.range_status {
+            RangeStatus::Within if cell.too_wet => Some(page.too_wet),
+            RangeStatus::Within => None,
+            RangeStatus::AboveTested => Some(page.above_tested),
+            RangeStatus::BelowTested => Some(page.below_tested),
+            RangeStatus::AboveLimit => Some(page.above_limit),
+            RangeStatus::BelowLimit => Some(page.below_limit),
         };
         let value = match of.setting {
             Some(found) => setting(state, found, unit),
             None if of.mass.value <= 0.0 => page.off.to_owned(),
+            None if !of.range_status.is_allowed() => page.cannot.to_owned(),
             None => page.no_setting.to_owned(),
         };
         el("td")
             .class_if("outside", outside)
+            .class_if("present", here)
             .child(value)
+            .child(here.then(|| el("span").class("marked").text(" ").child(page.present)))
             .child(words.map(|words| el("span").class("marked").child(mark(Grade::Unusual)).text(" ").child(words)))
     };
-    let row = |(flow, cells): (&uom::si::f64::MassRate, &Vec<Option<Cell>>)| {
+    let row = |(at, (flow, cells)): (usize, (&uom::si::f64::MassRate, &Vec<Option<Cell>>))| {
+        let here = |column| card.present == Some((at, column));
         el("tr")
             .child(el("th").set("scope", "row").child(amount(Kind::FibreFlow, flow.value)))
-            .child(cells.iter().map(one).collect::<View>())
+            .child(cells.iter().enumerate().map(|(column, cell)| one(here(column), cell)).collect::<View>())
     };
     let head = card
         .moistures
@@ -112,7 +116,7 @@ fn table(state: State, card: &RateCard, at: usize, pump: PumpId, unit: crate::do
                             .child(head.collect::<View>()),
                     ),
                 )
-                .child(el("tbody").child(card.flows.iter().zip(&card.cells).map(row).collect::<View>())),
+                .child(el("tbody").child(card.flows.iter().zip(&card.cells).enumerate().map(row).collect::<View>())),
         )
         .view()
 }

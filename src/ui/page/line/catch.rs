@@ -53,12 +53,12 @@ fn test_row(state: State, (pump, id, row): (PumpId, CalibrationId, RowId)) -> Vi
         })
     };
     let label = move || format!("{} {}", page.row, place());
-    let aside = move || state.line.book(|book| book.row(pump, id, row).is_some_and(|row| row.set_aside));
+    let aside = move || state.line.book(|book| book.row(pump, id, row).is_some_and(|row| row.excluded));
     let flip = move || {
         state.line.edit(|book| {
             let test = book.pump_mut(pump).and_then(|pump| pump.calibration_mut(id));
             if let Some(row) = test.and_then(|test| test.row_mut(row)) {
-                row.set_aside = !row.set_aside;
+                row.excluded = !row.excluded;
             }
         });
     };
@@ -99,7 +99,7 @@ fn test_row(state: State, (pump, id, row): (PumpId, CalibrationId, RowId)) -> Vi
                     button()
                         .set("aria-pressed", move || if aside() { "true" } else { "false" })
                         .on_click(flip)
-                        .child(page.set_aside),
+                        .child(page.excluded),
                 )
                 .child(button().set("aria-label", remove_label).on_click(take_away).child(state.words.tools.remove)),
         )

@@ -1,7 +1,7 @@
 //! From one recipe to another: what steps when, and when the new furnish arrives where.
 
+use super::context::with_context;
 use super::parts::{figure, findings, numbers, shown, table, table_row};
-use super::state::with_context;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::*;

@@ -1,13 +1,13 @@
 //! A new delivery: what its certificate moves, before it is accepted.
 
+use super::context::solved;
 use super::parts::{choose, findings, numbered, numbers, setting, shown, table, table_row};
 use super::sheet::pump_name;
-use super::state::solved;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::LiquidId;
 use crate::domain::line::tanks::delivery::Moved;
 use crate::domain::line::working::density_working;
-use crate::domain::line::{DeliveryField, LineField, LineFigure, Setting, deliver};
+use crate::domain::line::{DeliveryField, LineField, LineFigure, RangeStatus, Setting, deliver};
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::working::figure_name;
 use crate::ui::signal::memo;
@@ -63,7 +63,14 @@ fn result(state: State) -> View {
                 pump_name(state, moved.pump).view(),
                 [
                     at(moved.before).view(),
-                    el("strong").child(at(moved.after)).view(),
+                    many([
+                        el("strong").child(at(moved.after)).view(),
+                        (moved.status_after != RangeStatus::Within)
+                            .then(|| {
+                                el("span").class("note").child((state.words.line.range_status)(moved.status_after))
+                            })
+                            .view(),
+                    ]),
                     shown(state, LineFigure::RunFlow, moved.mass_before.value).view(),
                     shown(state, LineFigure::RunFlow, moved.mass_after.value).view(),
                 ],

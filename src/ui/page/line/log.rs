@@ -10,14 +10,14 @@ use crate::browser::graph::*;
 use crate::domain::Grade;
 use crate::domain::line::working::chart_working;
 use crate::domain::line::{LineFigure, RunFigure};
-use crate::record::CheckRecord;
 use crate::record::check_log::{CheckContent, LoggedFigure, series};
 use crate::record::csv::log_csv;
+use crate::record::{CheckRecord, LineCheckFile};
 use crate::statistics::control_chart::control_chart;
 use crate::ui::field::choice;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
-use crate::ui::signal::{RwSignal, memo};
+use crate::ui::signal::{RwSignal, effect, memo};
 use crate::ui::state::State;
 
 /// So many checks stand in the table; the file has all.
@@ -37,7 +37,7 @@ pub fn keep_check(state: State) {
         recipe: state.title.with_untracked(|title| title.name.clone()),
         revision: state.from.get_untracked(),
         remark: state.line.record.with_untracked(|record| record.book.remark.trim().to_owned()),
-        figures: ran.checks.iter().map(|check| LoggedFigure::of(check, |id| state.liquid_name(id))).collect(),
+        figures: ran.checks.iter().filter_map(|check| LoggedFigure::of(check, |id| state.liquid_name(id))).collect(),
     };
     if state.change_shelf(|shelf| shelf.log_check(content)).is_some() {
         state.line.edit(|book| book.remark.clear());
@@ -60,10 +60,24 @@ fn give_out(state: State) {
     state.hand_out(&name, "text/csv", &text);
 }
 
+/// The line check as a file, with the recipe it is compared with.
+pub fn export_check(state: State) {
+    let at = clock::now();
+    let name = state.title.with_untracked(|title| title.name.clone());
+    let draft = state.draft.with_untracked(Clone::clone);
+    let book = state.line.record.with_untracked(|record| record.book.clone());
+    if let Ok(text) = LineCheckFile::new(name, at, draft, book).text() {
+        state.hand_out(&format!("line-check-{}.json", clock::date(at)), "application/json", &text);
+    }
+}
+
 /// The log with its chart.
 pub fn log(state: State) -> View {
     let page = &state.words.line_page;
-    read(state);
+    effect(move || {
+        state.shelf.track();
+        read(state);
+    });
     let chosen = RwSignal::new(String::new());
     let none = move || state.line.log.with(Vec::is_empty);
     let choices = memo(move || state.line.log.with(|log| charted(state, log)));

@@ -5,6 +5,7 @@ mod bar;
 mod card;
 mod catch;
 mod change;
+mod context;
 mod delivery;
 mod log;
 mod paper;
@@ -13,11 +14,9 @@ mod plot;
 mod pumps;
 mod running;
 mod sheet;
-mod state;
 mod tanks;
 
 pub use paper::paper;
-pub use state::LineState;
 
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el};
@@ -26,14 +25,13 @@ use crate::domain::{Caution, Grade};
 use crate::record::{LineRecord, RevisionId};
 use crate::ui::part::caution;
 use crate::ui::part::finding::mark;
+use crate::ui::state::line::Section;
 use crate::ui::state::{State, state};
-use state::Section;
 use std::time::Duration;
 
 /// The page.
 pub fn line() -> View {
     let state = state();
-    state.read_records();
     tick(state);
     let page = &state.words.line_page;
     el("div")

@@ -1,4 +1,4 @@
-//! Setting sheet and rate card on paper, in big figures.
+//! Pump settings and settings table on paper, in big figures.
 
 use super::card;
 use super::parts::{findings, shown};
@@ -16,15 +16,15 @@ pub fn paper(state: State) -> View {
             let nozzles = row.nozzles.map_or_else(String::new, |opened| {
                 format!("{} × {}", opened.open, shown(state, Fig::NozzleFlow, opened.each.value))
             });
-            let standing = (row.standing != crate::domain::line::Standing::Within)
-                .then(|| format!(" ▲ {}", (state.words.line.standing)(row.standing)));
+            let status = (row.range_status != crate::domain::line::RangeStatus::Within)
+                .then(|| format!(" ▲ {}", (state.words.line.range_status)(row.range_status)));
             el("tr")
                 .child(el("th").set("scope", "row").child(pump_name(state, row.pump)))
                 .child(
                     el("td")
                         .child(el("span").class("set-on-paper").child(setting_text(state, row)))
                         .child(interval_text(state, row).map(|words| el("span").class("note").child(words)))
-                        .child(standing.map(|words| el("span").class("note").child(words))),
+                        .child(status.map(|words| el("span").class("note").child(words))),
                 )
                 .child(
                     el("td")
@@ -37,7 +37,7 @@ pub fn paper(state: State) -> View {
                 ))
                 .view()
         };
-    let heads = [page.pump, page.setting, page.wanted, page.nozzles, page.per_fibre];
+    let heads = [page.pump, page.setting, page.target, page.nozzles, page.per_fibre];
     let example = state.line.record.with(|record| record.example).then(|| el("p").child(page.example));
     many([
         example.view(),

@@ -1,14 +1,15 @@
 //! What the sections of the line share.
 
-use super::state::{Section, with_context};
+use super::context::with_context;
+use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::Entry;
 use crate::domain::line::limit::limit;
 use crate::domain::line::{
-    Feeds, LineBook, LineField, LineFigure, LineFinding, LineOrigin, LinePlace, LineWhat, LineWorking, Setting,
-    SettingUnit, Tie,
+    Feeds, LineBook, LineField, LineFigure, LineFinding, LineFindingKind, LineOrigin, LinePlace, LineWorking,
+    PumpField, ReadOn, RowField, Setting, SettingUnit, TankField, Tie,
 };
 use crate::quantity::{Amount, Unit};
 use crate::ui::field::choice::{self, Choice};
@@ -19,6 +20,7 @@ use crate::ui::part::finding;
 use crate::ui::part::working::{origin_name, told};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
+use crate::ui::state::line::Section;
 use crate::ui::text::FieldWords;
 
 // --- boxes ---------------------------------------------------------------------------------------
@@ -43,9 +45,32 @@ pub fn number(state: State, field: LineField, hint: bool) -> View {
                 if let Some(place) = book.entry_mut(field) {
                     *place = entry;
                 }
+                note(state, book, field);
             });
         }),
     })
+}
+
+/// What goes with a number that is entered: a level has its time, readings their recipe, and a row of a catch test passes its
+/// time and its vessel on to the blank rows below.
+fn note(state: State, book: &mut LineBook, field: LineField) {
+    let at = clock::now();
+    match field {
+        LineField::Tank(id, TankField::Content) => {
+            if let Some(tank) = book.tank_mut(id) {
+                tank.read_at = Some(at);
+            }
+        }
+        LineField::Running(_) | LineField::Pump(_, PumpField::Reading | PumpField::PresentSetting) => {
+            book.read_on = Some(ReadOn { recipe: state.title.with_untracked(|title| title.name.clone()), at });
+        }
+        LineField::Row(pump, test, row, part @ (RowField::Seconds | RowField::Tare)) => {
+            if let Some(test) = book.pump_mut(pump).and_then(|pump| pump.calibration_mut(test)) {
+                test.carry_down(row, part);
+            }
+        }
+        _ => {}
+    }
 }
 
 /// Several boxes side by side.
@@ -222,7 +247,7 @@ fn origin_of(state: State, origin: LineOrigin) -> View {
 /// Findings in words. What is wrong with an entry is told at its box.
 pub fn findings<'a>(state: State, findings: impl IntoIterator<Item = &'a LineFinding>) -> View {
     let at_its_box = |finding: &&LineFinding| {
-        !(matches!(finding.place, LinePlace::Field(_)) && matches!(finding.what, LineWhat::Entry(_)))
+        !(matches!(finding.place, LinePlace::Field(_)) && matches!(finding.what, LineFindingKind::Entry(_)))
     };
     let say = |found: &LineFinding| {
         finding::told(found.grade, with_context(state, |context| (state.words.line.finding)(found, context)))

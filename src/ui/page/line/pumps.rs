@@ -6,7 +6,7 @@ use crate::browser::clock;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::browser::page as browser;
-use crate::domain::line::{CalibrationId, Feeds, LineField, Metering, Model, PumpField, PumpId, SettingUnit};
+use crate::domain::line::{CalibrationId, Fed, Feeds, LineField, Metering, Model, PumpField, PumpId, SettingUnit};
 use crate::domain::{Work, cautions_at};
 use crate::ui::part::caution;
 use crate::ui::part::fold::fold;
@@ -14,7 +14,7 @@ use crate::ui::signal::memo;
 use crate::ui::state::State;
 
 /// The boxes of a pump, but for its share and its reading.
-const BOXES: [PumpField; 7] = [
+const BOXES: [PumpField; 8] = [
     PumpField::LeastSetting,
     PumpField::MostSetting,
     PumpField::Share,
@@ -22,6 +22,7 @@ const BOXES: [PumpField; 7] = [
     PumpField::NozzleLeast,
     PumpField::NozzleMost,
     PumpField::PipeVolume,
+    PumpField::SettingStep,
 ];
 
 /// The section.
@@ -83,11 +84,11 @@ fn pump(state: State, id: PumpId, unit: SettingUnit) -> View {
         let at = clock::now();
         state.line.edit(|book| {
             if let Some(pump) = book.pump_mut(id) {
-                let test = pump.start_calibration(at);
-                let before = pump.calibrations.iter().rev().nth(1).map(|old| old.density.clone());
-                if let Some((test, density)) = pump.calibration_mut(test).zip(before) {
-                    test.density = density;
-                }
+                let density = state.draft.with_untracked(|draft| match pump.feeds.within(draft)? {
+                    Fed::Liquid(liquid) => draft.liquid(liquid).map(|liquid| liquid.density.clone()),
+                    Fed::Thinning(_) | Fed::Water => None,
+                });
+                pump.offer_calibration(at, density.as_ref());
             }
         });
     };

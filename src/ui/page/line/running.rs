@@ -1,17 +1,18 @@
-//! What really runs, held against the recipe.
+//! The line check: readings against the recipe, and what to correct.
 
+use super::context::{solved, with_context};
 use super::log;
 use super::parts::{choose, figure, findings, number, numbers, offered, setting, shown, table, table_row};
 use super::sheet::pump_name;
-use super::state::{solved, with_context};
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
-use crate::domain::line::working::{dose_working, run_working, trim_working};
+use crate::domain::line::working::{correction_working, dose_working, former_working, run_working};
 use crate::domain::line::{
-    Check, LineField, LineFigure, LineFinding, LineWorking, PumpField, PumpId, ReadingWay, RunFigure, Running,
-    RunningField, ToleranceField, read_running, run,
+    Check, LineCheck, LineField, LineFigure, LineFinding, LineVerdict, LineWorking, PumpField, PumpId, ReadingWay,
+    RunFigure, RunningField, ToleranceField, UncertaintyField, Verdict, check_readings, read_running, stale,
 };
 use crate::domain::{Grade, Work, cautions_at};
+use crate::record::limits::LONGEST_NAME;
 use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
@@ -38,7 +39,10 @@ pub fn running(state: State) -> View {
             .view(),
         numbers(state, RunningField::ALL[2..].iter().map(|part| LineField::Running(*part))),
         fold(page.tolerances, move || {
-            numbers(state, ToleranceField::ALL.iter().map(|part| LineField::Tolerance(*part)))
+            many([
+                numbers(state, ToleranceField::ALL.iter().map(|part| LineField::Tolerance(*part))),
+                numbers(state, UncertaintyField::ALL.iter().map(|part| LineField::Uncertainty(*part))),
+            ])
         }),
         el("div").class("results").set("aria-live", "polite").child(move || result(state)).view(),
         el("div")
@@ -49,6 +53,7 @@ pub fn running(state: State) -> View {
                     el("input")
                         .set("id", "check-remark")
                         .set("type", "text")
+                        .set("maxlength", LONGEST_NAME.to_string())
                         .set("autocomplete", "off")
                         .property("value", move || state.line.book(|book| book.remark.clone()))
                         .on("input", move |event| {
@@ -57,7 +62,10 @@ pub fn running(state: State) -> View {
                 ),
             )
             .view(),
-        el("p").child(button().class("primary").on_click(keep).child(page.keep_check)).view(),
+        el("p")
+            .child(button().class("primary").on_click(keep).child(page.keep_check))
+            .child(button().on_click(move || log::export_check(state)).child(page.export_check))
+            .view(),
         log::log(state),
     ])
 }
@@ -86,21 +94,22 @@ fn reading(state: State, id: PumpId) -> View {
                         }
                     },
                 ))
-                .child(number(state, LineField::Pump(id, PumpField::Reading), true)),
+                .child(number(state, LineField::Pump(id, PumpField::Reading), true))
+                .child(number(state, LineField::Pump(id, PumpField::PresentSetting), true)),
         )
         .view()
 }
 
-/// Whether what was read could be reckoned with, and what it says.
-pub type Ran = (Option<Running>, Vec<LineFinding>);
-
-/// What runs by the readings as they stand.
-pub fn now(state: State) -> Ran {
+/// The line check of the present readings, and what is wrong with them.
+pub fn now(state: State) -> (Option<LineCheck>, Vec<LineFinding>) {
+    let changed = state.line.record.with(|record| record.planned.as_ref().and_then(|planned| planned.started));
+    let recipe = state.title.with(|title| title.name.clone());
     solved(state, |draft, case, line, book| {
-        let (readings, said) = read_running(book);
+        let (readings, mut said) = read_running(book);
+        said.extend(stale(book, &recipe, changed));
         let running = readings
             .zip(line.tolerances)
-            .and_then(|(readings, tolerances)| run(draft, case, line, &tolerances, &readings));
+            .and_then(|(readings, tolerances)| check_readings(draft, case, line, &tolerances, &readings));
         (running, said)
     })
     .unwrap_or((None, Vec::new()))
@@ -113,21 +122,31 @@ fn result(state: State) -> View {
     let Some(running) = running else {
         return many([said, el("p").class("empty").child(page.no_running).view()]);
     };
-    let measured = Some(running.sample_moisture.unwrap_or(running.mat_moisture));
-    let culprits = running.culprits.iter().map(|culprit| {
-        told(Grade::Unusual, with_context(state, |context| (state.words.line.culprit)(culprit, context)))
-    });
-    let all_within = running.checks.iter().all(Check::within);
+    let measured = Some(running.actual.sample_moisture.unwrap_or(running.actual.mat_moisture));
+    let read: Vec<Verdict> =
+        running.checks.iter().map(Check::verdict).filter(|verdict| *verdict != Verdict::NotRead).collect();
+    let all_within = !read.is_empty() && read.iter().all(|verdict| *verdict == Verdict::Within);
     let within =
         all_within.then(|| el("p").class("finding note").child(mark(Grade::Note)).text(" ").child(page.all_within));
+    let verdict = running.reconciliation.as_ref().map(|found| {
+        let grade = match found.verdict {
+            LineVerdict::Consistent | LineVerdict::NothingChecked => Grade::Note,
+            LineVerdict::Distrust(_) | LineVerdict::Unexplained => Grade::Unusual,
+        };
+        told(grade, with_context(state, |context| (state.words.line.verdict)(found, context)))
+    });
+    let split = running
+        .density_split
+        .map(|split| told(Grade::Note, with_context(state, |context| (state.words.line.split)(&split, context))));
     many([
         said,
         findings(state, &running.findings),
+        verdict.view(),
+        split.view(),
         within.view(),
         caution::list(state.draft.with(|draft| cautions_at(Work::LineCheck, draft, measured))).view(),
-        culprits.collect(),
         checks(state, &running),
-        trims(state, &running),
+        corrections(state, &running),
         workings(state, &running),
     ])
 }
@@ -141,13 +160,13 @@ pub fn check_name(state: State, figure: RunFigure) -> String {
     }
 }
 
-fn checks(state: State, running: &Running) -> View {
+fn checks(state: State, running: &LineCheck) -> View {
     let page = &state.words.line_page;
     let row = |check: &Check| {
-        let verdict = if check.within() {
-            page.within.view()
-        } else {
-            many([mark(Grade::Unusual), el("strong").child(page.outside).view()])
+        let verdict = match check.verdict() {
+            Verdict::Within => page.within.view(),
+            Verdict::Outside => many([mark(Grade::Unusual), el("strong").child(page.outside).view()]),
+            Verdict::NotRead => page.not_read.view(),
         };
         let deviation = with_context(state, |context| (state.words.line.deviation)(check, context));
         let tolerance = with_unit(
@@ -161,59 +180,60 @@ fn checks(state: State, running: &Running) -> View {
             many([name.view(), el("span").class("note").child(note).view()]),
             [
                 with_unit(state, check.actual, None).view(),
-                with_unit(state, check.wanted, None).view(),
+                with_unit(state, check.target, None).view(),
                 el("span").set("data-check", check.figure.key()).child(deviation).view(),
                 format!("± {tolerance}").view(),
                 verdict,
             ],
         )
     };
-    let heads = [page.figure, page.runs, page.wanted, page.deviation, page.tolerance, page.verdict];
+    let heads = [page.figure, page.runs, page.target, page.deviation, page.tolerance, page.verdict];
     table(page.against, &heads, running.checks.iter().map(row).collect())
 }
 
-fn trims(state: State, running: &Running) -> View {
+fn corrections(state: State, running: &LineCheck) -> View {
     let page = &state.words.line_page;
-    let rows = running.trims.iter().map(|trim| {
-        let at = |found: Option<crate::domain::line::Setting>| match found {
-            Some(found) => setting(state, found, trim.unit),
-            None => page.no_setting.to_owned(),
-        };
-        let change = match trim.factor {
+    let rows = running.corrections.iter().map(|correction| {
+        let change = match correction.factor {
             Some(factor) => super::sheet::signed(state, factor.value - 1.0),
-            None => page.stands.to_owned(),
+            None => page.pump_off.to_owned(),
         };
+        let now = correction.setting_now.map(|now| setting(state, now, correction.unit)).unwrap_or_default();
+        let action = with_context(state, |context| (state.words.line.action)(correction, context));
         table_row(
             many([
-                pump_name(state, trim.pump).view(),
-                el("span").class("note").child((state.words.line.known)(trim.known)).view(),
+                pump_name(state, correction.pump).view(),
+                el("span").class("note").child((state.words.line.source)(correction.source)).view(),
             ]),
             [
-                shown(state, LineFigure::RunFlow, trim.now.value).view(),
-                shown(state, LineFigure::TrimWanted, trim.wanted.value).view(),
+                shown(state, LineFigure::RunFlow, correction.now.value).view(),
+                shown(state, LineFigure::CorrectionTarget, correction.target.value).view(),
                 change.view(),
-                el("strong").child(at(trim.setting)).view(),
+                now.view(),
+                el("strong").child(action).view(),
             ],
         )
     });
-    let heads = [page.pump, page.runs, page.wanted, page.change_by, page.set_to];
+    let heads = [page.pump, page.runs, page.target, page.change_by, page.setting_now, page.action];
+    let speed = |speed: uom::si::f64::Velocity| {
+        with_unit(state, crate::quantity::Amount::from_base(crate::quantity::Kind::LineSpeed, speed.value), None)
+    };
     let former = running.former.map(|former| {
-        let speed = former.line_speed.map(|speed| {
-            let amount = crate::quantity::Amount::from_base(crate::quantity::Kind::LineSpeed, speed.value);
-            format!(" {} {}", page.or_line_speed, with_unit(state, amount, None))
-        });
+        let speeds = former.line_speed_now.zip(former.line_speed);
+        let speeds = speeds.map(|(now, then)| format!(" {} {} → {}", page.or_line_speed, speed(now), speed(then)));
         el("p")
             .child(page.former)
             .text(" ")
             .child(el("strong").child(super::sheet::signed(state, former.factor.value - 1.0)))
-            .child(speed)
+            .child(speeds)
     });
-    many([table(page.trim, &heads, rows.collect()), former.view()])
+    many([table(page.correction, &heads, rows.collect()), former.view()])
 }
 
 /// The figures behind, each with its working.
-fn workings(state: State, running: &Running) -> View {
+fn workings(state: State, check: &LineCheck) -> View {
     use LineFigure as Fig;
+    let running = &check.actual;
     let of_run = solved(state, |_, case, _, book| {
         let readings = read_running(book).0?;
         let one = |of: Fig, base: f64| {
@@ -242,12 +262,12 @@ fn workings(state: State, running: &Running) -> View {
                     })),
             )
         });
-        let trims = running.trims.iter().map(|trim| {
-            let scope = format!("trim.{}", trim.pump.0);
-            trim_working(trim).map(|working| {
+        let corrections = check.corrections.iter().map(|correction| {
+            let scope = format!("correction.{}", correction.pump.0);
+            correction_working(correction).map(|working| {
                 let value = with_unit(state, working.result, None);
-                el("div").class("of-liquid").child(el("h3").child(pump_name(state, trim.pump))).child(
-                    el("dl").class("figures").child(figure(state, &scope, Fig::TrimFactor, value, Some(working))),
+                el("div").class("of-liquid").child(el("h3").child(pump_name(state, correction.pump))).child(
+                    el("dl").class("figures").child(figure(state, &scope, Fig::CorrectionFactor, value, Some(working))),
                 )
             })
         });
@@ -259,10 +279,14 @@ fn workings(state: State, running: &Running) -> View {
                 .child(one(Fig::RunMatMoisture, running.mat_moisture.dry_basis().value))
                 .child(running.mat_od.and_then(|od| one(Fig::RunMat, od.value)))
                 .child(running.density.and_then(|density| one(Fig::RunDensity, density.value)))
-                .child(running.former.and_then(|former| one(Fig::FormerFactor, former.factor.value)))
+                .child(check.former.and_then(|former| {
+                    let working = former_working(&former, case)?;
+                    let value = shown(state, Fig::FormerFactor, former.factor.value);
+                    Some(figure(state, "run", Fig::FormerFactor, value, Some(working)))
+                }))
                 .view(),
             doses.collect(),
-            trims.collect(),
+            corrections.collect(),
         ]))
     });
     el("details").class("more").child(el("summary").child(state.words.line_page.how)).child(of_run.flatten()).view()

@@ -1,13 +1,13 @@
 //! The setting sheet: what every pump has to be set to, to be read from two metres.
 
 use super::bar;
+use super::context::{solved, with_context};
 use super::parts::{figure, findings, setting, shown};
-use super::state::{Section, solved, with_context};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::line::working::{drift_working, line_working, pump_working};
 use crate::domain::line::{
-    CheckedLine, LineBook, LineFigure, LineFinding, LinePlace, LineWhat, PumpRow, RSquared, SettingSheet, Standing,
-    try_setting_sheet,
+    CheckedLine, LineBook, LineFigure, LineFinding, LineFindingKind, LinePlace, PumpRow, PumpSettings, RSquared,
+    RangeStatus, try_pump_settings,
 };
 use crate::domain::{Case, Draft, Grade};
 use crate::quantity::{Amount, Kind};
@@ -15,6 +15,7 @@ use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
+use crate::ui::state::line::Section;
 use crate::ui::text::trimmed_to;
 
 /// The section.
@@ -22,7 +23,7 @@ pub fn sheet(state: State) -> View {
     (move || match solved(state, |draft, case, line, book| laid(state, draft, case, line, book)) {
         Some(view) => view,
         None => {
-            let none = LineFinding::stop(LinePlace::Line, LineWhat::NoRecipe);
+            let none = LineFinding::stop(LinePlace::Line, LineFindingKind::NoRecipe);
             findings(state, [&none])
         }
     })
@@ -31,7 +32,7 @@ pub fn sheet(state: State) -> View {
 
 fn laid(state: State, draft: &Draft, case: &Case, line: &CheckedLine, book: &LineBook) -> View {
     let page = &state.words.line_page;
-    let sheet = match try_setting_sheet(draft, Some(case), line) {
+    let sheet = match try_pump_settings(draft, Some(case), line) {
         Ok(sheet) => sheet,
         Err(none) => {
             let go = move || state.line.show(Section::Pumps);
@@ -90,9 +91,10 @@ fn laid(state: State, draft: &Draft, case: &Case, line: &CheckedLine, book: &Lin
 /// The setting of one pump in words: the number, "off", or that there is none.
 pub fn setting_text(state: State, row: &PumpRow) -> String {
     let page = &state.words.line_page;
-    match row.setting {
-        Some(found) => setting(state, found.setting, row.unit),
+    match row.set_to {
+        Some(found) => setting(state, found, row.unit),
         None if row.mass.value <= 0.0 => page.off.to_owned(),
+        None if row.setting.is_some() => page.cannot.to_owned(),
         None => page.no_setting.to_owned(),
     }
 }
@@ -120,14 +122,14 @@ fn pump_sheet(
     let scope = format!("pump.{}", row.pump.0);
     let id = format!("sheet-{}", row.pump.0);
     let fig = |of: Fig, base: f64| figure(state, &scope, of, shown(state, of, base), pump_working(of, row, case));
-    let outside = row.standing != Standing::Within;
+    let outside = row.range_status != RangeStatus::Within;
     let place = row.setting.is_some().then(|| {
         el("p")
             .class("range-words")
             .class_if("unusual", outside)
             .child(outside.then(|| mark(Grade::Unusual)))
             .text(" ")
-            .child((state.words.line.standing)(row.standing))
+            .child((state.words.line.range_status)(row.range_status))
     });
     let prediction = row.curve.zip(row.setting).and_then(|(curve, found)| {
         let working = line_working(Fig::Prediction, &curve, row.unit, found.setting)?;
@@ -209,8 +211,8 @@ pub fn share_explained(state: State, r_squared: RSquared) -> String {
 }
 
 /// The sheet of the recipe as it stands; `None` while there is none.
-pub fn now(state: State) -> Option<SettingSheet> {
-    solved(state, |draft, case, line, _| try_setting_sheet(draft, Some(case), line).ok()).flatten()
+pub fn now(state: State) -> Option<PumpSettings> {
+    solved(state, |draft, case, line, _| try_pump_settings(draft, Some(case), line).ok()).flatten()
 }
 
 /// A pump by its name.

@@ -1,11 +1,13 @@
 //! Tanks: how long they last, and what still fits.
 
+use super::context::solved;
 use super::parts::{choose, figure, findings, numbered, numbers, offered, remove, shown, text_box, ties};
-use super::state::solved;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::domain::line::working::tank_working;
 use crate::domain::line::{Feeds, LineField, LineFigure, LinePlace, TankField, TankId, TankWay};
+use crate::quantity::{Amount, Kind};
+use crate::ui::part::figure::with_unit;
 use crate::ui::signal::memo;
 use crate::ui::state::State;
 
@@ -116,7 +118,7 @@ fn standing(state: State, id: TankId, minute: u64) -> View {
     });
     let told = solved(state, |draft, case, line, _| {
         let tank = line.tank(id)?;
-        let standing = tank.state(draft, case)?;
+        let standing = tank.state_among(&line.tanks, draft, case)?;
         let one = |of: Fig, base: f64| {
             figure(state, &scope, of, shown(state, of, base), tank_working(of, tank, &standing, case))
         };
@@ -127,12 +129,20 @@ fn standing(state: State, id: TankId, minute: u64) -> View {
                 .child(el("dd").child(el("span").class("value").child(clock::date_time(at))))
         };
         Some(many([
-            findings(state, &standing.findings(tank)),
+            findings(state, &standing.findings(tank, now)),
             el("dl")
                 .class("figures")
                 .child(standing.lasts.map(|lasts| one(Fig::Lasts, lasts.value)))
                 .child(standing.empty_at(now).map(|empty| at(page.empty_at, empty)))
                 .child(standing.order_at(now).map(|order| at(page.order_at, order)))
+                .child(standing.overdue_by(now).map(|late| {
+                    let late = Amount::from_base(Kind::ShiftTime, late.value);
+                    el("div")
+                        .class("figure")
+                        .child(el("dt").child(page.overdue_by))
+                        .child(el("dd").child(el("span").class("value").child(with_unit(state, late, None))))
+                }))
+                .child(standing.read_at.map(|read| at(page.level_read, read)))
                 .child(one(Fig::PerShift, standing.per_shift.value))
                 .child(one(Fig::Fits, standing.fits.value))
                 .child(one(Fig::Content, standing.content.value))

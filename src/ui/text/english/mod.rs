@@ -67,6 +67,7 @@ pub static ENGLISH: Words = Words {
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
     shelf_page: shelf::SHELF,
+    rescue: shelf::RESCUE,
     systems_page: systems::SYSTEMS,
     mix_page: mix::MIX,
     line_page: line::LINE_PAGE,

@@ -148,6 +148,7 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     liquid_source: "Where the values come from",
     liquid_source_hint: "The supplier's certificate goes before every typical value.",
     add_liquid: "Add a liquid",
+    most_liquids: |most| format!("A recipe has at most {most} liquids. Nothing was added."),
     add_system: "Take a binder system",
     remove_liquid: "Remove this liquid",
     liquid_removed: "Liquid removed",

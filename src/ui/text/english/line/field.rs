@@ -1,12 +1,13 @@
 //! Fields at the line: what each holds, per what.
 
-use super::name::{place, pump_called, tank_called};
 use crate::domain::line::{
-    CalibrationField, CardField, CardRows, DeliveryField, LineBook, LineField, LinePlace, PumpField, ReadingWay,
-    RowField, RunningField, TankField, TankWay, ToleranceField, TransportField,
+    CalibrationField, DeliveryField, LineBook, LineField, PumpField, ReadingWay, RowField, RunningField, TableField,
+    TableRows, TankField, TankWay, ToleranceField, TransportField, UncertaintyField,
 };
-use crate::ui::text::lower_first;
-use crate::ui::text::{FieldWords, LineContext};
+use crate::ui::text::FieldWords;
+
+/// All are standard uncertainties.
+const BLANK_UNCERTAINTY: &str = "Standard; leave blank for the usual instrument.";
 
 const fn words(label: &'static str, hint: &'static str) -> FieldWords {
     FieldWords { label, hint }
@@ -35,16 +36,32 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
             ToleranceField::MatWeight => words("Tolerance of the mat weight, relative", ""),
             ToleranceField::Density => words("Tolerance of the board density, relative", ""),
         },
+        LineField::Uncertainty(part) => match part {
+            UncertaintyField::BeltScale => words("Uncertainty of the belt scale", BLANK_UNCERTAINTY),
+            UncertaintyField::Moisture => words("Uncertainty of moistures, dry-basis points", BLANK_UNCERTAINTY),
+            UncertaintyField::FlowMeter => words("Uncertainty of flow meters", BLANK_UNCERTAINTY),
+            UncertaintyField::Solids => words("Uncertainty of solids contents, points", BLANK_UNCERTAINTY),
+            UncertaintyField::LineSpeed => words("Uncertainty of the line speed", BLANK_UNCERTAINTY),
+            UncertaintyField::MatSample => words("Uncertainty of the mat sample", BLANK_UNCERTAINTY),
+            UncertaintyField::BoardMass => words("Uncertainty of the board mass", BLANK_UNCERTAINTY),
+            UncertaintyField::Thickness => words("Uncertainty of the thickness", BLANK_UNCERTAINTY),
+            UncertaintyField::MatWidth => words("Uncertainty of the mat width", BLANK_UNCERTAINTY),
+        },
         LineField::Running(part) => match part {
             RunningField::Belt => {
                 words("Belt scale reading, moist fibre", "With its moisture, as the belt scale shows it.")
             }
             RunningField::Moisture => words("Moisture of that fibre", ""),
+            RunningField::LineSpeed => words("Line speed", "As the press shows it."),
+            RunningField::BoardArea => words("Raw board, area", "Of the whole board, or of the piece weighed."),
+            RunningField::BoardMass => words("Raw board, mass", "As it leaves the press."),
+            RunningField::BoardThickness => words("Raw board, thickness", "Before sanding."),
+            RunningField::BoardMoisture => words("Raw board, moisture", ""),
             RunningField::SampleArea => words("Mat sample, area", "Cut before the press."),
             RunningField::SampleMass => words("Mat sample, mass", "Moist, as cut."),
             RunningField::SampleMoisture => words("Mat sample, moisture", "Blank: taken from the flows."),
         },
-        LineField::Card(part) => card(part, book.card_rows),
+        LineField::Table(part) => card(part, book.table_rows),
         LineField::Delivery(part) => match part {
             DeliveryField::Solids => words("Solids on the certificate, by mass", "Blank: as before."),
             DeliveryField::Density => words("Density on the certificate", "Blank: as before."),
@@ -67,9 +84,10 @@ fn pump(part: PumpField, way: Option<ReadingWay>) -> FieldWords {
         PumpField::NozzleLeast => words("Least flow of one nozzle", "Below it the spray breaks up badly."),
         PumpField::NozzleMost => words("Greatest flow of one nozzle", ""),
         PumpField::PipeVolume => words("Pipe from valve to nozzles, volume", "Blank: left out of the changeover."),
+        PumpField::SettingStep => words("Step of the setting", "Leave blank for the usual one."),
+        PumpField::PresentSetting => words("Present setting", "As the drive shows it now."),
         PumpField::Reading => match way {
             Some(ReadingWay::VolumeMeter) => words("Flow meter reading, by volume", "Blank: not read."),
-            Some(ReadingWay::Setting) => words("Setting of the drive now", "Blank: not read."),
             Some(ReadingWay::MassMeter) | None => words("Flow meter reading, by mass", "Blank: not read."),
         },
     }
@@ -101,32 +119,15 @@ fn transport(part: TransportField) -> FieldWords {
     }
 }
 
-fn card(part: CardField, rows: CardRows) -> FieldWords {
+fn card(part: TableField, rows: TableRows) -> FieldWords {
     match (part, rows) {
-        (CardField::FlowFrom, CardRows::Belt) => words("Lowest belt scale reading, moist fibre", ""),
-        (CardField::FlowTo, CardRows::Belt) => words("Highest belt scale reading, moist fibre", ""),
-        (CardField::FlowFrom, CardRows::OvenDry) => words("Lowest fibre flow, oven-dry", ""),
-        (CardField::FlowTo, CardRows::OvenDry) => words("Highest fibre flow, oven-dry", ""),
-        (CardField::FlowStep, _) => words("Step from row to row", ""),
-        (CardField::MoistureFrom, _) => words("Lowest fibre moisture", ""),
-        (CardField::MoistureTo, _) => words("Highest fibre moisture", ""),
-        (CardField::MoistureStep, _) => words("Step from column to column, dry-basis points", ""),
-    }
-}
-
-pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String {
-    let label = field(asked, context.book).label;
-    match asked {
-        LineField::Pump(id, _) => format!("{}, {}", pump_called(id, context), lower_first(label)),
-        LineField::Calibration(id, _, _) => format!("{}, catch test, {}", pump_called(id, context), lower_first(label)),
-        LineField::Row(pump, test, row, _) => {
-            format!("{}, {}", place(LinePlace::Row(pump, test, row), context), lower_first(label))
-        }
-        LineField::Tank(id, _) => format!("{}, {}", tank_called(id, context), lower_first(label)),
-        LineField::Transport(_)
-        | LineField::Tolerance(_)
-        | LineField::Running(_)
-        | LineField::Card(_)
-        | LineField::Delivery(_) => label.to_owned(),
+        (TableField::FlowFrom, TableRows::Belt) => words("Lowest belt scale reading, moist fibre", ""),
+        (TableField::FlowTo, TableRows::Belt) => words("Highest belt scale reading, moist fibre", ""),
+        (TableField::FlowFrom, TableRows::OvenDry) => words("Lowest fibre flow, oven-dry", ""),
+        (TableField::FlowTo, TableRows::OvenDry) => words("Highest fibre flow, oven-dry", ""),
+        (TableField::FlowStep, _) => words("Step from row to row", ""),
+        (TableField::MoistureFrom, _) => words("Lowest fibre moisture", ""),
+        (TableField::MoistureTo, _) => words("Highest fibre moisture", ""),
+        (TableField::MoistureStep, _) => words("Step from column to column, dry-basis points", ""),
     }
 }

@@ -1,6 +1,7 @@
 //! Figures of the line: what each is, on which basis.
 
 use crate::domain::line::{Check, Deviation, LineFigure, RunFigure, SettingUnit};
+use crate::quantity::{Kind, Unit};
 use crate::ui::text::{FigureWords, LineContext, trimmed_to};
 
 const fn words(label: &'static str, note: &'static str) -> FigureWords {
@@ -51,8 +52,8 @@ pub(super) fn figure(figure: LineFigure) -> FigureWords {
         LineFigure::SampleMoisture => words("Moisture of the sample", "water per oven-dry mat"),
         LineFigure::RunMat => words("Mat weight running", "oven-dry, of the sample"),
         LineFigure::RunDensity => words("Board density to expect", "at board moisture, from the mat weight"),
-        LineFigure::TrimWanted => words("Flow wanted at this fibre", "as delivered"),
-        LineFigure::TrimFactor => words("Trim of the pump", "flow wanted per flow running"),
+        LineFigure::CorrectionTarget => words("Flow wanted at this fibre", "as delivered"),
+        LineFigure::CorrectionFactor => words("Trim of the pump", "flow wanted per flow running"),
         LineFigure::FormerFactor => words("Trim of the former", "mat weight wanted per mat weight running"),
         LineFigure::Content => words("Content", "by volume, with what cannot be pumped out"),
         LineFigure::Usable => words("Usable", "by volume"),
@@ -84,14 +85,24 @@ pub(super) fn run_figure(figure: RunFigure) -> FigureWords {
     }
 }
 
+/// With its sign. A moisture's is the difference of the two numbers shown, in their basis.
 pub(super) fn deviation(check: &Check, context: &LineContext<'_>) -> String {
-    let percent = 100.0 * check.deviation.value();
+    let moisture = context.plain.units.unit(Kind::Moisture);
+    let percent = match check.deviation {
+        Deviation::Relative(by) => 100.0 * by.value,
+        Deviation::Points(_) => check.actual.get(moisture) - check.target.get(moisture),
+    };
     // What rounds to nothing has no sign.
     let percent = if percent.abs() < 0.005 { 0.0 } else { percent };
     let sign = if percent > 0.0 { "+" } else { "" };
     let number = trimmed_to((percent * 100.0).round() / 100.0, 3, context.plain.units.mark);
     match check.deviation {
         Deviation::Relative(_) => format!("{sign}{number}\u{a0}%"),
-        Deviation::Points(_) => format!("{sign}{number} points"),
+        Deviation::Points(_) => format!("{sign}{number} {}", points(moisture)),
     }
+}
+
+/// What differences of moistures in that unit are called.
+pub(super) fn points(moisture: Unit) -> &'static str {
+    if moisture == Unit::PercentWetBasis { "points w.b." } else { "points d.b." }
 }

@@ -1,16 +1,16 @@
 //! Findings at the line: what happened, and how to mend it.
 
-use super::name::{standing as standing_called, tank_called};
+use super::name::{range_status as standing_called, tank_called};
 use super::reason::help as help_told;
 use crate::domain::line::limit::limit;
-use crate::domain::line::{Help, LineFinding, LinePlace, LineWhat, Standing};
+use crate::domain::line::{Help, LineFinding, LineFindingKind, LinePlace, RangeStatus};
 use crate::quantity::Amount;
 use crate::ui::text::english::finding::loose_entry;
 use crate::ui::text::{LineContext, Loose, Message, shown, trimmed_to};
 
 pub(super) fn finding(finding: &LineFinding, context: &LineContext<'_>) -> Message {
-    let place = super::name::place(finding.place, context);
-    if let (LineWhat::Entry(what), LinePlace::Field(field)) = (&finding.what, finding.place) {
+    let place = super::place::place(finding.place, context);
+    if let (LineFindingKind::Entry(what), LinePlace::Field(field)) = (&finding.what, finding.place) {
         let typed = context.book.entry(field).map_or("", |entry| entry.text.as_str());
         let loose = Loose { name: &place, typed, kind: context.book.kind(field), limit: limit(field, context.book) };
         return loose_entry(what, &loose, &context.plain);
@@ -22,16 +22,16 @@ pub(super) fn finding(finding: &LineFinding, context: &LineContext<'_>) -> Messa
 fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
     let amount = |amount: Amount| shown(amount, &context.plain);
     let (what, mend): (String, &str) = match &finding.what {
-        LineWhat::OutOfReach { standing, setting, least_fibre, most_fibre, help } => {
-            return out_of_reach(*standing, *setting, (*least_fibre, *most_fibre), help, context);
+        LineFindingKind::OutOfReach { range_status, setting, least_fibre, most_fibre, help } => {
+            return out_of_reach(*range_status, *setting, (*least_fibre, *most_fibre), help, context);
         }
-        LineWhat::AboveTank { tank, most } => {
+        LineFindingKind::AboveTank { tank, most } => {
             return (
                 format!("more than {} holds, {}.", tank_called(*tank, context), amount(*most)),
                 "Check the mass and its unit, and the volume of the tank.".to_owned(),
             );
         }
-        LineWhat::FewRows { rows, least } => {
+        LineFindingKind::FewRows { rows, least } => {
             return (
                 format!("{rows} of the {least} rows that it takes."),
                 format!(
@@ -39,27 +39,27 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
                 ),
             );
         }
-        LineWhat::TooManySteps { most } => {
+        LineFindingKind::TooManySteps { most } => {
             return (format!("gives more than the {most} that a card holds."), "Type a larger step.".to_owned());
         }
-        LineWhat::Entry(_) => ("what was typed cannot be used.".to_owned(), "Type it again."),
-        LineWhat::SettingsNotIncreasing { before } => (
+        LineFindingKind::Entry(_) => ("what was typed cannot be used.".to_owned(), "Type it again."),
+        LineFindingKind::SettingsNotIncreasing { before } => (
             format!("below {}, the setting of the row before.", amount(*before)),
             "Check for a slip. If the rows were caught in this order, leave it: the line does not mind.",
         ),
-        LineWhat::NegativeMass { net } => (
+        LineFindingKind::NegativeMass { net } => (
             format!("less than the empty vessel, by {}.", amount(Amount { base: -net.base, ..*net })),
             "Check both masses and their units. Leave the vessel blank when the scale was set to zero with it.",
         ),
-        LineWhat::OneSetting => (
+        LineFindingKind::OneSetting => (
             "all rows were caught at one setting, and no line can be laid.".to_owned(),
             "Catch at a second setting at least, far from the first.",
         ),
-        LineWhat::FlowNotIncreasing => (
+        LineFindingKind::FlowNotIncreasing => (
             "more setting does not give more flow.".to_owned(),
             "Check the rows for a slip, and the pump for a blocked line or air.",
         ),
-        LineWhat::Suspect { studentised, from } => {
+        LineFindingKind::Suspect { studentised, from } => {
             let mark = context.plain.units.mark;
             (
                 format!(
@@ -70,99 +70,111 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
                 "It still counts. Check it for a slip, catch again, or set it aside.",
             )
         }
-        LineWhat::NotCalibrated => {
+        LineFindingKind::NotCalibrated => {
             ("no catch test that counts, so no setting is known.".to_owned(), "Run a catch test, three rows at least.")
         }
-        LineWhat::NotWhole => ("not a whole number.".to_owned(), "Count the nozzles, and type a number such as 8."),
-        LineWhat::LimitsCrossed => {
+        LineFindingKind::FaultyTest => (
+            "its catch test cannot be used yet.".to_owned(),
+            "Fix what is marked in the test: a density, a row, or a row too few.",
+        ),
+        LineFindingKind::NotWhole => {
+            ("not a whole number.".to_owned(), "Count the nozzles, and type a number such as 8.")
+        }
+        LineFindingKind::LimitsCrossed => {
             ("not above the lowest setting.".to_owned(), "Type a highest setting above the lowest one.")
         }
-        LineWhat::WindowCrossed => {
+        LineFindingKind::WindowCrossed => {
             ("not above the least flow of a nozzle.".to_owned(), "Type a greatest flow above the least one.")
         }
-        LineWhat::NozzlesIncomplete => (
+        LineFindingKind::NozzlesIncomplete => (
             "still empty, and the nozzles cannot be reckoned with.".to_owned(),
             "Type number, least and greatest flow of the nozzles, or leave all three blank.",
         ),
-        LineWhat::SamePumpName => {
+        LineFindingKind::SamePumpName => {
             ("two pumps of this name.".to_owned(), "Rename one, so that nobody at the line takes one for the other.")
         }
-        LineWhat::SharesNotWhole { sum } => (
+        LineFindingKind::SharesNotWhole { sum } => (
             format!("the pumps of this liquid deliver {} of its flow together.", amount(*sum)),
             "Type shares that add up to 100 %.",
         ),
-        LineWhat::NoPumps => {
+        LineFindingKind::NoPumps => {
             ("no pumps yet.".to_owned(), "Add a pump for each liquid and for the water, and run a catch test on each.")
         }
-        LineWhat::NoRecipe => (
+        LineFindingKind::NoRecipe => (
             "the open recipe cannot be computed, so there is nothing to set.".to_owned(),
             "Mend what the recipe page points at, or open another recipe.",
         ),
-        LineWhat::NoPump => (
+        LineFindingKind::NoPump => (
             "the recipe doses it, and no pump delivers it.".to_owned(),
             "Add a pump for it, or tie one to it. Pumps know liquids by their names.",
         ),
-        LineWhat::NotInRecipe => (
+        LineFindingKind::NotInRecipe => (
             "what it delivers is not in this recipe.".to_owned(),
             "Leave it off, or tie it to a liquid of the recipe if that has another name here.",
         ),
-        LineWhat::NozzlesTooFew { each, most } => (
+        LineFindingKind::NozzlesTooFew { each, most } => (
             format!("with all nozzles open each sprays {}, above its {}.", amount(*each), amount(*most)),
             "Fit more nozzles or larger ones, or lower the flow.",
         ),
-        LineWhat::NozzlesTooMany { each, least } => (
+        LineFindingKind::NozzlesTooMany { each, least } => (
             format!("a single open nozzle sprays {}, below its {}.", amount(*each), amount(*least)),
-            "Fit smaller nozzles, or raise the flow.",
+            "Use smaller nozzles, or close some of them.",
         ),
-        LineWhat::NozzlesBetween { open } => (
+        LineFindingKind::NozzlesBetween { open } => (
             format!("with {open} open each nozzle sprays too much, with {} too little.", open + 1),
-            "Take nozzles with a wider range, or change the flow a little.",
+            "Use nozzles with a wider range, or change the flow a little.",
         ),
-        LineWhat::OverFull => {
+        LineFindingKind::OverFull => {
             ("holds more than it can.".to_owned(), "Check the content, its unit, and the volume of the tank.")
         }
-        LineWhat::TankEmpty => {
+        LineFindingKind::TankEmpty => {
             ("nothing in it can be pumped out.".to_owned(), "Fill it, or check the content that was typed.")
         }
-        LineWhat::HeelTooLarge => (
+        LineFindingKind::HeelTooLarge => (
             "as large as the whole tank.".to_owned(),
             "Type the volume that stays below the outlet, smaller than the tank.",
         ),
-        LineWhat::OrderNow { left } => (
-            format!("lasts {}, less than a delivery takes.", amount(*left)),
-            "Order now, and lower its use until it comes.",
+        LineFindingKind::OrderOverdue { by } => (
+            format!("the order is overdue by {}.", amount(*by)),
+            "Order now, and lower its use until the delivery comes.",
         ),
-        LineWhat::SampleIncomplete => (
+        LineFindingKind::StaleReadings { recipe } => (
+            format!("these readings were made on “{recipe}”, before the changeover."),
+            "Read the line again on the recipe that runs now.",
+        ),
+        LineFindingKind::SampleIncomplete => (
             "still empty, and the mat sample cannot be used.".to_owned(),
             "Type area and mass of the sample, or clear it.",
         ),
-        LineWhat::Assumed => (
+        LineFindingKind::Assumed => (
             "not read, and taken to run as the recipe wants.".to_owned(),
             "Type its flow or its setting, to see the dose that it really gives.",
         ),
-        LineWhat::RangeCrossed => ("below the first value.".to_owned(), "Type a last value above the first one."),
-        LineWhat::NoTransport => (
+        LineFindingKind::RangeCrossed => {
+            ("below the first value.".to_owned(), "Type a last value above the first one.")
+        }
+        LineFindingKind::NoTransport => (
             "still empty, and the arrivals behind it are not known.".to_owned(),
             "Time it once, with a marked piece of furnish or by the speed of the conveyors.",
         ),
-        LineWhat::NoPressTime => {
+        LineFindingKind::NoPressTime => {
             ("the time through the press is not known.".to_owned(), "Type mat width and press length in the recipe.")
         }
-        LineWhat::NothingChanges => {
+        LineFindingKind::NothingChanges => {
             ("both recipes take the same of every pump.".to_owned(), "Choose another recipe to change to.")
         }
-        LineWhat::WetBetween { moisture } => (
+        LineFindingKind::WetBetween { moisture } => (
             format!("between two steps the mat is at {}, moister than both recipes want.", amount(*moisture)),
             "Lower the water before, and watch the press for steam.",
         ),
-        LineWhat::NoExpansion => (
+        LineFindingKind::NoExpansion => (
             "still empty, so the density is taken as measured.".to_owned(),
             "Type the expansion from the data sheet, or the density at the pump's temperature.",
         ),
-        LineWhat::NothingDelivered => {
+        LineFindingKind::NothingDelivered => {
             ("nothing of the certificate was typed.".to_owned(), "Type its solids or its density, to see what moves.")
         }
-        LineWhat::NoLiquid => (
+        LineFindingKind::NoLiquid => (
             "the liquid of the delivery is not chosen, or not in this recipe.".to_owned(),
             "Choose a liquid of the recipe.",
         ),
@@ -171,7 +183,7 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
 }
 
 fn out_of_reach(
-    standing: Standing,
+    range_status: RangeStatus,
     setting: Option<Amount>,
     (least, most): (Option<Amount>, Option<Amount>),
     help: &[Help],
@@ -179,7 +191,7 @@ fn out_of_reach(
 ) -> (String, String) {
     let amount = |amount: Amount| shown(amount, &context.plain);
     let at = match setting {
-        Some(setting) => format!("the flow takes a setting of {}, {}.", amount(setting), standing_called(standing)),
+        Some(setting) => format!("the flow takes a setting of {}, {}.", amount(setting), standing_called(range_status)),
         None => "the flow is below what it gives at a setting of zero.".to_owned(),
     };
     let serves = match (least, most) {

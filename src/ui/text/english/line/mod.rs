@@ -5,7 +5,9 @@ mod figure;
 mod finding;
 mod name;
 mod page;
+mod place;
 mod reason;
+mod verdict;
 
 use crate::ui::text::LineWords;
 
@@ -13,29 +15,32 @@ pub(super) use page::LINE_PAGE;
 
 pub(super) const LINE: LineWords = LineWords {
     field: field::field,
-    field_name: field::field_name,
+    field_name: place::field_name,
     figure: figure::figure,
     run_figure: figure::run_figure,
     deviation: figure::deviation,
-    place: name::place,
+    place: place::place,
     pump: name::pump,
     tank: name::tank,
     fed: name::fed,
     liquid: name::liquid,
     finding: finding::finding,
     help: reason::help,
-    culprit: reason::culprit,
+    action: reason::action,
+    quantity: verdict::quantity,
+    verdict: verdict::verdict,
+    split: verdict::split,
     why: reason::why,
     change: reason::change,
     pipe: reason::pipe,
     stop: name::stop,
-    standing: name::standing,
-    known: name::known,
+    range_status: name::range_status,
+    source: name::source,
     setting_unit: name::setting_unit,
     metering: name::metering,
     model: name::model,
     r_squared: name::r_squared,
     reading_way: name::reading_way,
     tank_way: name::tank_way,
-    card_rows: name::card_rows,
+    table_rows: name::table_rows,
 };

@@ -1,10 +1,8 @@
 //! Names of things at the line.
 
-use super::field::field_name;
 use crate::domain::line::changeover::Stop;
-use crate::domain::line::line_check::running::Known;
 use crate::domain::line::{
-    CardRows, Fed, LinePlace, Metering, Model, PumpDraft, PumpId, RSquared, ReadingWay, SettingUnit, Standing,
+    Fed, FlowSource, Metering, Model, PumpDraft, PumpId, RSquared, RangeStatus, ReadingWay, SettingUnit, TableRows,
     TankDraft, TankId, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
@@ -46,23 +44,6 @@ pub(super) fn fed(fed: Fed, draft: &Draft) -> String {
     }
 }
 
-pub(super) fn place(place: LinePlace, context: &LineContext<'_>) -> String {
-    match place {
-        LinePlace::Field(field) => field_name(field, context),
-        LinePlace::Pump(pump) => pump_called(pump, context),
-        LinePlace::Calibration(pump, _) => format!("{}, catch test", pump_called(pump, context)),
-        LinePlace::Row(pump, test, row) => {
-            let rows = context.book.calibration(pump, test).map_or(&[][..], |test| &test.rows);
-            let number = rows.iter().position(|other| other.id == row).map_or(usize::from(row.0), |at| at + 1);
-            format!("{}, catch test, row {number}", pump_called(pump, context))
-        }
-        LinePlace::Tank(tank) => tank_called(tank, context),
-        LinePlace::Liquid(id) => liquid(id, context.plain.draft),
-        LinePlace::Water => "Water".to_owned(),
-        LinePlace::Line => "Line".to_owned(),
-    }
-}
-
 pub(super) fn stop(stop: Stop) -> &'static str {
     match stop {
         Stop::Blender => "Blender",
@@ -73,20 +54,21 @@ pub(super) fn stop(stop: Stop) -> &'static str {
     }
 }
 
-pub(super) fn standing(standing: Standing) -> &'static str {
-    match standing {
-        Standing::Within => "within what was tested",
-        Standing::BelowTested => "below what was tested",
-        Standing::AboveTested => "above what was tested",
-        Standing::BelowLimit => "below the pump's lowest setting",
-        Standing::AboveLimit => "above the pump's highest setting",
+pub(super) fn range_status(range_status: RangeStatus) -> &'static str {
+    match range_status {
+        RangeStatus::Within => "within what was tested",
+        RangeStatus::BelowTested => "below what was tested",
+        RangeStatus::AboveTested => "above what was tested",
+        RangeStatus::BelowLimit => "below the lowest setting allowed",
+        RangeStatus::AboveLimit => "above the highest setting allowed",
     }
 }
 
-pub(super) fn known(known: Known) -> &'static str {
-    match known {
-        Known::Read => "read",
-        Known::Assumed => "not read, taken as the recipe wants",
+pub(super) fn source(source: FlowSource) -> &'static str {
+    match source {
+        FlowSource::Read => "read",
+        FlowSource::Inferred => "inferred from the setting",
+        FlowSource::Assumed => "not read, assumed at its target",
     }
 }
 
@@ -123,7 +105,6 @@ pub(super) fn reading_way(way: ReadingWay) -> &'static str {
     match way {
         ReadingWay::MassMeter => "Flow meter by mass",
         ReadingWay::VolumeMeter => "Flow meter by volume",
-        ReadingWay::Setting => "Setting of the drive",
     }
 }
 
@@ -135,9 +116,9 @@ pub(super) fn tank_way(way: TankWay) -> &'static str {
     }
 }
 
-pub(super) fn card_rows(rows: CardRows) -> &'static str {
+pub(super) fn table_rows(rows: TableRows) -> &'static str {
     match rows {
-        CardRows::Belt => "Belt scale reading, moist fibre",
-        CardRows::OvenDry => "Oven-dry fibre flow",
+        TableRows::Belt => "Belt scale reading, moist fibre",
+        TableRows::OvenDry => "Oven-dry fibre flow",
     }
 }

@@ -1,11 +1,11 @@
-//! What would help, who may be to blame, and why a step stands where it stands.
+//! What would help, what to correct, and why a step has its place.
 
-use super::name::{fed as fed_called, pump_called};
+use super::name::{pump_called, range_status};
 use crate::domain::line::step::{Change, Pipe, Why};
-use crate::domain::line::{Culprit, Fed, Help, PumpId, Setting, SettingUnit};
+use crate::domain::line::{Help, PumpAction, PumpCorrection, RangeStatus, Setting, SettingUnit};
 use crate::quantity::{Amount, Kind, Moisture};
-use crate::ui::text::{LineContext, Message, shown, trimmed_to};
-use uom::si::f64::{MassRate, Ratio};
+use crate::ui::text::{LineContext, shown};
+use uom::si::f64::MassRate;
 
 fn fibre(flow: MassRate, context: &LineContext<'_>) -> String {
     shown(Amount::from_base(Kind::FibreFlow, flow.value), &context.plain)
@@ -30,7 +30,7 @@ pub(super) fn help(help: &Help, context: &LineContext<'_>) -> String {
         }
         Help::Solids(solids) => {
             let solids = Amount::from_base(Kind::Solids, solids.ratio().value);
-            format!("Take the liquid with {} solids.", shown(solids, &context.plain))
+            format!("Use the liquid with {} solids.", shown(solids, &context.plain))
         }
         Help::OtherPump(flow) => {
             format!("Use a pump that delivers {} well within its settings.", liquid_flow(flow, context))
@@ -40,81 +40,30 @@ pub(super) fn help(help: &Help, context: &LineContext<'_>) -> String {
     }
 }
 
-/// How far something is off: "8.1 % too much".
-fn off(by: Ratio, context: &LineContext<'_>) -> String {
-    let percent = trimmed_to(100.0 * by.value.abs(), 2, context.plain.units.mark);
-    format!("{percent}\u{a0}% {}", if by.value > 0.0 { "too much" } else { "too little" })
-}
-
-fn side(by: Ratio) -> &'static str {
-    if by.value > 0.0 { "high" } else { "low" }
-}
-
-pub(super) fn culprit(culprit: &Culprit, context: &LineContext<'_>) -> Message {
-    let (what, mend) = match *culprit {
-        Culprit::MoistureReading { shift, read, implied } => (
-            if shift.value == 0.0 {
-                format!(
-                    "Fibre moisture: the mat sample fits a fibre of {}, not the {} that was read.",
-                    moisture(implied, context),
-                    moisture(read, context)
-                )
-            } else {
-                format!(
-                    "Fibre moisture: all doses are {} too {} alike, and the mat sample fits a fibre of {}, not the {} \
-                     that was read.",
-                    percent(shift, context),
-                    side(shift),
-                    moisture(implied, context),
-                    moisture(read, context)
-                )
-            },
-            "Check the moisture meter against a sample dried in the oven, before any pump is trimmed.".to_owned(),
-        ),
-        Culprit::FibreFlow { shift, explained_by } => (
-            format!("Fibre flow: all doses are {} too {} alike.", percent(shift, context), side(shift)),
-            match explained_by {
-                Some(explaining) => format!(
-                    "Check the belt scale and the moisture reading first: a fibre moisture of {} would explain it \
-                     alone. One pump does not shift all doses.",
-                    moisture(explaining, context)
-                ),
-                None => "Check the belt scale first: no fibre moisture explains it alone, and one pump does not shift \
-                         all doses."
-                    .to_owned(),
-            },
-        ),
-        Culprit::Flow { fed, pump, by } => (
-            format!("{}: {} against the others.", fed_called(fed, context.plain.draft), off(by, context)),
-            flow_mend(fed, pump, context),
-        ),
-        Culprit::Former { by } => (
-            format!("Mat weight: {}.", off(by, context)),
-            "Check former and line speed, and that the sample was cut to its area. Doses change it little.".to_owned(),
-        ),
-        Culprit::WayToFormer { by } => (
-            format!(
-                "Mat moisture: the sample is {} points {} than the flows say.",
-                trimmed_to(100.0 * by.value.abs(), 2, context.plain.units.mark),
-                if by.value > 0.0 { "moister" } else { "drier" }
-            ),
-            "Check the drying loss of the recipe and how long the sample lay before it was weighed.".to_owned(),
-        ),
-    };
-    Message { what, mend }
-}
-
-fn percent(share: Ratio, context: &LineContext<'_>) -> String {
-    format!("{}\u{a0}%", trimmed_to(100.0 * share.value.abs(), 2, context.plain.units.mark))
-}
-
-fn flow_mend(fed: Fed, pump: Option<PumpId>, context: &LineContext<'_>) -> String {
-    let which = pump.map_or_else(|| "its pumps".to_owned(), |pump| pump_called(pump, context));
-    match fed {
-        Fed::Water => format!("Check {which} with filter and flow meter, then trim it."),
-        Fed::Liquid(_) | Fed::Thinning(_) => {
-            format!("Check {which} with filter, nozzles and flow meter, and run a catch test before it is trimmed.")
+/// What to do with a pump, as a sentence to act on.
+pub(super) fn action(correction: &PumpCorrection, context: &LineContext<'_>) -> String {
+    let flow = |flow| liquid_flow(flow, context);
+    match correction.action {
+        PumpAction::Set { setting: to, status: RangeStatus::Within } => {
+            format!("Set to {}.", setting(to, correction.unit, context))
         }
+        PumpAction::Set { setting: to, status } => {
+            format!("Set to {}, {}.", setting(to, correction.unit, context), range_status(status))
+        }
+        PumpAction::Keep => "No change.".to_owned(),
+        PumpAction::Stop => "Stop it: the recipe takes none of it.".to_owned(),
+        PumpAction::CatchTestFirst { metered, by_line } => format!(
+            "Catch test first: the flow meter reads {}, the catch-test line gives {} at this setting.",
+            flow(metered),
+            flow(by_line)
+        ),
+        PumpAction::NoCatchTest => "Catch test first: there is none that counts.".to_owned(),
+        PumpAction::Cannot { status } => {
+            format!("Cannot deliver {}: {}.", flow(correction.target), range_status(status))
+        }
+        PumpAction::EnterSetting => "Enter the present setting: the new one starts from it.".to_owned(),
+        PumpAction::NotRead => "Not read. Enter flow meter and setting.".to_owned(),
+        PumpAction::Unsettled => "First find out which reading is wrong.".to_owned(),
     }
 }
 
@@ -149,13 +98,18 @@ pub(super) fn change(change: &Change, context: &LineContext<'_>) -> String {
             fibre(to, context),
             fibre(to_wet, context)
         ),
-        Change::Pump { pump, unit, from, to, setting_from, setting_to, .. } => {
+        Change::Pump { pump, unit, from, to, setting_from, setting_to, status_to, .. } => {
             let end = |flow: MassRate, at: Option<Setting>| match at {
                 _ if flow.value <= 0.0 => "off".to_owned(),
                 Some(at) => setting(at, unit, context),
                 None => liquid_flow(flow, context),
             };
-            format!("{}: from {} to {}", pump_called(pump, context), end(from, setting_from), end(to, setting_to))
+            let mark = match status_to {
+                RangeStatus::Within => String::new(),
+                status if status.is_allowed() => format!(", {}", range_status(status)),
+                status => format!(", which it cannot deliver: {}", range_status(status)),
+            };
+            format!("{}: from {} to {}{mark}", pump_called(pump, context), end(from, setting_from), end(to, setting_to))
         }
     }
 }

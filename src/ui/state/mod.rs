@@ -1,0 +1,539 @@
+//! What all parts of the page share. Everything shown follows from these signals.
+
+pub mod compare;
+pub mod documents;
+pub mod line;
+pub mod shared_file;
+pub mod trial;
+pub mod writing;
+
+use super::cells::{Cells, Turn};
+use super::history::History;
+use super::route::Page;
+use super::text::{Context, ENGLISH, Message, Words};
+use crate::browser::LocalStore;
+use crate::browser::graph::*;
+use crate::domain::compare::draft::CompareDraft;
+use crate::domain::mixing::MixDraft;
+use crate::domain::recipe::finding::What;
+use crate::domain::recipe::input::MOST_LIQUIDS;
+use crate::domain::recipe::typical_density::follow_solids;
+use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidField, LiquidId, Outcome, Place, Station, work_out};
+use crate::quantity::{Kind, Unit, Units};
+use crate::record::open_draft::OpenDraft;
+use crate::record::revision::Title;
+use crate::record::system::SystemDraft;
+use crate::record::{Cache, LineRecord, RevisionId, Settings, Shelf};
+use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
+use compare::CompareState;
+use documents::Documents;
+use line::LineState;
+use shared_file::SharedFile;
+use std::sync::Arc;
+use trial::Bench;
+use writing::Writing;
+
+/// What is typed into without a break, so that it is one step to take back.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Session {
+    /// A number.
+    Field(Field),
+    /// A liquid's name.
+    LiquidName(LiquidId),
+    /// Where a liquid's values come from.
+    LiquidSource(LiquidId),
+    /// The recipe's name.
+    Name,
+    /// The recipe's note.
+    Note,
+    /// The recipe's tags.
+    Tags,
+}
+
+/// A short sentence that is shown for a while and read out.
+#[derive(Clone)]
+pub struct Notice {
+    /// The sentence.
+    pub words: String,
+    /// Takes back what it tells of. It outlives the part of the page that told it.
+    pub undo: Option<Arc<dyn Fn() + Send + Sync>>,
+    /// Whether it stays until it is closed or another one comes.
+    pub stays: bool,
+}
+
+/// A finding in words.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Said {
+    /// The finding.
+    pub finding: Finding,
+    /// What happened, and how to mend it.
+    pub message: Message,
+}
+
+/// What went wrong with keeping things.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Trouble {
+    /// In words.
+    pub message: Message,
+    /// What helps, as a button.
+    pub way_out: Option<WayOut>,
+}
+
+/// What helps against trouble with keeping things.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum WayOut {
+    /// The recipe on the page goes to a file.
+    ToFile,
+    /// Everything goes to a file.
+    AllToFile,
+    /// What the store has lost is written back.
+    WriteBack,
+}
+
+/// What a step can change, with the name of the opening that it was made in.
+type Before = (u32, OpenDraft);
+
+/// Everything that is kept, wherever this browser lets it be kept.
+pub type Library = Shelf<Cache<LocalStore>>;
+
+/// The last result that could be computed, and whether it is that of the entries as they are now.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Shown {
+    /// The result. `None` until there is a first one.
+    pub case: Option<Case>,
+    /// Whether something now stands in the way, so that the result is an older one.
+    pub old: bool,
+    /// Counts the recipes opened: an old result never outlives its recipe.
+    opened: u32,
+}
+
+/// The documents that were open when the app was left.
+pub struct Opened {
+    /// The recipe.
+    pub recipe: OpenDraft,
+    /// The line.
+    pub line: LineRecord,
+    /// Solution and glue.
+    pub mix: MixDraft,
+    /// The comparison.
+    pub compare: CompareDraft,
+    /// The binder system to be saved.
+    pub system: SystemDraft,
+}
+
+/// The app's state, handed to every part.
+#[derive(Clone, Copy)]
+pub struct State {
+    /// The words of the language chosen.
+    pub words: &'static Words,
+    /// The page shown.
+    pub page: RwSignal<Page>,
+    /// Everything typed on the recipe page.
+    pub draft: RwSignal<Draft>,
+    /// The recipe's name, note and tags.
+    pub title: RwSignal<Title>,
+    /// What will be remarked on the next save.
+    pub remark: RwSignal<String>,
+    /// The revision that the recipe was opened from or last saved as.
+    pub from: RwSignal<Option<RevisionId>>,
+    /// Whether it is the example that a first start shows.
+    pub example: RwSignal<bool>,
+    /// What comes of the draft.
+    pub outcome: Memo<Outcome>,
+    /// The result to show.
+    pub shown: Memo<Shown>,
+    /// What was chosen for the app as a whole.
+    pub settings: RwSignal<Settings>,
+    /// The units chosen, out of the settings.
+    pub units: Memo<Units>,
+    /// What stands for money, out of the settings.
+    pub currency: Memo<String>,
+    /// What is told for a while, such as what was removed.
+    pub notice: RwSignal<Option<Notice>>,
+    /// Everything that is kept.
+    pub shelf: RwSignal<Library>,
+    /// Whether all records of the database are on the shelf, or it has failed to give them.
+    pub all_read: RwSignal<bool>,
+    /// How many records are not on the disk yet.
+    pub unwritten: RwSignal<usize>,
+    /// How memory and database stand to each other.
+    pub writing: StoredValue<Writing>,
+    /// What is known of the open documents' texts.
+    pub documents: StoredValue<Documents>,
+    /// Told while records were being written: shown once they are on the disk.
+    pub held: StoredValue<Option<Notice>>,
+    /// What went wrong with keeping things, until it goes right again.
+    pub trouble: RwSignal<Option<Trouble>>,
+    /// The recipe as a link; `None` where the browser cannot make one.
+    pub link: RwSignal<Option<String>>,
+    /// The library file on a shared drive.
+    pub shared: RwSignal<SharedFile>,
+    /// Whether a newer version of the app is here and waits.
+    pub newer: RwSignal<bool>,
+    /// Whether a save waits for the recipe's name.
+    pub naming: RwSignal<bool>,
+    /// What is typed where solutions and glues are made up.
+    pub mix: RwSignal<MixDraft>,
+    /// Name and note of a binder system that is not saved yet.
+    pub new_system: RwSignal<SystemDraft>,
+    /// The trial on the bench.
+    pub bench: Bench,
+    /// Where systems are compared.
+    pub compare: CompareState,
+    /// What the page of the line holds.
+    pub line: LineState,
+    cells: Cells,
+    /// Names what stands on the page from one opening to the next.
+    opened: RwSignal<u32>,
+    openings: StoredValue<u32>,
+    /// The result before the step being made: what is shown as the old one. A number on its way
+    /// ("8" of "8,500") gives results that nobody meant.
+    settled: RwSignal<Option<Case>>,
+    history: RwSignal<History<Before, Session>>,
+}
+
+impl State {
+    /// The state of an app that has just started.
+    #[must_use]
+    pub fn new(
+        shelf: Library,
+        settings: Settings,
+        open: Opened,
+        documents: Documents,
+        trouble: Option<Trouble>,
+    ) -> Self {
+        let Opened { recipe: open, line, mix, compare, system } = open;
+        let (mix, compare, line) = (RwSignal::new(mix), CompareState::new(compare), LineState::new(line));
+        let settings = RwSignal::new(settings);
+        let draft = RwSignal::new(open.draft);
+        let opened = RwSignal::new(0);
+        let outcome = memo(move || draft.with(work_out));
+        let settled = RwSignal::new(None::<Case>);
+        let shown = memo_after(move |before: Option<&Shown>| {
+            let opened = opened.get();
+            outcome.with(|outcome| match (&outcome.case, before) {
+                (None, Some(before)) if before.opened == opened => {
+                    let case = settled.get_untracked().or_else(|| before.case.clone());
+                    Shown { old: case.is_some(), case, opened }
+                }
+                (case, _) => Shown { case: case.clone(), old: false, opened },
+            })
+        });
+        let title = RwSignal::new(open.title);
+        let from = RwSignal::new(open.from);
+        let shelf = RwSignal::new(shelf);
+        let units = memo(move || settings.with(|settings| settings.units));
+        let currency = memo(move || settings.with(|settings| settings.currency.clone()));
+        let unwritten = RwSignal::new(0);
+        let cells = Cells::default();
+        cells.follow(move || {
+            unwritten.track();
+            shown.track();
+            title.track();
+            from.track();
+            shelf.track();
+            units.track();
+            currency.track();
+            draft.track();
+        });
+        Self {
+            words: &ENGLISH,
+            page: RwSignal::new(Page::Recipe),
+            draft,
+            title,
+            remark: RwSignal::new(open.remark),
+            from,
+            example: RwSignal::new(open.example),
+            outcome,
+            shown,
+            settings,
+            units,
+            currency,
+            notice: RwSignal::new(None),
+            shelf,
+            cells,
+            all_read: RwSignal::new(false),
+            unwritten,
+            writing: StoredValue::new(Writing::default()),
+            documents: StoredValue::new(documents),
+            held: StoredValue::new(None),
+            trouble: RwSignal::new(trouble),
+            link: RwSignal::new(None),
+            shared: RwSignal::new(SharedFile::default()),
+            newer: RwSignal::new(false),
+            naming: RwSignal::new(false),
+            mix,
+            new_system: RwSignal::new(system),
+            bench: Bench::default(),
+            compare,
+            line,
+            opened,
+            openings: StoredValue::new(0),
+            settled,
+            history: RwSignal::new(History::default()),
+        }
+    }
+
+    // --- changing the recipe -------------------------------------------------------------------
+
+    /// The recipe as it stands on the page. Follows no change.
+    #[must_use]
+    pub fn at_hand(&self) -> OpenDraft {
+        OpenDraft {
+            from: self.from.get_untracked(),
+            title: self.title.get_untracked(),
+            draft: self.draft.get_untracked(),
+            remark: self.remark.get_untracked(),
+            example: self.example.get_untracked(),
+        }
+    }
+
+    fn before(&self) -> Before {
+        (self.opened.get_untracked(), self.at_hand())
+    }
+
+    /// Keeps the result as it is before a step, if there is one.
+    fn settle(&self) {
+        let case = self.outcome.with_untracked(|outcome| outcome.case.clone());
+        if case.is_some() {
+            self.settled.set(case);
+        }
+    }
+
+    /// What is on the page is of another opening from here on: an old result never outlives its recipe.
+    fn go_over_to(&self, opened: u32) {
+        if self.opened.get_untracked() != opened {
+            self.settled.set(None);
+            self.opened.set(opened);
+        }
+    }
+
+    fn lay(&self, recipe: OpenDraft) {
+        self.from.set(recipe.from);
+        self.example.set(recipe.example);
+        self.title.set(recipe.title);
+        self.draft.set(recipe.draft);
+    }
+
+    /// What another tab has typed into the recipe.
+    pub fn follow_tab(&self, recipe: OpenDraft) {
+        self.remark.set(recipe.remark.clone());
+        self.lay(recipe);
+    }
+
+    /// Changes the draft as a step that can be taken back. Steps of one session are one step.
+    pub fn edit(&self, session: Option<Session>, change: impl FnOnce(&mut Draft)) {
+        self.history.update(|history| {
+            history.before(session, || {
+                self.settle();
+                self.before()
+            });
+        });
+        self.draft.update(change);
+    }
+
+    /// Changes name, note or tags as a step that can be taken back.
+    pub fn edit_title(&self, session: Session, change: impl FnOnce(&mut Title)) {
+        self.history.update(|history| history.before(Some(session), || self.before()));
+        self.title.update(change);
+    }
+
+    /// A box was left: what is typed into it next is a step of its own.
+    pub fn leave(&self) {
+        self.history.update_untracked(History::close);
+    }
+
+    /// Whether the recipe takes so many liquids more; tells if it does not.
+    #[must_use]
+    pub fn has_room_for(&self, more: usize) -> bool {
+        let room = self.draft.with_untracked(|draft| draft.liquids.len() + more <= MOST_LIQUIDS);
+        if !room {
+            self.tell((self.words.recipe_page.most_liquids)(MOST_LIQUIDS));
+        }
+        room
+    }
+
+    /// Puts an entry into a field.
+    pub fn enter(&self, session: Option<Session>, field: Field, text: &str, unit: Unit) {
+        self.edit(session, |draft| {
+            if let Some(entry) = draft.entry_mut(field) {
+                *entry = Entry::typed(text, unit);
+            }
+            if let Field::Liquid(id, LiquidField::Solids) = field
+                && let Some(liquid) = draft.liquid_mut(id)
+            {
+                follow_solids(liquid);
+            }
+        });
+    }
+
+    /// Takes the last step back.
+    pub fn undo(&self) {
+        self.step(|history| history.undo(|| self.before()));
+    }
+
+    /// Goes a step forward again.
+    pub fn redo(&self) {
+        self.step(|history| history.redo(|| self.before()));
+    }
+
+    fn step(&self, way: impl FnOnce(&mut History<Before, Session>) -> Option<Before>) {
+        let restored = self.history.try_update(way).flatten();
+        let Some((opened, mut recipe)) = restored else { return };
+        if opened == self.opened.get_untracked() {
+            // What is typed is taken back, and not that it was saved meanwhile.
+            (recipe.from, recipe.example) = (self.from.get_untracked(), self.example.get_untracked());
+        }
+        self.go_over_to(opened);
+        self.lay(recipe);
+    }
+
+    /// Whether there is a step to take back.
+    #[must_use]
+    pub fn can_undo(&self) -> bool {
+        self.history.with(History::can_undo)
+    }
+
+    /// Whether there is a step to go forward to.
+    #[must_use]
+    pub fn can_redo(&self) -> bool {
+        self.history.with(History::can_redo)
+    }
+
+    /// Puts another recipe on the page. What was there can be taken back.
+    pub fn open(&self, recipe: OpenDraft) {
+        self.set_aside_unsaved();
+        self.history.update(|history| history.before(None, || self.before()));
+        self.openings.update_value(|openings| *openings += 1);
+        self.go_over_to(self.openings.get_value());
+        self.naming.set(false);
+        self.remark.set(recipe.remark.clone());
+        self.lay(recipe);
+    }
+
+    /// Tells something for a while.
+    pub fn tell(&self, words: impl Into<String>) {
+        self.show_notice(Notice { words: words.into(), undo: None, stays: false });
+    }
+
+    /// Tells of a step just made, which can be taken back from there.
+    pub fn tell_step(&self, words: impl Into<String>) {
+        let state = *self;
+        let undo = Arc::new(move || state.undo());
+        self.show_notice(Notice { words: words.into(), undo: Some(undo), stays: false });
+    }
+
+    /// Tells of something done that `undo` takes back, whatever is done in between: it can wait.
+    pub fn tell_undo(&self, words: impl Into<String>, undo: impl Fn() + Send + Sync + 'static) {
+        self.show_notice(Notice { words: words.into(), undo: Some(Arc::new(undo)), stays: true });
+    }
+
+    /// While records are being written, it waits until they are on the disk.
+    fn show_notice(&self, notice: Notice) {
+        if self.writing.with_value(|state| state.writing) {
+            self.held.set_value(Some(notice));
+        } else {
+            self.notice.set(Some(notice));
+        }
+    }
+
+    // --- reading -------------------------------------------------------------------------------
+
+    /// What words need to name things and to show numbers; follows every change.
+    pub fn with_context<T>(&self, act: impl FnOnce(&Context<'_>) -> T) -> T {
+        let units = self.units.get();
+        self.currency.with(|currency| self.draft.with(|draft| act(&Context { units: &units, draft, currency })))
+    }
+
+    /// The unit shown for a kind.
+    #[must_use]
+    pub fn unit(&self, kind: Kind) -> Unit {
+        self.units.with(|units| units.unit(kind))
+    }
+
+    /// The findings that `belongs` picks. Boxes that are still to be filled in and were never touched
+    /// are no findings to anybody: they are marked where they stand.
+    pub fn findings(&self, belongs: impl Fn(&Finding) -> bool) -> Vec<Finding> {
+        self.draft.with(|draft| {
+            let all = |outcome: &Outcome| {
+                outcome
+                    .findings
+                    .iter()
+                    .filter(|finding| belongs(finding) && !is_to_fill_in(draft, finding))
+                    .copied()
+                    .collect()
+            };
+            self.outcome.with(all)
+        })
+    }
+
+    /// The findings that `belongs` picks, in words.
+    pub fn said(&self, belongs: impl Fn(&Finding) -> bool) -> Vec<Said> {
+        let say = |finding: Finding| {
+            let message = self.with_context(|context| (self.words.finding)(&finding, context));
+            Said { finding, message }
+        };
+        self.findings(belongs).into_iter().map(say).collect()
+    }
+
+    /// A value that follows the recipe, the units and the shelf, and tells nobody unless it is another
+    /// one: see [`Cells`].
+    pub fn cell<T: Clone + PartialEq + Send + Sync + 'static>(
+        &self,
+        f: impl Fn() -> T + Send + Sync + 'static,
+    ) -> Signal<T> {
+        self.cells.cell(Turn::Rest, f)
+    }
+
+    /// As [`cell`](Self::cell), for what has to be dosed: worked out and painted before all others.
+    pub fn first_cell<T: Clone + PartialEq + Send + Sync + 'static>(
+        &self,
+        f: impl Fn() -> T + Send + Sync + 'static,
+    ) -> Signal<T> {
+        self.cells.cell(Turn::First, f)
+    }
+
+    /// What a liquid is called; blank when it is not there.
+    #[must_use]
+    pub fn liquid_name(&self, id: LiquidId) -> String {
+        self.draft
+            .with(|draft| draft.liquid(id).map(|liquid| (self.words.liquid)(liquid).into_owned()))
+            .unwrap_or_default()
+    }
+
+    /// The liquids of the result shown, in order of addition.
+    #[must_use]
+    pub fn liquids_shown(&self) -> Vec<LiquidId> {
+        self.shown.with(|shown| match &shown.case {
+            Some(case) => case.solved.liquids.iter().map(|flow| flow.id).collect(),
+            None => Vec::new(),
+        })
+    }
+
+    /// Whether a box at a station is still to be filled in.
+    #[must_use]
+    pub fn is_unfilled_at(&self, station: Station) -> bool {
+        self.draft.with(|draft| {
+            self.outcome.with(|outcome| {
+                outcome.findings.iter().any(|finding| finding.station() == station && is_to_fill_in(draft, finding))
+            })
+        })
+    }
+}
+
+/// Whether a finding only says that a box that nobody has touched is blank.
+fn is_to_fill_in(draft: &Draft, finding: &Finding) -> bool {
+    let Place::Field(field) = finding.place else { return false };
+    finding.what == What::Missing && draft.entry(field).is_none_or(|entry| entry.preset)
+}
+
+/// The state that [`provide`] put there.
+#[must_use]
+pub fn state() -> State {
+    expect_context::<State>()
+}
+
+/// Hands the state to all parts below.
+pub fn provide(state: State) {
+    provide_context(state);
+}

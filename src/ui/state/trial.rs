@@ -1,0 +1,72 @@
+//! The state of the bench: the trial as typed, and what is shown of it.
+
+use crate::domain::Draft;
+use crate::record::bench::{OpenTrial, TrialContent};
+use crate::ui::signal::RwSignal;
+
+/// The bench's signals, in one piece for the app's state.
+#[derive(Clone, Copy)]
+pub struct Bench {
+    /// The trial on the page.
+    pub open: RwSignal<OpenTrial>,
+    /// The run whose sheet is shown, from 1; 0 outside a series.
+    pub run: RwSignal<u32>,
+    /// The batch that is weighed, from 1.
+    pub batch: RwSignal<u32>,
+    /// Keys of the figures whose workings are open, each between bars.
+    pub workings: RwSignal<String>,
+    /// Names one trial on the page from the next.
+    pub opening: RwSignal<u32>,
+    /// The section shown, by its place.
+    pub section: RwSignal<usize>,
+    /// Whether the trial that was left open was brought.
+    pub begun: RwSignal<bool>,
+}
+
+impl Default for Bench {
+    fn default() -> Self {
+        let trial = TrialContent::of(String::new(), Draft::default(), None);
+        Self {
+            open: RwSignal::new(OpenTrial { from: None, trial }),
+            run: RwSignal::new(0),
+            batch: RwSignal::new(1),
+            workings: RwSignal::new(String::new()),
+            opening: RwSignal::new(0),
+            section: RwSignal::new(0),
+            begun: RwSignal::new(false),
+        }
+    }
+}
+
+impl Bench {
+    /// Changes the trial.
+    pub fn edit(&self, change: impl FnOnce(&mut TrialContent)) {
+        self.open.update(|open| {
+            change(&mut open.trial);
+            open.trial.keep_made();
+        });
+    }
+
+    /// Puts another trial on the page.
+    pub fn lay(&self, open: OpenTrial) {
+        self.run.set(0);
+        self.batch.set(1);
+        self.opening.update(|opening| *opening += 1);
+        self.open.set(open);
+    }
+
+    /// What another tab has typed into the trial.
+    pub fn follow_tab(&self, open: OpenTrial) {
+        if self.open.with_untracked(|before| before.from != open.from) {
+            self.opening.update(|opening| *opening += 1);
+        }
+        self.open.set(open);
+    }
+
+    /// The run and the batch that are weighed.
+    pub fn place(&self) -> (Option<u16>, u16) {
+        let small = |number: u32| u16::try_from(number).unwrap_or(u16::MAX);
+        let run = small(self.run.get());
+        ((run > 0).then_some(run), small(self.batch.get()))
+    }
+}

@@ -1,0 +1,130 @@
+//! The rate card: every cell is the recipe solved there.
+
+use super::mill::Mill;
+use approx::assert_relative_eq;
+use haulm::domain::line::{
+    LineField, LineFindingKind, LinePlace, RangeStatus, SettingsTable, TableField, TableRows, pump_settings,
+    settings_table,
+};
+use haulm::domain::recipe::draft::{Entry, FeedWay};
+use haulm::domain::{Field, work_out};
+use haulm::quantity::Unit;
+
+fn card(mill: &Mill) -> SettingsTable {
+    let (card, findings) = settings_table(&mill.draft, &mill.case, &mill.line(), &mill.book);
+    assert_eq!(findings, vec![]);
+    card.unwrap()
+}
+
+#[test]
+fn a_cell_is_the_recipe_solved_there() {
+    for (rows, way) in [(TableRows::Belt, FeedWay::Belt), (TableRows::OvenDry, FeedWay::OvenDry)] {
+        let mut mill = Mill::new();
+        mill.book.table_rows = rows;
+        let card = card(&mill);
+        assert_eq!((card.flows.len(), card.moistures.len(), card.pumps.len()), (9, 5, 3));
+        for (flow, cells) in card.flows.iter().zip(&card.cells) {
+            for (moisture, cell) in card.moistures.iter().zip(cells) {
+                let mut draft = mill.draft.clone();
+                draft.feed_way = way;
+                let mut put = |field, value: f64, unit: Unit| {
+                    *draft.entry_mut(field).unwrap() = Entry::typed(format!("{:e}", unit.from_base(value)), unit);
+                };
+                put(Field::FibreFlow, flow.value, Unit::KilogramPerHour);
+                put(Field::FibreMoisture, moisture.dry_basis().value, Unit::PercentDryBasis);
+                let case = work_out(&draft).case.unwrap();
+                let single = pump_settings(&draft, &case, &mill.line());
+                let cell = cell.as_ref().unwrap();
+                for (there, row) in cell.pumps.iter().zip(&single.rows) {
+                    assert_relative_eq!(there.mass.value, row.mass.value, max_relative = 1e-12);
+                    assert_eq!(there.setting.is_some(), row.set_to.is_some());
+                    if let Some((there, row)) = there.setting.zip(row.set_to) {
+                        assert_relative_eq!(there.0, row.0, max_relative = 1e-12);
+                    }
+                    assert_eq!(there.range_status, row.range_status);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn cells_out_of_range_are_marked() {
+    let mut mill = Mill::new();
+    mill.put(LineField::Table(TableField::FlowTo), "20000", Unit::KilogramPerHour);
+    let card = card(&mill);
+    let marks = |at: usize| {
+        let cells = &card.cells[at];
+        cells
+            .iter()
+            .flatten()
+            .flat_map(|cell| &cell.pumps)
+            .filter(|pump| pump.range_status != RangeStatus::Within)
+            .count()
+    };
+    assert_eq!(marks(2), 0);
+    assert!(marks(card.flows.len() - 1) > 0);
+}
+
+#[test]
+fn steps_that_cannot_be_are_said() {
+    let cases = [
+        (TableField::FlowTo, "5000", TableField::FlowTo, LineFindingKind::RangeCrossed),
+        (TableField::FlowStep, "10", TableField::FlowStep, LineFindingKind::TooManySteps { most: 60 }),
+        (TableField::MoistureStep, "0.1", TableField::MoistureStep, LineFindingKind::TooManySteps { most: 30 }),
+    ];
+    for (field, text, place, what) in cases {
+        let mut mill = Mill::new();
+        mill.book.entry_mut(LineField::Table(field)).unwrap().text = text.to_owned();
+        let (card, findings) = settings_table(&mill.draft, &mill.case, &mill.line(), &mill.book);
+        assert!(card.is_none());
+        assert_eq!(findings.len(), 1, "{findings:?}");
+        assert_eq!((findings[0].place, &findings[0].what), (LinePlace::Field(LineField::Table(place)), &what));
+    }
+}
+
+/// 6000 to 10 000 in steps of 1500: the last row is the one that was asked for.
+#[test]
+fn the_last_row_and_column_are_reached() {
+    let mut mill = Mill::new();
+    mill.put(LineField::Table(TableField::FlowStep), "1500", Unit::KilogramPerHour);
+    mill.put(LineField::Table(TableField::MoistureStep), "1.5", Unit::Percent);
+    let table = card(&mill);
+    let flows: Vec<_> = table.flows.iter().map(|flow| Unit::KilogramPerHour.from_base(flow.value)).collect();
+    assert_eq!(flows.len(), 4);
+    for (flow, expected) in flows.iter().zip([6000.0, 7500.0, 9000.0, 10_000.0]) {
+        assert_relative_eq!(*flow, expected, max_relative = 1e-12);
+    }
+    let moistures: Vec<_> = table.moistures.iter().map(|moisture| 100.0 * moisture.dry_basis().value).collect();
+    assert_eq!(moistures.len(), 4);
+    for (moisture, expected) in moistures.iter().zip([3.0, 4.5, 6.0, 7.0]) {
+        assert_relative_eq!(*moisture, expected, max_relative = 1e-12);
+    }
+}
+
+/// From 10 to 20 % wet basis in steps of 5: 10, 15 and 20 % of what is weighed, 11.1, 17.6 and 25 % dry basis.
+#[test]
+fn moistures_step_in_the_basis_chosen() {
+    let mut mill = Mill::new();
+    mill.put(LineField::Table(TableField::MoistureFrom), "10", Unit::PercentWetBasis);
+    mill.put(LineField::Table(TableField::MoistureTo), "20", Unit::PercentWetBasis);
+    mill.put(LineField::Table(TableField::MoistureStep), "5", Unit::Percent);
+    let table = card(&mill);
+    let wet: Vec<_> = table.moistures.iter().map(|m| Unit::PercentWetBasis.from_base(m.dry_basis().value)).collect();
+    assert_eq!(wet.len(), 3);
+    for (moisture, expected) in wet.iter().zip([10.0, 15.0, 20.0]) {
+        assert_relative_eq!(*moisture, expected, max_relative = 1e-9);
+    }
+}
+
+/// The example runs 8500 kg/h at 4.5 %, 8882.5 kg/h on the belt scale: the row of 9000 and a column next to 4.5 %.
+#[test]
+fn the_present_point_is_marked() {
+    let mut mill = Mill::new();
+    let table = card(&mill);
+    let (row, column) = table.present.unwrap();
+    assert_relative_eq!(Unit::KilogramPerHour.from_base(table.flows[row].value), 9000.0, max_relative = 1e-12);
+    assert!((table.moistures[column].dry_basis().value - 0.045).abs() <= 0.005 + 1e-12);
+    mill.put(LineField::Table(TableField::FlowTo), "8000", Unit::KilogramPerHour);
+    assert_eq!(card(&mill).present, None, "it runs outside the table");
+}
