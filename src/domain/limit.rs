@@ -11,6 +11,8 @@ pub enum Source {
     Unverified(&'static str),
     /// Known in the trade; nobody here had a document open.
     FromMemory,
+    /// A limit that the mill gave itself.
+    Mill,
     /// Common practice, no source.
     CommonPractice,
 }
@@ -24,6 +26,17 @@ pub struct Window {
     pub high: f64,
     /// Where it comes from.
     pub source: Source,
+}
+
+impl Window {
+    /// The same with the upper end that the mill gives itself, if it gives one.
+    #[must_use]
+    pub const fn up_to(self, own: Option<f64>) -> Self {
+        match own {
+            Some(high) => Self { low: self.low.min(high), high, source: Source::Mill },
+            None => self,
+        }
+    }
 }
 
 /// What a field may hold.

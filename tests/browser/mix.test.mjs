@@ -61,9 +61,9 @@ journey("a glue is mixed from the recipe's liquids, in its proportions or in par
   await page.sees("Tick what goes into the tank.");
   await page.press("pMDI");
   await page.press("Water, the recipe's dose");
-  await page.sees("An isocyanate and something with water would stand in one tank.");
+  await page.sees("an isocyanate and a liquid with water cannot share a tank.");
   await page.press("Water, the recipe's dose");
-  await page.seesNot("An isocyanate and something with water");
+  await page.seesNot("an isocyanate and a liquid with water");
 
   await withUf(page);
   // UF 12 % at 66 %, hardener 2 % of its solids at 20 %, urea 3 % at 40 %: per 100 kg fibre 18.1818, 1.2 and 0.9 kg, 20.2818 in all.

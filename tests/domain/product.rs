@@ -5,8 +5,8 @@ use haulm::domain::recipe::check::limit_of;
 use haulm::domain::recipe::limit::{Window, mat_moisture, press_factor};
 use haulm::domain::recipe::typical_density::{choose_substance, follow_solids, typical_density};
 use haulm::domain::{
-    BoardKind, DoseWay, Draft, Entry, Field, Furnish, Grade, LiquidDraft, LiquidField, LiquidId, Role, Substance, What,
-    example, work_out,
+    BoardKind, Caution, DoseWay, Draft, Entry, Field, Furnish, Grade, LiquidDraft, LiquidField, LiquidId, Role,
+    Substance, What, cautions, example, work_out,
 };
 use haulm::quantity::Unit;
 use haulm::ui::text::ENGLISH;
@@ -203,4 +203,22 @@ fn a_hardener_salt_starts_on_the_binder() {
         choose_substance(&mut typed, id, substance);
         assert_eq!(typed.liquid(id).unwrap().dose_way, DoseWay::SolidsOnFibre);
     }
+}
+
+/// A mill that knows its press says so: its own limit takes the place of the typical range's upper end, and of the steam caution's.
+#[test]
+fn the_press_has_a_mat_moisture_limit_of_its_own() {
+    let mut draft = example();
+    draft.entry_mut(Field::MatMoisture).unwrap().text = "10.5".to_owned();
+    let cautioned = |draft: &Draft| cautions(draft, &work_out(draft)).contains(&Caution::Steam);
+    let said = |draft: &Draft| {
+        let place = haulm::domain::Place::Field(Field::MatMoisture);
+        work_out(draft).findings.iter().any(|finding| finding.place == place)
+    };
+    assert!(!cautioned(&draft) && !said(&draft));
+    *draft.entry_mut(Field::SteamLimit).unwrap() = Entry::typed("9.5", Unit::PercentDryBasis);
+    assert!(cautioned(&draft) && said(&draft));
+    assert_eq!(work_out(&draft).case.unwrap().input.typical_mat_moisture().high.to_bits(), 9.5_f64.to_bits());
+    draft.entry_mut(Field::SteamLimit).unwrap().text = "11".to_owned();
+    assert!(!cautioned(&draft) && !said(&draft));
 }

@@ -112,24 +112,13 @@ impl Belongs {
             | Field::SandTop
             | Field::SandBottom
             | Field::SurfaceRatio => Self::Board,
-            Field::MatWidth
-            | Field::SpreadWidth
-            | Field::PressLength
-            | Field::Reject
-            | Field::AreaYield
-            | Field::ExitMoisture
-            | Field::MatBulkDensity
-            | Field::MatTemperature
-            | Field::SurfaceSpray
-            | Field::ShiftHours
-            | Field::BlenderCapacity
-            | Field::TopLineSpeed => Self::Line,
             Field::MatMoisture
             | Field::DryingLoss
             | Field::WaterOnFibre
             | Field::WaterFlow
             | Field::LeastPressFactor
             | Field::Liquid(..) => Self::System,
+            _ => Self::Line,
         }
     }
 }

@@ -86,12 +86,13 @@ pub fn limit_of(draft: &Draft, field: Field) -> Limit {
             let another = |other: &LiquidDraft| other.id != id && other.role == Role::Binder;
             limit::liquid(liquid, part, draft.liquids.iter().any(another), draft.product())
         }),
-        Field::MatMoisture => match read_field(draft, Field::BoardDensity) {
-            Ok(Some(density)) => {
-                limit::plain(field).within(limit::mat_moisture(Unit::KilogramPerCubicMetre.from_base(density)))
-            }
-            _ => limit::plain(field),
-        },
+        Field::MatMoisture => {
+            let number = |field, unit: Unit| read_field(draft, field).ok().flatten().map(|base| unit.from_base(base));
+            let density = number(Field::BoardDensity, Unit::KilogramPerCubicMetre);
+            let typical = density.map_or(field.limit().usual, |density| Some(limit::mat_moisture(density)));
+            let of_press = number(Field::SteamLimit, Unit::PercentDryBasis);
+            Limit { usual: typical.map(|window| window.up_to(of_press)), ..field.limit() }
+        }
         Field::WantedPressFactor => {
             let binders = draft.liquids.iter().filter(|liquid| liquid.role == Role::Binder);
             limit::plain(field).within(limit::press_factor(binders.map(|liquid| liquid.substance)))
@@ -181,6 +182,7 @@ impl Reader<'_> {
             fibre_supply: fibre_supply.map(|flow| si!(MassRate, flow)),
             blender: blender.map(|flow| si!(MassRate, flow)),
             press_factor: self.optional(Field::LeastPressFactor).map(|factor| si!(InverseVelocity, factor)),
+            mat_moisture: self.moisture(Field::SteamLimit),
             line_speed: self.optional(Field::TopLineSpeed).map(|speed| si!(Velocity, speed)),
         };
         Some(Input {

@@ -1,9 +1,11 @@
 //! A recipe that can be solved: every number read, converted and within what physics allows.
 
 use crate::domain::balance::cost::Price;
+use crate::domain::recipe::field::{Field, LiquidField};
+use crate::domain::recipe::limit::{Window, mat_moisture};
 use crate::domain::recipe::liquid::{LiquidId, Role, Substance};
 use crate::domain::recipe::product::Product;
-use crate::quantity::{Dose, Moisture, Solids};
+use crate::quantity::{Dose, Moisture, Solids, Unit};
 use arrayvec::ArrayVec;
 use uom::si::f64::{
     ArealMassDensity, InverseVelocity, Length, MassDensity, MassRate, Ratio, ThermodynamicTemperature, Time, Velocity,
@@ -196,6 +198,17 @@ pub struct MachineLimits {
     pub press_factor: Option<InverseVelocity>,
     /// Largest line speed.
     pub line_speed: Option<Velocity>,
+    /// Highest mat moisture that the press takes.
+    pub mat_moisture: Option<Moisture>,
+}
+
+/// Why a field of a recipe was not set. The recipe is as it was.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Unset {
+    /// The recipe does not use the field: a liquid that is not there, or a line speed where the fibre flow is given.
+    NotUsed,
+    /// Outside what physics allows.
+    NotAllowed,
 }
 
 /// A recipe that can be solved.
@@ -229,4 +242,180 @@ impl Input {
     pub fn exit_moisture(&self) -> Moisture {
         self.line.exit_moisture.unwrap_or(self.board.moisture)
     }
+
+    /// The typical mat moisture of this board; up to the limit of this press where one is given.
+    #[must_use]
+    pub fn typical_mat_moisture(&self) -> Window {
+        let limit = self.limits.mat_moisture.map(|limit| Unit::PercentDryBasis.from_base(limit.dry_basis().value));
+        mat_moisture(Unit::KilogramPerCubicMetre.from_base(self.board.density.value)).up_to(limit)
+    }
+
+    /// The number of a field in the base unit of its kind; `None` where the recipe does not use it.
+    #[must_use]
+    pub fn get(&self, field: Field) -> Option<f64> {
+        let input = self;
+        let Input { board, line, limits, .. } = input;
+        Some(match field {
+            Field::FibreFlow => match input.feed {
+                Feed::OvenDry(flow) | Feed::Belt(flow) => flow.value,
+                _ => return None,
+            },
+            Field::WantedLineSpeed => match input.feed {
+                Feed::LineSpeed(speed, _) => speed.value,
+                _ => return None,
+            },
+            Field::WantedPressFactor => match input.feed {
+                Feed::PressFactor(factor, _) => factor.value,
+                _ => return None,
+            },
+            Field::FibreMoisture => input.fibre_moisture.dry_basis().value,
+            Field::FibrePrice => input.fibre_price?.get(),
+            Field::MatMoisture => match input.water {
+                WaterPlan::ToMatMoisture(moisture) => moisture.dry_basis().value,
+                _ => return None,
+            },
+            Field::WaterOnFibre => match input.water {
+                WaterPlan::OnFibre(dose) => dose.ratio().value,
+                _ => return None,
+            },
+            Field::WaterFlow => match input.water {
+                WaterPlan::Flow(flow) => flow.value,
+                _ => return None,
+            },
+            Field::DryingLoss => input.drying_loss.value,
+            Field::BoardDensity => board.density.value,
+            Field::BoardMoisture => board.moisture.dry_basis().value,
+            Field::Thickness => board.thickness.value,
+            Field::SandTop => board.sand_top.value,
+            Field::SandBottom => board.sand_bottom.value,
+            Field::SurfaceRatio => board.surface_ratio.value,
+            Field::MatWidth => line.width?.value,
+            Field::SpreadWidth => line.spread_width?.value,
+            Field::PressLength => line.press_length?.value,
+            Field::Reject => line.reject.value,
+            Field::AreaYield => line.area_yield.value,
+            Field::ExitMoisture => input.exit_moisture().dry_basis().value,
+            Field::MatBulkDensity => line.bulk_density?.value,
+            Field::MatTemperature => line.mat_temperature.value,
+            Field::SurfaceSpray => line.surface_spray.value,
+            Field::ShiftHours => line.shift.value,
+            Field::FibreSupply => limits.fibre_supply?.value,
+            Field::BlenderCapacity => limits.blender?.value,
+            Field::LeastPressFactor => limits.press_factor?.value,
+            Field::TopLineSpeed => limits.line_speed?.value,
+            Field::SteamLimit => limits.mat_moisture?.dry_basis().value,
+            Field::Liquid(id, part) => {
+                let liquid = input.liquids.as_slice().iter().find(|liquid| liquid.id == id)?;
+                match part {
+                    LiquidField::Dose => match liquid.dosing {
+                        Dosing::SolidsOnFibre(dose) | Dosing::SolidsOnLiquid(dose, _) | Dosing::LiquidOnFibre(dose) => {
+                            dose.ratio().value
+                        }
+                        Dosing::LiquidPerBoard(dose) => dose.value,
+                    },
+                    LiquidField::Solids => liquid.solids.ratio().value,
+                    LiquidField::Density => liquid.density.value,
+                    LiquidField::SpraySolids => liquid.spray_solids?.ratio().value,
+                    LiquidField::Price => liquid.price?.get(),
+                }
+            }
+        })
+    }
+
+    /// Sets a number, in the base unit of the field's kind, that is known to be allowed by its limit. A field that was blank is filled in.
+    ///
+    /// # Errors
+    /// [`Unset`]; the recipe is then as it was.
+    pub(in crate::domain) fn put(&mut self, field: Field, base: f64) -> Result<(), Unset> {
+        let input = self;
+        let moisture = || Moisture::from_dry_basis(base).ok_or(Unset::NotAllowed);
+        let length = Length { value: base, ..Length::default() };
+        let Input { board, line, limits, .. } = input;
+        match field {
+            Field::FibreFlow => match &mut input.feed {
+                Feed::OvenDry(flow) | Feed::Belt(flow) => flow.value = base,
+                Feed::LineSpeed(..) | Feed::PressFactor(..) => return Err(Unset::NotUsed),
+            },
+            Field::WantedLineSpeed => match &mut input.feed {
+                Feed::LineSpeed(speed, _) => speed.value = base,
+                _ => return Err(Unset::NotUsed),
+            },
+            Field::WantedPressFactor => match &mut input.feed {
+                Feed::PressFactor(factor, _) => factor.value = base,
+                _ => return Err(Unset::NotUsed),
+            },
+            Field::FibreMoisture => input.fibre_moisture = moisture()?,
+            Field::FibrePrice => input.fibre_price = Some(Price::per_kilogram(base).ok_or(Unset::NotAllowed)?),
+            Field::MatMoisture => match &mut input.water {
+                WaterPlan::ToMatMoisture(wanted) => *wanted = moisture()?,
+                _ => return Err(Unset::NotUsed),
+            },
+            Field::WaterOnFibre => match &mut input.water {
+                WaterPlan::OnFibre(dose) => *dose = Dose::new(base).ok_or(Unset::NotAllowed)?,
+                _ => return Err(Unset::NotUsed),
+            },
+            Field::WaterFlow => match &mut input.water {
+                WaterPlan::Flow(flow) => flow.value = base,
+                _ => return Err(Unset::NotUsed),
+            },
+            Field::DryingLoss => input.drying_loss.value = base,
+            Field::BoardDensity => board.density.value = base,
+            Field::BoardMoisture => board.moisture = moisture()?,
+            Field::Thickness => board.thickness.value = base,
+            Field::SandTop => board.sand_top.value = base,
+            Field::SandBottom => board.sand_bottom.value = base,
+            Field::SurfaceRatio => board.surface_ratio.value = base,
+            Field::MatWidth => {
+                line.width = Some(length);
+                match &mut input.feed {
+                    Feed::LineSpeed(_, width) => *width = length,
+                    Feed::PressFactor(_, press) => press.width = length,
+                    Feed::OvenDry(_) | Feed::Belt(_) => {}
+                }
+            }
+            Field::SpreadWidth => line.spread_width = Some(length),
+            Field::PressLength => {
+                line.press_length = Some(length);
+                if let Feed::PressFactor(_, press) = &mut input.feed {
+                    press.length = length;
+                }
+            }
+            Field::Reject => line.reject.value = base,
+            Field::AreaYield => line.area_yield = Ratio { value: base, ..Ratio::default() },
+            Field::ExitMoisture => line.exit_moisture = Some(moisture()?),
+            Field::MatBulkDensity => line.bulk_density = Some(MassDensity { value: base, ..MassDensity::default() }),
+            Field::MatTemperature => {
+                line.mat_temperature = ThermodynamicTemperature { value: base, ..ThermodynamicTemperature::default() };
+            }
+            Field::SurfaceSpray => line.surface_spray = ArealMassDensity { value: base, ..ArealMassDensity::default() },
+            Field::ShiftHours => line.shift = Time { value: base, ..Time::default() },
+            Field::FibreSupply => limits.fibre_supply = Some(MassRate { value: base, ..MassRate::default() }),
+            Field::BlenderCapacity => limits.blender = Some(MassRate { value: base, ..MassRate::default() }),
+            Field::LeastPressFactor => {
+                limits.press_factor = Some(InverseVelocity { value: base, ..InverseVelocity::default() });
+            }
+            Field::SteamLimit => limits.mat_moisture = Some(moisture()?),
+            Field::TopLineSpeed => limits.line_speed = Some(Velocity { value: base, ..Velocity::default() }),
+            Field::Liquid(id, part) => put_liquid(input.liquids.get_mut(id).ok_or(Unset::NotUsed)?, part, base)?,
+        }
+        Ok(())
+    }
+}
+
+fn put_liquid(liquid: &mut Liquid, part: LiquidField, base: f64) -> Result<(), Unset> {
+    let dose = || Dose::new(base).ok_or(Unset::NotAllowed);
+    let solids = || Solids::new(base).ok_or(Unset::NotAllowed);
+    match part {
+        LiquidField::Dose => match &mut liquid.dosing {
+            Dosing::SolidsOnFibre(given) | Dosing::SolidsOnLiquid(given, _) | Dosing::LiquidOnFibre(given) => {
+                *given = dose()?;
+            }
+            Dosing::LiquidPerBoard(given) => given.value = base,
+        },
+        LiquidField::Solids => liquid.solids = solids()?,
+        LiquidField::Density => liquid.density.value = base,
+        LiquidField::SpraySolids => liquid.spray_solids = Some(solids()?),
+        LiquidField::Price => liquid.price = Some(Price::per_kilogram(base).ok_or(Unset::NotAllowed)?),
+    }
+    Ok(())
 }

@@ -41,35 +41,6 @@ impl Symbol {
     #[must_use]
     pub const fn of_field(field: Field) -> Self {
         match field {
-            Field::FibreFlow => symbol("F", ""),
-            Field::WantedLineSpeed => symbol("v", ""),
-            Field::WantedPressFactor => symbol("φ", ""),
-            Field::FibreMoisture => symbol("ω", "f"),
-            Field::FibrePrice => symbol("p", "f"),
-            Field::MatMoisture => symbol("ω", "t"),
-            Field::DryingLoss => symbol("δ", ""),
-            Field::WaterOnFibre => symbol("d", "w"),
-            Field::WaterFlow => symbol("W", "d"),
-            Field::BoardDensity => symbol("ρ", "b"),
-            Field::BoardMoisture => symbol("ω", "b"),
-            Field::Thickness => symbol("t", ""),
-            Field::SandTop => symbol("a", "top"),
-            Field::SandBottom => symbol("a", "bottom"),
-            Field::SurfaceRatio => symbol("k", ""),
-            Field::MatWidth => symbol("b", ""),
-            Field::SpreadWidth => symbol("b", "s"),
-            Field::PressLength => symbol("l", ""),
-            Field::Reject => symbol("r", ""),
-            Field::AreaYield => symbol("y", ""),
-            Field::ExitMoisture => symbol("ω", "exit"),
-            Field::MatBulkDensity => symbol("ρ", "mat"),
-            Field::MatTemperature => symbol("θ", "mat"),
-            Field::SurfaceSpray => symbol("q", ""),
-            Field::ShiftHours => symbol("T", ""),
-            Field::FibreSupply => symbol("F", "max"),
-            Field::BlenderCapacity => symbol("S", "max"),
-            Field::LeastPressFactor => symbol("φ", "min"),
-            Field::TopLineSpeed => symbol("v", "max"),
             Field::Liquid(_, part) => match part {
                 LiquidField::Dose => symbol("d", ""),
                 LiquidField::Solids => symbol("s", ""),
@@ -77,6 +48,10 @@ impl Symbol {
                 LiquidField::SpraySolids => symbol("s′", ""),
                 LiquidField::Price => symbol("p", ""),
             },
+            plain => {
+                let (letter, index) = plain.letter();
+                symbol(letter, index)
+            }
         }
     }
 

@@ -54,21 +54,13 @@ impl Instrument {
             Field::MatWidth | Field::SpreadWidth | Field::PressLength => Self::TapeMeasure,
             Field::MatTemperature => Self::Thermometer,
             Field::FibrePrice => Self::Price,
-            Field::DryingLoss
-            | Field::SurfaceRatio
-            | Field::Reject
-            | Field::AreaYield
-            | Field::ShiftHours
-            | Field::FibreSupply
-            | Field::BlenderCapacity
-            | Field::LeastPressFactor
-            | Field::TopLineSpeed => Self::Estimate,
             Field::Liquid(_, part) => match part {
                 LiquidField::Dose => Self::FlowMeter,
                 LiquidField::Solids | LiquidField::SpraySolids => Self::SolidsTest,
                 LiquidField::Density => Self::DensityMeter,
                 LiquidField::Price => Self::Price,
             },
+            _ => Self::Estimate,
         }
     }
 

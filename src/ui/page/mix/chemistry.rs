@@ -5,7 +5,7 @@ use super::result::{self, Line, worked};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Caution;
 use crate::domain::chemistry::molar_mass::Substance;
-use crate::domain::mixing::{Isocyanate, MixField, formaldehyde_ratio, isocyanate as reckon};
+use crate::domain::mixing::{Isocyanate, MixField, Section, formaldehyde_ratio, isocyanate as reckon};
 use crate::quantity::format::significant;
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::amount::with_unit;
@@ -27,7 +27,11 @@ pub fn isocyanate() -> View {
         .set("aria-labelledby", "isocyanate")
         .child(el("h2").set("id", "isocyanate").child(page.isocyanate))
         .child(el("p").child(page.isocyanate_hint))
-        .child(el("div").class("fields").child(field(state, MixField::Nco)))
+        .child(
+            el("div")
+                .class("fields")
+                .child(MixField::of(Section::Isocyanate).map(|each| field(state, each)).collect::<View>()),
+        )
         .child(el("div").class("results").set("aria-live", "polite").child(shown))
         .child(caution::list(vec![Caution::Isocyanate]))
         .view()
@@ -100,10 +104,7 @@ pub fn ratio() -> View {
         .child(
             el("div")
                 .class("fields")
-                .child(field(state, MixField::Formalin))
-                .child(field(state, MixField::Strength))
-                .child(field(state, MixField::Urea))
-                .child(field(state, MixField::ExtraUrea)),
+                .child(MixField::of(Section::Ratio).map(|each| field(state, each)).collect::<View>()),
         )
         .child(el("div").class("results").set("aria-live", "polite").child(shown))
         .child(caution::list(vec![Caution::Formaldehyde]))

@@ -52,6 +52,7 @@ pub(super) fn field(field: Field, draft: &Draft) -> FieldWords {
         Field::FibreSupply => words("Most fibre the dryer supplies, oven-dry", "Blank: no limit."),
         Field::BlenderCapacity => words("Most furnish through the blender, oven-dry", "Blank: no limit."),
         Field::LeastPressFactor => words("Least press factor that cures", "Blank: no limit."),
+        Field::SteamLimit => words("Mat moisture limit of the press", "Leave blank to use the typical range."),
         Field::TopLineSpeed => words("Top line speed", "Of former and press; blank: no limit."),
         Field::Liquid(id, part) => liquid_field(id, part, draft),
     }

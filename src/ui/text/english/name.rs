@@ -32,6 +32,7 @@ pub(super) fn source(source: Source) -> Cow<'static, str> {
     match source {
         Source::Published(source) => Cow::Borrowed(source),
         Source::Unverified(of) => Cow::Owned(format!("unverified; {of}")),
+        Source::Mill => Cow::Borrowed("this mill's own limit"),
         Source::FromMemory => Cow::Borrowed("unverified"),
         Source::CommonPractice => Cow::Borrowed("trade practice"),
     }
