@@ -6,6 +6,8 @@
 mod bench;
 mod bench_page;
 pub mod compare;
+/// The economy of a change.
+pub mod compare_economy;
 mod compare_page;
 mod context;
 mod english;

@@ -1,6 +1,7 @@
 //! The comparison: names, answers, uncertainty.
 
 mod answer;
+mod economy;
 mod name;
 mod page;
 mod side;
@@ -14,6 +15,7 @@ pub(super) const COMPARE: CompareWords = CompareWords {
     belongs: name::belongs,
     difference: side::difference,
     page: page::PAGE,
+    economy: economy::ECONOMY,
     sheet: SheetWords {
         side_by_side: "Side by side",
         assumptions: "Assumptions",
