@@ -1,9 +1,11 @@
 //! Binder systems compared: side by side, solved for a wanted value, swept, and with their uncertainty.
 
+mod answered;
 mod break_even;
 mod choices;
 mod comparison;
 mod draws;
+mod economy;
 mod map;
 pub mod parts;
 mod ranges;

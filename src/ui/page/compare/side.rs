@@ -1,6 +1,7 @@
 //! Side by side: which systems, their figures, and what was found about each.
 
 use super::comparison::Comparison;
+use super::economy;
 use super::parts::{KeptBox, number_box, with_draft};
 use super::study::PageStudy;
 use super::systems::{Compared, Offer, chosen, conditions, offered};
@@ -65,6 +66,7 @@ pub fn side(comparison: Comparison, study: Memo<Option<PageStudy>>) -> View {
                 .child(own_conditions(state)),
         )
         .child(fold(page.prices, move || prices(comparison)))
+        .child(fold(state.words.compare.economy.title, move || economy::section(comparison)))
         .child(el("div").class("results").child(result))
         .child(table::exports(comparison, study))
         .child(el("h3").child(page.findings))
