@@ -7,9 +7,9 @@ pub mod capacity;
 /// What is chosen and entered.
 pub mod draft;
 /// What a change of system costs or saves beside its materials.
-pub mod economics;
-/// What is entered for it.
-pub mod economy_field;
+pub mod economy;
+/// The emission sheet as entered.
+pub mod emission;
 /// Whether a recipe can be run.
 pub mod feasibility;
 /// What a number is known by in several systems.

@@ -2,7 +2,7 @@
 
 use super::without_conversion;
 use crate::domain::compare::capacity::exceeded;
-use crate::domain::compare::economics::{Economy, Switch, SystemEconomy};
+use crate::domain::compare::economy::costs::{Economy, Switch, SystemEconomy};
 use crate::domain::compare::side::System;
 use crate::domain::compare::unpriced::missing;
 use crate::quantity::{Amount, Kind, Unit};

@@ -8,6 +8,8 @@ fn without_conversion(value: f64) -> f64 {
 
 mod compare;
 mod economy;
+mod emission;
 
 pub use compare::{Measured, assumptions, shares, side_by_side, stacked, uncertainty};
 pub use economy::{answers, economy, limits};
+pub use emission::emission;

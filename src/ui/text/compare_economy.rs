@@ -1,7 +1,7 @@
 //! Words of the economy of a change, of limits and of answers that are taken away.
 
 use super::FieldWords;
-use crate::domain::compare::economy_field::EconomyField;
+use crate::domain::compare::economy::field::EconomyField;
 
 /// Labels and headings.
 #[derive(Debug, Clone, Copy)]

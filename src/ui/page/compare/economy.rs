@@ -7,7 +7,7 @@ use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
 use crate::domain::Entry;
 use crate::domain::compare::draft::CompareDraft;
-use crate::domain::compare::economy_field::EconomyField;
+use crate::domain::compare::economy::field::EconomyField;
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::signal::memo;

@@ -6,6 +6,7 @@ mod choices;
 mod comparison;
 mod draws;
 mod economy;
+mod emission;
 mod map;
 pub mod parts;
 mod ranges;

@@ -95,6 +95,7 @@ fn paper(sheet: ReportParts) -> View {
                 .child(part(words.answers, table::shown(state, &answers(&table::asked(comparison), state.words))))
                 .child(part(words.limits, table::limited(state, shown)))
                 .child(part(words.title, table::economy(state, shown).view()))
+                .child(part(state.words.compare.emission.title, table::shown(state, &table::emission_sheet(state))))
                 .child(part(page.differences, [side::differing(state, shown), side::unpriced(state, shown)].view()))
                 .child(part(state.words.compare.sheet.assumptions, table::assumed(state, shown)))
                 .child(part(page.sources_of_values, sources(state, shown)))

@@ -11,7 +11,8 @@ use crate::browser::file;
 use crate::browser::graph::*;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::CompareDraft;
-use crate::domain::compare::economics::{Economy, SystemEconomy, release_agent};
+use crate::domain::compare::economy::costs::{Economy, SystemEconomy, release_agent};
+use crate::domain::compare::emission::sheet;
 use crate::domain::compare::side::{Row, SideBySide, System, side_by_side as beside};
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::quantity::{Unit, format};
@@ -20,7 +21,7 @@ use crate::ui::part::working;
 use crate::ui::signal::{Memo, RwSignal};
 use crate::ui::state::State;
 use crate::ui::table::{
-    answers, assumptions, economy as economy_sheet, limits, shares, side_by_side, stacked, uncertainty,
+    answers, assumptions, economy as economy_sheet, emission, limits, shares, side_by_side, stacked, uncertainty,
 };
 use crate::ui::text::{Context, Message, trimmed_to, unit_shown};
 use std::sync::Arc;
@@ -188,6 +189,7 @@ fn tables(comparison: Comparison, study: Memo<Option<PageStudy>>) -> Option<Vec<
             all.push(assumptions(&shown.systems, words, context));
             all.extend(state.compare.typed.with_untracked(|typed| worked(state, typed, shown, context)));
             all.push(limits(&shown.systems, words, context));
+            all.push(emission_sheet(state));
             all.push(answers(&asked, words));
             study.with_untracked(|known| {
                 let Some((known, study)) = known.as_ref().and_then(|known| Some((known, known.study.as_ref().ok()?)))
@@ -216,6 +218,11 @@ fn worked(state: State, typed: &CompareDraft, shown: &Compared, context: &Contex
     };
     let all: Vec<SystemEconomy> = shown.systems.iter().zip(&shown.keys).map(of).collect();
     Some(economy_sheet(&shown.systems, &all, (&economy, reference), state.words, context))
+}
+
+/// The emission sheet.
+pub fn emission_sheet(state: State) -> Table {
+    emission(&state.compare.typed.with(|typed| sheet(&typed.emission)), state.words)
 }
 
 /// The economy of all systems, on the page.

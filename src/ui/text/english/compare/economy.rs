@@ -1,6 +1,6 @@
 //! The economy of a change in English.
 
-use crate::domain::compare::economy_field::EconomyField;
+use crate::domain::compare::economy::field::EconomyField;
 use crate::ui::text::FieldWords;
 use crate::ui::text::compare_economy::EconomyWords;
 

@@ -2,6 +2,7 @@
 
 mod answer;
 mod economy;
+mod emission;
 mod name;
 mod page;
 mod side;
@@ -16,6 +17,7 @@ pub(super) const COMPARE: CompareWords = CompareWords {
     difference: side::difference,
     page: page::PAGE,
     economy: economy::ECONOMY,
+    emission: emission::EMISSION,
     sheet: SheetWords {
         side_by_side: "Side by side",
         assumptions: "Assumptions",

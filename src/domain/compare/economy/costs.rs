@@ -7,7 +7,7 @@ use crate::domain::balance::figure::{Figure, LiquidFigure};
 use crate::domain::balance::outcome::Case;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::CompareDraft;
-use crate::domain::compare::economy_field::EconomyField;
+use crate::domain::compare::economy::field::EconomyField;
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::recipe::check::read_entry;
 use crate::domain::recipe::liquid::Role;
