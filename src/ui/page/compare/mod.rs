@@ -4,21 +4,15 @@ mod answered;
 mod break_even;
 mod choices;
 mod comparison;
-mod draws;
 mod economy;
 mod emission;
 mod map;
 pub mod parts;
 mod ranges;
 mod report;
-mod results;
-mod run;
-mod shares;
 mod side;
 mod solve;
-mod sources;
 pub mod state;
-mod study;
 mod sweep;
 mod systems;
 mod table;
@@ -52,8 +46,8 @@ pub fn compare() -> View {
     let comparison = Comparison { state, shown: systems::compared(state), hours };
     let swept = sweep::swept(comparison);
     let mapped = map::mapped(comparison);
-    let study = study::study(comparison);
-    run::warm_up(study);
+    let study = uncertainty::study::study(comparison);
+    uncertainty::run::warm_up(study);
     let report = report::ReportParts { comparison, swept, mapped, study };
     el("div")
         .class("compare page")

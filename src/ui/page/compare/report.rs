@@ -2,10 +2,11 @@
 
 use super::comparison::Comparison;
 use super::map::{Mapped, map_of};
-use super::study::PageStudy;
 use super::sweep::{Swept, swept_of};
 use super::systems::Compared;
-use super::{results, shares, side, sources as inputs, table, uncertainty};
+use super::uncertainty::study::PageStudy;
+use super::uncertainty::{results, shares, sources as inputs};
+use super::{side, table, uncertainty};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::browser::{clock, print};

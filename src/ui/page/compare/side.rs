@@ -2,9 +2,9 @@
 
 use super::comparison::Comparison;
 use super::parts::{KeptBox, number_box, with_draft};
-use super::study::PageStudy;
 use super::systems::{Compared, Offer, chosen, conditions, offered};
 use super::table;
+use super::uncertainty::study::PageStudy;
 use super::{economy, emission};
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;

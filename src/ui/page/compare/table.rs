@@ -2,9 +2,9 @@
 
 use super::comparison::Comparison;
 use super::parts::{given_out, with_draft};
-use super::sources::assumed as assumed_sources;
-use super::study::PageStudy;
 use super::systems::Compared;
+use super::uncertainty::sources::assumed as assumed_sources;
+use super::uncertainty::study::PageStudy;
 use super::{break_even, solve};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::file;

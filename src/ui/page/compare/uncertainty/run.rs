@@ -1,12 +1,12 @@
 //! Draws in slices, so that the page is never held up: a slice, then whatever waits, then the next one.
 
-use super::state::{CompareState, DrawsFound, RunProgress, Stage};
 use super::study::PageStudy;
 use crate::browser::clock;
 use crate::browser::graph::*;
 use crate::domain::compare::uncertainty::monte_carlo::Run;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
+use crate::ui::page::compare::state::{CompareState, DrawsFound, RunProgress, Stage};
 use crate::ui::signal::Memo;
 use std::time::Duration;
 

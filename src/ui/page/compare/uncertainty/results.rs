@@ -1,7 +1,5 @@
 //! Every figure with its uncertainty by both methods, and where the two disagree and why.
 
-use super::comparison::Comparison;
-use super::state::DrawsFound;
 use super::study::PageStudy;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, el, many};
@@ -11,6 +9,8 @@ use crate::domain::compare::uncertainty::agreement::{Agreement, Why, compare, is
 use crate::domain::compare::uncertainty::budget::Budget;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
+use crate::ui::page::compare::comparison::Comparison;
+use crate::ui::page::compare::state::DrawsFound;
 use crate::ui::part::finding::told;
 use crate::ui::signal::{Memo, RwSignal, effect, memo};
 use crate::ui::state::State;

@@ -1,8 +1,6 @@
 //! How many draws from which seed, the button that starts them, and how far they are.
 
-use super::parts::{KeptBox, Slot, number_box, select};
 use super::run;
-use super::state::Stage;
 use super::study::PageStudy;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::Entry;
@@ -10,6 +8,8 @@ use crate::domain::compare::draft::{CompareDraft, seed_limit};
 use crate::domain::compare::uncertainty::monte_carlo::USUAL_DRAWS;
 use crate::quantity::{Kind, format};
 use crate::ui::field::choice::Choice;
+use crate::ui::page::compare::parts::{KeptBox, Slot, number_box, select};
+use crate::ui::page::compare::state::Stage;
 use crate::ui::signal::{Memo, Signal};
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
