@@ -32,26 +32,26 @@ journey("at first the open recipe stands beside two systems of the library, and 
   await page.sees("Dry the fibre to 4.48 % dry basis");
   await page.press(/^Binder on fibre, B UF/);
   await page.sees("Numbers put in");
-  await page.press("Make the reference: B UF");
+  await page.press("Make reference: B UF");
   await page.sees("+568");
   await page.press("Remove: C Hybrid, UF and pMDI");
-  await page.choose("Another system", "Library: PF");
+  await page.choose("Add a system", "Library: PF");
   await page.press("Add");
   await page.sees("C PF");
 });
 
 journey("what was chosen and typed is there after a reload", AT, async (page) => {
-  await page.choose("Another system", "Library: MUF");
+  await page.choose("Add a system", "Library: MUF");
   await page.press("Add");
-  await page.press("Make the reference: B UF");
+  await page.press("Make reference: B UF");
   await page.type("Hours a year", "6000");
-  await page.choose("Input to find", "Board density");
+  await page.choose("Input", "Board density");
   await page.until(async () => assert.match(await kept(page), /board_density.*library:muf/s));
   await page.until(async () => assert.match(await kept(page), /6000/));
   await page.reload();
   await page.sees("D MUF");
   await page.holds("Hours a year", "6000");
-  assert.equal(await page.run(() => document.querySelector('[aria-pressed="true"]').ariaLabel), "Make the reference: B UF");
+  assert.equal(await page.run(() => document.querySelector('[aria-pressed="true"]').ariaLabel), "Make reference: B UF");
   const chosen = () => page.run(() => document.getElementById("compare-solve.input").selectedOptions[0].textContent);
   assert.equal(await chosen(), "Board density");
 });
@@ -59,15 +59,17 @@ journey("what was chosen and typed is there after a reload", AT, async (page) =>
 journey("an input is solved for, out of reach is said, and two costs are made equal", AT, async (page) => {
   const answer = await page.css(".answer");
   await page.sees("gives 0 kg/h for water dose", { within: answer });
-  await page.type("Value wanted", "1e6");
-  await page.sees("nothing that is allowed gives", { within: answer });
+  await page.type("Target", "1e6");
+  await page.sees("no allowed value gives", { within: answer });
   await page.sees("The nearest is", { within: answer });
-  await page.type("Value wanted", "much");
-  await page.sees("the answer stands here then", { within: answer });
-  // Without a price of its own the resin costs nothing, and pMDI cannot be cheap enough.
-  await page.sees("even for nothing");
+  await page.type("Target", "much");
+  await page.sees("Enter a valid target value", { within: answer });
+  // Without its prices nothing is known of the other system's cost: they are asked for.
+  await page.sees("Prices are missing. UF");
   await page.run(() => document.querySelector('[aria-labelledby="side"] details summary').click());
   await page.type("Price, as delivered: UF resin", "700");
+  await page.type("Price, as delivered: Ammonium sulfate solution", "300");
+  await page.type("Price, as delivered: Urea solution", "350");
   await page.sees("both cost the same per volume of board");
 });
 
@@ -104,7 +106,7 @@ journey("draws are made in slices, agree with first order, and can be cancelled"
 });
 
 journey("each ± can be typed, stated otherwise and left out", AT, async (page) => {
-  await page.run(() => [...document.querySelectorAll("summary")].find((s) => s.textContent.startsWith("What is uncertain")).click());
+  await page.run(() => [...document.querySelectorAll("summary")].find((s) => s.textContent.startsWith("Uncertainty of the inputs")).click());
   const gauge = "±: Thickness gauge: Finished thickness (all systems)";
   await page.holds(gauge, "0.1");
   await page.type(gauge, "0.2");
@@ -118,7 +120,7 @@ journey("each ± can be typed, stated otherwise and left out", AT, async (page) 
 
 journey("degrees of freedom are typed, checked, kept, and carried to the figures", AT, async (page) => {
   const open = () =>
-    page.run(() => [...document.querySelectorAll("summary")].find((s) => s.textContent.startsWith("What is uncertain")).click());
+    page.run(() => [...document.querySelectorAll("summary")].find((s) => s.textContent.startsWith("Uncertainty of the inputs")).click());
   await open();
   const gauge = "Degrees of freedom: Thickness gauge: Finished thickness (all systems)";
   await page.type(gauge, "0.5");
@@ -161,13 +163,13 @@ journey("of many recipes a part of the name finds one", AT, async (page) => {
   });
   await page.putRecords(made);
   await page.go("#compare");
-  await page.sees("200 of 221 recipes are offered");
-  await page.type("Find by a part of the name", "trial 219");
-  await page.seesNot("recipes are offered");
+  await page.sees("200 of 221 recipes are listed");
+  await page.type("Find by name", "trial 219");
+  await page.seesNot("recipes are listed");
   await page.press("Add");
   await page.sees("D Trial 219");
-  await page.type("Find by a part of the name", "no such recipe");
-  await page.sees("Nothing else has that in its name");
+  await page.type("Find by name", "no such recipe");
+  await page.sees("No other name contains this text");
 });
 
 journey("drawings follow the window's width", AT, async (page) => {
@@ -181,24 +183,24 @@ journey("drawings follow the window's width", AT, async (page) => {
 
 journey("table and drawings go to files, with the line cut after the load", AT, async (page) => {
   await page.line({ offline: true });
-  const csv = await page.download(() => page.press("Table as CSV"));
+  const csv = await page.download(() => page.press("Export table as CSV"));
   assert.equal(csv.name, "comparison.csv");
   assert.match(csv.bytes.toString("utf8"), /"Water dose \(water, by mass\)","kg\/h",568\.46/);
   assert.match(csv.bytes.toString("utf8"), /\r?\n"?Uncertainty"?\r?\n.*Degrees of freedom.*\r?\n"?Fibre: /s);
-  const xlsx = await page.download(() => page.press("Table as XLSX"));
+  const xlsx = await page.download(() => page.press("Export table as XLSX"));
   assert.equal(xlsx.bytes.subarray(0, 2).toString(), "PK");
   assert.match(xlsx.bytes.toString("latin1"), /<f>D\d+-C\d+<\/f>/);
   const section = await page.css('[aria-labelledby="sweep"]');
-  const svg = await page.download(() => page.press("Drawing as SVG", { within: section }));
+  const svg = await page.download(() => page.press("Export drawing as SVG", { within: section }));
   assert.match(svg.bytes.toString("utf8"), /^<svg xmlns=.*Water dose over Fibre moisture/s);
-  const png = await page.download(() => page.press("Drawing as PNG", { within: section }));
+  const png = await page.download(() => page.press("Export drawing as PNG", { within: section }));
   assert.equal(png.bytes.subarray(1, 4).toString(), "PNG");
   await page.press("Run Monte Carlo");
   await draws(page, "done");
 });
 
 journey("the report prints", AT, async (page) => {
-  await page.press("Show the report");
+  await page.press("Show report");
   await page.sees("Heat of water: IAPWS-95.");
   const pdf = await page.pdf("A4");
   assert.equal(pdf.subarray(0, 4).toString(), "%PDF");
@@ -210,7 +212,7 @@ for (const [width, height, touch] of [[390, 844, true], [820, 1180, true], [1440
     await page.run(() => document.querySelectorAll("details").forEach((details) => (details.open = true)));
     await page.press("Run Monte Carlo");
     await draws(page, "done");
-    await page.type("Value wanted", "much");
+    await page.type("Target", "much");
     await page.assertNoSideways();
     await page.axe();
     await page.screenshot(`compare-${width}`, { full: true });

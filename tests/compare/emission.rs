@@ -1,10 +1,16 @@
 //! Formaldehyde emission: ratios, concentrations, the perforator value and the limits.
 
+use haulm::domain::Entry;
 use haulm::domain::chemistry::emission::{
     AminoResin, EmissionError, LIMITS, LimitedArticle, Market, StatedLimit, mass_concentration, of_mix,
     perforator_at_reference, urea_for, volume_share,
 };
 use haulm::domain::chemistry::formaldehyde_ratio::after_extra_urea;
+use haulm::domain::compare::emission::{EmissionEntries, EmissionField, sheet};
+use haulm::quantity::format::DecimalMark;
+use haulm::record::table::to_csv;
+use haulm::ui::table::emission;
+use haulm::ui::text::ENGLISH;
 use uom::si::f64::{Mass, MassDensity, Ratio, ThermodynamicTemperature};
 use uom::si::mass::kilogram;
 use uom::si::mass_density::milligram_per_cubic_meter;
@@ -110,4 +116,44 @@ fn limits_carry_their_regulation() {
     assert!(LIMITS.iter().all(|limit| limit.regulation.contains(|c: char| c.is_ascii_digit())));
     let eu = LIMITS.iter().find(|limit| limit.article == WoodBased).unwrap();
     assert_eq!(eu.from, "2026-08-06");
+}
+
+fn entries(typed: &[(EmissionField, &str)]) -> EmissionEntries {
+    typed.iter().map(|(field, text)| (*field, Entry::typed(*text, field.unit()))).collect()
+}
+
+#[test]
+fn the_sheet_answers_what_is_entered_and_nothing_else() {
+    use EmissionField::{AddedUrea, BoardMoisture, Concentration, FormaldehydePerUrea, Perforator, TargetRatio};
+    let empty = sheet(&EmissionEntries::new());
+    assert_eq!((empty.ratios, empty.urea, empty.concentration, empty.perforator), (None, None, None, None));
+    let all = [
+        (FormaldehydePerUrea, "1.1"),
+        (AddedUrea, "10"),
+        (TargetRatio, "0,9"),
+        (Concentration, "0.05"),
+        (Perforator, "8"),
+        (BoardMoisture, "6.5"),
+    ];
+    let found = sheet(&entries(&all));
+    let by_hand = of_mix(&[(resin(1.1, 0.0), kg(100.0))], kg(10.0));
+    assert_eq!(found.ratios, Some(by_hand));
+    near(found.perforator.unwrap().unwrap(), 7.964, 1e-9);
+    near(found.concentration.unwrap().unwrap().get::<milligram_per_cubic_meter>(), 0.0618, 5e-5);
+    assert!(found.urea.unwrap().is_ok());
+    // An entry that is none leaves no answer.
+    for (field, text) in [(FormaldehydePerUrea, "x"), (AddedUrea, "-1"), (EmissionField::MelaminePerUrea, "many")] {
+        let mut wrong = entries(&all);
+        wrong.insert(field, Entry::typed(text, field.unit()));
+        assert_eq!(sheet(&wrong).ratios, None, "{field:?}");
+    }
+    let text = to_csv(&emission(&found, &ENGLISH), DecimalMark::Point);
+    for expected in [
+        "\"Limit: European Union, wood-based articles and furniture\",\"mg/m³\",,0.062,\"Regulation (EU) 2023/1464, from 2026-08-06\"",
+        "\"Limit: United States, particleboard\",\"ppm\",,0.09,\"TSCA Title VI, 40 CFR 770\"",
+        "\"A test decides: no figure here predicts an emission. Check the current local limit.\"",
+        "\"F/U of the mix\",\"mol/mol\",",
+    ] {
+        assert!(text.contains(expected), "{expected} in {text}");
+    }
 }

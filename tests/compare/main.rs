@@ -8,6 +8,7 @@ mod study;
 mod support;
 
 mod draft;
+mod economy;
 mod emission;
 mod limits;
 mod revisions;

@@ -4,6 +4,8 @@
 //! [`number_key`](crate::domain::compare::number_key::number_key)); an empty key stands for nothing chosen yet. A value
 //! entered for one figure or number stays its own, whatever is chosen meanwhile.
 
+use crate::domain::compare::economy::field::EconomyField;
+use crate::domain::compare::emission::EmissionEntries;
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::compare::uncertainty::monte_carlo::USUAL_DRAWS;
 use crate::domain::compare::uncertainty::statement::Statement;
@@ -35,6 +37,12 @@ pub struct CompareDraft {
     pub hours: Entry,
     /// Prices of liquids that have none of their own, by the liquid's key.
     pub prices: BTreeMap<String, Entry>,
+    /// Energy, freight, changeovers and selling price, for the economy of a change.
+    pub economy: BTreeMap<EconomyField, Entry>,
+    /// Release agent of each system, per area of board.
+    pub release_agent: BTreeMap<SystemChoice, Entry>,
+    /// The emission sheet.
+    pub emission: EmissionEntries,
     /// Solving for an input.
     pub solve: SolveDraft,
     /// The break-even price.
@@ -57,6 +65,9 @@ impl Default for CompareDraft {
             open_revision: None,
             hours: Entry::preset(TYPICAL_HOURS, Unit::Hour),
             prices: BTreeMap::new(),
+            economy: BTreeMap::new(),
+            release_agent: BTreeMap::new(),
+            emission: BTreeMap::new(),
             solve: SolveDraft::default(),
             break_even: BreakEvenDraft::default(),
             sweep: SweepDraft::default(),

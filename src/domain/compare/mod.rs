@@ -6,6 +6,10 @@ pub mod break_even;
 pub mod capacity;
 /// What is chosen and entered.
 pub mod draft;
+/// What a change of system costs or saves beside its materials.
+pub mod economy;
+/// The emission sheet as entered.
+pub mod emission;
 /// Whether a recipe can be run.
 pub mod feasibility;
 /// What a number is known by in several systems.

@@ -1,5 +1,6 @@
 //! Systems side by side, what was assumed, and how sure the figures are.
 
+use super::without_conversion;
 use crate::domain::compare::side::{SideBySide, System};
 use crate::domain::compare::uncertainty::agreement::{compare, is_exact};
 use crate::domain::compare::uncertainty::budget::Budget;
@@ -70,9 +71,7 @@ fn entered(system: &System, field: Field, unit: Unit) -> Option<f64> {
     if typed.unit == unit {
         return Some(typed.value);
     }
-    let value = unit.from_base(base);
-    // Twelve digits hold whatever was typed.
-    format!("{value:.11e}").parse().ok()
+    Some(without_conversion(unit.from_base(base)))
 }
 
 /// What was entered for each system, in the units chosen; empty where it is blank or not readable.

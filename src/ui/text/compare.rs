@@ -1,5 +1,7 @@
 //! What the comparison says in words.
 
+use super::compare_economy::EconomyWords;
+use super::compare_emission::EmissionWords;
 use super::{ComparePage, Context, FieldWords, FigureWords, Message};
 use crate::domain::Field;
 use crate::domain::compare::Output;
@@ -28,6 +30,10 @@ pub struct CompareWords {
     pub difference: fn(&Difference, &[System], &Context<'_>) -> Message,
     /// The page.
     pub page: ComparePage,
+    /// The economy of a change, limits and answers.
+    pub economy: EconomyWords,
+    /// The emission sheet.
+    pub emission: EmissionWords,
     /// Sheets and headings of what is taken away.
     pub sheet: SheetWords,
     /// Why systems cannot stand side by side.

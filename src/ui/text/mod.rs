@@ -6,6 +6,10 @@
 mod bench;
 mod bench_page;
 pub mod compare;
+/// The economy of a change.
+pub mod compare_economy;
+/// The emission sheet.
+pub mod compare_emission;
 mod compare_page;
 mod context;
 mod english;

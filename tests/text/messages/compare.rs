@@ -2,8 +2,11 @@
 
 use super::{Context, ENGLISH, Units, example, sound, written};
 use haulm::domain::balance::machine::Machine;
+use haulm::domain::chemistry::emission::{EmissionError, LIMITS};
 use haulm::domain::compare::Output;
 use haulm::domain::compare::break_even::{BreakEven, BreakEvenAnswer, NoPrice};
+use haulm::domain::compare::economy::field::EconomyField;
+use haulm::domain::compare::emission::EmissionField;
 use haulm::domain::compare::feasibility::Obstacle;
 use haulm::domain::compare::range::NoRange;
 use haulm::domain::compare::side::{Belongs, NotSideBySide, System, differences, with_liquids};
@@ -178,6 +181,34 @@ fn uncertainty() {
         text += &written(&(words.no_study)(error, &systems));
     }
     snapshot!("compare_uncertainty", text);
+}
+
+#[test]
+fn economy_and_emission() {
+    let (economy, emission) = (&ENGLISH.compare.economy, &ENGLISH.compare.emission);
+    let mut text = String::new();
+    let economy_fields = EconomyField::COMMON.into_iter().chain([EconomyField::ReleaseAgent]);
+    for words in economy_fields.map(economy.field).chain(EmissionField::ALL.map(emission.field)) {
+        sound(words.label);
+        writeln!(text, "  {}: {}", words.label, words.hint).unwrap();
+    }
+    let ratio = uom::si::f64::Ratio::default();
+    for error in [
+        EmissionError::RatioOutOfRange(ratio),
+        EmissionError::MelamineOutOfRange(ratio),
+        EmissionError::MassOutOfRange,
+        EmissionError::NotReachable(ratio),
+        EmissionError::TemperatureOutOfRange(uom::si::f64::ThermodynamicTemperature::default()),
+        EmissionError::ValueOutOfRange(-1.0),
+        EmissionError::MoistureOutOfRange(ratio),
+    ] {
+        text += &written(&(emission.error)(error));
+    }
+    for limit in LIMITS {
+        writeln!(text, "  {}, {}", (emission.market)(limit.market), (emission.article)(limit.article)).unwrap();
+    }
+    writeln!(text, "  {}", emission.caution).unwrap();
+    snapshot!("compare_economy_and_emission", text);
 }
 
 #[test]

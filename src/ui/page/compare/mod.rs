@@ -1,20 +1,17 @@
 //! Binder systems compared: side by side, solved for a wanted value, swept, and with their uncertainty.
 
+mod answered;
 mod break_even;
 mod choices;
 mod comparison;
-mod draws;
+mod economy;
+mod emission;
 mod map;
 pub mod parts;
 mod ranges;
 mod report;
-mod results;
-mod run;
-mod shares;
 mod side;
 mod solve;
-mod sources;
-mod study;
 mod sweep;
 mod systems;
 mod table;
@@ -47,8 +44,8 @@ pub fn compare() -> View {
     let comparison = Comparison { state, shown: systems::compared(state), hours };
     let swept = sweep::swept(comparison);
     let mapped = map::mapped(comparison);
-    let study = study::study(comparison);
-    run::warm_up(study);
+    let study = uncertainty::study::study(comparison);
+    uncertainty::run::warm_up(study);
     let report = report::ReportParts { comparison, swept, mapped, study };
     el("div")
         .class("compare page")

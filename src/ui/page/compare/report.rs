@@ -2,16 +2,18 @@
 
 use super::comparison::Comparison;
 use super::map::{Mapped, map_of};
-use super::study::PageStudy;
 use super::sweep::{Swept, swept_of};
 use super::systems::Compared;
-use super::{results, shares, side, sources as inputs, table, uncertainty};
+use super::uncertainty::study::PageStudy;
+use super::uncertainty::{results, shares, sources as inputs};
+use super::{side, table, uncertainty};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::browser::{clock, print};
 use crate::domain::compare::range::NoRange;
 use crate::ui::signal::{Memo, RwSignal};
 use crate::ui::state::State;
+use crate::ui::table::answers;
 
 /// What the report is made of.
 #[derive(Clone, Copy)]
@@ -61,7 +63,7 @@ pub fn section(sheet: ReportParts) -> View {
 fn paper(sheet: ReportParts) -> View {
     let ReportParts { comparison, swept, mapped, study } = sheet;
     let Comparison { state, shown, .. } = comparison;
-    let page = &state.words.compare.page;
+    let (page, words) = (&state.words.compare.page, &state.words.compare.economy);
     let part = |title: &'static str, inside: View| el("section").child(el("h3").child(title)).child(inside).view();
     (move || {
         shown.with(|shown| {
@@ -91,6 +93,10 @@ fn paper(sheet: ReportParts) -> View {
                     .view(),
                 ))
                 .child(part(page.findings, side::findings(state, shown)))
+                .child(part(words.answers, table::shown(state, &answers(&table::asked(comparison), state.words))))
+                .child(part(words.limits, table::limited(state, shown)))
+                .child(part(words.title, table::economy(state, shown).view()))
+                .child(part(state.words.compare.emission.title, table::shown(state, &table::emission_sheet(state))))
                 .child(part(page.differences, [side::differing(state, shown), side::unpriced(state, shown)].view()))
                 .child(part(state.words.compare.sheet.assumptions, table::assumed(state, shown)))
                 .child(part(page.sources_of_values, sources(state, shown)))

@@ -2,9 +2,10 @@
 
 use super::comparison::Comparison;
 use super::parts::{KeptBox, number_box, with_draft};
-use super::study::PageStudy;
 use super::systems::{Compared, Offer, chosen, conditions, offered};
 use super::table;
+use super::uncertainty::study::PageStudy;
+use super::{economy, emission};
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::browser::page as browser;
@@ -65,6 +66,8 @@ pub fn side(comparison: Comparison, study: Memo<Option<PageStudy>>) -> View {
                 .child(own_conditions(state)),
         )
         .child(fold(page.prices, move || prices(comparison)))
+        .child(fold(state.words.compare.economy.title, move || economy::section(comparison)))
+        .child(fold(state.words.compare.emission.title, move || emission::section(comparison)))
         .child(el("div").class("results").child(result))
         .child(table::exports(comparison, study))
         .child(el("h3").child(page.findings))

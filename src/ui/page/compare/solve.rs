@@ -1,19 +1,19 @@
 //! Solving for one input from a target value of one figure, and for the break-even price.
 
+use super::answered::Answered;
 use super::break_even;
 use super::choices::{SystemSlot, input_choices, inputs, output_choices, output_of, system_at, system_choice};
 use super::comparison::Comparison;
-use super::parts::{KeptBox, Slot, follow, number_box, picked, select, with_draft};
+use super::parts::{KeptBox, Slot, follow, number_box, output_name, picked, select, with_draft};
 use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
 use crate::domain::compare::Output;
-use crate::domain::compare::draft::{CompareDraft, target_limit};
+use crate::domain::compare::draft::{CompareDraft, SolveDraft, target_limit};
 use crate::domain::compare::number_key::number_key;
 use crate::domain::compare::solve_for::{Solution, solve_for};
 use crate::domain::recipe::check::read_entry;
 use crate::domain::{Entry, Figure, Grade};
 use crate::quantity::Units;
-use crate::ui::part::finding::told;
 use crate::ui::signal::memo;
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
@@ -50,25 +50,9 @@ pub fn solve(comparison: Comparison) -> View {
         output_key.track();
         untrack(output).map(|output| target_box(state, output))
     };
-    let answer = move || {
-        let system = system()?;
-        let output = output()?;
-        let typed = own.get();
-        let key = input_choices.with(|offered| picked(&typed.input, FIRST_INPUT, offered));
-        let field = inputs(&system).into_iter().find(|field| number_key(&system.draft, *field) == key)?;
-        let entry = typed.targets.get(&output.key()).cloned().unwrap_or_else(|| first_target(output));
-        let Ok(Some(base)) = read_entry(&entry, output.kind(), &target_limit()) else {
-            return Some(el("p").class("empty").child(page.wanted_missing).view());
-        };
-        let answer = solve_for(system.case()?, field, output, base);
-        Some(with_draft(state, &system.draft, |context| match answer {
-            Ok(answer) => {
-                let none = matches!(answer.found, Solution::Unreachable { .. } | Solution::Independent { .. });
-                let grade = if none || !answer.over.is_empty() { Grade::Unusual } else { Grade::Note };
-                told(grade, (state.words.compare.answer)(&answer, context))
-            }
-            Err(error) => told(Grade::Unusual, (state.words.compare.no_answer)(error, field, output, context)),
-        }))
+    let answer = move || match own.with(|own| answered(comparison, own))? {
+        Ok(answered) => Some(answered.view()),
+        Err(_) => Some(el("p").class("empty").child(page.wanted_missing).view()),
     };
     el("section")
         .set("aria-labelledby", "solve")
@@ -86,6 +70,32 @@ pub fn solve(comparison: Comparison) -> View {
         .child(el("h3").child(page.break_even))
         .child(break_even::break_even(comparison))
         .view()
+}
+
+/// The answer as asked for; an error with the question where no valid target is entered.
+pub fn answered(comparison: Comparison, typed: &SolveDraft) -> Option<Result<Answered, String>> {
+    let Comparison { state, shown, hours } = comparison;
+    let system = shown.with(|shown| shown.ready.get(shown.ready_at(typed.system.as_ref())).cloned())?;
+    let output_key = picked(&typed.output, FIRST_OUTPUT, &output_choices(state, &system));
+    let output = output_of(&system, hours, &output_key)?;
+    let key = picked(&typed.input, FIRST_INPUT, &input_choices(state, &system));
+    let field = inputs(&system).into_iter().find(|field| number_key(&system.draft, *field) == key)?;
+    let entry = typed.targets.get(&output.key()).cloned().unwrap_or_else(|| first_target(output));
+    let words = &state.words.compare;
+    let label = output_name(state, output, &system.draft);
+    let question =
+        format!("{}: {}: {} → {label}", words.page.solve, system.name, (state.words.field_name)(field, &system.draft));
+    let Ok(Some(base)) = read_entry(&entry, output.kind(), &target_limit()) else { return Some(Err(question)) };
+    let answer = solve_for(system.case()?, field, output, base);
+    let (grade, message) = with_draft(state, &system.draft, |context| match answer {
+        Ok(answer) => {
+            let none = matches!(answer.found, Solution::Unreachable { .. } | Solution::Independent { .. });
+            let grade = if none || !answer.over.is_empty() { Grade::Unusual } else { Grade::Note };
+            (grade, (words.answer)(&answer, context))
+        }
+        Err(error) => (Grade::Unusual, (words.no_answer)(error, field, output, context)),
+    });
+    Some(Ok(Answered { grade, question, message }))
 }
 
 /// At first no water is wanted; of any other figure nothing is known.

@@ -2,21 +2,28 @@
 
 use super::comparison::Comparison;
 use super::parts::{given_out, with_draft};
-use super::sources::assumed as assumed_sources;
-use super::study::PageStudy;
 use super::systems::Compared;
+use super::uncertainty::sources::assumed as assumed_sources;
+use super::uncertainty::study::PageStudy;
+use super::{break_even, solve};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::file;
 use crate::browser::graph::*;
 use crate::domain::compare::Output;
+use crate::domain::compare::draft::CompareDraft;
+use crate::domain::compare::economy::costs::{Economy, SystemEconomy, release_agent};
+use crate::domain::compare::emission::sheet;
 use crate::domain::compare::side::{Row, SideBySide, System, side_by_side as beside};
+use crate::domain::compare::system_choice::SystemChoice;
 use crate::quantity::{Unit, format};
 use crate::record::table::{Table, to_csv, to_xlsx};
 use crate::ui::part::working;
 use crate::ui::signal::{Memo, RwSignal};
 use crate::ui::state::State;
-use crate::ui::table::{assumptions, shares, side_by_side, stacked, uncertainty};
-use crate::ui::text::{Context, trimmed_to, unit_shown};
+use crate::ui::table::{
+    answers, assumptions, economy as economy_sheet, emission, limits, shares, side_by_side, stacked, uncertainty,
+};
+use crate::ui::text::{Context, Message, trimmed_to, unit_shown};
 use std::sync::Arc;
 
 /// A number with its sign in front, in three digits.
@@ -172,6 +179,7 @@ fn opened(state: State, shown: &Compared, row: &Row, line: usize, open: RwSignal
 fn tables(comparison: Comparison, study: Memo<Option<PageStudy>>) -> Option<Vec<Table>> {
     let Comparison { state, shown, hours } = comparison;
     let hours = hours.get_untracked();
+    let asked = asked(comparison);
     shown.with_untracked(|shown| {
         let reference = shown.side.as_ref().ok()?.reference;
         let side = beside(&shown.systems, reference, hours).ok()?;
@@ -179,6 +187,10 @@ fn tables(comparison: Comparison, study: Memo<Option<PageStudy>>) -> Option<Vec<
             let words = state.words;
             let mut all = vec![side_by_side(&shown.systems, &side, words, context)];
             all.push(assumptions(&shown.systems, words, context));
+            all.extend(state.compare.typed.with_untracked(|typed| worked(state, typed, shown, context)));
+            all.push(limits(&shown.systems, words, context));
+            all.push(emission_sheet(state));
+            all.push(answers(&asked, words));
             study.with_untracked(|known| {
                 let Some((known, study)) = known.as_ref().and_then(|known| Some((known, known.study.as_ref().ok()?)))
                 else {
@@ -195,6 +207,51 @@ fn tables(comparison: Comparison, study: Memo<Option<PageStudy>>) -> Option<Vec<
             Some(all)
         })
     })
+}
+
+/// The table of all systems; `None` where they do not stand side by side.
+fn worked(state: State, typed: &CompareDraft, shown: &Compared, context: &Context<'_>) -> Option<Table> {
+    let reference = shown.side.as_ref().ok()?.reference;
+    let economy = Economy::of(typed);
+    let of = |(system, key): (&System, &SystemChoice)| {
+        system.case().map(|case| economy.of_system(case, release_agent(typed, key))).unwrap_or_default()
+    };
+    let all: Vec<SystemEconomy> = shown.systems.iter().zip(&shown.keys).map(of).collect();
+    Some(economy_sheet(&shown.systems, &all, (&economy, reference), state.words, context))
+}
+
+/// The emission sheet.
+pub fn emission_sheet(state: State) -> Table {
+    emission(&state.compare.typed.with(|typed| sheet(&typed.emission)), state.words)
+}
+
+/// The economy of all systems, on the page.
+pub fn economy(state: State, shown: &Compared) -> Option<View> {
+    let first = shown.systems.first()?;
+    let found = state
+        .compare
+        .typed
+        .with(|typed| with_draft(state, &first.draft, |context| worked(state, typed, shown, context)));
+    Some(self::shown(state, &found?))
+}
+
+/// Everything that was asked for, with its answer.
+pub fn asked(comparison: Comparison) -> Vec<(String, Message)> {
+    let Comparison { state, hours, .. } = comparison;
+    let page = &state.words.compare.page;
+    let said = |what: String| Message { what, mend: String::new() };
+    let no_answer = || state.words.tools.no_figure.to_owned();
+    let mut all = vec![(page.hours.to_owned(), said(hours.get().map_or_else(no_answer, |hours| hours.to_string())))];
+    let typed = state.compare.typed.get();
+    match solve::answered(comparison, &typed.solve) {
+        Some(Ok(answered)) => all.push((answered.question, answered.message)),
+        Some(Err(question)) => all.push((question, said(page.wanted_missing.to_owned()))),
+        None => {}
+    }
+    if let Some(Some(answered)) = break_even::answered(comparison, &typed.break_even) {
+        all.push((answered.question, answered.message));
+    }
+    all
 }
 
 /// The buttons that give the comparison out as tables.
@@ -225,6 +282,13 @@ pub fn exports(comparison: Comparison, study: Memo<Option<PageStudy>>) -> View {
 pub fn assumed(state: State, shown: &Compared) -> View {
     let Some(first) = shown.systems.first() else { return View::Nothing };
     let table = with_draft(state, &first.draft, |context| assumptions(&shown.systems, state.words, context));
+    self::shown(state, &table)
+}
+
+/// What limits each system, and the prices that it lacks, on the page.
+pub fn limited(state: State, shown: &Compared) -> View {
+    let Some(first) = shown.systems.first() else { return View::Nothing };
+    let table = with_draft(state, &first.draft, |context| limits(&shown.systems, state.words, context));
     self::shown(state, &table)
 }
 

@@ -1,6 +1,8 @@
 //! The comparison: names, answers, uncertainty.
 
 mod answer;
+mod economy;
+mod emission;
 mod name;
 mod page;
 mod side;
@@ -14,6 +16,8 @@ pub(super) const COMPARE: CompareWords = CompareWords {
     belongs: name::belongs,
     difference: side::difference,
     page: page::PAGE,
+    economy: economy::ECONOMY,
+    emission: emission::EMISSION,
     sheet: SheetWords {
         side_by_side: "Side by side",
         assumptions: "Assumptions",

@@ -1,14 +1,20 @@
 //! How study the figures are: all that are compared, by first order and by Monte Carlo, and what to improve.
 
-use super::choices::{first, output_choices};
-use super::comparison::Comparison;
-use super::parts::{Slot, follow, picked, select};
-use super::study::PageStudy;
-use super::systems::Compared;
-use super::{draws, results, shares, sources};
+mod draws;
+pub mod results;
+pub mod run;
+pub mod shares;
+pub mod sources;
+pub mod study;
+
+use self::study::PageStudy;
 use crate::browser::element::{Part, View, el};
 use crate::domain::compare::Output;
 use crate::ui::field::choice::Choice;
+use crate::ui::page::compare::choices::{first, output_choices};
+use crate::ui::page::compare::comparison::Comparison;
+use crate::ui::page::compare::parts::{Slot, follow, picked, select};
+use crate::ui::page::compare::systems::Compared;
 use crate::ui::part::fold::fold;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;

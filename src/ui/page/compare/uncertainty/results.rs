@@ -1,6 +1,5 @@
 //! Every figure with its uncertainty by both methods, and where the two disagree and why.
 
-use super::comparison::Comparison;
 use super::study::PageStudy;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, el, many};
@@ -10,9 +9,11 @@ use crate::domain::compare::uncertainty::agreement::{Agreement, Why, compare, is
 use crate::domain::compare::uncertainty::budget::Budget;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
+use crate::ui::page::compare::comparison::Comparison;
 use crate::ui::part::finding::told;
 use crate::ui::signal::{Memo, RwSignal, effect, memo};
 use crate::ui::state::State;
+use crate::ui::state::compare::DrawsFound;
 use crate::ui::state::compare::DrawsFound;
 use crate::ui::text::{Message, plus_minus, trimmed_to, unit_shown};
 use html_escape::encode_double_quoted_attribute as escape;

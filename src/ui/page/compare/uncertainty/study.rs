@@ -1,8 +1,5 @@
 //! The uncertainty of all figures compared, worked out.
 
-use super::comparison::Comparison;
-use super::parts::follow;
-use super::systems::Compared;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::UncertaintyDraft;
 use crate::domain::compare::side::System;
@@ -11,6 +8,9 @@ use crate::domain::compare::uncertainty::source::{self, UncertaintySource};
 use crate::domain::compare::uncertainty::study::{Asked, NoStudy, Study, Uncertain};
 use crate::statistics::draws::DrawSummary;
 use crate::ui::chart::series::letter;
+use crate::ui::page::compare::comparison::Comparison;
+use crate::ui::page::compare::parts::follow;
+use crate::ui::page::compare::systems::Compared;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::compare::DrawsFound;
 use crate::ui::table::Measured;

@@ -1,6 +1,5 @@
 //! How many draws from which seed, the button that starts them, and how far they are.
 
-use super::parts::{KeptBox, Slot, number_box, select};
 use super::run;
 use super::study::PageStudy;
 use crate::browser::element::{Part, View, button, el, many};
@@ -9,8 +8,10 @@ use crate::domain::compare::draft::{CompareDraft, seed_limit};
 use crate::domain::compare::uncertainty::monte_carlo::USUAL_DRAWS;
 use crate::quantity::{Kind, format};
 use crate::ui::field::choice::Choice;
+use crate::ui::page::compare::parts::{KeptBox, Slot, number_box, select};
 use crate::ui::signal::{Memo, Signal};
 use crate::ui::state::State;
+use crate::ui::state::compare::Stage;
 use crate::ui::state::compare::Stage;
 use crate::ui::text::FieldWords;
 

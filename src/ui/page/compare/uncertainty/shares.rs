@@ -1,6 +1,5 @@
 //! Where the uncertainty of a figure comes from, and what to improve first.
 
-use super::comparison::Comparison;
 use super::study::PageStudy;
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Grade;
@@ -9,6 +8,7 @@ use crate::domain::compare::uncertainty::budget::{Budget, Share};
 use crate::domain::compare::uncertainty::monte_carlo::Run;
 use crate::quantity::{Coherent, Kind};
 use crate::ui::math::{Style, combined_letters, combined_numbers};
+use crate::ui::page::compare::comparison::Comparison;
 use crate::ui::part::amount::joined;
 use crate::ui::part::finding::told;
 use crate::ui::signal::Memo;

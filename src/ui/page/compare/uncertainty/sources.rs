@@ -1,7 +1,5 @@
 //! What is uncertain: the ± of each source, how it is stated, and how well it is known itself.
 
-use super::choices::{first, used_inputs};
-use super::comparison::Comparison;
 use super::study::PageStudy;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
@@ -16,6 +14,8 @@ use crate::quantity::{Kind, Unit, format};
 use crate::record::table::{Cell, Table};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
+use crate::ui::page::compare::choices::{first, used_inputs};
+use crate::ui::page::compare::comparison::Comparison;
 use crate::ui::signal::{Memo, RwSignal, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, trimmed_to, unit_shown};
