@@ -14,7 +14,7 @@ use crate::ui::signal::memo;
 use crate::ui::state::State;
 
 /// The boxes of a pump, but for its share and its reading.
-const BOXES: [PumpField; 7] = [
+const BOXES: [PumpField; 8] = [
     PumpField::LeastSetting,
     PumpField::MostSetting,
     PumpField::Share,

@@ -6,10 +6,11 @@ use crate::domain::line::{CheckedLine, LineBook, LineField, check_line, example_
 use crate::domain::recipe::example::example;
 use crate::record::line::LINE;
 use crate::record::shelf::Unread;
-use crate::record::{CheckRecord, LineRecord, Store};
+use crate::record::{CheckId, CheckRecord, LineRecord, Store};
 use crate::ui::signal::{Memo, RwSignal, memo};
 use crate::ui::state::{Library, State};
 use crate::ui::text::LineContext;
+use std::collections::BTreeSet;
 
 /// A part of the page. One is shown at a time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -66,6 +67,8 @@ pub struct LineState {
     pub open: RwSignal<String>,
     /// The log of checks, the oldest first.
     pub log: RwSignal<Vec<CheckRecord>>,
+    /// Those of them that were struck out.
+    pub struck: RwSignal<BTreeSet<CheckId>>,
     /// The time, milliseconds since 1970, while the page is shown.
     pub now: RwSignal<u64>,
 }
@@ -87,6 +90,7 @@ impl LineState {
             section: RwSignal::new(0),
             open: RwSignal::new(String::new()),
             log: RwSignal::new(Vec::new()),
+            struck: RwSignal::new(BTreeSet::new()),
             now: RwSignal::new(clock::now()),
         };
         (line, unread)
