@@ -113,10 +113,9 @@ pub fn log(state: State) -> View {
                 )))
                 .child(move || {
                     let counting: Vec<CheckRecord> = state.line.struck.with(|struck| {
-                        state
-                            .line
-                            .log
-                            .with(|log| log.iter().filter(|check| !struck.contains(&CheckId(check.id()))).cloned().collect())
+                        state.line.log.with(|log| {
+                            log.iter().filter(|check| !struck.contains(&CheckId(check.id()))).cloned().collect()
+                        })
                     });
                     chart(state, &counting, &now.get())
                 })
