@@ -1,8 +1,12 @@
 //! The only code that touches the browser. Nothing here panics: what the browser refuses comes back
 //! as an error or as `None`.
 
+/// Messages to the other tabs.
+pub mod channel;
 /// The time, and how it reads here.
 pub mod clock;
+/// The browser's database.
+pub mod database;
 /// Elements of the page, and the parts of it that follow signals.
 pub mod element;
 /// What happens to the page: other tabs' saves, another address, being left.
@@ -23,8 +27,6 @@ pub mod page;
 pub mod picture;
 /// The page on paper.
 pub mod print;
-/// The database of records.
-pub mod records;
 /// A library file on a shared drive.
 pub mod shared;
 /// The browser's local storage.
@@ -32,7 +34,6 @@ pub mod storage;
 /// Light and dark.
 pub mod theme;
 
-pub use records::Records;
 pub use storage::LocalStore;
 
 use wasm_bindgen::JsValue;

@@ -119,3 +119,9 @@ pub fn stays_inside(event: &crate::browser::graph::FocusEvent) -> bool {
     };
     inside().unwrap_or(false)
 }
+
+/// Whether nobody sees the page just now.
+#[must_use]
+pub fn is_hidden() -> bool {
+    document().hidden()
+}

@@ -8,6 +8,10 @@ pub mod balance;
 pub mod chemistry;
 /// Binder systems side by side, solving for an input, sweeps, uncertainty.
 pub mod compare;
+/// One declaration a form and a field.
+pub mod form;
+/// What a box may hold, and what is typical.
+pub mod limit;
 /// Pumps, catch tests, line check, tanks, changeover.
 pub mod line;
 /// Making up solutions and premixed glue.
@@ -24,7 +28,7 @@ pub use balance::outcome::{Case, Outcome, work_out};
 pub use balance::solve::{Unsolvable, solve};
 pub use balance::solved::Solved;
 pub use balance::station::Station;
-pub use recipe::caution::{Caution, cautions};
+pub use recipe::caution::{Caution, Work, cautions, cautions_at, cautions_of_solution};
 pub use recipe::check::{Checked, check};
 pub use recipe::draft::{Draft, Entry, LiquidDraft};
 pub use recipe::example::example;
@@ -32,4 +36,5 @@ pub use recipe::field::{Field, LiquidField};
 pub use recipe::finding::{Finding, Grade, Place, What};
 pub use recipe::input::Input;
 pub use recipe::liquid::{DoseWay, LiquidId, Role, Substance};
+pub use recipe::product::{BoardKind, Furnish, Product};
 pub use working::{Working, working};

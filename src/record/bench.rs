@@ -1,5 +1,6 @@
 //! Trials: what was weighed, planned and measured, kept with the recipe that made the boards.
 
+use super::document::Document;
 use super::id::{Id, RecipeId, RevisionId, TrialId};
 use super::refusal::{self, Refusal};
 use super::revision::{Stamp, Standing};
@@ -9,23 +10,23 @@ use super::store::{Store, StoreError};
 use crate::domain::Draft;
 use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::series::effects::ModelWay;
+use crate::domain::trial::series::made::{MadeRun, MadeWith};
+use crate::domain::trial::series::runs::{Series, of_run, series};
 use crate::domain::trial::weigh_sheet::weighing::BatchDraft;
-use crate::domain::trial::{BoardDraft, SeriesDraft, SheetDraft};
+use crate::domain::trial::{BoardDraft, BoardId, SeriesDraft, SheetDraft};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
 /// Followed by the id of a trial.
 const TRIAL: &str = "haulm/trial/";
-/// Where the open trial is kept.
-pub const OPEN: &str = "haulm/bench";
 /// The format version that is written.
 pub const VERSION: u32 = 1;
 /// The largest file that is read, in bytes. 256 boards with 36 pieces each have 4 500 000.
 pub const LARGEST: usize = 8_000_000;
 /// The key `haulm` of a trial.
 const KIND: &str = "trial";
-/// The key `haulm` of the open trial's text.
-const OPEN_KIND: &str = "open_trial";
+/// The trial on the page.
+pub const TRIAL_ON_PAGE: Document<OpenTrial> = Document::new("haulm/bench", "open_trial", VERSION, LARGEST);
 
 /// What was weighed of one batch of one sheet.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -40,9 +41,44 @@ pub struct Weighed {
     pub lines: BatchDraft,
 }
 
+/// The recipe that something was made with.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[serde(default)]
+pub struct MadeFrom {
+    /// The recipe; none for work that was never saved.
+    pub recipe: Option<RecipeId>,
+    /// Its revision.
+    pub revision: Option<RevisionId>,
+    /// Its name.
+    pub recipe_name: String,
+}
+
+/// A run of the series that was made, as it was planned then.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub struct MadeRunRecord {
+    /// The recipe it was made with.
+    pub from: MadeFrom,
+    /// The run.
+    pub run: MadeRun,
+}
+
+/// A board outside a series that was made, with its recipe and weigh sheet as they were then.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+pub struct MadeBoardRecord {
+    /// The board.
+    pub board: BoardId,
+    /// The recipe it was made with.
+    pub from: MadeFrom,
+    /// Recipe and weigh sheet.
+    pub with: MadeWith,
+}
+
 /// What a trial says. Numbers are text as typed, beside their units. Every key is always written.
 ///
-/// The recipe stands here whole, beside the revision that names it, so that the figures can be found
+/// The whole recipe is kept beside the revision that names it, so that the figures can be found
 /// again without the shelf.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
@@ -75,7 +111,7 @@ pub struct TrialContent {
     pub recipe_name: String,
     /// The recipe as it was then.
     pub draft: Draft,
-    /// The weigh-out sheet.
+    /// The weigh sheet.
     pub sheet: SheetDraft,
     /// What was weighed.
     #[serde(default)]
@@ -83,9 +119,15 @@ pub struct TrialContent {
     /// The series; none for boards by themselves.
     #[serde(default)]
     pub series: Option<SeriesDraft>,
+    /// The runs that were made; they stay as they were when the plan changes.
+    #[serde(default)]
+    pub made_runs: Vec<MadeRunRecord>,
     /// The boards made.
     #[serde(default)]
     pub boards: Vec<BoardDraft>,
+    /// What the boards outside a series were made with.
+    #[serde(default)]
+    pub made_boards: Vec<MadeBoardRecord>,
     /// What is required of them.
     #[serde(default)]
     pub requirements: Vec<RequirementDraft>,
@@ -129,9 +171,82 @@ impl TrialContent {
             sheet: SheetDraft::default(),
             weighed: Vec::new(),
             series: None,
+            made_runs: Vec::new(),
             boards: Vec::new(),
+            made_boards: Vec::new(),
             requirements: Vec::new(),
             model: ModelWay::default(),
+        }
+    }
+
+    /// The runs that were made, for [`series`].
+    #[must_use]
+    pub fn made(&self) -> Vec<MadeRun> {
+        self.made_runs.iter().map(|record| record.run.clone()).collect()
+    }
+
+    /// The series as planned; the runs made already stay as they were. `None` without a series that can be planned.
+    #[must_use]
+    pub fn planned(&self) -> Option<Series> {
+        series(&self.draft, self.series.as_ref()?, &self.made()).series
+    }
+
+    /// Keeps what each newly made run and board was made with, and drops it again where nothing is weighed or measured
+    /// any more. To be called after every change, so that a later change of plan finds it kept.
+    pub fn keep_made(&mut self) {
+        let weighed = self.weighed.iter().filter(|batch| batch.lines.lines.iter().any(|line| !line.mass.is_blank()));
+        let measured = self.boards.iter().filter(|board| board.has_readings());
+        let runs: BTreeSet<u16> =
+            weighed.filter_map(|batch| batch.run).chain(measured.clone().filter_map(|board| board.run)).collect();
+        let boards: BTreeSet<BoardId> = measured.filter(|board| board.run.is_none()).map(|board| board.id).collect();
+        self.made_runs.retain(|record| runs.contains(&record.run.place));
+        self.made_boards.retain(|record| boards.contains(&record.board));
+        let from = MadeFrom { recipe: self.recipe, revision: self.revision, recipe_name: self.recipe_name.clone() };
+        let new = |run: &u16| !self.made_runs.iter().any(|record| record.run.place == *run);
+        let new: Vec<u16> = runs.iter().copied().filter(new).collect();
+        if !new.is_empty()
+            && let Some(draft) = &self.series
+            && let Some(planned) = self.planned()
+        {
+            let runs = new.into_iter().filter_map(|place| planned.run(place));
+            let records: Vec<MadeRunRecord> = runs
+                .map(|run| {
+                    let basis = of_run(&self.draft, &self.sheet, draft, run);
+                    MadeRunRecord { from: from.clone(), run: MadeRun::of(draft, run, basis) }
+                })
+                .collect();
+            self.made_runs.extend(records);
+        }
+        for board in boards {
+            if !self.made_boards.iter().any(|record| record.board == board) {
+                let with = MadeWith { recipe: self.draft.clone(), sheet: self.sheet.clone() };
+                self.made_boards.push(MadeBoardRecord { board, from: from.clone(), with });
+            }
+        }
+    }
+
+    /// The recipe and the weigh sheet that a board was, or will be, made with.
+    #[must_use]
+    pub fn made_with(&self, board: &BoardDraft) -> (Draft, SheetDraft) {
+        let own = match board.run {
+            Some(place) => {
+                self.made_runs.iter().find(|record| record.run.place == place).map(|record| &record.run.with)
+            }
+            None => self.made_boards.iter().find(|record| record.board == board.id).map(|record| &record.with),
+        };
+        match own {
+            Some(with) => (with.recipe.clone(), with.sheet.clone()),
+            None => self.basis_of(board.run),
+        }
+    }
+
+    /// The recipe and the weigh sheet of a run as planned, or the base sheet's.
+    #[must_use]
+    pub fn basis_of(&self, run: Option<u16>) -> (Draft, SheetDraft) {
+        let planned = run.and_then(|place| Some((place, self.series.as_ref()?, self.planned()?)));
+        match planned.as_ref().and_then(|(place, draft, series)| Some((draft, series.run(*place)?))) {
+            Some((draft, run)) => of_run(&self.draft, &self.sheet, draft, run),
+            None => (self.draft.clone(), self.sheet.clone()),
         }
     }
 
@@ -176,7 +291,7 @@ impl TrialContent {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read_file(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, KIND, VERSION)
+        refusal::read_limited(text, LARGEST, KIND, VERSION)
     }
 }
 
@@ -206,24 +321,6 @@ pub struct OpenTrial {
     pub from: Option<TrialId>,
     /// What it says.
     pub trial: TrialContent,
-}
-
-impl OpenTrial {
-    /// Its text in the store.
-    ///
-    /// # Errors
-    /// When it has no JSON form. None lacks one.
-    pub fn text(&self) -> Result<String, serde_json::Error> {
-        Headed::new(OPEN_KIND, VERSION, self).text()
-    }
-
-    /// Reads a stored text.
-    ///
-    /// # Errors
-    /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
-    pub fn read(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, OPEN_KIND, VERSION)
-    }
 }
 
 /// The trials as the store has them.
@@ -294,24 +391,5 @@ impl<S: Store> Shelf<S> {
         trials.sort_by(|a, b| b.content().saved_at.cmp(&a.content().saved_at).then(a.id().cmp(&b.id())));
         unreadable.sort_by(|a, b| a.0.cmp(&b.0));
         Ok(Trials { trials, unreadable })
-    }
-
-    /// The open trial, if there is any.
-    ///
-    /// # Errors
-    /// When it cannot be read.
-    pub fn open_trial(&self) -> Result<Option<OpenTrial>, Unread> {
-        match self.store().read(OPEN).map_err(Unread::Store)? {
-            Some(text) => OpenTrial::read(&text).map(Some).map_err(Unread::Refused),
-            None => Ok(None),
-        }
-    }
-
-    /// Keeps the open trial in place of what was there. What was there and cannot be read is set aside first.
-    ///
-    /// # Errors
-    /// When it is not in the store.
-    pub fn keep_trial(&self, trial: &OpenTrial) -> Result<(), SaveError> {
-        self.overwrite(OPEN, &trial.text()?, |text| OpenTrial::read(text).is_ok())
     }
 }

@@ -9,10 +9,10 @@ use crate::domain::recipe::check::read_entry;
 use crate::domain::trial::boards::board::BoardDraft;
 use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use crate::domain::trial::boards::measured::measure;
-use crate::domain::trial::series::runs::{Level, Series, of_run, series};
+use crate::domain::trial::series::factor::Level;
 use crate::domain::trial::series::word::letter;
 use crate::domain::trial::weigh_sheet::plan::plan;
-use crate::domain::trial::weigh_sheet::sheet::{Sheet, make_out};
+use crate::domain::trial::weigh_sheet::sheet::{WeighSheet, make_out};
 use crate::domain::trial::{LineId, Property};
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
@@ -35,16 +35,9 @@ fn in_unit(name: &str, unit: Unit) -> Cell {
 }
 
 impl TrialContent {
-    fn series_run(&self) -> Option<Series> {
-        series(&self.draft, self.series.as_ref()?).series
-    }
-
-    /// The sheet of a run, or the one sheet of a trial without a series.
-    fn made_out(&self, run: Option<u16>) -> Option<Sheet> {
-        let (recipe, sheet) = match (run, &self.series) {
-            (Some(place), Some(draft)) => of_run(&self.draft, &self.sheet, draft, self.series_run()?.run(place)?),
-            _ => (self.draft.clone(), self.sheet.clone()),
-        };
+    /// The sheet of a run, or the base sheet.
+    fn made_out(&self, run: Option<u16>) -> Option<WeighSheet> {
+        let (recipe, sheet) = self.basis_of(run);
         make_out(plan(&recipe, &sheet).plan?).sheet
     }
 }
@@ -52,7 +45,7 @@ impl TrialContent {
 /// One row a board: its run with the levels of the factors, and the mean of each property that it gives.
 #[must_use]
 pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
-    let series = trial.series_run();
+    let series = trial.planned();
     let factors = series.as_ref().map_or(&[][..], |series| &series.factors);
     let mut head: Vec<Cell> =
         ["trial", "revision", "board", "run", "standard", "block", "replicate"].map(Cell::text).into();
@@ -172,16 +165,13 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
         in_unit("volume", metric(Kind::BenchVolume)),
         in_unit("weighed", mass),
     ]);
-    let series = trial.series_run();
+    let series = trial.planned();
     let runs: Vec<Option<u16>> = match &series {
         Some(series) => series.runs.iter().map(|run| Some(run.place)).collect(),
         None => vec![None],
     };
     for run in runs {
-        let recipe = match (run.and_then(|place| series.as_ref()?.run(place)), &trial.series) {
-            (Some(run), Some(draft)) => of_run(&trial.draft, &trial.sheet, draft, run).0,
-            _ => trial.draft.clone(),
-        };
+        let (recipe, _) = trial.basis_of(run);
         let Some(sheet) = trial.made_out(run) else { continue };
         for batch in (1..=u16::MAX).take(sheet.batches as usize) {
             for line in &sheet.lines {

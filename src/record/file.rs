@@ -94,7 +94,7 @@ impl RecipeFile {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, KIND, VERSION)
+        refusal::read_limited(text, LARGEST, KIND, VERSION)
     }
 
     /// Name, note and tags.

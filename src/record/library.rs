@@ -14,7 +14,7 @@ use super::shelf::{SaveError, Shelf};
 use super::store::{Store, StoreError};
 use super::system::SystemContent;
 use serde::Deserialize;
-use serde_json::Value;
+use serde_json::{Map, Value};
 use std::collections::BTreeSet;
 
 /// The format version that is written.
@@ -71,10 +71,30 @@ impl<S: Store> Shelf<S> {
     /// # Errors
     /// When the store cannot be reached.
     pub fn library_file(&self) -> Result<(String, usize), StoreError> {
+        self.everything_file(&[])
+    }
+
+    /// The same with open documents, each as its text under its key. What is no JSON is left out: it would
+    /// spoil the whole file.
+    ///
+    /// # Errors
+    /// When the store cannot be reached.
+    pub fn everything_file(&self, documents: &[(String, String)]) -> Result<(String, usize), StoreError> {
         let mut text = format!(
             "{{\n  \"haulm\": \"{KIND}\",\n  \"version\": {VERSION},\n  \"app\": \"{}\",\n  \"records\": [",
             env!("CARGO_PKG_VERSION")
         );
+        let mut open = Map::new();
+        for (key, document) in documents {
+            if let Ok(document) = serde_json::from_str(document) {
+                open.insert(key.clone(), document);
+            }
+        }
+        if !open.is_empty() {
+            let rest = format!("\"open\": {},\n  \"records\": [", Value::Object(open));
+            text.truncate(text.len() - "\"records\": [".len());
+            text.push_str(&rest);
+        }
         let mut count = 0;
         for key in self.store().keys()? {
             let name = KNOWN.iter().find_map(|(_, prefix, _)| key.strip_prefix(prefix)).and_then(Id::parse);

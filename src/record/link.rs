@@ -2,7 +2,7 @@
 //! in a blank recipe. [`RecipeFile::read`] reads it as any other.
 
 use super::file::RecipeFile;
-use crate::domain::recipe::draft::Plain;
+use crate::domain::recipe::field::Plain;
 use serde_json::Value;
 
 /// The part of an address behind `#` begins so where it holds a recipe.

@@ -6,31 +6,37 @@
 
 pub mod bench;
 pub mod bench_csv;
+pub mod cache;
 pub mod check_log;
 pub mod compare;
 pub mod csv;
+pub mod document;
 pub mod file;
 pub mod id;
 pub mod library;
+pub mod limits;
 pub mod line;
 pub mod line_check_file;
 pub mod link;
+pub mod merge;
 pub mod mix;
 pub mod open_draft;
 pub mod refusal;
 pub mod revision;
 pub mod sealed;
 pub mod settings;
+pub mod shared_file;
 pub mod shelf;
 pub mod store;
 pub mod summary;
 pub mod system;
 pub mod table;
 pub mod time;
-pub mod two_stores;
 
 pub use bench::{OpenTrial, Trial, TrialContent};
+pub use cache::Cache;
 pub use check_log::{CheckRecord, LoggedFigure};
+pub use document::{Document, Stored};
 pub use id::{CheckId, RecipeId, RevisionId, SystemId, TrialId};
 pub use line::{LineRecord, Planned};
 pub use line_check_file::LineCheckFile;
@@ -40,7 +46,6 @@ pub use settings::Settings;
 pub use shelf::Shelf;
 pub use store::{Store, StoreError};
 pub use summary::Summary;
-pub use two_stores::TwoStores;
 
 #[cfg(test)]
 mod schema;

@@ -1,18 +1,13 @@
 //! The open draft: what is on the page and not yet saved.
 
+use super::document::Document;
 use super::id::RevisionId;
-use super::refusal::{self, Refusal};
 use super::revision::Title;
-use super::sealed::Headed;
 use crate::domain::Draft;
 use serde::{Deserialize, Serialize};
 
-/// The format version of the open draft.
-const VERSION: u32 = 1;
-/// The key `haulm` of its text.
-const KIND: &str = "draft";
-/// The longest text that is read, in bytes.
-const LARGEST: usize = 1_000_000;
+/// The recipe on the page. A dozen liquids have 6 000 bytes.
+pub const RECIPE: Document<OpenDraft> = Document::new("haulm/draft", "draft", 1, 1_000_000);
 
 /// What is on the page, and the revision that it started from. Kept after every change, so that a
 /// crash or a reload costs nothing.
@@ -30,22 +25,4 @@ pub struct OpenDraft {
     /// Whether it is the example that a first start shows.
     #[serde(default)]
     pub example: bool,
-}
-
-impl OpenDraft {
-    /// Its text in the store.
-    ///
-    /// # Errors
-    /// When it has no JSON form. None lacks one.
-    pub fn text(&self) -> Result<String, serde_json::Error> {
-        Headed::new(KIND, VERSION, self).text()
-    }
-
-    /// Reads a stored text.
-    ///
-    /// # Errors
-    /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
-    pub fn read(text: &str) -> Result<Self, Refusal> {
-        refusal::read(text, LARGEST, KIND, VERSION)
-    }
 }

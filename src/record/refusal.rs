@@ -1,5 +1,6 @@
 //! Why a text is not taken, and where in it the trouble is. The words for it are in `ui::text`.
 
+use super::limits;
 use serde::Deserialize;
 use serde::de::{DeserializeOwned, IgnoredAny};
 use serde_json::Value;
@@ -39,6 +40,24 @@ pub enum Refusal {
     TooDeep {
         /// The bracket that is one too many.
         at: Place,
+    },
+    /// A list has more items than can be shown.
+    TooMany {
+        /// Its key.
+        key: String,
+        /// How many it has.
+        count: usize,
+        /// The most that are read.
+        limit: usize,
+    },
+    /// A text is longer than can be shown.
+    TooLong {
+        /// Its key.
+        key: String,
+        /// Its length in characters.
+        length: usize,
+        /// The longest that is read.
+        limit: usize,
     },
     /// Not JSON, or JSON that breaks off.
     NotJson {
@@ -95,6 +114,16 @@ pub fn read<T: DeserializeOwned>(text: &str, limit: usize, kind: &str, known: u3
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     check_head(text, limit, kind, known)?;
     serde_json::from_str(text).map_err(|error| damaged(text, &error))
+}
+
+/// The same for what is shown on a page, within the [`limits`].
+///
+/// # Errors
+/// As [`read`].
+pub fn read_limited<T: DeserializeOwned>(text: &str, limit: usize, kind: &str, known: u32) -> Result<T, Refusal> {
+    let content = read(text, limit, kind, known)?;
+    limits::check(&Value::Object(fields(text)))?;
+    Ok(content)
 }
 
 /// Refuses what is no `kind`, or of a later version than is known.

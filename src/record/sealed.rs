@@ -89,7 +89,7 @@ impl<T: Content> Sealed<T> {
     /// # Errors
     /// Every [`Refusal`].
     pub fn read(id: Id, text: &str) -> Result<Self, Refusal> {
-        let content = refusal::read(text, T::LARGEST, T::KIND, T::VERSION)?;
+        let content = refusal::read_limited(text, T::LARGEST, T::KIND, T::VERSION)?;
         Ok(Self { id, text: matching(id, text)?, content })
     }
 

@@ -3,8 +3,6 @@
 mod steps;
 
 use super::id::{Id, RecipeId, RevisionId, SystemId};
-use super::mix;
-use super::open_draft::OpenDraft;
 use super::refusal::Refusal;
 use super::revision::{Revision, Standing};
 use super::sealed::Sealed;
@@ -12,7 +10,6 @@ use super::settings::Settings;
 use super::store::{Store, StoreError};
 use super::summary::{Listed, Summary, by_name, newest_first};
 use super::system::BinderSystem;
-use crate::domain::mixing::MixDraft;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// All keys of ours begin so: pages that run from a file share one store with others.
@@ -23,10 +20,6 @@ const REVISION: &str = "haulm/revision/";
 const SYSTEM: &str = "haulm/system/";
 /// Followed by the id of a text that could not be read and had to make room.
 const ASIDE: &str = "haulm/aside/";
-/// The open draft.
-pub const DRAFT: &str = "haulm/draft";
-/// What is typed where solutions and glues are made up.
-pub const MIX: &str = "haulm/mix";
 /// The settings.
 pub const SETTINGS: &str = "haulm/settings";
 
@@ -422,36 +415,7 @@ impl<S: Store> Shelf<S> {
         Ok(id)
     }
 
-    // --- the open draft and the settings: one text each, overwritten ---------------------------
-
-    /// The open draft, if there is any.
-    ///
-    /// # Errors
-    /// When it cannot be read.
-    pub fn open_draft(&self) -> Result<Option<OpenDraft>, Unread> {
-        match self.store.read(DRAFT).map_err(Unread::Store)? {
-            Some(text) => OpenDraft::read(&text).map(Some).map_err(Unread::Refused),
-            None => Ok(None),
-        }
-    }
-
-    /// Keeps the open draft in place of what was there. What was there and cannot be read is set
-    /// aside first.
-    ///
-    /// # Errors
-    /// When it is not in the store.
-    pub fn keep_draft(&self, draft: &OpenDraft) -> Result<(), SaveError> {
-        self.overwrite(DRAFT, &draft.text()?, |text| OpenDraft::read(text).is_ok())
-    }
-
-    /// Forgets the open draft.
-    ///
-    /// # Errors
-    /// When the store cannot be reached, or what cannot be read cannot be set aside.
-    pub fn drop_draft(&self) -> Result<(), SaveError> {
-        self.make_room(DRAFT, |text| OpenDraft::read(text).is_ok())?;
-        Ok(self.store.remove(DRAFT)?)
-    }
+    // --- open documents and settings: one text each, overwritten -------------------------------
 
     /// The settings; the usual ones where there are none.
     ///
@@ -473,26 +437,6 @@ impl<S: Store> Shelf<S> {
         self.overwrite(SETTINGS, &settings.text()?, |text| Settings::read(text).is_ok())
     }
 
-    /// What was typed where solutions and glues are made up; what stands there at first where there is
-    /// nothing.
-    ///
-    /// # Errors
-    /// When it cannot be read.
-    pub fn mix(&self) -> Result<MixDraft, Unread> {
-        match self.store.read(MIX).map_err(Unread::Store)? {
-            Some(text) => mix::read(&text).map_err(Unread::Refused),
-            None => Ok(MixDraft::default()),
-        }
-    }
-
-    /// Keeps it in place of what was there. What was there and cannot be read is set aside first.
-    ///
-    /// # Errors
-    /// When it is not in the store.
-    pub fn keep_mix(&self, typed: &MixDraft) -> Result<(), SaveError> {
-        self.overwrite(MIX, &mix::text(typed)?, |text| mix::read(text).is_ok())
-    }
-
     pub(super) fn overwrite(
         &self,
         key: &str,
@@ -502,6 +446,15 @@ impl<S: Store> Shelf<S> {
         self.make_room(key, readable)?;
         self.store.write(key, text)?;
         if self.store.read(key)?.as_deref() == Some(text) { Ok(()) } else { Err(SaveError::NotKept) }
+    }
+
+    /// Moves what is under `key` and cannot be read to a key of its own.
+    ///
+    /// # Errors
+    /// When there is no room for it; it stays where it is then.
+    pub fn set_aside(&self, key: &str) -> Result<(), SaveError> {
+        self.make_room(key, |_| false)?;
+        Ok(self.store.remove(key)?)
     }
 
     /// Copies what is under `key` and cannot be read to a key of its own.

@@ -10,6 +10,8 @@ pub enum StoreError {
     Full,
     /// The browser does not let the app store anything.
     Blocked,
+    /// It does not answer.
+    Silent,
     /// Anything else, in the store's own words.
     Other(String),
 }

@@ -1,5 +1,6 @@
 //! Binder systems of the mill's own, kept apart from recipes and reused in them.
 
+use super::document::Document;
 use super::id::SystemId;
 use super::revision::{Stamp, Standing};
 use super::sealed::{Content, Sealed};
@@ -28,6 +29,19 @@ pub struct SystemContent {
     /// Its liquids; their numbers are those within this system.
     pub liquids: Vec<LiquidDraft>,
 }
+
+/// Name and note of a system that is not saved yet. Its liquids are the recipe's.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct SystemDraft {
+    /// Its name.
+    pub name: String,
+    /// The note.
+    pub note: String,
+}
+
+/// The system to be saved.
+pub const NEW_SYSTEM: Document<SystemDraft> = Document::new("haulm/new-system", "system_draft", 1, 100_000);
 
 impl Content for SystemContent {
     const KIND: &'static str = "system";

@@ -3,6 +3,7 @@
 use super::keep;
 use super::page;
 use super::part::{announce, bar, print, trouble};
+use super::rescue;
 use super::route::Page;
 use super::state::{State, provide};
 use crate::browser::element::{self, Part, View, el, many};
@@ -12,6 +13,9 @@ use crate::ui::signal::{effect, memo};
 
 /// Puts the app into the page's body.
 pub fn mount() {
+    if hash::read() == rescue::HASH {
+        return rescue::mount();
+    }
     element::mount(app);
 }
 

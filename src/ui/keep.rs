@@ -2,7 +2,9 @@
 //! store refuses is told at once.
 
 mod bench;
+pub mod documents;
 pub mod link;
+pub mod records;
 pub mod shared;
 mod shelf;
 mod systems;
@@ -10,50 +12,44 @@ mod systems;
 pub use bench::{TrialTable, is_tied};
 pub use shelf::Imported;
 
+use super::page::line::taught as taught_line;
 use super::part::find::on_recipe;
 use super::part::save::NAME;
-use super::state::{Library, State, Trouble, WayOut};
+use super::state::{Library, Opened, State, Trouble};
 use super::text::{ENGLISH, Message};
-use crate::browser::graph::TimeoutHandle;
-use crate::browser::graph::spawn_local;
 use crate::browser::graph::*;
-use crate::browser::{LocalStore, Records, clock, event, file, locale, page, records};
+use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
+use crate::domain::mixing::MixDraft;
 use crate::domain::recipe::example::example;
-use crate::record::bench::OPEN;
-use crate::record::compare::COMPARE;
+use crate::record::compare::COMPARISON;
 use crate::record::file::RecipeFile;
 use crate::record::line::LINE;
-use crate::record::open_draft::OpenDraft;
+use crate::record::mix::MIXING;
+use crate::record::open_draft::{OpenDraft, RECIPE};
 use crate::record::revision::{Stamp, Standing, Title};
-use crate::record::shelf::{Changes, DRAFT, MIX, SETTINGS, SaveError, Unread};
-use crate::record::two_stores::{LAST, ROOM};
-use crate::record::{Revision, RevisionId, Settings, Shelf, Store, StoreError, TwoStores};
+use crate::record::shelf::{SETTINGS, SaveError, Unread};
+use crate::record::system::NEW_SYSTEM;
+use crate::record::{Cache, Revision, RevisionId, Settings, Shelf, Store, StoreError};
 use crate::ui::signal::{Memo, effect, memo, when_settled};
+use documents::Documents;
 use std::time::Duration;
 
-/// What is typed is kept when nothing more was typed for so long. Leaving the page keeps it at once.
+/// The link and the shared file follow when nothing more was typed for so long.
 const PAUSE: Duration = Duration::from_millis(400);
-/// How many records are read whole in one go.
-const SLICE_OF_WHOLE: usize = 20;
-/// Records are read for so many milliseconds at a time: a key typed meanwhile waits no longer.
-const SLICE: u64 = 8;
-/// Another tab may write several records in a row.
-const SETTLED: Duration = Duration::from_millis(100);
 
 // --- at the start --------------------------------------------------------------------------------
 
-/// The app as it was left, or the example at a first start. The records are not read yet.
+/// The app as it was left, or the example at a first start. The records come after the first paint.
 #[must_use]
 pub fn start() -> State {
     let words = &ENGLISH;
-    let mut shelf: Library = Shelf::blank(TwoStores::new(LocalStore, Records));
-    let mut trouble = LocalStore.probe().err().map(|why| of_store(&why));
+    let shelf: Library = Shelf::blank(Cache::new(LocalStore));
+    let mut trouble = None;
     let mut unread = |why: &Unread, mend: &str| {
-        // What cannot be reached at all is told above.
-        if !matches!(why, Unread::Store(_)) {
-            let message = Message { mend: mend.to_owned(), ..(words.unread)(why) };
-            trouble.get_or_insert(Trouble { message, way_out: None });
+        // What cannot be reached at all is told when it is written.
+        if let Some(told) = unread(why, mend) {
+            trouble.get_or_insert(told);
         }
     };
     let settings = match first_settings(&shelf) {
@@ -63,17 +59,42 @@ pub fn start() -> State {
             Settings::default()
         }),
     };
-    let open = match shelf.open_draft() {
-        Ok(Some(open)) => open,
-        Ok(None) => taught(),
-        Err(why) => {
-            unread(&why, words.shelf_page.draft_unread);
-            taught()
-        }
+    let mut documents = Documents::default();
+    let open = Opened {
+        recipe: documents::begin(&shelf, &mut documents, &RECIPE, taught, &mut |why| {
+            unread(why, words.shelf_page.draft_unread);
+        }),
+        line: documents::begin(&shelf, &mut documents, &LINE, taught_line, &mut |why| {
+            unread(why, words.line_page.unread);
+        }),
+        mix: documents::begin(&shelf, &mut documents, &MIXING, MixDraft::default, &mut |why| {
+            unread(why, words.shelf_page.draft_unread);
+        }),
+        compare: documents::begin(&shelf, &mut documents, &COMPARISON, Default::default, &mut |why| {
+            unread(why, words.shelf_page.draft_unread);
+        }),
+        system: documents::begin(&shelf, &mut documents, &NEW_SYSTEM, Default::default, &mut |why| {
+            unread(why, words.shelf_page.draft_unread);
+        }),
     };
-    // Whether the recipe is as it was saved is shown before the other records are there.
-    _ = open.from.and_then(|from| shelf.look_up(from));
-    State::new(shelf, settings, open, trouble)
+    State::new(shelf, settings, open, documents, trouble)
+}
+
+/// That something stored cannot be read; nothing where the store is not there at all.
+fn unread(why: &Unread, mend: &str) -> Option<Trouble> {
+    let message = Message { mend: mend.to_owned(), ..(ENGLISH.unread)(why) };
+    (!matches!(why, Unread::Store(_))).then_some(Trouble { message, way_out: None })
+}
+
+fn tell_unread(state: State, why: &Unread, mend: &str) {
+    if let Some(trouble) = unread(why, mend) {
+        state.trouble.set(Some(trouble));
+    }
+}
+
+fn tell_unsaved(state: State, why: &SaveError) {
+    let message = (state.words.unsaved)(why);
+    state.trouble.set(Some(Trouble { message, way_out: None }));
 }
 
 /// The example.
@@ -98,234 +119,54 @@ fn first_settings(shelf: &Library) -> Option<Settings> {
     stored.is_none().then_some(settings)
 }
 
-/// Trouble with the store: what is on the page can still go to a file.
-fn of_store(why: &StoreError) -> Trouble {
-    Trouble { message: (ENGLISH.store)(why), way_out: Some(WayOut::ToFile) }
-}
-
 // --- while it runs -------------------------------------------------------------------------------
 
-/// Keeps what is on the page, and the settings, whenever they change; takes in what other tabs save.
+/// Keeps what is on all pages, and the settings, whenever they change; takes in what other tabs save.
 pub fn keep(state: State) {
-    let open = memo(move || {
-        state.draft.track();
-        state.title.track();
-        state.remark.track();
-        state.from.track();
-        state.example.track();
-        state.at_hand()
-    });
-    // A memo that nobody reads would never be worked out.
-    later(
-        move || open.with(|_| ()),
+    when_settled(
+        PAUSE,
         move || {
-            keep_open(state);
-            link::refresh(state);
+            state.draft.track();
+            state.title.track();
         },
+        move || link::refresh(state),
     );
     link::refresh(state);
-    later(move || state.mix.track(), move || keep_mix(state));
-    later(
-        move || state.compare.typed.track(),
-        move || {
-            let typed = state.compare.typed.get_untracked();
-            note(state, state.shelf.with_untracked(|shelf| shelf.keep_compare(&typed)));
-        },
-    );
-    later(move || state.line.record.track(), move || keep_line(state));
-    later(move || state.bench.open.track(), move || bench::keep_open(state));
-    // Another tab may have kept its own since, and this page is what a reload brings back.
-    if let Some(listeners) = event::on_leave(move || keep_all(state)) {
-        listeners.into_iter().for_each(event::Listener::forget);
-    }
     let mut read = state.settings.get_untracked();
     effect(move || {
         let settings = state.settings.get();
         if settings != read {
             let kept = state.shelf.with_untracked(|shelf| shelf.keep_settings(&settings));
-            note(state, kept);
+            documents::note(state, SETTINGS, kept);
             read = settings;
         }
     });
+    if let Some(listener) = event::on_storage(move |key| {
+        if key.as_deref() == Some(SETTINGS)
+            && let Ok(settings) = state.shelf.with_untracked(Shelf::settings)
+        {
+            state.settings.set(settings);
+        }
+    }) {
+        listener.forget();
+    }
     if let Some(listener) = event::on_newer(move || state.newer.set(true)) {
         listener.forget();
     }
-    level(state);
+    // A browser without a small store is told so before anything is typed.
+    documents::note(state, RECIPE.key, LocalStore.probe().map_err(SaveError::from));
+    documents::follow(state);
+    records::follow(state);
     shared::follow(state);
-    follow_other_tabs(state);
-    set_timeout(move || read_in_slices(state), PAUSE);
-}
-
-/// Does something when what `track` follows has changed and then stood still for a while.
-fn later(track: impl Fn() + 'static, act: impl Fn() + Copy + 'static) {
-    when_settled(PAUSE, track, act);
-}
-
-fn keep_open(state: State) {
-    let open = state.at_hand();
-    let kept = state.shelf.with_untracked(|shelf| shelf.keep_draft(&open));
-    note(state, kept);
-}
-
-fn keep_line(state: State) {
-    let record = state.line.record.get_untracked();
-    let kept = state.shelf.with_untracked(|shelf| shelf.keep_line(&record));
-    note(state, kept);
-}
-
-/// The page is left: what was typed a moment ago is kept at once.
-fn keep_all(state: State) {
-    keep_open(state);
-    bench::keep_open(state);
-    let as_kept = state.shelf.with_untracked(Shelf::line);
-    // Another tab's line stays unless something was typed here.
-    if state.line.record.with_untracked(|record| !as_kept.is_ok_and(|kept| kept == *record)) {
-        keep_line(state);
-    }
-}
-
-/// Saves that the browser had not written to its quick store when it was killed come back to it, and
-/// records move out of it when it fills.
-fn level(state: State) {
-    match state.shelf.with_untracked(|shelf| shelf.store().level(ROOM)) {
-        Ok(0) => {}
-        Ok(count) => state.tell((state.words.shelf_page.brought_back)(count)),
-        Err(why) => _ = note(state, Err::<(), _>(SaveError::Store(why))),
-    }
 }
 
 /// Keeps all that is open and goes on with the newer version. Where it cannot be kept, that is told and
 /// everything stays.
 pub fn use_newer(state: State) {
-    keep_all(state);
-    keep_mix(state);
-    let lost =
-        state.trouble.with_untracked(|told| told.as_ref().is_some_and(|told| told.way_out == Some(WayOut::ToFile)));
+    documents::keep_all(state);
+    let lost = state.documents.with_value(|documents| !documents.failing.is_empty());
     if !lost {
         event::use_newer();
-    }
-}
-
-fn keep_mix(state: State) {
-    let mix = state.mix.get_untracked();
-    let kept = state.shelf.with_untracked(|shelf| shelf.keep_mix(&mix));
-    note(state, kept);
-}
-
-/// Puts down what went wrong, or that the store works again.
-fn note<T>(state: State, outcome: Result<T, SaveError>) -> Option<T> {
-    match outcome {
-        Ok(value) => {
-            let store = |trouble: &Trouble| trouble.way_out == Some(WayOut::ToFile);
-            if state.trouble.with_untracked(|trouble| trouble.as_ref().is_some_and(store)) {
-                state.trouble.set(None);
-            }
-            Some(value)
-        }
-        Err(why) => {
-            let trouble = Some(Trouble { message: (state.words.unsaved)(&why), way_out: Some(WayOut::ToFile) });
-            if state.trouble.with_untracked(|before| *before != trouble) {
-                state.trouble.set(trouble);
-            }
-            None
-        }
-    }
-}
-
-/// Reads the records a few at a time, so that nothing waits for them.
-fn read_in_slices(state: State) {
-    match state.shelf.with_untracked(Shelf::waiting) {
-        Ok(keys) => read_slice(state, keys),
-        Err(why) => state.trouble.set(Some(of_store(&why))),
-    }
-}
-
-fn read_slice(state: State, mut keys: Vec<String>) {
-    if state.all_read.get_untracked() {
-        return;
-    }
-    let began = clock::now();
-    state.shelf.update_untracked(|shelf| {
-        while let Some(key) = keys.pop() {
-            shelf.take_in(key);
-            if clock::now().saturating_sub(began) >= SLICE {
-                break;
-            }
-        }
-    });
-    if keys.is_empty() {
-        state.all_read.set(true);
-        state.shelf.notify();
-        verify_slice(state);
-    } else {
-        set_timeout(move || read_slice(state, keys), Duration::ZERO);
-    }
-}
-
-/// Reads whole what was only glanced at, a few at a time: a record that was damaged shows itself.
-fn verify_slice(state: State) {
-    let before = state.shelf.with_untracked(|shelf| shelf.unreadable().count());
-    let left = state.shelf.try_update_untracked(|shelf| shelf.verify(SLICE_OF_WHOLE)).unwrap_or_default();
-    if state.shelf.with_untracked(|shelf| shelf.unreadable().count()) != before {
-        state.shelf.notify();
-    }
-    if left > 0 {
-        set_timeout(move || verify_slice(state), Duration::ZERO);
-    }
-}
-
-fn follow_other_tabs(state: State) {
-    let pending: StoredValue<Option<TimeoutHandle>> = StoredValue::new(None);
-    let listener = event::on_storage(move |key| match key.as_deref() {
-        Some(DRAFT | MIX | COMPARE | OPEN | LAST) => {}
-        Some(LINE) => {
-            if let Ok(record) = state.shelf.with_untracked(Shelf::line) {
-                state.line.record.set(record);
-            }
-        }
-        Some(SETTINGS) => {
-            if let Ok(settings) = state.shelf.with_untracked(Shelf::settings) {
-                state.settings.set(settings);
-            }
-        }
-        Some(_) | None => {
-            pending.with_value(|pending| pending.iter().for_each(TimeoutHandle::clear));
-            pending.set_value(set_timeout_with_handle(move || refresh(state), SETTLED).ok());
-        }
-    });
-    if let Some(listener) = listener {
-        listener.forget();
-    }
-}
-
-/// Another tab has saved, or cleared the store, or taken records out of the quick one.
-fn refresh(state: State) {
-    let found = state.shelf.try_update(Shelf::refresh);
-    if !matches!(found, Some(Ok(changes)) if changes.missing > 0) {
-        return refreshed(state, found);
-    }
-    spawn_local(async move {
-        records::look_again().await;
-        level(state);
-        refreshed(state, state.shelf.try_update(Shelf::refresh));
-    });
-}
-
-fn refreshed(state: State, found: Option<Result<Changes, StoreError>>) {
-    match found {
-        Some(Ok(changes)) => {
-            state.all_read.set(true);
-            let missing = |trouble: &Trouble| trouble.way_out == Some(WayOut::WriteBack);
-            if changes.missing > 0 {
-                let what = (state.words.shelf_page.missing)(changes.missing);
-                let message = Message { what, mend: String::new() };
-                state.trouble.set(Some(Trouble { message, way_out: Some(WayOut::WriteBack) }));
-            } else if state.trouble.with_untracked(|trouble| trouble.as_ref().is_some_and(missing)) {
-                state.trouble.set(None);
-            }
-        }
-        Some(Err(why)) => state.trouble.set(Some(of_store(&why))),
-        None => {}
     }
 }
 
@@ -337,13 +178,6 @@ impl State {
     pub fn stamp(&self) -> Stamp {
         let author = self.settings.with_untracked(|settings| settings.initials.trim().to_owned());
         Stamp { at: clock::now(), author, remark: String::new() }
-    }
-
-    /// Reads all records now, if that has not been done yet.
-    pub fn read_records(&self) {
-        if !self.all_read.get_untracked() {
-            refresh(*self);
-        }
     }
 
     /// Saves the recipe as a revision that follows the one it came from; whether that went well.
@@ -362,8 +196,6 @@ impl State {
             content.standing == Standing::Kept && content.draft == draft && base.title() == title
         };
         if base.as_ref().is_some_and(same) {
-            // There may be room again for what had none a while ago.
-            keep_open(*self);
             self.tell(self.words.tools.nothing_to_save);
             return false;
         }
@@ -379,7 +211,10 @@ impl State {
         };
         let saved = match revision {
             Ok(revision) => self.change_shelf(|shelf| shelf.save(revision)),
-            Err(error) => note(*self, Err(SaveError::from(error))),
+            Err(error) => {
+                tell_unsaved(*self, &SaveError::from(error));
+                None
+            }
         };
         let Some(id) = saved else { return false };
         if self.title.with_untracked(|title| title.name.trim() != title.name) {
@@ -388,28 +223,28 @@ impl State {
         self.from.set(Some(id));
         self.remark.set(String::new());
         self.example.set(false);
+        // After a kill the page does not come back older than the revision.
+        documents::keep_all(*self);
         true
     }
 
     /// Saves the recipe, and tells so once it is on the disk.
     pub fn save_and_tell(&self) {
-        if self.save() {
-            let state = *self;
-            spawn_local(async move {
-                records::settled().await;
-                if state.shelf.with_untracked(|shelf| shelf.store().is_unsure()) {
-                    _ = note(state, Err::<(), _>(SaveError::Store(StoreError::Full)));
-                } else {
-                    state.tell(state.words.tools.saved);
-                }
-            });
-        }
+        let state = *self;
+        spawn_local(async move {
+            // What it follows has to be there first.
+            records::loaded(state).await;
+            if state.save() {
+                state.tell(state.words.tools.saved);
+            }
+        });
     }
 
-    /// Does something with what is kept, and says what went wrong; `None` then.
+    /// Does something with what is kept, has it written, and says what went wrong; `None` then.
     pub fn change_shelf<T>(&self, change: impl FnOnce(&mut Library) -> Result<T, SaveError>) -> Option<T> {
         let outcome = self.shelf.try_update(change)?;
-        note(*self, outcome)
+        records::write(*self);
+        outcome.map_err(|why| tell_unsaved(*self, &why)).ok()
     }
 
     /// Puts a saved recipe on the page; whether it is there.
@@ -428,7 +263,7 @@ impl State {
         let base = memo(move || {
             let id = state.from.get()?;
             let base = state.shelf.with(|shelf| shelf.revision(id))?;
-            let kept = base.content().standing == Standing::Kept;
+            let kept = base.content().standing == Standing::Kept && state.unwritten.get() == 0;
             kept.then(|| (base.title(), base.content().draft.clone()))
         });
         memo(move || {

@@ -5,7 +5,7 @@
 
 use super::text::{trimmed_to, unit_shown};
 use crate::domain::compare::uncertainty::budget::Budget;
-use crate::domain::compare::uncertainty::spread::width_in;
+use crate::domain::compare::uncertainty::input_uncertainty::width_in;
 use crate::domain::working::{Expr, Symbol, Working};
 use crate::quantity::format::DecimalMark;
 use crate::quantity::{Amount, Coherent, Dimension};

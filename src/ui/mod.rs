@@ -27,6 +27,8 @@ mod page;
 #[cfg(target_arch = "wasm32")]
 mod part;
 #[cfg(target_arch = "wasm32")]
+mod rescue;
+#[cfg(target_arch = "wasm32")]
 mod signal;
 #[cfg(target_arch = "wasm32")]
 mod state;

@@ -2,22 +2,27 @@
 
 use super::cells::{Cells, Turn};
 use super::history::History;
+use super::keep::documents::Documents;
+use super::keep::records::{self, Standing};
 use super::keep::shared::SharedFile;
 use super::page::bench::Bench;
-use super::page::compare::desk::Desk;
+use super::page::compare::state::CompareState;
 use super::page::line::LineState;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
+use crate::browser::LocalStore;
 use crate::browser::graph::*;
-use crate::browser::{LocalStore, Records};
+use crate::domain::compare::draft::CompareDraft;
 use crate::domain::mixing::MixDraft;
 use crate::domain::recipe::finding::What;
-use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidId, Outcome, Place, Station, work_out};
+use crate::domain::recipe::input::MOST_LIQUIDS;
+use crate::domain::recipe::typical_density::follow_solids;
+use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidField, LiquidId, Outcome, Place, Station, work_out};
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::open_draft::OpenDraft;
 use crate::record::revision::Title;
-use crate::record::shelf::Unread;
-use crate::record::{RevisionId, Settings, Shelf, TwoStores};
+use crate::record::system::SystemDraft;
+use crate::record::{Cache, LineRecord, RevisionId, Settings, Shelf};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
 use std::sync::Arc;
 
@@ -72,6 +77,8 @@ pub struct Trouble {
 pub enum WayOut {
     /// The recipe on the page goes to a file.
     ToFile,
+    /// Everything goes to a file.
+    AllToFile,
     /// What the store has lost is written back.
     WriteBack,
 }
@@ -80,7 +87,7 @@ pub enum WayOut {
 type Before = (u32, OpenDraft);
 
 /// Everything that is kept, wherever this browser lets it be kept.
-pub type Library = Shelf<TwoStores<LocalStore, Records>>;
+pub type Library = Shelf<Cache<LocalStore>>;
 
 /// The last result that could be computed, and whether it is that of the entries as they are now.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -91,6 +98,20 @@ pub struct Shown {
     pub old: bool,
     /// Counts the recipes opened: an old result never outlives its recipe.
     opened: u32,
+}
+
+/// The documents that were open when the app was left.
+pub struct Opened {
+    /// The recipe.
+    pub recipe: OpenDraft,
+    /// The line.
+    pub line: LineRecord,
+    /// Solution and glue.
+    pub mix: MixDraft,
+    /// The comparison.
+    pub compare: CompareDraft,
+    /// The binder system to be saved.
+    pub system: SystemDraft,
 }
 
 /// The app's state, handed to every part.
@@ -124,8 +145,16 @@ pub struct State {
     pub notice: RwSignal<Option<Notice>>,
     /// Everything that is kept.
     pub shelf: RwSignal<Library>,
-    /// Whether all records of the store are on the shelf.
+    /// Whether all records of the database are on the shelf, or it has failed to give them.
     pub all_read: RwSignal<bool>,
+    /// How many records are not on the disk yet.
+    pub unwritten: RwSignal<usize>,
+    /// How memory and database stand to each other.
+    pub standing: StoredValue<Standing>,
+    /// What is known of the open documents' texts.
+    pub documents: StoredValue<Documents>,
+    /// Told while records were being written: shown once they are on the disk.
+    pub held: StoredValue<Option<Notice>>,
     /// What went wrong with keeping things, until it goes right again.
     pub trouble: RwSignal<Option<Trouble>>,
     /// The recipe as a link; `None` where the browser cannot make one.
@@ -138,10 +167,12 @@ pub struct State {
     pub naming: RwSignal<bool>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
+    /// Name and note of a binder system that is not saved yet.
+    pub new_system: RwSignal<SystemDraft>,
     /// The trial on the bench.
     pub bench: Bench,
     /// Where systems are compared.
-    pub compare: Desk,
+    pub compare: CompareState,
     /// What the page of the line holds.
     pub line: LineState,
     cells: Cells,
@@ -157,10 +188,15 @@ pub struct State {
 impl State {
     /// The state of an app that has just started.
     #[must_use]
-    pub fn new(shelf: Library, settings: Settings, open: OpenDraft, trouble: Option<Trouble>) -> Self {
-        let mix = RwSignal::new(shelf.mix().unwrap_or_default());
-        let compare = Desk::new(shelf.compare().unwrap_or_default());
-        let (line, line_unread) = LineState::new(&shelf);
+    pub fn new(
+        shelf: Library,
+        settings: Settings,
+        open: Opened,
+        documents: Documents,
+        trouble: Option<Trouble>,
+    ) -> Self {
+        let Opened { recipe: open, line, mix, compare, system } = open;
+        let (mix, compare, line) = (RwSignal::new(mix), CompareState::new(compare), LineState::new(line));
         let settings = RwSignal::new(settings);
         let draft = RwSignal::new(open.draft);
         let opened = RwSignal::new(0);
@@ -181,8 +217,10 @@ impl State {
         let shelf = RwSignal::new(shelf);
         let units = memo(move || settings.with(|settings| settings.units));
         let currency = memo(move || settings.with(|settings| settings.currency.clone()));
+        let unwritten = RwSignal::new(0);
         let cells = Cells::default();
         cells.follow(move || {
+            unwritten.track();
             shown.track();
             title.track();
             from.track();
@@ -208,12 +246,17 @@ impl State {
             shelf,
             cells,
             all_read: RwSignal::new(false),
-            trouble: RwSignal::new(trouble.or_else(|| line_unread.as_ref().and_then(unread_line))),
+            unwritten,
+            standing: StoredValue::new(Standing::default()),
+            documents: StoredValue::new(documents),
+            held: StoredValue::new(None),
+            trouble: RwSignal::new(trouble),
             link: RwSignal::new(None),
             shared: RwSignal::new(SharedFile::default()),
             newer: RwSignal::new(false),
             naming: RwSignal::new(false),
             mix,
+            new_system: RwSignal::new(system),
             bench: Bench::default(),
             compare,
             line,
@@ -265,6 +308,12 @@ impl State {
         self.draft.set(recipe.draft);
     }
 
+    /// What another tab has typed into the recipe.
+    pub fn follow_tab(&self, recipe: OpenDraft) {
+        self.remark.set(recipe.remark.clone());
+        self.lay(recipe);
+    }
+
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
     pub fn edit(&self, session: Option<Session>, change: impl FnOnce(&mut Draft)) {
         self.history.update(|history| {
@@ -287,11 +336,26 @@ impl State {
         self.history.update_untracked(History::close);
     }
 
+    /// Whether the recipe takes so many liquids more; tells if it does not.
+    #[must_use]
+    pub fn has_room_for(&self, more: usize) -> bool {
+        let room = self.draft.with_untracked(|draft| draft.liquids.len() + more <= MOST_LIQUIDS);
+        if !room {
+            self.tell((self.words.recipe_page.most_liquids)(MOST_LIQUIDS));
+        }
+        room
+    }
+
     /// Puts an entry into a field.
     pub fn enter(&self, session: Option<Session>, field: Field, text: &str, unit: Unit) {
         self.edit(session, |draft| {
             if let Some(entry) = draft.entry_mut(field) {
                 *entry = Entry::typed(text, unit);
+            }
+            if let Field::Liquid(id, LiquidField::Solids) = field
+                && let Some(liquid) = draft.liquid_mut(id)
+            {
+                follow_solids(liquid);
             }
         });
     }
@@ -331,6 +395,7 @@ impl State {
 
     /// Puts another recipe on the page. What was there can be taken back.
     pub fn open(&self, recipe: OpenDraft) {
+        self.set_aside_unsaved();
         self.history.update(|history| history.before(None, || self.before()));
         self.openings.update_value(|openings| *openings += 1);
         self.go_over_to(self.openings.get_value());
@@ -341,19 +406,28 @@ impl State {
 
     /// Tells something for a while.
     pub fn tell(&self, words: impl Into<String>) {
-        self.notice.set(Some(Notice { words: words.into(), undo: None, stays: false }));
+        self.show_notice(Notice { words: words.into(), undo: None, stays: false });
     }
 
     /// Tells of a step just made, which can be taken back from there.
     pub fn tell_step(&self, words: impl Into<String>) {
         let state = *self;
         let undo = Arc::new(move || state.undo());
-        self.notice.set(Some(Notice { words: words.into(), undo: Some(undo), stays: false }));
+        self.show_notice(Notice { words: words.into(), undo: Some(undo), stays: false });
     }
 
     /// Tells of something done that `undo` takes back, whatever is done in between: it can wait.
     pub fn tell_undo(&self, words: impl Into<String>, undo: impl Fn() + Send + Sync + 'static) {
-        self.notice.set(Some(Notice { words: words.into(), undo: Some(Arc::new(undo)), stays: true }));
+        self.show_notice(Notice { words: words.into(), undo: Some(Arc::new(undo)), stays: true });
+    }
+
+    /// While records are being written, it waits until they are on the disk.
+    fn show_notice(&self, notice: Notice) {
+        if records::is_writing(*self) {
+            self.held.set_value(Some(notice));
+        } else {
+            self.notice.set(Some(notice));
+        }
     }
 
     // --- reading -------------------------------------------------------------------------------
@@ -438,12 +512,6 @@ impl State {
             })
         })
     }
-}
-
-/// That the line as it was kept cannot be read. What cannot be reached at all is told with the store.
-fn unread_line(why: &Unread) -> Option<Trouble> {
-    let message = Message { mend: ENGLISH.line_page.unread.to_owned(), ..(ENGLISH.unread)(why) };
-    (!matches!(why, Unread::Store(_))).then_some(Trouble { message, way_out: None })
 }
 
 /// Whether a finding only says that a box that nobody has touched is blank.

@@ -79,8 +79,8 @@ journey("weighing goes on with Enter, and what remains keeps the ratio", WIDE, a
 journey("a board's raw readings become the standards' figures", WIDE, async (page) => {
   await mat(page);
   await section(page, "Boards made");
-  await page.press("Add a board");
-  const add = async (at) => (await page.run((n) => [...document.querySelectorAll(".board button")].filter((b) => b.textContent === "Add a piece")[n], at)).click();
+  await page.press("Add board");
+  const add = async (at) => (await page.run((n) => [...document.querySelectorAll(".board button")].filter((b) => b.textContent === "Add piece")[n], at)).click();
   await page.until(async () => assert.ok(await page.run(() => document.querySelector(".board button"))));
   for (const at of [0, 1, 2, 3]) await add(at);
   const put = { "piece_mass.0": "25.5", "piece_length.0": "50", "piece_width.0": "50", "piece_thickness.0": "15", "piece_dry.0": "23.8",
@@ -104,10 +104,10 @@ journey("a board's raw readings become the standards' figures", WIDE, async (pag
 journey("a series is planned, made and told in plain words, and kept, given out, opened again", { ...WIDE, timeout: 300_000 }, async (page) => {
   await mat(page);
   await section(page, "Series");
-  await page.press("Plan a series");
+  await page.press("Plan series");
   await field(page, "series_level.1.0", "3");
   await field(page, "series_level.1.1", "5");
-  await page.press("Add a factor");
+  await page.press("Add factor");
   await page.choose("Factor", "Board density").catch(async () => page.run((e) => {
     e.value = [...e.options].find((o) => o.textContent === "Board density").value;
     e.dispatchEvent(new Event("change"));
@@ -124,7 +124,7 @@ journey("a series is planned, made and told in plain words, and kept, given out,
   await page.until(async () => assert.equal(await order(), first, "the same seed gives the same order"));
   const levels = await page.run(() => [...document.querySelectorAll('.series [aria-label="Run order"] tbody tr')].map((row) => row.textContent));
   await section(page, "Boards made");
-  await page.press("Add a board for every run");
+  await page.press("Add board for every run");
   for (let at = 1; at <= 4; at++) {
     const summary = await page.css(`details.board:nth-of-type(${at}) > summary`);
     await summary.click();
@@ -139,18 +139,18 @@ journey("a series is planned, made and told in plain words, and kept, given out,
   await page.sees("Analysis of variance");
   await page.axe();
   await page.screenshot("bench-effects-1024", { full: true });
-  await page.type("Name of the trial", "Dose and density");
-  await page.press("Keep the trial");
+  await page.type("Trial name", "Dose and density");
+  await page.press("Save trial");
   await page.sees("Kept at");
   await section(page, "Trials kept");
   await page.sees("Dose and density", { within: await page.css(".trials .lines") });
-  const csv = await page.download(() => page.press("Boards as a table (CSV)"));
+  const csv = await page.download(() => page.press("Export boards (CSV)"));
   assert.match(csv.bytes.toString(), /board_density/);
   assert.equal(csv.bytes.toString().trim().split("\r\n").length, 5);
-  const json = await page.download(() => page.press("Save to a file (JSON)"));
+  const json = await page.download(() => page.press("Export trial (JSON)"));
   assert.equal(JSON.parse(json.bytes).haulm, "trial");
   await page.press("New trial");
-  await page.sees("Not kept yet");
+  await page.sees("Not saved yet");
   await page.press("Open Dose and density");
   await page.sees("Kept at");
   const pdf = await page.pdf();
@@ -175,7 +175,7 @@ for (const [name, look] of [["390", PHONE], ["1024", WIDE]]) {
     await page.assertNoSideways();
     await page.screenshot(`bench-weighing-${name}`, { full: true });
     await section(page, "Boards made");
-    await page.press("Add a board");
+    await page.press("Add board");
     await page.axe();
     await page.assertNoSideways();
     await page.screenshot(`bench-boards-${name}`, { full: true });

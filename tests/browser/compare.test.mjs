@@ -151,7 +151,7 @@ journey("of many recipes a part of the name finds one", AT, async (page) => {
   assert.equal(await page.run(() => document.getElementById("compare-find").checkVisibility()), false);
   await page.go("#recipe");
   await page.press("Save");
-  const entry = () => page.run(() => Object.entries(localStorage).find(([key]) => key.startsWith("haulm/revision/"))?.[1] ?? null);
+  const entry = async () => Object.entries(await page.records()).find(([key]) => key.startsWith("haulm/revision/"))?.[1] ?? null;
   const text = await page.until(entry);
   const made = Array.from({ length: 220 }, (_, n) => {
     const record = JSON.parse(text);
@@ -159,7 +159,7 @@ journey("of many recipes a part of the name finds one", AT, async (page) => {
     record.name = `Trial ${n}`;
     return sealed(record);
   });
-  await page.run((made) => made.forEach(([key, text]) => (localStorage[key] = text)), made);
+  await page.putRecords(made);
   await page.go("#compare");
   await page.sees("200 of 221 recipes are offered");
   await page.type("Find by a part of the name", "trial 219");

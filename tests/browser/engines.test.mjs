@@ -30,7 +30,7 @@ const field = (page, key) => page.css(`[data-field="${key}"]`);
 const shows = (page, key, words) => page.until(async () => assert.equal(await page.figure(key), words));
 const stands = async (page) => page.run((e) => e.textContent, await page.css("#save-state"));
 const saved = (page, revision) => page.until(async () => assert.match(await stands(page), new RegExp(`^Revision ${revision} · Saved at`)));
-const stored = (page) => page.run(() => Object.keys(localStorage).filter((key) => key.startsWith("haulm/revision/")));
+const stored = async (page) => Object.keys(await page.records()).filter((key) => key.startsWith("haulm/revision/"));
 const names = (page) => page.run(() => [...document.querySelectorAll(".lines h2")].map((h) => h.textContent.trim()));
 
 for (const engine of ["firefox", "webkit"]) {
@@ -73,7 +73,7 @@ for (const engine of ["firefox", "webkit"]) {
     await page.press("Shelf");
     await page.until(async () => assert.deepEqual(await names(page), [`${NAME} on the recipe page`]));
     const [key] = await stored(page);
-    const { draft } = JSON.parse(await page.run((key) => localStorage[key], key));
+    const { draft } = JSON.parse((await page.records())[key]);
     const folder = await mkdtemp(join(tmpdir(), "haulm-files-"));
     try {
       const path = join(folder, "other.haulm.json");

@@ -372,21 +372,14 @@ export class Page {
     return this.#complaints.filter((text) => !this.allow.some((meant) => meant.test(text)));
   }
 
+  /** All records of the database: texts by their keys. */
+  records = () => this.run(inpage.records);
+
+  /** Puts records into the database, as another laptop's would have come there: `[key, text]` each. */
+  putRecords = (entries) => this.run(inpage.putRecords, entries);
+
   /** Clears all that the browser keeps of the app, as a person does in its settings. */
-  async forget() {
-    await this.run(async () => {
-      localStorage.clear();
-      await new Promise((done, fail) => {
-        const asked = indexedDB.open("haulm", 1);
-        asked.onerror = () => fail(asked.error);
-        asked.onsuccess = () => {
-          const step = asked.result.transaction("records", "readwrite");
-          step.objectStore("records").clear();
-          step.oncomplete = done;
-        };
-      });
-    });
-  }
+  forget = () => this.run(inpage.forget);
 
   async assertClean() {
     assert.deepEqual(await this.complaints(), [], "errors in the console");

@@ -1,6 +1,62 @@
 // What runs inside the page: finding things as a person or a screen reader names them. The roles and accessible names are worked
 // out by the Testing Library; each function here is sent to the page as text, so it may use nothing from outside itself.
 
+/** All records of the database: texts by their keys. */
+export function records() {
+  return new Promise((done, fail) => {
+    const asked = indexedDB.open("haulm");
+    asked.onerror = () => fail(asked.error);
+    asked.onsuccess = () => {
+      const database = asked.result;
+      if (!database.objectStoreNames.contains("records")) {
+        database.close();
+        return done({});
+      }
+      const store = database.transaction("records").objectStore("records");
+      const [keys, texts] = [store.getAllKeys(), store.getAll()];
+      texts.onsuccess = () => {
+        database.close();
+        done(Object.fromEntries(keys.result.map((key, at) => [key, texts.result[at]])));
+      };
+    };
+  });
+}
+
+/** Puts records into the database: `[key, text]` each. */
+export function putRecords(entries) {
+  return new Promise((done, fail) => {
+    const asked = indexedDB.open("haulm");
+    asked.onerror = () => fail(asked.error);
+    asked.onsuccess = () => {
+      const step = asked.result.transaction("records", "readwrite");
+      for (const [key, text] of entries) step.objectStore("records").put(text, key);
+      step.onabort = () => fail(step.error);
+      step.oncomplete = () => {
+        asked.result.close();
+        done();
+      };
+    };
+  });
+}
+
+/** Clears all that the browser keeps of the app. */
+export function forget() {
+  localStorage.clear();
+  return new Promise((done, fail) => {
+    const asked = indexedDB.open("haulm");
+    asked.onerror = () => fail(asked.error);
+    asked.onsuccess = () => {
+      const names = [...asked.result.objectStoreNames];
+      const step = asked.result.transaction(names, "readwrite");
+      for (const name of names) step.objectStore(name).clear();
+      step.oncomplete = () => {
+        asked.result.close();
+        done();
+      };
+    };
+  });
+}
+
 /** All elements in `root` of one of `roles`, each with its accessible name: `{ elements, names }`. */
 export function named(root, roles) {
   const elements = [];

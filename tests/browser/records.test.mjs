@@ -105,14 +105,14 @@ journey("revisions stand side by side with what changed in the doses, and one is
 journey("two heads of one recipe are made one, thing by thing", async (page) => {
   await page.press("Save");
   await saved(page, 1);
-  const first = await page.run(() => ({ ...localStorage }));
+  const first = await page.records();
   await page.type("Board density", "720");
   await page.press("Save");
   await saved(page, 2);
-  const other = await page.run(() => ({ ...localStorage }));
+  const other = await page.records();
   // The other laptop goes on from the first revision as well.
   await page.forget();
-  await page.run((kept) => Object.assign(localStorage, kept), first);
+  await page.putRecords(Object.entries(first));
   await page.reload();
   await page.press("Shelf");
   await page.press("Open Example: wheat straw, pMDI, 15 mm");
@@ -120,7 +120,7 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
   await page.type(await page.css('[data-field="board_moisture"]'), "9");
   await page.press("Save");
   await saved(page, 2);
-  await page.run((kept) => { for (const [key, text] of Object.entries(kept)) if (key.startsWith("haulm/revision/")) localStorage[key] = text; }, other);
+  await page.putRecords(Object.entries(other));
   await page.reload();
   await page.press("Shelf");
   await page.sees("Several versions stand side by side");
@@ -145,10 +145,12 @@ journey("a fault of the program offers what is kept as a file, and starts again"
   await page.run(() => dispatchEvent(new ErrorEvent("error", { error: new WebAssembly.RuntimeError("unreachable") })));
   await page.sees("Haulm has stopped");
   await page.axe();
+  // The program is started afresh, for this alone.
   const { name, bytes } = await page.download(() => page.press("Save everything to a file"));
   assert.equal(name, "haulm-library.json");
+  await page.sees("1 record and the open pages saved to the file haulm-library.json.");
   const file = JSON.parse(bytes);
-  assert.equal(file.draft.draft.plain.board_density.text, "709");
+  assert.equal(file.open["haulm/draft"].draft.plain.board_density.text, "709");
   assert.deepEqual(file.records.map((record) => record.haulm), ["revision"]);
   await page.press("Start again");
   await page.until(async () => assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_density"]')), "709"));

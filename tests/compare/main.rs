@@ -8,6 +8,10 @@ mod study;
 mod support;
 
 mod draft;
+mod emission;
+mod limits;
+mod revisions;
+mod rounding;
 mod side;
 mod solve_for;
 mod table;

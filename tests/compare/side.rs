@@ -14,7 +14,11 @@ fn system(name: &str, draft: Draft) -> System {
 }
 
 fn of_library(key: SystemKey) -> System {
-    system(key.key(), with_liquids(&example(), &key.system().liquids))
+    let mut draft = with_liquids(&example(), &key.system().liquids);
+    for liquid in &mut draft.liquids {
+        liquid.price = Entry::typed("600", Unit::PerTonne);
+    }
+    system(key.key(), draft)
 }
 
 fn base(value: Option<haulm::quantity::Amount>) -> f64 {
@@ -29,7 +33,7 @@ fn near(found: f64, expected: f64) {
 #[test]
 fn systems_of_the_library_on_one_mill_differ_in_their_liquids_only() {
     let systems: Vec<_> = [SystemKey::Pmdi, SystemKey::Uf, SystemKey::Muf, SystemKey::Soy].map(of_library).into();
-    let side = side_by_side(&systems, 0, 6000).unwrap();
+    let side = side_by_side(&systems, 0, Some(6000)).unwrap();
     assert_eq!(side.differences, []);
     let row = |output| side.rows.iter().find(|row| row.output == output).unwrap();
 
@@ -62,7 +66,9 @@ fn systems_of_the_library_on_one_mill_differ_in_their_liquids_only() {
     near(base(binder.values[0]), 0.04);
     near(base(binder.values[1]), 0.12);
     near(binder.relative(1, 0).unwrap(), 2.0);
-    assert_eq!(systems[1].unpriced().len(), systems[1].draft.liquids.len());
+    assert_eq!(systems[1].unpriced(), []);
+    let bare = system("UF", with_liquids(&example(), &SystemKey::Uf.system().liquids));
+    assert_eq!(bare.unpriced().len(), bare.draft.liquids.len());
 }
 
 #[test]
@@ -94,7 +100,7 @@ fn what_differs_is_said_and_can_be_made_the_same() {
     *draft.entry_mut(Field::BlenderCapacity).unwrap() = Entry::typed("", Unit::KilogramPerHour);
     draft.feed_way = haulm::domain::recipe::draft::FeedWay::Belt;
     let second = system("second", draft.clone());
-    let side = side_by_side(&[first.clone(), second], 0, 6000).unwrap();
+    let side = side_by_side(&[first.clone(), second], 0, Some(6000)).unwrap();
     let said: Vec<_> = side
         .differences
         .iter()
@@ -118,7 +124,7 @@ fn what_differs_is_said_and_can_be_made_the_same() {
     assert!(side.rows.iter().all(|row| row.values[0].is_some() && row.values[1].is_none()));
 
     let same = system("second", on_conditions(&example(), &draft));
-    let side = side_by_side(&[first, same.clone()], 1, 6000).unwrap();
+    let side = side_by_side(&[first, same.clone()], 1, Some(6000)).unwrap();
     let left: Vec<_> = side.differences.iter().map(|difference| difference.belongs).collect();
     assert_eq!(left, [Belongs::System]);
     assert_eq!(same.draft.liquids, draft.liquids);
@@ -129,10 +135,10 @@ fn what_differs_is_said_and_can_be_made_the_same() {
 fn two_to_six() {
     let one = system("one", example());
     let many = |count| vec![one.clone(); count];
-    assert_eq!(side_by_side(&many(1), 0, 1), Err(NotSideBySide::TooFew));
-    assert_eq!(side_by_side(&many(7), 0, 1), Err(NotSideBySide::TooMany));
-    assert_eq!(side_by_side(&many(2), 2, 1), Err(NotSideBySide::NoReference));
-    assert!(side_by_side(&many(6), 5, 1).is_ok());
+    assert_eq!(side_by_side(&many(1), 0, Some(1)), Err(NotSideBySide::TooFew));
+    assert_eq!(side_by_side(&many(7), 0, Some(1)), Err(NotSideBySide::TooMany));
+    assert_eq!(side_by_side(&many(2), 2, Some(1)), Err(NotSideBySide::NoReference));
+    assert!(side_by_side(&many(6), 5, Some(1)).is_ok());
     let price = Field::Liquid(one.draft.liquids[0].id, LiquidField::Price);
     assert!(!one.unpriced().contains(&price));
 }

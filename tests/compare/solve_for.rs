@@ -2,10 +2,11 @@
 
 use crate::support;
 use haulm::domain::balance::outcome::Case;
-use haulm::domain::compare::break_even::{EqualCost, NoPrice, equal_cost};
-use haulm::domain::compare::solve_for::{Found, NoAnswer, Way, is_line, solve_for};
+use haulm::domain::compare::break_even::{BreakEven, NoPrice, break_even};
+use haulm::domain::compare::feasibility::Obstacle;
+use haulm::domain::compare::side::System;
+use haulm::domain::compare::solve_for::{Method, NoAnswer, Solution, is_linear, solve_for};
 use haulm::domain::compare::sweep::{Axis, MOST_POINTS, grid, sweep};
-use haulm::domain::compare::verdict::Obstacle;
 use haulm::domain::compare::{Output, variable};
 use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Entry, Field, Figure, LiquidField, LiquidId, example, solve, work_out};
@@ -30,11 +31,11 @@ fn value(case: &Case, field: Field, at: f64, output: Output) -> f64 {
 }
 
 #[track_caller]
-fn one(case: &Case, field: Field, output: Output, wanted: f64) -> (f64, Way) {
+fn one(case: &Case, field: Field, output: Output, wanted: f64) -> (f64, Method) {
     let answer = solve_for(case, field, output, wanted).unwrap();
-    let Found::One(at) = answer.found else { panic!("{answer:?}") };
+    let Solution::One(at) = answer.found else { panic!("{answer:?}") };
     near(value(case, field, at, output), wanted);
-    (at, answer.way)
+    (at, answer.method)
 }
 
 /// The fibre moisture for no water is a figure of the balance: F·(ω_f − ω_f0) = W − W*.
@@ -42,12 +43,12 @@ fn one(case: &Case, field: Field, output: Output, wanted: f64) -> (f64, Way) {
 fn fibre_moisture_for_no_water() {
     let case = case();
     let closed = case.figure(Figure::FibreMoistureForNoWater).unwrap().base;
-    let (at, way) = one(&case, Field::FibreMoisture, Output::DryerWater, 0.0);
-    assert_eq!(way, Way::Line);
+    let (at, method) = one(&case, Field::FibreMoisture, Output::DryerWater, 0.0);
+    assert_eq!(method, Method::Linear);
     near(at, closed);
     // As a wanted dose of zero it is a whole stretch: every moister fibre needs none either.
     let answer = solve_for(&case, Field::FibreMoisture, Output::Figure(Figure::WaterDose), 0.0).unwrap();
-    let Found::Stretch { from, to } = answer.found else { panic!("{answer:?}") };
+    let Solution::Range { from, to } = answer.found else { panic!("{answer:?}") };
     near(from, closed);
     near(to, 2.0);
 }
@@ -57,12 +58,12 @@ fn density_for_a_mat_weight() {
     let case = case();
     let wanted = 12.0;
     let output = Output::Figure(Figure::MatOvenDry);
-    let (at, way) = one(&case, Field::BoardDensity, output, wanted);
+    let (at, method) = one(&case, Field::BoardDensity, output, wanted);
     near(at, 680.0 * wanted / case.figure(Figure::MatOvenDry).unwrap().base);
-    assert_eq!(way, Way::Line);
+    assert_eq!(method, Method::Linear);
     // The moist weight is a line as well, but only for this recipe's water plan: it is searched for.
-    let (_, way) = one(&case, Field::BoardDensity, Output::Figure(Figure::MatWet), wanted);
-    assert_eq!(way, Way::Search);
+    let (_, method) = one(&case, Field::BoardDensity, Output::Figure(Figure::MatWet), wanted);
+    assert_eq!(method, Method::Search);
 }
 
 #[test]
@@ -70,9 +71,9 @@ fn fibre_flow_at_a_pump_limit_and_at_a_machine_limit() {
     let case = case();
     let pump = Figure::Liquid(case.solved.liquids[0].id, haulm::domain::LiquidFigure::Volume);
     let now = case.figure(pump).unwrap().base;
-    let (at, way) = one(&case, Field::FibreFlow, Output::Figure(pump), now * 1.3);
+    let (at, method) = one(&case, Field::FibreFlow, Output::Figure(pump), now * 1.3);
     near(at, case.solved.fibre.value * 1.3);
-    assert_eq!(way, Way::Line);
+    assert_eq!(method, Method::Linear);
     for machine in [haulm::domain::balance::machine::Machine::Blender, haulm::domain::balance::machine::Machine::Press]
     {
         let limit = case.figure(Figure::FibreAtLimit(machine)).unwrap().base;
@@ -87,9 +88,9 @@ fn dose_for_a_cost() {
     let dose = Field::Liquid(case.solved.liquids[0].id, LiquidField::Dose);
     let cost = Output::Figure(Figure::Cost);
     let now = cost.value(&case).unwrap().base;
-    let (at, way) = one(&case, dose, cost, now * 1.1);
+    let (at, method) = one(&case, dose, cost, now * 1.1);
     assert!(at > variable::get(&case.input, dose).unwrap());
-    assert_eq!(way, Way::Search);
+    assert_eq!(method, Method::Search);
     near(one(&case, dose, cost, now).0, variable::get(&case.input, dose).unwrap());
 }
 
@@ -123,7 +124,7 @@ fn lines_are_lines() {
     for field in variable::used(&case.input) {
         let at = variable::get(&case.input, field).unwrap();
         for output in &outputs {
-            if !is_line(&case, field, *output) {
+            if !is_linear(&case, field, *output) {
                 continue;
             }
             lines += 1;
@@ -132,7 +133,7 @@ fn lines_are_lines() {
             assert!((c - expected).abs() <= 1e-9 * c.abs().max(1e-12), "{output:?} over {field:?}: {c} for {expected}");
             if (c - a).abs() > 1e-9 * a.abs() {
                 let answer = solve_for(&case, field, *output, c).unwrap();
-                let Found::One(found) = answer.found else { panic!("{answer:?}") };
+                let Solution::One(found) = answer.found else { panic!("{answer:?}") };
                 near(found, at * 1.3);
             }
         }
@@ -145,18 +146,18 @@ fn what_cannot_be_reached_names_the_nearest() {
     let case = case();
     // A mat moisture of 10.5 % is kept whatever the fibre brings, until the fibre alone is too wet; never below.
     let answer = solve_for(&case, Field::FibreMoisture, Output::Figure(Figure::MatMoisture), 0.05).unwrap();
-    let Found::Never { nearest } = answer.found else { panic!("{answer:?}") };
+    let Solution::Unreachable { nearest } = answer.found else { panic!("{answer:?}") };
     near(nearest.gives, 0.105);
     // A press factor that no fibre flow gives with this limit on the flow field.
     let answer = solve_for(&case, Field::AreaYield, Output::Figure(Figure::FinishedVolume), 1.0).unwrap();
-    let Found::Never { nearest } = answer.found else { panic!("{answer:?}") };
-    near(nearest.at, 1.0);
+    let Solution::Unreachable { nearest } = answer.found else { panic!("{answer:?}") };
+    near(nearest.from, 1.0);
     near(nearest.gives, value(&case, Field::AreaYield, 1.0, Output::Figure(Figure::FinishedVolume)));
     // A cost below what the rest costs: the nearest is a price of nothing.
     let answer = solve_for(&case, Field::FibrePrice, Output::Figure(Figure::Cost), 1.0).unwrap();
-    assert_eq!(answer.way, Way::Line);
-    let Found::Never { nearest } = answer.found else { panic!("{answer:?}") };
-    assert_eq!(nearest.at, 0.0);
+    assert_eq!(answer.method, Method::Linear);
+    let Solution::Unreachable { nearest } = answer.found else { panic!("{answer:?}") };
+    assert_eq!(nearest.from, 0.0);
 }
 
 #[test]
@@ -164,9 +165,9 @@ fn an_input_that_changes_nothing_is_said() {
     let case = case();
     let answer = solve_for(&case, Field::MatTemperature, Output::Figure(Figure::WaterDose), 0.1).unwrap();
     let now = case.figure(Figure::WaterDose).unwrap().base;
-    assert!(matches!(answer.found, Found::Indifferent { gives } if (gives - now).abs() < 1e-9), "{answer:?}");
+    assert!(matches!(answer.found, Solution::Independent { gives } if (gives - now).abs() < 1e-9), "{answer:?}");
     let answer = solve_for(&case, Field::MatTemperature, Output::Figure(Figure::WaterDose), now).unwrap();
-    assert!(matches!(answer.found, Found::Stretch { .. }), "{answer:?}");
+    assert!(matches!(answer.found, Solution::Range { .. }), "{answer:?}");
 }
 
 #[test]
@@ -202,7 +203,7 @@ fn several_answers_are_all_found() {
     let peak = 18.0 / (0.5 * 7.0) * 1e-3 - 3e-3;
     let wanted = 0.95 * value(&case, Field::Thickness, peak, output);
     let answer = solve_for(&case, Field::Thickness, output, wanted).unwrap();
-    let Found::Several(all) = answer.found else { panic!("{answer:?}") };
+    let Solution::Several(all) = answer.found else { panic!("{answer:?}") };
     let [thin, thick] = all.as_slice() else { panic!("{all:?}") };
     assert!(*thin < peak && peak < *thick, "{all:?}");
     for at in all {
@@ -211,45 +212,90 @@ fn several_answers_are_all_found() {
     // At the very peak, where no sign changes, one answer; above it none, and the peak comes nearest.
     let top = value(&case, Field::Thickness, peak, output);
     let answer = solve_for(&case, Field::Thickness, output, top * 1.1).unwrap();
-    let Found::Never { nearest } = answer.found else { panic!("{answer:?}") };
-    assert!((nearest.at - peak).abs() < 1e-6 && (nearest.gives - top).abs() < 1e-4 * top, "{nearest:?}");
+    let Solution::Unreachable { nearest } = answer.found else { panic!("{answer:?}") };
+    assert!((nearest.from - peak).abs() < 1e-6 && (nearest.gives - top).abs() < 1e-4 * top, "{nearest:?}");
+}
+
+fn priced(draft: &mut haulm::domain::Draft, price: &str) {
+    for liquid in &mut draft.liquids {
+        liquid.price = Entry::typed(price, Unit::PerTonne);
+    }
+    draft.plain.fibre_price = Entry::typed("90", Unit::PerTonne);
 }
 
 #[test]
 fn price_at_which_two_systems_cost_the_same() {
-    let cheap = case();
+    let cheap = System::new("cheap", example());
     let mut draft = example();
     draft.liquids = SystemKey::Uf.system().liquids;
-    for liquid in &mut draft.liquids {
-        liquid.price = Entry::typed("450", Unit::PerTonne);
-    }
-    let other = work_out(&draft).case.unwrap();
-    let field = Field::Liquid(cheap.solved.liquids[0].id, LiquidField::Price);
-    let EqualCost::At(price) = equal_cost(&cheap, field, &other, None).unwrap() else { panic!() };
-    near(value(&cheap, field, price, Output::Figure(Figure::Cost)), other.figure(Figure::Cost).unwrap().base);
+    priced(&mut draft, "450");
+    let other = System::new("UF", draft);
+    let (case, other_case) = (cheap.case().unwrap(), other.case().unwrap());
+    let field = Field::Liquid(case.solved.liquids[0].id, LiquidField::Price);
+    let cost = Output::Figure(Figure::Cost);
+    let BreakEven::At(price) = break_even(&cheap, field, &other, false).unwrap().at else { panic!() };
+    near(value(case, field, price, cost), cost.value(other_case).unwrap().base);
     // The same by the root finder.
-    let (at, _) = one(&cheap, field, Output::Figure(Figure::Cost), other.figure(Figure::Cost).unwrap().base);
+    let (at, _) = one(case, field, cost, cost.value(other_case).unwrap().base);
     near(at, price);
     // The fibre's price counts for both.
-    match equal_cost(&cheap, Field::FibrePrice, &other, Some(Field::FibrePrice)).unwrap() {
-        EqualCost::At(price) => {
-            let cost = |case| value(case, Field::FibrePrice, price, Output::Figure(Figure::Cost));
-            near(cost(&cheap), cost(&other));
+    let both = break_even(&cheap, Field::FibrePrice, &other, false).unwrap();
+    assert_eq!((both.moves_with, both.other_keeps), (Some(Field::FibrePrice), None));
+    match both.at {
+        BreakEven::At(price) => {
+            near(value(case, Field::FibrePrice, price, cost), value(other_case, Field::FibrePrice, price, cost));
         }
-        EqualCost::DearerEvenForNothing(_) => {}
+        BreakEven::DearerAtZero(_) => {}
         found => panic!("{found:?}"),
     }
-    assert_eq!(equal_cost(&cheap, Field::FibrePrice, &cheap, Some(Field::FibrePrice)).unwrap(), EqualCost::Always);
-    assert_eq!(equal_cost(&cheap, Field::FibreFlow, &other, None), Err(NoPrice::NotAPrice));
-    let free = equal_cost(&other, Field::Liquid(LiquidId(4), LiquidField::Price), &cheap, None).unwrap();
-    assert!(matches!(free, EqualCost::At(_) | EqualCost::DearerEvenForNothing(_)));
-    let mut unpriced = example();
-    for liquid in &mut unpriced.liquids {
-        liquid.price = Entry::empty(Unit::PerTonne);
+    assert_eq!(break_even(&cheap, Field::FibrePrice, &cheap, false).unwrap().at, BreakEven::Always);
+    assert_eq!(break_even(&cheap, Field::FibreFlow, &other, false), Err(NoPrice::NotAPrice));
+    let free = break_even(&other, Field::Liquid(LiquidId(4), LiquidField::Price), &cheap, true).unwrap();
+    assert!(matches!(free.at, BreakEven::At(_) | BreakEven::DearerAtZero(_)));
+}
+
+/// The price moves in the first system alone, though the other one uses the same material: the other keeps its own.
+#[test]
+fn a_price_can_move_in_one_system_alone() {
+    let first = System::new("first", example());
+    let mut draft = example();
+    draft.liquids = SystemKey::Uf.system().liquids;
+    priced(&mut draft, "450");
+    let other = System::new("UF", draft);
+    let found = break_even(&first, Field::FibrePrice, &other, true).unwrap();
+    assert_eq!((found.moves_with, found.other_keeps.map(|price| (price * 1000.0).round())), (None, Some(90.0)));
+    let cost = Output::Figure(Figure::Cost);
+    let wanted = cost.value(other.case().unwrap()).unwrap().base;
+    match found.at {
+        BreakEven::At(price) => near(value(first.case().unwrap(), Field::FibrePrice, price, cost), wanted),
+        BreakEven::DearerAtZero(more) => {
+            near(value(first.case().unwrap(), Field::FibrePrice, 0.0, cost), wanted + more)
+        }
+        found => panic!("{found:?}"),
     }
-    unpriced.plain.fibre_price = Entry::empty(Unit::PerTonne);
-    let unpriced = work_out(&unpriced).case.unwrap();
-    assert_eq!(equal_cost(&cheap, field, &unpriced, None), Err(NoPrice::Unpriced));
+}
+
+/// A system that lacks a price has no cost, no bar and no break-even, and the missing prices are listed.
+#[test]
+fn without_a_price_there_is_no_cost_and_no_break_even() {
+    let cheap = System::new("cheap", example());
+    let mut draft = example();
+    draft.liquids[1].price = Entry::empty(Unit::PerTonne);
+    draft.plain.fibre_price = Entry::empty(Unit::PerTonne);
+    let unpriced = System::new("unpriced", draft);
+    let missing = vec![Field::FibrePrice, Field::Liquid(unpriced.draft.liquids[1].id, LiquidField::Price)];
+    let case = unpriced.case().unwrap();
+    for output in [Output::Figure(Figure::Cost), Output::CostPerYear(6000)] {
+        assert_eq!((output.value(case), output.working(case)), (None, None), "{output:?}");
+        assert!(output.value(cheap.case().unwrap()).is_some());
+    }
+    assert_eq!(unpriced.unpriced(), missing);
+    let field = Field::Liquid(cheap.draft.liquids[0].id, LiquidField::Price);
+    let found = break_even(&cheap, field, &unpriced, false);
+    assert_eq!(found, Err(NoPrice::Unpriced([vec![], missing.clone()])));
+    // The price that is looked for need not be there.
+    let found = break_even(&unpriced, missing[1], &cheap, true);
+    assert_eq!(found, Err(NoPrice::Unpriced([vec![Field::FibrePrice], vec![]])));
 }
 
 /// A sweep is nothing but single solves.
@@ -281,32 +327,33 @@ fn sweeps_are_single_solves() {
     }
 }
 
-/// What stands in the way is said for each point: dry enough, too wet, and beyond the blender.
+/// What stands in the method is said for each point: dry enough, too wet, and beyond the blender.
 #[test]
 fn verdicts_follow_the_findings() {
     let case = case();
     let wet = case.figure(Figure::FibreMoistureForNoWater).unwrap().base;
     let axis = Axis { field: Field::FibreMoisture, from: 0.02, to: 0.2, points: 61 };
     let swept = sweep(&case, &axis, &[]);
-    for (base, verdict) in swept.inputs.iter().zip(&swept.verdicts) {
-        let obstacles: Vec<_> = verdict.obstacles().collect();
+    for (base, feasibility) in swept.inputs.iter().zip(&swept.feasibilities) {
+        let obstacles: Vec<_> = feasibility.obstacles().collect();
         assert_eq!(obstacles.contains(&Obstacle::TooWet), *base > wet, "{base}: {obstacles:?}");
-        assert_eq!(verdict.is_feasible(), *base <= wet);
+        assert_eq!(feasibility.is_feasible(), *base <= wet);
         assert_eq!(obstacles.contains(&Obstacle::Input), *base > 0.12 * (1.0 + 1e-9), "{base}: {obstacles:?}");
     }
     let blender = case.figure(Figure::FibreAtLimit(haulm::domain::balance::machine::Machine::Blender)).unwrap().base;
     let flow = Axis { field: Field::FibreFlow, from: blender * 0.5, to: blender * 1.5, points: MOST_POINTS + 100 };
     let swept = sweep(&case, &flow, &[]);
     assert_eq!(swept.inputs.len(), MOST_POINTS);
-    for (base, verdict) in swept.inputs.iter().zip(&swept.verdicts) {
-        let over =
-            verdict.obstacles().any(|o| o == Obstacle::OverLimit(haulm::domain::balance::machine::Machine::Blender));
+    for (base, feasibility) in swept.inputs.iter().zip(&swept.feasibilities) {
+        let over = feasibility
+            .obstacles()
+            .any(|o| o == Obstacle::OverLimit(haulm::domain::balance::machine::Machine::Blender));
         assert_eq!(over, *base > blender * (1.0 + 1e-9));
     }
     let beyond = Axis { field: Field::AreaYield, from: 0.9, to: 1.1, points: 3 };
     let swept = sweep(&case, &beyond, &[Output::LiquidFlow]);
     assert!(swept.outputs[0][1].is_some() && swept.outputs[0][2].is_none());
-    assert_eq!(swept.verdicts[2].obstacles().collect::<Vec<_>>(), [Obstacle::NotAllowed]);
+    assert_eq!(swept.feasibilities[2].obstacles().collect::<Vec<_>>(), [Obstacle::NotAllowed]);
 }
 
 proptest! {
@@ -329,14 +376,14 @@ proptest! {
             output.value(&turned).map(|amount| (amount.base - wanted).abs() <= 1e-6 * wanted.abs().max(1e-3))
         };
         match &answer.found {
-            Found::One(at) => prop_assert_eq!(reached(*at), Some(true)),
-            Found::Several(all) => for at in all { prop_assert_eq!(reached(*at), Some(true)); },
-            Found::Stretch { from, to } => {
+            Solution::One(at) => prop_assert_eq!(reached(*at), Some(true)),
+            Solution::Several(all) => for at in all { prop_assert_eq!(reached(*at), Some(true)); },
+            Solution::Range { from, to } => {
                 prop_assert!(from <= to);
                 prop_assert_eq!(reached(*from), Some(true));
             }
-            Found::Never { nearest } => prop_assert!(nearest.gives.is_finite() && nearest.at.is_finite()),
-            Found::Indifferent { gives } => prop_assert!(gives.is_finite()),
+            Solution::Unreachable { nearest } => prop_assert!(nearest.gives.is_finite() && nearest.from.is_finite()),
+            Solution::Independent { gives } => prop_assert!(gives.is_finite()),
         }
         // What the recipe holds already is an answer to what it gives already.
         let now = output.value(&case).unwrap().base;
@@ -344,11 +391,11 @@ proptest! {
         let at = variable::get(&case.input, field).unwrap();
         let close = |found: f64| (found - at).abs() <= 1e-6 * at.abs().max(1e-6);
         let holds = match &again.found {
-            Found::One(found) => close(*found),
-            Found::Several(all) => all.iter().any(|found| close(*found)),
-            Found::Stretch { from, to } => *from <= at * (1.0 + 1e-9) && at <= *to * (1.0 + 1e-9),
-            Found::Indifferent { gives } => (gives - now).abs() <= 1e-9 * now.abs(),
-            Found::Never { nearest } => (nearest.gives - now).abs() <= 1e-6 * now.abs(),
+            Solution::One(found) => close(*found),
+            Solution::Several(all) => all.iter().any(|found| close(*found)),
+            Solution::Range { from, to } => *from <= at * (1.0 + 1e-9) && at <= *to * (1.0 + 1e-9),
+            Solution::Independent { gives } => (gives - now).abs() <= 1e-9 * now.abs(),
+            Solution::Unreachable { nearest } => (nearest.gives - now).abs() <= 1e-6 * now.abs(),
         };
         prop_assert!(holds, "{again:?}, held {at}, {now}");
     }

@@ -29,7 +29,7 @@ fn the_spreadsheet_holds_every_value_in_its_unit() {
         let mut chosen = Units::default();
         chosen.set_system(units);
         let context = Context { units: &chosen, draft: &systems[0].draft, currency: "€" };
-        let side = side_by_side(&systems, 1, 6000).unwrap();
+        let side = side_by_side(&systems, 1, Some(6000)).unwrap();
         let bytes = to_xlsx(&[table(&systems, &side, &ENGLISH, &context), assumptions(&systems, &ENGLISH, &context)]);
         let mut book: Xlsx<_> = Xlsx::new(Cursor::new(bytes)).unwrap();
         let sheet = book.worksheet_range("Side by side").unwrap();
@@ -90,7 +90,7 @@ fn the_uncertainty_sheet() {
     assert!(lines[1].starts_with("\"Furnish moisture after the blender: uf\",\"% dry basis\","), "{}", lines[1]);
     assert!(lines[1].ends_with(",\"differ: not in proportion to its inputs\",20000,\"11\""), "{}", lines[1]);
     assert!(lines[1].contains(",\"∞\",1.95996"), "{}", lines[1]);
-    assert!(lines[2].starts_with("\"Water for the fibre dryer: uf − pmdi\",\"kg/h\","), "{}", lines[2]);
+    assert!(lines[2].starts_with("\"Extra water for the dryer: uf − pmdi\",\"kg/h\","), "{}", lines[2]);
     assert_eq!(lines.len(), 3);
     let value = format!("{}", budgets[0].value * 100.0);
     assert!(lines[1].contains(&value), "{value} in {}", lines[1]);

@@ -4,8 +4,10 @@ use crate::study;
 use crate::support;
 use haulm::domain::balance::outcome::Case;
 use haulm::domain::compare::uncertainty::agreement::{self, Why};
+use haulm::domain::compare::uncertainty::input_uncertainty::{
+    Form, InputUncertainty, Shape, Size, width_from, width_in,
+};
 use haulm::domain::compare::uncertainty::monte_carlo::{Run, USUAL_DRAWS};
-use haulm::domain::compare::uncertainty::spread::{Form, Shape, Size, Spread, width_from, width_in};
 use haulm::domain::compare::uncertainty::study::{Asked, NoStudy, Study, Uncertain};
 use haulm::domain::compare::{Output, variable};
 use haulm::domain::{Entry, Field, Figure, LiquidField, LiquidId, work_out};
@@ -60,6 +62,8 @@ fn additive() -> Case {
             liquid
         })
         .collect();
+    // The fibre costs nothing: without its price there would be no cost.
+    draft.plain.fibre_price = Entry::typed("0", Unit::PerTonne);
     work_out(&draft).case.unwrap()
 }
 
@@ -71,14 +75,14 @@ fn one(output: Output) -> Vec<Asked> {
     vec![Asked::Of { system: 0, output }]
 }
 
-fn additive_study(spreads: [Spread; 4]) -> Study {
+fn additive_study(spreads: [InputUncertainty; 4]) -> Study {
     let uncertain: Vec<_> =
         (1..).zip(spreads).map(|(id, spread)| Uncertain { targets: vec![(0, price(id))], spread }).collect();
     Study::new(&[additive()], &uncertain, &one(Output::Figure(Figure::Cost))).unwrap()
 }
 
-fn spread(form: Form, width: f64) -> Spread {
-    Spread::new(form, Size::Absolute(width), None).unwrap()
+fn spread(form: Form, width: f64) -> InputUncertainty {
+    InputUncertainty::new(form, Size::Absolute(width), None).unwrap()
 }
 
 fn run(study: &Study, seed: u64, draws: usize) -> Run {
@@ -172,7 +176,7 @@ fn jcgm_101_9_2_one_rectangular_outweighs() {
 fn a_product_has_its_closed_form() {
     let case = study::case();
     let resin = |part| Field::Liquid(LiquidId(1), part);
-    let relative = |share| Spread::new(Form::Standard, Size::Relative(share), None).unwrap();
+    let relative = |share| InputUncertainty::new(Form::Standard, Size::Relative(share), None).unwrap();
     let parts = [(Field::FibreFlow, 0.01), (resin(LiquidField::Dose), 0.02), (resin(LiquidField::Solids), 0.015)];
     let uncertain: Vec<_> =
         parts.iter().map(|(field, share)| Uncertain { targets: vec![(0, *field)], spread: relative(*share) }).collect();
@@ -213,7 +217,7 @@ fn monte_carlo_agrees_with_first_order() {
 #[test]
 fn what_both_have_in_common_cancels() {
     let cases = [study::case(), study::case()];
-    let spread = Spread::new(Form::Standard, Size::Relative(0.01), None).unwrap();
+    let spread = InputUncertainty::new(Form::Standard, Size::Relative(0.01), None).unwrap();
     let output = Output::Figure(Figure::Cost);
     let ask = [
         Asked::Of { system: 0, output: Output::Figure(Figure::Fibre) },
@@ -247,7 +251,7 @@ fn a_correlated_difference_has_its_closed_form() {
     }
     let dear = work_out(&draft).case.unwrap();
     let resin = Field::Liquid(LiquidId(1), LiquidField::Price);
-    let absolute = |width| Spread::new(Form::Standard, Size::Absolute(width), None).unwrap();
+    let absolute = |width| InputUncertainty::new(Form::Standard, Size::Absolute(width), None).unwrap();
     let uncertain = [
         Uncertain { targets: vec![(0, Field::FibrePrice), (1, Field::FibrePrice)], spread: absolute(0.01) },
         Uncertain { targets: vec![(0, resin)], spread: absolute(0.02) },
@@ -292,7 +296,7 @@ fn a_dose_held_at_zero_is_said() {
     *draft.entry_mut(Field::FibreMoisture).unwrap() =
         Entry::typed(format!("{}", needed.base * 99.5), Unit::PercentDryBasis);
     let case = work_out(&draft).case.unwrap();
-    let spread = Spread::new(Form::Standard, Size::Absolute(0.005), None).unwrap();
+    let spread = InputUncertainty::new(Form::Standard, Size::Absolute(0.005), None).unwrap();
     let uncertain = [Uncertain { targets: vec![(0, Field::FibreMoisture)], spread }];
     let study = Study::new(&[case], &uncertain, &one(Output::Figure(Figure::WaterDose))).unwrap();
     let (budget, summary) = (study.budget(0).unwrap(), run(&study, 2, USUAL_DRAWS).summary(0).unwrap());
@@ -301,7 +305,7 @@ fn a_dose_held_at_zero_is_said() {
     let compared = agreement::compare(&study, &budget, &summary, 1);
     assert!(!compared.agree);
     assert!(
-        matches!(compared.why.as_slice(), [Why::Held(share), Why::Curved] if *share == summary.held),
+        matches!(compared.why.as_slice(), [Why::AtBound(share), Why::Curved] if *share == summary.held),
         "{:?}",
         compared.why
     );
@@ -313,7 +317,7 @@ fn impossible_draws_are_left_out_and_counted() {
     let mut draft = support::plain_recipe();
     *draft.entry_mut(Field::FibreMoisture).unwrap() = Entry::typed("0.5", Unit::PercentDryBasis);
     let case = work_out(&draft).case.unwrap();
-    let spread = Spread::new(Form::Standard, Size::Absolute(0.005), None).unwrap();
+    let spread = InputUncertainty::new(Form::Standard, Size::Absolute(0.005), None).unwrap();
     let uncertain = [Uncertain { targets: vec![(0, Field::FibreMoisture)], spread }];
     let study = Study::new(&[case], &uncertain, &one(Output::Figure(Figure::WaterOnHand))).unwrap();
     let mut run = run(&study, 2, USUAL_DRAWS);
@@ -328,7 +332,7 @@ fn impossible_draws_are_left_out_and_counted() {
 /// Student's distribution: SD of the draws √(ν/(ν−2)) times the scale, and the interval that of its table.
 #[test]
 fn few_degrees_of_freedom_widen_both() {
-    let few = Spread::new(Form::Standard, Size::Absolute(1.0), Some(6.0)).unwrap();
+    let few = InputUncertainty::new(Form::Standard, Size::Absolute(1.0), Some(6.0)).unwrap();
     assert_eq!(few.shape(), Shape::Student(6.0));
     let uncertain = [Uncertain { targets: vec![(0, price(1))], spread: few }];
     let study = Study::new(&[additive()], &uncertain, &one(Output::Figure(Figure::Cost))).unwrap();
@@ -344,7 +348,7 @@ fn few_degrees_of_freedom_widen_both() {
 
 #[test]
 fn a_stated_width_becomes_a_standard_uncertainty() {
-    let new = |form, size, freedom| Spread::new(form, size, freedom);
+    let new = |form, size, freedom| InputUncertainty::new(form, size, freedom);
     check("u", new(Form::Standard, Size::Absolute(2.0), None).unwrap().standard(9.0), 2.0, 0.0);
     check(
         "a/√3",
@@ -369,7 +373,7 @@ fn a_stated_width_becomes_a_standard_uncertainty() {
 #[test]
 fn what_is_not_there_is_named() {
     let case = study::case();
-    let spread = Spread::new(Form::Standard, Size::Relative(0.01), None).unwrap();
+    let spread = InputUncertainty::new(Form::Standard, Size::Relative(0.01), None).unwrap();
     let at = |system, field| [Uncertain { targets: vec![(system, field)], spread }];
     let ask = one(Output::Figure(Figure::Cost));
     let cases = [case];
@@ -455,12 +459,12 @@ fn all_figures_at_once_are_each_figure_alone() {
 /// ν = (a² + b²)²/(a⁴/4 + b⁴/9) with a = c·u of the belt scale and b = c·u of the moisture meter.
 #[test]
 fn typed_degrees_of_freedom_are_carried_to_the_figure() {
-    use haulm::domain::compare::draft::CompareDraft;
+    use haulm::domain::compare::draft::UncertaintyDraft;
     use haulm::domain::compare::side::System;
-    use haulm::domain::compare::uncertainty::source::{all, freedom_key};
+    use haulm::domain::compare::uncertainty::source::all;
     let systems = [System::new("A", haulm::domain::example())];
-    let mut typed = CompareDraft::default();
-    let budget = |typed: &CompareDraft| {
+    let mut typed = UncertaintyDraft::default();
+    let budget = |typed: &UncertaintyDraft| {
         let sources = all(typed, &systems);
         let uncertain: Vec<_> = sources.iter().filter_map(|source| source.uncertain(typed)).collect();
         let study = Study::new(&[systems[0].case().unwrap().clone()], &uncertain, &one(Output::LiquidWater));
@@ -472,10 +476,10 @@ fn typed_degrees_of_freedom_are_carried_to_the_figure() {
     let place = |key: &str| keys.iter().position(|other| other == key).unwrap();
     let squared = |key: &str| free.shares.iter().find(|share| share.source == place(key)).unwrap().share;
     let belt = squared("fibre_flow");
-    typed.put(&freedom_key("fibre_flow"), Entry::typed("4", Unit::One));
+    typed.source_mut("fibre_flow").freedom = Some(Entry::typed("4", Unit::One));
     check("one source", budget(&typed).0.freedom.unwrap(), 4.0 / belt.powi(2), 1e-9);
     let other = &keys[free.shares.iter().find(|share| share.source != place("fibre_flow")).unwrap().source];
-    typed.put(&freedom_key(other), Entry::typed("9,5", Unit::One));
+    typed.source_mut(other).freedom = Some(Entry::typed("9,5", Unit::One));
     let expected = 1.0 / (belt.powi(2) / 4.0 + squared(other).powi(2) / 9.5);
     let (few, _) = budget(&typed);
     check("two sources", few.freedom.unwrap(), expected, 1e-9 * expected);
@@ -483,8 +487,8 @@ fn typed_degrees_of_freedom_are_carried_to_the_figure() {
     assert!(few.expanded > free.expanded);
     // What is no number of degrees counts as none; the box says what is wrong.
     for text in ["", "0.5", "-1", "many", "1e9"] {
-        typed.put(&freedom_key("fibre_flow"), Entry::typed(text, Unit::One));
-        typed.put(&freedom_key(other), Entry::typed(text, Unit::One));
+        typed.source_mut("fibre_flow").freedom = Some(Entry::typed(text, Unit::One));
+        typed.source_mut(other).freedom = Some(Entry::typed(text, Unit::One));
         assert_eq!(budget(&typed).0.freedom, None, "{text}");
     }
 }

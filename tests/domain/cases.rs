@@ -1,4 +1,4 @@
-//! The balance against cases worked out by a second, independently written program.
+//! The balance against cases worked out by a second implementation of the model, written for this project.
 
 use approx::relative_eq;
 use arrayvec::ArrayVec;
@@ -59,6 +59,7 @@ fn input(case: &Value) -> Input {
     let mm = |key: &str| Length::new::<millimeter>(number(board, key));
     let board_moisture = moisture(board, "mc");
     Input {
+        product: haulm::domain::Product::default(),
         feed: Feed::OvenDry(flow(number(case, "fibre_od_kg_h"))),
         fibre_moisture: moisture(case, "fibre_mc"),
         fibre_price: price(case, "fibre_price_od_t"),
@@ -127,7 +128,7 @@ fn agrees(name: &str, ours: f64, theirs: f64, scale: f64) {
     );
 }
 
-/// Source: a second program, written independently from the same model; see tests/cases/README.md.
+/// Source: a second implementation of the same model, written for this project; see tests/cases/README.md.
 fn check(file: &str) {
     let text = std::fs::read_to_string(format!("{}/tests/cases/{file}", env!("CARGO_MANIFEST_DIR"))).unwrap();
     let case: Value = serde_json::from_str(&text).unwrap();

@@ -3,7 +3,7 @@
 use haulm::domain::mixing::glue_batch::GlueError;
 use haulm::domain::mixing::{
     AmountWay, Candidate, MixDraft, MixField, PartKey, ShareWay, Trouble, batch, cautions, fill_in_shares,
-    formaldehyde_ratio, isocyanate, solution, tank, wets_isocyanate,
+    formaldehyde_ratio, isocyanate, solution, tank,
 };
 use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
 use haulm::domain::{Caution, Draft, Entry, Field, LiquidField, example, work_out};
@@ -183,9 +183,10 @@ fn cautions_are_of_what_is_in_the_tank() {
     mix.part_mut(&PartKey::Liquid("pMDI".to_owned())).in_tank = Some(true);
     let alone = candidates(&mix, &pmdi);
     assert_eq!(cautions(&alone), [Caution::Isocyanate]);
-    assert!(!wets_isocyanate(&alone));
+    assert!(batch(&mix, &alone).is_ok());
     mix.part_mut(&PartKey::Water).in_tank = Some(true);
-    assert!(wets_isocyanate(&candidates(&mix, &pmdi)));
+    let refused = batch(&mix, &candidates(&mix, &pmdi)).err();
+    assert_eq!(refused, Some(Trouble::Refused(GlueError::IsocyanateWithWater)));
 }
 
 #[test]

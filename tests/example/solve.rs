@@ -276,6 +276,10 @@ fn refused(refusal: &Refusal) -> String {
     match refusal {
         Refusal::TooLarge { bytes, limit } => format!("{bytes} bytes; a recipe has at most {limit}"),
         Refusal::TooDeep { at } => format!("line {}, column {}: brackets nest too deep", at.line, at.column),
+        Refusal::TooMany { key, count, limit } => format!("{count} {key}; at most {limit} are read"),
+        Refusal::TooLong { key, length, limit } => {
+            format!("a text of {length} characters under \"{key}\"; at most {limit} are read")
+        }
         Refusal::NotJson { at, cut_short: true } => {
             format!("line {}, column {}: the file breaks off", at.line, at.column)
         }

@@ -10,7 +10,7 @@ use haulm::domain::line::{
     Tie, pump_settings, try_pump_settings,
 };
 use haulm::domain::recipe::draft::{Entry, WaterWay};
-use haulm::domain::{Field, Figure, Grade, LiquidFigure, LiquidId, work_out};
+use haulm::domain::{Field, Figure, Grade, LiquidFigure, LiquidId, Substance, work_out};
 use haulm::quantity::Unit;
 use proptest::prelude::*;
 use uom::si::f64::VolumeRate;
@@ -106,7 +106,7 @@ fn outside_the_range_it_is_said_and_what_would_help() {
         matches!(help[..], [Help::TestTo(..), Help::FibreAtLeast(_), Help::OtherPump(_)]),
         "an isocyanate is never thinned: {help:?}"
     );
-    mill.draft.liquids[0].substance = haulm::domain::Substance::Uf;
+    mill.draft.liquids[0].substance = Substance::Uf;
     set(&mut mill, Field::FibreFlow, "3000");
     let help = out_of_reach(&mill, RangeStatus::BelowTested);
     assert!(
@@ -156,7 +156,7 @@ fn liquids_without_pumps_and_pumps_without_liquids_are_said() {
     mill.book.pumps[1].feeds = Feeds::Liquid(Tie {
         name: "not here".to_owned(),
         role: haulm::domain::Role::Other,
-        substance: haulm::domain::Substance::Other,
+        substance: Substance::Other,
     });
     let found: Vec<_> = mill.sheet().findings.into_iter().map(|f| (f.grade, f.place, f.what)).collect();
     assert_eq!(

@@ -6,10 +6,9 @@ use haulm::quantity::format::DecimalMark;
 use haulm::record::check_log::{CheckContent, series};
 use haulm::record::csv::{COLUMNS, log_csv};
 use haulm::record::line::{End, LINE};
-use haulm::record::sealed::Extra;
 use haulm::record::shelf::{Shelf, Unread};
 use haulm::record::store::{MemoryStore, Store};
-use haulm::record::{LineRecord, LoggedFigure, Planned, Refusal};
+use haulm::record::{LineRecord, LoggedFigure, Planned, Refusal, Stored};
 use haulm::statistics::control_chart::control_chart;
 use proptest::prelude::*;
 
@@ -17,7 +16,7 @@ fn record() -> LineRecord {
     let mill = Mill::new();
     let end = |name: &str| End { name: name.to_owned(), draft: mill.draft.clone() };
     let planned = Planned { from: end("A"), to: end("B"), started: Some(1_772_431_200_000) };
-    LineRecord { book: mill.book.clone(), planned: Some(planned), example: true, extra: Extra::new() }
+    LineRecord { book: mill.book.clone(), planned: Some(planned), example: true }
 }
 
 fn check(at: u64, remark: &str) -> CheckContent {
@@ -63,33 +62,34 @@ fn a_check_struck_out_is_kept_and_does_not_count() {
 fn a_line_is_kept_as_it_was_typed() {
     let store = MemoryStore::default();
     let shelf = Shelf::open(store.clone()).unwrap();
-    assert_eq!(shelf.line(), Ok(LineRecord::default()));
+    assert_eq!(shelf.document(&LINE), Ok(None));
     let mut kept = record();
     kept.book.pumps[0].calibrations[0].rows[0].mass.text = " 2,71 kg ".to_owned();
-    shelf.keep_line(&kept).unwrap();
-    assert_eq!(Shelf::open(store).unwrap().line(), Ok(kept));
+    let kept = Stored::new(kept);
+    shelf.keep(&LINE, &kept).unwrap();
+    assert_eq!(Shelf::open(store).unwrap().document(&LINE), Ok(Some(kept)));
 }
 
 #[test]
 fn what_another_version_knows_is_written_back() {
-    let mut text: serde_json::Value = serde_json::from_str(&record().text().unwrap()).unwrap();
+    let mut text: serde_json::Value = serde_json::from_str(&LINE.text(&Stored::new(record()))).unwrap();
     text["later"] = "kept".into();
-    let read = LineRecord::read(&text.to_string()).unwrap();
-    assert_eq!(serde_json::from_str::<serde_json::Value>(&read.text().unwrap()).unwrap(), text);
+    let read = LINE.read(&text.to_string()).unwrap();
+    assert_eq!(serde_json::from_str::<serde_json::Value>(&LINE.text(&read)).unwrap(), text);
 }
 
 #[test]
 fn a_line_that_cannot_be_read_is_set_aside_and_never_lost() {
     for damaged in ["{", "[]", "{}", r#"{"haulm":"line","version":9}"#, r#"{"haulm":"line","version":1,"book":5}"#] {
         let store = MemoryStore::default();
-        store.write(LINE, damaged).unwrap();
+        store.write(LINE.key, damaged).unwrap();
         let shelf = Shelf::open(store).unwrap();
-        assert!(matches!(shelf.line(), Err(Unread::Refused(_))), "{damaged}");
-        shelf.keep_line(&record()).unwrap();
-        assert_eq!(shelf.line(), Ok(record()));
+        assert!(matches!(shelf.document(&LINE), Err(Unread::Refused(_))), "{damaged}");
+        shelf.keep(&LINE, &Stored::new(record())).unwrap();
+        assert_eq!(shelf.document(&LINE), Ok(Some(Stored::new(record()))));
         assert!(shelf.aside().unwrap().iter().any(|(_, text)| text == damaged));
     }
-    let newer = LineRecord::read(r#"{"haulm":"line","version":9}"#);
+    let newer = LINE.read(r#"{"haulm":"line","version":9}"#);
     assert!(matches!(newer, Err(Refusal::Newer { version: 9, known: 1 })));
 }
 
@@ -189,15 +189,15 @@ proptest! {
     #[test]
     fn anything_in_the_store_is_read_or_refused(text in any::<String>()) {
         let store = MemoryStore::default();
-        store.write(LINE, &text).unwrap();
-        let _ = Shelf::open(store).unwrap().line();
+        store.write(LINE.key, &text).unwrap();
+        let _ = Shelf::open(store).unwrap().document(&LINE);
     }
 }
 
 #[test]
 fn a_blank_book_is_small() {
     let blank = LineRecord { book: LineBook::default(), ..LineRecord::default() };
-    assert!(blank.text().unwrap().len() < 4_000);
+    assert!(LINE.text(&Stored::new(blank)).len() < 4_000);
 }
 
 /// README says what a record takes of the browser's room.

@@ -2,11 +2,11 @@
 
 use crate::faulty::{Fault, FaultyStore};
 use crate::sample::{draft, stamp, title};
-use haulm::record::RevisionId;
-use haulm::record::open_draft::OpenDraft;
+use haulm::record::open_draft::{OpenDraft, RECIPE};
 use haulm::record::revision::{Revision, Standing};
 use haulm::record::shelf::{SaveError, Shelf, Unread};
 use haulm::record::store::Store;
+use haulm::record::{RevisionId, Stored};
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -142,8 +142,9 @@ impl Life {
                     remark: String::new(),
                     example: false,
                 };
-                if self.tabs[tab].keep_draft(&work).is_ok() {
-                    assert_eq!(self.tabs[tab].open_draft(), Ok(Some(work)));
+                let work = Stored::new(work);
+                if self.tabs[tab].keep(&RECIPE, &work).is_ok() {
+                    assert_eq!(self.tabs[tab].document(&RECIPE), Ok(Some(work)));
                 }
             }
             Step::Refresh => drop(self.tabs[tab].refresh()),

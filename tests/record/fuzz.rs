@@ -11,12 +11,15 @@ use haulm::domain::mixing::MixDraft;
 use haulm::domain::{Draft, work_out};
 use haulm::quantity::format::{self, DecimalMark};
 use haulm::quantity::{Kind, Unit, number};
+use haulm::record::bench::TRIAL_ON_PAGE;
 use haulm::record::file::RecipeFile;
 use haulm::record::id::Id;
-use haulm::record::open_draft::OpenDraft;
+use haulm::record::line::LINE;
+use haulm::record::mix::MIXING;
+use haulm::record::open_draft::{OpenDraft, RECIPE};
 use haulm::record::revision::{Stamp, Title};
 use haulm::record::store::MemoryStore;
-use haulm::record::{LineRecord, OpenTrial, Revision, Settings, Shelf, Store, TrialContent, mix};
+use haulm::record::{LineRecord, OpenTrial, Revision, Settings, Shelf, Store, Stored, TrialContent};
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
 use std::time::{Duration, Instant};
@@ -154,8 +157,8 @@ fn a_library_file() {
 #[test]
 fn a_stored_record() {
     let draft = haulm::domain::recipe::example::example();
-    let open =
-        OpenDraft { from: None, title: Title::default(), draft, remark: String::new(), example: false }.text().unwrap();
+    let open = OpenDraft { from: None, title: Title::default(), draft, remark: String::new(), example: false };
+    let open = RECIPE.text(&Stored::new(open));
     let texts = prop_oneof![
         spoilt(open),
         spoilt(Settings::default().text().unwrap()),
@@ -165,10 +168,10 @@ fn a_stored_record() {
         any_text()
     ];
     check(texts, |text| {
-        _ = OpenDraft::read(text);
+        _ = RECIPE.read(text);
         _ = Settings::read(text);
-        _ = LineRecord::read(text);
-        _ = OpenTrial::read(text);
+        _ = LINE.read(text);
+        _ = TRIAL_ON_PAGE.read(text);
     });
 }
 
@@ -188,23 +191,23 @@ fn a_sealed_revision() {
 fn what_is_typed_elsewhere() {
     let trial = TrialContent::of("Straw".to_owned(), haulm::domain::recipe::example::example(), None);
     let texts = prop_oneof![
-        any_text_or(OpenTrial { from: None, trial: trial.clone() }.text().unwrap()),
+        any_text_or(TRIAL_ON_PAGE.text(&Stored::new(OpenTrial { from: None, trial: trial.clone() }))),
         any_text_or(trial.file().unwrap()),
-        any_text_or(LineRecord::default().text().unwrap()),
-        any_text_or(mix::text(&MixDraft::default()).unwrap()),
+        any_text_or(LINE.text(&Stored::new(LineRecord::default()))),
+        any_text_or(MIXING.text(&Stored::new(MixDraft::default()))),
     ];
     check(texts, |text| {
-        if let Ok(trial) = OpenTrial::read(text) {
-            assert_eq!(OpenTrial::read(&trial.text().unwrap()), Ok(trial));
+        if let Ok(trial) = TRIAL_ON_PAGE.read(text) {
+            assert_eq!(TRIAL_ON_PAGE.read(&TRIAL_ON_PAGE.text(&trial)), Ok(trial));
         }
         if let Ok(trial) = TrialContent::read_file(text) {
             assert_eq!(TrialContent::read_file(&trial.file().unwrap()), Ok(trial));
         }
-        if let Ok(line) = LineRecord::read(text) {
-            assert_eq!(LineRecord::read(&line.text().unwrap()), Ok(line));
+        if let Ok(line) = LINE.read(text) {
+            assert_eq!(LINE.read(&LINE.text(&line)), Ok(line));
         }
-        if let Ok(typed) = mix::read(text) {
-            assert_eq!(mix::read(&mix::text(&typed).unwrap()), Ok(typed));
+        if let Ok(typed) = MIXING.read(text) {
+            assert_eq!(MIXING.read(&MIXING.text(&typed)), Ok(typed));
         }
     });
 }
@@ -227,7 +230,8 @@ fn a_store_with_anything_in_it() {
         let mut shelf = Shelf::open(store.clone()).unwrap();
         shelf.verify(usize::MAX);
         assert!(shelf.unreadable().count() + shelf.recipes().len() + shelf.systems().len() <= 1);
-        drop((shelf.open_draft(), shelf.settings(), shelf.mix(), shelf.line(), shelf.log(), shelf.trials()));
+        drop((shelf.document(&RECIPE), shelf.document(&MIXING), shelf.document(&LINE), shelf.document(&TRIAL_ON_PAGE)));
+        drop((shelf.settings(), shelf.log(), shelf.trials()));
         shelf.refresh().unwrap();
         shelf.fill_again().unwrap();
         assert_eq!(contents(&store), before);

@@ -1,16 +1,18 @@
 //! What is kept: saved, found again, never lost, and refused in time.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
+mod cache;
 mod faults;
 mod faulty;
 mod file;
 mod fuzz;
 mod library;
+mod merge;
 mod reconcile_example;
 mod sample;
 mod search;
+mod shared_file;
 mod shelf;
 mod small;
 mod solve_example;
 mod table;
-mod two_stores;

@@ -76,6 +76,8 @@ fn one_liquid(id: u16) -> impl Strategy<Value = LiquidDraft> {
                 liquid.dose.unit = Unit::KilogramPerCubicMetre;
             }
             liquid.substance = Substance::ALL[id as usize % Substance::ALL.len()];
+            let solids = if liquid.substance.is_isocyanate() { 100.0 } else { solids };
+            liquid.solids.text = format!("{solids:.3}");
             if let Some(part) = thinned {
                 liquid.spray_solids = Entry::typed(format!("{:.3}", (solids * part).min(solids - 0.01)), Unit::Percent);
             }

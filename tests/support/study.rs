@@ -2,8 +2,8 @@
 #![allow(dead_code, clippy::unwrap_used, missing_docs)]
 
 use haulm::domain::balance::outcome::Case;
+use haulm::domain::compare::uncertainty::input_uncertainty::{Form, InputUncertainty, Size};
 use haulm::domain::compare::uncertainty::monte_carlo::{Run, USUAL_DRAWS};
-use haulm::domain::compare::uncertainty::spread::{Form, Size, Spread};
 use haulm::domain::compare::uncertainty::study::{Asked, Study, Uncertain};
 use haulm::domain::compare::{Output, variable};
 use haulm::domain::recipe::binder_system::SystemKey;
@@ -55,7 +55,7 @@ pub fn large(systems: usize) -> Study {
     let cases: Vec<Case> = (0..systems).map(|_| case()).collect();
     let mut uncertain = Vec::new();
     for (field, form, share) in INPUTS {
-        let spread = Spread::new(form, Size::Relative(share), None).unwrap();
+        let spread = InputUncertainty::new(form, Size::Relative(share), None).unwrap();
         let all = (0..systems).map(|system| (system, field));
         match field {
             Field::Liquid(..) => uncertain.extend(all.map(|target| Uncertain { targets: vec![target], spread })),

@@ -198,7 +198,14 @@ fn a_map_shows_lines_and_where_it_cannot_be_run() {
     let mut grounds = vec![Ground::Free; 25];
     grounds[0] = Ground::Barred;
     let axis: Vec<f64> = (0..5).map(f64::from).collect();
-    let cells = Cells { across: axis.clone(), up: axis, values, grounds, now: Some((2.0, 2.0)) };
+    let cells = Cells {
+        across: axis.clone(),
+        up: axis,
+        values,
+        grounds,
+        edges: vec![[(0.5, 0.0), (0.0, 0.5)]],
+        now: Some((2.0, 2.0)),
+    };
     let drawing = map((680.0, 460.0), &cells, LABELS, legend).unwrap();
     whole(&drawing);
     // The value is the column, so the line of 2 stands upright in the middle.

@@ -53,7 +53,7 @@ proptest! {
 #[test]
 fn a_combined_uncertainty_shows_its_parts() {
     use haulm::domain::compare::Output;
-    use haulm::domain::compare::uncertainty::spread::{Form, Size, Spread};
+    use haulm::domain::compare::uncertainty::input_uncertainty::{Form, InputUncertainty, Size};
     use haulm::domain::compare::uncertainty::study::{Asked, Study, Uncertain};
     use haulm::domain::{DoseWay, Entry, Field, LiquidField};
     use haulm::quantity::Unit;
@@ -64,10 +64,11 @@ fn a_combined_uncertainty_shows_its_parts() {
         liquid.dose = Entry::typed("1", Unit::KilogramPerCubicMetre);
         liquid.price = Entry::typed("100", Unit::PerKilogram);
     }
+    draft.plain.fibre_price = Entry::typed("0", Unit::PerTonne);
     let case = haulm::domain::work_out(&draft).case.unwrap();
     let uncertain = [(1, 3.0), (2, 4.0)].map(|(id, width)| Uncertain {
         targets: vec![(0, Field::Liquid(LiquidId(id), LiquidField::Price))],
-        spread: Spread::new(Form::Standard, Size::Absolute(width), None).unwrap(),
+        spread: InputUncertainty::new(Form::Standard, Size::Absolute(width), None).unwrap(),
     });
     let asked = [Asked::Of { system: 0, output: Output::Figure(Figure::Cost) }];
     let budget = Study::new(&[case], &uncertain, &asked).unwrap().budget(0).unwrap();

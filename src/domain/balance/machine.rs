@@ -1,9 +1,8 @@
 //! Which machine limits the line.
 
-use crate::domain::balance::solved::LineRun;
 use crate::domain::recipe::input::MachineLimits;
 use arrayvec::ArrayVec;
-use uom::si::f64::{MassRate, Ratio};
+use uom::si::f64::{InverseVelocity, MassRate, Ratio, Velocity};
 
 /// A machine that may limit the flow.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -35,12 +34,18 @@ pub struct Capacity {
 /// The press and the line speed need a mat width, the press its length as well; without them their
 /// limits cannot be compared and are left out.
 #[must_use]
-pub fn capacities(limits: &MachineLimits, fibre: MassRate, solids: MassRate, line: &LineRun) -> ArrayVec<Capacity, 4> {
+pub fn capacities(
+    limits: &MachineLimits,
+    fibre: MassRate,
+    solids: MassRate,
+    speed: Option<Velocity>,
+    press_factor: Option<InverseVelocity>,
+) -> ArrayVec<Capacity, 4> {
     let shares = [
         (Machine::FibreSupply, limits.fibre_supply.map(|most| fibre / most)),
         (Machine::Blender, limits.blender.map(|most| solids / most)),
-        (Machine::Press, limits.press_factor.zip(line.press_factor).map(|(least, now)| least / now)),
-        (Machine::LineSpeed, limits.line_speed.zip(line.speed).map(|(most, now)| now / most)),
+        (Machine::Press, limits.press_factor.zip(press_factor).map(|(least, now)| least / now)),
+        (Machine::LineSpeed, limits.line_speed.zip(speed).map(|(most, now)| now / most)),
     ];
     let mut found = ArrayVec::<Capacity, 4>::new();
     for (machine, used) in shares.into_iter().filter_map(|(machine, used)| used.map(|used| (machine, used))) {

@@ -9,7 +9,8 @@ use crate::domain::recipe::draft::{Draft, WaterWay};
 use crate::domain::recipe::field::{Field, LiquidField};
 use crate::domain::recipe::finding::{Finding, Grade, Place, What};
 use crate::domain::recipe::input::{Dosing, Feed, Input, WaterPlan};
-use crate::domain::recipe::limit::PRESS_FACTOR;
+use crate::domain::recipe::limit::press_factor;
+use crate::domain::recipe::liquid::Role;
 use crate::quantity::{Amount, Kind, Unit};
 
 /// A recipe and its balance.
@@ -111,8 +112,10 @@ pub(in crate::domain) fn examine(input: &Input, solved: &Solved, findings: &mut 
     if let Some(factor) = line.press_factor.filter(|_| !matches!(input.feed, Feed::PressFactor(..))) {
         let unit = Unit::SecondPerMillimetre;
         let value = Amount::from_base(Kind::PressFactor, factor.value);
-        if !(PRESS_FACTOR.low..=PRESS_FACTOR.high).contains(&value.get(unit)) {
-            say(Grade::Unusual, Station::Press, What::NotUsual { value, window: PRESS_FACTOR, unit });
+        let binders = input.liquids.as_slice().iter().filter(|liquid| liquid.role == Role::Binder);
+        let window = press_factor(binders.map(|liquid| liquid.substance));
+        if !(window.low..=window.high).contains(&value.get(unit)) {
+            say(Grade::Unusual, Station::Press, What::NotUsual { value, window, unit });
         }
     }
     if losses.press_vapour.value < 0.0 {

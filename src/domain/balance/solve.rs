@@ -106,7 +106,7 @@ pub fn solve(input: &Input) -> Result<Solved, Unsolvable> {
     let heat_per_water = heat_to_evaporate(line.mat_temperature).map_err(|_| Unsolvable::MatTemperature)?;
     let losses = lose(input, solids, &run, &mat, water.mat, heat_per_water);
     let usage = use_up(input, fibre, &water, &flows, &run);
-    let capacities = capacities(&input.limits, fibre, solids, &run);
+    let capacities = capacities(&input.limits, fibre, solids, run.speed, run.press_factor);
     let fibre_wet = fibre * input.fibre_moisture.wet_per_dry();
     let solved = Solved { fibre, fibre_wet, solids, liquids: flows, water, mat, line: run, losses, usage, capacities };
     if solved.is_finite() { Ok(solved) } else { Err(Unsolvable::OutOfRange) }

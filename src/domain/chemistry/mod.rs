@@ -1,5 +1,9 @@
 //! Physical and chemical data: water, aqueous solutions, isocyanates, formaldehyde.
 
+/// Formaldehyde emission: ratios of the mix, concentrations, perforator value, limits.
+pub mod emission;
+/// Equilibrium moisture of solid wood, from a published table.
+pub mod equilibrium_moisture;
 /// Molar ratio of formaldehyde to urea of a resin, and what extra urea does to it.
 pub mod formaldehyde_ratio;
 /// Linear interpolation between the rows of a published table.

@@ -1,141 +1,292 @@
-//! What is chosen and typed where systems are compared, raw.
+//! What is chosen and entered where systems are compared, raw.
 //!
-//! Choices and boxes are known by their key, so that each figure keeps the value wanted of it and each
-//! source its ±, whatever is chosen meanwhile.
+//! Figures and numbers are chosen by their keys (see [`Output::key`](crate::domain::compare::Output::key) and
+//! [`number_key`](crate::domain::compare::number_key::number_key)); an empty key stands for nothing chosen yet. A value
+//! entered for one figure or number stays its own, whatever is chosen meanwhile.
 
-use crate::domain::balance::outcome::Case;
+use crate::domain::compare::system_choice::SystemChoice;
+use crate::domain::compare::uncertainty::monte_carlo::USUAL_DRAWS;
+use crate::domain::compare::uncertainty::statement::Statement;
 use crate::domain::recipe::check::read_entry;
-use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};
-use crate::domain::recipe::field::{Field, LiquidField};
-use crate::domain::recipe::limit;
-use crate::domain::recipe::liquid::Substance;
+use crate::domain::recipe::draft::Entry;
+use crate::domain::recipe::limit::Limit;
 use crate::quantity::{Kind, Unit};
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
-/// A choice.
+/// Hours a year to start from: three shifts, with some weeks for repairs. Common practice, no source.
+const TYPICAL_HOURS: &str = "7500";
+
+/// Everything that is chosen and entered where systems are compared.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Chosen {
-    /// What is chosen: "solve.input".
-    pub what: String,
-    /// The key of what was chosen: "fibre_moisture".
-    pub key: String,
-}
-
-/// A box that was typed into.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Typed {
-    /// What the box holds: "wanted.water_dose".
-    pub what: String,
-    /// What was typed.
-    pub entry: Entry,
-}
-
-/// What is chosen and typed where systems are compared.
-#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
 #[serde(default)]
 pub struct CompareDraft {
-    /// The systems by their keys, in the order in which they stand; empty until something was chosen.
-    pub systems: Vec<String>,
-    /// The key of the system that the others are compared with; another than those there is the first.
-    pub reference: String,
-    /// Whether each recipe keeps its own fibre, board and line instead of those of the open recipe.
+    /// The systems in the order in which they are shown; empty until something was chosen.
+    pub systems: Vec<SystemChoice>,
+    /// The system that the others are compared with; the first one where it is not among them.
+    pub reference: Option<SystemChoice>,
+    /// Whether each recipe keeps its own fibre, board and line instead of those of [`conditions`](Self::conditions).
     pub own_conditions: bool,
-    /// Choices made.
-    pub chosen: Vec<Chosen>,
-    /// Boxes typed into.
-    pub typed: Vec<Typed>,
+    /// The recipe whose fibre, board and line the systems are put on; `None` for the open recipe.
+    pub conditions: Option<SystemChoice>,
+    /// The saved revision that the open recipe was, or came from, when it was last compared.
+    pub open_revision: Option<String>,
+    /// Hours a year, for the cost per year.
+    pub hours: Entry,
+    /// Prices of liquids that have none of their own, by the liquid's key.
+    pub prices: BTreeMap<String, Entry>,
+    /// Solving for an input.
+    pub solve: SolveDraft,
+    /// The break-even price.
+    pub break_even: BreakEvenDraft,
+    /// Sensitivity: one input over a range.
+    pub sweep: SweepDraft,
+    /// Operating map: two inputs at once.
+    pub map: MapDraft,
+    /// Uncertainty.
+    pub uncertainty: UncertaintyDraft,
+}
+
+impl Default for CompareDraft {
+    fn default() -> Self {
+        Self {
+            systems: Vec::new(),
+            reference: None,
+            own_conditions: false,
+            conditions: None,
+            open_revision: None,
+            hours: Entry::preset(TYPICAL_HOURS, Unit::Hour),
+            prices: BTreeMap::new(),
+            solve: SolveDraft::default(),
+            break_even: BreakEvenDraft::default(),
+            sweep: SweepDraft::default(),
+            map: MapDraft::default(),
+            uncertainty: UncertaintyDraft::default(),
+        }
+    }
+}
+
+/// What the hours a year may be.
+#[must_use]
+pub const fn hours_limit() -> Limit {
+    any_from(Unit::Hour, 1.0, 8784.0)
+}
+
+/// What the seed may be: a whole number that every program reads without loss.
+#[must_use]
+pub const fn seed_limit() -> Limit {
+    any_from(Unit::One, 0.0, 9_007_199_254_740_991.0)
+}
+
+/// What a target value may be: any number; the answer says whether it can be reached.
+#[must_use]
+pub const fn target_limit() -> Limit {
+    any_from(Unit::One, -1e12, 1e12)
+}
+
+const fn any_from(unit: Unit, least: f64, most: f64) -> Limit {
+    Limit { unit, least, above_least: false, most, below_most: false, usual: None, optional: false }
+}
+
+/// What opening another recipe did to a comparison.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum OpenRecipeChange {
+    /// The open recipe is the one that was compared.
+    Same,
+    /// Another recipe is open: the revision that was compared took its place.
+    Kept,
 }
 
 impl CompareDraft {
-    /// What was chosen; empty for nothing yet.
+    /// Notes which revision the open recipe comes from. Where another recipe was opened since the last comparison, the
+    /// revision compared then takes the open recipe's place, so that no comparison changes in silence.
+    /// `same_recipe` tells whether two revisions belong to one recipe.
+    pub fn follow_open(&mut self, now: Option<&str>, same_recipe: impl Fn(&str, &str) -> bool) -> OpenRecipeChange {
+        let before = std::mem::replace(&mut self.open_revision, now.map(str::to_owned));
+        if self.systems.is_empty() {
+            return OpenRecipeChange::Same;
+        }
+        match (before, now) {
+            (Some(before), Some(now)) if before == now || same_recipe(&before, now) => OpenRecipeChange::Same,
+            // A recipe that was never saved, and is saved now, or is still the same one for all that is known.
+            (None, _) => OpenRecipeChange::Same,
+            (Some(before), _) => {
+                let kept = SystemChoice::Revision(before);
+                let there = self.systems.contains(&kept);
+                for choice in &mut self.systems {
+                    if *choice == SystemChoice::OpenRecipe {
+                        *choice = kept.clone();
+                    }
+                }
+                if there {
+                    let mut seen = false;
+                    self.systems.retain(|choice| *choice != kept || !std::mem::replace(&mut seen, true));
+                }
+                let SolveDraft { system, .. } = &mut self.solve;
+                let BreakEvenDraft { system: first, other, .. } = &mut self.break_even;
+                for choice in [&mut self.reference, system, first, other, &mut self.map.system] {
+                    if *choice == Some(SystemChoice::OpenRecipe) {
+                        *choice = Some(kept.clone());
+                    }
+                }
+                if self.conditions.as_ref().is_none_or(|conditions| *conditions == SystemChoice::OpenRecipe) {
+                    self.conditions = Some(kept);
+                }
+                OpenRecipeChange::Kept
+            }
+        }
+    }
+
+    /// The hours a year; `None` where what was entered is none: there is no cost per year then.
     #[must_use]
-    pub fn choice(&self, what: &str) -> &str {
-        self.chosen.iter().find(|chosen| chosen.what == what).map_or("", |chosen| &chosen.key)
+    pub fn hours(&self) -> Option<u16> {
+        let base = read_entry(&self.hours, Kind::ShiftTime, &hours_limit()).ok().flatten()?;
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "from 1 to 8784")]
+        let whole = Unit::Hour.from_base(base).round() as u16;
+        Some(whole)
     }
+}
 
-    /// Chooses.
-    pub fn choose(&mut self, what: &str, key: String) {
-        match self.chosen.iter_mut().find(|chosen| chosen.what == what) {
-            Some(chosen) => chosen.key = key,
-            None => self.chosen.push(Chosen { what: what.to_owned(), key }),
-        }
-    }
-
-    /// What was typed into a box; `None` for nothing yet.
+impl UncertaintyDraft {
+    /// The seed; `None` where what was entered is none.
     #[must_use]
-    pub fn entry(&self, what: &str) -> Option<&Entry> {
-        self.typed.iter().find(|typed| typed.what == what).map(|typed| &typed.entry)
+    pub fn seed(&self) -> Option<u64> {
+        let base = read_entry(&self.seed, Kind::Ratio, &seed_limit()).ok().flatten()?;
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "from 0 to 2⁵³")]
+        let whole = base as u64;
+        Some(whole)
     }
+}
 
-    /// Types into a box.
-    pub fn put(&mut self, what: &str, entry: Entry) {
-        match self.typed.iter_mut().find(|typed| typed.what == what) {
-            Some(typed) => typed.entry = entry,
-            None => self.typed.push(Typed { what: what.to_owned(), entry }),
+/// One input from a target value of one figure.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct SolveDraft {
+    /// The system.
+    pub system: Option<SystemChoice>,
+    /// The input to find, by its number key.
+    pub input: String,
+    /// The figure, by its key.
+    pub output: String,
+    /// The target values entered, by the figure's key.
+    pub targets: BTreeMap<String, Entry>,
+}
+
+/// The price at which two systems cost the same.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct BreakEvenDraft {
+    /// The system with the price.
+    pub system: Option<SystemChoice>,
+    /// The price to find, by its number key.
+    pub price: String,
+    /// The system that it is to cost as much as.
+    pub other: Option<SystemChoice>,
+    /// Whether the price moves in the first system alone, though the other one uses the same material.
+    pub alone: bool,
+}
+
+/// Both ends of a range, where they were entered.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct RangeDraft {
+    /// Where it begins.
+    pub from: Option<Entry>,
+    /// Where it ends.
+    pub to: Option<Entry>,
+}
+
+/// Ranges entered, by the input's number key.
+pub type RangeDrafts = BTreeMap<String, RangeDraft>;
+
+/// One input over a range.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct SweepDraft {
+    /// The input, by its number key.
+    pub input: String,
+    /// The figure, by its key.
+    pub output: String,
+    /// The ranges entered here; the map has its own.
+    pub ranges: RangeDrafts,
+}
+
+/// Two inputs of one system at once.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct MapDraft {
+    /// The system.
+    pub system: Option<SystemChoice>,
+    /// The input across, by its number key.
+    pub across: String,
+    /// The input upward, by its number key.
+    pub up: String,
+    /// The figure, by its key.
+    pub output: String,
+    /// The ranges entered here; the sweep has its own.
+    pub ranges: RangeDrafts,
+}
+
+/// One source of uncertainty, as entered.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct SourceDraft {
+    /// The number it acts on, by its key.
+    pub key: String,
+    /// The ±; `None` while it is as it starts.
+    pub size: Option<Entry>,
+    /// How it is stated; `None` while it is as it starts.
+    pub statement: Option<Statement>,
+    /// Degrees of freedom; `None` while nothing was entered.
+    pub freedom: Option<Entry>,
+}
+
+/// How uncertain the inputs are, and the draws.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct UncertaintyDraft {
+    /// The sources that something was entered for, in the order in which that was done.
+    pub sources: Vec<SourceDraft>,
+    /// The figure whose shares are shown, by its key.
+    pub output: String,
+    /// The place of the system or difference whose shares are shown.
+    pub of: usize,
+    /// How many draws.
+    pub draws: usize,
+    /// What the draws begin from.
+    pub seed: Entry,
+}
+
+impl Default for UncertaintyDraft {
+    fn default() -> Self {
+        Self {
+            sources: Vec::new(),
+            output: String::new(),
+            of: 0,
+            draws: USUAL_DRAWS,
+            seed: Entry::preset("1", Unit::One),
         }
     }
+}
 
-    /// Forgets a box, so that it holds what it held at first.
-    pub fn forget(&mut self, what: &str) {
-        self.typed.retain(|typed| typed.what != what);
+impl UncertaintyDraft {
+    /// What was entered for a source; `None` for nothing yet.
+    #[must_use]
+    pub fn source(&self, key: &str) -> Option<&SourceDraft> {
+        self.sources.iter().find(|source| source.key == key)
     }
-}
 
-/// What a liquid's numbers are known by when systems are compared: the same liquid in two systems has the
-/// same price and the same instruments. Its name, or what it is made of while it has none.
-#[must_use]
-pub fn liquid_key(name: &str, substance: Substance) -> String {
-    let name = name.trim();
-    let place = || Substance::ALL.iter().position(|other| *other == substance).unwrap_or(0);
-    if name.is_empty() { format!("#{}", place()) } else { name.to_owned() }
-}
-
-/// What a number of a recipe is known by when systems are compared: a liquid's by the liquid and not by its
-/// place.
-#[must_use]
-pub fn number_key(draft: &Draft, field: Field) -> String {
-    match field {
-        Field::Liquid(id, part) => {
-            let liquid = draft.liquid(id).map(|liquid| liquid_key(&liquid.name, liquid.substance));
-            format!("{}: {}", part.key(), liquid.unwrap_or_default())
-        }
-        plain => plain.key(),
+    /// What is entered for a source, to be changed.
+    pub fn source_mut(&mut self, key: &str) -> &mut SourceDraft {
+        let at = self.sources.iter().position(|source| source.key == key).unwrap_or_else(|| {
+            self.sources.push(SourceDraft { key: key.to_owned(), ..SourceDraft::default() });
+            self.sources.len() - 1
+        });
+        &mut self.sources[at]
     }
-}
 
-/// The number of that key in a recipe, among those that it uses.
-#[must_use]
-pub fn number_of(draft: &Draft, case: &Case, key: &str) -> Option<Field> {
-    crate::domain::compare::variable::used(&case.input).find(|field| number_key(draft, *field) == key)
-}
-
-/// The key of the box that holds a liquid's price.
-#[must_use]
-pub fn price_key(liquid: &LiquidDraft) -> String {
-    format!("price.{}", liquid_key(&liquid.name, liquid.substance))
-}
-
-/// The price of a liquid that has none of its own: as typed for the comparison, else that of the same
-/// liquid in the open recipe; blank for none.
-#[must_use]
-pub fn price_of(typed: &CompareDraft, open: &Draft, liquid: &LiquidDraft) -> Entry {
-    let key = liquid_key(&liquid.name, liquid.substance);
-    let same = |other: &&LiquidDraft| liquid_key(&other.name, other.substance) == key && !other.price.is_blank();
-    let own = || open.liquids.iter().find(same).map(|other| Entry { preset: true, ..other.price.clone() });
-    typed.entry(&price_key(liquid)).cloned().or_else(own).unwrap_or_else(|| Entry::empty(Unit::PerTonne))
-}
-
-/// Fills in the prices that a system leaves blank, so far as they can be read: one that cannot is told at
-/// its box, and does not take the system's other figures with it.
-pub fn fill_prices(typed: &CompareDraft, open: &Draft, system: &mut Draft) {
-    for at in 0..system.liquids.len() {
-        let Some(liquid) = system.liquids.get(at).filter(|liquid| liquid.price.is_blank()) else { continue };
-        let price = price_of(typed, open, liquid);
-        let limit = limit::liquid(liquid, LiquidField::Price, false);
-        if matches!(read_entry(&price, Kind::Price, &limit), Ok(Some(_)))
-            && let Some(liquid) = system.liquids.get_mut(at)
-        {
-            liquid.price = price;
-        }
+    /// Forgets what was entered for a source, so that it is as it starts.
+    pub fn forget(&mut self, key: &str) {
+        self.sources.retain(|source| source.key != key);
     }
 }

@@ -1,25 +1,38 @@
-//! Comparing binder systems: side by side, solved for a target value, swept over a range, and with
-//! uncertainty.
+//! Comparing binder systems: side by side, solved for a target value, over a range, and with uncertainty.
 
 /// The price at which two systems cost the same.
 pub mod break_even;
-/// What is chosen and typed.
+/// Which machines a recipe asks too much of.
+pub mod capacity;
+/// What is chosen and entered.
 pub mod draft;
-/// What is compared.
+/// Whether a recipe can be run.
+pub mod feasibility;
+/// What a number is known by in several systems.
+pub mod number_key;
+/// The figures that are compared.
 pub mod output;
-/// A recipe solved again and again with some numbers changed.
-pub mod probe;
+/// Prices of liquids that have none of their own.
+pub mod price;
+/// The range of one input.
+pub mod range;
+/// What is left where two numbers cancel.
+pub mod rounding;
 /// Systems side by side.
 pub mod side;
 /// One input from a target value of one figure.
 pub mod solve_for;
 /// One input over a range, two over a grid.
 pub mod sweep;
-/// How sure a figure is.
+/// Which system is compared.
+pub mod system_choice;
+/// How uncertain a figure is.
 pub mod uncertainty;
+/// Prices that are missing.
+pub mod unpriced;
 /// A number of a recipe, read and set by its field.
 pub mod variable;
-/// Whether a recipe can be run.
-pub mod verdict;
+/// A recipe solved again and again with some numbers changed.
+pub mod variation;
 
 pub use output::Output;

@@ -4,6 +4,8 @@
 use crate::domain::balance::figure::{Figure, LiquidFigure};
 use crate::domain::balance::machine::Machine;
 use crate::domain::balance::outcome::Case;
+use crate::domain::compare::rounding::without_noise;
+use crate::domain::compare::unpriced::missing;
 use crate::domain::recipe::input::WaterPlan;
 use crate::domain::recipe::liquid::{LiquidId, Role};
 use crate::domain::working::symbol::symbol;
@@ -121,6 +123,7 @@ impl Output {
     #[must_use]
     pub fn value(self, case: &Case) -> Option<Amount> {
         match self {
+            Self::Figure(Figure::Cost) if !is_priced(case) => None,
             Self::Figure(figure) => case.figure(figure),
             _ => self.working(case).map(|working| working.result),
         }
@@ -131,8 +134,10 @@ impl Output {
     pub fn working(self, case: &Case) -> Option<Working<Self>> {
         let symbol = self.symbol();
         let kind = self.kind();
-        let mut sheet = Sheet { case, givens: Vec::new() };
+        let mut givens = Givens { case, all: Vec::new() };
         let formula = match self {
+            // A sum that leaves something out is no cost.
+            Self::Figure(Figure::Cost) | Self::CostPerYear(_) if !is_priced(case) => return None,
             Self::Figure(figure) => {
                 let Working { symbol, givens, formula, result, ground, .. } = working(figure, case)?;
                 return Some(Working { figure: self, symbol, givens, formula, result, ground });
@@ -140,38 +145,59 @@ impl Output {
             Self::BinderOnFibre => {
                 let binder = |id: &LiquidId| case.role(*id) == Some(Role::Binder);
                 let ids: Vec<_> = case.solved.liquids.iter().map(|flow| flow.id).filter(binder).collect();
-                sheet.sum(&ids, LiquidFigure::SolidsOnFibre)?
+                givens.sum(&ids, LiquidFigure::SolidsOnFibre)?
             }
-            Self::LiquidFlow => sheet.sum(&case.ids(), LiquidFigure::Liquid)?,
+            Self::LiquidFlow => givens.sum(&case.ids(), LiquidFigure::Liquid)?,
             Self::LiquidWater => {
                 let ids = case.ids();
-                let water = sheet.sum(&ids, LiquidFigure::Water)?;
+                let water = givens.sum(&ids, LiquidFigure::Water)?;
                 let thinned: Vec<_> = ids.into_iter().filter(|id| case.is_thinned(*id)).collect();
-                if thinned.is_empty() { water } else { water + sheet.sum(&thinned, LiquidFigure::Thinning)? }
+                if thinned.is_empty() { water } else { water + givens.sum(&thinned, LiquidFigure::Thinning)? }
             }
-            Self::DryerWater => sheet.dryer_water()?,
+            Self::DryerWater => givens.dryer_water()?,
             Self::DryerHeat => {
                 let heat = given::constant(&case.input, Constant::DryerHeat)?;
-                sheet.dryer_water()? * sheet.constant(Constant::DryerHeat, Amount::from_base(Kind::SpecificHeat, heat))
+                givens.dryer_water()?
+                    * givens.constant(Constant::DryerHeat, Amount::from_base(Kind::SpecificHeat, heat))
             }
-            Self::FibreAtLimit => sheet.figure(Figure::Fibre)? / sheet.most_used()?,
-            Self::VolumeAtLimit => sheet.figure(Figure::FinishedVolume)? / sheet.most_used()?,
+            Self::FibreAtLimit => givens.figure(Figure::Fibre)? / givens.most_used()?,
+            Self::VolumeAtLimit => givens.figure(Figure::FinishedVolume)? / givens.most_used()?,
             Self::CostPerYear(hours) => {
                 let hours = Amount::new(Kind::ShiftTime, f64::from(hours), Unit::Hour);
-                sheet.figure(Figure::Cost)?
-                    * sheet.figure(Figure::FinishedVolume)?
-                    * sheet.constant(Constant::HoursPerYear, hours)
+                givens.figure(Figure::Cost)?
+                    * givens.figure(Figure::FinishedVolume)?
+                    * givens.constant(Constant::HoursPerYear, hours)
             }
         };
-        let value = formula.value(&|at| sheet.givens.get(at).map_or(f64::NAN, |given| given.amount.base));
+        let value = formula.value(&|at| givens.all.get(at).map_or(f64::NAN, |given| given.amount.base));
+        // Water on hand and water needed may cancel.
+        let value = match self {
+            Self::DryerWater | Self::DryerHeat => {
+                let waters = [Figure::WaterOnHand, Figure::WaterNeeded];
+                let size: f64 = waters.iter().filter_map(|water| case.figure(*water)).map(|water| water.base).sum();
+                let heat = if self == Self::DryerHeat {
+                    given::constant(&case.input, Constant::DryerHeat).unwrap_or(1.0)
+                } else {
+                    1.0
+                };
+                without_noise(value, size * heat)
+            }
+            _ => value,
+        };
         let result = value.is_finite().then(|| Amount::from_base(kind, value))?;
         let ground = match self {
             Self::LiquidFlow | Self::LiquidWater | Self::DryerWater => Ground::MassBalance,
             Self::DryerHeat => Ground::Published("IAPWS-95"),
             _ => Ground::Definition,
         };
-        Some(Working { figure: self, symbol, givens: sheet.givens, formula, result, ground })
+        Some(Working { figure: self, symbol, givens: givens.all, formula, result, ground })
     }
+}
+
+/// Whether everything that a recipe uses has a price.
+#[must_use]
+pub fn is_priced(case: &Case) -> bool {
+    missing(case, None).is_empty()
 }
 
 /// The machine that limits a line: the most used of those with a limit.
@@ -191,16 +217,16 @@ impl Case {
 }
 
 /// Collects the numbers put in.
-struct Sheet<'a> {
+struct Givens<'a> {
     case: &'a Case,
-    givens: Vec<Given>,
+    all: Vec<Given>,
 }
 
-impl Sheet<'_> {
+impl Givens<'_> {
     fn put(&mut self, given: Given) -> Expr {
-        let at = self.givens.iter().position(|other| other.origin == given.origin).unwrap_or_else(|| {
-            self.givens.push(given);
-            self.givens.len() - 1
+        let at = self.all.iter().position(|other| other.origin == given.origin).unwrap_or_else(|| {
+            self.all.push(given);
+            self.all.len() - 1
         });
         Expr::Given(at)
     }

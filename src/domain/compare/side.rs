@@ -3,6 +3,8 @@
 use super::output::{Output, limiting};
 use crate::domain::balance::machine::Machine;
 use crate::domain::balance::outcome::{Case, Outcome, work_out};
+use crate::domain::compare::rounding::without_noise;
+use crate::domain::compare::unpriced::missing;
 use crate::domain::recipe::binder_system::add_liquids;
 use crate::domain::recipe::check::read_field;
 use crate::domain::recipe::draft::{Draft, FeedWay, LiquidDraft, WaterWay};
@@ -45,9 +47,12 @@ impl System {
         self.case().and_then(limiting)
     }
 
-    /// Prices that are not known: their share is left out of the cost.
+    /// Prices that are missing: without them the system has no cost.
     #[must_use]
     pub fn unpriced(&self) -> Vec<Field> {
+        if let Some(case) = self.case() {
+            return missing(case, None);
+        }
         let prices = self.draft.liquids.iter().map(|liquid| Field::Liquid(liquid.id, LiquidField::Price));
         let blank = |field: &Field| self.draft.entry(*field).is_some_and(|entry| entry.is_blank());
         std::iter::once(Field::FibrePrice).chain(prices).filter(blank).collect()
@@ -172,18 +177,20 @@ impl Row {
     #[must_use]
     pub fn difference(&self, system: usize, reference: usize, unit: Unit) -> Option<f64> {
         let value = |at: usize| self.values.get(at).copied().flatten().map(|amount| amount.get(unit));
-        Some(value(system)? - value(reference)?)
+        let (own, other) = (value(system)?, value(reference)?);
+        Some(without_noise(own - other, own.abs() + other.abs()))
     }
 
-    /// How much more than the reference, as a share of the reference. `None` where that is zero, or where
-    /// a share of it means nothing: of a temperature.
+    /// How much more than the reference, as a share of the reference. `None` where a share means nothing: of zero, of
+    /// a value on the other side of zero, or of a temperature.
     #[must_use]
     pub fn relative(&self, system: usize, reference: usize) -> Option<f64> {
         let value = |at: usize| self.values.get(at).copied().flatten().map(|amount| amount.base);
         let (own, other) = (value(system)?, value(reference)?);
         let temperature = self.output.kind().dimension() == crate::quantity::Dimension::Temperature;
-        let share = (own - other) / other.abs();
-        (share.is_finite() && !temperature).then_some(share)
+        let crosses = own * other < 0.0;
+        let share = without_noise(own - other, own.abs() + other.abs()) / other.abs();
+        (share.is_finite() && !temperature && !crosses).then_some(share)
     }
 }
 
@@ -209,11 +216,11 @@ pub enum NotSideBySide {
     NoReference,
 }
 
-/// Puts systems side by side, with costs for so many hours a year.
+/// Puts systems side by side, with costs for so many hours a year; without hours there is no cost per year.
 ///
 /// # Errors
 /// [`NotSideBySide`].
-pub fn side_by_side(systems: &[System], reference: usize, hours: u16) -> Result<SideBySide, NotSideBySide> {
+pub fn side_by_side(systems: &[System], reference: usize, hours: Option<u16>) -> Result<SideBySide, NotSideBySide> {
     match systems.len() {
         ..FEWEST => return Err(NotSideBySide::TooFew),
         FEWEST..=MOST => {}
@@ -227,7 +234,8 @@ pub fn side_by_side(systems: &[System], reference: usize, hours: u16) -> Result<
         values: systems.iter().map(|system| system.case().and_then(|case| output.value(case))).collect(),
     };
     let given = |row: &Row| row.values.iter().any(Option::is_some);
-    let rows = Output::side_by_side(hours).into_iter().map(row).filter(given).collect();
+    let known = |output: &Output| hours.is_some() || !matches!(output, Output::CostPerYear(_));
+    let rows = Output::side_by_side(hours.unwrap_or(1)).into_iter().filter(known).map(row).filter(given).collect();
     Ok(SideBySide { reference, rows, differences: differences(systems) })
 }
 

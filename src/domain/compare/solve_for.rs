@@ -5,8 +5,9 @@
 //! method (Brent, Algorithms for Minimization without Derivatives, 1973, chapter 4; the `roots` crate,
 //! 0.4 kB). So more than one answer is found, and none is said to be none.
 
+use super::capacity::{BeyondLimit, beyond_limit};
 use super::output::Output;
-use super::probe::Probe;
+use super::variation::Variation;
 use crate::domain::balance::figure::{Figure, LiquidFigure};
 use crate::domain::balance::outcome::Case;
 use crate::domain::compare::variable;
@@ -16,43 +17,45 @@ use roots::{Convergency, find_root_brent};
 
 /// How an answer was found.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Way {
+pub enum Method {
     /// In one step: the figure is a straight line over the input.
-    Line,
+    Linear,
     /// By narrowing down.
     Search,
 }
 
-/// An input value and the figure that it gives, in base units.
+/// Input values and the figure that all of them give, in base units.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Reached {
-    /// The input.
-    pub at: f64,
+    /// The smallest input.
+    pub from: f64,
+    /// The largest input; the same as the smallest where only one value gives the figure.
+    pub to: f64,
     /// The figure.
     pub gives: f64,
 }
 
 /// What was found. Numbers in the base unit of the input's kind.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Found {
+pub enum Solution {
     /// One value.
     One(f64),
     /// Several, from the smallest.
     Several(Vec<f64>),
     /// Every value of a stretch, such as all fibre moistures that need no water.
-    Stretch {
+    Range {
         /// Where it begins.
         from: f64,
         /// Where it ends; often at the end of what is allowed.
         to: f64,
     },
     /// No value of the input gives the figure wanted.
-    Never {
+    Unreachable {
         /// What comes nearest.
         nearest: Reached,
     },
     /// The figure does not depend on the input.
-    Indifferent {
+    Independent {
         /// What it is, whatever the input.
         gives: f64,
     },
@@ -68,9 +71,11 @@ pub struct Answer {
     /// Its wanted value, in base units.
     pub wanted: f64,
     /// How it was found.
-    pub way: Way,
+    pub method: Method,
     /// What was found.
-    pub found: Found,
+    pub found: Solution,
+    /// Machines that cannot do what the recipe asks of them at the values found.
+    pub over: Vec<BeyondLimit>,
 }
 
 /// Why nothing can be solved for.
@@ -93,25 +98,25 @@ pub fn solve_for(case: &Case, field: Field, output: Output, wanted: f64) -> Resu
         return Err(NoAnswer::NotWanted);
     }
     let now = variable::get(&case.input, field);
-    let mut search = Search { probe: Probe::new(case), field, output, wanted, tolerance: 0.0 };
+    let mut search = Search { variation: Variation::new(case), field, output, wanted, tolerance: 0.0 };
     // A blank optional field can be solved for, one that the recipe has no place for cannot.
     let range = search.range(case);
     let Some(range) = range.filter(|(from, to)| search.can_set(*from) || search.can_set(*to)) else {
         return Err(NoAnswer::NotUsed);
     };
-    if is_line(case, field, output)
+    if is_linear(case, field, output)
         && let Some(found) = search.line(range, now)
     {
-        return Ok(Answer { field, output, wanted, way: Way::Line, found });
+        return Ok(search.answer(Method::Linear, found));
     }
     let found = search.look_through(range, now).ok_or(NoAnswer::NotGiven)?;
-    Ok(Answer { field, output, wanted, way: Way::Search, found })
+    Ok(search.answer(Method::Search, found))
 }
 
 /// Whether the figure is known to be a straight line over the input, from one end of what is allowed
 /// to the other. No more than what follows at once from the formulas; everything else is searched.
 #[must_use]
-pub fn is_line(case: &Case, field: Field, output: Output) -> bool {
+pub fn is_linear(case: &Case, field: Field, output: Output) -> bool {
     let cost = matches!(
         output,
         Output::Figure(Figure::Cost | Figure::FibreCost | Figure::Liquid(_, LiquidFigure::Cost))
@@ -201,7 +206,7 @@ const AROUND: i32 = 48;
 const FACTOR: f64 = 1.189_207_115_002_721;
 
 struct Search {
-    probe: Probe,
+    variation: Variation,
     field: Field,
     output: Output,
     wanted: f64,
@@ -213,6 +218,21 @@ struct Search {
 type Point = (f64, Option<f64>);
 
 impl Search {
+    /// The answer, with the machines that cannot follow it.
+    fn answer(mut self, method: Method, found: Solution) -> Answer {
+        let at: Vec<f64> = match &found {
+            Solution::One(at) => vec![*at],
+            Solution::Several(all) => all.clone(),
+            Solution::Range { from, to } => vec![*from, *to],
+            Solution::Unreachable { .. } | Solution::Independent { .. } => Vec::new(),
+        };
+        let mut over = Vec::new();
+        for at in at {
+            over.extend(beyond_limit(&mut self.variation, self.field, at, self.output));
+        }
+        Answer { field: self.field, output: self.output, wanted: self.wanted, method, found, over }
+    }
+
     /// What the field may hold, an end that is refused moved in by a billionth.
     fn range(&self, case: &Case) -> Option<(f64, f64)> {
         let limit = variable::limit(&case.input, self.field);
@@ -224,12 +244,12 @@ impl Search {
     }
 
     fn can_set(&self, at: f64) -> bool {
-        let mut input = self.probe.case().input.clone();
+        let mut input = self.variation.case().input.clone();
         variable::set(&mut input, self.field, at).is_ok()
     }
 
     fn miss(&mut self, at: f64) -> Option<f64> {
-        self.probe.value(&[(self.field, at)], self.output).map(|value| value - self.wanted)
+        self.variation.value(&[(self.field, at)], self.output).map(|value| value - self.wanted)
     }
 
     fn reached(&self, miss: f64) -> bool {
@@ -238,7 +258,7 @@ impl Search {
 
     /// The answer where the figure is a straight line: through the range's ends, or as near to them as
     /// there is a balance.
-    fn line(&mut self, (from, to): (f64, f64), now: Option<f64>) -> Option<Found> {
+    fn line(&mut self, (from, to): (f64, f64), now: Option<f64>) -> Option<Solution> {
         let first = now.filter(|now| self.miss(*now).is_some()).unwrap_or(from);
         let second = if (to - first).abs() > (first - from).abs() { first + (to - first) / 2.0 } else { from };
         let (at_first, at_second) = (self.miss(first)?, self.miss(second)?);
@@ -248,9 +268,9 @@ impl Search {
             let tolerance = 1e-12 * gives.abs().max(self.wanted.abs());
             self.miss(from).and(self.miss(to))?;
             return Some(if at_first.abs() <= tolerance {
-                Found::Stretch { from, to }
+                Solution::Range { from, to }
             } else {
-                Found::Indifferent { gives }
+                Solution::Independent { gives }
             });
         }
         let root = first - at_first / slope;
@@ -258,11 +278,11 @@ impl Search {
         if (from..=to).contains(&root) {
             // The line itself is put to the test: a kink would show here, and the search takes over.
             let miss = self.miss(root)?;
-            return self.reached(miss).then_some(Found::One(root));
+            return self.reached(miss).then_some(Solution::One(root));
         }
         let at = if root < from { from } else { to };
         let gives = self.miss(at)? + self.wanted;
-        Some(Found::Never { nearest: Reached { at, gives } })
+        Some(Solution::Unreachable { nearest: Reached { from: at, to: at, gives } })
     }
 
     /// The points to look at, in rising order.
@@ -277,7 +297,7 @@ impl Search {
     }
 
     /// Looks through the whole range; `None` where the recipe never gives the figure.
-    fn look_through(&mut self, range: (f64, f64), now: Option<f64>) -> Option<Found> {
+    fn look_through(&mut self, range: (f64, f64), now: Option<f64>) -> Option<Solution> {
         let points = Self::points(range, now);
         let mut seen: Vec<Point> = points.into_iter().map(|at| (at, self.miss(at))).collect();
         self.add_edges(&mut seen);
@@ -293,7 +313,11 @@ impl Search {
             let mut solved = seen.iter().filter(|point| point.1.is_some()).map(|point| point.0);
             let from = solved.next()?;
             let to = solved.next_back().unwrap_or(from);
-            return Some(if self.reached(least) { Found::Stretch { from, to } } else { Found::Indifferent { gives } });
+            return Some(if self.reached(least) {
+                Solution::Range { from, to }
+            } else {
+                Solution::Independent { gives }
+            });
         }
         if let Some(stretch) = self.stretch(&seen) {
             return Some(stretch);
@@ -302,14 +326,14 @@ impl Search {
         if found.is_empty() {
             let nearest = self.nearest(&seen)?;
             if self.reached(nearest.gives - self.wanted) {
-                found.push(nearest.at);
+                found.push(nearest.from);
             } else {
-                return Some(Found::Never { nearest });
+                return Some(Solution::Unreachable { nearest: self.widened(&seen, nearest) });
             }
         }
         Some(match found.as_slice() {
-            [one] => Found::One(*one),
-            _ => Found::Several(found),
+            [one] => Solution::One(*one),
+            _ => Solution::Several(found),
         })
     }
 
@@ -336,14 +360,19 @@ impl Search {
     }
 
     /// Two or more points in a row that all reach the value: a stretch, its ends narrowed down.
-    fn stretch(&mut self, seen: &[Point]) -> Option<Found> {
+    fn stretch(&mut self, seen: &[Point]) -> Option<Solution> {
         let reaches = |point: &Point| point.1.is_some_and(|miss| self.reached(miss));
         let first = seen.iter().position(reaches)?;
         let length = seen.iter().skip(first).take_while(|point| reaches(point)).count();
         if length < 2 {
             return None;
         }
-        let last = first + length - 1;
+        let (from, to) = self.ends(seen, first, first + length - 1);
+        Some(Solution::Range { from, to })
+    }
+
+    /// The ends of a run of points that all reach the value, narrowed down.
+    fn ends(&mut self, seen: &[Point], first: usize, last: usize) -> (f64, f64) {
         let mut narrow = |inside: f64, outside: Option<&Point>| {
             let Some((outside, Some(_))) = outside else { return inside };
             let (mut good, mut bad) = (inside, *outside);
@@ -353,9 +382,10 @@ impl Search {
             }
             good
         };
-        let from = narrow(seen[first].0, first.checked_sub(1).and_then(|at| seen.get(at)));
-        let to = narrow(seen[last].0, seen.get(last + 1));
-        Some(Found::Stretch { from, to })
+        let inside = |at: usize| seen.get(at).map_or(f64::NAN, |point| point.0);
+        let from = narrow(inside(first), first.checked_sub(1).and_then(|at| seen.get(at)));
+        let to = narrow(inside(last), seen.get(last + 1));
+        (from, to)
     }
 
     /// Where the figure goes through the value.
@@ -370,8 +400,9 @@ impl Search {
             let root = {
                 let field = self.field;
                 let (output, wanted) = (self.output, self.wanted);
-                let probe = &mut self.probe;
-                let mut miss = |at: f64| probe.value(&[(field, at)], output).map_or(f64::NAN, |value| value - wanted);
+                let variation = &mut self.variation;
+                let mut miss =
+                    |at: f64| variation.value(&[(field, at)], output).map_or(f64::NAN, |value| value - wanted);
                 find_root_brent(*left, *right, &mut miss, &mut Narrow)
             };
             // A jump across the value is no answer.
@@ -383,6 +414,34 @@ impl Search {
         }
         found.sort_unstable_by(f64::total_cmp);
         found.dedup_by(|a, b| (*a - *b).abs() <= 1e-12 * b.abs());
+        found
+    }
+
+    /// The whole range around what comes nearest that gives as much.
+    fn widened(&mut self, seen: &[Point], nearest: Reached) -> Reached {
+        let shift = nearest.gives - self.wanted;
+        let rebased: Vec<Point> = seen.iter().map(|(at, miss)| (*at, miss.map(|miss| miss - shift))).collect();
+        let (wanted, tolerance) = (self.wanted, self.tolerance);
+        self.wanted = nearest.gives;
+        self.tolerance = 1e-9 * nearest.gives.abs().max(tolerance);
+        let place = rebased.partition_point(|point| point.0 < nearest.from);
+        let reaches =
+            |this: &Self, at: usize| rebased.get(at).and_then(|point| point.1).is_some_and(|miss| this.reached(miss));
+        let mut first = place;
+        while first > 0 && reaches(self, first - 1) {
+            first -= 1;
+        }
+        let mut after = place;
+        while reaches(self, after) {
+            after += 1;
+        }
+        let found = if after > first {
+            let (from, to) = self.ends(&rebased, first, after - 1);
+            Reached { from: from.min(nearest.from), to: to.max(nearest.to), gives: nearest.gives }
+        } else {
+            nearest
+        };
+        (self.wanted, self.tolerance) = (wanted, tolerance);
         found
     }
 
@@ -406,7 +465,7 @@ impl Search {
             if at_left < at_right { high = right } else { low = left }
         }
         let gives = self.miss(at)? + self.wanted;
-        Some(Reached { at, gives })
+        Some(Reached { from: at, to: at, gives })
     }
 }
 

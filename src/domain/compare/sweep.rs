@@ -1,8 +1,8 @@
 //! One input over a range, and two over a grid.
 
+use super::feasibility::{Feasibility, Obstacle, Standing};
 use super::output::Output;
-use super::probe::Probe;
-use super::verdict::Verdict;
+use super::variation::Variation;
 use crate::domain::balance::outcome::Case;
 use crate::domain::compare::variable;
 use crate::domain::recipe::field::Field;
@@ -75,25 +75,77 @@ pub struct Sweep {
     /// For each figure its value at each input; `None` where there is none.
     pub outputs: Vec<Vec<Option<f64>>>,
     /// What stands in the way at each input.
-    pub verdicts: Vec<Verdict>,
+    pub feasibilities: Vec<Feasibility>,
+    /// Where each limit holds, narrowed down to [`EDGE`] of the range.
+    pub limits: Vec<LimitSpan>,
+}
+
+/// A part of a range in which something stands in the way.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LimitSpan {
+    /// What it is; never advice.
+    pub obstacle: Obstacle,
+    /// Where it begins.
+    pub from: f64,
+    /// Where it ends.
+    pub to: f64,
+}
+
+/// Edges of what can be run are narrowed down to this share of the axis.
+pub const EDGE: f64 = 1e-3;
+
+/// The place between `inside`, where `holds`, and `outside`, where it does not, to within `width`; `holds` there.
+fn narrowed(mut inside: f64, mut outside: f64, width: f64, mut holds: impl FnMut(f64) -> bool) -> f64 {
+    while (outside - inside).abs() > width {
+        let middle = f64::midpoint(inside, outside);
+        if holds(middle) { inside = middle } else { outside = middle }
+    }
+    inside
+}
+
+/// Where each limit holds along a range.
+fn limit_spans(variation: &mut Variation, axis: &Axis, inputs: &[f64], found: &[Feasibility]) -> Vec<LimitSpan> {
+    let width = EDGE * (axis.to - axis.from);
+    let mut spans = Vec::new();
+    for obstacle in Obstacle::ALL.into_iter().filter(|obstacle| !obstacle.is_advice()) {
+        let mut at = 0;
+        while let Some(first) = found.iter().skip(at).position(|one| one.has(obstacle)).map(|place| place + at) {
+            let length = found.iter().skip(first).take_while(|one| one.has(obstacle)).count();
+            let last = first + length - 1;
+            let mut edge = |inside: usize, outside: Option<usize>| {
+                let inside = inputs.get(inside).copied().unwrap_or(axis.from);
+                let Some(outside) = outside.and_then(|at| inputs.get(at).copied()) else { return inside };
+                narrowed(inside, outside, width, |at| variation.feasibility(&[(axis.field, at)]).has(obstacle))
+            };
+            let (from, to) = (edge(first, first.checked_sub(1)), edge(last, Some(last + 1)));
+            spans.push(LimitSpan { obstacle, from, to });
+            at = last + 1;
+        }
+    }
+    spans
 }
 
 /// Sweeps one input. Each point is a full solve of the recipe.
 #[must_use]
 pub fn sweep(case: &Case, axis: &Axis, outputs: &[Output]) -> Sweep {
     let inputs = axis.values();
-    let mut probe = Probe::new(case);
-    let mut found =
-        Sweep { outputs: vec![Vec::with_capacity(inputs.len()); outputs.len()], inputs, verdicts: Vec::new() };
+    let mut variation = Variation::new(case);
+    let mut found = Sweep {
+        outputs: vec![Vec::with_capacity(inputs.len()); outputs.len()],
+        inputs,
+        feasibilities: Vec::new(),
+        limits: Vec::new(),
+    };
     for base in &found.inputs {
         let numbers = [(axis.field, *base)];
-        let verdict = probe.verdict(&numbers);
-        let solved = has_balance(verdict);
+        let feasibility = variation.feasibility(&numbers);
+        let solved = has_balance(feasibility);
         for (values, output) in found.outputs.iter_mut().zip(outputs) {
-            values.push(if solved { output.value(probe.case()).map(|amount| amount.base) } else { None });
+            values.push(if solved { output.value(variation.case()).map(|amount| amount.base) } else { None });
         }
-        found.verdicts.push(verdict);
+        found.feasibilities.push(feasibility);
     }
+    found.limits = limit_spans(&mut variation, axis, &found.inputs, &found.feasibilities);
     found
 }
 
@@ -108,7 +160,10 @@ pub struct Grid {
     /// The figure in each cell; `None` where there is none.
     pub values: Vec<Option<f64>>,
     /// What stands in the way in each cell.
-    pub verdicts: Vec<Verdict>,
+    pub feasibilities: Vec<Feasibility>,
+    /// Edges between what can be run, what can be run with advice, and what cannot, narrowed down to [`EDGE`] of each
+    /// axis: pieces of line through one square of the grid each.
+    pub edges: Vec<[(f64, f64); 2]>,
 }
 
 impl Grid {
@@ -123,21 +178,81 @@ impl Grid {
 #[must_use]
 pub fn grid(case: &Case, across: &Axis, up: &Axis, output: Output) -> Grid {
     let (columns, rows) = (across.values(), up.values());
-    let mut probe = Probe::new(case);
+    let mut variation = Variation::new(case);
     let mut values = Vec::with_capacity(columns.len() * rows.len());
-    let mut verdicts = Vec::with_capacity(columns.len() * rows.len());
+    let mut feasibilities = Vec::with_capacity(columns.len() * rows.len());
     for second in &rows {
         for first in &columns {
-            let verdict = probe.verdict(&[(across.field, *first), (up.field, *second)]);
-            let value = if has_balance(verdict) { output.value(probe.case()) } else { None };
+            let feasibility = variation.feasibility(&[(across.field, *first), (up.field, *second)]);
+            let value = if has_balance(feasibility) { output.value(variation.case()) } else { None };
             values.push(value.map(|amount| amount.base));
-            verdicts.push(verdict);
+            feasibilities.push(feasibility);
         }
     }
-    Grid { across: columns, up: rows, values, verdicts }
+    let edges = edges(&mut variation, (across.field, &columns), (up.field, &rows), &feasibilities);
+    Grid { across: columns, up: rows, values, feasibilities, edges }
 }
 
-fn has_balance(verdict: Verdict) -> bool {
-    use super::verdict::Obstacle;
-    !verdict.obstacles().any(|obstacle| matches!(obstacle, Obstacle::NotAllowed | Obstacle::NoBalance))
+/// Where one state meets another between two neighbours, and which two they are; `None` for none.
+type Crossing = Option<((f64, f64), Standing, Standing)>;
+
+/// The edges of the grid's squares on which the state changes, joined within each square.
+fn edges(
+    variation: &mut Variation,
+    (across, columns): (Field, &[f64]),
+    (up, rows): (Field, &[f64]),
+    found: &[Feasibility],
+) -> Vec<[(f64, f64); 2]> {
+    let ends = |all: &[f64]| EDGE * (all.last().unwrap_or(&0.0) - all.first().unwrap_or(&0.0)).abs();
+    let (wide, high) = (ends(columns), ends(rows));
+    let standing = |column: usize, row: usize| found.get(row * columns.len() + column).map(|one| one.standing());
+    let mut level: Vec<Crossing> = Vec::with_capacity(found.len());
+    let mut upright: Vec<Crossing> = Vec::with_capacity(found.len());
+    for (row, y) in rows.iter().enumerate() {
+        for (column, x) in columns.iter().enumerate() {
+            let here = standing(column, row);
+            level.push(match (here, columns.get(column + 1), standing(column + 1, row)) {
+                (Some(here), Some(next), Some(there)) if here != there => {
+                    let same = |at| variation.feasibility(&[(across, at), (up, *y)]).standing() == here;
+                    Some(((narrowed(*x, *next, wide, same), *y), here, there))
+                }
+                _ => None,
+            });
+            upright.push(match (here, rows.get(row + 1), standing(column, row + 1)) {
+                (Some(here), Some(next), Some(there)) if here != there => {
+                    let same = |at| variation.feasibility(&[(across, *x), (up, at)]).standing() == here;
+                    Some(((*x, narrowed(*y, *next, high, same)), here, there))
+                }
+                _ => None,
+            });
+        }
+    }
+    let at = |all: &[Crossing], column: usize, row: usize| all.get(row * columns.len() + column).copied().flatten();
+    let mut pieces = Vec::new();
+    for row in 0..rows.len().saturating_sub(1) {
+        for column in 0..columns.len().saturating_sub(1) {
+            let sides = [
+                at(&level, column, row),
+                at(&upright, column + 1, row),
+                at(&level, column, row + 1),
+                at(&upright, column, row),
+            ];
+            let points: Vec<(f64, f64)> = sides.into_iter().flatten().map(|(point, ..)| point).collect();
+            match points.as_slice() {
+                [one, other] => pieces.push([*one, *other]),
+                // Three or four: the edges meet in the square.
+                all if all.len() > 2 => {
+                    let count = all.len() as f64;
+                    let sum = all.iter().fold((0.0, 0.0), |sum, point| (sum.0 + point.0, sum.1 + point.1));
+                    pieces.extend(all.iter().map(|point| [*point, (sum.0 / count, sum.1 / count)]));
+                }
+                _ => {}
+            }
+        }
+    }
+    pieces
+}
+
+fn has_balance(feasibility: Feasibility) -> bool {
+    !feasibility.obstacles().any(|obstacle| matches!(obstacle, Obstacle::NotAllowed | Obstacle::NoBalance))
 }

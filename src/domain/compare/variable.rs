@@ -8,7 +8,7 @@ use crate::domain::recipe::input::{Dosing, Feed, Input, Liquid, WaterPlan};
 use crate::domain::recipe::limit::{self, Limit};
 use crate::domain::recipe::liquid::{DoseWay, LiquidId, Role};
 use crate::domain::working::given;
-use crate::quantity::{Amount, Dose, Kind, Moisture, Solids};
+use crate::quantity::{Amount, Dose, Kind, Moisture, Solids, Unit};
 use uom::si::f64::{
     ArealMassDensity, InverseVelocity, Length, MassDensity, MassRate, Ratio, ThermodynamicTemperature, Time, Velocity,
 };
@@ -48,14 +48,18 @@ pub fn amount(input: &Input, field: Field) -> Option<Amount> {
 /// What the field may hold in this recipe, and what is usual.
 #[must_use]
 pub fn limit(input: &Input, field: Field) -> Limit {
-    let Field::Liquid(id, part) = field else { return limit::plain(field) };
+    let Field::Liquid(id, part) = field else {
+        let plain = limit::plain(field);
+        let density = Unit::KilogramPerCubicMetre.from_base(input.board.density.value);
+        return if field == Field::MatMoisture { plain.within(limit::mat_moisture(density)) } else { plain };
+    };
     let Some(liquid) = find(input, id) else { return limit::plain(field) };
     // The table is asked with a liquid as entered; an empty one allocates nothing.
     let mut entered = LiquidDraft::blank(id, liquid.role);
     entered.substance = liquid.substance;
     entered.dose_way = way(input, liquid);
     let another = |other: &Liquid| other.id != id && other.role == Role::Binder;
-    limit::liquid(&entered, part, input.liquids.as_slice().iter().any(another))
+    limit::liquid(&entered, part, input.liquids.as_slice().iter().any(another), input.product)
 }
 
 fn find(input: &Input, id: LiquidId) -> Option<&Liquid> {
@@ -73,14 +77,19 @@ fn way(input: &Input, liquid: &Liquid) -> DoseWay {
     }
 }
 
-/// Every field that holds a number in this recipe, in the order of the page.
+/// Every field that holds a number in this recipe and may hold another, in the order of the page. The solids of an isocyanate
+/// may not.
 pub fn used(input: &Input) -> impl Iterator<Item = Field> {
     let liquids = input
         .liquids
         .as_slice()
         .iter()
         .flat_map(|liquid| LiquidField::ALL.iter().map(|part| Field::Liquid(liquid.id, *part)));
-    Field::PLAIN.iter().copied().chain(liquids).filter(|field| get(input, *field).is_some())
+    let varies = |field: &Field| {
+        let limit = limit(input, *field);
+        limit.least < limit.most
+    };
+    Field::PLAIN.iter().copied().chain(liquids).filter(move |field| get(input, *field).is_some() && varies(field))
 }
 
 /// Whether fields that depend on each other agree: nothing is thinned to more than it holds, and no

@@ -1,7 +1,7 @@
 //! Everything typed where solutions and glues are made up, raw.
 
 use crate::domain::chemistry::solute::Solute;
-use crate::domain::mixing::field::{MixField, SHARE};
+use crate::domain::mixing::field::{Entries, MixField, SHARE};
 use crate::domain::recipe::check::read_entry;
 use crate::domain::recipe::draft::Entry;
 use crate::domain::recipe::finding::What;
@@ -71,52 +71,6 @@ impl TankPart {
     }
 }
 
-/// Declares the entries once: the struct, what stands in them at first, and the way from a
-/// [`MixField`] to them.
-macro_rules! entries {
-    ($( $name:ident: $field:ident, $unit:ident, $preset:literal; )*) => {
-        /// The numbers typed.
-        #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-        #[serde(default)]
-        #[allow(missing_docs, reason = "each is the field of the same name")]
-        pub struct Entries { $( pub $name: Entry, )* }
-
-        impl Default for Entries {
-            fn default() -> Self {
-                Self { $( $name: Entry::preset($preset, Unit::$unit), )* }
-            }
-        }
-
-        impl MixDraft {
-            /// The entry of a field.
-            #[must_use]
-            pub const fn entry(&self, field: MixField) -> &Entry {
-                match field { $( MixField::$field => &self.entries.$name, )* }
-            }
-
-            /// The entry of a field, to type into.
-            pub const fn entry_mut(&mut self, field: MixField) -> &mut Entry {
-                match field { $( MixField::$field => &mut self.entries.$name, )* }
-            }
-        }
-    };
-}
-
-entries! {
-    solution_mass: SolutionMass, Kilogram, "100";
-    solution_volume: SolutionVolume, Litre, "100";
-    concentration: Concentration, Percent, "20";
-    coldest: Coldest, Celsius, "10";
-    measured_density: MeasuredDensity, KilogramPerCubicMetre, "";
-    glue_mass: GlueMass, Kilogram, "500";
-    glue_volume: GlueVolume, Litre, "500";
-    nco: Nco, Percent, "31";
-    formalin: Formalin, Kilogram, "";
-    strength: Strength, Percent, "37";
-    urea: Urea, Kilogram, "";
-    extra_urea: ExtraUrea, Kilogram, "";
-}
-
 /// Everything typed and chosen there.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default)]
@@ -149,6 +103,17 @@ impl Default for MixDraft {
 }
 
 impl MixDraft {
+    /// The entry of a field.
+    #[must_use]
+    pub const fn entry(&self, field: MixField) -> &Entry {
+        self.entries.entry(field)
+    }
+
+    /// The entry of a field, to type into.
+    pub const fn entry_mut(&mut self, field: MixField) -> &mut Entry {
+        self.entries.entry_mut(field)
+    }
+
     /// The number of a field, in the base unit of its kind; `None` while it may be blank and is.
     ///
     /// # Errors

@@ -73,6 +73,8 @@ pub struct Batch {
 /// Why a glue cannot be mixed.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum GlueError {
+    /// An isocyanate and something with water in one tank: they react.
+    IsocyanateWithWater,
     /// There are no parts, or none has a share above zero.
     NothingToMix,
     /// More parts than [`MAX_PARTS`].

@@ -9,7 +9,7 @@ mod premix;
 /// The target amount of a liquid, by mass or by volume.
 pub mod target_amount;
 
-pub use draft::{AmountWay, Entries, MixDraft, PartKey, ShareWay, TankPart};
-pub use field::{MixField, SHARE};
+pub use draft::{AmountWay, MixDraft, PartKey, ShareWay, TankPart};
+pub use field::{Entries, MixField, SHARE};
 pub use outcome::{Isocyanate, MadeUp, Trouble, formaldehyde_ratio, isocyanate, solution};
-pub use premix::{Candidate, batch, cautions, fill_in_shares, tank, wets_isocyanate};
+pub use premix::{Candidate, batch, cautions, fill_in_shares, tank};

@@ -85,10 +85,10 @@ fn key_of(liquid: &LiquidDraft) -> PartKey {
     PartKey::Liquid(if name.is_empty() { format!("#{}", liquid.id.0) } else { name.to_owned() })
 }
 
+/// An isocyanate never does, whatever it is for.
 const fn goes_in(role: Role, substance: Substance) -> bool {
     match role {
-        Role::Binder => !substance.is_isocyanate(),
-        Role::Hardener | Role::Scavenger => true,
+        Role::Binder | Role::Hardener | Role::Scavenger => !substance.is_isocyanate(),
         Role::Wax | Role::ReleaseAgent | Role::Other => false,
     }
 }
@@ -96,8 +96,11 @@ const fn goes_in(role: Role, substance: Substance) -> bool {
 /// The glue of the parts in the tank. Its parts stand in the order of those candidates that go in.
 ///
 /// # Errors
-/// [`Trouble`], with those of [`glue_batch::batch`].
+/// [`Trouble`], with those of [`glue_batch::batch`], and [`GlueError::IsocyanateWithWater`].
 pub fn batch(mix: &MixDraft, tank: &[Candidate]) -> Result<Batch, Trouble<GlueError>> {
+    if wets_isocyanate(tank) {
+        return Err(Trouble::Refused(GlueError::IsocyanateWithWater));
+    }
     let wanted = wanted(mix, mix.glue_way, MixField::GlueMass, MixField::GlueVolume)?;
     let parts = tank.iter().filter(|candidate| candidate.in_tank).map(|candidate| {
         let Candidate { flow, solids, density, .. } = *candidate;
@@ -150,15 +153,18 @@ pub fn cautions(tank: &[Candidate]) -> Vec<Caution> {
         Caution::Alkaline => substance(|substance| substance == Substance::Pf),
         Caution::AcidCure => hardener || substance(Substance::is_hardener_salt),
         Caution::Oxidiser => substance(|substance| substance == Substance::AmmoniumNitrate),
-        Caution::ReleaseAgent | Caution::Steam | Caution::Dust | Caution::CatchTest | Caution::Advice => false,
+        Caution::Ammonia => substance(|substance| substance == Substance::Pf) && substance(Substance::is_hardener_salt),
+        Caution::Corrosion => substance(|substance| substance == Substance::AmmoniumChloride),
+        _ => false,
     };
     Caution::ALL.iter().copied().filter(applies).collect()
 }
 
-/// Whether an isocyanate would stand in one tank with something that brings water.
+/// Whether an isocyanate would be in one tank with something that brings water.
 #[must_use]
-pub fn wets_isocyanate(tank: &[Candidate]) -> bool {
-    let inside = |what: fn(&Candidate) -> bool| tank.iter().any(|candidate| candidate.in_tank && what(candidate));
-    inside(|candidate| candidate.substance.is_some_and(Substance::is_isocyanate))
-        && inside(|candidate| candidate.solids.get::<ratio>() < 1.0)
+fn wets_isocyanate(tank: &[Candidate]) -> bool {
+    let isocyanate = |candidate: &Candidate| candidate.substance.is_some_and(Substance::is_isocyanate);
+    let inside = || tank.iter().filter(|candidate| candidate.in_tank);
+    inside().any(isocyanate)
+        && inside().any(|candidate| !isocyanate(candidate) && candidate.solids.get::<ratio>() < 1.0)
 }

@@ -76,6 +76,29 @@ impl SystemKey {
     }
 }
 
+/// What is typical of a liquid made of a substance, as the library has it. The salts that no system holds share what is known of the
+/// one that is there, without its density.
+#[must_use]
+pub fn typical(substance: Substance) -> Option<LiquidDraft> {
+    let of = |substance| {
+        let mut library = SystemKey::ALL.iter().flat_map(|system| system.system().liquids);
+        library.find(|typical| typical.substance == substance)
+    };
+    match substance {
+        Substance::AmmoniumChloride | Substance::AmmoniumNitrate => {
+            of(Substance::AmmoniumSulfate).map(|salt| LiquidDraft {
+                name: String::new(),
+                substance,
+                density: Entry::empty(Unit::KilogramPerCubicMetre),
+                source: "Typical. Dose and concentration: unverified.".to_owned(),
+                ..salt
+            })
+        }
+        Substance::Other => None,
+        other => of(other),
+    }
+}
+
 /// Puts `liquids` behind those of a recipe, with numbers that are free there. A base within `liquids`
 /// stays that liquid; one outside them is kept as it is and reported by the check.
 pub fn add_liquids(draft: &mut Draft, liquids: &[LiquidDraft]) {

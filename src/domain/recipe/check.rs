@@ -84,8 +84,18 @@ pub fn limit_of(draft: &Draft, field: Field) -> Limit {
     match field {
         Field::Liquid(id, part) => draft.liquid(id).map_or(limit::plain(field), |liquid| {
             let another = |other: &LiquidDraft| other.id != id && other.role == Role::Binder;
-            limit::liquid(liquid, part, draft.liquids.iter().any(another))
+            limit::liquid(liquid, part, draft.liquids.iter().any(another), draft.product())
         }),
+        Field::MatMoisture => match read_field(draft, Field::BoardDensity) {
+            Ok(Some(density)) => {
+                limit::plain(field).within(limit::mat_moisture(Unit::KilogramPerCubicMetre.from_base(density)))
+            }
+            _ => limit::plain(field),
+        },
+        Field::WantedPressFactor => {
+            let binders = draft.liquids.iter().filter(|liquid| liquid.role == Role::Binder);
+            limit::plain(field).within(limit::press_factor(binders.map(|liquid| liquid.substance)))
+        }
         plain => limit::plain(plain),
     }
 }
@@ -174,6 +184,7 @@ impl Reader<'_> {
             line_speed: self.optional(Field::TopLineSpeed).map(|speed| si!(Velocity, speed)),
         };
         Some(Input {
+            product: self.draft.product(),
             feed: feed?,
             fibre_moisture: fibre_moisture?,
             fibre_price,

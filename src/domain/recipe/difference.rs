@@ -46,6 +46,10 @@ impl LiquidChoice {
 /// One thing in which two recipes differ.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum Difference {
+    /// What the furnish is made of.
+    Furnish,
+    /// The kind of board.
+    BoardKind,
     /// What fixes the fibre flow.
     FeedWay,
     /// What fixes the water dose.
@@ -63,6 +67,12 @@ pub enum Difference {
 #[must_use]
 pub fn differences(one: &Draft, other: &Draft) -> Vec<Difference> {
     let mut found = Vec::new();
+    if one.furnish != other.furnish {
+        found.push(Difference::Furnish);
+    }
+    if one.board_kind != other.board_kind {
+        found.push(Difference::BoardKind);
+    }
     if one.feed_way != other.feed_way {
         found.push(Difference::FeedWay);
     }
@@ -92,6 +102,8 @@ pub fn differences(one: &Draft, other: &Draft) -> Vec<Difference> {
 /// Makes `to` say in one thing what `from` says.
 pub fn take(to: &mut Draft, from: &Draft, difference: Difference) {
     match difference {
+        Difference::Furnish => to.furnish = from.furnish,
+        Difference::BoardKind => to.board_kind = from.board_kind,
         Difference::FeedWay => to.feed_way = from.feed_way,
         Difference::WaterWay => to.water_way = from.water_way,
         Difference::Entry(field) => {

@@ -1,49 +1,13 @@
 //! What the user typed, raw: every number as text with the unit of its box, and the choices made.
 
-use crate::domain::recipe::field::{Field, LiquidField};
+pub use crate::domain::form::Entry;
+
+use crate::domain::form::entries_of;
+use crate::domain::recipe::field::{Field, LiquidField, Plain};
 use crate::domain::recipe::liquid::{DoseWay, LiquidId, Role, Substance};
+use crate::domain::recipe::product::{BoardKind, Furnish, Product};
 use crate::quantity::{Kind, Unit};
 use serde::{Deserialize, Serialize};
-
-/// One box: the text as typed, never tidied up, and the unit that stood beside it.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(test, derive(schemars::JsonSchema))]
-pub struct Entry {
-    /// What was typed.
-    pub text: String,
-    /// The unit beside the box when it was typed.
-    #[cfg_attr(test, schemars(with = "String"))]
-    pub unit: Unit,
-    /// Filled in by the app and not yet touched by the user.
-    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
-    pub preset: bool,
-}
-
-impl Entry {
-    /// A typed entry.
-    #[must_use]
-    pub fn typed(text: impl Into<String>, unit: Unit) -> Self {
-        Self { text: text.into(), unit, preset: false }
-    }
-
-    /// A value that the app filled in.
-    #[must_use]
-    pub fn preset(text: impl Into<String>, unit: Unit) -> Self {
-        Self { text: text.into(), unit, preset: true }
-    }
-
-    /// An empty box.
-    #[must_use]
-    pub fn empty(unit: Unit) -> Self {
-        Self::preset("", unit)
-    }
-
-    /// Whether nothing was typed.
-    #[must_use]
-    pub fn is_blank(&self) -> bool {
-        self.text.trim().is_empty()
-    }
-}
 
 /// What fixes the fibre flow.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -118,6 +82,12 @@ pub struct LiquidDraft {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct Draft {
+    /// What the furnish is made of.
+    #[serde(default)]
+    pub furnish: Furnish,
+    /// The kind of board.
+    #[serde(default)]
+    pub board_kind: BoardKind,
     /// What fixes the fibre flow.
     pub feed_way: FeedWay,
     /// What fixes the water dose.
@@ -128,71 +98,12 @@ pub struct Draft {
     pub plain: Plain,
 }
 
-/// Declares the entries outside the liquids once: the struct, and the way from a [`Field`] to them.
-macro_rules! plain {
-    ($( $name:ident: $field:ident, $unit:ident, $preset:literal; )*) => {
-        /// The numbers outside the liquids.
-        #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-        #[cfg_attr(test, derive(schemars::JsonSchema))]
-        #[serde(default)]
-        #[allow(missing_docs, reason = "each is the field of the same name")]
-        pub struct Plain { $( pub $name: Entry, )* }
-
-        impl Default for Plain {
-            /// The boxes of a new recipe: the usual values filled in, the rest blank.
-            fn default() -> Self {
-                Self { $( $name: Entry::preset($preset, Unit::$unit), )* }
-            }
-        }
-
-        impl Plain {
-            fn entry(&self, field: Field) -> Option<&Entry> {
-                match field { $( Field::$field => Some(&self.$name), )* Field::Liquid(..) => None }
-            }
-
-            fn entry_mut(&mut self, field: Field) -> Option<&mut Entry> {
-                match field { $( Field::$field => Some(&mut self.$name), )* Field::Liquid(..) => None }
-            }
-        }
-    };
-}
-
-plain! {
-    fibre_flow: FibreFlow, KilogramPerHour, "";
-    wanted_line_speed: WantedLineSpeed, MetrePerMinute, "";
-    wanted_press_factor: WantedPressFactor, SecondPerMillimetre, "";
-    fibre_moisture: FibreMoisture, PercentDryBasis, "";
-    fibre_price: FibrePrice, PerTonne, "";
-    mat_moisture: MatMoisture, PercentDryBasis, "";
-    drying_loss: DryingLoss, Percent, "0";
-    water_on_fibre: WaterOnFibre, Percent, "";
-    water_flow: WaterFlow, KilogramPerHour, "";
-    board_density: BoardDensity, KilogramPerCubicMetre, "";
-    board_moisture: BoardMoisture, PercentDryBasis, "7";
-    thickness: Thickness, Millimetre, "";
-    sand_top: SandTop, Millimetre, "0";
-    sand_bottom: SandBottom, Millimetre, "0";
-    surface_ratio: SurfaceRatio, One, "1";
-    mat_width: MatWidth, Metre, "";
-    spread_width: SpreadWidth, Metre, "";
-    press_length: PressLength, Metre, "";
-    reject: Reject, Percent, "0";
-    area_yield: AreaYield, Percent, "100";
-    exit_moisture: ExitMoisture, PercentDryBasis, "";
-    mat_bulk_density: MatBulkDensity, KilogramPerCubicMetre, "";
-    mat_temperature: MatTemperature, Celsius, "30";
-    surface_spray: SurfaceSpray, GramPerSquareMetre, "0";
-    shift_hours: ShiftHours, Hour, "8";
-    fibre_supply: FibreSupply, KilogramPerHour, "";
-    blender_capacity: BlenderCapacity, KilogramPerHour, "";
-    least_press_factor: LeastPressFactor, SecondPerMillimetre, "";
-    top_line_speed: TopLineSpeed, MetrePerMinute, "";
-}
-
 impl Default for Draft {
     /// A blank recipe: nothing typed, the usual values filled in.
     fn default() -> Self {
         Self {
+            furnish: Furnish::default(),
+            board_kind: BoardKind::default(),
             feed_way: FeedWay::OvenDry,
             water_way: WaterWay::ToMatMoisture,
             liquids: Vec::new(),
@@ -219,29 +130,10 @@ impl LiquidDraft {
             source: String::new(),
         }
     }
+}
 
-    /// The entry of a field.
-    #[must_use]
-    pub fn entry(&self, field: LiquidField) -> &Entry {
-        match field {
-            LiquidField::Dose => &self.dose,
-            LiquidField::Solids => &self.solids,
-            LiquidField::Density => &self.density,
-            LiquidField::SpraySolids => &self.spray_solids,
-            LiquidField::Price => &self.price,
-        }
-    }
-
-    /// The entry of a field, to type into.
-    pub fn entry_mut(&mut self, field: LiquidField) -> &mut Entry {
-        match field {
-            LiquidField::Dose => &mut self.dose,
-            LiquidField::Solids => &mut self.solids,
-            LiquidField::Density => &mut self.density,
-            LiquidField::SpraySolids => &mut self.spray_solids,
-            LiquidField::Price => &mut self.price,
-        }
-    }
+entries_of! {
+    LiquidDraft by LiquidField { Dose: dose, Solids: solids, Density: density, SpraySolids: spray_solids, Price: price }
 }
 
 impl Draft {
@@ -278,6 +170,12 @@ impl Draft {
             Field::Liquid(id, part) => self.liquid_mut(id).map(|liquid| liquid.entry_mut(part)),
             plain => self.plain.entry_mut(plain),
         }
+    }
+
+    /// What is made of what.
+    #[must_use]
+    pub const fn product(&self) -> Product {
+        Product { furnish: self.furnish, board: self.board_kind }
     }
 
     /// What a field measures.

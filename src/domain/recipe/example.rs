@@ -3,6 +3,7 @@
 use crate::domain::recipe::binder_system::{SystemKey, add_liquids};
 use crate::domain::recipe::draft::{Draft, Entry};
 use crate::domain::recipe::field::{Field, LiquidField};
+use crate::domain::recipe::product::BoardKind;
 use crate::quantity::Unit;
 
 /// What the invented mill typed, in the order of the page.
@@ -41,7 +42,7 @@ const PRICES: &[&str] = &["2100", "900"];
 /// Nothing in it is marked as a preset, as if the mill had typed it.
 #[must_use]
 pub fn example() -> Draft {
-    let mut draft = Draft::default();
+    let mut draft = Draft { board_kind: BoardKind::Fibreboard, ..Draft::default() };
     for (field, text, unit) in TYPED {
         if let Some(entry) = draft.entry_mut(*field) {
             *entry = Entry::typed(*text, *unit);

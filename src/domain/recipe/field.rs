@@ -1,71 +1,131 @@
-//! The address of every number a person can type.
+//! The boxes of a recipe: one table, from which the fields, the entries, their checks and their storage follow.
 
+use crate::domain::balance::station::Station;
+use crate::domain::form::form;
+use crate::domain::limit::Limit;
+use crate::domain::limit::Source::{CommonPractice, FromMemory, Published};
+use crate::domain::limit::Window;
 use crate::domain::recipe::liquid::{DoseWay, LiquidId};
 use crate::quantity::Kind;
+use crate::quantity::Unit as U;
 
-/// A number on the recipe page.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Field {
-    /// Fibre into the blender, oven-dry or as the belt scale reads it (see [`FeedWay`](crate::domain::recipe::draft::FeedWay)).
-    FibreFlow,
-    /// Line speed wanted, when the fibre flow follows from it.
-    WantedLineSpeed,
-    /// Press factor wanted, when the fibre flow follows from it.
-    WantedPressFactor,
-    /// Moisture of the fibre into the blender.
-    FibreMoisture,
-    /// Price of oven-dry fibre.
-    FibrePrice,
-    /// Moisture wanted of the mat at the former.
-    MatMoisture,
-    /// Points of moisture lost between blender and former.
-    DryingLoss,
-    /// Water dose as kg per 100 kg oven-dry fibre.
-    WaterOnFibre,
-    /// Water dose as a flow.
-    WaterFlow,
-    /// Board density at the board's moisture (EN 323).
-    BoardDensity,
-    /// Moisture at which the board's density is meant.
-    BoardMoisture,
-    /// Thickness of the finished, sanded board.
-    Thickness,
-    /// Sanded off the top face.
-    SandTop,
-    /// Sanded off the bottom face.
-    SandBottom,
-    /// Density of the sanded-off layers as a ratio of the mean.
-    SurfaceRatio,
-    /// Width of the mat after trimming.
-    MatWidth,
-    /// Width that the former spreads, before trimming.
-    SpreadWidth,
-    /// Heated length of the press.
-    PressLength,
-    /// Share of the furnish that the sifter rejects.
-    Reject,
-    /// Finished area per pressed area.
-    AreaYield,
-    /// Moisture of the board as it leaves the press.
-    ExitMoisture,
-    /// Bulk density of the loose mat, with its moisture.
-    MatBulkDensity,
-    /// Temperature of the mat before the press.
-    MatTemperature,
-    /// Water sprayed on the mat before the press, both faces together.
-    SurfaceSpray,
-    /// Hours of a shift.
-    ShiftHours,
-    /// Largest oven-dry fibre flow that dryer and silo can supply.
-    FibreSupply,
-    /// Largest oven-dry furnish flow through the blender.
-    BlenderCapacity,
-    /// Smallest press factor that cures the board.
-    LeastPressFactor,
-    /// Largest line speed of former and press.
-    TopLineSpeed,
-    /// A number of one liquid.
-    Liquid(LiquidId, LiquidField),
+/// Where a box is on the page.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Spot {
+    /// The station it belongs to.
+    pub station: Station,
+    /// Whether it is folded away with those that are needed less often.
+    pub folded: bool,
+}
+
+const fn main(station: Station) -> Spot {
+    Spot { station, folded: false }
+}
+
+const fn folded(station: Station) -> Spot {
+    Spot { station, folded: true }
+}
+
+/// The usual press factor, s/mm.
+pub const PRESS_FACTOR: Window = Window { low: 5.6, high: 14.0, source: Published("Garay (2012) and others") };
+
+form! {
+    /// A number on the recipe page.
+    enum Field at Spot {
+        /// Fibre into the blender, oven-dry or as the belt scale reads it (see [`FeedWay`](crate::domain::recipe::draft::FeedWay)).
+        FibreFlow: fibre_flow, FibreFlow, KilogramPerHour, "", main(Station::Fibre),
+            Limit::above_to(U::KilogramPerHour, 0.0, 1e6).usually(500.0, 60_000.0, CommonPractice);
+        /// Line speed wanted, when the fibre flow follows from it.
+        WantedLineSpeed: wanted_line_speed, LineSpeed, MetrePerMinute, "", main(Station::Fibre),
+            Limit::above_to(U::MetrePerMinute, 0.0, 300.0).usually(1.0, 120.0, CommonPractice);
+        /// Press factor wanted, when the fibre flow follows from it.
+        WantedPressFactor: wanted_press_factor, PressFactor, SecondPerMillimetre, "", main(Station::Fibre),
+            Limit::above_to(U::SecondPerMillimetre, 0.0, 1_000.0).within(PRESS_FACTOR);
+        /// Moisture of the fibre into the blender.
+        FibreMoisture: fibre_moisture, Moisture, PercentDryBasis, "", main(Station::Fibre),
+            Limit::from_to(U::PercentDryBasis, 0.0, 200.0).usually(1.0, 12.0, CommonPractice);
+        /// Price of oven-dry fibre.
+        FibrePrice: fibre_price, Price, PerTonne, "", folded(Station::Fibre),
+            Limit::from_to(U::PerTonne, 0.0, 1e6).optional();
+        /// Moisture wanted of the mat at the former.
+        MatMoisture: mat_moisture, Moisture, PercentDryBasis, "", main(Station::Mat),
+            Limit::from_to(U::PercentDryBasis, 0.0, 100.0).usually(8.0, 12.0, Published("Gruver et al.; Garay (2012)"));
+        /// Points of moisture lost between blender and former.
+        DryingLoss: drying_loss, Share, Percent, "0", folded(Station::Mat),
+            Limit::from_to(U::Percent, 0.0, 50.0).usually(0.0, 3.0, CommonPractice);
+        /// Water dose as kg per 100 kg oven-dry fibre.
+        WaterOnFibre: water_on_fibre, Dose, Percent, "", main(Station::Blender),
+            Limit::from_to(U::Percent, 0.0, 100.0).usually(0.0, 15.0, CommonPractice);
+        /// Water dose as a flow.
+        WaterFlow: water_flow, LiquidFlow, KilogramPerHour, "", main(Station::Blender),
+            Limit::from_to(U::KilogramPerHour, 0.0, 1e6);
+        /// Board density at the board's moisture (EN 323).
+        BoardDensity: board_density, BoardDensity, KilogramPerCubicMetre, "", main(Station::Board),
+            Limit::above_to(U::KilogramPerCubicMetre, 0.0, 2_000.0).usually(400.0, 1_000.0, CommonPractice);
+        /// Moisture at which the board's density is meant.
+        BoardMoisture: board_moisture, Moisture, PercentDryBasis, "7", main(Station::Board),
+            Limit::from_to(U::PercentDryBasis, 0.0, 50.0).usually(4.0, 11.0, FromMemory);
+        /// Thickness of the finished, sanded board.
+        Thickness: thickness, Thickness, Millimetre, "", main(Station::Board),
+            Limit::above_to(U::Millimetre, 0.0, 300.0).usually(2.0, 40.0, CommonPractice);
+        /// Sanded off the top face.
+        SandTop: sand_top, Thickness, Millimetre, "0", main(Station::Board),
+            Limit::from_to(U::Millimetre, 0.0, 20.0).usually(0.0, 0.75, FromMemory);
+        /// Sanded off the bottom face.
+        SandBottom: sand_bottom, Thickness, Millimetre, "0", main(Station::Board),
+            Limit::from_to(U::Millimetre, 0.0, 20.0).usually(0.0, 0.75, FromMemory);
+        /// Density of the sanded-off layers as a ratio of the mean.
+        SurfaceRatio: surface_ratio, Ratio, One, "1", folded(Station::Board),
+            Limit::above_to(U::One, 0.0, 3.0).usually(0.9, 1.5, CommonPractice);
+        /// Width of the mat after trimming.
+        MatWidth: mat_width, Extent, Metre, "", main(Station::Mat),
+            Limit::above_to(U::Metre, 0.0, 20.0).usually(0.3, 4.5, CommonPractice).optional();
+        /// Width that the former spreads, before trimming.
+        SpreadWidth: spread_width, Extent, Metre, "", folded(Station::Mat),
+            Limit::above_to(U::Metre, 0.0, 20.0).usually(0.3, 4.5, CommonPractice).optional();
+        /// Heated length of the press.
+        PressLength: press_length, Extent, Metre, "", main(Station::Press),
+            Limit::above_to(U::Metre, 0.0, 200.0).usually(1.0, 90.0, CommonPractice).optional();
+        /// Share of the furnish that the sifter rejects.
+        Reject: reject, Share, Percent, "0", folded(Station::Mat),
+            Limit::from_to(U::Percent, 0.0, 100.0).below_most().usually(0.0, 2.0, FromMemory);
+        /// Finished area per pressed area.
+        AreaYield: area_yield, Share, Percent, "100", folded(Station::Board),
+            Limit::above_to(U::Percent, 0.0, 100.0).usually(80.0, 100.0, CommonPractice);
+        /// Moisture of the board as it leaves the press.
+        ExitMoisture: exit_moisture, Moisture, PercentDryBasis, "", folded(Station::Press),
+            Limit::from_to(U::PercentDryBasis, 0.0, 50.0).usually(2.0, 10.0, CommonPractice).optional();
+        /// Bulk density of the loose mat, with its moisture.
+        MatBulkDensity: mat_bulk_density, BulkDensity, KilogramPerCubicMetre, "", folded(Station::Mat),
+            Limit::above_to(U::KilogramPerCubicMetre, 0.0, 1_000.0).usually(15.0, 60.0, FromMemory).optional();
+        /// Temperature of the mat before the press.
+        MatTemperature: mat_temperature, Temperature, Celsius, "30", folded(Station::Mat),
+            Limit::from_to(U::Celsius, 1.0, 99.0).usually(15.0, 60.0, CommonPractice);
+        /// Water sprayed on the mat before the press, both faces together.
+        SurfaceSpray: surface_spray, UsePerArea, GramPerSquareMetre, "0", folded(Station::Mat),
+            Limit::from_to(U::GramPerSquareMetre, 0.0, 2_000.0).usually(0.0, 60.0, CommonPractice);
+        /// Hours of a shift.
+        ShiftHours: shift_hours, ShiftTime, Hour, "8", folded(Station::Board),
+            Limit::above_to(U::Hour, 0.0, 24.0).usually(6.0, 12.0, CommonPractice);
+        /// Largest oven-dry fibre flow that dryer and silo can supply.
+        FibreSupply: fibre_supply, FibreFlow, KilogramPerHour, "", folded(Station::Fibre),
+            Limit::above_to(U::KilogramPerHour, 0.0, 1e6).optional();
+        /// Largest oven-dry furnish flow through the blender.
+        BlenderCapacity: blender_capacity, FibreFlow, KilogramPerHour, "", folded(Station::Blender),
+            Limit::above_to(U::KilogramPerHour, 0.0, 1e6).optional();
+        /// Smallest press factor that cures the board.
+        LeastPressFactor: least_press_factor, PressFactor, SecondPerMillimetre, "", folded(Station::Press),
+            Limit::above_to(U::SecondPerMillimetre, 0.0, 1_000.0).optional();
+        /// Largest line speed of former and press.
+        TopLineSpeed: top_line_speed, LineSpeed, MetrePerMinute, "", folded(Station::Press),
+            Limit::above_to(U::MetrePerMinute, 0.0, 300.0).optional();
+        +
+        /// A number of one liquid.
+        Liquid(LiquidId, LiquidField);
+    }
+
+    /// The numbers outside the liquids.
+    struct Plain;
 }
 
 /// A number of one liquid.
@@ -91,37 +151,7 @@ impl LiquidField {
 
 impl Field {
     /// All fields outside the liquids, in the order of the page: the material's.
-    pub const PLAIN: &'static [Field] = &[
-        Field::FibreFlow,
-        Field::WantedLineSpeed,
-        Field::WantedPressFactor,
-        Field::FibreMoisture,
-        Field::FibrePrice,
-        Field::MatMoisture,
-        Field::DryingLoss,
-        Field::WaterOnFibre,
-        Field::WaterFlow,
-        Field::BoardDensity,
-        Field::BoardMoisture,
-        Field::Thickness,
-        Field::SandTop,
-        Field::SandBottom,
-        Field::SurfaceRatio,
-        Field::MatWidth,
-        Field::SpreadWidth,
-        Field::PressLength,
-        Field::Reject,
-        Field::AreaYield,
-        Field::ExitMoisture,
-        Field::MatBulkDensity,
-        Field::MatTemperature,
-        Field::SurfaceSpray,
-        Field::ShiftHours,
-        Field::FibreSupply,
-        Field::BlenderCapacity,
-        Field::LeastPressFactor,
-        Field::TopLineSpeed,
-    ];
+    pub const PLAIN: &'static [Field] = Self::FORM;
 
     /// The stable key of the field: in stored files, and as `data-field` on the page. A liquid's
     /// field carries the liquid's number behind its key.
@@ -129,43 +159,25 @@ impl Field {
     pub fn key(self) -> String {
         match self {
             Self::Liquid(id, field) => format!("{}.{}", field.key(), id.0),
-            plain => plain.plain_key().to_owned(),
+            plain => plain.declared_key().unwrap_or_default().to_owned(),
         }
     }
+}
 
-    const fn plain_key(self) -> &'static str {
-        match self {
-            Self::FibreFlow => "fibre_flow",
-            Self::WantedLineSpeed => "wanted_line_speed",
-            Self::WantedPressFactor => "wanted_press_factor",
-            Self::FibreMoisture => "fibre_moisture",
-            Self::FibrePrice => "fibre_price",
-            Self::MatMoisture => "mat_moisture",
-            Self::DryingLoss => "drying_loss",
-            Self::WaterOnFibre => "water_on_fibre",
-            Self::WaterFlow => "water_flow",
-            Self::BoardDensity => "board_density",
-            Self::BoardMoisture => "board_moisture",
-            Self::Thickness => "thickness",
-            Self::SandTop => "sand_top",
-            Self::SandBottom => "sand_bottom",
-            Self::SurfaceRatio => "surface_ratio",
-            Self::MatWidth => "mat_width",
-            Self::SpreadWidth => "spread_width",
-            Self::PressLength => "press_length",
-            Self::Reject => "reject",
-            Self::AreaYield => "area_yield",
-            Self::ExitMoisture => "exit_moisture",
-            Self::MatBulkDensity => "mat_bulk_density",
-            Self::MatTemperature => "mat_temperature",
-            Self::SurfaceSpray => "surface_spray",
-            Self::ShiftHours => "shift_hours",
-            Self::FibreSupply => "fibre_supply",
-            Self::BlenderCapacity => "blender_capacity",
-            Self::LeastPressFactor => "least_press_factor",
-            Self::TopLineSpeed => "top_line_speed",
-            Self::Liquid(..) => "liquid",
-        }
+impl Field {
+    /// Whether the value that a new recipe starts with assumes nothing, such as no sanding: it is no typical value.
+    #[must_use]
+    pub const fn starts_neutral(self) -> bool {
+        matches!(
+            self,
+            Self::DryingLoss
+                | Self::SandTop
+                | Self::SandBottom
+                | Self::SurfaceRatio
+                | Self::Reject
+                | Self::AreaYield
+                | Self::SurfaceSpray
+        )
     }
 }
 
@@ -188,23 +200,35 @@ impl Field {
     #[must_use]
     pub const fn kind(self) -> Kind {
         match self {
-            Self::FibreFlow | Self::FibreSupply | Self::BlenderCapacity => Kind::FibreFlow,
-            Self::WantedLineSpeed | Self::TopLineSpeed => Kind::LineSpeed,
-            Self::WantedPressFactor | Self::LeastPressFactor => Kind::PressFactor,
-            Self::FibreMoisture | Self::MatMoisture | Self::BoardMoisture | Self::ExitMoisture => Kind::Moisture,
-            Self::FibrePrice => Kind::Price,
-            Self::DryingLoss | Self::Reject | Self::AreaYield => Kind::Share,
-            Self::WaterOnFibre => Kind::Dose,
-            Self::WaterFlow => Kind::LiquidFlow,
-            Self::BoardDensity => Kind::BoardDensity,
-            Self::Thickness | Self::SandTop | Self::SandBottom => Kind::Thickness,
-            Self::SurfaceRatio => Kind::Ratio,
-            Self::MatWidth | Self::SpreadWidth | Self::PressLength => Kind::Extent,
-            Self::MatBulkDensity => Kind::BulkDensity,
-            Self::MatTemperature => Kind::Temperature,
-            Self::SurfaceSpray => Kind::UsePerArea,
-            Self::ShiftHours => Kind::ShiftTime,
             Self::Liquid(_, part) => part.kind(DoseWay::SolidsOnFibre),
+            plain => match plain.declared_kind() {
+                Some(kind) => kind,
+                None => Kind::Ratio,
+            },
+        }
+    }
+
+    /// The station that the field belongs to.
+    #[must_use]
+    pub const fn station(self) -> Station {
+        match self.declared_place() {
+            Some(spot) => spot.station,
+            None => Station::Blender,
+        }
+    }
+
+    /// Whether the box is folded away with those that are needed less often.
+    #[must_use]
+    pub const fn is_folded(self) -> bool {
+        matches!(self.declared_place(), Some(Spot { folded: true, .. }))
+    }
+
+    /// What the field may hold and what is typical, whatever else the recipe says; nothing for a liquid's.
+    #[must_use]
+    pub const fn limit(self) -> Limit {
+        match self.declared_limit() {
+            Some(limit) => limit,
+            None => Limit::from_to(U::One, 0.0, 0.0),
         }
     }
 }

@@ -144,7 +144,7 @@ impl Finding {
     #[must_use]
     pub const fn station(&self) -> Station {
         match self.place {
-            Place::Field(field) => Station::of(field),
+            Place::Field(field) => field.station(),
             Place::Liquid(_) => Station::Blender,
             Place::Station(station) => station,
         }

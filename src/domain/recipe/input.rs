@@ -2,6 +2,7 @@
 
 use crate::domain::balance::cost::Price;
 use crate::domain::recipe::liquid::{LiquidId, Role, Substance};
+use crate::domain::recipe::product::Product;
 use crate::quantity::{Dose, Moisture, Solids};
 use arrayvec::ArrayVec;
 use uom::si::f64::{
@@ -200,6 +201,8 @@ pub struct MachineLimits {
 /// A recipe that can be solved.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Input {
+    /// What is made of what.
+    pub product: Product,
     /// What fixes the fibre flow.
     pub feed: Feed,
     /// Moisture ω_f of the fibre into the blender.

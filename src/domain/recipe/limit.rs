@@ -4,151 +4,74 @@
 use crate::domain::recipe::draft::LiquidDraft;
 use crate::domain::recipe::field::{Field, LiquidField};
 use crate::domain::recipe::liquid::{DoseWay, Role, Substance};
+use crate::domain::recipe::product::{BoardKind, Furnish, Product};
 use crate::quantity::Unit;
 
-/// Where a usual window comes from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Source {
-    /// A published source.
-    Published(&'static str),
-    /// Known in the trade; nobody here had a document open.
-    FromMemory,
-    /// Common practice, no source.
-    CommonPractice,
-}
+pub use crate::domain::limit::{Limit, Source, Window};
+pub use crate::domain::recipe::field::PRESS_FACTOR;
 
-/// What is usual; both ends belong to it.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Window {
-    /// Lower end, in the limit's unit.
-    pub low: f64,
-    /// Upper end, in the limit's unit.
-    pub high: f64,
-    /// Where it comes from.
-    pub source: Source,
-}
-
-/// What a field may hold.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Limit {
-    /// The unit of the numbers here.
-    pub unit: Unit,
-    /// Least value.
-    pub least: f64,
-    /// Whether `least` itself is refused.
-    pub above_least: bool,
-    /// Greatest value.
-    pub most: f64,
-    /// Whether `most` itself is refused.
-    pub below_most: bool,
-    /// What is usual, if anything is.
-    pub usual: Option<Window>,
-    /// Whether the field may stay blank.
-    pub optional: bool,
-}
-
-impl Limit {
-    pub(in crate::domain) const fn from_to(unit: Unit, least: f64, most: f64) -> Self {
-        Self { unit, least, above_least: false, most, below_most: false, usual: None, optional: false }
-    }
-
-    pub(in crate::domain) const fn above_to(unit: Unit, least: f64, most: f64) -> Self {
-        Self { above_least: true, ..Self::from_to(unit, least, most) }
-    }
-
-    pub(in crate::domain) const fn below_most(self) -> Self {
-        Self { below_most: true, ..self }
-    }
-
-    pub(in crate::domain) const fn usually(self, low: f64, high: f64, source: Source) -> Self {
-        Self { usual: Some(Window { low, high, source }), ..self }
-    }
-
-    pub(in crate::domain) const fn optional(self) -> Self {
-        Self { optional: true, ..self }
-    }
-
-    /// Whether a value in the base unit is allowed.
-    #[must_use]
-    pub fn allows(&self, base: f64) -> bool {
-        let (least, most) = (self.unit.to_base(self.least), self.unit.to_base(self.most));
-        let above = if self.above_least { base > least } else { base >= least };
-        let below = if self.below_most { base < most } else { base <= most };
-        above && below
-    }
-
-    /// The usual window, when a value in the base unit lies outside it. A rounding error does not
-    /// count as outside.
-    #[must_use]
-    pub fn outside_usual(&self, base: f64) -> Option<Window> {
-        let slack = 1e-9 * base.abs();
-        self.usual.filter(|window| {
-            base < self.unit.to_base(window.low) - slack || base > self.unit.to_base(window.high) + slack
-        })
-    }
-}
-
-use Source::{CommonPractice, FromMemory, Published};
+use Source::{CommonPractice, FromMemory, Published, Unverified};
 use Unit as U;
 
-/// The usual press factor, s/mm.
-pub const PRESS_FACTOR: Window = Window { low: 5.6, high: 14.0, source: Published("Garay (2012) and others") };
+/// The same in a laboratory press, s/mm: it closes more slowly, and its platens lose heat at the edges.
+pub const LABORATORY_PRESS_FACTOR: Window =
+    Window { low: 8.0, high: 30.0, source: Unverified("laboratory press, boards of 10 to 20 mm") };
 
-/// The limit of a field outside the liquids.
+/// The typical press factor of a production line by its binders, s/mm; of several binders from the lowest to the highest.
+#[must_use]
+pub fn press_factor(binders: impl Iterator<Item = Substance>) -> Window {
+    let of = |binder| match binder {
+        Substance::Uf | Substance::Muf => Some((4.0, 14.0)),
+        Substance::Pmdi => Some((5.0, 14.0)),
+        Substance::Pf => Some((7.0, 18.0)),
+        Substance::Soy | Substance::Tannin => Some((7.0, 20.0)),
+        _ => None,
+    };
+    let source = Unverified("production line, boards of 12 to 20 mm");
+    binders
+        .filter_map(of)
+        .fold(None, |found: Option<Window>, (low, high)| {
+            Some(found.map_or(Window { low, high, source }, |window| Window {
+                low: window.low.min(low),
+                high: window.high.max(high),
+                source,
+            }))
+        })
+        .unwrap_or(PRESS_FACTOR)
+}
+
+/// The typical mat moisture for a board density in kg/m³, % dry basis. Dense boards let less steam out, so the upper end falls from
+/// 673 kg/m³ on; how far at 833 kg/m³ is not verified.
+#[must_use]
+pub fn mat_moisture(density: f64) -> Window {
+    const BEST: (f64, f64) = (673.0, 15.3);
+    const DENSE: (f64, f64) = (833.0, 12.0);
+    let share = ((density - BEST.0) / (DENSE.0 - BEST.0)).clamp(0.0, 1.0);
+    let high = BEST.1 + share * (DENSE.1 - BEST.1);
+    let source = if share > 0.0 {
+        Published(
+            "Cai, Muehl, Winandy (2006): best 12.1 to 15.3 % at 673 kg/m³, lower and narrower above; upper end here unverified",
+        )
+    } else {
+        Published("Cai, Muehl, Winandy (2006): best 12.1 to 15.3 % at 673 kg/m³")
+    };
+    Window { low: 8.0, high, source }
+}
+
+/// The limit of a field outside the liquids, whatever else the recipe says. A liquid's limits depend on what it is: see [`liquid`].
 #[must_use]
 pub const fn plain(field: Field) -> Limit {
-    match field {
-        Field::FibreFlow => Limit::above_to(U::KilogramPerHour, 0.0, 1e6).usually(500.0, 60_000.0, CommonPractice),
-        Field::WantedLineSpeed => Limit::above_to(U::MetrePerMinute, 0.0, 300.0).usually(1.0, 120.0, CommonPractice),
-        Field::WantedPressFactor => Limit::above_to(U::SecondPerMillimetre, 0.0, 1_000.0).usually(
-            PRESS_FACTOR.low,
-            PRESS_FACTOR.high,
-            PRESS_FACTOR.source,
-        ),
-        Field::FibreMoisture => Limit::from_to(U::PercentDryBasis, 0.0, 200.0).usually(1.0, 12.0, CommonPractice),
-        Field::FibrePrice => Limit::from_to(U::PerTonne, 0.0, 1e6).optional(),
-        Field::MatMoisture => {
-            Limit::from_to(U::PercentDryBasis, 0.0, 100.0).usually(8.0, 12.0, Published("Gruver et al.; Garay (2012)"))
-        }
-        Field::DryingLoss => Limit::from_to(U::Percent, 0.0, 50.0).usually(0.0, 3.0, CommonPractice),
-        Field::WaterOnFibre => Limit::from_to(U::Percent, 0.0, 100.0).usually(0.0, 15.0, CommonPractice),
-        Field::WaterFlow => Limit::from_to(U::KilogramPerHour, 0.0, 1e6),
-        Field::BoardDensity => {
-            Limit::above_to(U::KilogramPerCubicMetre, 0.0, 2_000.0).usually(400.0, 1_000.0, CommonPractice)
-        }
-        Field::BoardMoisture => Limit::from_to(U::PercentDryBasis, 0.0, 50.0).usually(4.0, 11.0, FromMemory),
-        Field::Thickness => Limit::above_to(U::Millimetre, 0.0, 300.0).usually(2.0, 40.0, CommonPractice),
-        Field::SandTop | Field::SandBottom => Limit::from_to(U::Millimetre, 0.0, 20.0).usually(0.0, 0.75, FromMemory),
-        Field::SurfaceRatio => Limit::above_to(U::One, 0.0, 3.0).usually(0.9, 1.5, CommonPractice),
-        Field::MatWidth | Field::SpreadWidth => {
-            Limit::above_to(U::Metre, 0.0, 20.0).usually(0.3, 4.5, CommonPractice).optional()
-        }
-        Field::PressLength => Limit::above_to(U::Metre, 0.0, 200.0).usually(1.0, 90.0, CommonPractice).optional(),
-        Field::Reject => Limit::from_to(U::Percent, 0.0, 100.0).below_most().usually(0.0, 2.0, FromMemory),
-        Field::AreaYield => Limit::above_to(U::Percent, 0.0, 100.0).usually(80.0, 100.0, CommonPractice),
-        Field::ExitMoisture => {
-            Limit::from_to(U::PercentDryBasis, 0.0, 50.0).usually(2.0, 10.0, CommonPractice).optional()
-        }
-        Field::MatBulkDensity => {
-            Limit::above_to(U::KilogramPerCubicMetre, 0.0, 1_000.0).usually(15.0, 60.0, FromMemory).optional()
-        }
-        Field::MatTemperature => Limit::from_to(U::Celsius, 1.0, 99.0).usually(15.0, 60.0, CommonPractice),
-        Field::SurfaceSpray => Limit::from_to(U::GramPerSquareMetre, 0.0, 2_000.0).usually(0.0, 60.0, CommonPractice),
-        Field::ShiftHours => Limit::above_to(U::Hour, 0.0, 24.0).usually(6.0, 12.0, CommonPractice),
-        Field::FibreSupply | Field::BlenderCapacity => Limit::above_to(U::KilogramPerHour, 0.0, 1e6).optional(),
-        Field::LeastPressFactor => Limit::above_to(U::SecondPerMillimetre, 0.0, 1_000.0).optional(),
-        Field::TopLineSpeed => Limit::above_to(U::MetrePerMinute, 0.0, 300.0).optional(),
-        // A liquid's limits depend on what it is: see `liquid`.
-        Field::Liquid(..) => Limit::from_to(U::One, 0.0, 0.0),
-    }
+    field.limit()
 }
 
 /// The limit of a liquid's field. Beside another binder a smaller dose is usual.
 #[must_use]
-pub fn liquid(liquid: &LiquidDraft, field: LiquidField, beside_another: bool) -> Limit {
+pub fn liquid(liquid: &LiquidDraft, field: LiquidField, beside_another: bool, product: Product) -> Limit {
     let substance = liquid.substance;
     match field {
-        LiquidField::Dose => dose(liquid, beside_another),
+        LiquidField::Dose => dose(liquid, beside_another, product),
+        // What else it held would be water, which it must not meet before the nozzle.
+        LiquidField::Solids if substance.is_isocyanate() => Limit::from_to(U::Percent, 100.0, 100.0),
         LiquidField::Solids => with(Limit::above_to(U::Percent, 0.0, 100.0), usual_solids(substance)),
         LiquidField::Density => with(
             Limit::above_to(U::KilogramPerCubicMetre, 0.0, 3_000.0),
@@ -166,13 +89,17 @@ fn with(limit: Limit, usual: Option<(f64, f64, Source)>) -> Limit {
     }
 }
 
-fn dose(liquid: &LiquidDraft, beside_another: bool) -> Limit {
+fn dose(liquid: &LiquidDraft, beside_another: bool, product: Product) -> Limit {
     match liquid.dose_way {
         DoseWay::SolidsOnFibre => {
-            with(Limit::from_to(U::Percent, 0.0, 100.0), usual_dose_on_fibre(liquid.substance, beside_another))
+            with(Limit::from_to(U::Percent, 0.0, 100.0), usual_dose_on_fibre(liquid.substance, beside_another, product))
         }
         DoseWay::SolidsOnLiquid(_) if liquid.role == Role::Hardener && liquid.substance.is_hardener_salt() => {
-            Limit::from_to(U::Percent, 0.0, 100.0).usually(0.85, 3.0, Published("Čuk et al. (2011) and others"))
+            Limit::from_to(U::Percent, 0.0, 100.0).usually(
+                0.4,
+                4.0,
+                Published("Čuk et al. (2011), 0.85 to 3 %; from 0.4 to 4 % unverified"),
+            )
         }
         DoseWay::SolidsOnLiquid(_) if liquid.role == Role::Hardener => Limit::from_to(U::Percent, 0.0, 100.0),
         DoseWay::SolidsOnLiquid(_) => Limit::from_to(U::Percent, 0.0, 1_000.0),
@@ -182,14 +109,27 @@ fn dose(liquid: &LiquidDraft, beside_another: bool) -> Limit {
 }
 
 /// Solids on oven-dry fibre, %.
-fn usual_dose_on_fibre(substance: Substance, beside_another: bool) -> Option<(f64, f64, Source)> {
+fn usual_dose_on_fibre(substance: Substance, beside_another: bool, product: Product) -> Option<(f64, f64, Source)> {
     match substance {
         Substance::Uf | Substance::Muf if beside_another => Some((4.0, 17.0, FromMemory)),
-        Substance::Uf | Substance::Muf => {
-            Some((9.0, 17.0, Published("Yousefi (2009); Halvarsson et al. (2008), wheat straw")))
-        }
+        Substance::Uf | Substance::Muf => Some(match (product.furnish, product.board) {
+            (Furnish::Straw, BoardKind::Fibreboard) => (
+                12.5,
+                17.0,
+                Published("Halvarsson, Edlund, Norgren (2008), 14 to 17 %, and (2010), 12.5 to 14 %, wheat-straw MDF"),
+            ),
+            (Furnish::Straw, BoardKind::Particleboard | BoardKind::Other) => {
+                (9.0, 17.0, Published("Yousefi (2009); Halvarsson, Edlund, Norgren (2008), wheat straw"))
+            }
+            (Furnish::Wood, _) => (7.0, 13.0, Unverified("wood, core and face")),
+            (Furnish::Mixed, _) => (7.0, 17.0, Unverified("from wood to straw")),
+        }),
         Substance::Pmdi if beside_another => Some((0.5, 5.0, FromMemory)),
-        Substance::Pmdi => Some((3.0, 5.0, Published("Halvarsson et al. (2010), rice straw"))),
+        Substance::Pmdi => Some((
+            2.0,
+            6.0,
+            Published("Cheng, Han, Fang (2013), about 3 % on split wheat straw at 640 kg/m³; from 2 to 6 % unverified"),
+        )),
         Substance::Pf => Some((4.0, 12.0, FromMemory)),
         Substance::Soy => Some((5.0, 12.0, FromMemory)),
         Substance::Tannin => Some((6.0, 14.0, FromMemory)),
@@ -210,7 +150,6 @@ fn usual_solids(substance: Substance) -> Option<(f64, f64, Source)> {
         }
         Substance::Muf => Some((60.0, 65.0, FromMemory)),
         Substance::Pf => Some((40.0, 50.0, FromMemory)),
-        Substance::Pmdi => Some((100.0, 100.0, FromMemory)),
         Substance::Soy => Some((25.0, 50.0, FromMemory)),
         Substance::Tannin => Some((35.0, 55.0, FromMemory)),
         Substance::WaxEmulsion => Some((30.0, 60.0, FromMemory)),
@@ -218,7 +157,8 @@ fn usual_solids(substance: Substance) -> Option<(f64, f64, Source)> {
         Substance::AmmoniumChloride => Some((10.0, 27.0, FromMemory)),
         Substance::AmmoniumNitrate => Some((10.0, 65.0, FromMemory)),
         Substance::Urea => Some((10.0, 51.0, FromMemory)),
-        Substance::Other => None,
+        // Holds nothing but solids: see `liquid`.
+        Substance::Pmdi | Substance::Other => None,
     }
 }
 

@@ -2,7 +2,7 @@
 
 /// Typical binder systems to start from.
 pub mod binder_system;
-/// Which cautions apply to a recipe.
+/// Which cautions apply, and to which work.
 pub mod caution;
 /// From a draft to a recipe that can be solved, or to what is wrong with it.
 pub mod check;
@@ -22,3 +22,9 @@ pub mod input;
 pub mod limit;
 /// What a liquid is and what it is for.
 pub mod liquid;
+/// The furnish and the kind of board, which choose the typical ranges.
+pub mod product;
+/// Limits of exposure and emission with their regulations.
+pub mod safety_limit;
+/// A typical density that follows the solids, and what a substance starts with.
+pub mod typical_density;

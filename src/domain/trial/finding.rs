@@ -6,18 +6,18 @@ use crate::domain::trial::boards::board::BoardId;
 use crate::domain::trial::boards::field::BoardField;
 use crate::domain::trial::boards::property::Property;
 use crate::domain::trial::series::field::SeriesField;
-use crate::domain::trial::weigh_sheet::field::Field;
+use crate::domain::trial::weigh_sheet::field::WeighField;
 use crate::domain::trial::weigh_sheet::line_id::LineId;
 use crate::quantity::Amount;
 
 /// Where a finding belongs.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Place {
-    /// A box of the weigh-out sheet.
-    Field(Field),
-    /// A line of the weigh-out sheet.
+pub enum TrialPlace {
+    /// A box of the weigh sheet.
+    Field(WeighField),
+    /// A line of the weigh sheet.
     Line(LineId),
-    /// The weigh-out sheet as a whole.
+    /// The weigh sheet as a whole.
     Sheet,
     /// Something in the recipe.
     Recipe(RecipePlace),
@@ -33,16 +33,16 @@ pub enum Place {
 
 /// What was found.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum What {
+pub enum TrialProblem {
     /// About one entry, as it can be said of any box.
     Entry(RecipeWhat),
     /// The number of boards, replicates or blocks is not whole.
     NotWhole,
     /// The recipe cannot be solved, so no sheet can be made out.
     RecipeUnsolved,
-    /// The figures became too large or too small to reckon with.
+    /// The figures became too large or too small to compute with.
     OutOfRange,
-    /// The furnish holds more water than the mat moisture wanted needs; no water is weighed out.
+    /// The furnish holds more water than the target mat moisture needs; no water is weighed out.
     TooWet {
         /// Water in excess in one batch.
         excess: Amount,
@@ -64,11 +64,11 @@ pub enum What {
         whole: Amount,
     },
     /// A mass is below what the balance weighs sensibly.
-    BelowLeast {
+    BelowMinimum {
         /// The mass.
         mass: Amount,
-        /// The least sensible mass.
-        least: Amount,
+        /// The minimum.
+        minimum: Amount,
         /// How many boards it would take to reach it, with the same number of batches.
         boards: Option<Amount>,
         /// Solids to which the liquid could be thinned to reach it, where the water dose has that
@@ -77,10 +77,10 @@ pub enum What {
     },
     /// The rounded masses shift a dose by more than [`ROUNDING_LIMIT`](crate::domain::trial::weigh_sheet::sheet::ROUNDING_LIMIT).
     RoundingShifts {
-        /// The dose wanted, solids on oven-dry fibre.
-        wanted: Amount,
+        /// The target dose, solids on oven-dry fibre.
+        target: Amount,
         /// The dose that the rounded masses give.
-        given: Amount,
+        actual: Amount,
     },
     /// Weighed so much of this line that all others must grow.
     WeighedOver {
@@ -125,12 +125,24 @@ pub enum What {
     },
     /// A block that splits a replicate needs two levels throughout, and enough runs.
     BlocksDoNotFit,
-    /// Main effects cannot be told from two-factor interactions.
+    /// Main effects are aliased with two-factor interactions.
     ResolutionThree,
-    /// Two-factor interactions cannot be told from each other.
+    /// Two-factor interactions are aliased with each other.
     ResolutionFour,
-    /// A two-factor interaction cannot be told from a block.
+    /// A two-factor interaction is confounded with a block.
     BlockHidesInteraction,
+    /// Some runs are made and keep their number and levels; a change of plan moves the others only.
+    MadeRunsStay {
+        /// How many are made.
+        made: usize,
+        /// How many are not.
+        open: usize,
+    },
+    /// Made runs that no longer belong to the design.
+    RunsOutsideDesign {
+        /// How many.
+        count: usize,
+    },
     /// One run cannot be solved.
     RunUnsolved {
         /// Its place in the run order.
@@ -147,12 +159,12 @@ pub enum What {
         /// What is required.
         required: Amount,
     },
-    /// The boards miss the density wanted by more than [`OFF_TARGET`](crate::domain::trial::boards::target::OFF_TARGET).
+    /// The boards miss the target density by more than [`OFF_TARGET`](crate::domain::trial::boards::target::OFF_TARGET).
     OffTarget {
-        /// What they come to at the board moisture wanted.
+        /// What they come to at the target board moisture.
         value: Amount,
-        /// What is wanted.
-        wanted: Amount,
+        /// The target.
+        target: Amount,
     },
     /// The density within a board differs by more than [`DENSITY_SPREAD`](crate::domain::trial::boards::target::DENSITY_SPREAD)
     /// from its mean.
@@ -180,31 +192,31 @@ pub enum What {
 
 /// One finding.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Finding {
+pub struct TrialFinding {
     /// How grave.
     pub grade: Grade,
     /// Where.
-    pub place: Place,
+    pub place: TrialPlace,
     /// What.
-    pub what: What,
+    pub what: TrialProblem,
 }
 
-impl Finding {
+impl TrialFinding {
     /// Something that cannot be computed.
     #[must_use]
-    pub const fn stop(place: Place, what: What) -> Self {
+    pub const fn stop(place: TrialPlace, what: TrialProblem) -> Self {
         Self { grade: Grade::Stop, place, what }
     }
 
     /// Something outside what is usual.
     #[must_use]
-    pub const fn unusual(place: Place, what: What) -> Self {
+    pub const fn unusual(place: TrialPlace, what: TrialProblem) -> Self {
         Self { grade: Grade::Unusual, place, what }
     }
 
     /// Something worth knowing.
     #[must_use]
-    pub const fn note(place: Place, what: What) -> Self {
+    pub const fn note(place: TrialPlace, what: TrialProblem) -> Self {
         Self { grade: Grade::Note, place, what }
     }
 }

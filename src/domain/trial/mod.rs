@@ -18,11 +18,11 @@ pub mod weigh_sheet;
 
 pub use boards::board::{BoardDraft, BoardId};
 pub use boards::property::Property;
-pub use finding::{Finding, Place, What};
+pub use finding::{TrialFinding, TrialPlace, TrialProblem};
 pub use series::draft::SeriesDraft;
 pub use series::runs::Series;
 pub use weigh_sheet::draft::SheetDraft;
-pub use weigh_sheet::field::Field;
-pub use weigh_sheet::figure::{Figure, LineFigure};
+pub use weigh_sheet::field::WeighField;
+pub use weigh_sheet::figure::{WeighFigure, WeighLineFigure};
 pub use weigh_sheet::line_id::LineId;
-pub use weigh_sheet::sheet::Sheet;
+pub use weigh_sheet::sheet::WeighSheet;

@@ -28,6 +28,8 @@ pub struct Cells {
     pub values: Vec<Option<f64>>,
     /// How each cell stands.
     pub grounds: Vec<Ground>,
+    /// Edges between the states, as pieces of line.
+    pub edges: Vec<[(f64, f64); 2]>,
     /// Where the recipe is.
     pub now: Option<(f64, f64)>,
 }
@@ -75,6 +77,13 @@ pub fn map((width, height): (f64, f64), cells: &Cells, labels: Labels<'_>, legen
         hatch(&mut drawing, &areas, step, opacity);
     }
     frame(&mut drawing, (x, across), (y, up), labels);
+    let mut edges = String::new();
+    for [(from_x, from_y), (to_x, to_y)] in &cells.edges {
+        let [left, bottom, right, top] =
+            [x.place(*from_x), y.place(*from_y), x.place(*to_x), y.place(*to_y)].map(place);
+        let _ = write!(edges, "M{left} {bottom}L{right} {top}");
+    }
+    drawing.path(&edges, 1.0, "stroke-opacity=\"0.8\"");
     let found = || cells.values.iter().flatten().copied().filter(|value| value.is_finite());
     let (least, most) = found().fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), value| (a.min(value), b.max(value)));
     if let Some(levels) = Ticks::new(least, most, 7) {

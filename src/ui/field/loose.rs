@@ -10,6 +10,7 @@ use crate::domain::recipe::finding::What;
 use crate::domain::recipe::limit::Limit;
 use crate::domain::{Entry, Grade};
 use crate::quantity::{Amount, Kind, format};
+use crate::record::limits::LONGEST_TEXT;
 use crate::ui::part::finding::told;
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{State, state};
@@ -84,6 +85,7 @@ pub fn number(this: LooseBox) -> View {
                     el("input")
                         .set("id", id.clone())
                         .set("type", "text")
+                        .set("maxlength", LONGEST_TEXT.to_string())
                         .set("inputmode", "decimal")
                         .set("autocomplete", "off")
                         .set("autocapitalize", "off")

@@ -8,6 +8,7 @@ use crate::browser::page;
 use crate::domain::recipe::check::limit_of;
 use crate::domain::{Draft, Field, Grade, Place};
 use crate::quantity::{Kind, Unit, Units, format};
+use crate::record::limits::LONGEST_TEXT;
 use crate::ui::part::finding::says;
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{Said, Session, State, state};
@@ -32,6 +33,8 @@ struct Shown {
     text: String,
     words: FieldWords,
     standing: Standing,
+    /// Whether the value filled in assumes nothing.
+    neutral: bool,
     /// What a typed unit was read as, and the other basis of a moisture.
     aside: String,
     said: Option<Said>,
@@ -46,6 +49,7 @@ impl Shown {
             text: draft.entry(field).map_or_else(String::new, |entry| in_box(entry, draft.kind(field), &units)),
             words: (state.words.field)(field, draft),
             standing: standing(draft, field),
+            neutral: field.starts_neutral(),
             aside: aside(state, draft, field, &units),
             offers: said.as_ref().map_or_else(Vec::new, |said| offers(draft, field, &said.finding.what, &units)),
             said,
@@ -101,6 +105,7 @@ pub fn number(field: Field) -> View {
                     el("input")
                         .set("id", id.clone())
                         .set("type", "text")
+                        .set("maxlength", LONGEST_TEXT.to_string())
                         .set("inputmode", "decimal")
                         .set("autocomplete", "off")
                         .set("autocapitalize", "off")
@@ -159,6 +164,7 @@ fn aside(state: State, draft: &Draft, field: Field, units: &Units) -> String {
 /// What stands under the box: how the entry stands there, and its other readings.
 fn beside(state: State, shown: &Shown) -> View {
     let (class, words) = match shown.standing {
+        Standing::Preset if shown.neutral => ("mark-preset", state.words.tools.neutral),
         Standing::Preset => ("mark-preset", state.words.tools.preset),
         Standing::ToFillIn => ("mark-to-fill-in", state.words.tools.to_fill_in),
         Standing::Blank => ("mark-optional", state.words.tools.optional),

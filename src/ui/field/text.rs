@@ -2,13 +2,24 @@
 
 use crate::browser::element::{El, Part, View, el};
 use crate::browser::graph::*;
+use crate::record::limits::{LONGEST_NAME, LONGEST_NOTE, LONGEST_TEXT};
 use crate::ui::signal::Signal;
 use crate::ui::state::{Session, state};
 
-/// A box for a line of text, with its label above it.
+/// A box for a name or the like, with its label above it.
 pub fn plain(
     id: String,
     label: &'static str,
+    now: impl Fn() -> String + 'static,
+    put: impl FnMut(String) + 'static,
+) -> El {
+    limited(id, label, LONGEST_NAME, now, put)
+}
+
+fn limited(
+    id: String,
+    label: &'static str,
+    longest: usize,
     now: impl Fn() -> String + 'static,
     mut put: impl FnMut(String) + 'static,
 ) -> El {
@@ -16,6 +27,7 @@ pub fn plain(
         .set("id", id.clone())
         .set("type", "text")
         .set("autocomplete", "off")
+        .set("maxlength", longest.to_string())
         .property("value", now)
         .on("input", move |event| put(event_target_value(&event)));
     el("div").class("field").child(el("label").set("for", id).child(label)).child(el("div").class("box").child(input))
@@ -24,7 +36,11 @@ pub fn plain(
 /// As [`plain`], for a text of the recipe: leaving the box ends the step that Undo takes back.
 pub fn line(id: String, label: &'static str, session: Session, now: Signal<String>, put: Callback<String>) -> View {
     let state = state();
-    plain(id, label, move || now.get(), move |text| put.run(text))
+    let longest = match session {
+        Session::LiquidSource(_) | Session::Tags => LONGEST_TEXT,
+        _ => LONGEST_NAME,
+    };
+    limited(id, label, longest, move || now.get(), move |text| put.run(text))
         .class_if("wide", matches!(session, Session::Note | Session::Tags))
         .on("change", move |_| state.leave())
         .view()
@@ -41,6 +57,7 @@ pub fn lines(id: String, label: &'static str, now: Signal<String>, put: Callback
                 el("textarea")
                     .set("id", id)
                     .set("rows", "2")
+                    .set("maxlength", LONGEST_NOTE.to_string())
                     .property("value", move || now.get())
                     .on("input", move |event| put.run(event_target_value(&event)))
                     .on("change", move |_| state.leave()),

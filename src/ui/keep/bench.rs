@@ -1,23 +1,14 @@
 //! The trial on the bench: kept through a reload, saved on the shelf, opened again, given out as files.
 
+use super::documents;
 use crate::browser::file;
-use crate::record::bench::{OpenTrial, Trial, TrialContent};
+use crate::browser::graph::*;
+use crate::record::bench::{OpenTrial, TRIAL_ON_PAGE, Trial, TrialContent};
 use crate::record::bench_csv::{boards_csv, readings_csv, sheets_csv};
 use crate::record::revision::Standing;
 use crate::record::shelf::{SaveError, Unread};
 use crate::record::{Refusal, TrialId};
-use crate::ui::state::{State, Trouble};
-use crate::ui::text::Message;
-
-/// Keeps the trial on the page, once something of it was changed: another tab's stays until then.
-pub(super) fn keep_open(state: State) {
-    if state.bench.touched.get_untracked() {
-        let kept = state.bench.open.with_untracked(|open| state.shelf.with_untracked(|shelf| shelf.keep_trial(open)));
-        if super::note(state, kept).is_some() {
-            state.bench.touched.set(false);
-        }
-    }
-}
+use crate::ui::state::State;
 
 /// A table of a trial.
 #[derive(Clone, Copy)]
@@ -35,14 +26,18 @@ impl State {
     pub fn begin_bench(&self) {
         if !self.bench.begun.get_untracked() {
             self.bench.begun.set(true);
-            match self.shelf.with_untracked(|shelf| shelf.open_trial()) {
-                Ok(Some(open)) => self.bench.open.set(open),
-                Ok(None) | Err(Unread::Store(_)) => {}
-                Err(why) => {
-                    let mend = self.words.bench_page.open_unread.to_owned();
-                    let message = Message { mend, ..(self.words.unread)(&why) };
-                    self.trouble.set(Some(Trouble { message, way_out: None }));
-                }
+            let state = *self;
+            let mut unread = |why: &Unread| super::tell_unread(state, why, state.words.bench_page.open_unread);
+            let first = || state.bench.open.get_untracked();
+            let mut open = None;
+            self.documents.update_value(|documents| {
+                let begun = state
+                    .shelf
+                    .with_untracked(|shelf| documents::begin(shelf, documents, &TRIAL_ON_PAGE, first, &mut unread));
+                open = Some(begun);
+            });
+            if let Some(open) = open {
+                self.bench.open.set(open);
             }
         }
         if !self.bench.open.with_untracked(is_tied) {
@@ -88,7 +83,7 @@ impl State {
         let OpenTrial { from, trial: mut content } = self.bench.open.get_untracked();
         let before = from.and_then(|id| self.shelf.with_untracked(|shelf| shelf.trial(id)).ok().flatten());
         if content.name.trim().is_empty() {
-            content.name = self.called(&content.recipe_name);
+            content.name = self.name_or_none(&content.recipe_name);
         }
         content.standing = Standing::Kept;
         let name = content.name.clone();
@@ -137,7 +132,7 @@ impl State {
         let text = self.bench.open.with_untracked(|open| open.trial.file());
         match text {
             Ok(text) => self.give_out_named("trial.haulm.json", "application/json", &text),
-            Err(error) => _ = super::note::<()>(*self, Err(SaveError::from(error))),
+            Err(error) => super::tell_unsaved(*self, &SaveError::from(error)),
         }
     }
 

@@ -30,6 +30,8 @@ pub fn open(state: State, link: String) {
             Some(text) => RecipeFile::read(&text).map_err(|refusal| (state.words.refusal)(&refusal, Carrier::Link)),
             None => Err(Message { what: words.no_link.to_owned(), mend: words.no_link_mend.to_owned() }),
         };
+        // What is not saved is known only then.
+        super::records::loaded(state).await;
         hash::replace(Page::Recipe.key());
         match read {
             Ok(recipe) => {

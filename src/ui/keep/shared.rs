@@ -1,11 +1,14 @@
 //! A library file on a shared drive and the shelf, kept the same: what others saved comes in, what is
 //! saved here goes out, and nothing is overwritten.
 
+use super::records;
 use crate::browser::graph::spawn_local;
 use crate::browser::shared::{self, SharedFileError};
 use crate::browser::{clock, event};
 use crate::record::library::LARGEST;
+use crate::record::shared_file::{PlanError, plan};
 use crate::ui::part::save::when;
+use crate::ui::signal::when_settled;
 use crate::ui::state::State;
 use crate::ui::text::{Carrier, Message};
 
@@ -40,7 +43,7 @@ pub fn follow(state: State) {
             level(state, false);
         }
     });
-    super::later(move || state.shelf.track(), move || level(state, false));
+    when_settled(super::PAUSE, move || state.shelf.track(), move || level(state, false));
     if let Some(listener) = event::on_return(move || level(state, false)) {
         listener.forget();
     }
@@ -108,39 +111,39 @@ async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
             Err(SharedFileError::NotAllowed) if !ask => return Ok(Some(words.shared_ask.to_owned())),
             Err(why) => return Err(in_words(state, &why)),
         };
-        let mut there = state.shared.with_untracked(|file| file.there);
+        let there = state.shared.with_untracked(|file| file.there);
         let looked = text.is_some();
-        if let Some(text) = text {
-            there = 0;
-            // A new one is empty.
-            if !text.trim().is_empty() {
-                state.read_records();
-                let merged = state.shelf.try_update(|shelf| shelf.merge_file(&text));
-                let merged = merged.unwrap_or_else(|| Ok(Default::default()));
-                let merged = merged.map_err(|why| (state.words.refusal)(&why, Carrier::File))?;
-                if let Some(why) = merged.stopped {
-                    return Err((state.words.unsaved)(&why));
-                }
-                came += merged.added;
-                there = merged.added + merged.known;
-                // To write would be to leave them out.
-                if merged.refused > 0 {
-                    return Err((words.shared_foreign)(merged.refused));
-                }
-            }
+        records::loaded(state).await;
+        let Some(planned) = state.shelf.try_update(|shelf| plan(shelf, text.as_deref(), there)) else {
+            return Ok(None);
+        };
+        let plan = planned.map_err(|why| match why {
+            PlanError::Refused(why) => (state.words.refusal)(&why, Carrier::File),
+            PlanError::Store(why) => (state.words.store)(&why),
+        })?;
+        records::write(state);
+        if let Some(why) = plan.merged.stopped {
+            return Err((state.words.unsaved)(&why));
         }
-        let ours = state.shelf.with_untracked(|shelf| shelf.library_file());
-        let (text, count) = ours.map_err(|why| (state.words.store)(&why))?;
-        let same = there == count;
-        if same || shared::write(&text).await.map_err(|why| in_words(state, &why))? {
-            went += count - there.min(count);
-            state.shared.update_untracked(|file| file.there = count);
+        // To write would be to leave them out.
+        if plan.merged.refused > 0 {
+            return Err((words.shared_foreign)(plan.merged.refused));
+        }
+        came += plan.merged.added;
+        let written = match &plan.write {
+            Some(text) => shared::write(text).await.map_err(|why| in_words(state, &why))?,
+            None => true,
+        };
+        if written {
+            went += plan.count - plan.there.min(plan.count);
+            state.shared.update_untracked(|file| file.there = plan.count);
             if went > 0 {
                 state.settings.update(|settings| settings.copied_at = Some(clock::now()));
             }
             let changed = looked || went > 0;
-            return Ok(changed.then(|| (words.shared_same)(&when(clock::now()), count, came, went)));
+            return Ok(changed.then(|| (words.shared_same)(&when(clock::now()), plan.count, came, went)));
         }
+        state.shared.update_untracked(|file| file.there = plan.there);
     }
     Err(Message { what: words.shared_restless.to_owned(), mend: words.shared_restless_mend.to_owned() })
 }

@@ -1,14 +1,19 @@
 //! What can be done with the recipes on the shelf. Each step is told, and can be taken back from
 //! there.
 
+use super::records;
 use crate::browser::{clock, file, page};
+use crate::domain::Draft;
 use crate::domain::recipe::difference::{self, differences};
 use crate::record::file::RecipeFile;
 use crate::record::library;
-use crate::record::revision::Standing;
-use crate::record::{RecipeId, Refusal, RevisionId, StoreError};
+use crate::record::open_draft::OpenDraft;
+use crate::record::revision::{Standing, Title};
+use crate::record::shelf::SaveError;
+use crate::record::{RecipeId, Refusal, Revision, RevisionId, StoreError};
 use crate::ui::part::find::on_recipe;
 use crate::ui::state::State;
+use crate::ui::text::isolated;
 
 /// What became of a file that was taken in.
 pub enum Imported {
@@ -27,9 +32,15 @@ impl State {
         self.shelf.with(|shelf| shelf.aside()).unwrap_or_default()
     }
 
-    /// The name that a recipe is called by.
+    /// The name that a recipe is called by, within a sentence.
     #[must_use]
     pub fn called(&self, name: &str) -> String {
+        isolated(&self.name_or_none(name))
+    }
+
+    /// The name of a recipe, or that it has none.
+    #[must_use]
+    pub fn name_or_none(&self, name: &str) -> String {
         let name = name.trim();
         if name.is_empty() { self.words.recipe_page.untitled.to_owned() } else { name.to_owned() }
     }
@@ -65,7 +76,7 @@ impl State {
     pub fn duplicate(&self, of: RevisionId) {
         let Some(revision) = self.shelf.with_untracked(|shelf| shelf.revision(of)) else { return };
         let name = &revision.content().name;
-        let name = format!("{} {}", self.words.tools.copy_of, self.called(name));
+        let name = format!("{} {}", self.words.tools.copy_of, self.name_or_none(name));
         let stamp = self.stamp();
         let Some(copy) = self.change_shelf(|shelf| shelf.duplicate(of, name.clone(), stamp)) else { return };
         let recipe = RecipeId(copy.0);
@@ -147,7 +158,7 @@ impl State {
     pub fn hand_out(&self, name: &str, media: &str, text: &str) {
         match file::give_out(name, media, text) {
             Ok(()) => self.tell((self.words.shelf_page.given_out)(name)),
-            Err(own) => self.trouble.set(Some(super::of_store(&StoreError::Other(own)))),
+            Err(own) => super::tell_unsaved(*self, &SaveError::Store(StoreError::Other(own))),
         }
     }
 
@@ -170,7 +181,6 @@ impl State {
             }
             Err(refusal) => return Imported::Refused(refusal),
         };
-        self.read_records();
         if let Some(there) = recipe.revision.and_then(|id| self.shelf.with_untracked(|shelf| shelf.revision(id)))
             && there.content().draft == recipe.draft
             && there.title() == recipe.title()
@@ -214,18 +224,18 @@ impl State {
                 self.settings.update(|settings| settings.copied_at = Some(clock::now()));
                 self.tell((words.library_given)(count, &name));
             }
-            Err(why) => self.trouble.set(Some(super::of_store(&why))),
+            Err(why) => super::tell_unsaved(*self, &SaveError::Store(why)),
         }
     }
 
     /// Takes in all of a library file that is not here yet.
     fn merge(&self, text: &str) -> Imported {
-        self.read_records();
         match self.shelf.try_update(|shelf| shelf.merge_file(text)) {
             Some(Ok(merged)) => {
+                records::write(*self);
                 self.tell((self.words.shelf_page.merged)(merged.added, merged.known, merged.refused));
                 if let Some(why) = merged.stopped {
-                    super::note(*self, Err::<(), _>(why));
+                    super::tell_unsaved(*self, &why);
                 }
                 Imported::Kept
             }
@@ -234,12 +244,28 @@ impl State {
         }
     }
 
-    /// Writes back what the store has lost and this tab still has.
+    /// Writes back what the database has lost and this tab still has.
     pub fn fill_again(&self) {
-        if let Some(count) = self.change_shelf(|shelf| shelf.fill_again()) {
-            self.trouble.set(None);
-            self.tell((self.words.shelf_page.filled_again)(count));
+        let count = records::write_back(*self);
+        self.tell((self.words.shelf_page.filled_again)(count));
+    }
+
+    /// What is on the recipe page and not saved goes into the library before something else takes its place.
+    pub fn set_aside_unsaved(&self) {
+        let OpenDraft { from, mut title, draft, example, .. } = self.at_hand();
+        let saved = from.and_then(|id| self.shelf.with_untracked(|shelf| shelf.revision(id)));
+        let same = |saved: Revision| saved.content().draft == draft && saved.title() == title;
+        let taught = super::taught();
+        let untouched = |of: &Draft, named: &Title| draft == *of && title == *named;
+        if example && untouched(&taught.draft, &taught.title)
+            || saved.is_some_and(same)
+            || untouched(&Draft::default(), &Title::default())
+        {
+            return;
         }
+        title.name = (self.words.shelf_page.unsaved_work)(&clock::time(clock::now()), title.name.trim());
+        let stamp = self.stamp();
+        _ = self.change_shelf(|shelf| shelf.save(Revision::first(title, draft, stamp)?));
     }
 
     /// A recipe went on by a revision made on the shelf: the page goes along if it came from its head.

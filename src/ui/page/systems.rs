@@ -8,8 +8,10 @@ use crate::domain::{Draft, Entry, Grade, LiquidDraft};
 use crate::quantity::number::read;
 use crate::quantity::{Kind, format};
 use crate::record::SystemId;
+use crate::record::limits::LONGEST_NAME;
+use crate::record::system::SystemDraft;
 use crate::ui::field::number_text::in_box;
-use crate::ui::part::announce::UNDO;
+use crate::ui::keep::records;
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
@@ -20,7 +22,6 @@ use crate::ui::text::unit_shown;
 /// The page.
 pub fn systems() -> View {
     let state = state();
-    state.read_records();
     let page = &state.words.systems_page;
     let typical = SystemKey::ALL.iter().map(|key| {
         let words = (state.words.binder_system)(*key);
@@ -85,7 +86,7 @@ fn own_line(state: State, (id, name, note, at, liquids): (SystemId, String, Stri
     let remove = move |_| {
         state.remove_system(id);
         // The line is gone; what takes it back is next.
-        request_animation_frame(|| browser::focus(UNDO));
+        records::focus_undo(state);
     };
     let title = {
         let name = name.clone();
@@ -194,6 +195,9 @@ fn uses(state: State, name: String, liquids: Vec<LiquidDraft>) -> View {
     let (replace_label, add_label) =
         (format!("{}: {name}", page.replace_liquids), format!("{}: {name}", page.add_liquids));
     let take = move |beside: bool, words: String, liquids: &[LiquidDraft]| {
+        if beside && !state.has_room_for(liquids.len()) {
+            return;
+        }
         state.edit(None, |draft| {
             if !beside {
                 draft.liquids.clear();
@@ -223,18 +227,16 @@ fn uses(state: State, name: String, liquids: Vec<LiquidDraft>) -> View {
 /// The recipe's liquids as a system of the mill's own.
 fn save(state: State) -> View {
     let page = &state.words.systems_page;
-    let name = RwSignal::new(String::new());
-    let note = RwSignal::new(String::new());
+    let typed = state.new_system;
     let missing = RwSignal::new(false);
     let none = memo(move || state.draft.with(|draft| draft.liquids.is_empty()));
     let save = move || {
-        let typed = name.with_untracked(|name| name.trim().to_owned());
-        missing.set(typed.is_empty());
-        if typed.is_empty() {
+        let (name, note) = typed.with_untracked(|typed| (typed.name.trim().to_owned(), typed.note.trim().to_owned()));
+        missing.set(name.is_empty());
+        if name.is_empty() {
             browser::focus("system-name");
-        } else if !none.get_untracked() && state.save_system(&typed, note.get_untracked().trim()).is_some() {
-            name.set(String::new());
-            note.set(String::new());
+        } else if !none.get_untracked() && state.save_system(&name, &note).is_some() {
+            typed.set(SystemDraft::default());
         }
     };
     many([
@@ -255,11 +257,14 @@ fn save(state: State) -> View {
                             el("input")
                                 .set("id", "system-name")
                                 .set("type", "text")
+                                .set("maxlength", LONGEST_NAME.to_string())
                                 .set("autocomplete", "off")
                                 .set("aria-describedby", "system-name-says")
                                 .set("aria-invalid", move || missing.get().then_some("true"))
-                                .property("value", move || name.get())
-                                .on("input", move |event| name.set(event_target_value(&event))),
+                                .property("value", move || typed.with(|typed| typed.name.clone()))
+                                .on("input", move |event| {
+                                    typed.update(|typed| typed.name = event_target_value(&event))
+                                }),
                         ),
                     )
                     .child(el("div").class("says").set("id", "system-name-says").child(move || {
@@ -274,9 +279,10 @@ fn save(state: State) -> View {
                         el("input")
                             .set("id", "system-note")
                             .set("type", "text")
+                            .set("maxlength", LONGEST_NAME.to_string())
                             .set("autocomplete", "off")
-                            .property("value", move || note.get())
-                            .on("input", move |event| note.set(event_target_value(&event))),
+                            .property("value", move || typed.with(|typed| typed.note.clone()))
+                            .on("input", move |event| typed.update(|typed| typed.note = event_target_value(&event))),
                     ),
                 ),
             )
@@ -314,6 +320,7 @@ fn rename(state: State, id: SystemId, now: String, renaming: RwSignal<bool>) -> 
                 el("input")
                     .set("id", box_id)
                     .set("type", "text")
+                    .set("maxlength", LONGEST_NAME.to_string())
                     .set("autocomplete", "off")
                     .property("value", move || text.get())
                     .on("input", move |event| text.set(event_target_value(&event)))

@@ -13,7 +13,7 @@ pub fn list(cautions: Vec<Caution>) -> Option<View> {
         el("li")
             .child(el("h3").child(words.title))
             .child(el("p").child(words.text))
-            .child((!words.limits.is_empty()).then(|| el("p").class("note").child(words.limits)))
+            .child(words.limits.into_iter().map(|limit| el("p").class("note").child(limit).view()).collect::<View>())
     };
     (!cautions.is_empty()).then(|| {
         el("div")

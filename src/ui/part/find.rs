@@ -164,7 +164,7 @@ fn search(state: State, query: &str) -> Vec<Hit> {
     let fields = fields(state).into_iter().map(|field| Hit {
         goal: Goal::Field(field),
         name: state.draft.with(|draft| (state.words.field_name)(field, draft)),
-        place: (state.words.station)(Station::of(field)),
+        place: (state.words.station)(field.station()),
     });
     let recipes = state.shelf.with(|shelf| {
         let kept = shelf.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);

@@ -159,9 +159,8 @@ fn in_effect(draft: &Draft) -> Vec<Field> {
         Field::WaterFlow => draft.water_way == WaterWay::Flow,
         _ => true,
     };
-    let plain = |station: Station| {
-        Field::PLAIN.iter().copied().filter(move |field| Station::of(*field) == station).filter(counts)
-    };
+    let plain =
+        |station: Station| Field::PLAIN.iter().copied().filter(move |field| field.station() == station).filter(counts);
     let of_liquids = draft
         .liquids
         .iter()

@@ -1,13 +1,14 @@
 //! Systems side by side, what was assumed, and how sure the figures are.
 
 use crate::domain::compare::side::{SideBySide, System};
-use crate::domain::compare::uncertainty::agreement::compare;
+use crate::domain::compare::uncertainty::agreement::{compare, is_exact};
 use crate::domain::compare::uncertainty::budget::Budget;
-use crate::domain::compare::uncertainty::spread::width_in;
+use crate::domain::compare::uncertainty::input_uncertainty::width_in;
 use crate::domain::compare::uncertainty::study::{Asked, Study, Uncertain};
 use crate::domain::recipe::check::read_field;
 use crate::domain::{Field, LiquidField};
-use crate::quantity::{Amount, Kind};
+use crate::quantity::number::read;
+use crate::quantity::{Kind, Unit};
 use crate::record::table::{Cell, Table, cell_name};
 use crate::statistics::draws::DrawSummary;
 use crate::ui::text::{Context, Words, unit_shown};
@@ -60,6 +61,20 @@ pub fn side_by_side(systems: &[System], side: &SideBySide, words: &Words, contex
     Table { name: names.side_by_side.to_owned(), rows, frozen: 1 }
 }
 
+/// A number as entered, in `unit`: as it was typed where it was typed in that unit, else converted, without the digits
+/// that the conversion alone brings in. `None` where it is blank or not allowed.
+fn entered(system: &System, field: Field, unit: Unit) -> Option<f64> {
+    let base = read_field(&system.draft, field).ok().flatten()?;
+    let entry = system.draft.entry(field)?;
+    let typed = read(&entry.text, system.draft.kind(field), entry.unit).ok()?;
+    if typed.unit == unit {
+        return Some(typed.value);
+    }
+    let value = unit.from_base(base);
+    // Twelve digits hold whatever was typed.
+    format!("{value:.11e}").parse().ok()
+}
+
 /// What was entered for each system, in the units chosen; empty where it is blank or not readable.
 #[must_use]
 pub fn assumptions(systems: &[System], words: &Words, context: &Context<'_>) -> Table {
@@ -67,36 +82,33 @@ pub fn assumptions(systems: &[System], words: &Words, context: &Context<'_>) -> 
     let mut head = vec![Cell::heading(names.input), Cell::heading(names.unit)];
     head.extend(systems.iter().map(|system| Cell::heading(&system.name)));
     let mut rows = vec![head];
-    let amount = |system: &System, field: Field| {
-        let base = read_field(&system.draft, field).ok().flatten()?;
-        Some(Amount::from_base(system.draft.kind(field), base))
-    };
     for field in Field::PLAIN {
-        let values: Vec<_> = systems.iter().map(|system| amount(system, *field)).collect();
-        rows.extend(line((words.field_name)(*field, context.draft), &values, context));
+        let unit = context.units.unit(field.kind());
+        let values: Vec<_> = systems.iter().map(|system| entered(system, *field, unit)).collect();
+        rows.extend(line((words.field_name)(*field, context.draft), field.kind(), &values, context));
     }
     // The liquids of one system stand in its column only.
     for (at, system) in systems.iter().enumerate() {
         for liquid in &system.draft.liquids {
             for part in LiquidField::ALL {
                 let field = Field::Liquid(liquid.id, *part);
+                let kind = system.draft.kind(field);
                 let mut values = vec![None; systems.len()];
-                values[at] = amount(system, field);
-                rows.extend(line((words.field_name)(field, &system.draft), &values, context));
+                values[at] = entered(system, field, context.units.unit(kind));
+                rows.extend(line((words.field_name)(field, &system.draft), kind, &values, context));
             }
         }
     }
     Table { name: names.assumptions.to_owned(), rows, frozen: 1 }
 }
 
-/// One line of values; none where all are missing.
-fn line(label: String, values: &[Option<Amount>], context: &Context<'_>) -> Option<Vec<Cell>> {
-    let kind = values.iter().flatten().next()?.kind;
+/// One line of values in the unit chosen for their kind; none where all are missing.
+fn line(label: String, kind: Kind, values: &[Option<f64>], context: &Context<'_>) -> Option<Vec<Cell>> {
+    values.iter().flatten().next()?;
+    let decimals = decimals(kind, values.iter().flatten().copied());
     let unit = context.units.unit(kind);
-    let numbers = values.iter().map(|value| value.map(|amount| amount.get(unit)));
-    let decimals = decimals(kind, numbers.clone().flatten());
     let mut cells = vec![Cell::text(label), Cell::text(unit_shown(unit, context.currency))];
-    cells.extend(numbers.map(|value| value.map_or(Cell::Empty, |value| Cell::Number { value, decimals })));
+    cells.extend(values.iter().map(|value| value.map_or(Cell::Empty, |value| Cell::Number { value, decimals })));
     Some(cells)
 }
 
@@ -160,7 +172,10 @@ pub fn uncertainty(
         cells.push(number(width(budget.expanded)));
         if let Some(summary) = figure.summary {
             cells.extend([number(width(summary.standard)), number(shown(summary.low)), number(shown(summary.high))]);
-            cells.push(Cell::text((words.compare.verdict)(&compare(study, budget, summary, 1), context)));
+            let exact = is_exact(budget, Some(summary), figure.around.unwrap_or(budget.value));
+            let agreement = compare(study, budget, summary, 1);
+            let note = if exact { names.exact.to_owned() } else { (words.compare.agreement_note)(&agreement, context) };
+            cells.push(Cell::text(note));
             cells.push(Cell::Number { value: summary.draws as f64, decimals: 0 });
             // A seed may have more digits than a spreadsheet's numbers.
             cells.push(Cell::text(seed.to_string()));

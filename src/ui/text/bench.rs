@@ -3,18 +3,19 @@
 use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::Draft;
 use crate::domain::trial::boards::field::BoardField;
+use crate::domain::trial::boards::group::GroupKey;
 use crate::domain::trial::boards::target::Judged;
 use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::boards::working::BoardFigure;
 use crate::domain::trial::series::draft::{BlockWay, DesignWay};
 use crate::domain::trial::series::effects::{Effects, ModelWay, Term};
+use crate::domain::trial::series::factor::{Factor, Level};
 use crate::domain::trial::series::field::{Of, SeriesField};
 use crate::domain::trial::series::material::Material;
-use crate::domain::trial::series::runs::{Factor, Level};
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
-use crate::domain::trial::weigh_sheet::working::Origin;
+use crate::domain::trial::weigh_sheet::working::WeighOrigin;
 use crate::domain::trial::{
-    BoardDraft, Field, Figure, Finding, LineId, Place, Property, Series, SeriesDraft, SheetDraft,
+    BoardDraft, LineId, Property, Series, SeriesDraft, SheetDraft, TrialFinding, TrialPlace, WeighField, WeighFigure,
 };
 
 /// What a message at the bench needs to name things and to show numbers.
@@ -22,7 +23,7 @@ use crate::domain::trial::{
 pub struct BenchContext<'a> {
     /// Units, currency, and the recipe: that of the run, where a sheet of a series is spoken of.
     pub plain: Context<'a>,
-    /// The weigh-out sheet as typed.
+    /// The weigh sheet as typed.
     pub sheet: &'a SheetDraft,
     /// What was typed for a line that is being weighed, so that a slip can be shown as typed.
     pub batch: Option<&'a crate::domain::trial::weigh_sheet::weighing::BatchDraft>,
@@ -36,8 +37,8 @@ pub struct BenchContext<'a> {
 
 /// The words of the bench in one language.
 pub struct BenchWords {
-    /// Label and hint of a box of the weigh-out sheet.
-    pub field: fn(Field, &SheetDraft) -> FieldWords,
+    /// Label and hint of a box of the weigh sheet.
+    pub field: fn(WeighField, &SheetDraft) -> FieldWords,
     /// Label and hint of a box of the series. A factor and its levels are labelled by what they are.
     pub series_field: fn(SeriesField) -> FieldWords,
     /// Label and hint of a box of a board, a piece without its number.
@@ -45,17 +46,17 @@ pub struct BenchWords {
     /// What a line of the sheet weighs.
     pub line: fn(LineId, &Draft) -> String,
     /// Label and basis of a figure of the sheet, a line's without the line.
-    pub figure: fn(Figure) -> FigureWords,
+    pub figure: fn(WeighFigure) -> FigureWords,
     /// Label and basis of a figure of a board, a piece's without its number.
     pub board_figure: fn(BoardFigure) -> FigureWords,
     /// A property and the standard whose formula gives it.
     pub property: fn(Property) -> FigureWords,
     /// What a number put into a sheet's formula is, where it is neither a field nor a figure.
-    pub origin: fn(Origin) -> &'static str,
+    pub origin: fn(WeighOrigin) -> &'static str,
     /// What a place of the bench is called, as messages begin.
-    pub place: fn(Place, &BenchContext<'_>) -> String,
-    /// What was found, and how to mend it.
-    pub finding: fn(&Finding, &BenchContext<'_>) -> Message,
+    pub place: fn(TrialPlace, &BenchContext<'_>) -> String,
+    /// What was found, and how to fix it.
+    pub finding: fn(&TrialFinding, &BenchContext<'_>) -> Message,
     /// What a factor changes.
     pub factor: fn(Of, &Draft) -> String,
     /// A level of a factor, with its unit.
@@ -64,6 +65,10 @@ pub struct BenchWords {
     pub term: fn(Term, &[Factor], &Draft) -> String,
     /// What the effects tell, in plain sentences, the largest first.
     pub sayings: fn(&Effects, &Series, &Context<'_>) -> Vec<String>,
+    /// What a new run order moves, as a question: how many runs are made, how many are not.
+    pub redraw: fn(usize, usize) -> String,
+    /// What boards that are put together have in common: their run, or the levels of it.
+    pub group: fn(&GroupKey, Option<&Series>, &Context<'_>) -> String,
     /// Whether a requirement is met, as a sentence.
     pub verdict: fn(&Judged, &Context<'_>) -> String,
     /// What is taken from the store.

@@ -3,16 +3,17 @@
 use super::{ComparePage, Context, FieldWords, FigureWords, Message};
 use crate::domain::Field;
 use crate::domain::compare::Output;
-use crate::domain::compare::break_even::{EqualCost, NoPrice};
+use crate::domain::compare::break_even::{BreakEvenAnswer, NoPrice};
+use crate::domain::compare::feasibility::Obstacle;
+use crate::domain::compare::range::NoRange;
 use crate::domain::compare::side::{Belongs, Difference, NotSideBySide, System};
 use crate::domain::compare::solve_for::{Answer, NoAnswer};
 use crate::domain::compare::uncertainty::agreement::{Agreement, Why};
 use crate::domain::compare::uncertainty::budget::Improvement;
+use crate::domain::compare::uncertainty::input_uncertainty::Form;
 use crate::domain::compare::uncertainty::instrument::Instrument;
-use crate::domain::compare::uncertainty::spread::Form;
 use crate::domain::compare::uncertainty::study::{NoStudy, Uncertain};
-use crate::domain::compare::verdict::Obstacle;
-use crate::quantity::Kind;
+use crate::quantity::{Amount, Kind};
 
 /// The words of the comparison.
 #[allow(clippy::struct_field_names, reason = "a form is a noun here")]
@@ -31,16 +32,20 @@ pub struct CompareWords {
     pub sheet: SheetWords,
     /// Why systems cannot stand side by side.
     pub not_side_by_side: fn(NotSideBySide) -> Message,
-    /// Prices that are not known, and so left out of a system's cost; `None` where all are.
+    /// Prices that a system has no cost without; `None` where all are there.
     pub unpriced: fn(&System) -> Option<Message>,
     /// What a solved-for input comes to, and how it was found. The context's draft is the system's.
     pub answer: fn(&Answer, &Context<'_>) -> Message,
     /// Why nothing can be solved for. The context's draft is the system's.
     pub no_answer: fn(NoAnswer, Field, Output, &Context<'_>) -> Message,
     /// The price at which two systems, named, cost the same. The context's draft is the first one's.
-    pub equal_cost: fn(EqualCost, Field, [&str; 2], &Context<'_>) -> Message,
+    pub break_even: fn(&BreakEvenAnswer, Field, [&System; 2], &Context<'_>) -> Message,
     /// Why there is no such price.
-    pub no_price: fn(NoPrice) -> Message,
+    pub no_price: fn(&NoPrice, [&System; 2]) -> Message,
+    /// Why there is no range to sweep.
+    pub no_range: fn(NoRange) -> Message,
+    /// A limit of a system, by its name, between two values of the input.
+    pub limited: fn(&str, Obstacle, [Amount; 2], &Context<'_>) -> String,
     /// What a stated ± means: label and hint.
     pub form: fn(Form) -> FieldWords,
     /// What a number comes from.
@@ -52,7 +57,7 @@ pub struct CompareWords {
     /// Whether both methods agree.
     pub agreement: fn(&Agreement) -> Message,
     /// The same in a few words with the reasons, for a table.
-    pub verdict: fn(&Agreement, &Context<'_>) -> String,
+    pub agreement_note: fn(&Agreement, &Context<'_>) -> String,
     /// Why both methods differ.
     pub why: fn(Why, &Context<'_>) -> String,
     /// Which source to improve first: the source in words, then the figure's label; what it brings, around
@@ -67,6 +72,7 @@ pub struct SheetWords {
     pub side_by_side: &'static str,
     pub assumptions: &'static str,
     pub uncertainty: &'static str,
+    pub exact: &'static str,
     pub figure: &'static str,
     pub input: &'static str,
     pub unit: &'static str,

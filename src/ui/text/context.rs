@@ -57,14 +57,14 @@ pub struct FigureWords {
 }
 
 /// The words of a caution.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct CautionWords {
     /// What it is about, a few words.
     pub title: &'static str,
     /// What can happen and what to do, whole sentences.
     pub text: &'static str,
-    /// Published limits with their source; may be empty.
-    pub limits: &'static str,
+    /// Limits of exposure and emission with their regulation, a paragraph each; may be empty.
+    pub limits: Vec<String>,
 }
 
 /// The words of a binder system.

@@ -9,6 +9,7 @@ pub mod compare;
 mod compare_page;
 mod context;
 mod english;
+mod isolated;
 mod line;
 mod line_page;
 mod page;
@@ -20,9 +21,10 @@ pub use bench_page::BenchPage;
 pub use compare_page::ComparePage;
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
+pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
-pub use page::{HelpPage, MixPage, RecipePage, ShelfPage, SystemsPage, Tools};
+pub use page::{HelpPage, MixPage, RecipePage, Rescue, ShelfPage, SystemsPage, Tools};
 pub use show::{lower_first, shown, trimmed, trimmed_to, unit_shown};
 pub use width::{plus_minus, width_shown};
 
@@ -37,7 +39,9 @@ use crate::domain::recipe::caution::Caution;
 use crate::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
 use crate::domain::recipe::limit::Source;
 use crate::domain::working::{Constant, Ground};
-use crate::domain::{DoseWay, Draft, Field, Figure, Finding, Grade, Role, Station, Substance, What};
+use crate::domain::{
+    BoardKind, DoseWay, Draft, Field, Figure, Finding, Furnish, Grade, Role, Station, Substance, What,
+};
 use crate::quantity::kind::System;
 use crate::quantity::{Dimension, Kind};
 use crate::record::shelf::{SaveError, Unread};
@@ -80,6 +84,10 @@ pub struct Words {
     pub machine: fn(Machine) -> &'static str,
     /// A way to fix the fibre flow.
     pub feed_way: fn(FeedWay) -> &'static str,
+    /// What the furnish is made of.
+    pub furnish: fn(Furnish) -> &'static str,
+    /// The kind of board.
+    pub board_kind: fn(BoardKind) -> &'static str,
     /// A way to fix the water dose.
     pub water_way: fn(WaterWay) -> &'static str,
     /// A way to enter a dose, its base named.
@@ -134,6 +142,8 @@ pub struct Words {
     pub recipe_page: RecipePage,
     /// The shelf of recipes.
     pub shelf_page: ShelfPage,
+    /// After a fault of the program.
+    pub rescue: Rescue,
     /// The binder systems.
     pub systems_page: SystemsPage,
     /// Solutions and glue mixes.

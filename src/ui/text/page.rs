@@ -2,6 +2,7 @@
 #![allow(missing_docs, reason = "each key says what its text is for; the English text shows it")]
 
 use super::Message;
+use crate::record::shelf::SaveError;
 
 /// The frame around all pages, and what several pages say.
 #[derive(Debug, Clone, Copy)]
@@ -70,6 +71,8 @@ pub struct Tools {
     pub to_fill_in: &'static str,
     pub read_as: &'static str,
     pub preset: &'static str,
+    /// A value filled in by the app that assumes nothing, such as no sanding.
+    pub neutral: &'static str,
     pub typed: &'static str,
     pub computed: &'static str,
     pub no_figure: &'static str,
@@ -139,6 +142,8 @@ pub struct RecipePage {
     pub findings: &'static str,
     pub no_findings: &'static str,
     pub feed_way: &'static str,
+    pub furnish: &'static str,
+    pub board_kind: &'static str,
     pub water_way: &'static str,
     pub liquids: &'static str,
     pub no_liquids: &'static str,
@@ -150,6 +155,7 @@ pub struct RecipePage {
     pub liquid_source: &'static str,
     pub liquid_source_hint: &'static str,
     pub add_liquid: &'static str,
+    pub most_liquids: fn(usize) -> String,
     pub add_system: &'static str,
     pub remove_liquid: &'static str,
     pub liquid_removed: &'static str,
@@ -254,6 +260,8 @@ pub struct ShelfPage {
     pub room: fn(usize) -> String,
     pub room_given: fn(u64) -> String,
     pub room_usual: &'static str,
+    pub unsaved_work: fn(&str, &str) -> String,
+    pub draft_only_in_database: fn(&SaveError) -> Message,
     pub opened: fn(&str) -> String,
     pub opened_over: fn(&str, &str) -> String,
     pub removed: fn(&str) -> String,
@@ -284,6 +292,15 @@ pub struct ShelfPage {
     pub shared_mend: &'static str,
     pub fill_again: &'static str,
     pub filled_again: fn(usize) -> String,
+}
+
+/// After a fault of the program.
+#[derive(Debug, Clone, Copy)]
+pub struct Rescue {
+    pub title: &'static str,
+    pub reading: &'static str,
+    pub saved: fn(usize, &str) -> String,
+    pub again: &'static str,
 }
 
 /// The binder systems.
@@ -377,7 +394,6 @@ pub struct MixPage {
     pub mass: &'static str,
     pub ideal_mixing: &'static str,
     pub pot_life: &'static str,
-    pub isocyanate_with_water: &'static str,
     pub isocyanate: &'static str,
     pub isocyanate_hint: &'static str,
     pub equivalent_weight: &'static str,

@@ -2,7 +2,7 @@
 
 use super::Context;
 use super::show::with_unit;
-use crate::domain::compare::uncertainty::spread::width_in;
+use crate::domain::compare::uncertainty::input_uncertainty::width_in;
 use crate::quantity::{Kind, format};
 
 /// A value and its ±, both as numbers in the unit chosen, without the unit: the ± with two significant

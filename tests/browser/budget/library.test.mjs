@@ -55,10 +55,10 @@ test(`a library of ${COUNT} recipes`, { timeout: 180_000 }, async () => {
   const page = await open({ record: false });
   try {
     await page.press("Save");
-    const text = await until(() => page.run(() => Object.entries(localStorage).find(([key]) => key.startsWith("haulm/revision/"))?.[1] ?? null));
+    const text = await until(async () => Object.entries(await page.records()).find(([key]) => key.startsWith("haulm/revision/"))?.[1] ?? null);
     const made = recipes(text);
     for (let at = 0; at < COUNT; at += 200) {
-      await page.run((part) => part.forEach(([key, text]) => (localStorage[key] = text)), made.slice(at, at + 200));
+      await page.putRecords(made.slice(at, at + 200));
     }
     const time = (act, ready) => page.driver.executeAsyncScript(timed, act, ready);
     const opened = [];

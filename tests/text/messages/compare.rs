@@ -1,20 +1,22 @@
 //! What the comparison says.
 
 use super::{Context, ENGLISH, Units, example, sound, written};
+use haulm::domain::balance::machine::Machine;
 use haulm::domain::compare::Output;
-use haulm::domain::compare::break_even::{EqualCost, NoPrice};
+use haulm::domain::compare::break_even::{BreakEven, BreakEvenAnswer, NoPrice};
+use haulm::domain::compare::feasibility::Obstacle;
+use haulm::domain::compare::range::NoRange;
 use haulm::domain::compare::side::{Belongs, NotSideBySide, System, differences, with_liquids};
-use haulm::domain::compare::solve_for::{Answer, Found, NoAnswer, Reached, Way, solve_for};
+use haulm::domain::compare::solve_for::{Answer, Method, NoAnswer, Reached, Solution, solve_for};
 use haulm::domain::compare::uncertainty::agreement::{Agreement, Why};
 use haulm::domain::compare::uncertainty::budget::Improvement;
+use haulm::domain::compare::uncertainty::input_uncertainty::Form;
 use haulm::domain::compare::uncertainty::instrument::{Instrument, sources};
-use haulm::domain::compare::uncertainty::spread::Form;
 use haulm::domain::compare::uncertainty::study::{Asked, NoStudy, Study};
-use haulm::domain::compare::verdict::Obstacle;
 use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Draft, Entry, Field, Figure, LiquidField, LiquidId, work_out};
 use haulm::quantity::format::DecimalMark;
-use haulm::quantity::{Kind, Unit};
+use haulm::quantity::{Amount, Kind, Unit};
 use haulm::ui::text::compare::Width;
 use haulm::ui::text::plus_minus;
 use std::fmt::Write;
@@ -76,12 +78,18 @@ fn answers() {
     ] {
         text += &written(&(words.answer)(&solve_for(&case, field, output, wanted).unwrap(), &context));
     }
-    let found =
-        |found| Answer { field: Field::Thickness, output: Output::FibreAtLimit, wanted: 2.5, way: Way::Search, found };
+    let found = |found| Answer {
+        field: Field::Thickness,
+        output: Output::FibreAtLimit,
+        wanted: 2.5,
+        method: Method::Search,
+        found,
+        over: Vec::new(),
+    };
     for found in [
-        found(Found::Several(vec![0.002, 0.0125])),
-        found(Found::Several(vec![0.002, 0.0125, 0.02])),
-        found(Found::Never { nearest: Reached { at: 0.002, gives: 2.4 } }),
+        found(Solution::Several(vec![0.002, 0.0125])),
+        found(Solution::Several(vec![0.002, 0.0125, 0.02])),
+        found(Solution::Unreachable { nearest: Reached { from: 0.002, to: 0.002, gives: 2.4 } }),
     ] {
         text += &written(&(words.answer)(&found, &context));
     }
@@ -92,19 +100,34 @@ fn answers() {
     ] {
         text += &written(&(words.no_answer)(error, field, Output::VolumeAtLimit, &context));
     }
+    let beyond = solve_for(&case, Field::FibreFlow, Output::Figure(Figure::Fibre), 13_000.0 / 3600.0).unwrap();
+    assert!(!beyond.over.is_empty());
+    text += &written(&(words.answer)(&beyond, &context));
+    let wide = solve_for(&case, Field::FibreMoisture, Output::Figure(Figure::MatMoisture), 0.05).unwrap();
+    text += &written(&(words.answer)(&wide, &context));
+    let systems = systems();
+    let pair = [&systems[0], &systems[1]];
+    let with = |at| BreakEvenAnswer { at, moves_with: None, other_keeps: None, exceeded: [vec![], vec![]] };
     for found in [
-        EqualCost::At(1.85),
-        EqualCost::DearerEvenForNothing(3.0),
-        EqualCost::DearerEvenForNothing(-3.0),
-        EqualCost::Always,
-        EqualCost::Never(2.0),
-        EqualCost::Never(-2.0),
+        BreakEvenAnswer { moves_with: Some(Field::FibrePrice), ..with(BreakEven::At(1.85)) },
+        BreakEvenAnswer { other_keeps: Some(1.2), ..with(BreakEven::DearerAtZero(3.0)) },
+        BreakEvenAnswer { exceeded: [vec![beyond.over[0].exceeded], vec![]], ..with(BreakEven::DearerAtZero(-3.0)) },
+        with(BreakEven::Always),
+        with(BreakEven::Never(2.0)),
+        with(BreakEven::Never(-2.0)),
     ] {
-        text += &written(&(words.equal_cost)(found, PRICE, ["Straw with pMDI", "UF"], &context));
+        text += &written(&(words.break_even)(&found, PRICE, pair, &context));
     }
-    for error in [NoPrice::NotAPrice, NoPrice::Unpriced] {
-        text += &written(&(words.no_price)(error));
+    for error in [NoPrice::NotAPrice, NoPrice::NoBalance, NoPrice::Unpriced([vec![], vec![Field::FibrePrice, PRICE]])] {
+        text += &written(&(words.no_price)(&error, pair));
     }
+    for error in [NoRange::NotUsed, NoRange::NotReadable, NoRange::Equal, NoRange::Reversed] {
+        text += &written(&(words.no_range)(error));
+    }
+    let ends = [10_000.0, 12_000.0].map(|flow| Amount::new(Kind::FibreFlow, flow, Unit::KilogramPerHour));
+    let limited = (words.limited)("A UF", Obstacle::OverLimit(Machine::FibreSupply), ends, &context);
+    sound(&limited);
+    writeln!(text, "  {limited}").unwrap();
     snapshot!("compare_answers", text);
 }
 
@@ -135,12 +158,13 @@ fn uncertainty() {
         let found = Agreement { tolerance: 0.1, low: 0.2, high: 0.0, agree, noisy, why: Vec::new() };
         text += &written(&(words.agreement)(&found));
         let why =
-            if agree { Vec::new() } else { vec![Why::Held(0.123), Why::LeftOut(2), Why::Curved, Why::Rectangular] };
-        let verdict = (words.verdict)(&Agreement { why, ..found }, &context);
-        sound(&verdict);
-        writeln!(text, "  {verdict}").unwrap();
+            if agree { Vec::new() } else { vec![Why::AtBound(0.123), Why::LeftOut(2), Why::Curved, Why::Rectangular] };
+        let agreement_note = (words.agreement_note)(&Agreement { why, ..found }, &context);
+        sound(&agreement_note);
+        writeln!(text, "  {agreement_note}").unwrap();
     }
-    for why in [Why::Held(0.123), Why::LeftOut(1), Why::LeftOut(812), Why::Curved, Why::Rectangular, Why::FewDegrees] {
+    for why in [Why::AtBound(0.123), Why::LeftOut(1), Why::LeftOut(812), Why::Curved, Why::Rectangular, Why::FewDegrees]
+    {
         let why = (words.why)(why, &context);
         sound(&why);
         writeln!(text, "  {why}").unwrap();

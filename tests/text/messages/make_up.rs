@@ -87,6 +87,7 @@ fn glues() {
         batch(&[resin], kilograms(-1.0)).unwrap_err(),
         batch(&[resin], litres(0.0)).unwrap_err(),
         GlueError::NotFinite,
+        GlueError::IsocyanateWithWater,
         mix(&[resin, resin, part(f64::NAN, 20.0, 1_115.0)]).unwrap_err(),
     ];
     let variant = |error: &GlueError| match error {
@@ -97,8 +98,9 @@ fn glues() {
         GlueError::DensityOutOfRange { .. } => 4,
         GlueError::AmountOutOfRange { .. } => 5,
         GlueError::NotFinite => 6,
+        GlueError::IsocyanateWithWater => 7,
     };
-    assert!((0..7).all(|number| errors.iter().any(|error| variant(error) == number)));
+    assert!((0..8).all(|number| errors.iter().any(|error| variant(error) == number)));
     let names = ["UF resin", "Hardener"];
     let text = in_context(|context| {
         errors.iter().fold(String::new(), |mut text, error| {

@@ -25,6 +25,8 @@ fn spoiled() -> Vec<(&'static str, String)> {
         ("empty", String::new()),
         ("breaks off", whole[..whole.len() / 2].to_owned()),
         ("no JSON", "Dear colleague,\nhere is the recipe.".to_owned()),
+        ("too many liquids", many_liquids(&whole)),
+        ("too long a name", swap("\"name\": \"Example\"", &format!("\"name\": \"{}\"", "x".repeat(201)))),
         ("foreign", "{\"name\": \"a list of songs\"}".to_owned()),
         ("another kind", swap("\"recipe\"", "\"shelf\"")),
         ("newer", swap("\"version\": 1", "\"version\": 9")),
@@ -37,10 +39,18 @@ fn spoiled() -> Vec<(&'static str, String)> {
     ]
 }
 
+/// With the first liquid five hundred times.
+fn many_liquids(whole: &str) -> String {
+    let mut file: serde_json::Value = serde_json::from_str(whole).unwrap();
+    let liquid = file["draft"]["liquids"][0].clone();
+    file["draft"]["liquids"] = vec![liquid; 500].into();
+    file.to_string()
+}
+
 #[test]
 fn refusals() {
     let mut text = String::new();
-    let mut seen = [false; 9];
+    let mut seen = [false; 11];
     let mut put = |name: &str, refusal: &Refusal| {
         seen[match refusal {
             Refusal::TooLarge { .. } => 0,
@@ -52,6 +62,8 @@ fn refusals() {
             Refusal::Damaged { .. } => 6,
             Refusal::Altered { .. } => 7,
             Refusal::NoVersion => 8,
+            Refusal::TooMany { .. } => 9,
+            Refusal::TooLong { .. } => 10,
         }] = true;
         for carrier in [Carrier::File, Carrier::Record] {
             text += &format!("{name}, {carrier:?}\n{}", written(&(ENGLISH.refusal)(refusal, carrier)));
@@ -61,13 +73,18 @@ fn refusals() {
         put(name, &RecipeFile::read(&spoiled).unwrap_err());
     }
     put("altered", &Refusal::Altered { found: Id::of("a record") });
-    assert_eq!(seen, [true; 9]);
+    assert_eq!(seen, [true; 11]);
     snapshot!("record_refusals", text);
 }
 
 #[test]
 fn stores() {
-    let errors = [StoreError::Full, StoreError::Blocked, StoreError::Other("quota state unknown".to_owned())];
+    let errors = [
+        StoreError::Full,
+        StoreError::Blocked,
+        StoreError::Silent,
+        StoreError::Other("quota state unknown".to_owned()),
+    ];
     let unread = [Unread::Refused(Refusal::Foreign), Unread::BadKey, Unread::Store(StoreError::Blocked)];
     let unsaved = [
         SaveError::Store(StoreError::Full),

@@ -1,16 +1,16 @@
 //! Whether the first-order method and Monte Carlo agree, and why not (JCGM 101, clause 8).
 
 use crate::domain::compare::uncertainty::budget::Budget;
-use crate::domain::compare::uncertainty::spread::Shape;
+use crate::domain::compare::uncertainty::input_uncertainty::Shape;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
 
 /// Why both methods differ.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Why {
-    /// So large a share of the draws is held at its lowest, such as a water dose that cannot be below
+    /// So large a share of the draws is at the figure's bound, such as a water dose that cannot be below
     /// zero: there the figure no longer follows its inputs.
-    Held(f64),
+    AtBound(f64),
     /// So many draws were left out, for a number would have been outside what physics allows.
     LeftOut(usize),
     /// The figure does not change in proportion to its inputs over so wide a range: mean or standard
@@ -34,7 +34,7 @@ pub struct Agreement {
     pub high: f64,
     /// Whether both are within the tolerance.
     pub agree: bool,
-    /// Whether the draws are too few for a verdict: their own noise is larger than a third of the tolerance.
+    /// Whether the draws are too few to judge: their own noise is larger than a third of the tolerance.
     pub noisy: bool,
     /// Why not, the likeliest reason first; empty where they agree.
     pub why: Vec<Why>,
@@ -60,7 +60,8 @@ pub fn tolerance(standard: f64, digits: u8) -> f64 {
 /// rule, for two take a million draws (JCGM 101, 8.2).
 #[must_use]
 pub fn compare(study: &Study, budget: &Budget, summary: &DrawSummary, digits: u8) -> Agreement {
-    let tolerance = tolerance(budget.standard, digits);
+    // A figure at its bound has no first-order uncertainty: its draws say how wide it is.
+    let tolerance = tolerance(if budget.standard > 0.0 { budget.standard } else { summary.standard }, digits);
     let low = (budget.value - budget.expanded - summary.low).abs();
     let high = (budget.value + budget.expanded - summary.high).abs();
     let agree = low <= tolerance && high <= tolerance;
@@ -69,13 +70,27 @@ pub fn compare(study: &Study, budget: &Budget, summary: &DrawSummary, digits: u8
     Agreement { tolerance, low, high, agree, noisy, why }
 }
 
+/// Whether a figure is exact: by either method nothing that is uncertain acts on it. A figure at a bound, such as a water
+/// dose of zero, is not: first order gives ± 0 there, and the draws do not.
+#[must_use]
+pub fn is_exact(budget: &Budget, summary: Option<&DrawSummary>, size: f64) -> bool {
+    let nothing = |standard: f64| standard <= 1e-9 * size.abs();
+    nothing(budget.standard) && summary.is_none_or(|summary| nothing(summary.standard))
+}
+
+/// Whether a figure is at a bound for so many of its draws that its distribution is one-sided there.
+#[must_use]
+pub fn is_at_bound(summary: &DrawSummary) -> bool {
+    summary.held > HELD && summary.standard > 0.0
+}
+
 /// Less than this share of the draws held at the lowest changes no end of an interval.
 const HELD: f64 = 1e-3;
 
 fn reasons(study: &Study, budget: &Budget, summary: &DrawSummary) -> Vec<Why> {
     let mut why = Vec::new();
     if summary.held > HELD {
-        why.push(Why::Held(summary.held));
+        why.push(Why::AtBound(summary.held));
     }
     if summary.left_out > 0 {
         why.push(Why::LeftOut(summary.left_out));
@@ -83,6 +98,9 @@ fn reasons(study: &Study, budget: &Budget, summary: &DrawSummary) -> Vec<Why> {
     let few = budget.freedom.is_some_and(|freedom| freedom < 50.0);
     // The mean of the draws wavers with u/√n; its standard deviation by 1/√(2n).
     let noise = 1.0 / (summary.draws as f64).sqrt();
+    if budget.standard <= 0.0 {
+        return if why.is_empty() { vec![Why::Curved] } else { why };
+    }
     let shifted = (summary.mean - budget.value).abs() > budget.standard * (4.0 * noise).max(0.02);
     let wider = (summary.standard / budget.standard - 1.0).abs() > (4.0 * noise).max(0.02);
     // With few degrees of freedom Student's distribution itself is wider than its scale.

@@ -1,6 +1,8 @@
 //! The first-order uncertainty of a figure (JCGM 100): standard uncertainty, interval, and the share of
 //! each source.
 
+use crate::domain::compare::rounding::without_noise;
+use crate::domain::compare::uncertainty::drawn_shares::DrawnShare;
 use crate::domain::compare::uncertainty::study::{Asked, Study};
 use crate::domain::recipe::field::Field;
 use crate::statistics::coverage::{Combined, Part, combine, factor};
@@ -61,13 +63,14 @@ impl Study {
     #[must_use]
     pub fn budget(&self, asked: usize) -> Option<Budget> {
         let (terms, figure) = (self.terms.get(asked)?, *self.asked.get(asked)?);
-        let mut value = 0.0;
+        let (mut value, mut size) = (0.0, 0.0);
         let mut parts = vec![0.0; self.sources.len()];
         let mut acts: Vec<Vec<Single>> = vec![Vec::new(); self.sources.len()];
         for (system, output, sign) in terms.iter().flatten() {
             let part = self.parts.get(*system)?;
             let (of_system, slopes) = part.tape.derivatives(&part.point(), *output)?;
             value += sign * of_system;
+            size += of_system.abs();
             for (varied, slope) in part.varied.iter().zip(slopes) {
                 for (source, standard) in &varied.sources {
                     let single =
@@ -76,6 +79,11 @@ impl Study {
                     acts.get_mut(*source)?.push(single);
                 }
             }
+        }
+        let value = without_noise(value, size);
+        // What one source changes in both systems alike cancels; rounding is no uncertainty.
+        for (part, acts) in parts.iter_mut().zip(&acts) {
+            *part = without_noise(*part, acts.iter().map(|single| (single.slope * single.standard).abs()).sum());
         }
         let independent: Vec<Part> = parts
             .iter()
@@ -127,6 +135,20 @@ impl Budget {
             share.part *= factor;
             share.single = share.single.map(|single| Single { slope: single.slope * factor, ..single });
         }
+        self
+    }
+
+    /// The same with the shares that draws give, for a figure that does not follow its inputs everywhere.
+    #[must_use]
+    pub fn with_drawn_shares(mut self, drawn: &[DrawnShare], standard: f64) -> Self {
+        self.standard = standard;
+        let share = |drawn: &DrawnShare| Share {
+            source: drawn.source,
+            part: drawn.sign * standard * drawn.share.sqrt(),
+            single: None,
+            share: drawn.share,
+        };
+        self.shares = drawn.iter().map(share).collect();
         self
     }
 

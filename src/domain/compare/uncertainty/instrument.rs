@@ -1,7 +1,7 @@
 //! What each input is measured with, and a ± to start from.
 
 use crate::domain::balance::outcome::Case;
-use crate::domain::compare::uncertainty::spread::{Form, Size, Spread};
+use crate::domain::compare::uncertainty::input_uncertainty::{Form, InputUncertainty, Size};
 use crate::domain::compare::uncertainty::study::Uncertain;
 use crate::domain::compare::variable;
 use crate::domain::recipe::draft::Draft;
@@ -96,7 +96,7 @@ impl Instrument {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Start {
     /// The ±.
-    pub spread: Spread,
+    pub spread: InputUncertainty,
     /// Where it comes from. The mill's own calibration goes before it.
     pub source: Source,
 }
@@ -132,7 +132,7 @@ pub fn start(case: &Case, field: Field) -> Option<Start> {
     };
     // An estimate of zero with a half-width reaches below it.
     let reaches = !matches!(field, Field::DryingLoss | Field::Reject) || at >= Unit::Percent.to_base(0.3);
-    Spread::new(form, size, None).filter(|_| reaches).map(|spread| Start { spread, source })
+    InputUncertainty::new(form, size, None).filter(|_| reaches).map(|spread| Start { spread, source })
 }
 
 /// The sources of uncertainty to start a study of several systems from. Fibre, board and line have

@@ -1,7 +1,9 @@
 //! Monte Carlo propagation of distributions (JCGM 101), in slices: a page hands out a few thousand
 //! draws at a time, shows how far it is, and drops the run to cancel it.
 
-use crate::domain::compare::uncertainty::spread::Shape;
+use crate::domain::compare::rounding::without_noise;
+use crate::domain::compare::uncertainty::drawn_shares::{Correlations, DrawnShare, SHARE_DRAWS};
+use crate::domain::compare::uncertainty::input_uncertainty::Shape;
 use crate::domain::compare::uncertainty::study::{Study, Term, Varied};
 use crate::domain::compare::uncertainty::tape::{Block, LANES, Lane};
 use crate::statistics::draws::DrawSummary;
@@ -106,7 +108,28 @@ impl Run {
         self.columns.get_mut(asked)?.summary(self.left_out)
     }
 
-    fn draw_block(&mut self, count: usize) {
+    /// The share of each source in a figure asked for, from [`SHARE_DRAWS`] draws of its own.
+    ///
+    /// Squared correlations of the sources with the figure: where the figure is linear they are the shares of JCGM 100.
+    #[must_use]
+    pub fn shares(study: &Study, asked: usize, seed: u64) -> Vec<DrawnShare> {
+        let mut run = Self::new(study.clone(), seed, SHARE_DRAWS);
+        run.columns.clear();
+        let mut found = Correlations::new(study.sources.len());
+        let Some(terms) = study.terms.get(asked) else { return Vec::new() };
+        let mut room = [0.0; LANES];
+        for _ in 0..SHARE_DRAWS / LANES {
+            let out = run.draw_inputs();
+            let Some(lane) = figure_lane(&run.study, &run.blocks, terms, &mut room) else { continue };
+            for at in (0..LANES).filter(|at| !out[*at]) {
+                found.add(run.deviates.iter().map(|deviate| deviate[at]), lane[at]);
+            }
+        }
+        found.shares()
+    }
+
+    /// Draws the inputs of one block and evaluates all systems; which draws are impossible.
+    fn draw_inputs(&mut self) -> [bool; LANES] {
         for ((shape, _), lane) in self.study.sources.iter().zip(&mut self.deviates) {
             draw(&mut self.random, *shape, lane);
         }
@@ -120,23 +143,15 @@ impl Run {
             part.tape.run(block);
             part.tape.mark_impossible(block, &mut impossible);
         }
+        impossible
+    }
+
+    fn draw_block(&mut self, count: usize) {
+        let impossible = self.draw_inputs();
         let out = impossible.iter().take(count).filter(|out| **out).count();
-        let lane_of = |(system, output, _): &Term| {
-            let (part, block) = self.study.parts.get(*system).zip(self.blocks.get(*system))?;
-            part.tape.output(block, *output)
-        };
         let mut room = [0.0; LANES];
         for (terms, column) in self.study.terms.iter().zip(&mut self.columns) {
-            let lane = match terms {
-                [Some(one), None] => lane_of(one),
-                [Some(one), Some(other)] => lane_of(one).zip(lane_of(other)).map(|(a, b)| {
-                    for at in 0..LANES {
-                        room[at] = one.2 * a[at] + other.2 * b[at];
-                    }
-                    &room
-                }),
-                _ => None,
-            };
+            let lane = figure_lane(&self.study, &self.blocks, terms, &mut room);
             let Some(drawn) = lane.and_then(|lane| lane.get(..count)) else { continue };
             if out == 0 {
                 column.extend(drawn);
@@ -147,6 +162,30 @@ impl Run {
             }
         }
         self.left_out += out;
+    }
+}
+
+/// The draws of a figure; a difference in `room`, in which rounding is zero.
+fn figure_lane<'a>(
+    study: &Study,
+    blocks: &'a [Block],
+    terms: &[Option<Term>; 2],
+    room: &'a mut Lane,
+) -> Option<&'a Lane> {
+    let lane_of = |(system, output, _): &Term| {
+        let (part, block) = study.parts.get(*system).zip(blocks.get(*system))?;
+        part.tape.output(block, *output)
+    };
+    match terms {
+        [Some(one), None] => lane_of(one),
+        [Some(one), Some(other)] => {
+            let (a, b) = lane_of(one).zip(lane_of(other))?;
+            for at in 0..LANES {
+                room[at] = without_noise(one.2 * a[at] + other.2 * b[at], a[at].abs() + b[at].abs());
+            }
+            Some(room)
+        }
+        _ => None,
     }
 }
 

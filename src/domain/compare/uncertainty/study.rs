@@ -2,7 +2,7 @@
 
 use crate::domain::balance::outcome::Case;
 use crate::domain::compare::output::Output;
-use crate::domain::compare::uncertainty::spread::{Shape, Spread};
+use crate::domain::compare::uncertainty::input_uncertainty::{InputUncertainty, Shape};
 use crate::domain::compare::uncertainty::tape::Tape;
 use crate::domain::compare::variable;
 use crate::domain::recipe::field::Field;
@@ -17,7 +17,7 @@ pub struct Uncertain {
     /// A system's place, and the field there.
     pub targets: Vec<(usize, Field)>,
     /// How uncertain.
-    pub spread: Spread,
+    pub spread: InputUncertainty,
 }
 
 /// A figure that is asked for.
@@ -146,13 +146,13 @@ fn farthest(shape: Shape) -> Option<f64> {
 
 /// One system, ready to be evaluated.
 #[derive(Debug, Clone, PartialEq)]
-pub(in crate::domain::compare) struct Part {
+pub(in crate::domain::compare) struct SystemPart {
     pub varied: Vec<Varied>,
     pub outputs: Vec<Output>,
     pub tape: Tape,
 }
 
-impl Part {
+impl SystemPart {
     pub(in crate::domain::compare) fn point(&self) -> Vec<f64> {
         self.varied.iter().map(|varied| varied.at).collect()
     }
@@ -165,7 +165,7 @@ pub(in crate::domain::compare) type Term = (usize, usize, f64);
 #[derive(Debug, Clone, PartialEq)]
 pub struct Study {
     pub(in crate::domain::compare) sources: Vec<(Shape, Option<f64>)>,
-    pub(in crate::domain::compare) parts: Vec<Part>,
+    pub(in crate::domain::compare) parts: Vec<SystemPart>,
     pub(in crate::domain::compare) asked: Vec<Asked>,
     pub(in crate::domain::compare) terms: Vec<[Option<Term>; 2]>,
 }
@@ -223,7 +223,7 @@ impl Study {
     }
 }
 
-fn part(system: usize, case: &Case, uncertain: &[Uncertain], asked: &[Asked]) -> Result<Part, NoStudy> {
+fn part(system: usize, case: &Case, uncertain: &[Uncertain], asked: &[Asked]) -> Result<SystemPart, NoStudy> {
     let mut varied: Vec<Varied> = Vec::new();
     for (source, Uncertain { targets, spread }) in uncertain.iter().enumerate() {
         for (_, field) in targets.iter().filter(|(at, _)| *at == system) {
@@ -262,5 +262,5 @@ fn part(system: usize, case: &Case, uncertain: &[Uncertain], asked: &[Asked]) ->
     }
     let fields: Vec<Field> = varied.iter().map(|varied| varied.field).collect();
     let tape = Tape::new(case, &fields, &outputs).ok_or(NoStudy::Empty)?;
-    Ok(Part { varied, outputs, tape })
+    Ok(SystemPart { varied, outputs, tape })
 }

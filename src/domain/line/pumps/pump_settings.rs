@@ -264,10 +264,9 @@ fn help(pump: &Pump, row: &PumpRow, case: &Case) -> Vec<Help> {
         let fibre = if low { Help::FibreAtLeast(reach.least) } else { Help::FibreAtMost(reach.most) };
         help.push(fibre);
     }
-    // At the bound the same solids come in another amount of liquid: s·L/L_bound.
+    // At the bound the same solids come in another amount of liquid: s·L/L_bound. Never of an isocyanate, which has no water.
     let bound = curve.flow(if low { usable.low } else { usable.high });
     let liquid = |id| case.input.liquids.as_slice().iter().find(move |liquid| liquid.id == id);
-    // An isocyanate is never thinned.
     if let Fed::Liquid(id) = row.fed
         && bound > MassRate::ZERO
         && !liquid(id).is_some_and(|liquid| liquid.substance.is_isocyanate())

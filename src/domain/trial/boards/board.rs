@@ -5,8 +5,8 @@ use crate::domain::trial::boards::field::{BendingDraft, BoardField, BondDraft, P
 use crate::quantity::Unit;
 use serde::{Deserialize, Serialize};
 
-/// Most pieces of one kind, and thickness points, that a board has.
-pub const MOST_PIECES: usize = 60;
+/// Maximum number of pieces of one kind, and thickness points, that a board has.
+pub const MAX_PIECES: usize = 60;
 
 /// Names a board within a trial. Stays the same when boards are added or removed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
@@ -26,6 +26,12 @@ pub struct BoardDraft {
     /// The place in the run order of the run that it comes from, from 1; none outside a series.
     #[serde(default)]
     pub run: Option<u16>,
+    /// Whether it was sanded before it was measured.
+    #[serde(default)]
+    pub sanded: bool,
+    /// Furnish really laid for its mat; blank for what the sheet says.
+    #[serde(default = "grams")]
+    pub laid: Entry,
     /// Mass of the whole board.
     pub mass: Entry,
     /// Length of the whole board.
@@ -53,6 +59,10 @@ pub struct BoardDraft {
     pub note: String,
 }
 
+fn grams() -> Entry {
+    Entry::empty(Unit::Gram)
+}
+
 impl BoardDraft {
     /// A board with nothing typed, and four thickness points.
     #[must_use]
@@ -61,6 +71,8 @@ impl BoardDraft {
             id,
             name: String::new(),
             run: None,
+            sanded: false,
+            laid: grams(),
             mass: Entry::empty(Unit::Gram),
             length: Entry::empty(Unit::Millimetre),
             width: Entry::empty(Unit::Millimetre),
@@ -78,6 +90,7 @@ impl BoardDraft {
     #[must_use]
     pub fn entry(&self, field: BoardField) -> Option<&Entry> {
         match field {
+            BoardField::Laid => Some(&self.laid),
             BoardField::Mass => Some(&self.mass),
             BoardField::Length => Some(&self.length),
             BoardField::Width => Some(&self.width),
@@ -93,6 +106,7 @@ impl BoardDraft {
     /// The entry of a box, to type into.
     pub fn entry_mut(&mut self, field: BoardField) -> Option<&mut Entry> {
         match field {
+            BoardField::Laid => Some(&mut self.laid),
             BoardField::Mass => Some(&mut self.mass),
             BoardField::Length => Some(&mut self.length),
             BoardField::Width => Some(&mut self.width),
@@ -105,6 +119,18 @@ impl BoardDraft {
                 self.swelling.get_mut(usize::from(at)).map(|piece| piece.entry_mut(field))
             }
         }
+    }
+
+    /// Whether anything was measured: of the whole board, its moisture, or a piece.
+    #[must_use]
+    pub fn has_readings(&self) -> bool {
+        self.is_measured()
+            || !self.moisture.is_blank()
+            || !self.laid.is_blank()
+            || self.pieces.iter().any(|piece| !piece.is_blank())
+            || self.bending.iter().any(|piece| !piece.is_blank())
+            || self.bond.iter().any(|piece| !piece.is_blank())
+            || self.swelling.iter().any(|piece| !piece.is_blank())
     }
 
     /// Whether anything of the whole board was typed.

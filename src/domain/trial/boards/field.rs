@@ -118,9 +118,9 @@ piece! {
     Width width: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 310: 50 mm"));
     /// Thickness.
     Thickness thickness: Thickness, Millimetre, thickness();
-    /// Greatest load.
+    /// Maximum load.
     Load load: Force, Newton, load();
-    /// Slope of load over deflection between 10 and 40 % of the greatest load; blank when not recorded.
+    /// Slope of load over deflection between 10 and 40 % of the maximum load; blank when not recorded.
     Slope slope: Slope, NewtonPerMillimetre, Limit::above_to(U::NewtonPerMillimetre, 0.0, 1_000_000.0).optional();
 }
 
@@ -133,7 +133,7 @@ piece! {
     Length length: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 319: 50 mm"));
     /// Width.
     Width width: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 319: 50 mm"));
-    /// Greatest load.
+    /// Maximum load.
     Load load: Force, Newton, load();
 }
 
@@ -151,6 +151,8 @@ piece! {
 /// A box of a board made. Pieces and thickness points are named by their place, from 0.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum BoardField {
+    /// Furnish really laid for the mat.
+    Laid,
     /// Mass of the whole board.
     Mass,
     /// Length of the whole board.
@@ -176,6 +178,7 @@ impl BoardField {
     #[must_use]
     pub fn key(self) -> String {
         match self {
+            Self::Laid => "board_laid".to_owned(),
             Self::Mass => "board_mass".to_owned(),
             Self::Length => "board_length".to_owned(),
             Self::Width => "board_width".to_owned(),
@@ -192,7 +195,7 @@ impl BoardField {
     #[must_use]
     pub const fn kind(self) -> Kind {
         match self {
-            Self::Mass => Kind::BenchMass,
+            Self::Laid | Self::Mass => Kind::BenchMass,
             Self::Length | Self::Width => Kind::BenchExtent,
             Self::Thickness(_) => Kind::Thickness,
             Self::Moisture => Kind::Moisture,
@@ -207,6 +210,7 @@ impl BoardField {
     #[must_use]
     pub const fn limit(self) -> Limit {
         match self {
+            Self::Laid => mass().optional(),
             Self::Mass => mass(),
             Self::Length | Self::Width => side().usually(100.0, 1_200.0, CommonPractice),
             Self::Thickness(_) => thickness().usually(2.0, 40.0, CommonPractice).optional(),

@@ -1,21 +1,25 @@
-//! From the boards as entered to boards that can be reckoned with.
+//! From the boards as entered to boards ready to compute with.
 
 use crate::domain::recipe::check::{read_entry, unusual};
-use crate::domain::trial::boards::board::{BoardDraft, BoardId, MOST_PIECES};
+use crate::domain::trial::boards::board::{BoardDraft, BoardId, MAX_PIECES};
 use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use crate::domain::trial::boards::piece::{Bending, Bond, Piece, Swelling, Whole};
 use crate::domain::trial::boards::property::Property;
-use crate::domain::trial::finding::{Finding, Place, What};
+use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
 use crate::quantity::{Amount, Moisture};
 use uom::si::f64::{Force, Length, Mass, SurfaceTension};
 
 /// A board made, measured.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Board {
+pub struct MeasuredBoard {
     /// Its number within the trial.
     pub id: BoardId,
     /// The run that it comes from.
     pub run: Option<u16>,
+    /// Whether it was sanded before it was measured.
+    pub sanded: bool,
+    /// Furnish really laid for its mat, with its moisture.
+    pub laid: Option<Mass>,
     /// The whole board.
     pub whole: Option<Whole>,
     /// Moisture typed for the board.
@@ -34,9 +38,9 @@ pub struct Board {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Measured {
     /// The board, as far as it could be read: what is wrong is left out of it.
-    pub board: Board,
+    pub board: MeasuredBoard,
     /// What there is to say.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
 }
 
 /// Reads a board. A piece with nothing typed is passed over; one that is half typed is asked about and
@@ -50,29 +54,29 @@ pub fn measure(draft: &BoardDraft) -> Measured {
 
 struct Reader<'a> {
     draft: &'a BoardDraft,
-    findings: Vec<Finding>,
+    findings: Vec<TrialFinding>,
 }
 
 /// The places of the pieces that have anything typed.
 fn typed<T>(pieces: &[T], blank: impl Fn(&T) -> bool) -> Vec<u8> {
     let typed = |(at, piece): (u8, &T)| (!blank(piece)).then_some(at);
-    (0..=u8::MAX).zip(pieces.iter().take(MOST_PIECES)).filter_map(typed).collect()
+    (0..=u8::MAX).zip(pieces.iter().take(MAX_PIECES)).filter_map(typed).collect()
 }
 
 impl Reader<'_> {
     fn number(&mut self, field: BoardField) -> Option<f64> {
         let (kind, limit) = (field.kind(), field.limit());
-        let place = Place::Board(self.draft.id, field);
+        let place = TrialPlace::Board(self.draft.id, field);
         match read_entry(self.draft.entry(field)?, kind, &limit) {
             Ok(None) => None,
             Ok(Some(base)) => {
                 if let Some(what) = unusual(Amount::from_base(kind, base), &limit) {
-                    self.findings.push(Finding::unusual(place, What::Entry(what)));
+                    self.findings.push(TrialFinding::unusual(place, TrialProblem::Entry(what)));
                 }
                 Some(base)
             }
             Err(what) => {
-                self.findings.push(Finding::stop(place, What::Entry(what)));
+                self.findings.push(TrialFinding::stop(place, TrialProblem::Entry(what)));
                 None
             }
         }
@@ -90,8 +94,9 @@ impl Reader<'_> {
         self.number(field).map(|load| si!(Force, load))
     }
 
-    fn board(&mut self) -> Board {
+    fn board(&mut self) -> MeasuredBoard {
         let draft = self.draft;
+        let laid = self.mass(BoardField::Laid);
         let whole = draft.is_measured().then(|| self.whole()).flatten();
         let moisture = self.number(BoardField::Moisture).and_then(Moisture::from_dry_basis);
         let each = |places: Vec<u8>| places.into_iter();
@@ -102,7 +107,18 @@ impl Reader<'_> {
         let bond = each(typed(&draft.bond, |p| p.is_blank())).filter_map(|at| Some((at, self.bond(at)?))).collect();
         let swelling =
             each(typed(&draft.swelling, |p| p.is_blank())).filter_map(|at| Some((at, self.swelling(at)?))).collect();
-        Board { id: draft.id, run: draft.run, whole, moisture, pieces, bending, bond, swelling }
+        MeasuredBoard {
+            id: draft.id,
+            run: draft.run,
+            sanded: draft.sanded,
+            laid,
+            whole,
+            moisture,
+            pieces,
+            bending,
+            bond,
+            swelling,
+        }
     }
 
     fn whole(&mut self) -> Option<Whole> {
@@ -113,8 +129,8 @@ impl Reader<'_> {
         let thickness: Vec<Length> =
             points.iter().filter_map(|point| self.length(BoardField::Thickness(*point))).collect();
         if points.is_empty() {
-            let what = What::Entry(crate::domain::What::Missing);
-            self.findings.push(Finding::stop(Place::Board(self.draft.id, BoardField::Thickness(0)), what));
+            let what = TrialProblem::Entry(crate::domain::What::Missing);
+            self.findings.push(TrialFinding::stop(TrialPlace::Board(self.draft.id, BoardField::Thickness(0)), what));
         }
         // A point that cannot be read would shift the mean unseen.
         if thickness.is_empty() || thickness.len() < points.len() {
@@ -132,7 +148,10 @@ impl Reader<'_> {
         let thickness = self.length(field(PieceField::Thickness));
         let dry = self.mass(field(PieceField::Dry));
         if mass.zip(dry).is_some_and(|(mass, dry)| dry > mass) {
-            self.findings.push(Finding::stop(Place::Board(self.draft.id, field(PieceField::Dry)), What::DryAboveMoist));
+            self.findings.push(TrialFinding::stop(
+                TrialPlace::Board(self.draft.id, field(PieceField::Dry)),
+                TrialProblem::DryAboveMoist,
+            ));
             return None;
         }
         Some(Piece { position, mass: mass?, length: length?, width: width?, thickness: thickness?, dry })
@@ -164,7 +183,7 @@ impl Reader<'_> {
     }
 }
 
-impl Board {
+impl MeasuredBoard {
     /// Every value of a property that the board gives, in the base unit, in the order of its pieces.
     /// Values that left the range of numbers are dropped.
     ///

@@ -2,8 +2,12 @@
 
 /// Boards made, as entered.
 pub mod board;
+/// Density against the target, and the furnish for the next mat.
+pub mod density;
 /// The boxes of a board made and of its test pieces.
 pub mod field;
+/// Boards put together by run and by combination.
+pub mod group;
 /// From boards as entered to boards that can be evaluated.
 pub mod measured;
 /// Test pieces: the formulas of the standards.

@@ -49,7 +49,7 @@ pub struct Bending {
     pub width: Length,
     /// Thickness t.
     pub thickness: Length,
-    /// Greatest load F.
+    /// Maximum load F.
     pub load: Force,
     /// Slope ΔF/Δa of load over deflection. uom names force per length after surface tension.
     pub slope: Option<SurfaceTension>,
@@ -81,7 +81,7 @@ pub struct Bond {
     pub length: Length,
     /// Width b.
     pub width: Length,
-    /// Greatest load F.
+    /// Maximum load F.
     pub load: Force,
 }
 

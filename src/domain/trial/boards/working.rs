@@ -1,9 +1,9 @@
-//! How each figure of a board made came about: the standards' formulas with the readings put in.
+//! How each figure of a board made was computed: the standards' formulas with the readings put in.
 
+use crate::domain::trial::boards::density::DensityTarget;
 use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
-use crate::domain::trial::boards::measured::Board;
+use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::property::Property;
-use crate::domain::trial::boards::target::DensityTarget;
 use crate::domain::working::symbol::symbol;
 use crate::domain::working::{Expr, Given, Ground, Symbol, Working};
 use crate::quantity::{Amount, Kind};
@@ -69,13 +69,17 @@ pub enum BoardOrigin {
     Student,
     /// Square root of the number of boards.
     RootOfCount,
-    /// Density wanted.
-    Wanted,
+    /// target density.
+    Target,
     /// Density made.
     Made,
+    /// Target thickness.
+    TargetThickness,
+    /// Thickness made.
+    MadeThickness,
 }
 
-/// How a figure of a board came about.
+/// How a figure of a board was computed.
 pub type BoardWorking = Working<BoardFigure, BoardOrigin>;
 
 const QUANTILE: Ground = Ground::Published("EN 326-1, from memory");
@@ -105,9 +109,9 @@ impl Pad {
     }
 }
 
-/// How a figure of one board came about; `None` where the board does not give it.
+/// How a figure of one board was computed; `None` where the board does not give it.
 #[must_use]
-pub fn board_working(figure: BoardFigure, board: &Board) -> Option<BoardWorking> {
+pub fn board_working(figure: BoardFigure, board: &MeasuredBoard) -> Option<BoardWorking> {
     let mut pad = Pad::default();
     let (letter, formula, base, standard) = match figure {
         BoardFigure::WholeDensity => {
@@ -190,7 +194,7 @@ pub fn board_working(figure: BoardFigure, board: &Board) -> Option<BoardWorking>
     Some(pad.done(figure, letter, formula, base, Ground::Published(standard)))
 }
 
-/// How a figure over all boards came about; `None` with too few of them, and for figures of one board.
+/// How a figure over all boards was computed; `None` with too few of them, and for figures of one board.
 #[must_use]
 pub fn summary_working(figure: BoardFigure, summary: &SampleSummary) -> Option<BoardWorking> {
     let mut pad = Pad::default();
@@ -217,12 +221,16 @@ pub fn summary_working(figure: BoardFigure, summary: &SampleSummary) -> Option<B
     Some(pad.done(figure, letter, formula, base, ground))
 }
 
-/// How the correction for the next mat came about.
+/// How the correction of the next mat was computed.
 #[must_use]
 pub fn correction_working(target: &DensityTarget) -> BoardWorking {
     let mut pad = Pad::default();
-    let wanted = pad.put(BoardOrigin::Wanted, symbol("ρ", "b"), Kind::BoardDensity, target.wanted);
+    let aim = pad.put(BoardOrigin::Target, symbol("ρ", "b"), Kind::BoardDensity, target.target);
     let made = pad.put(BoardOrigin::Made, symbol("ρ", "made"), Kind::BoardDensity, target.made);
+    let aim_thickness =
+        pad.put(BoardOrigin::TargetThickness, symbol("t", "b"), Kind::Thickness, target.target_thickness.value);
+    let thickness = pad.put(BoardOrigin::MadeThickness, symbol("t", "made"), Kind::Thickness, target.thickness.value);
     let letter = symbol("k", "next");
-    pad.done(BoardFigure::Correction, letter, wanted / made, target.correction.value, Ground::Definition)
+    let formula = aim * aim_thickness / (made * thickness);
+    pad.done(BoardFigure::Correction, letter, formula, target.correction.value, Ground::Definition)
 }

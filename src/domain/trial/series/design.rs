@@ -10,14 +10,14 @@ pub struct Design {
     pub levels: Vec<u8>,
     /// What the last factors are made of in a fraction: each factor's place and its generating word.
     pub generators: Vec<(usize, Word)>,
-    /// The defining relation without I: every word that cannot be told from the mean. Empty for a
+    /// The defining relation without I: every word that is aliased with the mean. Empty for a
     /// full design.
     pub defining: Vec<Word>,
     /// The runs in standard order, the first factor changing fastest; a level a factor, from 0.
     pub runs: Vec<Vec<u8>>,
 }
 
-/// An effect and what cannot be told from it.
+/// An effect and its aliases.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Aliases {
     /// The effect.
@@ -74,7 +74,7 @@ impl Design {
         self.defining.iter().map(|word| word.order()).min()
     }
 
-    /// What cannot be told from an effect, lowest order first.
+    /// The aliases of an effect, lowest order first.
     #[must_use]
     pub fn aliases(&self, effect: Word) -> Vec<Word> {
         let mut with: Vec<Word> = self.defining.iter().map(|word| word.times(effect)).collect();
@@ -134,7 +134,7 @@ impl Design {
     }
 
     /// Words whose signs split a replicate into 2^`halvings` blocks, so chosen that the effects that
-    /// cannot be told from blocks are of the highest order there is, and as few of the lowest as can be.
+    /// confounded with blocks are of the highest order there is, and as few of the lowest as can be.
     /// `None` where a main effect would be lost, and for more than two levels.
     ///
     /// Of one halving all words are tried, of two all pairs; more are not offered.
@@ -157,21 +157,21 @@ impl Design {
         // The lowest order lost, and how many are lost at it: the first as high, the second as low as can be.
         let loss = |choice: &Vec<Word>| {
             let orders: Vec<u32> = self.lost_to_blocks(choice).iter().map(|word| self.lowest(*word)).collect();
-            let least = orders.iter().copied().min().unwrap_or(0);
-            (least, orders.iter().filter(|order| **order == least).count())
+            let minimum = orders.iter().copied().min().unwrap_or(0);
+            (minimum, orders.iter().filter(|order| **order == minimum).count())
         };
         let mut best: Option<(u32, usize, Vec<Word>)> = None;
         for choice in choices {
-            let (least, count) = loss(&choice);
-            let better = best.as_ref().is_none_or(|(most, fewest, _)| (least, *fewest) > (*most, count));
-            if least >= 2 && better {
-                best = Some((least, count, choice));
+            let (minimum, count) = loss(&choice);
+            let better = best.as_ref().is_none_or(|(most, fewest, _)| (minimum, *fewest) > (*most, count));
+            if minimum >= 2 && better {
+                best = Some((minimum, count, choice));
             }
         }
         best.map(|(.., words)| words)
     }
 
-    /// The effects that cannot be told from blocks made by these words, lowest order first.
+    /// The effects confounded with blocks made by these words, lowest order first.
     #[must_use]
     pub fn lost_to_blocks(&self, words: &[Word]) -> Vec<Word> {
         let mut lost = products(words).split_off(1);

@@ -7,16 +7,16 @@ use crate::domain::recipe::limit::Limit;
 use crate::domain::recipe::limit::Source::CommonPractice;
 use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
 use crate::domain::trial::weigh_sheet::limit::limit as sheet_limit;
-use crate::domain::trial::{Field, SheetDraft};
+use crate::domain::trial::{SheetDraft, WeighField};
 use crate::quantity::{Kind, Unit};
 use serde::{Deserialize, Serialize};
 
-/// Most factors of a series.
-pub const MOST_FACTORS: usize = 8;
-/// Most levels of a factor.
-pub const MOST_LEVELS: usize = 6;
-/// Most runs of a series, replicates counted.
-pub const MOST_RUNS: usize = 256;
+/// Maximum number of factors of a series.
+pub const MAX_FACTORS: usize = 8;
+/// Maximum number of levels of a factor.
+pub const MAX_LEVELS: usize = 6;
+/// Maximum number of runs of a series, replicates counted.
+pub const MAX_RUNS: usize = 256;
 
 /// Which combinations are made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
@@ -118,6 +118,12 @@ impl LevelDraft {
 }
 
 impl SeriesDraft {
+    /// A series that begins with a run order of its own: the seed is drawn once, shown and kept.
+    #[must_use]
+    pub fn begin(seed: u64) -> Self {
+        Self { seed: Entry::typed((seed % 1_000_000).to_string(), Unit::One), ..Self::default() }
+    }
+
     /// A number that no factor of this series has.
     #[must_use]
     pub fn free_id(&self) -> FactorId {
@@ -201,9 +207,9 @@ pub fn kind_of(of: Of, recipe: &Draft) -> Kind {
     }
 }
 
-fn limit_of_level(of: Of, recipe: &Draft) -> Limit {
+pub(in crate::domain::trial) fn limit_of_level(of: Of, recipe: &Draft) -> Limit {
     match recipe_field(of) {
         Some(field) => limit_of(recipe, field),
-        None => Limit { optional: false, ..sheet_limit(Field::PressFactor, &SheetDraft::default()) },
+        None => Limit { optional: false, ..sheet_limit(WeighField::PressFactor, &SheetDraft::default()) },
     }
 }

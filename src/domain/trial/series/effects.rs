@@ -5,14 +5,15 @@
 //! other.
 
 use crate::domain::trial::boards::property::Property;
-use crate::domain::trial::finding::{Finding, Place, What};
+use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
+use crate::domain::trial::series::run::Run;
 use crate::domain::trial::series::runs::Series;
 use crate::domain::trial::series::word::Word;
 use crate::statistics::distribution::{CONFIDENCE, f_tail, two_sided_t};
 use crate::statistics::least_squares::{Fit, fit};
 use serde::{Deserialize, Serialize};
 
-/// A term whose F is so large by chance in fewer cases than this is told apart from the scatter.
+/// A term whose F is so large by chance in fewer cases than this is significant.
 pub const SIGNIFICANCE: f64 = 0.05;
 
 /// Which terms the model has.
@@ -45,7 +46,7 @@ pub enum Term {
 
 /// A number with the half width of its 95 % interval.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Estimate {
+pub struct EffectEstimate {
     /// The number.
     pub value: f64,
     /// Half the width of the interval; `None` without degrees of freedom.
@@ -57,7 +58,7 @@ pub struct Estimate {
 pub struct TermResult {
     /// The term.
     pub term: Term,
-    /// Degrees of freedom; 0 for a term that cannot be told from those before it.
+    /// Degrees of freedom; 0 for a term aliased with earlier terms.
     pub freedom: u32,
     /// Sum of squares, given all other terms.
     pub squares: f64,
@@ -69,7 +70,7 @@ pub struct TermResult {
     pub p: Option<f64>,
     /// Of a main effect of two levels: the high level's mean less the low one's. Of a pair of two levels
     /// each: half the difference that one makes to the other's effect.
-    pub effect: Option<Estimate>,
+    pub effect: Option<EffectEstimate>,
     /// Other effects up to third order that share its column in a fraction.
     pub aliases: Vec<Word>,
 }
@@ -82,7 +83,7 @@ pub struct LevelEffect {
     /// The level, from 0.
     pub level: u8,
     /// Above the mean of the levels.
-    pub above: Estimate,
+    pub above: EffectEstimate,
     /// Mean of the runs at that level, as measured.
     pub mean: f64,
 }
@@ -114,42 +115,43 @@ pub struct EffectsOutcome {
     /// The effects, when there are enough results.
     pub effects: Option<Effects>,
     /// What there is to say.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
 }
 
 /// A result: the place of its run in the run order, and the board's value.
-pub type Outcome = (u16, f64);
+pub type RunResult = (u16, f64);
 
 /// Analyses results of a series. Several boards of one run count as their mean; a run without a board is
 /// left out.
 ///
 /// The model has an intercept, blocks, main effects and, where asked for, pairs, each factor coded to sum
-/// to zero over its levels. A term that cannot be told from those before it is left out and says so.
+/// to zero over its levels. A term aliased with earlier terms is left out and says so.
 /// Sums of squares are of each term given all others; in a whole design they add up to the total.
 #[must_use]
-pub fn effects(property: Property, series: &Series, outcomes: &[Outcome], way: ModelWay) -> EffectsOutcome {
-    let place = Place::Property(property);
+pub fn effects(property: Property, series: &Series, outcomes: &[RunResult], way: ModelWay) -> EffectsOutcome {
+    let place = TrialPlace::Property(property);
     let mut findings = Vec::new();
     let strange = outcomes.iter().filter(|(run, _)| series.run(*run).is_none()).count();
     if strange > 0 {
-        findings.push(Finding::unusual(place, What::BoardsWithoutRun { count: strange }));
+        findings.push(TrialFinding::unusual(place, TrialProblem::BoardsWithoutRun { count: strange }));
     }
-    let mut rows: Vec<(&crate::domain::trial::series::runs::Run, f64)> = Vec::new();
-    for run in &series.runs {
+    let mut rows: Vec<(&Run, f64)> = Vec::new();
+    let planned = || series.runs.iter().filter(|run| run.is_in_design());
+    for run in planned() {
         let own: Vec<f64> = outcomes.iter().filter(|(place, _)| *place == run.place).map(|(_, value)| *value).collect();
         let mean = own.iter().sum::<f64>() / own.len() as f64;
         if mean.is_finite() {
             rows.push((run, mean));
         }
     }
-    let missing = series.runs.len() - rows.len();
+    let missing = planned().count() - rows.len();
     if missing > 0 && !rows.is_empty() {
-        findings.push(Finding::unusual(place, What::RunsMissing { count: missing }));
+        findings.push(TrialFinding::unusual(place, TrialProblem::RunsMissing { count: missing }));
     }
     let model = Model::new(series, &rows, way);
     let values: Vec<f64> = rows.iter().map(|(_, value)| *value).collect();
     if values.len() < 3 {
-        findings.push(Finding::stop(place, What::TooFewResults));
+        findings.push(TrialFinding::stop(place, TrialProblem::TooFewResults));
         return EffectsOutcome { effects: None, findings };
     }
     let mean = values.iter().sum::<f64>() / values.len() as f64;
@@ -158,7 +160,7 @@ pub fn effects(property: Property, series: &Series, outcomes: &[Outcome], way: M
     let total: f64 = centred.iter().map(|value| value * value).sum();
     let noise = 1e-24 * mean * mean * values.len() as f64;
     if total <= noise || !total.is_finite() {
-        findings.push(Finding::stop(place, What::NoVariation));
+        findings.push(TrialFinding::stop(place, TrialProblem::NoVariation));
         return EffectsOutcome { effects: None, findings };
     }
     let effects = model.solve(&centred).map(|(terms, levels, whole)| Effects {
@@ -172,9 +174,9 @@ pub fn effects(property: Property, series: &Series, outcomes: &[Outcome], way: M
         total_squares: total,
     });
     match &effects {
-        None => findings.push(Finding::stop(place, What::TooFewResults)),
+        None => findings.push(TrialFinding::stop(place, TrialProblem::TooFewResults)),
         Some(effects) if effects.residual_freedom == 0 => {
-            findings.push(Finding::note(place, What::NoFreedom));
+            findings.push(TrialFinding::note(place, TrialProblem::NoFreedom));
         }
         Some(_) => {}
     }
@@ -183,7 +185,7 @@ pub fn effects(property: Property, series: &Series, outcomes: &[Outcome], way: M
 
 struct Model<'a> {
     series: &'a Series,
-    rows: &'a [(&'a crate::domain::trial::series::runs::Run, f64)],
+    rows: &'a [(&'a Run, f64)],
     /// The intercept, then the columns of each term.
     columns: Vec<Vec<f64>>,
     /// The terms with the places of their columns.
@@ -201,14 +203,14 @@ fn code(level: u8, levels: usize) -> Vec<f64> {
 }
 
 impl<'a> Model<'a> {
-    fn new(series: &'a Series, rows: &'a [(&'a crate::domain::trial::series::runs::Run, f64)], way: ModelWay) -> Self {
+    fn new(series: &'a Series, rows: &'a [(&'a Run, f64)], way: ModelWay) -> Self {
         let mut model = Self { series, rows, columns: vec![vec![1.0; rows.len()]], terms: Vec::new() };
         let factors = series.factors.len();
         if series.blocks > 1 {
             let blocks = usize::from(series.blocks);
             model.add(Term::Blocks, |run| code(u8::try_from(run.block.saturating_sub(1)).unwrap_or(u8::MAX), blocks));
         }
-        let own = |run: &crate::domain::trial::series::runs::Run, factor: usize| {
+        let own = |run: &Run, factor: usize| {
             let levels = series.factors.get(factor).map_or(0, |factor| factor.levels.len());
             code(run.levels.get(factor).copied().unwrap_or(0), levels)
         };
@@ -228,7 +230,7 @@ impl<'a> Model<'a> {
         model
     }
 
-    fn add(&mut self, term: Term, codes: impl Fn(&crate::domain::trial::series::runs::Run) -> Vec<f64>) {
+    fn add(&mut self, term: Term, codes: impl Fn(&Run) -> Vec<f64>) {
         let coded: Vec<Vec<f64>> = self.rows.iter().map(|(run, _)| codes(run)).collect();
         let width = coded.first().map_or(0, Vec::len);
         let from = self.columns.len();
@@ -280,7 +282,7 @@ impl<'a> Model<'a> {
     }
 
     /// Twice the coefficient of a term with a single column of ±1.
-    fn effect(&self, term: Term, columns: &std::ops::Range<usize>, whole: &Fit) -> Option<Estimate> {
+    fn effect(&self, term: Term, columns: &std::ops::Range<usize>, whole: &Fit) -> Option<EffectEstimate> {
         if columns.len() != 1 || term == Term::Blocks {
             return None;
         }
@@ -328,11 +330,11 @@ impl<'a> Model<'a> {
     }
 }
 
-fn estimate(whole: &Fit, weights: &[f64]) -> Option<Estimate> {
+fn estimate(whole: &Fit, weights: &[f64]) -> Option<EffectEstimate> {
     let (value, deviation) = whole.combination(weights)?;
     let half_width =
         deviation.zip(two_sided_t(CONFIDENCE, f64::from(whole.freedom))).map(|(deviation, t)| t * deviation);
-    Some(Estimate { value, half_width })
+    Some(EffectEstimate { value, half_width })
 }
 
 impl Effects {
@@ -355,7 +357,7 @@ impl Effects {
     }
 
     /// The factors and pairs by the share that they explain, the largest first; blocks are no answer to
-    /// what was asked and left out, and so are terms that cannot be told from others.
+    /// what was asked and left out, and so are aliased terms.
     #[must_use]
     pub fn ranking(&self) -> Vec<&TermResult> {
         let mut ranking: Vec<&TermResult> =
@@ -366,9 +368,9 @@ impl Effects {
 }
 
 impl TermResult {
-    /// Whether it is told apart from the scatter; `None` when there is no telling.
+    /// Whether it is significant; `None` when there is no telling.
     #[must_use]
-    pub fn is_told_apart(&self) -> Option<bool> {
+    pub fn is_significant(&self) -> Option<bool> {
         self.p.map(|p| p < SIGNIFICANCE)
     }
 }

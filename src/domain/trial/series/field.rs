@@ -19,7 +19,7 @@ pub enum Of {
     Dose(LiquidId),
     /// Board density.
     BoardDensity,
-    /// Mat moisture wanted.
+    /// Target mat moisture.
     MatMoisture,
     /// Press factor.
     PressFactor,

@@ -1,13 +1,14 @@
 //! The material that a whole series takes.
 
 use crate::domain::trial::SheetDraft;
-use crate::domain::trial::finding::{Finding, Place, What};
+use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
 use crate::domain::trial::series::draft::SeriesDraft;
 use crate::domain::trial::series::field::Of;
-use crate::domain::trial::series::runs::{Run, Series, of_run};
+use crate::domain::trial::series::run::Run;
+use crate::domain::trial::series::runs::{Series, of_run};
 use crate::domain::trial::weigh_sheet::line_id::LineId;
 use crate::domain::trial::weigh_sheet::plan::plan;
-use crate::domain::trial::weigh_sheet::sheet::{Sheet, make_out};
+use crate::domain::trial::weigh_sheet::sheet::{WeighSheet, make_out};
 use crate::domain::{Draft, LiquidId};
 use uom::si::f64::{Mass, Ratio, Volume};
 use uom::si::ratio::ratio;
@@ -18,9 +19,9 @@ pub struct RunSheet {
     /// The run.
     pub run: Run,
     /// Its sheet; `None` where it cannot be made out.
-    pub sheet: Option<Sheet>,
+    pub sheet: Option<WeighSheet>,
     /// What there is to say about it.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
 }
 
 /// Something to be taken from the store.
@@ -64,10 +65,10 @@ pub fn sheets(recipe: &Draft, sheet: &SheetDraft, draft: &SeriesDraft, series: &
 
 /// Runs whose sheet cannot be made out.
 #[must_use]
-pub fn unsolved(sheets: &[RunSheet]) -> Vec<Finding> {
+pub fn unsolved(sheets: &[RunSheet]) -> Vec<TrialFinding> {
     let missing = sheets.iter().filter(|sheet| sheet.sheet.is_none());
-    let what = |sheet: &RunSheet| What::RunUnsolved { place: usize::from(sheet.run.place) };
-    missing.map(|sheet| Finding::stop(Place::Design, what(sheet))).collect()
+    let what = |sheet: &RunSheet| TrialProblem::RunUnsolved { place: usize::from(sheet.run.place) };
+    missing.map(|sheet| TrialFinding::stop(TrialPlace::Design, what(sheet))).collect()
 }
 
 /// What all sheets take together: every batch of every run as weighed, times 1 + margin. Fibre first,

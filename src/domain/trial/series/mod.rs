@@ -6,12 +6,18 @@ pub mod design;
 pub mod draft;
 /// Effects, intervals and the analysis of variance.
 pub mod effects;
+/// A factor with its levels.
+pub mod factor;
 /// The boxes of a series.
 pub mod field;
 /// Useful fractions, from a published table.
 pub mod fraction;
+/// Runs that were made keep what they were made with.
+pub mod made;
 /// The material that a whole series needs.
 pub mod material;
+/// One run.
+pub mod run;
 /// A run order from a seed.
 pub mod run_order;
 /// The runs of a series in their order.

@@ -3,52 +3,20 @@
 use crate::domain::Grade;
 use crate::domain::recipe::check::{read_entry, unusual};
 use crate::domain::recipe::draft::{Draft, Entry, WaterWay};
-use crate::domain::trial::finding::{Finding, Place, What};
+use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
 use crate::domain::trial::series::design::Design;
 use crate::domain::trial::series::draft::{
-    BlockWay, DesignWay, FactorDraft, MOST_FACTORS, MOST_LEVELS, MOST_RUNS, SeriesDraft, kind_of, recipe_field,
+    BlockWay, DesignWay, FactorDraft, MAX_FACTORS, MAX_LEVELS, MAX_RUNS, SeriesDraft, kind_of, recipe_field,
 };
-use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
+use crate::domain::trial::series::factor::{Factor, Level};
+use crate::domain::trial::series::field::{Of, SeriesField};
+use crate::domain::trial::series::made::{MadeRun, keep_made};
+use crate::domain::trial::series::run::Run;
 use crate::domain::trial::series::run_order::Chance;
 use crate::domain::trial::series::word::Word;
-use crate::domain::trial::{Field, SheetDraft};
+use crate::domain::trial::{SheetDraft, WeighField};
 use crate::quantity::Amount;
 use uom::si::f64::Ratio;
-
-/// A level of a factor.
-#[derive(Debug, Clone, PartialEq)]
-pub enum Level {
-    /// A number.
-    Value(Amount),
-    /// A binder system, by its name.
-    System(String),
-}
-
-/// A factor.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Factor {
-    /// Its number within the series.
-    pub id: FactorId,
-    /// What it changes.
-    pub of: Of,
-    /// Its levels, in the order entered.
-    pub levels: Vec<Level>,
-}
-
-/// One run.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Run {
-    /// Place in the run order, from 1.
-    pub place: u16,
-    /// Place in the standard order, from 1.
-    pub standard: u16,
-    /// Which replicate, from 1.
-    pub replicate: u16,
-    /// Which block, from 1.
-    pub block: u16,
-    /// The level of each factor, from 0.
-    pub levels: Vec<u8>,
-}
 
 /// A series.
 #[derive(Debug, Clone, PartialEq)]
@@ -77,37 +45,40 @@ pub struct SeriesOutcome {
     /// The series, when nothing stands in the way.
     pub series: Option<Series>,
     /// What there is to say.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
 }
 
-/// Reads a series and draws its run order.
+/// Reads a series and draws its run order. The runs made already keep their number, levels, recipe and sheet.
 #[must_use]
-pub fn series(recipe: &Draft, draft: &SeriesDraft) -> SeriesOutcome {
-    let mut reader = Reader { recipe, draft, findings: Vec::new() };
+pub fn series(recipe: &Draft, draft: &SeriesDraft, made: &[MadeRun]) -> SeriesOutcome {
+    let mut reader = Reader { recipe, draft, made, findings: Vec::new() };
     let series = reader.series();
     let stopped = reader.findings.iter().any(|finding| finding.grade == Grade::Stop);
     SeriesOutcome { series: series.filter(|_| !stopped), findings: reader.findings }
 }
 
-/// The recipe and the sheet of one run: its levels typed into their places.
+/// The recipe and the sheet of one run: its levels entered in their places, or those it was made with.
 #[must_use]
 pub fn of_run(recipe: &Draft, sheet: &SheetDraft, draft: &SeriesDraft, run: &Run) -> (Draft, SheetDraft) {
+    if let Some(made) = &run.made {
+        return (made.with.recipe.clone(), made.with.sheet.clone());
+    }
     let (mut recipe, mut sheet) = (recipe.clone(), sheet.clone());
     for (factor, level) in draft.factors.iter().zip(&run.levels) {
         let Some(level) = factor.levels.get(usize::from(*level)) else { continue };
         match factor.of {
             Of::System => recipe.liquids.clone_from(&level.liquids),
-            Of::PressFactor => *sheet.entry_mut(Field::PressFactor) = level.value.clone(),
+            Of::PressFactor => *sheet.entry_mut(WeighField::PressFactor) = level.value.clone(),
             Of::BoardDensity | Of::MatMoisture | Of::Dose(_) => {
                 if let Some(place) = recipe_field(factor.of).and_then(|field| recipe.entry_mut(field)) {
                     place.clone_from(&level.value);
                 }
                 // What the sheet says in place of the recipe must not hide the factor.
                 match factor.of {
-                    Of::BoardDensity => sheet.entry_mut(Field::BoardDensity).text.clear(),
+                    Of::BoardDensity => sheet.entry_mut(WeighField::BoardDensity).text.clear(),
                     Of::MatMoisture => {
                         recipe.water_way = WaterWay::ToMatMoisture;
-                        sheet.entry_mut(Field::MatMoisture).text.clear();
+                        sheet.entry_mut(WeighField::MatMoisture).text.clear();
                     }
                     _ => {}
                 }
@@ -120,12 +91,13 @@ pub fn of_run(recipe: &Draft, sheet: &SheetDraft, draft: &SeriesDraft, run: &Run
 struct Reader<'a> {
     recipe: &'a Draft,
     draft: &'a SeriesDraft,
-    findings: Vec<Finding>,
+    made: &'a [MadeRun],
+    findings: Vec<TrialFinding>,
 }
 
 impl Reader<'_> {
-    fn stop(&mut self, place: Place, what: What) {
-        self.findings.push(Finding::stop(place, what));
+    fn stop(&mut self, place: TrialPlace, what: TrialProblem) {
+        self.findings.push(TrialFinding::stop(place, what));
     }
 
     fn number(&mut self, field: SeriesField, entry: &Entry) -> Option<f64> {
@@ -134,13 +106,13 @@ impl Reader<'_> {
         match read_entry(entry, kind, &limit) {
             Ok(Some(base)) => {
                 if let Some(what) = unusual(Amount::from_base(kind, base), &limit) {
-                    self.findings.push(Finding::unusual(Place::Series(field), What::Entry(what)));
+                    self.findings.push(TrialFinding::unusual(TrialPlace::Series(field), TrialProblem::Entry(what)));
                 }
                 Some(base)
             }
             Ok(None) => None,
             Err(what) => {
-                self.stop(Place::Series(field), What::Entry(what));
+                self.stop(TrialPlace::Series(field), TrialProblem::Entry(what));
                 None
             }
         }
@@ -149,26 +121,26 @@ impl Reader<'_> {
     fn whole(&mut self, field: SeriesField, entry: &Entry) -> Option<u64> {
         let number = self.number(field, entry)?;
         if number.fract() > 0.0 {
-            self.stop(Place::Series(field), What::NotWhole);
+            self.stop(TrialPlace::Series(field), TrialProblem::NotWhole);
             return None;
         }
         Some(number as u64)
     }
 
     fn factor(&mut self, factor: &FactorDraft) -> Option<Factor> {
-        let place = Place::Series(SeriesField::Factor(factor.id));
+        let place = TrialPlace::Series(SeriesField::Factor(factor.id));
         if let Of::Dose(liquid) = factor.of {
             if self.recipe.liquid(liquid).is_none() {
-                self.stop(place, What::FactorMissing);
+                self.stop(place, TrialProblem::FactorMissing);
                 return None;
             }
             if self.draft.factors.iter().any(|other| other.of == Of::System) {
-                self.stop(place, What::DoseBesideSystem);
+                self.stop(place, TrialProblem::DoseBesideSystem);
                 return None;
             }
         }
         let mut levels = Vec::new();
-        for (at, level) in factor.levels.iter().enumerate().take(MOST_LEVELS) {
+        for (at, level) in factor.levels.iter().enumerate().take(MAX_LEVELS) {
             if factor.of == Of::System {
                 levels.push(Some(Level::System(level.name.trim().to_owned())));
                 continue;
@@ -180,8 +152,8 @@ impl Reader<'_> {
         }
         let levels: Vec<Level> = levels.into_iter().collect::<Option<_>>()?;
         let twice = |(at, level): (usize, &Level)| levels[..at].contains(level);
-        if levels.len() < 2 || factor.levels.len() > MOST_LEVELS || levels.iter().enumerate().any(twice) {
-            self.stop(place, What::LevelsAlike);
+        if levels.len() < 2 || factor.levels.len() > MAX_LEVELS || levels.iter().enumerate().any(twice) {
+            self.stop(place, TrialProblem::LevelsAlike);
             return None;
         }
         Some(Factor { id: factor.id, of: factor.of, levels })
@@ -190,16 +162,16 @@ impl Reader<'_> {
     fn factors(&mut self) -> Option<Vec<Factor>> {
         let draft = self.draft;
         if draft.factors.is_empty() {
-            self.stop(Place::Design, What::NoFactors);
+            self.stop(TrialPlace::Design, TrialProblem::NoFactors);
         }
-        if draft.factors.len() > MOST_FACTORS {
-            self.stop(Place::Design, What::TooManyFactors { most: MOST_FACTORS });
+        if draft.factors.len() > MAX_FACTORS {
+            self.stop(TrialPlace::Design, TrialProblem::TooManyFactors { most: MAX_FACTORS });
             return None;
         }
         let mut factors = Vec::new();
         for (at, factor) in draft.factors.iter().enumerate() {
             if draft.factors[..at].iter().any(|earlier| earlier.of == factor.of) {
-                self.stop(Place::Series(SeriesField::Factor(factor.id)), What::SameFactor);
+                self.stop(TrialPlace::Series(SeriesField::Factor(factor.id)), TrialProblem::SameFactor);
             }
             factors.push(self.factor(factor));
         }
@@ -214,22 +186,22 @@ impl Reader<'_> {
                 // Counted before any is made: eight factors of six levels have 1.7 million combinations.
                 let count = levels.iter().try_fold(1_usize, |count, levels| count.checked_mul(usize::from(*levels)));
                 match count {
-                    Some(count) if count <= MOST_RUNS => Some(Design::full(&levels)),
+                    Some(count) if count <= MAX_RUNS => Some(Design::full(&levels)),
                     _ => {
                         let runs = count.unwrap_or(usize::MAX);
-                        self.stop(Place::Design, What::TooManyRuns { runs, most: MOST_RUNS });
+                        self.stop(TrialPlace::Design, TrialProblem::TooManyRuns { runs, most: MAX_RUNS });
                         None
                     }
                 }
             }
             DesignWay::Fraction(_) if levels.iter().any(|levels| *levels != 2) => {
-                self.stop(Place::Design, What::FractionNeedsTwoLevels);
+                self.stop(TrialPlace::Design, TrialProblem::FractionNeedsTwoLevels);
                 None
             }
             DesignWay::Fraction(p) => {
                 let design = Design::fraction(levels.len(), usize::from(p));
                 if design.is_none() {
-                    self.stop(Place::Design, What::NoSuchFraction { factors: levels.len() });
+                    self.stop(TrialPlace::Design, TrialProblem::NoSuchFraction { factors: levels.len() });
                 }
                 design
             }
@@ -246,14 +218,16 @@ impl Reader<'_> {
         let design = self.design(&factors)?;
         let replicates = u16::try_from(replicates?).ok()?;
         let count = design.runs.len() * usize::from(replicates);
-        if count > MOST_RUNS {
-            self.stop(Place::Design, What::TooManyRuns { runs: count, most: MOST_RUNS });
+        if count > MAX_RUNS {
+            self.stop(TrialPlace::Design, TrialProblem::TooManyRuns { runs: count, most: MAX_RUNS });
             return None;
         }
         let block_words = self.block_words(&design)?;
         self.notes(&design, &block_words);
         let seed = seed?;
-        let runs = runs(&design, &block_words, draft.blocks, replicates, seed);
+        let drawn = runs(&design, &block_words, draft.blocks, replicates, seed);
+        let runs = keep_made(drawn, self.made, &factors, &design);
+        self.made_notes(&runs);
         let blocks = runs.iter().map(|run| run.block).max().unwrap_or(1);
         let margin = si!(Ratio, margin?);
         Some(Series { factors, design, block_words, replicates, blocks, seed, margin, runs })
@@ -267,19 +241,32 @@ impl Reader<'_> {
         };
         let words = design.block_words(halvings);
         if words.is_none() {
-            self.stop(Place::Design, What::BlocksDoNotFit);
+            self.stop(TrialPlace::Design, TrialProblem::BlocksDoNotFit);
         }
         words
     }
 
+    fn made_notes(&mut self, runs: &[Run]) {
+        let made = runs.iter().filter(|run| run.made.is_some()).count();
+        let outside = runs.iter().filter(|run| !run.is_in_design()).count();
+        if made > 0 && made < runs.len() {
+            let open = runs.len() - made;
+            self.findings.push(TrialFinding::note(TrialPlace::Design, TrialProblem::MadeRunsStay { made, open }));
+        }
+        if outside > 0 {
+            let what = TrialProblem::RunsOutsideDesign { count: outside };
+            self.findings.push(TrialFinding::unusual(TrialPlace::Design, what));
+        }
+    }
+
     fn notes(&mut self, design: &Design, block_words: &[Word]) {
         match design.resolution() {
-            Some(..=3) => self.findings.push(Finding::unusual(Place::Design, What::ResolutionThree)),
-            Some(4) => self.findings.push(Finding::note(Place::Design, What::ResolutionFour)),
+            Some(..=3) => self.findings.push(TrialFinding::unusual(TrialPlace::Design, TrialProblem::ResolutionThree)),
+            Some(4) => self.findings.push(TrialFinding::note(TrialPlace::Design, TrialProblem::ResolutionFour)),
             _ => {}
         }
         if design.lost_to_blocks(block_words).iter().any(|word| design.lowest(*word) <= 2) {
-            self.findings.push(Finding::note(Place::Design, What::BlockHidesInteraction));
+            self.findings.push(TrialFinding::note(TrialPlace::Design, TrialProblem::BlockHidesInteraction));
         }
     }
 }
@@ -299,7 +286,7 @@ fn runs(design: &Design, block_words: &[Word], way: BlockWay, replicates: u16, s
         .flat_map(|replicate| {
             design.runs.iter().zip(1_u16..).map(move |(levels, standard)| {
                 let block = block_of(replicate, levels);
-                Run { place: 0, standard, replicate, block, levels: levels.clone() }
+                Run { place: 0, standard, replicate, block, levels: levels.clone(), made: None }
             })
         })
         .collect();

@@ -1,7 +1,7 @@
-//! What was typed on the weigh-out sheet, raw, and the choices made.
+//! What was typed on the weigh sheet, raw, and the choices made.
 
 use crate::domain::recipe::draft::Entry;
-use crate::domain::trial::weigh_sheet::field::{Boxes, Field};
+use crate::domain::trial::weigh_sheet::field::{WeighBoxes, WeighField};
 use serde::{Deserialize, Serialize};
 
 /// Which thickness is typed.
@@ -90,7 +90,7 @@ impl SprayWay {
     pub const ALL: &'static [SprayWay] = &[Self::Volume, Self::Mass];
 }
 
-/// Everything on the weigh-out sheet as entered.
+/// Everything on the weigh sheet as entered.
 #[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 #[serde(default)]
@@ -106,18 +106,18 @@ pub struct SheetDraft {
     /// By what the flow of the spray is known.
     pub spray_way: SprayWay,
     /// The numbers.
-    pub boxes: Boxes,
+    pub boxes: WeighBoxes,
 }
 
 impl SheetDraft {
     /// The entry of a field.
     #[must_use]
-    pub fn entry(&self, field: Field) -> &Entry {
+    pub fn entry(&self, field: WeighField) -> &Entry {
         self.boxes.entry(field)
     }
 
     /// The entry of a field, to type into.
-    pub fn entry_mut(&mut self, field: Field) -> &mut Entry {
+    pub fn entry_mut(&mut self, field: WeighField) -> &mut Entry {
         self.boxes.entry_mut(field)
     }
 }

@@ -1,4 +1,4 @@
-//! The boxes of the weigh-out sheet: address, kind, usual unit and preset, each declared once.
+//! The boxes of the weigh sheet: address, kind, usual unit and preset, each declared once.
 
 use crate::domain::recipe::draft::Entry;
 use crate::quantity::{Kind, Unit};
@@ -7,13 +7,13 @@ use serde::{Deserialize, Serialize};
 /// Declares the boxes: the address, its key, its kind, the unit beside it and what stands in it at first.
 macro_rules! boxes {
     ($( $(#[$doc:meta])* $field:ident $name:ident: $kind:ident, $unit:ident, $preset:literal; )*) => {
-        /// A number on the weigh-out sheet.
+        /// A number on the weigh sheet.
         #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
-        pub enum Field { $( $(#[$doc])* $field, )* }
+        pub enum WeighField { $( $(#[$doc])* $field, )* }
 
-        impl Field {
+        impl WeighField {
             /// All of them, in the order of the page.
-            pub const ALL: &'static [Field] = &[ $( Field::$field, )* ];
+            pub const ALL: &'static [WeighField] = &[ $( WeighField::$field, )* ];
 
             /// The stable key of the field: in stored files, and as `data-field` on the page.
             #[must_use]
@@ -28,29 +28,29 @@ macro_rules! boxes {
             }
         }
 
-        /// What was typed into the boxes of the weigh-out sheet.
+        /// What was typed into the boxes of the weigh sheet.
         #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
         #[cfg_attr(test, derive(schemars::JsonSchema))]
         #[serde(default)]
         #[allow(missing_docs, reason = "each is the field of the same name")]
-        pub struct Boxes { $( pub $name: Entry, )* }
+        pub struct WeighBoxes { $( pub $name: Entry, )* }
 
-        impl Default for Boxes {
+        impl Default for WeighBoxes {
             fn default() -> Self {
                 Self { $( $name: Entry::preset($preset, Unit::$unit), )* }
             }
         }
 
-        impl Boxes {
+        impl WeighBoxes {
             /// The entry of a field.
             #[must_use]
-            pub fn entry(&self, field: Field) -> &Entry {
-                match field { $( Field::$field => &self.$name, )* }
+            pub fn entry(&self, field: WeighField) -> &Entry {
+                match field { $( WeighField::$field => &self.$name, )* }
             }
 
             /// The entry of a field, to type into.
-            pub fn entry_mut(&mut self, field: Field) -> &mut Entry {
-                match field { $( Field::$field => &mut self.$name, )* }
+            pub fn entry_mut(&mut self, field: WeighField) -> &mut Entry {
+                match field { $( WeighField::$field => &mut self.$name, )* }
             }
         }
     };
@@ -71,7 +71,7 @@ boxes! {
     BoardMoisture board_moisture: Moisture, PercentDryBasis, "";
     /// Moisture of the fibre on the bench; blank for the recipe's.
     FibreMoisture fibre_moisture: Moisture, PercentDryBasis, "";
-    /// Moisture wanted of the mat; blank for the recipe's.
+    /// Target moisture of the mat; blank for the recipe's.
     MatMoisture mat_moisture: Moisture, PercentDryBasis, "";
     /// Points of moisture lost between blender and press on the bench; blank for the recipe's.
     DryingLoss drying_loss: Share, Percent, "";
@@ -79,16 +79,16 @@ boxes! {
     Overage overage: Share, Percent, "5";
     /// Share of every sprayed liquid that stays on the walls of the blender.
     WallLoss wall_loss: Share, Percent, "0";
-    /// The most that the blender takes, moist; blank for no limit.
+    /// The capacity of the blender, moist; blank for no limit.
     Capacity capacity: BenchMass, Gram, "";
     /// Step to which the fibre's balance shows; blank for no rounding.
     FibreStep fibre_step: BenchMass, Gram, "1";
     /// Step to which the liquids' balance shows; blank for no rounding.
     LiquidStep liquid_step: BenchMass, Gram, "0.01";
-    /// The least mass of fibre worth weighing on its balance; blank for no limit.
-    FibreLeast fibre_least: BenchMass, Gram, "";
-    /// The least mass of a liquid worth weighing on its balance; blank for no limit.
-    LiquidLeast liquid_least: BenchMass, Gram, "2";
+    /// The minimum mass of fibre worth weighing on its balance; blank for no limit.
+    FibreMinimum fibre_minimum: BenchMass, Gram, "";
+    /// The minimum mass of a liquid worth weighing on its balance; blank for no limit.
+    LiquidMinimum liquid_minimum: BenchMass, Gram, "2";
     /// Pressing time per pressed thickness; blank for that of the recipe's line, where it has one.
     PressFactor press_factor: PressFactor, SecondPerMillimetre, "";
     /// Flow of the spray pump by volume; blank for no spray time.

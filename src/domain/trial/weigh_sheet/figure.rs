@@ -1,12 +1,12 @@
-//! Every figure of the weigh-out sheet by name.
+//! Every figure of the weigh sheet by name.
 
 use crate::domain::trial::weigh_sheet::line_id::LineId;
-use crate::domain::trial::weigh_sheet::sheet::Sheet;
+use crate::domain::trial::weigh_sheet::sheet::WeighSheet;
 use crate::quantity::{Amount, Kind};
 
-/// A figure of the weigh-out sheet.
+/// A figure of the weigh sheet.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Figure {
+pub enum WeighFigure {
     /// Area of the mat.
     MatArea,
     /// Oven-dry mass of one mat.
@@ -30,14 +30,14 @@ pub enum Figure {
     /// Spray time of all lines of one batch.
     SprayTime,
     /// Moisture of the mat that the rounded masses give.
-    GivenMoisture,
+    ActualMoisture,
     /// A figure of one line.
-    Line(LineId, LineFigure),
+    Line(LineId, WeighLineFigure),
 }
 
 /// A figure of one line.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum LineFigure {
+pub enum WeighLineFigure {
     /// The exact mass.
     Mass,
     /// The mass rounded to the balance's step.
@@ -46,18 +46,18 @@ pub enum LineFigure {
     Volume,
     /// Time to spray it.
     SprayTime,
-    /// Dose wanted, solids on oven-dry fibre.
-    Wanted,
+    /// Target dose, solids on oven-dry fibre.
+    Target,
     /// Dose that the rounded masses give, solids on oven-dry fibre.
-    Given,
-    /// By how much that differs, a share of the dose wanted.
+    Actual,
+    /// By how much that differs, a share of the target dose.
     Deviation,
 }
 
-impl LineFigure {
+impl WeighLineFigure {
     /// All of them, in the order of the page.
-    pub const ALL: &'static [LineFigure] =
-        &[Self::Mass, Self::Rounded, Self::Volume, Self::SprayTime, Self::Wanted, Self::Given, Self::Deviation];
+    pub const ALL: &'static [WeighLineFigure] =
+        &[Self::Mass, Self::Rounded, Self::Volume, Self::SprayTime, Self::Target, Self::Actual, Self::Deviation];
 
     /// What the figure measures.
     #[must_use]
@@ -66,7 +66,7 @@ impl LineFigure {
             Self::Mass | Self::Rounded => Kind::BenchMass,
             Self::Volume => Kind::BenchVolume,
             Self::SprayTime => Kind::PressTime,
-            Self::Wanted | Self::Given => Kind::Dose,
+            Self::Target | Self::Actual => Kind::Dose,
             Self::Deviation => Kind::Share,
         }
     }
@@ -77,16 +77,16 @@ impl LineFigure {
             Self::Rounded => "rounded",
             Self::Volume => "volume",
             Self::SprayTime => "spray_time",
-            Self::Wanted => "wanted",
-            Self::Given => "given",
+            Self::Target => "target",
+            Self::Actual => "actual",
             Self::Deviation => "deviation",
         }
     }
 }
 
-impl Figure {
+impl WeighFigure {
     /// The figures outside the lines, in the order of the page.
-    pub const PLAIN: &'static [Figure] = &[
+    pub const PLAIN: &'static [WeighFigure] = &[
         Self::MatArea,
         Self::MatOvenDry,
         Self::MatMoist,
@@ -98,7 +98,7 @@ impl Figure {
         Self::Stops,
         Self::PressTime,
         Self::SprayTime,
-        Self::GivenMoisture,
+        Self::ActualMoisture,
     ];
 
     /// What the figure measures.
@@ -110,7 +110,7 @@ impl Figure {
             Self::FibreFactor | Self::LiquidFactor => Kind::Ratio,
             Self::Stops => Kind::Thickness,
             Self::PressTime | Self::SprayTime => Kind::PressTime,
-            Self::GivenMoisture => Kind::Moisture,
+            Self::ActualMoisture => Kind::Moisture,
             Self::Line(_, part) => part.kind(),
         }
     }
@@ -130,55 +130,58 @@ impl Figure {
             Self::Stops => "bench_stops".to_owned(),
             Self::PressTime => "bench_press_time".to_owned(),
             Self::SprayTime => "bench_spray_time".to_owned(),
-            Self::GivenMoisture => "bench_given_moisture".to_owned(),
+            Self::ActualMoisture => "bench_actual_moisture".to_owned(),
             Self::Line(id, part) => format!("bench_{}.{}", part.key(), id.key()),
         }
     }
 }
 
-impl Sheet {
+impl WeighSheet {
     /// A figure; `None` where the sheet does not have it, such as a spray time without a flow.
     #[must_use]
-    pub fn figure(&self, figure: Figure) -> Option<Amount> {
+    pub fn figure(&self, figure: WeighFigure) -> Option<Amount> {
         self.base(figure).map(|base| Amount::from_base(figure.kind(), base))
     }
 
     /// Every figure that the sheet has, in the order of the page.
-    pub fn figures(&self) -> impl Iterator<Item = (Figure, Amount)> {
-        let lines = self.lines.iter().flat_map(|line| LineFigure::ALL.iter().map(|part| Figure::Line(line.id, *part)));
-        let all = Figure::PLAIN.iter().copied().chain(lines);
+    pub fn figures(&self) -> impl Iterator<Item = (WeighFigure, Amount)> {
+        let lines = self
+            .lines
+            .iter()
+            .flat_map(|line| WeighLineFigure::ALL.iter().map(|part| WeighFigure::Line(line.id, *part)));
+        let all = WeighFigure::PLAIN.iter().copied().chain(lines);
         all.filter_map(|figure| self.figure(figure).map(|amount| (figure, amount)))
     }
 
-    fn base(&self, figure: Figure) -> Option<f64> {
+    fn base(&self, figure: WeighFigure) -> Option<f64> {
         let mat = &self.mat;
         Some(match figure {
-            Figure::MatArea => mat.area.value,
-            Figure::MatOvenDry => mat.oven_dry.value,
-            Figure::MatMoist => mat.moist.value,
-            Figure::RawBoard => mat.raw_board.value,
-            Figure::FinishedBoard => mat.finished_board.value,
-            Figure::FibreFactor => self.plan.fibre_factor().value,
-            Figure::LiquidFactor => self.plan.furnish_factor().value,
-            Figure::Batch => self.batch.value,
-            Figure::Stops => self.stops.value,
-            Figure::PressTime => self.press_time?.value,
-            Figure::SprayTime => self.spray_time?.value,
-            Figure::GivenMoisture => self.given.mat_moisture.value,
-            Figure::Line(id, part) => {
+            WeighFigure::MatArea => mat.area.value,
+            WeighFigure::MatOvenDry => mat.oven_dry.value,
+            WeighFigure::MatMoist => mat.moist.value,
+            WeighFigure::RawBoard => mat.raw_board.value,
+            WeighFigure::FinishedBoard => mat.finished_board.value,
+            WeighFigure::FibreFactor => self.plan.fibre_factor().value,
+            WeighFigure::LiquidFactor => self.plan.furnish_factor().value,
+            WeighFigure::Batch => self.batch.value,
+            WeighFigure::Stops => self.stops.value,
+            WeighFigure::PressTime => self.press_time?.value,
+            WeighFigure::SprayTime => self.spray_time?.value,
+            WeighFigure::ActualMoisture => self.actual.mat_moisture.value,
+            WeighFigure::Line(id, part) => {
                 let line = self.line(id)?;
                 let dose = match id {
-                    LineId::Liquid(liquid) => self.given.dose(liquid),
+                    LineId::Liquid(liquid) => self.actual.dose(liquid),
                     LineId::Fibre | LineId::Thinning(_) | LineId::Water => None,
                 };
                 match part {
-                    LineFigure::Mass => line.mass.value,
-                    LineFigure::Rounded => line.rounded.value,
-                    LineFigure::Volume => line.volume?.value,
-                    LineFigure::SprayTime => line.spray_time?.value,
-                    LineFigure::Wanted => dose?.wanted.value,
-                    LineFigure::Given => dose?.given.value,
-                    LineFigure::Deviation => dose?.deviation.value,
+                    WeighLineFigure::Mass => line.mass.value,
+                    WeighLineFigure::Rounded => line.rounded.value,
+                    WeighLineFigure::Volume => line.volume?.value,
+                    WeighLineFigure::SprayTime => line.spray_time?.value,
+                    WeighLineFigure::Target => dose?.target.value,
+                    WeighLineFigure::Actual => dose?.actual.value,
+                    WeighLineFigure::Deviation => dose?.deviation.value,
                 }
             }
         })

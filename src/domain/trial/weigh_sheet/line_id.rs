@@ -1,9 +1,9 @@
-//! What a line of the weigh-out sheet weighs.
+//! What a line of the weigh sheet weighs.
 
 use crate::domain::recipe::liquid::LiquidId;
 use serde::{Deserialize, Serialize};
 
-/// Names a line of the weigh-out sheet.
+/// Names a line of the weigh sheet.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]

@@ -1,17 +1,19 @@
 //! The weigh sheet: masses in order of addition, rounded to the balance, and the doses they really give.
 
+/// The actual doses and moisture of the weighed masses.
+pub mod actual;
 /// What was typed on the weigh sheet, raw, and the choices made.
 pub mod draft;
 /// The boxes of the weigh sheet.
 pub mod field;
 /// Every figure of the weigh sheet by name.
 pub mod figure;
-/// The doses and the moisture that the weighed masses really give.
-pub mod given;
 /// The possible and the typical range of each box.
 pub mod limit;
 /// What a line of the weigh sheet weighs.
 pub mod line_id;
+/// The mass and the target dose of each line.
+pub mod masses;
 /// From the sheet's draft and the recipe to a plan.
 pub mod plan;
 /// The weigh sheet.

@@ -1,13 +1,14 @@
-//! From what was typed on the weigh-out sheet, and the recipe, to a plan that can be weighed out.
+//! From what was typed on the weigh sheet, and the recipe, to a plan that can be weighed out.
 
+use crate::domain::balance::figure::Figure as RecipeFigure;
 use crate::domain::recipe::check::{read_entry, unusual};
 use crate::domain::recipe::draft::{Entry, FeedWay, WaterWay};
 use crate::domain::recipe::finding::{Place as RecipePlace, What as RecipeWhat};
-use crate::domain::trial::finding::{Finding, Place, What};
+use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SheetDraft, SprayWay, ThicknessWay, WaterPlace};
-use crate::domain::trial::weigh_sheet::field::Field;
+use crate::domain::trial::weigh_sheet::field::WeighField;
 use crate::domain::trial::weigh_sheet::limit::{limit, stands_for};
-use crate::domain::{Case, Draft, Figure, Grade, work_out};
+use crate::domain::{Case, Draft, Grade, work_out};
 use crate::quantity::{Amount, Unit};
 use uom::si::f64::{InverseVelocity, Length, Mass, MassRate, Ratio, VolumeRate};
 
@@ -25,8 +26,8 @@ pub enum Spray {
 pub struct Balance {
     /// The step to which it shows; `None` for no rounding.
     pub step: Option<Mass>,
-    /// The least mass worth weighing on it.
-    pub least: Option<Mass>,
+    /// The minimum mass worth weighing on it.
+    pub minimum: Option<Mass>,
 }
 
 impl Balance {
@@ -60,7 +61,7 @@ pub struct Plan {
     pub overage_on: OverageOn,
     /// Share λ of every sprayed liquid that stays on the walls, below 1.
     pub wall_loss: Ratio,
-    /// The most that the blender takes, moist.
+    /// The capacity of the blender, moist.
     pub capacity: Option<Mass>,
     /// The balance for the fibre.
     pub fibre_balance: Balance,
@@ -74,30 +75,30 @@ pub struct Plan {
     pub water_place: WaterPlace,
 }
 
-/// What a check of a weigh-out sheet found.
+/// What a check of a weigh sheet found.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Planned {
+pub struct PlanOutcome {
     /// The plan, when nothing stands in the way.
     pub plan: Option<Plan>,
     /// What there is to say, in the order of the page.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
 }
 
 /// What one box holds, in the base unit of its kind; `None` while blank.
 ///
 /// # Errors
 /// What is wrong with the text.
-pub fn read_field(sheet: &SheetDraft, field: Field) -> Result<Option<f64>, RecipeWhat> {
+pub fn read_field(sheet: &SheetDraft, field: WeighField) -> Result<Option<f64>, RecipeWhat> {
     read_entry(sheet.entry(field), field.kind(), &limit(field, sheet))
 }
 
 /// Reads every number of the sheet and solves the recipe with them.
 #[must_use]
-pub fn plan(recipe: &Draft, sheet: &SheetDraft) -> Planned {
+pub fn plan(recipe: &Draft, sheet: &SheetDraft) -> PlanOutcome {
     let mut reader = Reader { sheet, findings: Vec::new() };
     let plan = reader.plan(recipe);
     let stopped = reader.findings.iter().any(|finding| finding.grade == Grade::Stop);
-    Planned { plan: plan.filter(|_| !stopped), findings: reader.findings }
+    PlanOutcome { plan: plan.filter(|_| !stopped), findings: reader.findings }
 }
 
 /// The recipe as it is made on the bench: with the board, moistures and thickness typed there, and
@@ -135,10 +136,10 @@ pub fn on_bench(recipe: &Draft, sheet: &SheetDraft) -> Draft {
         plain.sand_top = Entry::typed("0", Unit::Millimetre);
         plain.sand_bottom = Entry::typed("0", Unit::Millimetre);
     }
-    if !sheet.entry(Field::MatMoisture).is_blank() {
+    if !sheet.entry(WeighField::MatMoisture).is_blank() {
         draft.water_way = WaterWay::ToMatMoisture;
     }
-    for field in Field::ALL {
+    for field in WeighField::ALL {
         let entry = sheet.entry(*field);
         if let Some(own) = stands_for(*field)
             && !entry.is_blank()
@@ -152,63 +153,63 @@ pub fn on_bench(recipe: &Draft, sheet: &SheetDraft) -> Draft {
 
 struct Reader<'a> {
     sheet: &'a SheetDraft,
-    findings: Vec<Finding>,
+    findings: Vec<TrialFinding>,
 }
 
 impl Reader<'_> {
     /// The number of a box; what is wrong or unusual with it is put down.
-    fn optional(&mut self, field: Field) -> Option<f64> {
+    fn optional(&mut self, field: WeighField) -> Option<f64> {
         match read_field(self.sheet, field) {
             Ok(None) => None,
             Ok(Some(base)) => {
                 if let Some(what) = unusual(Amount::from_base(field.kind(), base), &limit(field, self.sheet)) {
-                    self.findings.push(Finding::unusual(Place::Field(field), What::Entry(what)));
+                    self.findings.push(TrialFinding::unusual(TrialPlace::Field(field), TrialProblem::Entry(what)));
                 }
                 Some(base)
             }
             Err(what) => {
-                self.findings.push(Finding::stop(Place::Field(field), What::Entry(what)));
+                self.findings.push(TrialFinding::stop(TrialPlace::Field(field), TrialProblem::Entry(what)));
                 None
             }
         }
     }
 
-    fn mass(&mut self, field: Field) -> Option<Mass> {
+    fn mass(&mut self, field: WeighField) -> Option<Mass> {
         self.optional(field).map(|mass| si!(Mass, mass))
     }
 
-    fn balance(&mut self, step: Field, least: Field) -> Balance {
-        Balance { step: self.mass(step), least: self.mass(least) }
+    fn balance(&mut self, step: WeighField, minimum: WeighField) -> Balance {
+        Balance { step: self.mass(step), minimum: self.mass(minimum) }
     }
 
     fn boards(&mut self) -> Option<u32> {
-        let boards = self.optional(Field::Boards)?;
+        let boards = self.optional(WeighField::Boards)?;
         if boards.fract() > 0.0 {
-            self.findings.push(Finding::stop(Place::Field(Field::Boards), What::NotWhole));
+            self.findings.push(TrialFinding::stop(TrialPlace::Field(WeighField::Boards), TrialProblem::NotWhole));
             return None;
         }
         Some(boards as u32)
     }
 
     fn plan(&mut self, recipe: &Draft) -> Option<Plan> {
-        let length = self.optional(Field::MatLength);
-        let width = self.optional(Field::MatWidth);
+        let length = self.optional(WeighField::MatLength);
+        let width = self.optional(WeighField::MatWidth);
         let boards = self.boards();
-        for field in Field::ALL.iter().filter(|field| stands_for(**field).is_some()) {
+        for field in WeighField::ALL.iter().filter(|field| stands_for(**field).is_some()) {
             self.optional(*field);
         }
-        let overage = self.optional(Field::Overage);
-        let wall_loss = self.optional(Field::WallLoss);
-        let capacity = self.mass(Field::Capacity);
-        let fibre_balance = self.balance(Field::FibreStep, Field::FibreLeast);
-        let liquid_balance = self.balance(Field::LiquidStep, Field::LiquidLeast);
-        let typed_factor = self.optional(Field::PressFactor);
+        let overage = self.optional(WeighField::Overage);
+        let wall_loss = self.optional(WeighField::WallLoss);
+        let capacity = self.mass(WeighField::Capacity);
+        let fibre_balance = self.balance(WeighField::FibreStep, WeighField::FibreMinimum);
+        let liquid_balance = self.balance(WeighField::LiquidStep, WeighField::LiquidMinimum);
+        let typed_factor = self.optional(WeighField::PressFactor);
         let spray = match self.sheet.spray_way {
-            SprayWay::Volume => self.optional(Field::SprayVolume).map(|flow| Spray::Volume(si!(VolumeRate, flow))),
-            SprayWay::Mass => self.optional(Field::SprayMass).map(|flow| Spray::Mass(si!(MassRate, flow))),
+            SprayWay::Volume => self.optional(WeighField::SprayVolume).map(|flow| Spray::Volume(si!(VolumeRate, flow))),
+            SprayWay::Mass => self.optional(WeighField::SprayMass).map(|flow| Spray::Mass(si!(MassRate, flow))),
         };
-        let on_line = || work_out(recipe).case.and_then(|case| case.figure(Figure::PressFactor));
-        let press_factor = match self.sheet.entry(Field::PressFactor).is_blank() {
+        let on_line = || work_out(recipe).case.and_then(|case| case.figure(RecipeFigure::PressFactor));
+        let press_factor = match self.sheet.entry(WeighField::PressFactor).is_blank() {
             true => on_line().map(|factor| factor.base),
             false => typed_factor,
         };
@@ -235,26 +236,26 @@ impl Reader<'_> {
     fn case(&mut self, recipe: &Draft) -> Option<Case> {
         let outcome = work_out(&on_bench(recipe, self.sheet));
         let typed_here = |place: RecipePlace| {
-            let filled = |field: &&Field| !self.sheet.entry(**field).is_blank();
-            let own = |field: &Field| stands_for(*field).map(RecipePlace::Field);
-            Field::ALL.iter().filter(filled).any(|field| own(field) == Some(place))
+            let filled = |field: &&WeighField| !self.sheet.entry(**field).is_blank();
+            let own = |field: &WeighField| stands_for(*field).map(RecipePlace::Field);
+            WeighField::ALL.iter().filter(filled).any(|field| own(field) == Some(place))
         };
         let told = |finding: &crate::domain::Finding| finding.grade == Grade::Stop && !typed_here(finding.place);
-        let told: Vec<Finding> = outcome
+        let told: Vec<TrialFinding> = outcome
             .findings
             .iter()
             .filter(|finding| told(finding))
-            .map(|finding| Finding {
+            .map(|finding| TrialFinding {
                 grade: finding.grade,
-                place: Place::Recipe(finding.place),
-                what: What::Entry(finding.what),
+                place: TrialPlace::Recipe(finding.place),
+                what: TrialProblem::Entry(finding.what),
             })
             .collect();
         let stopped = told.iter().any(|finding| finding.grade == Grade::Stop);
         self.findings.extend(told);
         // What was typed here and is wrong was put down where its box was read.
         if outcome.case.is_none() && !stopped && !self.findings.iter().any(|finding| finding.grade == Grade::Stop) {
-            self.findings.push(Finding::stop(Place::Sheet, What::RecipeUnsolved));
+            self.findings.push(TrialFinding::stop(TrialPlace::Sheet, TrialProblem::RecipeUnsolved));
         }
         outcome.case
     }

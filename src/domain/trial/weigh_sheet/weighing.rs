@@ -4,10 +4,10 @@ use crate::domain::recipe::check::read_entry;
 use crate::domain::recipe::draft::Entry;
 use crate::domain::recipe::finding::What as RecipeWhat;
 use crate::domain::recipe::limit::Limit;
-use crate::domain::trial::finding::{Finding, Place, What};
-use crate::domain::trial::weigh_sheet::given::{Given, given};
+use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
+use crate::domain::trial::weigh_sheet::actual::{ActualBatch, actual};
 use crate::domain::trial::weigh_sheet::line_id::LineId;
-use crate::domain::trial::weigh_sheet::sheet::Sheet;
+use crate::domain::trial::weigh_sheet::sheet::WeighSheet;
 use crate::quantity::{Amount, Kind, Unit};
 use serde::{Deserialize, Serialize};
 use uom::si::f64::{Mass, Ratio};
@@ -81,9 +81,9 @@ pub struct Weighing {
     /// What the batch comes to with all that remains to be added.
     pub batch: Mass,
     /// What the weighed masses give; `None` until every line was weighed.
-    pub given: Option<Given>,
+    pub actual: Option<ActualBatch>,
     /// What there is to say.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
 }
 
 /// Recomputes a batch from what was weighed so far.
@@ -93,10 +93,10 @@ pub struct Weighing {
 /// While nothing is weighed, k = 1. A first line that falls short makes the batch smaller, a later one
 /// is topped up. A line weighed as 0 counts as not yet weighed.
 #[must_use]
-pub fn weigh(sheet: &Sheet, batch: &BatchDraft) -> Weighing {
+pub fn weigh(sheet: &WeighSheet, batch: &BatchDraft) -> Weighing {
     let mut findings = Vec::new();
     let read: Vec<Option<Mass>> = sheet.lines.iter().map(|line| read(batch, line.id, &mut findings)).collect();
-    let over = |(line, weighed): (&crate::domain::trial::weigh_sheet::sheet::Line, &Option<Mass>)| {
+    let over = |(line, weighed): (&crate::domain::trial::weigh_sheet::sheet::WeighLine, &Option<Mass>)| {
         weighed.map(|mass| (line.id, mass / line.mass))
     };
     let furthest = sheet.lines.iter().zip(&read).filter_map(over).max_by(|(_, a), (_, b)| a.value.total_cmp(&b.value));
@@ -118,20 +118,20 @@ pub fn weigh(sheet: &Sheet, batch: &BatchDraft) -> Weighing {
         // The first line may set the scale; a later one that does asks for more of what is in already.
         if Some(id) != first && others_grow(&lines, id) {
             let scale = Amount::from_base(Kind::Ratio, scale.value);
-            findings.push(Finding::unusual(Place::Line(id), What::WeighedOver { scale }));
+            findings.push(TrialFinding::unusual(TrialPlace::Line(id), TrialProblem::WeighedOver { scale }));
         }
     }
     if let Some(most) = sheet.plan.capacity.filter(|most| total > *most * Ratio::new::<ratio>(1.0 + GROWTH_LIMIT)) {
         let mass = Amount::from_base(Kind::BenchMass, total.value);
         let capacity = Amount::from_base(Kind::BenchMass, most.value);
-        findings.push(Finding::unusual(Place::Sheet, What::OverCapacity { mass, capacity }));
+        findings.push(TrialFinding::unusual(TrialPlace::Sheet, TrialProblem::OverCapacity { mass, capacity }));
     }
     let complete = read.iter().all(Option::is_some);
     let weighed = |id: LineId| {
         lines.iter().find(|line| line.id == id).and_then(|line| line.weighed).unwrap_or_else(Mass::default)
     };
-    let given = complete.then(|| given(&sheet.plan, weighed)).filter(Given::is_finite);
-    Weighing { lines, scale, batch: total, given, findings }
+    let actual = complete.then(|| actual(&sheet.plan, weighed)).filter(ActualBatch::is_finite);
+    Weighing { lines, scale, batch: total, actual, findings }
 }
 
 /// Whether a line that was weighed before must be topped up by more than the limit.
@@ -142,12 +142,12 @@ fn others_grow(lines: &[WeighedLine], id: LineId) -> bool {
     })
 }
 
-fn read(batch: &BatchDraft, id: LineId, findings: &mut Vec<Finding>) -> Option<Mass> {
+fn read(batch: &BatchDraft, id: LineId, findings: &mut Vec<TrialFinding>) -> Option<Mass> {
     match read_entry(batch.entry(id)?, Kind::BenchMass, &LIMIT) {
         Ok(mass) => mass.filter(|mass| *mass > 0.0).map(|mass| si!(Mass, mass)),
         Err(RecipeWhat::Missing) => None,
         Err(what) => {
-            findings.push(Finding::stop(Place::Line(id), What::Entry(what)));
+            findings.push(TrialFinding::stop(TrialPlace::Line(id), TrialProblem::Entry(what)));
             None
         }
     }

@@ -1,25 +1,26 @@
-//! How each figure of the weigh-out sheet came about.
+//! How each figure of the weigh sheet was computed.
 
 use crate::domain::balance::figure::{Figure as RecipeFigure, LiquidFigure};
 use crate::domain::recipe::field::{Field as RecipeField, LiquidField};
 use crate::domain::recipe::liquid::LiquidId;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay};
-use crate::domain::trial::weigh_sheet::field::Field;
-use crate::domain::trial::weigh_sheet::figure::{Figure, LineFigure};
+use crate::domain::trial::weigh_sheet::field::WeighField;
+use crate::domain::trial::weigh_sheet::figure::{WeighFigure, WeighLineFigure};
 use crate::domain::trial::weigh_sheet::line_id::LineId;
+use crate::domain::trial::weigh_sheet::masses::water_at_20c;
 use crate::domain::trial::weigh_sheet::plan::Spray;
-use crate::domain::trial::weigh_sheet::sheet::{Sheet, water_at_20c};
+use crate::domain::trial::weigh_sheet::sheet::WeighSheet;
 use crate::domain::working::symbol::symbol;
 use crate::domain::working::{Constant, Expr, Given, Ground, Symbol, Working, given};
 use crate::quantity::{Amount, Kind};
 
 /// Where a number put in comes from.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum Origin {
+pub enum WeighOrigin {
     /// Typed on the sheet.
-    Field(Field),
+    Field(WeighField),
     /// Another figure of the sheet, with a working of its own.
-    Figure(Figure),
+    Figure(WeighFigure),
     /// Entered in the recipe, or typed on the sheet in its place.
     RecipeField(RecipeField),
     /// A figure of the recipe as it is made on the bench.
@@ -30,63 +31,63 @@ pub enum Origin {
     Constant(Constant),
 }
 
-/// How a figure of the weigh-out sheet came about.
-pub type SheetWorking = Working<Figure, Origin>;
+/// How a figure of the weigh sheet was computed.
+pub type SheetWorking = Working<WeighFigure, WeighOrigin>;
 
 /// The letter of a figure. A line's is without its place.
 #[must_use]
-pub const fn letter(figure: Figure) -> Symbol {
+pub const fn letter(figure: WeighFigure) -> Symbol {
     match figure {
-        Figure::MatArea => symbol("A", ""),
-        Figure::MatOvenDry => symbol("m", "mat,od"),
-        Figure::MatMoist => symbol("m", "mat"),
-        Figure::RawBoard => symbol("m", "raw"),
-        Figure::FinishedBoard => symbol("m", "board"),
-        Figure::FibreFactor => symbol("k", "fibre"),
-        Figure::LiquidFactor => symbol("k", "liquid"),
-        Figure::Batch => symbol("m", "batch"),
-        Figure::Stops => symbol("t", "p"),
-        Figure::PressTime => symbol("τ", ""),
-        Figure::SprayTime => symbol("τ", "spray"),
-        Figure::GivenMoisture => symbol("ω", "given"),
-        Figure::Line(_, part) => match part {
-            LineFigure::Mass => symbol("m", ""),
-            LineFigure::Rounded => symbol("r", ""),
-            LineFigure::Volume => symbol("V", ""),
-            LineFigure::SprayTime => symbol("τ", ""),
-            LineFigure::Wanted => symbol("x", ""),
-            LineFigure::Given => symbol("x", "given"),
-            LineFigure::Deviation => symbol("Δ", ""),
+        WeighFigure::MatArea => symbol("A", ""),
+        WeighFigure::MatOvenDry => symbol("m", "mat,od"),
+        WeighFigure::MatMoist => symbol("m", "mat"),
+        WeighFigure::RawBoard => symbol("m", "raw"),
+        WeighFigure::FinishedBoard => symbol("m", "board"),
+        WeighFigure::FibreFactor => symbol("k", "fibre"),
+        WeighFigure::LiquidFactor => symbol("k", "liquid"),
+        WeighFigure::Batch => symbol("m", "batch"),
+        WeighFigure::Stops => symbol("t", "p"),
+        WeighFigure::PressTime => symbol("τ", ""),
+        WeighFigure::SprayTime => symbol("τ", "spray"),
+        WeighFigure::ActualMoisture => symbol("ω", "actual"),
+        WeighFigure::Line(_, part) => match part {
+            WeighLineFigure::Mass => symbol("m", ""),
+            WeighLineFigure::Rounded => symbol("r", ""),
+            WeighLineFigure::Volume => symbol("V", ""),
+            WeighLineFigure::SprayTime => symbol("τ", ""),
+            WeighLineFigure::Target => symbol("x", ""),
+            WeighLineFigure::Actual => symbol("x", "actual"),
+            WeighLineFigure::Deviation => symbol("Δ", ""),
         },
     }
 }
 
 /// The letter of a box.
-const fn letter_of(field: Field) -> Symbol {
+const fn letter_of(field: WeighField) -> Symbol {
     match field {
-        Field::MatLength => symbol("l", ""),
-        Field::MatWidth => symbol("b", ""),
-        Field::Boards => symbol("N", ""),
-        Field::Overage => symbol("e", ""),
-        Field::WallLoss => symbol("λ", ""),
-        Field::PressFactor => symbol("φ", ""),
-        Field::SprayVolume => symbol("q", "V"),
-        Field::SprayMass => symbol("q", "m"),
-        Field::Capacity => symbol("c", ""),
-        Field::FibreStep | Field::FibreLeast => symbol("s", "fibre"),
-        Field::LiquidStep | Field::LiquidLeast => symbol("s", "liquid"),
-        Field::Thickness => symbol("t", ""),
-        Field::BoardDensity => symbol("ρ", "b"),
-        Field::BoardMoisture => symbol("ω", "b"),
-        Field::FibreMoisture => symbol("ω", "f"),
-        Field::MatMoisture => symbol("ω", "t"),
-        Field::DryingLoss => symbol("δ", ""),
+        WeighField::MatLength => symbol("l", ""),
+        WeighField::MatWidth => symbol("b", ""),
+        WeighField::Boards => symbol("N", ""),
+        WeighField::Overage => symbol("e", ""),
+        WeighField::WallLoss => symbol("λ", ""),
+        WeighField::PressFactor => symbol("φ", ""),
+        WeighField::SprayVolume => symbol("q", "V"),
+        WeighField::SprayMass => symbol("q", "m"),
+        WeighField::Capacity => symbol("c", ""),
+        WeighField::FibreStep | WeighField::FibreMinimum => symbol("s", "fibre"),
+        WeighField::LiquidStep | WeighField::LiquidMinimum => symbol("s", "liquid"),
+        WeighField::Thickness => symbol("t", ""),
+        WeighField::BoardDensity => symbol("ρ", "b"),
+        WeighField::BoardMoisture => symbol("ω", "b"),
+        WeighField::FibreMoisture => symbol("ω", "f"),
+        WeighField::MatMoisture => symbol("ω", "t"),
+        WeighField::DryingLoss => symbol("δ", ""),
     }
 }
 
-/// How a figure came about; `None` where the sheet does not have it, and for what is only rounded.
+/// How a figure was computed; `None` where the sheet does not have it, and for what is only rounded.
 #[must_use]
-pub fn working(figure: Figure, sheet: &Sheet) -> Option<SheetWorking> {
+pub fn working(figure: WeighFigure, sheet: &WeighSheet) -> Option<SheetWorking> {
     let result = sheet.figure(figure)?;
     let mut pad = Pad { sheet, givens: Vec::new() };
     let (formula, ground) = pad.formula(figure)?;
@@ -94,8 +95,8 @@ pub fn working(figure: Figure, sheet: &Sheet) -> Option<SheetWorking> {
 }
 
 struct Pad<'a> {
-    sheet: &'a Sheet,
-    givens: Vec<Given<Origin>>,
+    sheet: &'a WeighSheet,
+    givens: Vec<Given<WeighOrigin>>,
 }
 
 const BALANCE: Ground = Ground::MassBalance;
@@ -103,9 +104,9 @@ const DEFINITION: Ground = Ground::Definition;
 
 impl Pad<'_> {
     /// A line's letters carry the place of its liquid in the recipe; fibre and water their own index.
-    fn symbol(&self, figure: Figure) -> Symbol {
+    fn symbol(&self, figure: WeighFigure) -> Symbol {
         let plain = letter(figure);
-        let Figure::Line(id, _) = figure else { return plain };
+        let WeighFigure::Line(id, _) = figure else { return plain };
         match id {
             LineId::Fibre => Symbol { index: "f", ..plain },
             LineId::Water => Symbol { index: "w", ..plain },
@@ -119,7 +120,7 @@ impl Pad<'_> {
         liquids.iter().position(|liquid| liquid.id == id).map_or(symbol, |place| symbol.of_liquid(place + 1))
     }
 
-    fn put(&mut self, origin: Origin, symbol: Symbol, amount: Amount) -> Expr {
+    fn put(&mut self, origin: WeighOrigin, symbol: Symbol, amount: Amount) -> Expr {
         let at = self.givens.iter().position(|given| given.origin == origin).unwrap_or_else(|| {
             self.givens.push(Given { origin, symbol, amount });
             self.givens.len() - 1
@@ -127,32 +128,32 @@ impl Pad<'_> {
         Expr::Given(at)
     }
 
-    fn fig(&mut self, figure: Figure) -> Option<Expr> {
+    fn fig(&mut self, figure: WeighFigure) -> Option<Expr> {
         let amount = self.sheet.figure(figure)?;
-        Some(self.put(Origin::Figure(figure), self.symbol(figure), amount))
+        Some(self.put(WeighOrigin::Figure(figure), self.symbol(figure), amount))
     }
 
-    fn line(&mut self, id: LineId, part: LineFigure) -> Option<Expr> {
-        self.fig(Figure::Line(id, part))
+    fn line(&mut self, id: LineId, part: WeighLineFigure) -> Option<Expr> {
+        self.fig(WeighFigure::Line(id, part))
     }
 
-    fn field(&mut self, field: Field) -> Option<Expr> {
+    fn field(&mut self, field: WeighField) -> Option<Expr> {
         let plan = &self.sheet.plan;
         let base = match field {
-            Field::MatLength => plan.length.value,
-            Field::MatWidth => plan.width.value,
-            Field::Boards => f64::from(plan.boards),
-            Field::Overage => plan.overage.value,
-            Field::WallLoss => plan.wall_loss.value,
-            Field::PressFactor => plan.press_factor?.value,
-            Field::SprayVolume | Field::SprayMass => match plan.spray? {
+            WeighField::MatLength => plan.length.value,
+            WeighField::MatWidth => plan.width.value,
+            WeighField::Boards => f64::from(plan.boards),
+            WeighField::Overage => plan.overage.value,
+            WeighField::WallLoss => plan.wall_loss.value,
+            WeighField::PressFactor => plan.press_factor?.value,
+            WeighField::SprayVolume | WeighField::SprayMass => match plan.spray? {
                 Spray::Volume(flow) => flow.value,
                 Spray::Mass(flow) => flow.value,
             },
             // The others enter by way of the recipe's fields, or no formula.
             _ => return None,
         };
-        Some(self.put(Origin::Field(field), letter_of(field), Amount::from_base(field.kind(), base)))
+        Some(self.put(WeighOrigin::Field(field), letter_of(field), Amount::from_base(field.kind(), base)))
     }
 
     fn recipe_field(&mut self, field: RecipeField) -> Option<Expr> {
@@ -162,7 +163,7 @@ impl Pad<'_> {
             RecipeField::Liquid(id, _) => self.placed(plain, id),
             _ => plain,
         };
-        Some(self.put(Origin::RecipeField(field), symbol, Amount::from_base(field.kind(), base)))
+        Some(self.put(WeighOrigin::RecipeField(field), symbol, Amount::from_base(field.kind(), base)))
     }
 
     fn recipe(&mut self, figure: RecipeFigure) -> Option<Expr> {
@@ -172,53 +173,55 @@ impl Pad<'_> {
             RecipeFigure::Liquid(id, _) => self.placed(plain, id),
             _ => plain,
         };
-        Some(self.put(Origin::RecipeFigure(figure), symbol, amount))
+        Some(self.put(WeighOrigin::RecipeFigure(figure), symbol, amount))
     }
 
     fn batches(&mut self) -> Expr {
         let batches = Amount::from_base(Kind::Count, f64::from(self.sheet.batches));
-        self.put(Origin::Batches, symbol("n", ""), batches)
+        self.put(WeighOrigin::Batches, symbol("n", ""), batches)
     }
 
     /// Oven-dry mass of all mats of a batch, N·m_mat,od/n.
     fn mats(&mut self) -> Option<Expr> {
-        let boards = self.field(Field::Boards)?;
-        Some(boards * self.fig(Figure::MatOvenDry)? / self.batches())
+        let boards = self.field(WeighField::Boards)?;
+        Some(boards * self.fig(WeighFigure::MatOvenDry)? / self.batches())
     }
 
     /// By how much a sprayed line grows, k/(1 − λ).
     fn sprayed(&mut self) -> Option<Expr> {
-        Some(self.fig(Figure::LiquidFactor)? / (Expr::ONE - self.field(Field::WallLoss)?))
+        Some(self.fig(WeighFigure::LiquidFactor)? / (Expr::ONE - self.field(WeighField::WallLoss)?))
     }
 
-    fn formula(&mut self, figure: Figure) -> Option<(Expr, Ground)> {
+    fn formula(&mut self, figure: WeighFigure) -> Option<(Expr, Ground)> {
         let formula = match figure {
-            Figure::MatArea => return Some((self.field(Field::MatLength)? * self.field(Field::MatWidth)?, DEFINITION)),
-            Figure::MatOvenDry => self.recipe(RecipeFigure::MatOvenDry)? * self.fig(Figure::MatArea)?,
-            Figure::MatMoist => self.recipe(RecipeFigure::MatWet)? * self.fig(Figure::MatArea)?,
-            Figure::RawBoard => self.recipe(RecipeFigure::RawBoard)? * self.fig(Figure::MatArea)?,
-            Figure::FinishedBoard => {
-                let volume = self.recipe_field(RecipeField::Thickness)? * self.fig(Figure::MatArea)?;
+            WeighFigure::MatArea => {
+                return Some((self.field(WeighField::MatLength)? * self.field(WeighField::MatWidth)?, DEFINITION));
+            }
+            WeighFigure::MatOvenDry => self.recipe(RecipeFigure::MatOvenDry)? * self.fig(WeighFigure::MatArea)?,
+            WeighFigure::MatMoist => self.recipe(RecipeFigure::MatWet)? * self.fig(WeighFigure::MatArea)?,
+            WeighFigure::RawBoard => self.recipe(RecipeFigure::RawBoard)? * self.fig(WeighFigure::MatArea)?,
+            WeighFigure::FinishedBoard => {
+                let volume = self.recipe_field(RecipeField::Thickness)? * self.fig(WeighFigure::MatArea)?;
                 let board = self.recipe_field(RecipeField::BoardDensity)? * volume;
                 return Some((board, Ground::Published("EN 323")));
             }
-            Figure::FibreFactor => return Some((self.factor(true)?, DEFINITION)),
-            Figure::LiquidFactor => return Some((self.factor(false)?, DEFINITION)),
-            Figure::Batch => {
+            WeighFigure::FibreFactor => return Some((self.factor(true)?, DEFINITION)),
+            WeighFigure::LiquidFactor => return Some((self.factor(false)?, DEFINITION)),
+            WeighFigure::Batch => {
                 let ids: Vec<LineId> = self.sheet.lines.iter().map(|line| line.id).collect();
-                Expr::sum(ids.into_iter().filter_map(|id| self.line(id, LineFigure::Mass)))
+                Expr::sum(ids.into_iter().filter_map(|id| self.line(id, WeighLineFigure::Mass)))
             }
-            Figure::Stops => return Some((self.recipe(RecipeFigure::PressedThickness)?, DEFINITION)),
-            Figure::PressTime => {
-                return Some((self.field(Field::PressFactor)? * self.fig(Figure::Stops)?, DEFINITION));
+            WeighFigure::Stops => return Some((self.recipe(RecipeFigure::PressedThickness)?, DEFINITION)),
+            WeighFigure::PressTime => {
+                return Some((self.field(WeighField::PressFactor)? * self.fig(WeighFigure::Stops)?, DEFINITION));
             }
-            Figure::SprayTime => {
+            WeighFigure::SprayTime => {
                 self.sheet.spray_time?;
                 let ids: Vec<LineId> = self.sheet.lines.iter().map(|line| line.id).collect();
-                Expr::sum(ids.into_iter().filter_map(|id| self.line(id, LineFigure::SprayTime)))
+                Expr::sum(ids.into_iter().filter_map(|id| self.line(id, WeighLineFigure::SprayTime)))
             }
-            Figure::GivenMoisture => self.moisture()?,
-            Figure::Line(id, part) => return self.line_formula(id, part),
+            WeighFigure::ActualMoisture => self.moisture()?,
+            WeighFigure::Line(id, part) => return self.line_formula(id, part),
         };
         Some((formula, BALANCE))
     }
@@ -228,7 +231,7 @@ impl Pad<'_> {
         if on == OverageOn::Fibre && !fibre {
             return Some(Expr::ONE);
         }
-        let overage = self.field(Field::Overage)?;
+        let overage = self.field(WeighField::Overage)?;
         Some(match (of, on) {
             (OverageOf::Moist, _) => Expr::ONE + overage,
             (OverageOf::OvenDry, OverageOn::Furnish) => {
@@ -240,13 +243,13 @@ impl Pad<'_> {
         })
     }
 
-    fn line_formula(&mut self, id: LineId, part: LineFigure) -> Option<(Expr, Ground)> {
+    fn line_formula(&mut self, id: LineId, part: WeighLineFigure) -> Option<(Expr, Ground)> {
         let formula = match part {
-            LineFigure::Mass => self.mass(id)?,
+            WeighLineFigure::Mass => self.mass(id)?,
             // Rounding is no formula.
-            LineFigure::Rounded => return None,
-            LineFigure::Volume => {
-                let mass = self.line(id, LineFigure::Rounded)?;
+            WeighLineFigure::Rounded => return None,
+            WeighLineFigure::Volume => {
+                let mass = self.line(id, WeighLineFigure::Rounded)?;
                 let density = match id {
                     LineId::Liquid(liquid) => self.recipe_field(RecipeField::Liquid(liquid, LiquidField::Density))?,
                     LineId::Fibre => return None,
@@ -254,18 +257,18 @@ impl Pad<'_> {
                 };
                 return Some((mass / density, DEFINITION));
             }
-            LineFigure::SprayTime => return Some((self.spray_time(id)?, DEFINITION)),
-            LineFigure::Wanted => {
+            WeighLineFigure::SprayTime => return Some((self.spray_time(id)?, DEFINITION)),
+            WeighLineFigure::Target => {
                 let LineId::Liquid(liquid) = id else { return None };
                 self.recipe(RecipeFigure::Liquid(liquid, LiquidFigure::SolidsOnFibre))?
             }
-            LineFigure::Given => {
+            WeighLineFigure::Actual => {
                 let LineId::Liquid(liquid) = id else { return None };
                 self.solids(liquid)? / self.fibre()?
             }
-            LineFigure::Deviation => {
-                let wanted = self.line(id, LineFigure::Wanted)?;
-                return Some((self.line(id, LineFigure::Given)? / wanted - Expr::ONE, DEFINITION));
+            WeighLineFigure::Deviation => {
+                let target = self.line(id, WeighLineFigure::Target)?;
+                return Some((self.line(id, WeighLineFigure::Actual)? / target - Expr::ONE, DEFINITION));
             }
         };
         Some((formula, BALANCE))
@@ -275,7 +278,7 @@ impl Pad<'_> {
         Some(match id {
             LineId::Fibre => {
                 let fibre = self.recipe(RecipeFigure::FibreWet)? / self.recipe(RecipeFigure::Solids)?;
-                self.mats()? * fibre * self.fig(Figure::FibreFactor)?
+                self.mats()? * fibre * self.fig(WeighFigure::FibreFactor)?
             }
             LineId::Liquid(liquid) => {
                 let own = RecipeFigure::Liquid(liquid, LiquidFigure::Liquid);
@@ -297,33 +300,33 @@ impl Pad<'_> {
     fn water_density(&mut self) -> Option<Expr> {
         let density = Amount::from_base(Kind::LiquidDensity, water_at_20c()?.value);
         let constant = Constant::WaterDensity;
-        Some(self.put(Origin::Constant(constant), Symbol::of_constant(constant), density))
+        Some(self.put(WeighOrigin::Constant(constant), Symbol::of_constant(constant), density))
     }
 
     fn spray_time(&mut self, id: LineId) -> Option<Expr> {
         let (part, flow) = match self.sheet.plan.spray? {
-            Spray::Volume(_) => (LineFigure::Volume, SprayWay::Volume),
-            Spray::Mass(_) => (LineFigure::Rounded, SprayWay::Mass),
+            Spray::Volume(_) => (WeighLineFigure::Volume, SprayWay::Volume),
+            Spray::Mass(_) => (WeighLineFigure::Rounded, SprayWay::Mass),
         };
         let mut through = vec![self.line(id, part)?];
         if let LineId::Liquid(liquid) = id {
             through.extend(self.line(LineId::Thinning(liquid), part));
         }
         let flow = match flow {
-            SprayWay::Volume => self.field(Field::SprayVolume)?,
-            SprayWay::Mass => self.field(Field::SprayMass)?,
+            SprayWay::Volume => self.field(WeighField::SprayVolume)?,
+            SprayWay::Mass => self.field(WeighField::SprayMass)?,
         };
         Some(Expr::sum(through) / flow)
     }
 
     /// 1 − λ.
     fn kept(&mut self) -> Option<Expr> {
-        Some(Expr::ONE - self.field(Field::WallLoss)?)
+        Some(Expr::ONE - self.field(WeighField::WallLoss)?)
     }
 
     /// Solids of a liquid that reach the fibre, r·s·(1 − λ).
     fn solids(&mut self, id: LiquidId) -> Option<Expr> {
-        let rounded = self.line(LineId::Liquid(id), LineFigure::Rounded)?;
+        let rounded = self.line(LineId::Liquid(id), WeighLineFigure::Rounded)?;
         let solids = self.recipe_field(RecipeField::Liquid(id, LiquidField::Solids))?;
         Some(rounded * solids * self.kept()?)
     }
@@ -331,10 +334,10 @@ impl Pad<'_> {
     /// Oven-dry fibre that meets the liquids, r_f/(1 + ω_f), less what was spilled before.
     fn fibre(&mut self) -> Option<Expr> {
         let wet = Expr::ONE + self.recipe_field(RecipeField::FibreMoisture)?;
-        let fibre = self.line(LineId::Fibre, LineFigure::Rounded)? / wet;
+        let fibre = self.line(LineId::Fibre, WeighLineFigure::Rounded)? / wet;
         Some(match self.sheet.plan.overage_on {
             OverageOn::Furnish => fibre,
-            OverageOn::Fibre => fibre / self.fig(Figure::FibreFactor)?,
+            OverageOn::Fibre => fibre / self.fig(WeighFigure::FibreFactor)?,
         })
     }
 
@@ -345,7 +348,7 @@ impl Pad<'_> {
         let mut solids = vec![self.fibre()?];
         for id in lines {
             if id.is_sprayed() {
-                sprayed.push(self.line(id, LineFigure::Rounded)?);
+                sprayed.push(self.line(id, WeighLineFigure::Rounded)?);
             }
             if let LineId::Liquid(liquid) = id {
                 solids.push(self.solids(liquid)?);

@@ -6,16 +6,16 @@ use super::tested;
 use crate::browser::element::{Part, View, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::Entry;
-use crate::domain::trial::boards::board::{MOST_PIECES, free_id};
+use crate::domain::trial::boards::board::{MAX_PIECES, free_id};
 use crate::domain::trial::boards::field::{BendingDraft, BondDraft, PieceDraft, SwellingDraft};
 use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
-use crate::domain::trial::boards::measured::Board;
+use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::working::{BoardFigure, board_working};
 use crate::domain::trial::{BoardDraft, BoardId};
 use crate::quantity::Unit;
 use crate::record::bench::TrialContent;
 use crate::ui::field::loose::{self, LooseBox};
-use crate::ui::signal::{RwSignal, memo};
+use crate::ui::signal::{RwSignal, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
 
@@ -41,7 +41,7 @@ impl Pieces {
     }
 
     fn add(self, board: &mut BoardDraft) {
-        if self.count(board) < MOST_PIECES {
+        if self.count(board) < MAX_PIECES {
             match self {
                 Self::Density => board.pieces.push(PieceDraft::default()),
                 Self::Bending => board.bending.push(BendingDraft::default()),
@@ -165,7 +165,7 @@ pub fn boards(desk: Desk) -> View {
         )
         .child(move || desk.tested.with(|all| (!all.results.is_empty()).then(|| tested::results(desk, all))))
         .child(tested::requirements(state))
-        .child(move || desk.tested.with(|all| tested::judged(desk, all)))
+        .child(move || desk.tested.with(|all| tested::said(desk, all)))
         .view()
 }
 
@@ -203,6 +203,7 @@ fn inside(desk: Desk, id: BoardId) -> View {
         let runs = (1..=runs).map(|at| format!("{} {at}", page.run));
         numbered(std::iter::once(page.no_series_run.to_owned()).chain(runs))
     });
+    let finishes = Signal::stored(numbered([page.unsanded, page.sanded].map(str::to_owned)));
     let points = memo(move || bench.open.with(|open| find(&open.trial, id).map_or(0, |board| board.thickness.len())));
     let point = move |at: usize| {
         let at = u8::try_from(at).unwrap_or(u8::MAX);
@@ -211,7 +212,7 @@ fn inside(desk: Desk, id: BoardId) -> View {
     };
     let add_point = move || {
         change(state, id, |board| {
-            if board.thickness.len() < MOST_PIECES {
+            if board.thickness.len() < MAX_PIECES {
                 board.thickness.push(Entry::empty(Unit::Millimetre));
             }
         });
@@ -243,6 +244,18 @@ fn inside(desk: Desk, id: BoardId) -> View {
                     }
                 },
             ))
+            .child(choose(
+                state,
+                &format!("board-sanded-{number}"),
+                page.finish,
+                finishes,
+                move |trial| find(trial, id).map(|board| usize::from(board.sanded)),
+                move |trial, at| {
+                    if let Some(board) = trial.boards.iter_mut().find(|board| board.id == id) {
+                        board.sanded = at == 1;
+                    }
+                },
+            ))
             .child(text_box(
                 state,
                 format!("board-note-{number}"),
@@ -261,8 +274,14 @@ fn inside(desk: Desk, id: BoardId) -> View {
                 el("div")
                     .class("fields")
                     .child(
-                        [BoardField::Mass, BoardField::Length, BoardField::Width, BoardField::Moisture]
-                            .map(|field| number_box(state, id, field, None)),
+                        [
+                            BoardField::Laid,
+                            BoardField::Mass,
+                            BoardField::Length,
+                            BoardField::Width,
+                            BoardField::Moisture,
+                        ]
+                        .map(|field| number_box(state, id, field, None)),
                     )
                     .view(),
                 el("p").class("note").child(thickness.label).text(". ").child(thickness.hint).view(),
@@ -338,15 +357,15 @@ fn number_box(state: State, id: BoardId, field: BoardField, named: Option<String
 }
 
 /// Figures of a board that it gives.
-fn figures(desk: Desk, id: BoardId, wanted: &[BoardFigure]) -> Option<View> {
+fn figures(desk: Desk, id: BoardId, target: &[BoardFigure]) -> Option<View> {
     desk.tested.with(|all| {
         let board = all.boards.iter().find(|board| board.id == id)?;
-        let cells: Vec<View> = wanted.iter().filter_map(|figure| figure_cell(desk, board, *figure)).collect();
+        let cells: Vec<View> = target.iter().filter_map(|figure| figure_cell(desk, board, *figure)).collect();
         (!cells.is_empty()).then(|| el("dl").class("figures").child(cells).view())
     })
 }
 
-fn figure_cell(desk: Desk, board: &Board, figure: BoardFigure) -> Option<View> {
+fn figure_cell(desk: Desk, board: &MeasuredBoard, figure: BoardFigure) -> Option<View> {
     let state = desk.state;
     let working = board_working(figure, board)?;
     let finite = working.result.base.is_finite();

@@ -2,18 +2,19 @@
 
 use crate::browser::graph::untrack;
 use crate::domain::Draft;
-use crate::domain::trial::boards::measured::{Board, measure};
+use crate::domain::trial::boards::density::off_target;
+use crate::domain::trial::boards::group::{BoardGroup, BoardMade, GroupBy, PropertyResult, groups, results};
+use crate::domain::trial::boards::measured::{MeasuredBoard, measure};
 use crate::domain::trial::boards::target::uneven;
-use crate::domain::trial::boards::target::{
-    DensityTarget, Judged, PropertyResult, density_target, judge, off_target, results,
-};
-use crate::domain::trial::finding::Place;
+use crate::domain::trial::boards::target::{Judged, judge};
+use crate::domain::trial::finding::TrialPlace;
+use crate::domain::trial::series::made::MadeRun;
 use crate::domain::trial::series::material::{Needed, RunSheet, needed, sheets, unsolved};
 use crate::domain::trial::series::runs::{of_run, series};
 use crate::domain::trial::weigh_sheet::plan::plan;
 use crate::domain::trial::weigh_sheet::sheet::make_out;
 use crate::domain::trial::weigh_sheet::weighing::{Weighing, weigh};
-use crate::domain::trial::{Finding, Series, SeriesDraft, Sheet, SheetDraft, What};
+use crate::domain::trial::{Series, SeriesDraft, SheetDraft, TrialFinding, TrialProblem, WeighSheet};
 use crate::record::bench::{OpenTrial, TrialContent};
 use crate::ui::signal::{Memo, RwSignal, memo, memo_after};
 use crate::ui::state::State;
@@ -36,8 +37,6 @@ pub struct Bench {
     pub section: RwSignal<usize>,
     /// Whether the trial that was left open was brought.
     pub begun: RwSignal<bool>,
-    /// Whether something was changed that is not kept yet.
-    pub touched: RwSignal<bool>,
 }
 
 impl Default for Bench {
@@ -51,7 +50,6 @@ impl Default for Bench {
             opening: RwSignal::new(0),
             section: RwSignal::new(0),
             begun: RwSignal::new(false),
-            touched: RwSignal::new(false),
         }
     }
 }
@@ -59,16 +57,25 @@ impl Default for Bench {
 impl Bench {
     /// Changes the trial.
     pub fn edit(&self, change: impl FnOnce(&mut TrialContent)) {
-        self.touched.set(true);
-        self.open.update(|open| change(&mut open.trial));
+        self.open.update(|open| {
+            change(&mut open.trial);
+            open.trial.keep_made();
+        });
     }
 
     /// Puts another trial on the page.
     pub fn lay(&self, open: OpenTrial) {
-        self.touched.set(true);
         self.run.set(0);
         self.batch.set(1);
         self.opening.update(|opening| *opening += 1);
+        self.open.set(open);
+    }
+
+    /// What another tab has typed into the trial.
+    pub fn follow_tab(&self, open: OpenTrial) {
+        if self.open.with_untracked(|before| before.from != open.from) {
+            self.opening.update(|opening| *opening += 1);
+        }
         self.open.set(open);
     }
 
@@ -89,6 +96,8 @@ pub struct Basis {
     pub sheet: SheetDraft,
     /// The series.
     pub series: Option<SeriesDraft>,
+    /// The runs that were made.
+    pub made: Vec<MadeRun>,
 }
 
 /// What comes of the series.
@@ -101,7 +110,7 @@ pub struct Planned {
     /// The material of all.
     pub needed: Vec<Needed>,
     /// What there is to say.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
 }
 
 /// What comes of the weigh-out sheet.
@@ -112,28 +121,39 @@ pub struct Made {
     /// The sheet as typed, that of the run.
     pub typed: SheetDraft,
     /// The sheet, the last one that could be made out.
-    pub sheet: Option<Sheet>,
+    pub sheet: Option<WeighSheet>,
     /// Whether the entries now give none.
     pub old: bool,
     /// What there is to say.
-    pub findings: Vec<Finding>,
+    pub findings: Vec<TrialFinding>,
     /// The trial and the run that it belongs to.
     of: (u32, u32),
+}
+
+/// Boards with the same target, and what is required of them.
+#[derive(Clone, PartialEq)]
+pub struct TestedGroup {
+    /// The boards.
+    pub group: BoardGroup,
+    /// The requirements, checked against them.
+    pub judged: Vec<Judged>,
+    /// What there is to say of them.
+    pub findings: Vec<TrialFinding>,
 }
 
 /// What comes of the boards.
 #[derive(Clone, PartialEq)]
 pub struct Tested {
     /// The boards, measured.
-    pub boards: Vec<Board>,
-    /// Every property over all boards.
+    pub boards: Vec<MeasuredBoard>,
+    /// Every property that any of them gives.
     pub results: Vec<PropertyResult>,
-    /// What is required, held against them.
-    pub judged: Vec<Judged>,
-    /// Density against the one wanted.
-    pub target: Option<DensityTarget>,
-    /// What there is to say.
-    pub findings: Vec<Finding>,
+    /// By combination, with what is required.
+    pub combinations: Vec<TestedGroup>,
+    /// By run.
+    pub runs: Vec<BoardGroup>,
+    /// What there is to say of single boards.
+    pub findings: Vec<TrialFinding>,
 }
 
 /// The page's view of the bench.
@@ -162,6 +182,7 @@ impl Desk {
                 recipe: trial.draft.clone(),
                 sheet: trial.sheet.clone(),
                 series: trial.series.clone(),
+                made: trial.made(),
             })
         });
         let planned = memo(move || basis.with(plan_series));
@@ -179,12 +200,12 @@ impl Desk {
                 }))
             })
         });
-        let tested = memo(move || made.with(|made| bench.open.with(|open| test(&open.trial, made.sheet.as_ref()))));
+        let tested = memo(move || planned.with(|planned| bench.open.with(|open| test(&open.trial, planned))));
         Self { state, basis, planned, made, weighing, tested }
     }
 
     /// A finding in words; `recipe` is that of the run spoken of.
-    pub fn message(self, finding: &Finding, recipe: &Draft, sheet: &SheetDraft) -> Message {
+    pub fn message(self, finding: &TrialFinding, recipe: &Draft, sheet: &SheetDraft) -> Message {
         let state = self.state;
         let units = state.units.get();
         let (run, batch) = untrack(|| state.bench.place());
@@ -215,7 +236,7 @@ impl Desk {
 
 fn plan_series(basis: &Basis) -> Planned {
     let Some(draft) = &basis.series else { return Planned::default() };
-    let outcome = series(&basis.recipe, draft);
+    let outcome = series(&basis.recipe, draft, &basis.made);
     let mut findings = outcome.findings;
     let (mut made, mut all) = (Vec::new(), Vec::new());
     if let Some(series) = &outcome.series {
@@ -244,24 +265,37 @@ fn make(basis: &Basis, planned: &Planned, of: (u32, u32), before: Option<&Made>)
     Made { recipe, typed, sheet: sheet.or(last), old, findings, of }
 }
 
-fn test(trial: &TrialContent, sheet: Option<&Sheet>) -> Tested {
-    let (mut boards, mut findings) = (Vec::new(), Vec::new());
+fn test(trial: &TrialContent, planned: &Planned) -> Tested {
+    let (mut made, mut findings) = (Vec::new(), Vec::new());
     for draft in &trial.boards {
         let measured = measure(draft);
         // What is said of one entry stands at its box.
-        findings.extend(measured.findings.into_iter().filter(|finding| !matches!(finding.what, What::Entry(_))));
+        findings
+            .extend(measured.findings.into_iter().filter(|finding| !matches!(finding.what, TrialProblem::Entry(_))));
         findings.extend(uneven(&measured.board));
-        boards.push(measured.board);
+        let own = draft.run.and_then(|place| planned.sheets.iter().find(|sheet| sheet.run.place == place));
+        let sheet = match own {
+            Some(own) => own.sheet.clone(),
+            None => {
+                let (recipe, sheet) = trial.made_with(draft);
+                plan(&recipe, &sheet).plan.and_then(|plan| make_out(plan).sheet)
+            }
+        };
+        made.push(BoardMade { board: measured.board, run: own.map(|own| own.run.clone()), sheet });
     }
-    let results = results(&boards);
-    let (judged, said) = judge(&results, &trial.requirements);
-    findings.extend(said.into_iter().filter(|finding| !matches!(finding.what, What::Entry(_))));
-    let target = sheet.and_then(|sheet| density_target(sheet, &boards));
-    findings.extend(target.as_ref().and_then(off_target));
-    Tested { boards, results, judged, target, findings }
+    let required = |group: BoardGroup| {
+        let (judged, said) = judge(&group.results, &trial.requirements);
+        let said = said.into_iter().filter(|finding| !matches!(finding.what, TrialProblem::Entry(_)));
+        let findings = said.chain(group.density.as_ref().and_then(off_target)).collect();
+        TestedGroup { group, judged, findings }
+    };
+    let combinations = groups(&made, GroupBy::Combination).into_iter().map(required).collect();
+    let runs = groups(&made, GroupBy::Run);
+    let boards: Vec<MeasuredBoard> = made.into_iter().map(|own| own.board).collect();
+    Tested { results: results(&boards), boards, combinations, runs, findings }
 }
 
 /// Whether a finding stands at a box already.
-pub fn at_box(finding: &Finding) -> bool {
-    matches!(finding.what, What::Entry(_)) && !matches!(finding.place, Place::Recipe(_))
+pub fn at_box(finding: &TrialFinding) -> bool {
+    matches!(finding.what, TrialProblem::Entry(_)) && !matches!(finding.place, TrialPlace::Recipe(_))
 }

@@ -4,7 +4,7 @@ use super::desk::Desk;
 use super::parts::{findings, group, numbered, pick, shown, signed, table};
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::Callback;
-use crate::domain::trial::series::effects::{Effects, ModelWay, Outcome, TermResult, effects as analyse};
+use crate::domain::trial::series::effects::{Effects, ModelWay, RunResult, TermResult, effects as analyse};
 use crate::domain::trial::{Property, Series};
 use crate::quantity::Kind;
 use crate::quantity::format::{DecimalMark, significant};
@@ -70,7 +70,7 @@ pub fn effects(desk: Desk) -> View {
 fn results(desk: Desk, series: &Series, property: Property, model: ModelWay) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
-    let outcomes: Vec<Outcome> = desk
+    let outcomes: Vec<RunResult> = desk
         .tested
         .with(|tested| tested.boards.iter().filter_map(|board| Some((board.run?, board.mean(property)?))).collect());
     let outcome = analyse(property, series, &outcomes, model);

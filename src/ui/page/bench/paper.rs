@@ -1,14 +1,16 @@
 //! The trial on paper: one sheet a board, what was weighed, the run order, the material and the results.
 
-use super::desk::Desk;
+use super::desk::{Desk, TestedGroup};
 use super::parts::{findings, shown, signed, table};
 use super::series::{material, run_cells, run_heads};
 use super::sheet::value;
+use super::tested;
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Draft;
-use crate::domain::trial::boards::target::PropertyResult;
+use crate::domain::trial::boards::group::PropertyResult;
+use crate::domain::trial::boards::property::Tail;
 use crate::domain::trial::series::runs::of_run;
-use crate::domain::trial::{Figure, LineFigure, Sheet, SheetDraft};
+use crate::domain::trial::{SheetDraft, WeighFigure, WeighLineFigure, WeighSheet};
 use crate::quantity::Kind;
 use crate::ui::state::State;
 
@@ -68,39 +70,39 @@ fn unmade(
 }
 
 /// One sheet to weigh out by, with room to write what was weighed.
-fn one(desk: Desk, title: String, sheet: &Sheet, recipe: &Draft) -> View {
+fn one(desk: Desk, title: String, sheet: &WeighSheet, recipe: &Draft) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
-    let row = |line: &crate::domain::trial::weigh_sheet::sheet::Line| {
-        let part = |part| value(state, sheet, Figure::Line(line.id, part)).unwrap_or_default();
+    let row = |line: &crate::domain::trial::weigh_sheet::sheet::WeighLine| {
+        let part = |part| value(state, sheet, WeighFigure::Line(line.id, part)).unwrap_or_default();
         vec![
             (state.words.bench.line)(line.id, recipe),
-            part(LineFigure::Rounded),
-            part(LineFigure::Volume),
-            part(LineFigure::SprayTime),
-            part(LineFigure::Given),
+            part(WeighLineFigure::Rounded),
+            part(WeighLineFigure::Volume),
+            part(WeighLineFigure::SprayTime),
+            part(WeighLineFigure::Actual),
             "________".to_owned(),
         ]
     };
-    let figure = |figure: Figure| (state.words.bench.figure)(figure).label.to_owned();
+    let figure = |figure: WeighFigure| (state.words.bench.figure)(figure).label.to_owned();
     let id = crate::domain::trial::LineId::Fibre;
     let head = [
         page.line.to_owned(),
-        figure(Figure::Line(id, LineFigure::Rounded)),
+        figure(WeighFigure::Line(id, WeighLineFigure::Rounded)),
         page.volume.to_owned(),
-        figure(Figure::Line(id, LineFigure::SprayTime)),
-        page.given.to_owned(),
+        figure(WeighFigure::Line(id, WeighLineFigure::SprayTime)),
+        page.actual_dose.to_owned(),
         page.weighed.to_owned(),
     ];
     let plain = [
-        Figure::MatMoist,
-        Figure::Stops,
-        Figure::PressTime,
-        Figure::FinishedBoard,
-        Figure::RawBoard,
-        Figure::GivenMoisture,
+        WeighFigure::MatMoist,
+        WeighFigure::Stops,
+        WeighFigure::PressTime,
+        WeighFigure::FinishedBoard,
+        WeighFigure::RawBoard,
+        WeighFigure::ActualMoisture,
     ];
-    let pair = |own: Figure| {
+    let pair = |own: WeighFigure| {
         let value = value(state, sheet, own)?;
         Some(el("div").child(el("dt").child(figure(own))).child(el("dd").child(value)))
     };
@@ -113,44 +115,51 @@ fn one(desk: Desk, title: String, sheet: &Sheet, recipe: &Draft) -> View {
         .view()
 }
 
-/// What the boards came to.
+/// What the boards came to, by combination.
 fn results(desk: Desk) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
-    desk.tested.with(|tested| {
-        if tested.results.is_empty() {
-            return View::Nothing;
-        }
-        let row = |result: &PropertyResult| {
-            let words = (state.words.bench.property)(result.property);
-            let base =
-                |base: Option<f64>| base.map_or_else(String::new, |base| shown(state, result.property.kind(), base));
-            let summary = &result.summary;
-            vec![
-                format!("{} ({})", words.label, words.note),
-                summary.count.to_string(),
-                base(Some(summary.mean)),
-                base(summary.deviation),
-                base(summary.half_width),
-                base(summary.lower),
-            ]
+    let row = |result: &PropertyResult| {
+        let words = (state.words.bench.property)(result.property);
+        let base = |base: Option<f64>| base.map_or_else(String::new, |base| shown(state, result.property.kind(), base));
+        let summary = &result.summary;
+        let quantile = match result.property.tail() {
+            Some(Tail::Lower) => format!("{} {}", page.lower, base(summary.lower)),
+            Some(Tail::Upper) => format!("{} {}", page.upper, base(summary.upper)),
+            None => String::new(),
         };
-        let head = [page.property, page.count, page.mean, page.deviation_between, page.half_width, page.lower];
-        let rows = tested.results.iter().map(row).collect();
-        let next = tested.target.map(|target| {
+        vec![
+            format!("{} ({})", words.label, words.note),
+            summary.count.to_string(),
+            base(Some(summary.mean)),
+            base(summary.deviation),
+            base(summary.half_width),
+            if summary.lower.is_some() { quantile } else { String::new() },
+        ]
+    };
+    let head = [page.property, page.count, page.mean, page.deviation_between, page.half_width, page.quantile];
+    let one = |own: &TestedGroup| {
+        let title = tested::group_name(desk, &own.group.key);
+        let next = own.group.density.map(|target| {
             let next = shown(state, Kind::BenchMass, target.next_mat.value);
-            el("p").child(format!(
-                "{}: {next} ({})",
-                page.next_mat,
-                signed(state, Kind::Share, target.correction.value - 1.0)
-            ))
+            let change = signed(state, Kind::Share, target.correction.value - 1.0);
+            el("p").child(format!("{}: {next} ({change})", page.next_mat))
         });
+        let rows = own.group.results.iter().map(row).collect();
         el("section")
-            .child(el("h2").child(page.all_boards))
-            .child(table(page.all_boards, &head.map(str::to_owned), rows))
+            .child(el("h3").child(title.clone()))
+            .child(table(page.by_combination, &head.map(str::to_owned), rows))
             .child(next)
-            .view()
-    })
+    };
+    desk.tested
+        .with(|tested| {
+            (!tested.results.is_empty()).then(|| {
+                el("section")
+                    .child(el("h2").child(page.by_combination))
+                    .child(tested.combinations.iter().map(one).collect::<View>())
+            })
+        })
+        .view()
 }
 
 /// What there is to say.
@@ -158,7 +167,8 @@ fn said(desk: Desk) -> View {
     let page = &desk.state.words.bench_page;
     desk.made.with(|made| {
         desk.tested.with(|tested| {
-            let all = made.findings.iter().chain(&tested.findings);
+            let groups = tested.combinations.iter().flat_map(|own| &own.findings);
+            let all = made.findings.iter().chain(&tested.findings).chain(groups);
             el("section")
                 .class("findings-on-paper")
                 .child(el("h2").child(page.findings))

@@ -5,8 +5,8 @@ use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::Callback;
 use crate::browser::page;
 use crate::domain::trial::boards::working::{BoardFigure, BoardOrigin, BoardWorking};
-use crate::domain::trial::weigh_sheet::working::Origin;
-use crate::domain::trial::{Figure, Finding, SheetDraft};
+use crate::domain::trial::weigh_sheet::working::WeighOrigin;
+use crate::domain::trial::{SheetDraft, TrialFinding, WeighFigure};
 use crate::domain::{Draft, Figure as RecipeFigure};
 use crate::quantity::{Amount, Kind};
 use crate::record::bench::TrialContent;
@@ -94,17 +94,19 @@ pub fn signed(state: State, kind: Kind, base: f64) -> String {
 }
 
 /// What a number put into a sheet's working is.
-pub fn sheet_origin(state: State, origin: Origin, recipe: &Draft, typed: &SheetDraft) -> View {
+pub fn sheet_origin(state: State, origin: WeighOrigin, recipe: &Draft, typed: &SheetDraft) -> View {
     let words = &state.words.bench;
     match origin {
-        Origin::Field(field) => link((words.field)(field, typed).label.to_owned(), field.key().to_owned()),
-        Origin::Figure(figure) => match figure {
-            Figure::Line(id, _) => format!("{}: {}", (words.line)(id, recipe), (words.figure)(figure).label).view(),
+        WeighOrigin::Field(field) => link((words.field)(field, typed).label.to_owned(), field.key().to_owned()),
+        WeighOrigin::Figure(figure) => match figure {
+            WeighFigure::Line(id, _) => {
+                format!("{}: {}", (words.line)(id, recipe), (words.figure)(figure).label).view()
+            }
             _ => (words.figure)(figure).label.view(),
         },
-        Origin::RecipeField(field) => (state.words.field_name)(field, recipe).view(),
-        Origin::RecipeFigure(figure) => recipe_figure(state, figure, recipe).view(),
-        Origin::Batches | Origin::Constant(_) => (words.origin)(origin).view(),
+        WeighOrigin::RecipeField(field) => (state.words.field_name)(field, recipe).view(),
+        WeighOrigin::RecipeFigure(figure) => recipe_figure(state, figure, recipe).view(),
+        WeighOrigin::Batches | WeighOrigin::Constant(_) => (words.origin)(origin).view(),
     }
 }
 
@@ -126,8 +128,10 @@ pub fn board_told(state: State, working: &BoardWorking) -> View {
         BoardOrigin::Deviation => page.deviation_of_boards.view(),
         BoardOrigin::Student => page.student.view(),
         BoardOrigin::RootOfCount => page.root_of_count.view(),
-        BoardOrigin::Wanted => page.wanted_density.view(),
+        BoardOrigin::Target => page.wanted_density.view(),
         BoardOrigin::Made => page.made_density.view(),
+        BoardOrigin::TargetThickness => page.target_thickness.view(),
+        BoardOrigin::MadeThickness => page.made_thickness.view(),
     })
 }
 
@@ -139,11 +143,11 @@ pub fn board_label(state: State, figure: BoardFigure) -> &'static str {
 /// Findings in words, but for those that stand at their boxes.
 pub fn findings<'a>(
     desk: Desk,
-    all: impl IntoIterator<Item = &'a Finding>,
+    all: impl IntoIterator<Item = &'a TrialFinding>,
     recipe: &Draft,
     typed: &SheetDraft,
 ) -> View {
-    let told = |finding: &Finding| finding_told(finding.grade, desk.message(finding, recipe, typed));
+    let told = |finding: &TrialFinding| finding_told(finding.grade, desk.message(finding, recipe, typed));
     all.into_iter().filter(|finding| !at_box(finding)).map(told).collect()
 }
 

@@ -7,7 +7,7 @@ use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::recipe::binder_system::SystemKey;
 use crate::domain::trial::series::draft::{
-    BlockWay, DesignWay, FactorDraft, LevelDraft, MOST_FACTORS, MOST_LEVELS, kind_of,
+    BlockWay, DesignWay, FactorDraft, LevelDraft, MAX_FACTORS, MAX_LEVELS, kind_of,
 };
 use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
 use crate::domain::trial::series::fraction;
@@ -18,7 +18,7 @@ use crate::quantity::{Kind, Unit};
 use crate::record::bench::TrialContent;
 use crate::ui::field::choice;
 use crate::ui::field::loose::{self, LooseBox};
-use crate::ui::signal::{Signal, memo};
+use crate::ui::signal::{RwSignal, Signal, memo};
 use crate::ui::state::State;
 
 /// The section.
@@ -28,7 +28,7 @@ pub fn series(desk: Desk) -> View {
     let there = memo(move || desk.basis.with(|basis| basis.series.is_some()));
     let plan = move || {
         state.bench.edit(|trial| {
-            let mut series = SeriesDraft::default();
+            let mut series = SeriesDraft::begin(clock::now());
             series.factors.extend(first_factor(&trial.draft, &series));
             trial.series = Some(series);
         });
@@ -110,15 +110,32 @@ fn planned(desk: Desk) -> View {
         let chosen = at.checked_sub(1).and_then(|at| fraction::offered(series.factors.len()).get(at).copied());
         series.design = chosen.map_or(DesignWay::Full, DesignWay::Fraction);
     };
+    let asked = RwSignal::new(false);
     let reseed = move || {
-        let seed = (clock::now() % 1_000_000).to_string();
-        change(state, |series| series.seed = Entry::typed(seed, Unit::One));
+        asked.set(false);
+        let seed = SeriesDraft::begin(clock::now()).seed;
+        change(state, |series| series.seed = seed);
+    };
+    let made = move || bench.open.with_untracked(|open| open.trial.made_runs.len());
+    // With boards made it is asked first what moves.
+    let redraw = move || if made() == 0 { reseed() } else { asked.set(true) };
+    let question = move || {
+        asked.get().then(|| {
+            let all = desk.planned.with_untracked(|planned| planned.sheets.len());
+            let words = (state.words.bench.redraw)(made(), all.saturating_sub(made()));
+            el("div").set("role", "alert").child(el("p").child(words)).child(
+                el("div")
+                    .class("actions")
+                    .child(act(page.redraw, reseed))
+                    .child(act(page.keep_order, move || asked.set(false))),
+            )
+        })
     };
     many([
         each(move || ids.get(), u8::to_string, move |id| factor(desk, FactorId(id))),
         el("div")
             .class("actions")
-            .child(move || (ids.with(Vec::len) < MOST_FACTORS).then(|| act(page.add_factor, add)))
+            .child(move || (ids.with(Vec::len) < MAX_FACTORS).then(|| act(page.add_factor, add)))
             .child(act(page.drop_series, drop))
             .view(),
         el("div")
@@ -152,7 +169,8 @@ fn planned(desk: Desk) -> View {
                     .map(|field| number(desk, field, None)),
             )
             .view(),
-        el("div").class("actions").child(act(page.new_seed, reseed)).view(),
+        el("div").class("actions").child(act(page.new_seed, redraw)).view(),
+        question.view(),
         (move || desk.planned.with(|planned| results(desk, planned))).view(),
     ])
 }
@@ -217,7 +235,7 @@ fn factor(desk: Desk, id: FactorId) -> View {
         state.bench.edit(|trial| {
             let Some(series) = &mut trial.series else { return };
             if let Some(factor) = series.factors.iter_mut().find(|factor| factor.id == id)
-                && factor.levels.len() < MOST_LEVELS
+                && factor.levels.len() < MAX_LEVELS
             {
                 factor.levels.extend(blank_levels(factor.of, &trial.draft).pop());
             }
@@ -347,7 +365,7 @@ fn runs(desk: Desk, series: &Series) -> View {
     let page = &state.words.bench_page;
     let heads = run_heads(desk, series);
     let head = heads.into_iter().map(|words| el("th").set("scope", "col").child(words)).collect::<View>();
-    let row = |run: &crate::domain::trial::series::runs::Run| {
+    let row = |run: &crate::domain::trial::series::run::Run| {
         let place = u32::from(run.place);
         let label = format!("{} {place}", page.weigh_run);
         let go = move || {
@@ -381,7 +399,7 @@ pub fn run_heads(desk: Desk, series: &Series) -> Vec<String> {
     let mut heads =
         vec![page.run.to_owned(), page.standard.to_owned(), page.block.to_owned(), page.replicate.to_owned()];
     desk.with_context(|context| {
-        let named = |(at, factor): (usize, &crate::domain::trial::series::runs::Factor)| {
+        let named = |(at, factor): (usize, &crate::domain::trial::series::factor::Factor)| {
             format!("{} {}", letter(at), (state.words.bench.factor)(factor.of, context.draft))
         };
         heads.extend(series.factors.iter().enumerate().map(named));
@@ -390,7 +408,7 @@ pub fn run_heads(desk: Desk, series: &Series) -> Vec<String> {
 }
 
 /// The cells of a run.
-pub fn run_cells(desk: Desk, series: &Series, run: &crate::domain::trial::series::runs::Run) -> Vec<String> {
+pub fn run_cells(desk: Desk, series: &Series, run: &crate::domain::trial::series::run::Run) -> Vec<String> {
     let mut cells = [run.place, run.standard, run.block, run.replicate].map(|number| number.to_string()).to_vec();
     desk.with_context(|context| {
         let level = |at| {

@@ -7,15 +7,14 @@ use crate::browser::graph::*;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
 use crate::domain::trial::weigh_sheet::limit::limit;
 use crate::domain::trial::weigh_sheet::working::working;
-use crate::domain::trial::{Field, Figure, LineFigure, LineId, Sheet};
-use crate::domain::{cautions, work_out};
+use crate::domain::trial::{LineId, WeighField, WeighFigure, WeighLineFigure, WeighSheet};
+use crate::domain::{Work, cautions_at, work_out};
 use crate::quantity::Kind;
 use crate::quantity::format::significant;
 use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::part::caution;
 use crate::ui::part::figure::{joined, with_unit};
 use crate::ui::part::finding::mark;
-use crate::ui::part::fold::fold;
 use crate::ui::part::working::told;
 use crate::ui::signal::memo;
 use crate::ui::state::State;
@@ -26,13 +25,13 @@ pub fn sheet(desk: Desk) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
     let words = &state.words.bench;
-    let boxes = |fields: &'static [Field]| fields.iter().map(|field| number(state, *field)).collect::<View>();
+    let boxes = |fields: &'static [WeighField]| fields.iter().map(|field| number(state, *field)).collect::<View>();
     let pressed = memo(move || state.bench.open.with(|open| open.trial.sheet.thickness_way == ThicknessWay::Pressed));
     let dry = memo(move || state.bench.open.with(|open| open.trial.sheet.overage_of == OverageOf::OvenDry));
     let by_mass = memo(move || state.bench.open.with(|open| open.trial.sheet.spray_way == SprayWay::Mass));
     let fields = |parts: View| el("div").class("fields").child(parts);
     let mat = fields(many([
-        boxes(&[Field::MatLength, Field::MatWidth, Field::Boards]),
+        boxes(&[WeighField::MatLength, WeighField::MatWidth, WeighField::Boards]),
         pick(
             state,
             "bench-thickness-way",
@@ -43,13 +42,13 @@ pub fn sheet(desk: Desk) -> View {
         ),
         (move || {
             pressed.track();
-            number(state, Field::Thickness)
+            number(state, WeighField::Thickness)
         })
         .view(),
-        boxes(&[Field::BoardDensity, Field::BoardMoisture]),
+        boxes(&[WeighField::BoardDensity, WeighField::BoardMoisture]),
     ]));
     let moistures = fields(many([
-        boxes(&[Field::FibreMoisture, Field::MatMoisture, Field::DryingLoss]),
+        boxes(&[WeighField::FibreMoisture, WeighField::MatMoisture, WeighField::DryingLoss]),
         pick(
             state,
             "bench-water-place",
@@ -70,7 +69,7 @@ pub fn sheet(desk: Desk) -> View {
         ),
         (move || {
             dry.track();
-            number(state, Field::Overage)
+            number(state, WeighField::Overage)
         })
         .view(),
         pick(
@@ -81,10 +80,10 @@ pub fn sheet(desk: Desk) -> View {
             |trial| trial.sheet.overage_on,
             |trial, on| trial.sheet.overage_on = on,
         ),
-        boxes(&[Field::WallLoss, Field::Capacity]),
+        boxes(&[WeighField::WallLoss, WeighField::Capacity]),
     ]));
     let press = fields(many([
-        number(state, Field::PressFactor),
+        number(state, WeighField::PressFactor),
         pick(
             state,
             "bench-spray-way",
@@ -93,9 +92,10 @@ pub fn sheet(desk: Desk) -> View {
             |trial| trial.sheet.spray_way,
             |trial, way| trial.sheet.spray_way = way,
         ),
-        (move || number(state, if by_mass.get() { Field::SprayMass } else { Field::SprayVolume })).view(),
+        (move || number(state, if by_mass.get() { WeighField::SprayMass } else { WeighField::SprayVolume })).view(),
     ]));
-    let balances = boxes(&[Field::FibreStep, Field::LiquidStep, Field::FibreLeast, Field::LiquidLeast]);
+    let balances =
+        boxes(&[WeighField::FibreStep, WeighField::LiquidStep, WeighField::FibreMinimum, WeighField::LiquidMinimum]);
     el("div")
         .class("two")
         .child(
@@ -112,19 +112,17 @@ pub fn sheet(desk: Desk) -> View {
                 .class("given")
                 .set("aria-live", "off")
                 .child(move || desk.made.with(|made| results(desk, made)))
-                .child(fold(state.words.tools.cautions, move || {
-                    (move || {
-                        let recipe = desk.made.with(|made| made.recipe.clone());
-                        caution::list(cautions(&recipe, &work_out(&recipe)))
-                    })
-                    .view()
-                })),
+                .child(move || {
+                    let recipe = desk.made.with(|made| made.recipe.clone());
+                    let mat = work_out(&recipe).case.map(|case| case.solved.water.mat);
+                    caution::list(cautions_at(Work::Bench, &recipe, mat))
+                }),
         )
         .view()
 }
 
 /// A box of the sheet.
-fn number(state: State, field: Field) -> View {
+fn number(state: State, field: WeighField) -> View {
     let (words, limit) = state.bench.open.with_untracked(|open| {
         let sheet = &open.trial.sheet;
         ((state.words.bench.field)(field, sheet), limit(field, sheet))
@@ -147,10 +145,15 @@ fn results(desk: Desk, made: &Made) -> View {
     let Some(sheet) = &made.sheet else {
         return many([el("p").class("empty").child(page.fill_in).view(), said]);
     };
-    let one = |line: &crate::domain::trial::weigh_sheet::sheet::Line| {
-        let figures =
-            [LineFigure::Rounded, LineFigure::Volume, LineFigure::SprayTime, LineFigure::Given, LineFigure::Deviation];
-        let figures = figures.into_iter().filter_map(|part| figure(desk, sheet, Figure::Line(line.id, part)));
+    let one = |line: &crate::domain::trial::weigh_sheet::sheet::WeighLine| {
+        let figures = [
+            WeighLineFigure::Rounded,
+            WeighLineFigure::Volume,
+            WeighLineFigure::SprayTime,
+            WeighLineFigure::Actual,
+            WeighLineFigure::Deviation,
+        ];
+        let figures = figures.into_iter().filter_map(|part| figure(desk, sheet, WeighFigure::Line(line.id, part)));
         el("li")
             .class("dose")
             .set("data-line", line.id.key())
@@ -158,18 +161,18 @@ fn results(desk: Desk, made: &Made) -> View {
             .child(el("dl").class("figures").child(figures.collect::<View>()))
     };
     let plain = [
-        Figure::MatMoist,
-        Figure::Stops,
-        Figure::PressTime,
-        Figure::FinishedBoard,
-        Figure::RawBoard,
-        Figure::MatOvenDry,
-        Figure::Batch,
-        Figure::SprayTime,
-        Figure::GivenMoisture,
-        Figure::FibreFactor,
-        Figure::LiquidFactor,
-        Figure::MatArea,
+        WeighFigure::MatMoist,
+        WeighFigure::Stops,
+        WeighFigure::PressTime,
+        WeighFigure::FinishedBoard,
+        WeighFigure::RawBoard,
+        WeighFigure::MatOvenDry,
+        WeighFigure::Batch,
+        WeighFigure::SprayTime,
+        WeighFigure::ActualMoisture,
+        WeighFigure::FibreFactor,
+        WeighFigure::LiquidFactor,
+        WeighFigure::MatArea,
     ];
     many([
         (made.old.then(|| stale(state))).view(),
@@ -208,14 +211,17 @@ pub fn stale(state: State) -> View {
 }
 
 /// A figure of the sheet; nothing where it has none.
-fn figure(desk: Desk, sheet: &Sheet, figure: Figure) -> Option<View> {
+fn figure(desk: Desk, sheet: &WeighSheet, figure: WeighFigure) -> Option<View> {
     let state = desk.state;
     let value = value(state, sheet, figure)?;
     let words = (state.words.bench.figure)(figure);
-    let big = matches!(figure, Figure::Line(_, LineFigure::Rounded | LineFigure::Volume) | Figure::MatMoist);
+    let big = matches!(
+        figure,
+        WeighFigure::Line(_, WeighLineFigure::Rounded | WeighLineFigure::Volume) | WeighFigure::MatMoist
+    );
     // Rounding is no formula; what was rounded has one.
     let from = match figure {
-        Figure::Line(id, LineFigure::Rounded) => Figure::Line(id, LineFigure::Mass),
+        WeighFigure::Line(id, WeighLineFigure::Rounded) => WeighFigure::Line(id, WeighLineFigure::Mass),
         other => other,
     };
     let rounded = from != figure;
@@ -233,19 +239,19 @@ fn figure(desk: Desk, sheet: &Sheet, figure: Figure) -> Option<View> {
 }
 
 /// A figure of the sheet with its unit, a mass to weigh as the balance shows it.
-pub fn value(state: State, sheet: &Sheet, figure: Figure) -> Option<String> {
+pub fn value(state: State, sheet: &WeighSheet, figure: WeighFigure) -> Option<String> {
     let amount = sheet.figure(figure)?;
     Some(match figure {
-        Figure::Line(id, LineFigure::Rounded) => {
+        WeighFigure::Line(id, WeighLineFigure::Rounded) => {
             on_balance(state, sheet, id, Mass { value: amount.base, ..Mass::default() })
         }
-        Figure::Line(_, LineFigure::Deviation) => signed(state, Kind::Share, amount.base),
+        WeighFigure::Line(_, WeighLineFigure::Deviation) => signed(state, Kind::Share, amount.base),
         _ => with_unit(state, amount, None),
     })
 }
 
 /// A mass with the decimals of its balance.
-pub fn on_balance(state: State, sheet: &Sheet, id: LineId, mass: Mass) -> String {
+pub fn on_balance(state: State, sheet: &WeighSheet, id: LineId, mass: Mass) -> String {
     let unit = state.unit(Kind::BenchMass);
     let number = unit.from_base(mass.value);
     let Some(step) = sheet.plan.balance(id).step else {

@@ -1,15 +1,17 @@
 //! What all boards come to, against what was wanted and required.
 
-use super::desk::{Desk, Tested};
+use super::desk::{Desk, Tested, TestedGroup};
 use super::parts::{board_told, cell, findings, group, shown, signed, table};
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::Callback;
 use crate::domain::Entry;
 use crate::domain::trial::Property;
-use crate::domain::trial::boards::measured::Board;
+use crate::domain::trial::boards::density::DensityTarget;
+use crate::domain::trial::boards::group::{BoardGroup, GroupKey, PropertyResult};
+use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::property::Tail;
 use crate::domain::trial::boards::target::requirement_limit;
-use crate::domain::trial::boards::target::{DensityTarget, PropertyResult, RequirementDraft, profile as places};
+use crate::domain::trial::boards::target::{RequirementDraft, profile as places};
 use crate::domain::trial::boards::working::{BoardFigure, correction_working, summary_working};
 use crate::quantity::{Kind, Unit};
 use crate::ui::chart::drawing::{Anchor, Drawing};
@@ -19,53 +21,102 @@ use crate::ui::signal::memo;
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, unit_shown};
 use std::fmt::Write as _;
+use uom::si::f64::Ratio;
 
-/// Every property over all boards, and the correction of the next mat.
+/// Every property by combination and by run, with the correction of the next mat. Boards with different targets are
+/// never pooled.
 pub fn results(desk: Desk, tested: &Tested) -> View {
-    let state = desk.state;
-    let page = &state.words.bench_page;
-    let one = |result: &PropertyResult| {
-        let words = (state.words.bench.property)(result.property);
-        let kind = result.property.kind();
-        let base = |base: f64| shown(state, kind, base);
-        let summary = result.summary;
-        let key = |part: &str| format!("all.{}.{part}", result.property.key());
-        let plain = |part: &str, label, value| cell(state, &key(part), (label, ""), value, false, None);
-        let worked = |part: &str, figure: BoardFigure, value: Option<f64>| {
-            let value = base(value?);
-            let words = (state.words.bench.board_figure)(figure);
-            let show = Box::new(move || summary_working(figure, &summary).map(|working| board_told(state, &working)));
-            Some(cell(state, &key(part), (words.label, words.note), value, false, Some(show)))
-        };
-        el("div")
-            .class("result")
-            .child(el("h4").child(words.label).text(" ").child(el("span").class("note").child(words.note)))
-            .child(
-                el("dl")
-                    .class("figures")
-                    .child(plain("mean", page.mean, base(summary.mean)))
-                    .child(plain("count", page.count, summary.count.to_string()))
-                    .child(summary.deviation.map(|sd| plain("sd", page.deviation_between, base(sd))))
-                    .child(worked("half", BoardFigure::HalfWidth(result.property), summary.half_width))
-                    .child(worked("lower", BoardFigure::Lower(result.property), summary.lower))
-                    .child(match result.property.tail() {
-                        Some(Tail::Upper) => worked("upper", BoardFigure::Upper(result.property), summary.upper),
-                        _ => None,
-                    }),
-            )
-    };
+    let page = &desk.state.words.bench_page;
+    let combination = |own: &TestedGroup| group_shown(desk, &own.group, Some(own));
+    let run = |own: &BoardGroup| group_shown(desk, own, None);
+    let several = tested.runs.len() > tested.combinations.len();
     many([
-        group(page.all_boards, tested.results.iter().map(one).collect::<View>()),
-        tested.target.as_ref().map(|target| against(desk, *target)).view(),
+        group(page.by_combination, tested.combinations.iter().map(combination).collect::<View>()),
+        several.then(|| group(page.by_run, tested.runs.iter().map(run).collect::<View>())).view(),
     ])
 }
 
-fn against(desk: Desk, target: DensityTarget) -> View {
+/// The boards of a group: its name, its properties, its density and what is required.
+fn group_shown(desk: Desk, own: &BoardGroup, required: Option<&TestedGroup>) -> View {
+    let state = desk.state;
+    let title = group_name(desk, &own.key);
+    let key = group_key(&own.key);
+    el("section")
+        .class("combination")
+        .child(el("h4").child(title))
+        .child(own.results.iter().map(|result| property(desk, &key, result)).collect::<View>())
+        .child(own.density.map(|target| against(desk, &key, target)))
+        .child(required.map(|required| {
+            let said = desk.made.with(|made| findings(desk, &required.findings, &made.recipe, &made.typed));
+            let verdict =
+                |judged| desk.with_context(|context| el("p").child((state.words.bench.verdict)(judged, context)));
+            many([required.judged.iter().map(verdict).collect::<View>(), said])
+        }))
+        .view()
+}
+
+/// What a group is called: its run, or the levels of its runs.
+pub fn group_name(desk: Desk, key: &GroupKey) -> String {
+    desk.planned.with(|planned| {
+        desk.with_context(|context| (desk.state.words.bench.group)(key, planned.series.as_ref(), context))
+    })
+}
+
+fn group_key(key: &GroupKey) -> String {
+    match key {
+        GroupKey::Base => "base".to_owned(),
+        GroupKey::Run(run) => format!("run-{run}"),
+        GroupKey::Combination(levels) => {
+            format!("levels-{}", levels.iter().map(u8::to_string).collect::<Vec<_>>().join("-"))
+        }
+    }
+}
+
+fn property(desk: Desk, group: &str, result: &PropertyResult) -> View {
+    let state = desk.state;
+    let page = &state.words.bench_page;
+    let words = (state.words.bench.property)(result.property);
+    let kind = result.property.kind();
+    let base = |base: f64| shown(state, kind, base);
+    let summary = result.summary;
+    let key = |part: &str| format!("{group}.{}.{part}", result.property.key());
+    let plain = |part: &str, label, value| cell(state, &key(part), (label, ""), value, false, None);
+    let worked = |part: &str, figure: BoardFigure, value: Option<f64>| {
+        let value = base(value?);
+        let words = (state.words.bench.board_figure)(figure);
+        let show = Box::new(move || summary_working(figure, &summary).map(|working| board_told(state, &working)));
+        Some(cell(state, &key(part), (words.label, words.note), value, false, Some(show)))
+    };
+    let quantile = |tail: Tail| match tail {
+        Tail::Lower => worked("lower", BoardFigure::Lower(result.property), summary.lower),
+        Tail::Upper => worked("upper", BoardFigure::Upper(result.property), summary.upper),
+    };
+    el("div")
+        .class("result")
+        .child(el("h5").child(words.label).text(" ").child(el("span").class("note").child(words.note)))
+        .child(
+            el("dl")
+                .class("figures")
+                .child(plain("mean", page.mean, base(summary.mean)))
+                .child(plain("count", page.count, summary.count.to_string()))
+                .child(summary.deviation.map(|sd| plain("sd", page.deviation_between, base(sd))))
+                .child(worked("half", BoardFigure::HalfWidth(result.property), summary.half_width))
+                .child(result.property.tail().map(quantile)),
+        )
+        .view()
+}
+
+fn against(desk: Desk, group_key: &str, target: DensityTarget) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
     let words = (state.words.bench.board_figure)(BoardFigure::Correction);
-    let density =
-        |key: &str, label, base| cell(state, key, (label, ""), shown(state, Kind::BoardDensity, base), false, None);
+    let named = |key: &str| format!("{group_key}.{key}");
+    let density = |key: &str, label, base| {
+        cell(state, &named(key), (label, ""), shown(state, Kind::BoardDensity, base), false, None)
+    };
+    let split = |key: &str, label, share: Ratio| {
+        cell(state, &named(key), (label, ""), signed(state, Kind::Share, share.value), false, None)
+    };
     let show = Box::new(move || Some(board_told(state, &correction_working(&target))));
     let correction = shown(state, Kind::Ratio, target.correction.value);
     let next = shown(state, Kind::BenchMass, target.next_mat.value);
@@ -74,19 +125,16 @@ fn against(desk: Desk, target: DensityTarget) -> View {
         many([
             el("dl")
                 .class("figures")
-                .child(density("density_wanted", page.density_wanted, target.wanted))
+                .child(density("density_wanted", page.density_wanted, target.target))
                 .child(density("density_made", page.density_made, target.made))
-                .child(cell(
-                    state,
-                    "density_off",
-                    (page.deviation, ""),
-                    signed(state, Kind::Share, target.deviation.value),
-                    false,
-                    None,
-                ))
-                .child(cell(state, "correction", (words.label, words.note), correction, false, Some(show)))
-                .child(cell(state, "next_mat", (page.next_mat, ""), next, true, None))
+                .child(split("density_off", page.deviation, target.split.total))
+                .child(split("from_mass", page.from_mass, target.split.mass))
+                .child(split("from_thickness", page.from_thickness, target.split.thickness))
+                .child(split("from_moisture", page.from_moisture, target.split.moisture))
+                .child(cell(state, &named("correction"), (words.label, words.note), correction, false, Some(show)))
+                .child(cell(state, &named("next_mat"), (page.next_mat, ""), next, true, None))
                 .view(),
+            target.laid.is_none().then(|| el("p").class("note").child(page.as_planned)).view(),
             (!target.moisture_known).then(|| el("p").class("note").child(page.as_if_moist)).view(),
         ]),
     )
@@ -134,16 +182,13 @@ pub fn requirements(state: State) -> View {
     )
 }
 
-/// What there is to say of all boards, and what is met.
-pub fn judged(desk: Desk, tested: &Tested) -> View {
-    let state = desk.state;
-    let said = desk.made.with(|made| findings(desk, &tested.findings, &made.recipe, &made.typed));
-    let verdict = |judged| desk.with_context(|context| el("p").child((state.words.bench.verdict)(judged, context)));
-    many([tested.judged.iter().map(verdict).collect::<View>(), said])
+/// What there is to say of single boards.
+pub fn said(desk: Desk, tested: &Tested) -> View {
+    desk.made.with(|made| findings(desk, &tested.findings, &made.recipe, &made.typed))
 }
 
 /// Density over the positions of a board's pieces, drawn and as a table.
-pub fn profile(desk: Desk, board: &Board) -> Option<View> {
+pub fn profile(desk: Desk, board: &MeasuredBoard) -> Option<View> {
     let state = desk.state;
     let page = &state.words.bench_page;
     let points = places(board);

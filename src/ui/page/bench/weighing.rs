@@ -166,13 +166,13 @@ fn summary(desk: Desk) -> View {
         desk.weighing.with(|weighing| {
             let Some(weighing) = weighing else { return View::Nothing };
             let said = findings(desk, &weighing.findings, &made.recipe, &made.typed);
-            let Some(given) = &weighing.given else { return said };
-            let head = [page.line, page.wanted, page.given, page.deviation].map(str::to_owned);
-            let rows = given.doses.iter().map(|dose| {
+            let Some(actual) = &weighing.actual else { return said };
+            let head = [page.line, page.target_dose, page.actual_dose, page.deviation].map(str::to_owned);
+            let rows = actual.doses.iter().map(|dose| {
                 vec![
                     (state.words.bench.line)(LineId::Liquid(dose.id), &made.recipe),
-                    shown(state, Kind::Dose, dose.wanted.value),
-                    shown(state, Kind::Dose, dose.given.value),
+                    shown(state, Kind::Dose, dose.target.value),
+                    shown(state, Kind::Dose, dose.actual.value),
                     signed(state, Kind::Share, dose.deviation.value),
                 ]
             });
@@ -186,7 +186,7 @@ fn summary(desk: Desk) -> View {
                     .child(el("strong").set("data-figure", "weighed_moisture").child(shown(
                         state,
                         Kind::Moisture,
-                        given.mat_moisture.value,
+                        actual.mat_moisture.value,
                     )))
                     .view(),
             ])

@@ -1,46 +1,43 @@
 //! How many draws from which seed, the button that starts them, and how far they are.
 
-use super::desk::Stage;
-use super::parts::{any, number_box, picked, select};
+use super::parts::{KeptBox, Slot, number_box, select};
 use super::run;
-use super::sure::Known;
+use super::state::Stage;
+use super::study::PageStudy;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::Entry;
-use crate::domain::recipe::check::read_entry;
-use crate::domain::recipe::limit::Limit;
-use crate::quantity::{Kind, Unit, format};
+use crate::domain::compare::draft::{CompareDraft, seed_limit};
+use crate::domain::compare::uncertainty::monte_carlo::USUAL_DRAWS;
+use crate::quantity::{Kind, format};
 use crate::ui::field::choice::Choice;
 use crate::ui::signal::{Memo, Signal};
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
 
-const DRAWS: &str = "sure.draws";
-const SEED: &str = "seed";
+const DRAWS: Slot = Slot {
+    id: "sure.draws",
+    get: |typed| typed.uncertainty.draws.to_string(),
+    set: |typed, key| typed.uncertainty.draws = key.parse().unwrap_or(USUAL_DRAWS),
+};
 /// Draws to choose from; the usual number stands first.
 const NUMBERS: [&str; 3] = ["100000", "10000", "1000000"];
 
 /// How many draws from which seed, and the button that starts them.
-pub fn controls(state: State, sure: Memo<Option<Known>>) -> View {
+pub fn controls(state: State, study: Memo<Option<PageStudy>>) -> View {
     let page = &state.words.compare.page;
-    let desk = state.compare;
+    let compare = state.compare;
     let grouped = |draws: &&str| -> Choice {
         let number = draws.parse().unwrap_or(0.0);
         ((*draws).to_owned(), format::significant(number, 1, format::DecimalMark::Point))
     };
     let numbers: Vec<Choice> = NUMBERS.iter().map(grouped).collect();
-    let offered = numbers.clone();
-    let seed_limit = Limit { most: 9_007_199_254_740_991.0, ..any(Unit::One, 0.0) };
-    let seed_start = || Entry::preset("1", Unit::One);
-    let running = move || desk.progress.with(|progress| progress.stage == Stage::Running);
+    let running = move || compare.progress.with(|progress| progress.stage == Stage::Running);
     let start = move || {
-        let typed = desk.typed.get_untracked();
-        let draws = picked(&typed, DRAWS, NUMBERS[0], &offered).parse().unwrap_or(100_000);
-        let entry = typed.entry(SEED).cloned().unwrap_or_else(seed_start);
-        let Ok(Some(seed)) = read_entry(&entry, Kind::Ratio, &seed_limit) else { return };
-        sure.with_untracked(|known| {
-            if let Some(Known { study: Ok(study), .. }) = known {
-                #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "from 0 to 2⁵³")]
-                run::start(desk, study.clone(), seed as u64, draws);
+        let (draws, seed) = compare.typed.with_untracked(|typed| (typed.uncertainty.draws, typed.uncertainty.seed()));
+        let Some(seed) = seed else { return };
+        study.with_untracked(|known| {
+            if let Some(PageStudy { study: Ok(study), .. }) = known {
+                run::start(compare, study.clone(), seed, draws);
             }
         });
     };
@@ -49,11 +46,14 @@ pub fn controls(state: State, sure: Memo<Option<Known>>) -> View {
         .child(select(state, DRAWS, page.draws, NUMBERS[0], Signal::stored(numbers)))
         .child(number_box(
             state,
-            (SEED.to_owned(), SEED.to_owned()),
-            FieldWords { label: page.seed, hint: page.seed_hint },
-            Kind::Ratio,
-            seed_limit,
-            seed_start,
+            KeptBox {
+                id: "seed".to_owned(),
+                words: FieldWords { label: page.seed, hint: page.seed_hint },
+                kind: Kind::Ratio,
+                limit: seed_limit(),
+                get: |typed: &CompareDraft| typed.uncertainty.seed.clone(),
+                put: |typed: &mut CompareDraft, entry: Entry| typed.uncertainty.seed = entry,
+            },
         ))
         .child(
             el("div")
@@ -62,7 +62,7 @@ pub fn controls(state: State, sure: Memo<Option<Known>>) -> View {
                 .child(
                     button()
                         .set("hidden", move || !running())
-                        .on_click(move || run::cancel(desk))
+                        .on_click(move || run::cancel(compare))
                         .child(state.words.tools.cancel),
                 ),
         )

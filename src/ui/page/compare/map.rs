@@ -1,29 +1,38 @@
 //! Two inputs of one system over a grid: lines of equal value, and where the recipe can be run.
 
-use super::Bench;
-use super::parts::{drawn, follow, output_name, picked, select, table, width, with_unit_named};
-use super::solve::{output_choices, output_of, system_at, system_choice};
-use super::sweep::{inputs, range, range_boxes};
+use super::choices::{SystemSlot, output_choices, output_of, system_at, system_choice, used_inputs};
+use super::comparison::Comparison;
+use super::parts::{Slot, drawn, follow, output_name, picked, select, table, width, with_unit_named};
+use super::ranges::{RangeSlot, range_boxes};
 use super::systems::Compared;
 use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
-use crate::domain::compare::draft::CompareDraft;
+use crate::domain::Grade;
+use crate::domain::compare::draft::MapDraft;
+use crate::domain::compare::feasibility::{Obstacle, Standing};
+use crate::domain::compare::range::{NoRange, range};
 use crate::domain::compare::sweep::grid;
 use crate::domain::compare::variable;
-use crate::domain::compare::verdict::Obstacle;
-use crate::domain::compare::verdict::Verdict;
 use crate::quantity::{Amount, Kind, Unit, format};
 use crate::ui::chart::curves::Labels;
 use crate::ui::chart::drawing::Drawing;
 use crate::ui::chart::map::{Cells, Ground, Legend, map as draw};
+use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
 
-const SYSTEM: &str = "map.system";
-const ACROSS: &str = "map.across";
-const UP: &str = "map.up";
-const OUTPUT: &str = "map.output";
+const SYSTEM: SystemSlot = SystemSlot {
+    id: "map.system",
+    get: |typed| typed.map.system.as_ref(),
+    set: |typed, choice| typed.map.system = choice,
+};
+const ACROSS: Slot =
+    Slot { id: "map.across", get: |typed| typed.map.across.clone(), set: |typed, key| typed.map.across = key };
+const UP: Slot = Slot { id: "map.up", get: |typed| typed.map.up.clone(), set: |typed, key| typed.map.up = key };
+const OUTPUT: Slot =
+    Slot { id: "map.output", get: |typed| typed.map.output.clone(), set: |typed, key| typed.map.output = key };
+const RANGES: RangeSlot = RangeSlot { get: |typed| &typed.map.ranges, get_mut: |typed| &mut typed.map.ranges };
 const FIRST_ACROSS: &str = "fibre_moisture";
 const FIRST_UP: &str = "fibre_flow";
 const FIRST_OUTPUT: &str = "water_dose";
@@ -48,35 +57,41 @@ pub struct Mapped {
 }
 
 /// The map chosen, as it is whenever something changes.
-pub fn mapped(bench: Bench) -> Memo<Option<Mapped>> {
-    let Bench { state, shown, hours } = bench;
-    let own = follow(state, &["map.", "from.", "to."]);
-    memo(move || {
-        own.track();
-        state.compare.typed.with_untracked(|typed| shown.with(|shown| work_out(state, typed, shown, hours)))
-    })
+pub fn mapped(comparison: Comparison) -> Memo<Option<Result<Mapped, NoRange>>> {
+    let Comparison { state, shown, hours } = comparison;
+    let own = follow(state, |typed| typed.map.clone());
+    memo(move || own.with(|own| shown.with(|shown| work_out(state, own, shown, hours))))
 }
 
-fn ground(verdict: Verdict) -> Ground {
-    match (verdict.is_feasible(), verdict.is_usual()) {
-        (false, _) => Ground::Barred,
-        (true, false) => Ground::Unusual,
-        (true, true) => Ground::Free,
+const fn ground(standing: Standing) -> Ground {
+    match standing {
+        Standing::Infeasible => Ground::Barred,
+        Standing::Advised => Ground::Unusual,
+        Standing::Free => Ground::Free,
     }
 }
 
-fn work_out(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u16>) -> Option<Mapped> {
+fn work_out(
+    state: State,
+    own: &MapDraft,
+    shown: &Compared,
+    hours: Memo<Option<u16>>,
+) -> Option<Result<Mapped, NoRange>> {
     let words = &state.words.compare;
-    let system = system_at(typed, shown, SYSTEM)?;
+    let system = shown.ready.get(shown.ready_at(own.system.as_ref()))?;
     let case = system.case()?;
-    let offered = inputs(state, &system);
-    let (across, up) = (picked(typed, ACROSS, FIRST_ACROSS, &offered), picked(typed, UP, FIRST_UP, &offered));
-    let key = picked(typed, OUTPUT, FIRST_OUTPUT, &output_choices(state, &system));
-    let output = output_of(&system, hours, &key)?;
+    let offered = used_inputs(state, system);
+    let (across, up) = (picked(&own.across, FIRST_ACROSS, &offered), picked(&own.up, FIRST_UP, &offered));
+    let key = picked(&own.output, FIRST_OUTPUT, &output_choices(state, system));
+    let output = output_of(system, hours, &key)?;
     if across == up {
         return None;
     }
-    let (x, y) = (range(typed, &system, &across, POINTS)?, range(typed, &system, &up, POINTS)?);
+    let axis = |key: &String| range(system, key, own.ranges.get(key), POINTS);
+    let (x, y) = match (axis(&across), axis(&up)) {
+        (Ok(x), Ok(y)) => (x, y),
+        (Err(error), _) | (_, Err(error)) => return Some(Err(error)),
+    };
     let grid = grid(case, &x, &y, output);
     let units = state.units.get();
     let kinds = [system.draft.kind(x.field), system.draft.kind(y.field), output.kind()];
@@ -87,7 +102,8 @@ fn work_out(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u1
         across: convert(&grid.across, x_unit),
         up: convert(&grid.up, y_unit),
         values: grid.values.iter().map(|value| value.map(|base| unit.from_base(base))).collect(),
-        grounds: grid.verdicts.iter().map(|verdict| ground(*verdict)).collect(),
+        grounds: grid.feasibilities.iter().map(|feasibility| ground(feasibility.standing())).collect(),
+        edges: grid.edges.iter().map(|piece| piece.map(|(x, y)| (x_unit.from_base(x), y_unit.from_base(y)))).collect(),
         now: now.map(|(x, y)| (x_unit.from_base(x), y_unit.from_base(y))),
     };
     let names = [x.field, y.field].map(|field| (state.words.field_name)(field, &system.draft));
@@ -103,7 +119,7 @@ fn work_out(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u1
     );
     let mut obstacles = Vec::new();
     for obstacle in Obstacle::ALL {
-        if grid.verdicts.iter().any(|verdict| verdict.obstacles().any(|other| other == obstacle)) {
+        if grid.feasibilities.iter().any(|feasibility| feasibility.obstacles().any(|other| other == obstacle)) {
             obstacles.push((words.obstacle)(obstacle));
         }
     }
@@ -119,37 +135,50 @@ fn work_out(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u1
             let value = grid.values.get(place).copied().flatten();
             let value =
                 value.map_or_else(|| state.words.tools.no_figure.to_owned(), |base| number(kinds[2], unit, base));
-            let first = grid.verdicts.get(place).and_then(|verdict| verdict.obstacles().next());
+            let first = grid.feasibilities.get(place).and_then(|feasibility| feasibility.obstacles().next());
             line.push(first.map_or(value.clone(), |obstacle| format!("{value}: {}", (words.obstacle)(obstacle))));
         }
         rows.push(line);
     }
-    Some(Mapped { picture, obstacles, title, head, rows })
+    Some(Ok(Mapped { picture, obstacles, title, head, rows }))
+}
+
+/// The map, where there are ranges.
+pub fn map_of(mapped: &Option<Result<Mapped, NoRange>>) -> Option<&Mapped> {
+    mapped.as_ref()?.as_ref().ok()
 }
 
 /// The section.
-pub fn map(bench: Bench, mapped: Memo<Option<Mapped>>) -> View {
-    let Bench { state, shown, .. } = bench;
+pub fn map(comparison: Comparison, mapped: Memo<Option<Result<Mapped, NoRange>>>) -> View {
+    let Comparison { state, shown, .. } = comparison;
     let page = &state.words.compare.page;
-    let own = follow(state, &[SYSTEM]);
+    let own = follow(state, |typed| typed.map.system.clone());
     let system = move || {
         own.track();
         state.compare.typed.with_untracked(|typed| shown.with(|shown| system_at(typed, shown, SYSTEM)))
     };
-    let offered = memo(move || system().map(|system| inputs(state, &system)).unwrap_or_default());
+    let offered = memo(move || system().map(|system| used_inputs(state, &system)).unwrap_or_default());
     let outputs = memo(move || system().map(|system| output_choices(state, &system)).unwrap_or_default());
-    let boxes = |what: &'static str, first: &'static str| {
-        let key =
-            memo(move || state.compare.typed.with(|typed| offered.with(|offered| picked(typed, what, first, offered))));
+    let boxes = |slot: Slot, first: &'static str| {
+        let key = memo(move || {
+            let chosen = state.compare.typed.with(slot.get);
+            offered.with(|offered| picked(&chosen, first, offered))
+        });
         move || {
             let key = key.get();
-            untrack(system).and_then(|system| range_boxes(state, &system, &key, what))
+            untrack(system).and_then(|system| range_boxes(state, &system, RANGES, &key, slot.id))
         }
     };
-    let picture = memo(move || mapped.with(|mapped| mapped.as_ref().and_then(|mapped| mapped.picture.clone())));
+    let picture = memo(move || mapped.with(|mapped| map_of(mapped).and_then(|mapped| mapped.picture.clone())));
+    let problem = move || {
+        mapped.with(|mapped| match mapped {
+            Some(Err(error)) => Some(told(Grade::Stop, (state.words.compare.no_range)(*error))),
+            _ => None,
+        })
+    };
     let obstacles = move || {
         mapped.with(|mapped| {
-            let found = mapped.as_ref().map(|mapped| mapped.obstacles.join("; ")).unwrap_or_default();
+            let found = map_of(mapped).map(|mapped| mapped.obstacles.join("; ")).unwrap_or_default();
             (!found.is_empty()).then(|| el("p").class("note").child(format!("{} {found}.", page.in_the_way)))
         })
     };
@@ -157,7 +186,7 @@ pub fn map(bench: Bench, mapped: Memo<Option<Mapped>>) -> View {
         .set("aria-labelledby", "map")
         .child(el("h2").set("id", "map").set("tabindex", "-1").child(page.map))
         .child(el("p").child(page.map_hint))
-        .child(el("div").class("fields").child(system_choice(bench, SYSTEM, page.system)).child(select(
+        .child(el("div").class("fields").child(system_choice(comparison, SYSTEM, page.system)).child(select(
             state,
             OUTPUT,
             page.sweep_output,
@@ -178,12 +207,12 @@ pub fn map(bench: Bench, mapped: Memo<Option<Mapped>>) -> View {
         )
         .child(drawn(state, picture, page.map))
         .child(el("p").class("empty").set("hidden", move || picture.with(Option::is_some)).child(page.no_map))
+        .child(problem)
         .child(obstacles)
         .child(fold(page.table_behind, move || {
             (move || {
-                mapped.with(|mapped| {
-                    mapped.as_ref().map(|mapped| table(&mapped.title, &mapped.head, mapped.rows.clone()))
-                })
+                mapped
+                    .with(|mapped| map_of(mapped).map(|mapped| table(&mapped.title, &mapped.head, mapped.rows.clone())))
             })
             .view()
         }))

@@ -1,10 +1,12 @@
-//! Binder systems compared: side by side, solved for a wanted value, swept, and with honest uncertainty.
+//! Binder systems compared: side by side, solved for a wanted value, swept, and with their uncertainty.
 
-pub mod desk;
+mod break_even;
+mod choices;
+mod comparison;
 mod draws;
-mod equal;
 mod map;
 pub mod parts;
+mod ranges;
 mod report;
 mod results;
 mod run;
@@ -12,26 +14,18 @@ mod shares;
 mod side;
 mod solve;
 mod sources;
-mod sure;
+pub mod state;
+mod study;
 mod sweep;
 mod systems;
 mod table;
+mod uncertainty;
 
 use crate::browser::element::{Part, View, el};
-use crate::ui::signal::{Memo, memo};
+use crate::domain::compare::draft::CompareDraft;
+use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
-use std::sync::Arc;
-use systems::Compared;
-
-/// What the sections share.
-#[derive(Clone, Copy)]
-struct Bench {
-    state: State,
-    /// The systems, worked out.
-    shown: Memo<Arc<Compared>>,
-    /// Hours a year.
-    hours: Memo<u16>,
-}
+use comparison::Comparison;
 
 /// Id and name of each section, in the order of the page.
 pub const fn sections(state: State) -> [(&'static str, &'static str); 6] {
@@ -49,22 +43,22 @@ pub const fn sections(state: State) -> [(&'static str, &'static str); 6] {
 /// The page.
 pub fn compare() -> View {
     let state = state();
-    state.read_records();
-    let hours = memo(move || state.compare.typed.with(parts::hours));
-    let bench = Bench { state, shown: systems::compared(state), hours };
-    let swept = sweep::swept(bench);
-    let mapped = map::mapped(bench);
-    let sure = sure::sure(bench);
-    run::warm_up(sure);
-    let report = report::Sheet { bench, swept, mapped, sure };
+    systems::follow_open(state);
+    let hours = memo(move || state.compare.typed.with(CompareDraft::hours));
+    let comparison = Comparison { state, shown: systems::compared(state), hours };
+    let swept = sweep::swept(comparison);
+    let mapped = map::mapped(comparison);
+    let study = study::study(comparison);
+    run::warm_up(study);
+    let report = report::ReportParts { comparison, swept, mapped, study };
     el("div")
         .class("compare page")
         .child(el("h1").child(state.words.tools.compare))
-        .child(side::side(bench, sure))
-        .child(solve::solve(bench))
-        .child(sweep::sweep(bench, swept))
-        .child(map::map(bench, mapped))
-        .child(sure::section(bench, sure))
+        .child(side::side(comparison, study))
+        .child(solve::solve(comparison))
+        .child(sweep::sweep(comparison, swept))
+        .child(map::map(comparison, mapped))
+        .child(uncertainty::section(comparison, study))
         .child(report::section(report))
         .view()
 }

@@ -7,10 +7,9 @@ use crate::domain::balance::figure::{Figure, LiquidFigure};
 use crate::domain::balance::outcome::Case;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::CompareDraft;
-use crate::domain::recipe::check::read_entry;
 use crate::domain::recipe::limit::Limit;
 use crate::domain::{Draft, Entry};
-use crate::quantity::{Kind, Unit, Units};
+use crate::quantity::{Kind, Units};
 use crate::ui::chart::drawing::Drawing;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
@@ -18,45 +17,21 @@ use crate::ui::signal::{Memo, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{Context, FieldWords, unit_shown};
 
-/// The key of the box for the hours a year.
-pub const HOURS: &str = "hours";
-/// Hours a year to start from: three shifts, with some weeks for repairs. Common practice, no source.
-const USUAL_HOURS: &str = "7500";
-
-/// What the hours a year may be.
-pub const fn hours_limit() -> Limit {
-    Limit { most: 8784.0, ..any(Unit::Hour, 1.0) }
-}
-
-/// The hours a year as typed, else those to start from.
-#[must_use]
-pub fn hours(typed: &CompareDraft) -> u16 {
-    let start = hours_entry();
-    let entry = typed.entry(HOURS).unwrap_or(&start);
-    let read = read_entry(entry, Kind::ShiftTime, &hours_limit()).ok().flatten();
-    let hours = read.map_or(7500.0, |base| Unit::Hour.from_base(base));
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "from 1 to 8784")]
-    let whole = hours.round() as u16;
-    whole
-}
-
-/// What the box for the hours holds at first.
-#[must_use]
-pub fn hours_entry() -> Entry {
-    Entry::preset(USUAL_HOURS, Unit::Hour)
-}
-
-/// Any number from `least` up.
-#[must_use]
-pub const fn any(unit: Unit, least: f64) -> Limit {
-    Limit { unit, least, above_least: false, most: 1e12, below_most: false, usual: None, optional: false }
+/// A choice that the comparison's state keeps: what it is called on the page, and where it is kept.
+#[derive(Clone, Copy)]
+pub struct Slot {
+    /// Its name on the page.
+    pub id: &'static str,
+    /// What is chosen; empty for nothing yet.
+    pub get: fn(&CompareDraft) -> String,
+    /// Chooses.
+    pub set: fn(&mut CompareDraft, String),
 }
 
 /// What is chosen among what is offered: as chosen before, else `prefer`, else the first.
 #[must_use]
-pub fn picked(typed: &CompareDraft, what: &str, prefer: &str, offered: &[Choice]) -> String {
+pub fn picked(chosen: &str, prefer: &str, offered: &[Choice]) -> String {
     let there = |key: &str| offered.iter().any(|(other, _)| other == key);
-    let chosen = typed.choice(what);
     match () {
         () if there(chosen) => chosen.to_owned(),
         () if there(prefer) => prefer.to_owned(),
@@ -64,57 +39,59 @@ pub fn picked(typed: &CompareDraft, what: &str, prefer: &str, offered: &[Choice]
     }
 }
 
-/// What was chosen and typed under names that begin so, to be followed: a key in one section then leaves the
-/// others as they are.
-pub fn follow(state: State, names: &'static [&'static str]) -> Memo<String> {
-    memo(move || {
-        let own = |what: &str| names.iter().any(|name| what.starts_with(name));
-        let mut all = String::new();
-        state.compare.typed.with(|typed| {
-            for chosen in typed.chosen.iter().filter(|chosen| own(&chosen.what)) {
-                all.extend([chosen.what.as_str(), "=", &chosen.key, "\n"]);
-            }
-            for typed in typed.typed.iter().filter(|typed| own(&typed.what)) {
-                all.extend([typed.what.as_str(), "=", &typed.entry.text, typed.entry.unit.symbol(), "\n"]);
-            }
-        });
-        all
-    })
+/// One section's part of what is entered, followed by itself: a key in one section leaves the others as they are.
+pub fn follow<T: Clone + PartialEq + Send + Sync + 'static>(state: State, part: fn(&CompareDraft) -> T) -> Memo<T> {
+    memo(move || state.compare.typed.with(part))
 }
 
 /// A choice of this page.
 pub fn select(
     state: State,
-    what: &'static str,
+    slot: Slot,
     label: &'static str,
     prefer: &'static str,
     offered: Signal<Vec<Choice>>,
 ) -> View {
     // Each option follows it, so it must not be worked out for each of them.
-    let now =
-        memo(move || state.compare.typed.with(|typed| offered.with(|offered| picked(typed, what, prefer, offered))));
-    let choose = Callback::new(move |key: String| state.compare.typed.update(|typed| typed.choose(what, key)));
-    choice::labelled(format!("compare-{what}"), label.to_owned().into(), offered, now, choose)
+    let now = memo(move || {
+        let chosen = state.compare.typed.with(slot.get);
+        offered.with(|offered| picked(&chosen, prefer, offered))
+    });
+    let choose = Callback::new(move |key: String| state.compare.typed.update(|typed| (slot.set)(typed, key)));
+    choice::labelled(format!("compare-{}", slot.id), label.to_owned().into(), offered, now, choose)
 }
 
-/// A box of this page. `what` is what its entry is kept under, `id` what it is called in the page.
-pub fn number_box(
-    state: State,
-    (what, id): (String, String),
-    words: FieldWords,
-    kind: Kind,
-    limit: Limit,
-    start: impl Fn() -> Entry + Send + Sync + 'static,
-) -> View {
-    let own = what.clone();
+/// A number box of this page: what it is called, and where its entry is kept.
+pub struct KeptBox<G, P> {
+    /// What it is called on the page.
+    pub id: String,
+    /// Label and hint.
+    pub words: FieldWords,
+    /// What it measures.
+    pub kind: Kind,
+    /// What it may hold.
+    pub limit: Limit,
+    /// The entry as kept.
+    pub get: G,
+    /// Keeps an entry.
+    pub put: P,
+}
+
+/// A number box of this page.
+pub fn number_box<G, P>(state: State, this: KeptBox<G, P>) -> View
+where
+    G: Fn(&CompareDraft) -> Entry + Send + Sync + 'static,
+    P: Fn(&mut CompareDraft, Entry) + Send + Sync + 'static,
+{
+    let KeptBox { id, words, kind, limit, get, put } = this;
     number(LooseBox {
         key: id,
         words,
         named: None,
         kind,
         limit,
-        entry: memo(move || state.compare.typed.with(|typed| typed.entry(&own).cloned()).unwrap_or_else(&start)),
-        put: Callback::new(move |entry| state.compare.typed.update(|typed| typed.put(&what, entry))),
+        entry: memo(move || state.compare.typed.with(&get)),
+        put: Callback::new(move |entry| state.compare.typed.update(|typed| put(typed, entry))),
     })
 }
 

@@ -1,33 +1,34 @@
 //! The comparison on paper: assumptions, table, drawings, uncertainty, findings, sources.
 
-use super::Bench;
-use super::map::Mapped;
-use super::sure::{self, Known};
-use super::sweep::Swept;
+use super::comparison::Comparison;
+use super::map::{Mapped, map_of};
+use super::study::PageStudy;
+use super::sweep::{Swept, swept_of};
 use super::systems::Compared;
-use super::{results, shares, side, sources as unsure, table};
+use super::{results, shares, side, sources as inputs, table, uncertainty};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::browser::{clock, print};
+use crate::domain::compare::range::NoRange;
 use crate::ui::signal::{Memo, RwSignal};
 use crate::ui::state::State;
 
 /// What the report is made of.
 #[derive(Clone, Copy)]
-pub struct Sheet {
+pub struct ReportParts {
     /// The systems.
-    pub bench: Bench,
+    pub comparison: Comparison,
     /// The sweep.
-    pub swept: Memo<Option<Swept>>,
+    pub swept: Memo<Option<Result<Swept, NoRange>>>,
     /// The map.
-    pub mapped: Memo<Option<Mapped>>,
+    pub mapped: Memo<Option<Result<Mapped, NoRange>>>,
     /// The uncertainty.
-    pub sure: Memo<Option<Known>>,
+    pub study: Memo<Option<PageStudy>>,
 }
 
 /// The section with the button that prints, and the report once it is asked for.
-pub fn section(sheet: Sheet) -> View {
-    let state = sheet.bench.state;
+pub fn section(sheet: ReportParts) -> View {
+    let state = sheet.comparison.state;
     let page = &state.words.compare.page;
     let open = RwSignal::new(false);
     // Printed from the browser's own menu, it is the report as well.
@@ -57,35 +58,35 @@ pub fn section(sheet: Sheet) -> View {
         .view()
 }
 
-fn paper(sheet: Sheet) -> View {
-    let Sheet { bench, swept, mapped, sure } = sheet;
-    let Bench { state, shown, .. } = bench;
+fn paper(sheet: ReportParts) -> View {
+    let ReportParts { comparison, swept, mapped, study } = sheet;
+    let Comparison { state, shown, .. } = comparison;
     let page = &state.words.compare.page;
     let part = |title: &'static str, inside: View| el("section").child(el("h3").child(title)).child(inside).view();
     (move || {
         shown.with(|shown| {
             let Ok(beside) = &shown.side else { return View::Nothing };
-            let drawing = swept.with(|swept| swept.as_ref().and_then(|swept| swept.picture.clone()));
-            let map = mapped.with(|mapped| mapped.as_ref().and_then(|mapped| mapped.picture.clone()));
+            let drawing = swept.with(|swept| swept_of(swept).and_then(|swept| swept.picture.clone()));
+            let map = mapped.with(|mapped| map_of(mapped).and_then(|mapped| mapped.picture.clone()));
             let drawings = [drawing, map]
                 .into_iter()
                 .flatten()
                 .map(|drawing| el("div").class("drawing").markup(&drawing.inline()));
             let inputs =
-                sure.with(|known| known.as_ref().map(|known| table::shown(state, &unsure::assumed(state, known))));
+                study.with(|known| known.as_ref().map(|known| table::shown(state, &inputs::assumed(state, known))));
             el("article")
                 .class("report")
                 .child(el("p").class("title").child(page.report_title).text(": ").child(names(shown)))
                 .child(el("p").class("note").child(made(state)))
-                .child(part(page.table, table::table(bench, shown, beside, None)))
+                .child(part(page.table, table::table(comparison, shown, beside, None)))
                 .child(part(page.drawings, side::multiples(state, shown, 300.0)))
                 .child(drawings.collect::<View>())
                 .child(part(
                     state.words.compare.sheet.uncertainty,
                     [
                         inputs.view(),
-                        results::results(bench, sure, true),
-                        shares::shares(bench, sure, sure::chosen(bench, sure), false),
+                        results::results(comparison, study, true),
+                        shares::shares(comparison, study, uncertainty::chosen(comparison, study), false),
                     ]
                     .view(),
                 ))

@@ -1,15 +1,16 @@
 //! Every figure with its uncertainty by both methods, and where the two disagree and why.
 
-use super::Bench;
-use super::desk::Found;
-use super::sure::Known;
+use super::comparison::Comparison;
+use super::state::DrawsFound;
+use super::study::PageStudy;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
 use crate::domain::Grade;
-use crate::domain::compare::uncertainty::agreement::{Agreement, Why, compare};
+use crate::domain::compare::uncertainty::agreement::{Agreement, Why, compare, is_exact};
 use crate::domain::compare::uncertainty::budget::Budget;
 use crate::domain::compare::uncertainty::study::Study;
+use crate::statistics::draws::DrawSummary;
 use crate::ui::part::finding::told;
 use crate::ui::signal::{Memo, RwSignal, effect, memo};
 use crate::ui::state::State;
@@ -23,25 +24,25 @@ use std::time::Duration;
 type Group = (usize, usize);
 
 /// The table, and what there is to say about it. `at_once` fills it in one go, for paper.
-pub fn results(bench: Bench, sure: Memo<Option<Known>>, at_once: bool) -> View {
-    let Bench { state, .. } = bench;
+pub fn results(comparison: Comparison, study: Memo<Option<PageStudy>>, at_once: bool) -> View {
+    let Comparison { state, .. } = comparison;
     let found = state.compare.found;
     // What the table looks like; its figures may change and leave that as it is.
     let shape = memo(move || {
-        sure.with(|known| {
+        study.with(|known| {
             let known = known.as_ref()?;
             let study = known.study.as_ref().ok()?;
             Some((groups(study), found.with(|found| known.is_of(found))))
         })
     });
     let wrong = move || {
-        sure.with(|known| match known.as_ref().map(|known| (&known.study, &known.systems)) {
+        study.with(|known| match known.as_ref().map(|known| (&known.study, &known.systems)) {
             Some((Err(error), systems)) => Some(told(Grade::Unusual, (state.words.compare.no_study)(*error, systems))),
             _ => None,
         })
     };
     let said = move || {
-        sure.with(|known| {
+        study.with(|known| {
             let known = known.as_ref()?;
             let study = known.study.as_ref().ok()?;
             Some(found.with(|found| notes(state, known, study, found)))
@@ -49,8 +50,10 @@ pub fn results(bench: Bench, sure: Memo<Option<Known>>, at_once: bool) -> View {
     };
     many([
         wrong.view(),
-        (move || shape.with(|shape| shape.as_ref().map(|(groups, now)| framed(bench, sure, groups, *now, at_once))))
-            .view(),
+        (move || {
+            shape.with(|shape| shape.as_ref().map(|(groups, now)| framed(comparison, study, groups, *now, at_once)))
+        })
+        .view(),
         said.view(),
     ])
     .view()
@@ -69,8 +72,8 @@ fn groups(study: &Study) -> Vec<Group> {
 }
 
 /// The table without its rows, and what fills it.
-fn framed(bench: Bench, sure: Memo<Option<Known>>, groups: &[Group], now: bool, at_once: bool) -> View {
-    let Bench { state, hours, .. } = bench;
+fn framed(comparison: Comparison, study: Memo<Option<PageStudy>>, groups: &[Group], now: bool, at_once: bool) -> View {
+    let Comparison { state, hours, .. } = comparison;
     let page = &state.words.compare.page;
     let sheet = &state.words.compare.sheet;
     let mut head =
@@ -86,7 +89,7 @@ fn framed(bench: Bench, sure: Memo<Option<Known>>, groups: &[Group], now: bool, 
         table = table.child(move || el("tbody").markup(&markup.get()));
         bodies.push((*group, markup));
     }
-    let from = Filling { state, sure, hours };
+    let from = Filling { state, study, hours };
     if at_once {
         bodies.iter().for_each(|body| untrack(|| put(from, *body)));
     }
@@ -96,7 +99,7 @@ fn framed(bench: Bench, sure: Memo<Option<Known>>, groups: &[Group], now: bool, 
     let left = turn.clone();
     on_cleanup(move || _ = left.fetch_add(1, Ordering::Relaxed));
     effect(move || {
-        sure.track();
+        study.track();
         state.compare.found.track();
         state.units.track();
         state.currency.track();
@@ -123,8 +126,8 @@ fn framed(bench: Bench, sure: Memo<Option<Known>>, groups: &[Group], now: bool, 
 #[derive(Clone, Copy)]
 struct Filling {
     state: State,
-    sure: Memo<Option<Known>>,
-    hours: Memo<u16>,
+    study: Memo<Option<PageStudy>>,
+    hours: Memo<Option<u16>>,
 }
 
 /// Fills the rows a few figures at a time: a key or a click that comes meanwhile is not held up. What stood there
@@ -150,8 +153,8 @@ fn fill(from: Filling, turn: Arc<AtomicU32>, own: u32, bodies: Vec<(Group, RwSig
 const FILLING: u64 = 5;
 
 fn put(from: Filling, (group, markup): (Group, RwSignal<String>)) {
-    let Filling { state, sure, hours } = from;
-    let rows = sure.with(|known| {
+    let Filling { state, study, hours } = from;
+    let rows = study.with(|known| {
         let known = known.as_ref()?;
         let study = known.study.as_ref().ok()?;
         Some(state.compare.found.with(|found| rows(state, known, study, found, group, hours.get())))
@@ -163,15 +166,15 @@ fn put(from: Filling, (group, markup): (Group, RwSignal<String>)) {
 }
 
 /// What there is to say of all figures together.
-fn notes(state: State, known: &Known, study: &Study, found: &Found) -> View {
+fn notes(state: State, known: &PageStudy, study: &Study, found: &DrawsFound) -> View {
     let page = &state.words.compare.page;
     if !known.is_of(found) {
         return found.study.is_some().then(|| el("p").class("note").child(page.draws_old)).view();
     }
     let mut said = Said::default();
     for at in 0..study.asked().len() {
-        if let Some((budget, summary)) = known.budget(at, 1).zip(known.summary(at, found, 1))
-            && !is_exact(known, &budget)
+        if let Some((budget, summary)) = known.budget(at, Some(1)).zip(known.summary(at, found, Some(1)))
+            && !exact(known, &budget, Some(&summary))
         {
             said.note(&compare(study, &budget, &summary, 1));
         }
@@ -180,14 +183,21 @@ fn notes(state: State, known: &Known, study: &Study, found: &Found) -> View {
 }
 
 /// What no source acts on has nothing to disagree about.
-fn is_exact(known: &Known, budget: &Budget) -> bool {
-    let around = known.around(budget.asked, 1).unwrap_or(budget.value);
-    budget.standard <= 1e-9 * around.abs()
+fn exact(known: &PageStudy, budget: &Budget, summary: Option<&DrawSummary>) -> bool {
+    let around = known.around(budget.asked, Some(1)).unwrap_or(budget.value);
+    is_exact(budget, summary, around)
 }
 
 /// The rows of one figure: its systems and differences. As markup: a table of a hundred rows is there in a
 /// few milliseconds.
-fn rows(state: State, known: &Known, study: &Study, found: &Found, (from, to): Group, hours: u16) -> String {
+fn rows(
+    state: State,
+    known: &PageStudy,
+    study: &Study,
+    found: &DrawsFound,
+    (from, to): Group,
+    hours: Option<u16>,
+) -> String {
     let now = known.is_of(found);
     let mark = state.units.get().mark;
     let none = state.words.tools.no_figure;
@@ -232,11 +242,11 @@ fn rows(state: State, known: &Known, study: &Study, found: &Found, (from, to): G
                     let end = |value| pair(value, budget.standard).0;
                     cell(&pair(summary.mean, summary.standard).1);
                     cell(&format!("{} … {}", end(summary.low), end(summary.high)));
-                    if is_exact(known, &budget) {
+                    if exact(known, &budget, Some(&summary)) {
                         cell(state.words.compare.page.exact);
                     } else {
                         let agreement = compare(study, &budget, &summary, 1);
-                        cell(&state.with_context(|context| (state.words.compare.verdict)(&agreement, context)));
+                        cell(&state.with_context(|context| (state.words.compare.agreement_note)(&agreement, context)));
                     }
                 }
                 None => [none; 3].into_iter().for_each(&mut cell),
@@ -252,7 +262,7 @@ fn rows(state: State, known: &Known, study: &Study, found: &Found, (from, to): G
 struct Said {
     all: usize,
     agree: usize,
-    /// One that disagrees for each kind of verdict, and how many there are.
+    /// One that disagrees for each kind of disagreement, and how many there are.
     kinds: Vec<(Agreement, usize)>,
     /// Each reason once, as grave as it is anywhere.
     why: Vec<Why>,
@@ -271,8 +281,8 @@ impl Said {
         }
         for why in &agreement.why {
             match self.why.iter_mut().find(|other| std::mem::discriminant(*other) == std::mem::discriminant(why)) {
-                Some(Why::Held(most)) => {
-                    if let Why::Held(share) = why {
+                Some(Why::AtBound(most)) => {
+                    if let Why::AtBound(share) = why {
                         *most = most.max(*share);
                     }
                 }

@@ -1,7 +1,7 @@
 //! Draws in slices, so that the page is never held up: a slice, then whatever waits, then the next one.
 
-use super::desk::{Desk, Found, Progress, Stage};
-use super::sure::Known;
+use super::state::{CompareState, DrawsFound, RunProgress, Stage};
+use super::study::PageStudy;
 use crate::browser::clock;
 use crate::browser::graph::*;
 use crate::domain::compare::uncertainty::monte_carlo::Run;
@@ -26,20 +26,20 @@ struct Task {
 }
 
 /// Starts a run in place of the one before.
-pub fn start(desk: Desk, study: Study, seed: u64, draws: usize) {
-    let number = desk.progress.with_untracked(|progress| progress.run.wrapping_add(1));
-    desk.progress.set(Progress { run: number, stage: Stage::Running, made: 0, wanted: draws });
+pub fn start(compare: CompareState, study: Study, seed: u64, draws: usize) {
+    let number = compare.progress.with_untracked(|progress| progress.run.wrapping_add(1));
+    compare.progress.set(RunProgress { run: number, stage: Stage::Running, made: 0, wanted: draws });
     let began = clock::now();
     let task = move || Task { run: Run::new(study, seed, draws), number, seed, began, summaries: Vec::new() };
-    set_timeout(move || slice(desk, task()), Duration::ZERO);
+    set_timeout(move || slice(compare, task()), Duration::ZERO);
 }
 
 /// Makes draws that nobody sees, a little while after the page is there. A browser runs machine code of a quick
 /// kind at first, three times slower, and makes better code of what has run for a while: without this, the first
 /// run is that while.
-pub fn warm_up(sure: Memo<Option<Known>>) {
+pub fn warm_up(study: Memo<Option<PageStudy>>) {
     let begin = move || {
-        let study = sure.with_untracked(|known| known.as_ref().and_then(|known| known.study.clone().ok()));
+        let study = study.with_untracked(|known| known.as_ref().and_then(|known| known.study.clone().ok()));
         if let Some(study) = study {
             warm(Run::new(study, 0, WARM));
         }
@@ -72,23 +72,23 @@ fn warm(mut run: Run) {
 }
 
 /// Stops the run, if one is on its way.
-pub fn cancel(desk: Desk) {
-    if desk.progress.with_untracked(|progress| progress.stage == Stage::Running) {
-        desk.progress.update(|progress| {
+pub fn cancel(compare: CompareState) {
+    if compare.progress.with_untracked(|progress| progress.stage == Stage::Running) {
+        compare.progress.update(|progress| {
             progress.run = progress.run.wrapping_add(1);
             progress.stage = Stage::Cancelled;
         });
     }
 }
 
-fn slice(desk: Desk, mut task: Task) {
-    if desk.progress.with_untracked(|progress| progress.run != task.number) {
+fn slice(compare: CompareState, mut task: Task) {
+    if compare.progress.with_untracked(|progress| progress.run != task.number) {
         return;
     }
     let figures = task.run.study().asked().len();
     let progress = task.run.progress();
     if progress.is_done() && task.summaries.len() == figures {
-        return done(desk, task);
+        return done(compare, task);
     }
     let from = clock::now();
     let spent = || clock::now().saturating_sub(from) >= SLICE;
@@ -102,18 +102,18 @@ fn slice(desk: Desk, mut task: Task) {
             task.summaries.push(task.run.summary(task.summaries.len()));
         }
     }
-    desk.progress.update(|shown| shown.made = task.run.progress().drawn);
-    set_timeout(move || slice(desk, task), Duration::ZERO);
+    compare.progress.update(|shown| shown.made = task.run.progress().drawn);
+    set_timeout(move || slice(compare, task), Duration::ZERO);
 }
 
 /// Shows what was found. Not in the last slice: the table takes its own time.
-fn done(desk: Desk, task: Task) {
-    desk.found.set(Found {
+fn done(compare: CompareState, task: Task) {
+    compare.found.set(DrawsFound {
         seed: task.seed,
         draws: task.run.progress().drawn,
         took: clock::now().saturating_sub(task.began),
         summaries: task.summaries,
         study: Some(task.run.into_study()),
     });
-    desk.progress.update(|shown| shown.stage = Stage::Done);
+    compare.progress.update(|shown| shown.stage = Stage::Done);
 }

@@ -1,10 +1,12 @@
 //! Where the uncertainty of a figure comes from, and what to improve first.
 
-use super::Bench;
-use super::sure::Known;
+use super::comparison::Comparison;
+use super::study::PageStudy;
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Grade;
+use crate::domain::compare::uncertainty::agreement::is_at_bound;
 use crate::domain::compare::uncertainty::budget::{Budget, Share};
+use crate::domain::compare::uncertainty::monte_carlo::Run;
 use crate::quantity::{Coherent, Kind};
 use crate::ui::math::{Style, combined_letters, combined_numbers};
 use crate::ui::part::figure::joined;
@@ -18,27 +20,39 @@ use crate::ui::text::trimmed_to;
 const NOTHING: f64 = 1e-9;
 
 /// The share of each source in one figure, the largest first; what to improve first; and how it came about.
-pub fn shares(bench: Bench, sure: Memo<Option<Known>>, chosen: Memo<Option<usize>>, with_working: bool) -> View {
-    let Bench { state, hours, .. } = bench;
+pub fn shares(
+    comparison: Comparison,
+    study: Memo<Option<PageStudy>>,
+    chosen: Memo<Option<usize>>,
+    with_working: bool,
+) -> View {
+    let Comparison { state, hours, .. } = comparison;
     (move || {
         // What is chosen follows from it and comes second: a part that asks for it first is not told when it changes
         // and the choice does not.
-        sure.with(|known| {
+        study.with(|known| {
             let known = known.as_ref()?;
             let at = chosen.get()?;
             let asked = known.budgets.get(at)?.as_ref()?.asked;
             // Only a cost a year follows the hours.
-            let hours = if asked.kind() == Kind::YearCost { hours.get() } else { 1 };
+            let hours = if asked.kind() == Kind::YearCost { hours.get() } else { Some(1) };
             let mut budget = known.budget(at, hours)?;
-            // What is left where two numbers cancel is no share.
             budget.shares.retain(|share| share.share > NOTHING);
+            // At a bound the derivatives say nothing: the draws do.
+            let bound = state.compare.found.with(|found| {
+                let summary = known.summary(at, found, hours).filter(|_| known.is_of(found));
+                summary.filter(is_at_bound).map(|summary| (summary, found.seed))
+            });
+            if let (Some((summary, seed)), Ok(study)) = (bound, &known.study) {
+                budget = budget.with_drawn_shares(&Run::shares(study, at, seed), summary.standard);
+            }
             Some(of(state, known, &budget, known.around(asked, hours), with_working))
         })
     })
     .view()
 }
 
-fn of(state: State, known: &Known, budget: &Budget, around: Option<f64>, with_working: bool) -> View {
+fn of(state: State, known: &PageStudy, budget: &Budget, around: Option<f64>, with_working: bool) -> View {
     let page = &state.words.compare.page;
     let units = state.units.get();
     let name = |at: usize| {

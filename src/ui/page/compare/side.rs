@@ -1,18 +1,20 @@
 //! Side by side: which systems, their figures, and what was found about each.
 
-use super::Bench;
-use super::parts::{HOURS, hours_entry, hours_limit, number_box, with_draft};
-use super::sure::Known;
-use super::systems::{Compared, Offer, chosen, offered};
+use super::comparison::Comparison;
+use super::parts::{KeptBox, number_box, with_draft};
+use super::study::PageStudy;
+use super::systems::{Compared, Offer, chosen, conditions, offered};
 use super::table;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::browser::page as browser;
 use crate::domain::compare::Output;
-use crate::domain::compare::draft::{price_key, price_of};
+use crate::domain::compare::draft::{CompareDraft, hours_limit};
+use crate::domain::compare::price::{price_key, price_of};
 use crate::domain::compare::side::{Difference, FEWEST, MOST, Row, System};
+use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::recipe::limit;
-use crate::domain::{Figure, Finding, Grade, LiquidDraft, LiquidField};
+use crate::domain::{Entry, Figure, Finding, Grade, LiquidDraft, LiquidField, Product};
 use crate::quantity::{Amount, Kind, format};
 use crate::ui::chart::bars::{Bar, bars};
 use crate::ui::field::loose::{LooseBox, number};
@@ -25,8 +27,8 @@ use crate::ui::state::State;
 use crate::ui::text::{FieldWords, unit_shown};
 
 /// The section.
-pub fn side(bench: Bench, sure: Memo<Option<Known>>) -> View {
-    let Bench { state, shown, .. } = bench;
+pub fn side(comparison: Comparison, study: Memo<Option<PageStudy>>) -> View {
+    let Comparison { state, shown, .. } = comparison;
     let page = &state.words.compare.page;
     let open = RwSignal::new(String::new());
     let result = move || {
@@ -34,7 +36,7 @@ pub fn side(bench: Bench, sure: Memo<Option<Known>>) -> View {
             Ok(side) => many([
                 differing(state, shown),
                 multiples(state, shown, 300.0),
-                table::table(bench, shown, side, Some(open)),
+                table::table(comparison, shown, side, Some(open)),
                 unpriced(state, shown),
             ])
             .view(),
@@ -45,31 +47,34 @@ pub fn side(bench: Bench, sure: Memo<Option<Known>>) -> View {
         .set("aria-labelledby", "side")
         .child(el("h2").set("id", "side").set("tabindex", "-1").child(state.words.compare.sheet.side_by_side))
         .child(el("p").child(page.side_hint))
-        .child(systems(bench))
+        .child(systems(comparison))
         .child(
             el("div")
                 .class("fields")
                 .child(number_box(
                     state,
-                    (HOURS.to_owned(), HOURS.to_owned()),
-                    FieldWords { label: page.hours, hint: page.hours_hint },
-                    Kind::ShiftTime,
-                    hours_limit(),
-                    hours_entry,
+                    KeptBox {
+                        id: "hours".to_owned(),
+                        words: FieldWords { label: page.hours, hint: page.hours_hint },
+                        kind: Kind::ShiftTime,
+                        limit: hours_limit(),
+                        get: |typed: &CompareDraft| typed.hours.clone(),
+                        put: |typed: &mut CompareDraft, entry: Entry| typed.hours = entry,
+                    },
                 ))
                 .child(own_conditions(state)),
         )
-        .child(fold(page.prices, move || prices(bench)))
+        .child(fold(page.prices, move || prices(comparison)))
         .child(el("div").class("results").child(result))
-        .child(table::exports(bench, sure))
+        .child(table::exports(comparison, study))
         .child(el("h3").child(page.findings))
         .child(move || shown.with(|shown| findings(state, shown)))
         .view()
 }
 
 /// The systems chosen, each to be made the reference or left out, and the way to add one.
-fn systems(bench: Bench) -> View {
-    let Bench { state, shown, .. } = bench;
+fn systems(comparison: Comparison) -> View {
+    let Comparison { state, shown, .. } = comparison;
     let page = &state.words.compare.page;
     let keys = move || shown.with(|shown| shown.keys.clone());
     let find = RwSignal::new(String::new());
@@ -77,7 +82,7 @@ fn systems(bench: Bench) -> View {
     // Choices; how many recipes are offered of how many; whether there are many.
     let offer = memo(move || {
         let Offer { mut choices, recipes, found, many } = find.with(|find| offered(state, find));
-        there.with(|there| choices.retain(|(key, _)| !there.contains(key)));
+        there.with(|there| choices.retain(|(key, _)| !there.iter().any(|other| other.key() == *key)));
         let said = match () {
             () if choices.is_empty() => page.none_found.to_owned(),
             () if recipes < found => (page.offered)(recipes, found),
@@ -97,13 +102,12 @@ fn systems(bench: Bench) -> View {
     let full = move || shown.with(|shown| shown.keys.len() >= MOST);
     let add = move || {
         let key = now.get_untracked();
-        if full() || key.is_empty() {
-            return;
+        if let Some(choice) = SystemChoice::parse(&key).filter(|_| !full()) {
+            change(state, |systems| systems.push(choice));
         }
-        change(state, |systems| systems.push(key.clone()));
     };
     many([
-        el("ul").class("chosen").child(each(keys, String::clone, move |key| system(bench, key))).view(),
+        el("ul").class("chosen").child(each(keys, SystemChoice::key, move |key| system(comparison, key))).view(),
         field::text::plain("compare-find".to_owned(), page.find_recipe, move || find.get(), move |part| find.set(part))
             .set("hidden", move || full() || !offer.with(|(.., many)| *many))
             .view(),
@@ -125,15 +129,15 @@ fn systems(bench: Bench) -> View {
     .view()
 }
 
-fn change(state: State, act: impl FnOnce(&mut Vec<String>)) {
+fn change(state: State, act: impl FnOnce(&mut Vec<SystemChoice>)) {
     let mut systems = untrack(|| chosen(state));
     act(&mut systems);
     state.compare.typed.update(|typed| typed.systems = systems);
 }
 
 /// One of the systems chosen.
-fn system(bench: Bench, key: String) -> View {
-    let Bench { state, shown, .. } = bench;
+fn system(comparison: Comparison, key: SystemChoice) -> View {
+    let Comparison { state, shown, .. } = comparison;
     let page = &state.words.compare.page;
     let own = key.clone();
     let at = memo(move || shown.with(|shown| shown.keys.iter().position(|other| *other == own).unwrap_or(0)));
@@ -148,7 +152,7 @@ fn system(bench: Bench, key: String) -> View {
             button()
                 .set("aria-label", label(page.make_reference))
                 .set("aria-pressed", move || if reference.get() { "true" } else { "false" })
-                .on_click(move || state.compare.typed.update(|typed| typed.reference.clone_from(&made)))
+                .on_click(move || state.compare.typed.update(|typed| typed.reference = Some(made.clone())))
                 .child(page.reference),
         )
         .child(
@@ -190,12 +194,13 @@ fn own_conditions(state: State) -> View {
 }
 
 /// Boxes for the prices of liquids that have none where they come from.
-fn prices(bench: Bench) -> View {
-    let Bench { state, shown, .. } = bench;
+fn prices(comparison: Comparison) -> View {
+    let Comparison { state, shown, .. } = comparison;
     let page = &state.words.compare.page;
+    let base = conditions(state);
     let liquids = move || {
         let typed = state.compare.typed.get();
-        let open = state.draft.get();
+        let open = base.get();
         let mut found: Vec<LiquidDraft> = Vec::new();
         shown.with(|shown| {
             for liquid in shown.systems.iter().flat_map(|system| &system.draft.liquids) {
@@ -209,10 +214,10 @@ fn prices(bench: Bench) -> View {
         found.into_iter().enumerate().collect::<Vec<_>>()
     };
     let price = move |(at, liquid): (usize, LiquidDraft)| {
-        let limit = limit::liquid(&liquid, LiquidField::Price, false);
+        let limit = limit::liquid(&liquid, LiquidField::Price, false, Product::default());
         let key = price_key(&liquid);
         let of = liquid.clone();
-        let start = move || state.compare.typed.with(|typed| state.draft.with(|open| price_of(typed, open, &of)));
+        let start = move || state.compare.typed.with(|typed| base.with(|base| price_of(typed, base, &of)));
         let name = (state.words.liquid)(&liquid).into_owned();
         let put = key.clone();
         el("div").class("named").child(el("p").child(name.clone())).child(number(LooseBox {
@@ -222,10 +227,12 @@ fn prices(bench: Bench) -> View {
             kind: Kind::Price,
             limit,
             entry: memo(move || {
-                let typed = state.compare.typed.with(|typed| typed.entry(&key).cloned());
+                let typed = state.compare.typed.with(|typed| typed.prices.get(&key).cloned());
                 typed.unwrap_or_else(&start)
             }),
-            put: Callback::new(move |entry| state.compare.typed.update(|typed| typed.put(&put, entry))),
+            put: Callback::new(move |entry| {
+                state.compare.typed.update(|typed| _ = typed.prices.insert(put.clone(), entry))
+            }),
         }))
     };
     many([
@@ -274,16 +281,11 @@ pub fn multiples(state: State, shown: &Compared, width: f64) -> View {
         let unit = state.unit(row.output.kind());
         let units = state.units.get();
         let symbol = state.currency.with(|currency| unit_shown(unit, currency).into_owned());
-        let cost = row.output == Output::Figure(Figure::Cost);
         let bar = |(at, value): (usize, &Option<Amount>)| {
-            let mut text = value.map_or_else(
+            let text = value.map_or_else(
                 || state.words.tools.no_figure.to_owned(),
                 |amount| joined(&format::amount(amount, unit, units.mark), &symbol),
             );
-            // A short bar must not pass for a cheap system.
-            if cost && value.is_some() && shown.systems.get(at).is_some_and(|system| !system.unpriced().is_empty()) {
-                text = format!("{text}, {}", state.words.compare.page.priced_in_part);
-            }
             Bar { at, value: value.map(|amount| amount.get(unit)), text }
         };
         let all: Vec<Bar> = row.values.iter().enumerate().map(bar).collect();

@@ -1,67 +1,77 @@
 //! What is uncertain: the ± of each source, how it is stated, and how well it is known itself.
 
-use super::Bench;
-use super::parts::{any, picked, select};
-use super::sure::Known;
-use super::sweep::first;
+use super::choices::{first, used_inputs};
+use super::comparison::Comparison;
+use super::study::PageStudy;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::Entry;
-use crate::domain::compare::draft::number_of;
+use crate::domain::compare::number_key::number_of;
 use crate::domain::compare::side::System;
-use crate::domain::compare::uncertainty::source::{FREEDOM, Source, Stated, freedom_key, size_key};
-use crate::domain::compare::uncertainty::spread::{Form, Size, Spread};
+use crate::domain::compare::uncertainty::input_uncertainty::{Form, InputUncertainty, Size};
+use crate::domain::compare::uncertainty::source::{FREEDOM, SIZE, UncertaintySource};
+use crate::domain::compare::uncertainty::statement::Statement;
 use crate::domain::compare::uncertainty::study::Uncertain;
-use crate::domain::recipe::limit::Limit;
 use crate::quantity::{Kind, Unit, format};
 use crate::record::table::{Cell, Table};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::loose::{LooseBox, number};
-use crate::ui::signal::{Memo, Signal, memo};
+use crate::ui::signal::{Memo, RwSignal, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, trimmed_to, unit_shown};
 
-const ADD: &str = "sure.add";
-
 /// A box and a choice for each source, and the way to add one.
-pub fn sources(bench: Bench, sure: Memo<Option<Known>>) -> View {
-    let Bench { state, shown, .. } = bench;
+pub fn sources(comparison: Comparison, study: Memo<Option<PageStudy>>) -> View {
+    let Comparison { state, shown, .. } = comparison;
     let page = &state.words.compare.page;
     let keys = move || {
-        sure.with(|known| {
+        study.with(|known| {
             let keys = known.iter().flat_map(|known| known.sources.iter().map(|source| source.key.clone()));
             keys.enumerate().collect::<Vec<_>>()
         })
     };
     // Numbers that no source acts on yet.
     let others = memo(move || {
-        let there = sure.with(|known| {
+        let there = study.with(|known| {
             known.iter().flat_map(|known| known.sources.iter().map(|source| source.key.clone())).collect::<Vec<_>>()
         });
-        let all =
-            shown.with(|shown| first(shown).map(|system| super::sweep::inputs(state, system)).unwrap_or_default());
+        let all = shown.with(|shown| first(shown).map(|system| used_inputs(state, system)).unwrap_or_default());
         all.into_iter().filter(|(key, _)| !there.contains(key)).collect::<Vec<Choice>>()
     });
+    let next = RwSignal::new(String::new());
+    let now = memo(move || {
+        let wanted = next.get();
+        others.with(|others| {
+            let there = others.iter().find(|(key, _)| *key == wanted).or(others.first());
+            there.map(|(key, _)| key.clone()).unwrap_or_default()
+        })
+    });
     let add = move || {
-        let key = state.compare.typed.with_untracked(|typed| others.with_untracked(|all| picked(typed, ADD, "", all)));
+        let key = now.get_untracked();
         let unit = shown.with_untracked(|shown| {
             let system = first(shown)?;
             let field = number_of(&system.draft, system.case()?, &key)?;
             Some(state.unit(system.draft.kind(field)))
         });
         if let Some(unit) = unit {
-            state.compare.typed.update(|typed| typed.put(&size_key(&key), Entry::empty(unit)));
+            state.compare.typed.update(|typed| typed.uncertainty.source_mut(&key).size = Some(Entry::empty(unit)));
         }
     };
     many([
         el("p").class("note").child(page.sources_hint).view(),
         el("ul")
             .class("sources")
-            .child(each(keys, |(at, key)| format!("{at} {key}"), move |(at, key)| one(state, sure, at, key)))
+            .child(each(keys, |(at, key)| format!("{at} {key}"), move |(at, key)| one(state, study, at, key)))
             .view(),
         el("div")
             .class("add")
-            .child(select(state, ADD, page.add_source, "", others))
+            .child(choice::labelled(
+                "compare-sure.add".to_owned(),
+                page.add_source.to_owned().into(),
+                others,
+                now,
+                Callback::new(move |key| next.set(key)),
+            ))
             .child(button().on_click(add).child(state.words.tools.add))
             .view(),
     ])
@@ -69,16 +79,16 @@ pub fn sources(bench: Bench, sure: Memo<Option<Known>>) -> View {
 }
 
 /// One source: what it is, its ±, and how that is stated.
-fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View {
+fn one(state: State, study: Memo<Option<PageStudy>>, at: usize, key: String) -> View {
     let page = &state.words.compare.page;
     let own = key.clone();
     let source = memo(move || {
-        sure.with(|known| {
+        study.with(|known| {
             known.as_ref().and_then(|known| known.sources.iter().find(|source| source.key == own).cloned())
         })
     });
     let name = memo(move || {
-        sure.with(|known| match known.as_ref().zip(source.get()) {
+        study.with(|known| match known.as_ref().zip(source.get()) {
             Some((known, source)) => source_name(state, &source, &known.systems),
             None => String::new(),
         })
@@ -86,20 +96,21 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
     let unit = move || source.with(|source| source.as_ref().map_or(Unit::One, |source| state.unit(source.kind)));
     let stated = move || {
         source.with(|source| {
-            let first = Stated { form: Form::HalfWidth, relative: false };
-            source.as_ref().map_or(first, |source| state.compare.typed.with(|typed| source.stated(typed)))
+            let first = Statement { form: Form::HalfWidth, relative: false };
+            source.as_ref().map_or(first, |source| state.compare.typed.with(|typed| source.stated(&typed.uncertainty)))
         })
     };
-    let size = size_key(&key);
+    let size = key.clone();
     let entry = {
         let size = size.clone();
         memo(move || {
             let typed = state.compare.typed.get();
             let mark = state.units.get().mark;
             let unit = unit();
-            let width = || source.with(|source| source.as_ref().and_then(|source| source.width(&typed, unit)));
+            let width =
+                || source.with(|source| source.as_ref().and_then(|source| source.width(&typed.uncertainty, unit)));
             let shown = || width().map(|width| trimmed_to(width, 4, mark)).unwrap_or_default();
-            match typed.entry(&size) {
+            match typed.uncertainty.source(&size).and_then(|source| source.size.as_ref()) {
                 None => Entry::preset(shown(), Unit::One),
                 // As typed, unless another unit is shown meanwhile.
                 Some(entry) if entry.unit == unit || stated().relative => Entry::typed(entry.text.clone(), Unit::One),
@@ -109,9 +120,12 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
     };
     let put = Callback::new(move |entry: Entry| {
         let unit = untrack(unit);
-        state.compare.typed.update(|typed| typed.put(&size, Entry::typed(entry.text, unit)));
+        state
+            .compare
+            .typed
+            .update(|typed| typed.uncertainty.source_mut(&size).size = Some(Entry::typed(entry.text, unit)));
     });
-    let choices: Vec<Choice> = Stated::ALL
+    let choices: Vec<Choice> = Statement::ALL
         .iter()
         .map(|stated| {
             let label = (state.words.compare.form)(stated.form).label;
@@ -120,11 +134,11 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
         })
         .collect();
     let choose = Callback::new(move |key: String| {
-        let Some(to) = Stated::ALL.into_iter().find(|stated| stated.key() == key) else { return };
+        let Some(to) = Statement::ALL.into_iter().find(|stated| stated.key() == key) else { return };
         let (unit, mark) = (untrack(unit), state.units.get_untracked().mark);
         if let Some(source) = source.get_untracked() {
             state.compare.typed.update(|typed| {
-                source.state(typed, to, unit, |width| format::editable(rounded(width), mark));
+                source.state(&mut typed.uncertainty, to, unit, |width| format::editable(rounded(width), mark));
             });
         }
     });
@@ -143,7 +157,7 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
                             words: FieldWords { label: page.plus_minus, hint: "" },
                             named: Some(format!("{}: {named}", page.plus_minus)),
                             kind: Kind::Ratio,
-                            limit: Limit { above_least: true, optional: true, ..any(Unit::One, 0.0) },
+                            limit: SIZE,
                             entry,
                             put,
                         })
@@ -173,8 +187,7 @@ fn one(state: State, sure: Memo<Option<Known>>, at: usize, key: String) -> View 
 /// The box for the degrees of freedom of a source's ±.
 fn freedom(state: State, at: usize, key: &str, named: &str) -> View {
     let page = &state.words.compare.page;
-    let what = freedom_key(key);
-    let put = what.clone();
+    let (own, put) = (key.to_owned(), key.to_owned());
     number(LooseBox {
         key: format!("freedom-{at}"),
         words: FieldWords { label: page.freedom, hint: "" },
@@ -182,15 +195,17 @@ fn freedom(state: State, at: usize, key: &str, named: &str) -> View {
         kind: Kind::Ratio,
         limit: FREEDOM,
         entry: memo(move || {
-            let typed = state.compare.typed.with(|typed| typed.entry(&what).cloned());
-            typed.unwrap_or_else(|| Entry::empty(Unit::One))
+            let entered = state.compare.typed.with(|typed| typed.uncertainty.source(&own)?.freedom.clone());
+            entered.unwrap_or_else(|| Entry::empty(Unit::One))
         }),
-        put: Callback::new(move |entry| state.compare.typed.update(|typed| typed.put(&put, entry))),
+        put: Callback::new(move |entry| {
+            state.compare.typed.update(|typed| typed.uncertainty.source_mut(&put).freedom = Some(entry))
+        }),
     })
 }
 
 /// The unit of a ±: of a number that is itself a share the ± is in percentage points.
-fn unit_of(state: State, stated: Stated, unit: Unit) -> String {
+fn unit_of(state: State, stated: Statement, unit: Unit) -> String {
     let page = &state.words.compare.page;
     match unit {
         _ if stated.relative => page.percent_of_value.to_owned(),
@@ -206,23 +221,23 @@ fn rounded(width: f64) -> f64 {
     if rounded.is_finite() { rounded } else { width }
 }
 
-fn source_name(state: State, source: &Source, systems: &[System]) -> String {
+fn source_name(state: State, source: &UncertaintySource, systems: &[System]) -> String {
     // A source that was made exact still has its name.
-    let spread = Spread { form: Form::Standard, size: Size::Absolute(1.0), freedom: None };
+    let spread = InputUncertainty { form: Form::Standard, size: Size::Absolute(1.0), freedom: None };
     (state.words.compare.uncertain)(&Uncertain { targets: source.targets.clone(), spread }, systems)
 }
 
 /// What is uncertain and by how much, as a table: source, ±, its unit, how it is stated, degrees of freedom.
-pub fn assumed(state: State, known: &Known) -> Table {
+pub fn assumed(state: State, known: &PageStudy) -> Table {
     let (sheet, page) = (&state.words.compare.sheet, &state.words.compare.page);
     let typed = state.compare.typed.get_untracked();
     let head = [sheet.source, page.plus_minus, sheet.unit, page.stated_as, page.freedom];
     let mut rows = vec![head.map(Cell::heading).to_vec()];
     for source in &known.sources {
-        let (stated, unit) = (source.stated(&typed), state.unit(source.kind));
-        let Some(width) = source.width(&typed, unit) else { continue };
+        let (stated, unit) = (source.stated(&typed.uncertainty), state.unit(source.kind));
+        let Some(width) = source.width(&typed.uncertainty, unit) else { continue };
         let decimals = (2 - width.log10().floor() as i32).clamp(0, 9);
-        let freedom = source.freedom(&typed);
+        let freedom = source.freedom(&typed.uncertainty);
         rows.push(vec![
             Cell::text(source_name(state, source, &known.systems)),
             Cell::Number { value: rounded(width), decimals: u8::try_from(decimals).unwrap_or(0) },

@@ -1,29 +1,33 @@
 //! One input over a range, for all systems in one drawing, with the table behind it.
 
-use super::Bench;
-use super::parts::{drawn, follow, number_box, output_name, picked, select, table, width, with_unit_named};
-use super::solve::{output_choices, output_of};
+use super::choices::{all_inputs, first, first_with, output_choices, output_of};
+use super::comparison::Comparison;
+use super::parts::{Slot, drawn, follow, output_name, picked, select, table, width, with_unit_named};
+use super::ranges::{RangeSlot, range_boxes};
 use super::systems::Compared;
 use crate::browser::element::{Part, View, el};
-use crate::domain::compare::draft::{CompareDraft, number_key, number_of};
+use crate::domain::Grade;
+use crate::domain::compare::draft::SweepDraft;
+use crate::domain::compare::number_key::number_of;
+use crate::domain::compare::range::{NoRange, range};
 use crate::domain::compare::side::System;
-use crate::domain::compare::sweep::{Axis, sweep as solve};
+use crate::domain::compare::sweep::{Axis, LimitSpan, sweep as solve};
 use crate::domain::compare::{Output, variable};
-use crate::domain::recipe::check::read_entry;
-use crate::domain::{Entry, Field, Grade};
 use crate::quantity::{Amount, Kind, Unit, format};
 use crate::ui::chart::curves::{Curve, Labels, curves};
 use crate::ui::chart::drawing::Drawing;
 use crate::ui::chart::series::letter;
-use crate::ui::field::choice::Choice;
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
-use crate::ui::text::{FieldWords, Message};
+use crate::ui::text::Message;
 
-const INPUT: &str = "sweep.input";
-const OUTPUT: &str = "sweep.output";
+const INPUT: Slot =
+    Slot { id: "sweep.input", get: |typed| typed.sweep.input.clone(), set: |typed, key| typed.sweep.input = key };
+const OUTPUT: Slot =
+    Slot { id: "sweep.output", get: |typed| typed.sweep.output.clone(), set: |typed, key| typed.sweep.output = key };
+const RANGES: RangeSlot = RangeSlot { get: |typed| &typed.sweep.ranges, get_mut: |typed| &mut typed.sweep.ranges };
 const FIRST_INPUT: &str = "fibre_moisture";
 const FIRST_OUTPUT: &str = "water_dose";
 /// Points of a line; each is a full solve.
@@ -42,91 +46,55 @@ pub struct Swept {
     pub rows: Vec<Vec<String>>,
     /// Systems that do not use the input, so that their line is level.
     pub level: Vec<String>,
-}
-
-/// Inputs that can be swept: those that the system holds.
-pub fn inputs(state: State, system: &System) -> Vec<Choice> {
-    let Some(case) = system.case() else { return Vec::new() };
-    let choice = |field: Field| (number_key(&system.draft, field), (state.words.field_name)(field, &system.draft));
-    variable::used(&case.input).map(choice).collect()
-}
-
-/// The reference, or else the first system that has a result.
-pub fn first(shown: &Compared) -> Option<&System> {
-    shown.ready.get(shown.ready_at(""))
-}
-
-/// The range of an input: as typed, else around what the recipe holds.
-pub fn range(typed: &CompareDraft, system: &System, key: &str, points: usize) -> Option<Axis> {
-    let case = system.case()?;
-    let field = number_of(&system.draft, case, key)?;
-    let axis = Axis::around(case, field, points)?;
-    let (kind, limit) = (system.draft.kind(field), variable::limit(&case.input, field));
-    let end = |end: &str, start: f64| {
-        let entry = typed.entry(&format!("{end}.{key}"));
-        let read = entry.and_then(|entry| read_entry(entry, kind, &limit).ok().flatten());
-        read.unwrap_or(start)
-    };
-    let (from, to) = (end("from", axis.from), end("to", axis.to));
-    let (from, to) = if from <= to { (from, to) } else { (to, from) };
-    // Both ends alike are no range.
-    if to - from <= 1e-9 * to.abs() { Some(axis) } else { Some(Axis { from, to, ..axis }) }
-}
-
-/// The boxes for both ends of the range of an input.
-pub fn range_boxes(state: State, system: &System, key: &str, id: &str) -> Option<View> {
-    let page = &state.words.compare.page;
-    let case = system.case()?;
-    let field = number_of(&system.draft, case, key)?;
-    let axis = Axis::around(case, field, 2)?;
-    let (kind, limit) = (system.draft.kind(field), variable::limit(&case.input, field));
-    let ends = [("from", page.from, axis.from), ("to", page.to, axis.to)].map(|(end, label, base)| {
-        let start = move || {
-            let units = state.units.get();
-            let unit = units.unit(kind);
-            // A few digits are enough for an end that nobody typed.
-            let value = unit.from_base(base);
-            let rounded = format::significant(value, 4, units.mark);
-            Entry::preset(if value < 1e5 { rounded } else { format::editable(value, units.mark) }, unit)
-        };
-        let words = FieldWords { label, hint: "" };
-        let limit = crate::domain::recipe::limit::Limit { optional: true, usual: None, ..limit };
-        number_box(state, (format!("{end}.{key}"), format!("{id}-{end}")), words, kind, limit, start)
-    });
-    Some(ends.into_iter().collect::<View>())
+    /// What limits each system somewhere on the range, in words.
+    pub limited: Vec<String>,
 }
 
 /// Everything of the sweep chosen, as it is whenever something changes.
-pub fn swept(bench: Bench) -> Memo<Option<Swept>> {
-    let Bench { state, shown, hours } = bench;
-    let own = follow(state, &["sweep.", "from.", "to."]);
-    memo(move || {
-        own.track();
-        state.compare.typed.with_untracked(|typed| shown.with(|shown| work_out(state, typed, shown, hours)))
-    })
+pub fn swept(comparison: Comparison) -> Memo<Option<Result<Swept, NoRange>>> {
+    let Comparison { state, shown, hours } = comparison;
+    let own = follow(state, |typed| typed.sweep.clone());
+    memo(move || own.with(|own| shown.with(|shown| work_out(state, own, shown, hours))))
 }
 
-fn keys(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u16>) -> Option<(String, Output)> {
+fn keys(state: State, own: &SweepDraft, shown: &Compared, hours: Memo<Option<u16>>) -> Option<(String, Output)> {
     let system = first(shown)?;
-    let (inputs, outputs) = (inputs(state, system), output_choices(state, system));
-    let key = picked(typed, INPUT, FIRST_INPUT, &inputs);
-    let output = output_of(system, hours, &picked(typed, OUTPUT, FIRST_OUTPUT, &outputs))?;
+    let (inputs, outputs) = (all_inputs(state, shown), output_choices(state, system));
+    let key = picked(&own.input, FIRST_INPUT, &inputs);
+    let output = output_of(system, hours, &picked(&own.output, FIRST_OUTPUT, &outputs))?;
     Some((key, output))
 }
 
-fn work_out(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u16>) -> Option<Swept> {
-    let system = first(shown)?;
-    let (key, output) = keys(state, typed, shown, hours)?;
-    let axis = range(typed, system, &key, POINTS)?;
+fn work_out(
+    state: State,
+    own: &SweepDraft,
+    shown: &Compared,
+    hours: Memo<Option<u16>>,
+) -> Option<Result<Swept, NoRange>> {
+    let (key, output) = keys(state, own, shown, hours)?;
+    let system = first_with(shown, &key)?;
+    let axis = match range(system, &key, own.ranges.get(&key), POINTS) {
+        Ok(axis) => axis,
+        Err(error) => return Some(Err(error)),
+    };
     let kind = system.draft.kind(axis.field);
     let units = state.units.get();
     let (across, up) = (units.unit(kind), units.unit(output.kind()));
-    let mut level = Vec::new();
+    let (mut level, mut limited) = (Vec::new(), Vec::new());
     let mut lines = Vec::new();
     for (system, place) in shown.ready.iter().zip(&shown.places) {
         let Some(case) = system.case() else { continue };
         let values = match number_of(&system.draft, case, &key) {
-            Some(field) => solve(case, &Axis { field, ..axis }, &[output]).outputs.into_iter().next(),
+            Some(field) => {
+                let swept = solve(case, &Axis { field, ..axis }, &[output]);
+                for LimitSpan { obstacle, from, to } in &swept.limits {
+                    let ends = [*from, *to].map(|base| Amount::from_base(kind, base));
+                    limited.push(state.with_context(|context| {
+                        (state.words.compare.limited)(&shown.name(*place), *obstacle, ends, context)
+                    }));
+                }
+                swept.outputs.into_iter().next()
+            }
             None => {
                 level.push(shown.name(*place));
                 Some(vec![output.value(case).map(|amount| amount.base); POINTS])
@@ -162,32 +130,49 @@ fn work_out(state: State, typed: &CompareDraft, shown: &Compared, hours: Memo<u1
         cells
     };
     let rows = (0..ROWS).map(|step| row(step * (POINTS - 1) / (ROWS - 1))).collect();
-    Some(Swept { picture, head, rows, level })
+    Some(Ok(Swept { picture, head, rows, level, limited }))
+}
+
+/// The sweep, where there is a range.
+pub fn swept_of(swept: &Option<Result<Swept, NoRange>>) -> Option<&Swept> {
+    swept.as_ref()?.as_ref().ok()
 }
 
 /// The section.
-pub fn sweep(bench: Bench, swept: Memo<Option<Swept>>) -> View {
-    let Bench { state, shown, .. } = bench;
+pub fn sweep(comparison: Comparison, swept: Memo<Option<Result<Swept, NoRange>>>) -> View {
+    let Comparison { state, shown, .. } = comparison;
     let page = &state.words.compare.page;
-    let offered =
-        memo(move || shown.with(|shown| first(shown).map(|system| inputs(state, system)).unwrap_or_default()));
+    let offered = memo(move || shown.with(|shown| all_inputs(state, shown)));
     let outputs =
         memo(move || shown.with(|shown| first(shown).map(|system| output_choices(state, system)).unwrap_or_default()));
     let key = memo(move || {
-        state.compare.typed.with(|typed| offered.with(|offered| picked(typed, INPUT, FIRST_INPUT, offered)))
+        let chosen = state.compare.typed.with(INPUT.get);
+        offered.with(|offered| picked(&chosen, FIRST_INPUT, offered))
     });
     // Another input has other boxes; while anything else changes they stay.
     let boxes = move || {
         let key = key.get();
-        shown.with_untracked(|shown| first(shown).and_then(|system| range_boxes(state, system, &key, "sweep")))
+        shown.with_untracked(|shown| {
+            first_with(shown, &key).and_then(|system| range_boxes(state, system, RANGES, &key, "sweep"))
+        })
     };
-    let picture = memo(move || swept.with(|swept| swept.as_ref().and_then(|swept| swept.picture.clone())));
+    let picture = memo(move || swept.with(|swept| swept_of(swept).and_then(|swept| swept.picture.clone())));
+    let problem = move || {
+        swept.with(|swept| match swept {
+            Some(Err(error)) => Some(told(Grade::Stop, (state.words.compare.no_range)(*error))),
+            _ => None,
+        })
+    };
+    let limited = move || {
+        let say = |text: String| told(Grade::Unusual, Message { what: text, mend: String::new() });
+        swept.with(|swept| swept_of(swept).into_iter().flat_map(|s| s.limited.clone()).map(say).collect::<View>())
+    };
     let level = move || {
         let say = |name: String| {
             let message = Message { what: (page.level)(&name), mend: String::new() };
             told(Grade::Note, message)
         };
-        swept.with(|swept| swept.iter().flat_map(|swept| swept.level.clone()).map(say).collect::<View>())
+        swept.with(|swept| swept_of(swept).into_iter().flat_map(|swept| swept.level.clone()).map(say).collect::<View>())
     };
     el("section")
         .set("aria-labelledby", "sweep")
@@ -202,10 +187,14 @@ pub fn sweep(bench: Bench, swept: Memo<Option<Swept>>) -> View {
         )
         .child(drawn(state, picture, page.sweep))
         .child(el("p").class("empty").set("hidden", move || picture.with(Option::is_some)).child(page.no_drawing))
+        .child(problem)
         .child(level)
+        .child(limited)
         .child(fold(page.table_behind, move || {
-            (move || swept.with(|swept| swept.as_ref().map(|swept| table(page.sweep, &swept.head, swept.rows.clone()))))
-                .view()
+            (move || {
+                swept.with(|swept| swept_of(swept).map(|swept| table(page.sweep, &swept.head, swept.rows.clone())))
+            })
+            .view()
         }))
         .view()
 }

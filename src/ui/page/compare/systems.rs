@@ -1,27 +1,21 @@
 //! Which systems there are to compare, and those chosen, worked out.
 
-use crate::domain::compare::draft::fill_prices;
+use crate::domain::compare::draft::OpenRecipeChange;
+use crate::domain::compare::price::fill_prices;
 use crate::domain::compare::side::{NotSideBySide, SideBySide, System, on_conditions, side_by_side, with_liquids};
+use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::recipe::binder_system::SystemKey;
 use crate::domain::recipe::liquid::Role;
 use crate::domain::{Draft, Substance};
+use crate::record::SystemId;
 use crate::record::revision::Standing;
-use crate::record::{RecipeId, SystemId};
 use crate::ui::chart::series::letter;
 use crate::ui::field::choice::Choice;
 use crate::ui::page::compare::parts::follow;
-use crate::ui::signal::{Memo, memo};
+use crate::ui::signal::{Memo, effect, memo};
 use crate::ui::state::State;
 use std::sync::Arc;
 
-/// The open recipe's key.
-const OPEN: &str = "open";
-/// Before the key of a system of the library.
-const LIBRARY: &str = "library:";
-/// Before the id of a system of the mill's own.
-const OWN: &str = "own:";
-/// Before the id of a recipe on the shelf.
-const RECIPE: &str = "recipe:";
 /// So many recipes are offered at a time; a part of the name finds the others.
 const MOST_RECIPES: usize = 200;
 /// From so many recipes on a part of the name can be typed.
@@ -31,7 +25,7 @@ const MANY_RECIPES: usize = 20;
 #[derive(Debug, Clone, PartialEq)]
 pub struct Compared {
     /// What each is known by.
-    pub keys: Vec<String>,
+    pub keys: Vec<SystemChoice>,
     /// The systems.
     pub systems: Vec<System>,
     /// The place of the reference.
@@ -53,23 +47,24 @@ impl Compared {
 
     /// The place of a key among the systems that have a result; the reference, or else the first, for none.
     #[must_use]
-    pub fn ready_at(&self, key: &str) -> usize {
+    pub fn ready_at(&self, key: Option<&SystemChoice>) -> usize {
         let of = |wanted: usize| self.places.iter().position(|place| *place == wanted);
-        let named = self.keys.iter().position(|other| other == key).and_then(of);
+        let named = key.and_then(|key| self.keys.iter().position(|other| other == key)).and_then(of);
         named.or_else(|| of(self.reference)).unwrap_or(0)
     }
 
     /// The systems that have a result, to choose from.
     #[must_use]
     pub fn choices(&self) -> Vec<Choice> {
-        let choice = |place: &usize| (self.keys.get(*place).cloned().unwrap_or_default(), self.name(*place));
+        let choice =
+            |place: &usize| (self.keys.get(*place).map(SystemChoice::key).unwrap_or_default(), self.name(*place));
         self.places.iter().map(choice).collect()
     }
 }
 
 /// The systems chosen; at first the open recipe and two of the library that it is not.
 #[must_use]
-pub fn chosen(state: State) -> Vec<String> {
+pub fn chosen(state: State) -> Vec<SystemChoice> {
     let chosen = state.compare.typed.with(|typed| typed.systems.clone());
     if !chosen.is_empty() {
         return chosen;
@@ -80,8 +75,8 @@ pub fn chosen(state: State) -> Vec<String> {
         binders(&Draft { liquids, ..Draft::default() }) != own
     };
     let first = [SystemKey::Uf, SystemKey::UfPmdi, SystemKey::Pmdi];
-    let library = first.iter().filter(other).take(2).map(|key| format!("{LIBRARY}{}", key.key()));
-    std::iter::once(OPEN.to_owned()).chain(library).collect()
+    let library = first.iter().filter(other).take(2).map(|key| SystemChoice::Library(key.key().to_owned()));
+    std::iter::once(SystemChoice::OpenRecipe).chain(library).collect()
 }
 
 fn binders(draft: &Draft) -> Vec<Substance> {
@@ -104,16 +99,17 @@ pub struct Offer {
 #[must_use]
 pub fn offered(state: State, part: &str) -> Offer {
     let page = &state.words.compare.page;
-    let mut choices = vec![(OPEN.to_owned(), format!("{}: {}", page.open_recipe, open_name(state)))];
+    let mut choices = vec![(SystemChoice::OpenRecipe.key(), format!("{}: {}", page.open_recipe, open_name(state)))];
     for key in SystemKey::ALL {
         let name = (state.words.binder_system)(*key).name;
-        choices.push((format!("{LIBRARY}{}", key.key()), format!("{}: {name}", page.library)));
+        choices.push((SystemChoice::Library(key.key().to_owned()).key(), format!("{}: {name}", page.library)));
     }
     let part = part.trim().to_lowercase();
     let (mut recipes, mut found, mut all) = (0, 0, 0);
     state.shelf.with(|shelf| {
         for system in shelf.systems() {
-            choices.push((format!("{OWN}{}", system.system()), format!("{}: {}", page.own, system.content().name)));
+            let key = SystemChoice::OwnSystem(system.system().to_string()).key();
+            choices.push((key, format!("{}: {}", page.own, system.content().name)));
         }
         for listed in shelf.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept) {
             all += 1;
@@ -121,76 +117,108 @@ pub fn offered(state: State, part: &str) -> Offer {
                 found += 1;
                 if recipes < MOST_RECIPES {
                     recipes += 1;
-                    choices
-                        .push((format!("{RECIPE}{}", listed.recipe), format!("{}: {}", page.recipe, listed.head.name)));
+                    let number = shelf.history(listed.recipe).len();
+                    let name = (page.revision)(&listed.head.name, number);
+                    choices.push((SystemChoice::Revision(listed.head.id.to_string()).key(), name));
                 }
             }
         }
     });
-    choices.retain(|(key, label)| key.starts_with(RECIPE) || label.to_lowercase().contains(&part));
+    let is_recipe = |key: &str| matches!(SystemChoice::parse(key), Some(SystemChoice::Revision(_)));
+    choices.retain(|(key, label)| is_recipe(key) || label.to_lowercase().contains(&part));
     Offer { choices, recipes, found, many: all >= MANY_RECIPES }
 }
 
 fn open_name(state: State) -> String {
     let name = state.title.with(|title| title.name.trim().to_owned());
-    if name.is_empty() { state.words.recipe_page.untitled.to_owned() } else { name }
+    let name = if name.is_empty() { state.words.recipe_page.untitled.to_owned() } else { name };
+    format!("{name} ({})", state.words.compare.page.open_recipe.to_lowercase())
 }
 
-/// A system as it is kept: name and recipe. `None` where it is no longer there.
-fn load(state: State, open: &Draft, key: &str) -> Option<(String, Draft)> {
-    if key == OPEN {
-        return Some((open_name(state), open.clone()));
-    }
-    if let Some(key) = key.strip_prefix(LIBRARY) {
-        let key = SystemKey::ALL.iter().find(|system| system.key() == key)?;
-        return Some(((state.words.binder_system)(*key).name.to_owned(), with_liquids(open, &key.system().liquids)));
-    }
-    state.shelf.with(|shelf| {
-        if let Some(id) = key.strip_prefix(OWN) {
-            let content = shelf.system(SystemId::parse(id)?)?.content();
-            return Some((content.name.clone(), with_liquids(open, &content.liquids)));
-        }
-        let head = shelf.recipe(RecipeId::parse(key.strip_prefix(RECIPE)?)?)?.head.id;
-        let revision = shelf.revision(head)?;
-        let content = revision.content();
-        Some((content.name.clone(), content.draft.clone()))
+/// The recipe whose fibre, board and line the systems are put on.
+pub fn conditions(state: State) -> Memo<Draft> {
+    let chosen = follow(state, |typed| typed.conditions.clone());
+    memo(move || {
+        let saved = chosen.with(|chosen| match chosen {
+            Some(SystemChoice::Revision(id)) => state.shelf.with(|shelf| shelf.compared_revision(id)),
+            _ => None,
+        });
+        saved.map_or_else(|| state.draft.get(), |saved| saved.draft)
     })
+}
+
+/// A system as it is saved: name and recipe. `None` where it is no longer there.
+fn load(state: State, base: &Draft, choice: &SystemChoice) -> Option<(String, Draft)> {
+    match choice {
+        SystemChoice::OpenRecipe => Some((open_name(state), state.draft.get())),
+        SystemChoice::Library(key) => {
+            let key = SystemKey::ALL.iter().find(|system| system.key() == key)?;
+            Some(((state.words.binder_system)(*key).name.to_owned(), with_liquids(base, &key.system().liquids)))
+        }
+        SystemChoice::OwnSystem(id) => state.shelf.with(|shelf| {
+            let content = shelf.system(SystemId::parse(id)?)?.content();
+            Some((content.name.clone(), with_liquids(base, &content.liquids)))
+        }),
+        SystemChoice::Revision(id) => {
+            let saved = state.shelf.with(|shelf| shelf.compared_revision(id))?;
+            Some(((state.words.compare.page.revision)(&saved.name, saved.number), saved.draft))
+        }
+    }
+}
+
+/// Keeps the compared revision in place when another recipe is opened, and says so.
+pub fn follow_open(state: State) {
+    effect(move || {
+        let now = state.from.with(|from| from.map(|id| id.to_string()));
+        if !state.all_read.get() {
+            return;
+        }
+        let before = state.compare.typed.get_untracked();
+        let mut typed = before.clone();
+        let change = state
+            .shelf
+            .with_untracked(|shelf| typed.follow_open(now.as_deref(), |one, other| shelf.same_recipe(one, other)));
+        if typed != before {
+            state.compare.typed.set(typed);
+        }
+        if change == OpenRecipeChange::Kept {
+            state.tell(state.words.compare.page.open_changed.to_owned());
+        }
+    });
 }
 
 /// The systems chosen, worked out, as they are whenever something changes.
 pub fn compared(state: State) -> Memo<Arc<Compared>> {
     let keys = memo(move || chosen(state));
+    let base = conditions(state);
     // A recipe of the shelf is read once, not at every key.
     let loaded = memo(move || {
         keys.with(|keys| {
-            state.draft.with(|open| {
-                let load = |key: &String| load(state, open, key).map(|(name, draft)| (key.clone(), name, draft));
+            base.with(|base| {
+                let load = |key: &SystemChoice| load(state, base, key).map(|(name, draft)| (key.clone(), name, draft));
                 keys.iter().filter_map(load).collect::<Vec<_>>()
             })
         })
     });
-    let own = follow(state, &["price."]);
-    let reference = memo(move || state.compare.typed.with(|typed| typed.reference.clone()));
-    let conditions = memo(move || state.compare.typed.with(|typed| typed.own_conditions));
+    let own = follow(state, |typed| (typed.prices.clone(), typed.reference.clone(), typed.own_conditions));
     memo(move || {
         own.track();
-        reference.track();
-        conditions.track();
         let typed = state.compare.typed.get_untracked();
         let (mut found, mut systems) = (Vec::new(), Vec::new());
         loaded.with(|loaded| {
-            state.draft.with(|open| {
+            base.with(|base| {
                 for (key, name, draft) in loaded {
-                    let moved = key.starts_with(RECIPE) && !typed.own_conditions;
-                    let mut draft = if moved { on_conditions(open, draft) } else { draft.clone() };
-                    fill_prices(&typed, open, &mut draft);
+                    let moved = !matches!(key, SystemChoice::Library(_) | SystemChoice::OwnSystem(_));
+                    let moved = moved && !typed.own_conditions;
+                    let mut draft = if moved { on_conditions(base, draft) } else { draft.clone() };
+                    fill_prices(&typed, base, &mut draft);
                     found.push(key.clone());
                     systems.push(System::new(name.clone(), draft));
                 }
             });
         });
-        let reference = found.iter().position(|key| *key == typed.reference).unwrap_or(0);
-        let side = side_by_side(&systems, reference, 1);
+        let reference = found.iter().position(|key| Some(key) == typed.reference.as_ref()).unwrap_or(0);
+        let side = side_by_side(&systems, reference, Some(1));
         let solved = |at: &usize| systems.get(*at).is_some_and(|system| system.case().is_some());
         let places: Vec<usize> = (0..systems.len()).filter(solved).collect();
         let ready = places.iter().filter_map(|at| systems.get(*at).cloned()).collect();

@@ -1,9 +1,9 @@
 //! The systems side by side as a table, each figure with its working.
 
-use super::Bench;
+use super::comparison::Comparison;
 use super::parts::{given_out, with_draft};
 use super::sources::assumed as assumed_sources;
-use super::sure::Known;
+use super::study::PageStudy;
 use super::systems::Compared;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::file;
@@ -37,8 +37,8 @@ pub fn more(state: State, row: &Row, at: usize, reference: usize, unit: Unit) ->
 }
 
 /// The table. `open` holds "row system" of the working that is open; without it no figure can be opened.
-pub fn table(bench: Bench, shown: &Arc<Compared>, side: &SideBySide, open: Option<RwSignal<String>>) -> View {
-    let Bench { state, hours, .. } = bench;
+pub fn table(comparison: Comparison, shown: &Arc<Compared>, side: &SideBySide, open: Option<RwSignal<String>>) -> View {
+    let Comparison { state, hours, .. } = comparison;
     let page = &state.words.compare.page;
     let sheet = &state.words.compare.sheet;
     let reference = side.reference;
@@ -55,8 +55,9 @@ pub fn table(bench: Bench, shown: &Arc<Compared>, side: &SideBySide, open: Optio
             // The hours are typed: this row alone follows them.
             let shown = shown.clone();
             let yearly = move || {
-                let output = Output::CostPerYear(hours.get());
-                let value = |system: &System| system.case().and_then(|case| output.value(case));
+                let hours = hours.get();
+                let output = Output::CostPerYear(hours.unwrap_or(1));
+                let value = |system: &System| hours.and(system.case()).and_then(|case| output.value(case));
                 let row = Row { output, values: shown.systems.iter().map(value).collect() };
                 line_of(state, &shown, &row, (line, reference), open)
             };
@@ -168,8 +169,8 @@ fn opened(state: State, shown: &Compared, row: &Row, line: usize, open: RwSignal
 
 /// Everything that is given out, a table each: the systems side by side, what was assumed, every figure with its
 /// uncertainty, the share of each source, and the sources.
-fn tables(bench: Bench, sure: Memo<Option<Known>>) -> Option<Vec<Table>> {
-    let Bench { state, shown, hours } = bench;
+fn tables(comparison: Comparison, study: Memo<Option<PageStudy>>) -> Option<Vec<Table>> {
+    let Comparison { state, shown, hours } = comparison;
     let hours = hours.get_untracked();
     shown.with_untracked(|shown| {
         let reference = shown.side.as_ref().ok()?.reference;
@@ -178,7 +179,7 @@ fn tables(bench: Bench, sure: Memo<Option<Known>>) -> Option<Vec<Table>> {
             let words = state.words;
             let mut all = vec![side_by_side(&shown.systems, &side, words, context)];
             all.push(assumptions(&shown.systems, words, context));
-            sure.with_untracked(|known| {
+            study.with_untracked(|known| {
                 let Some((known, study)) = known.as_ref().and_then(|known| Some((known, known.study.as_ref().ok()?)))
                 else {
                     return;
@@ -197,18 +198,18 @@ fn tables(bench: Bench, sure: Memo<Option<Known>>) -> Option<Vec<Table>> {
 }
 
 /// The buttons that give the comparison out as tables.
-pub fn exports(bench: Bench, sure: Memo<Option<Known>>) -> View {
-    let state = bench.state;
+pub fn exports(comparison: Comparison, study: Memo<Option<PageStudy>>) -> View {
+    let state = comparison.state;
     let page = &state.words.compare.page;
     let csv = move || {
-        let Some(all) = untrack(|| tables(bench, sure)) else { return };
+        let Some(all) = untrack(|| tables(comparison, study)) else { return };
         // A file of text has no sheets: one below the other, each under its name.
         let text = to_csv(&stacked(all), state.units.get_untracked().mark);
         let name = file::file_name(page.file_name, "csv");
         given_out(state, file::give_out(&name, "text/csv", &text).map(|()| name));
     };
     let xlsx = move || {
-        let Some(all) = untrack(|| tables(bench, sure)) else { return };
+        let Some(all) = untrack(|| tables(comparison, study)) else { return };
         let name = file::file_name(page.file_name, "xlsx");
         let kind = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
         given_out(state, file::give_out_bytes(&name, kind, &to_xlsx(&all)).map(|()| name));

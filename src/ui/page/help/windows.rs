@@ -2,7 +2,7 @@
 
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::recipe::limit::{Limit, Window, liquid, plain};
-use crate::domain::{Draft, Field, LiquidDraft, LiquidField, LiquidId, Role, Substance};
+use crate::domain::{Draft, Field, LiquidDraft, LiquidField, LiquidId, Product, Role, Substance};
 use crate::quantity::{Amount, Kind};
 use crate::ui::state::State;
 use crate::ui::text::{trimmed, unit_shown};
@@ -44,12 +44,12 @@ fn of_substance(state: State, substance: Substance) -> Vec<View> {
     let draft = Draft { liquids: vec![made.clone()], ..Draft::default() };
     let name = (state.words.substance)(substance);
     let line = |part: LiquidField, beside: bool, more: &str| {
-        let limit = liquid(&made, part, beside);
+        let limit = liquid(&made, part, beside, Product::default());
         let label = (state.words.field)(Field::Liquid(made.id, part), &draft).label;
         let label = if more.is_empty() { format!("{name}: {label}") } else { format!("{name}: {label}, {more}") };
         limit.usual.map(|window| row(state, label, &limit, window, part.kind(made.dose_way)))
     };
-    let dose = |beside| liquid(&made, LiquidField::Dose, beside).usual;
+    let dose = |beside| liquid(&made, LiquidField::Dose, beside, Product::default()).usual;
     let doses = if dose(false) == dose(true) {
         vec![line(LiquidField::Dose, false, "")]
     } else {
@@ -63,7 +63,8 @@ fn of_substance(state: State, substance: Substance) -> Vec<View> {
 /// Whether the density window is the one for any liquid.
 fn is_general(made: &LiquidDraft) -> bool {
     let other = LiquidDraft { substance: Substance::Other, ..made.clone() };
-    liquid(made, LiquidField::Density, false).usual == liquid(&other, LiquidField::Density, false).usual
+    liquid(made, LiquidField::Density, false, Product::default()).usual
+        == liquid(&other, LiquidField::Density, false, Product::default()).usual
 }
 
 fn row(state: State, label: String, limit: &Limit, window: Window, kind: Kind) -> View {

@@ -17,7 +17,7 @@ use crate::statistics::control_chart::control_chart;
 use crate::ui::field::choice;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
-use crate::ui::signal::{RwSignal, memo};
+use crate::ui::signal::{RwSignal, effect, memo};
 use crate::ui::state::State;
 
 /// So many checks stand in the table; the file has all.
@@ -84,7 +84,10 @@ pub fn export_check(state: State) {
 /// The log with its chart.
 pub fn log(state: State) -> View {
     let page = &state.words.line_page;
-    read(state);
+    effect(move || {
+        state.shelf.track();
+        read(state);
+    });
     let chosen = RwSignal::new(String::new());
     let none = move || state.line.log.with(Vec::is_empty);
     let choices = memo(move || state.line.log.with(|log| charted(state, log)));

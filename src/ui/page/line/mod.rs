@@ -17,7 +17,7 @@ mod state;
 mod tanks;
 
 pub use paper::paper;
-pub use state::LineState;
+pub use state::{LineState, taught};
 
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el};
@@ -33,7 +33,6 @@ use std::time::Duration;
 /// The page.
 pub fn line() -> View {
     let state = state();
-    state.read_records();
     tick(state);
     let page = &state.words.line_page;
     el("div")

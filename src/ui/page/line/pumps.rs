@@ -6,8 +6,8 @@ use crate::browser::clock;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::browser::page as browser;
-use crate::domain::Caution;
 use crate::domain::line::{CalibrationId, Fed, Feeds, LineField, Metering, Model, PumpField, PumpId, SettingUnit};
+use crate::domain::{Work, cautions_at};
 use crate::ui::part::caution;
 use crate::ui::part::fold::fold;
 use crate::ui::signal::memo;
@@ -50,7 +50,7 @@ pub fn pumps(state: State) -> View {
     };
     many([
         el("p").child(page.pumps_hint).view(),
-        caution::list(vec![Caution::CatchTest]).view(),
+        (move || caution::list(state.draft.with(|draft| cautions_at(Work::CatchTest, draft, None)))).view(),
         (move || state.line.checked.with(|line| findings(state, line.findings.iter().filter(|f| f.pump().is_none()))))
             .view(),
         each(keys, |(id, unit)| format!("{} {}", id.0, *unit as u8), move |(id, unit)| pump(state, id, unit)),

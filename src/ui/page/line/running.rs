@@ -6,12 +6,14 @@ use super::sheet::pump_name;
 use super::state::{solved, with_context};
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
-use crate::domain::Grade;
 use crate::domain::line::working::{correction_working, dose_working, former_working, run_working};
 use crate::domain::line::{
     Check, LineCheck, LineField, LineFigure, LineFinding, LineVerdict, LineWorking, PumpField, PumpId, ReadingWay,
     RunFigure, RunningField, ToleranceField, UncertaintyField, Verdict, check_readings, read_running, stale,
 };
+use crate::domain::{Grade, Work, cautions_at};
+use crate::record::limits::LONGEST_NAME;
+use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
 use crate::ui::part::finding::{mark, told};
 use crate::ui::part::fold::fold;
@@ -51,6 +53,7 @@ pub fn running(state: State) -> View {
                     el("input")
                         .set("id", "check-remark")
                         .set("type", "text")
+                        .set("maxlength", LONGEST_NAME.to_string())
                         .set("autocomplete", "off")
                         .property("value", move || state.line.book(|book| book.remark.clone()))
                         .on("input", move |event| {
@@ -119,6 +122,7 @@ fn result(state: State) -> View {
     let Some(running) = running else {
         return many([said, el("p").class("empty").child(page.no_running).view()]);
     };
+    let measured = Some(running.actual.sample_moisture.unwrap_or(running.actual.mat_moisture));
     let read: Vec<Verdict> =
         running.checks.iter().map(Check::verdict).filter(|verdict| *verdict != Verdict::NotRead).collect();
     let all_within = !read.is_empty() && read.iter().all(|verdict| *verdict == Verdict::Within);
@@ -140,6 +144,7 @@ fn result(state: State) -> View {
         verdict.view(),
         split.view(),
         within.view(),
+        caution::list(state.draft.with(|draft| cautions_at(Work::LineCheck, draft, measured))).view(),
         checks(state, &running),
         corrections(state, &running),
         workings(state, &running),

@@ -4,11 +4,9 @@ use crate::browser::clock;
 use crate::domain::Draft;
 use crate::domain::line::{CheckedLine, LineBook, LineField, check_line, example_line};
 use crate::domain::recipe::example::example;
-use crate::record::line::LINE;
-use crate::record::shelf::Unread;
-use crate::record::{CheckId, CheckRecord, LineRecord, Store};
+use crate::record::{CheckId, CheckRecord, LineRecord};
 use crate::ui::signal::{Memo, RwSignal, memo};
-use crate::ui::state::{Library, State};
+use crate::ui::state::State;
 use crate::ui::text::LineContext;
 use std::collections::BTreeSet;
 
@@ -74,17 +72,11 @@ pub struct LineState {
 }
 
 impl LineState {
-    /// The line as it was kept, or the example at a first start; and why it is not there.
+    /// The signals of a line.
     #[must_use]
-    pub fn new(shelf: &Library) -> (Self, Option<Unread>) {
-        let first = matches!(shelf.store().read(LINE), Ok(None));
-        let (record, unread) = match shelf.line() {
-            Ok(_) if first => (taught(), None),
-            Ok(record) => (record, None),
-            Err(why) => (LineRecord::default(), Some(why)),
-        };
+    pub fn new(record: LineRecord) -> Self {
         let record = RwSignal::new(record);
-        let line = Self {
+        Self {
             record,
             checked: memo(move || record.with(|record| check_line(&record.book))),
             section: RwSignal::new(0),
@@ -92,8 +84,7 @@ impl LineState {
             log: RwSignal::new(Vec::new()),
             struck: RwSignal::new(BTreeSet::new()),
             now: RwSignal::new(clock::now()),
-        };
-        (line, unread)
+        }
     }
 
     /// Something of what was typed; follows it.

@@ -5,9 +5,7 @@ use super::result::{self, Line, worked};
 use super::{amount, choose};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::mixing::glue_batch::{Batch, GlueError};
-use crate::domain::mixing::{
-    Candidate, MixDraft, MixField, ShareWay, Trouble, batch, cautions, fill_in_shares, premix, wets_isocyanate,
-};
+use crate::domain::mixing::{Candidate, MixDraft, MixField, ShareWay, Trouble, batch, cautions, fill_in_shares, tank};
 use crate::domain::{Draft, Grade};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::caution;
@@ -138,14 +136,6 @@ fn warnings(state: State, tank: &[Candidate]) -> View {
     let pot_life =
         tank.iter().any(|candidate| candidate.in_tank && candidate.role == Some(crate::domain::Role::Hardener));
     many([
-        (wets_isocyanate(tank).then(|| {
-            el("p")
-                .class("finding stop")
-                .child(mark(Grade::Stop))
-                .text(" ")
-                .child(el("strong").child(page.isocyanate_with_water))
-        }))
-        .view(),
         (pot_life.then(|| {
             el("p")
                 .class("finding unusual")

@@ -6,7 +6,7 @@ use crate::browser::element::{Part, View, el, many};
 use crate::domain::chemistry::solute::Solute;
 use crate::domain::mixing::target_amount::Wanted;
 use crate::domain::mixing::{MadeUp, MixField, Trouble, solution as made_up};
-use crate::domain::{Caution, Grade};
+use crate::domain::{Grade, cautions_of_solution};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::caution;
 use crate::ui::part::figure::with_unit;
@@ -26,7 +26,7 @@ pub fn solution() -> View {
             told(Grade::Stop, state.with_context(|context| (state.words.make_up)(&error, context)))
         }
     };
-    let oxidiser = memo(move || state.mix.with(|mix| mix.solute == Solute::AmmoniumNitrate));
+    let solute = memo(move || state.mix.with(|mix| mix.solute));
     let put = move |solute| state.mix.update(|mix| mix.solute = solute);
     el("section")
         .set("aria-labelledby", "solution")
@@ -48,7 +48,7 @@ pub fn solution() -> View {
                 .child(field(state, MixField::MeasuredDensity)),
         )
         .child(el("div").class("results").set("aria-live", "polite").child(shown))
-        .child(move || oxidiser.get().then(|| caution::list(vec![Caution::Oxidiser])))
+        .child(move || caution::list(cautions_of_solution(solute.get())))
         .view()
 }
 

@@ -45,7 +45,7 @@ fn applying(state: State) -> View {
         el("li")
             .child(el("h3").child(words.title))
             .child(el("p").child(words.text))
-            .child((!words.limits.is_empty()).then(|| el("p").class("note").child(words.limits)))
+            .child(words.limits.into_iter().map(|limit| el("p").class("note").child(limit).view()).collect::<View>())
     };
     el("section")
         .class("group cautions")

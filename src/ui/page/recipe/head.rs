@@ -4,6 +4,7 @@ use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::spawn_local;
 use crate::browser::graph::*;
 use crate::browser::{clock, link, page, print};
+use crate::record::limits::LONGEST_NAME;
 use crate::ui::field::text;
 use crate::ui::keep;
 use crate::ui::part::code::code;
@@ -29,6 +30,7 @@ pub fn head() -> View {
                     el("input")
                         .set("id", save::NAME)
                         .set("type", "text")
+                        .set("maxlength", LONGEST_NAME.to_string())
                         .set("autocomplete", "off")
                         .set("placeholder", words.untitled)
                         .set("aria-describedby", save::SAYS)
@@ -76,6 +78,7 @@ fn pass_on(state: State) -> View {
             let box_of_link = el("input")
                 .set("id", "link")
                 .set("type", "text")
+                .set("maxlength", LONGEST_NAME.to_string())
                 .set("readonly", true)
                 .set("aria-label", words.link)
                 .set("value", link);
@@ -192,6 +195,7 @@ fn tags(state: State) -> View {
                 el("input")
                     .set("id", "recipe-tags")
                     .set("type", "text")
+                    .set("maxlength", LONGEST_NAME.to_string())
                     .set("autocomplete", "off")
                     .set("aria-describedby", "recipe-tags-hint")
                     .property("value", move || now.get())

@@ -5,7 +5,7 @@ use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
 use crate::domain::recipe::draft::{FeedWay, WaterWay};
 use crate::domain::recipe::finding::What;
-use crate::domain::{Field, Finding, Grade, Place, Station};
+use crate::domain::{BoardKind, Field, Finding, Furnish, Grade, Place, Station};
 use crate::ui::field::choice::labelled;
 use crate::ui::field::number::number;
 use crate::ui::part::finding::{mark, says};
@@ -53,7 +53,9 @@ fn main_fields(state: State, station: Station) -> View {
                 FeedWay::LineSpeed => number(Field::WantedLineSpeed),
                 FeedWay::PressFactor => number(Field::WantedPressFactor),
             };
-            grid(many([feed_way(state).view(), flow.view(), number(Field::FibreMoisture).view()]).view())
+            grid(
+                many([furnish(state), feed_way(state).view(), flow.view(), number(Field::FibreMoisture).view()]).view(),
+            )
         }
         Station::Blender => {
             let way = state.cell(move || state.draft.with(|draft| draft.water_way));
@@ -82,36 +84,18 @@ fn main_fields(state: State, station: Station) -> View {
             )
         }
         Station::Press => grid(fields(&[Field::PressLength])),
-        Station::Board => grid(fields(&[
-            Field::BoardDensity,
-            Field::BoardMoisture,
-            Field::Thickness,
-            Field::SandTop,
-            Field::SandBottom,
+        Station::Board => grid(many([
+            board_kind(state),
+            fields(&[Field::BoardDensity, Field::BoardMoisture, Field::Thickness, Field::SandTop, Field::SandBottom]),
         ])),
-    }
-}
-
-const fn less_often(station: Station) -> &'static [Field] {
-    match station {
-        Station::Fibre => &[Field::FibrePrice, Field::FibreSupply],
-        Station::Blender => &[Field::BlenderCapacity],
-        Station::Mat => &[
-            Field::DryingLoss,
-            Field::Reject,
-            Field::SpreadWidth,
-            Field::MatBulkDensity,
-            Field::MatTemperature,
-            Field::SurfaceSpray,
-        ],
-        Station::Press => &[Field::ExitMoisture, Field::LeastPressFactor, Field::TopLineSpeed],
-        Station::Board => &[Field::SurfaceRatio, Field::AreaYield, Field::ShiftHours],
     }
 }
 
 /// What is less often needed. Where something was found in there, the fold says so.
 fn folded(state: State, station: Station) -> View {
-    let inside = less_often(station);
+    let inside: Vec<Field> =
+        Field::PLAIN.iter().copied().filter(|field| field.is_folded() && field.station() == station).collect();
+    let boxes = fields(&inside);
     let gravest = state.cell(move || {
         let here = state.findings(|finding| matches!(finding.place, Place::Field(field) if inside.contains(&field)));
         here.iter().map(|finding| finding.grade).min()
@@ -125,8 +109,34 @@ fn folded(state: State, station: Station) -> View {
     el("details")
         .class("more")
         .child(el("summary").child(state.words.recipe_page.advanced).child(pinned))
-        .child(el("div").class("fields").child(fields(inside)))
+        .child(el("div").class("fields").child(boxes))
         .view()
+}
+
+fn furnish(state: State) -> View {
+    let choices =
+        Furnish::ALL.iter().map(|each| (each.key().to_owned(), (state.words.furnish)(*each).to_owned())).collect();
+    let now = state.cell(move || state.draft.with(|draft| draft.furnish.key()).to_owned());
+    let choose = Callback::new(move |key: String| {
+        if let Some(each) = Furnish::ALL.iter().find(|each| each.key() == key) {
+            state.edit(None, |draft| draft.furnish = *each);
+        }
+    });
+    let label = Signal::stored(state.words.recipe_page.furnish.to_owned());
+    labelled("furnish".to_owned(), label, Signal::stored(choices), now, choose)
+}
+
+fn board_kind(state: State) -> View {
+    let choices =
+        BoardKind::ALL.iter().map(|each| (each.key().to_owned(), (state.words.board_kind)(*each).to_owned())).collect();
+    let now = state.cell(move || state.draft.with(|draft| draft.board_kind.key()).to_owned());
+    let choose = Callback::new(move |key: String| {
+        if let Some(each) = BoardKind::ALL.iter().find(|each| each.key() == key) {
+            state.edit(None, |draft| draft.board_kind = *each);
+        }
+    });
+    let label = Signal::stored(state.words.recipe_page.board_kind.to_owned());
+    labelled("board-kind".to_owned(), label, Signal::stored(choices), now, choose)
 }
 
 const fn feed_key(way: FeedWay) -> &'static str {

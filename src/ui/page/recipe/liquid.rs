@@ -3,7 +3,7 @@
 use crate::browser::element::{Part, View, button, el, svg};
 use crate::browser::graph::*;
 use crate::browser::page;
-use crate::domain::recipe::binder_system::SystemKey;
+use crate::domain::recipe::typical_density::choose_substance;
 use crate::domain::{
     DoseWay, Draft, Entry, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance,
 };
@@ -194,10 +194,7 @@ fn role(state: State, id: LiquidId) -> View {
 fn substance(state: State, id: LiquidId) -> View {
     let now = state.cell(move || of(state, id, |liquid| liquid.substance));
     let choose = Callback::new(move |substance: Substance| {
-        change(state, None, id, |liquid| {
-            liquid.substance = substance;
-            take_typical(liquid);
-        });
+        state.edit(None, |draft| choose_substance(draft, id, substance));
     });
     let key = substance_id(id);
     choice(key, state.words.recipe_page.liquid_substance, Substance::ALL, state.words.substance, now, choose)
@@ -207,25 +204,6 @@ fn substance(state: State, id: LiquidId) -> View {
 #[must_use]
 pub fn substance_id(id: LiquidId) -> String {
     format!("liquid-substance-{}", id.0)
-}
-
-/// Fills the boxes that nobody has typed in with what the library has for the substance.
-fn take_typical(liquid: &mut LiquidDraft) {
-    let mut library = SystemKey::ALL.iter().flat_map(|system| system.system().liquids);
-    let Some(typical) = library.find(|typical| typical.substance == liquid.substance) else { return };
-    if liquid.dose.preset && liquid.solids.preset {
-        liquid.role = typical.role;
-    }
-    for part in [LiquidField::Dose, LiquidField::Solids, LiquidField::Density] {
-        // A dose means something else on another base.
-        let same_meaning = part != LiquidField::Dose || typical.dose_way == liquid.dose_way;
-        if liquid.entry(part).preset && same_meaning {
-            *liquid.entry_mut(part) = typical.entry(part).clone();
-        }
-    }
-    if liquid.source.is_empty() {
-        liquid.source = typical.source;
-    }
 }
 
 fn way_key(way: DoseWay) -> String {

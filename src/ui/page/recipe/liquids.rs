@@ -30,6 +30,9 @@ pub fn liquids() -> View {
 }
 
 fn add(state: State) {
+    if !state.has_room_for(1) {
+        return;
+    }
     let id = state.draft.with_untracked(crate::domain::Draft::free_id);
     state.edit(None, |draft| {
         let role = if draft.liquids.is_empty() { Role::Binder } else { Role::Other };
@@ -45,8 +48,10 @@ fn systems(state: State) -> View {
     let take = move |key: String| {
         let Some(system) = SystemKey::ALL.iter().find(|system| system.key() == key) else { return };
         let liquids = system.system().liquids;
-        state.edit(None, |draft| add_liquids(draft, &liquids));
-        state.tell_step((state.words.binder_system)(*system).name);
+        if state.has_room_for(liquids.len()) {
+            state.edit(None, |draft| add_liquids(draft, &liquids));
+            state.tell_step((state.words.binder_system)(*system).name);
+        }
         // The select goes back to its heading, ready for another system.
         chosen.set(key);
         chosen.set(String::new());

@@ -129,6 +129,8 @@ fn name(state: State, difference: Difference, old: &Draft, new: &Draft) -> Strin
     match difference {
         Difference::FeedWay => words.feed_way.to_owned(),
         Difference::WaterWay => words.water_way.to_owned(),
+        Difference::Furnish => words.furnish.to_owned(),
+        Difference::BoardKind => words.board_kind.to_owned(),
         Difference::Entry(field) => (state.words.field_name)(field, new),
         Difference::Liquid(id) => liquid(state, id, having(id, old, new)),
         Difference::Choice(id, choice) => {
@@ -150,6 +152,8 @@ fn told(state: State, difference: Difference, draft: &Draft) -> String {
     match difference {
         Difference::FeedWay => (words.feed_way)(draft.feed_way).to_owned(),
         Difference::WaterWay => (words.water_way)(draft.water_way).to_owned(),
+        Difference::Furnish => (words.furnish)(draft.furnish).to_owned(),
+        Difference::BoardKind => (words.board_kind)(draft.board_kind).to_owned(),
         Difference::Entry(field) => entered(state, draft, field),
         Difference::Liquid(id) => {
             (if draft.liquid(id).is_some() { words.shelf_page.there } else { words.shelf_page.not_there }).to_owned()

@@ -4,7 +4,7 @@ use crate::browser::element::{El, Part, View, button, el, many};
 use crate::browser::file::{self, ChosenFile, ReadFileError};
 use crate::browser::graph::spawn_local;
 use crate::browser::graph::*;
-use crate::browser::{records, shared, storage};
+use crate::browser::{database, shared, storage};
 use crate::domain::Grade;
 use crate::record::library::LARGEST;
 use crate::ui::keep::{self, Imported};
@@ -32,7 +32,7 @@ pub fn files() -> View {
     };
     let most = RwSignal::new(page.room_usual.to_owned());
     spawn_local(async move {
-        if let Some(bytes) = records::room().await {
+        if let Some(bytes) = database::room().await {
             _ = most.try_set((page.room_given)(bytes));
         }
     });
@@ -157,6 +157,7 @@ async fn taken(state: State, file: ChosenFile) -> Option<Message> {
     };
     // "straw-15.haulm.json" is called "straw-15".
     let stem = file_name.split('.').next().unwrap_or_default();
+    keep::records::loaded(state).await;
     match state.import(&text, stem) {
         Imported::Refused(refusal) => Some((state.words.refusal)(&refusal, Carrier::File)),
         Imported::Kept | Imported::NotKept => None,

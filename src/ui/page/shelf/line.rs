@@ -8,8 +8,9 @@ use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::{Entry, Grade};
 use crate::quantity::Kind;
+use crate::record::limits::LONGEST_NAME;
 use crate::ui::field::number_text::in_box;
-use crate::ui::part::announce::UNDO;
+use crate::ui::keep::records;
 use crate::ui::part::figure::joined;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
@@ -139,7 +140,7 @@ fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> View 
     let remove = move |_| {
         state.remove(recipe);
         // The line is gone; what takes it back is next.
-        request_animation_frame(|| page::focus(UNDO));
+        records::focus_undo(state);
     };
     let expanded = move || if open.get() == Open::History { "true" } else { "false" };
     el("div")
@@ -209,6 +210,7 @@ fn rename(state: State, head: crate::record::RevisionId, now: String, open: RwSi
                 el("input")
                     .set("id", id)
                     .set("type", "text")
+                    .set("maxlength", LONGEST_NAME.to_string())
                     .set("autocomplete", "off")
                     .set("aria-describedby", says.clone())
                     .set("aria-invalid", move || missing.get().then_some("true"))

@@ -23,7 +23,6 @@ const AT_ONCE: usize = 40;
 /// The page.
 pub fn shelf() -> View {
     let state = state();
-    state.read_records();
     let page = &state.words.shelf_page;
     let query = RwSignal::new(String::new());
     let most = RwSignal::new(AT_ONCE);

@@ -27,7 +27,9 @@ pub(super) fn field(field: Field, draft: &Draft) -> FieldWords {
         Field::WaterOnFibre => words("Water dose, water on oven-dry fibre", "kg of water per 100 kg oven-dry fibre."),
         Field::WaterFlow => words("Water dose, flow", ""),
         Field::BoardDensity => words("Board density", "Finished board at its board moisture (EN 323)."),
-        Field::BoardMoisture => words("Board moisture", "At which the density is meant."),
+        Field::BoardMoisture => {
+            words("Board moisture", "At which the density is meant. Solid wood at 20 °C and 65 %: 12.0 %.")
+        }
         Field::Thickness => words("Finished thickness", "After sanding."),
         Field::SandTop => words("Sanded off, top face", ""),
         Field::SandBottom => words("Sanded off, bottom face", ""),
@@ -39,7 +41,10 @@ pub(super) fn field(field: Field, draft: &Draft) -> FieldWords {
         Field::PressLength => words("Press length, heated", ""),
         Field::Reject => words("Sifter reject, share of the furnish", ""),
         Field::AreaYield => words("Area yield", "Finished area per pressed area, after edges and crosscuts."),
-        Field::ExitMoisture => words("Board moisture leaving the press", "Blank: taken to be the board moisture."),
+        Field::ExitMoisture => words(
+            "Board moisture leaving the press",
+            "Leave blank to use the board moisture; the press water follows from it.",
+        ),
         Field::MatBulkDensity => words("Bulk density of the loose mat, moist", "Gives the mat height."),
         Field::MatTemperature => words("Mat temperature before the press", ""),
         Field::SurfaceSpray => words("Water sprayed on the mat, both faces", "Between former and press."),

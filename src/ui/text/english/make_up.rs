@@ -97,14 +97,18 @@ fn volume_without_density(why: DensityError, context: &Context<'_>) -> Message {
 pub(super) fn glue(error: &GlueError, names: &[&str], context: &Context<'_>) -> Message {
     let part = |at: usize| names.get(at).map_or_else(|| format!("Part {}", at + 1), |name| (*name).to_owned());
     match *error {
+        GlueError::IsocyanateWithWater => message(
+            "Glue: an isocyanate and a liquid with water cannot share a tank. They react, the gas builds pressure, and \
+             the mix sets.",
+            "Take the isocyanate out of the tank and emulsify it at the nozzle.",
+        ),
         GlueError::NothingToMix => message(
             "Glue: there is nothing to mix.",
             "Give at least one part a share above zero, such as 100 parts of resin.",
         ),
-        GlueError::TooManyParts { given } => message(
-            format!("Glue: {given} parts are more than the {MAX_PARTS} that a mix holds."),
-            "Remove parts, or premix some of them and enter the mix as one part.",
-        ),
+        GlueError::TooManyParts { given } => {
+            message(format!("Glue: {given} parts are more than the {MAX_PARTS} that a mix holds."), "Remove parts.")
+        }
         GlueError::ShareOutOfRange { part: at, given } => message(
             format!("{}: {} parts by mass cannot be.", part(at), parts(given, context)),
             "Type zero or more, such as 100.",

@@ -57,8 +57,6 @@ pub(super) const MIX: MixPage = MixPage {
     mass: "Weigh in",
     ideal_mixing: "Density and litres by ideal mixing, as if the volumes added up. A measured density goes before it.",
     pot_life: "A mixed batch has a pot life: mix only what is sprayed within it.",
-    isocyanate_with_water: "An isocyanate and something with water would stand in one tank. They react, the gas builds pressure, \
-                            and the mix sets. Emulsify at the nozzle instead.",
     isocyanate: "Isocyanate and water",
     isocyanate_hint: "What the NCO content on the certificate stands for.",
     equivalent_weight: "Equivalent weight, isocyanate per mole of NCO",

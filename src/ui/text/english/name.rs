@@ -4,7 +4,7 @@ use crate::domain::balance::machine::Machine;
 use crate::domain::chemistry::solute::Solute;
 use crate::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
 use crate::domain::recipe::limit::Source;
-use crate::domain::{DoseWay, Draft, Grade, Role, Station, Substance};
+use crate::domain::{BoardKind, DoseWay, Draft, Furnish, Grade, Role, Station, Substance};
 use crate::quantity::kind::System;
 use crate::quantity::{Dimension, Kind};
 use std::borrow::Cow;
@@ -31,8 +31,9 @@ pub(super) fn grade(grade: Grade) -> &'static str {
 pub(super) fn source(source: Source) -> Cow<'static, str> {
     match source {
         Source::Published(source) => Cow::Borrowed(source),
-        Source::FromMemory => Cow::Borrowed("from memory, no source at hand"),
-        Source::CommonPractice => Cow::Borrowed("common practice, no source"),
+        Source::Unverified(of) => Cow::Owned(format!("unverified; {of}")),
+        Source::FromMemory => Cow::Borrowed("unverified"),
+        Source::CommonPractice => Cow::Borrowed("trade practice"),
     }
 }
 
@@ -80,6 +81,22 @@ pub(super) fn machine(machine: Machine) -> &'static str {
         Machine::Blender => "Blender",
         Machine::Press => "Press",
         Machine::LineSpeed => "Line speed",
+    }
+}
+
+pub(super) fn furnish(furnish: Furnish) -> &'static str {
+    match furnish {
+        Furnish::Straw => "Straw",
+        Furnish::Wood => "Wood",
+        Furnish::Mixed => "Straw and wood",
+    }
+}
+
+pub(super) fn board_kind(kind: BoardKind) -> &'static str {
+    match kind {
+        BoardKind::Fibreboard => "Fibreboard (EN 622-1, EN 622-5)",
+        BoardKind::Particleboard => "Particleboard (EN 312)",
+        BoardKind::Other => "Other",
     }
 }
 

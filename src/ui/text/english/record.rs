@@ -37,6 +37,14 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
             format!("{subject} nests brackets more than {DEEPEST} deep, at {}.", at(*place)),
             "No recipe does. Check where it comes from.".to_owned(),
         ),
+        Refusal::TooMany { key, count, limit } => (
+            format!("{subject} has {count} {key}; at most {limit} are read."),
+            "Check where it comes from: no mill runs so many.".to_owned(),
+        ),
+        Refusal::TooLong { key, length, limit } => (
+            format!("A text of {length} characters stands under «{key}»; at most {limit} are read."),
+            "Shorten it in a text editor, and try once more.".to_owned(),
+        ),
         Refusal::NotJson { at: place, cut_short: true } => (
             format!("{subject} breaks off at {}.", at(*place)),
             "Its end is missing. Take a whole copy, if there is one.".to_owned(),
@@ -96,6 +104,10 @@ pub(super) fn store(error: &StoreError) -> Message {
             "The browser does not let Haulm keep anything.",
             "Your work is still on the page: save it to a file now. A private window or a setting of the browser may \
              be the cause.",
+        ),
+        StoreError::Silent => message(
+            "The browser's database does not answer. Nothing since then is saved.",
+            "Your work is still on the page: export it to a file now. Closing other tabs of Haulm may help.",
         ),
         StoreError::Other(own) => message(
             format!("The browser's store did not do it: «{own}»."),

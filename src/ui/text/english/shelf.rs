@@ -1,6 +1,8 @@
 //! The shelf.
 
-use crate::ui::text::{Message, ShelfPage};
+use crate::record::StoreError;
+use crate::record::shelf::SaveError;
+use crate::ui::text::{Message, Rescue, ShelfPage};
 
 fn recipes(count: usize) -> String {
     if count == 1 { "1 recipe".to_owned() } else { format!("{} recipes", grouped(count)) }
@@ -103,6 +105,19 @@ pub(super) const SHELF: ShelfPage = ShelfPage {
     room: |bytes| format!("The shelf takes {}.", megabytes(bytes)),
     room_given: |bytes| format!("The browser gives Haulm up to about {}.", gigabytes(bytes)),
     room_usual: "The browser's store mostly ends at 5\u{a0}MB.",
+    unsaved_work: |at, name| format!("Unsaved work, {at}{}{name}", if name.is_empty() { "" } else { ": " }),
+    draft_only_in_database: |why| {
+        Message {
+        what: match why {
+            SaveError::Store(StoreError::Full) => "Local storage is full.".to_owned(),
+            SaveError::Store(StoreError::Blocked) => "Local storage is blocked.".to_owned(),
+            why => super::record::unsaved(why).what,
+        },
+        mend: "What is typed goes to the browser's database; what was typed in the last second before a reload may be lost. \
+               Make room by clearing what other pages of this address keep."
+            .to_owned(),
+    }
+    },
     opened: |name| format!("«{name}» is open."),
     opened_over: |name, before| format!("«{name}» is open. «{before}» was not saved; Undo brings it back."),
     removed: |name| format!("«{name}» is off the shelf."),
@@ -146,6 +161,13 @@ pub(super) const SHELF: ShelfPage = ShelfPage {
     shared_mend: "Everything is on this shelf. See that the drive is there and press «Level now», or choose the file again.",
     fill_again: "Write them back",
     filled_again: |count| format!("{} written back.", records(count)),
+};
+
+pub(super) const RESCUE: Rescue = Rescue {
+    title: "Haulm has stopped",
+    reading: "Reading everything that is saved…",
+    saved: |count, file| format!("{} and the open pages saved to the file {file}.", records(count)),
+    again: "Start again",
 };
 
 fn records(count: usize) -> String {

@@ -1,8 +1,8 @@
 //! Figures of the bench: what each is, on which basis.
 
 use crate::domain::trial::boards::working::BoardFigure;
-use crate::domain::trial::weigh_sheet::working::Origin;
-use crate::domain::trial::{Figure, LineFigure, Property};
+use crate::domain::trial::weigh_sheet::working::WeighOrigin;
+use crate::domain::trial::{Property, WeighFigure, WeighLineFigure};
 use crate::ui::text::FigureWords;
 use crate::ui::text::english::balance;
 
@@ -10,28 +10,30 @@ const fn words(label: &'static str, note: &'static str) -> FigureWords {
     FigureWords { label, note }
 }
 
-pub(super) fn figure(figure: Figure) -> FigureWords {
+pub(super) fn figure(figure: WeighFigure) -> FigureWords {
     match figure {
-        Figure::MatArea => words("Mat area", ""),
-        Figure::MatOvenDry => words("Mat, oven-dry", "oven-dry, one mat"),
-        Figure::MatMoist => words("Furnish to lay", "resinated, with its moisture, one mat"),
-        Figure::RawBoard => words("Raw board expected", "at board moisture, before sanding"),
-        Figure::FinishedBoard => words("Finished board expected", "at board moisture, edges not trimmed"),
-        Figure::FibreFactor => words("Overage on the fibre", "factor"),
-        Figure::LiquidFactor => words("Overage on the liquids", "factor"),
-        Figure::Batch => words("Batch", "all that goes into the blender at once"),
-        Figure::Stops => words("Stops", "pressed thickness"),
-        Figure::PressTime => words("Pressing time", ""),
-        Figure::SprayTime => words("Spray time of a batch", "all liquids one after another"),
-        Figure::GivenMoisture => words("Mat moisture given", "water per oven-dry furnish, by the rounded masses"),
-        Figure::Line(_, part) => match part {
-            LineFigure::Mass => words("Exact mass", "one batch"),
-            LineFigure::Rounded => words("Mass to weigh", "one batch, rounded to the balance"),
-            LineFigure::Volume => words("Volume", "of the mass to weigh"),
-            LineFigure::SprayTime => words("Spray time", "with the water that thins it"),
-            LineFigure::Wanted => words("Dose wanted", "solids on oven-dry fibre"),
-            LineFigure::Given => words("Dose given", "solids on oven-dry fibre, by the rounded masses"),
-            LineFigure::Deviation => words("Deviation of the dose", "share of the dose wanted"),
+        WeighFigure::MatArea => words("Mat area", ""),
+        WeighFigure::MatOvenDry => words("Mat, oven-dry", "oven-dry, one mat"),
+        WeighFigure::MatMoist => words("Furnish to lay", "resinated, with its moisture, one mat"),
+        WeighFigure::RawBoard => words("Raw board expected", "at board moisture, before sanding"),
+        WeighFigure::FinishedBoard => words("Finished board expected", "at board moisture, edges not trimmed"),
+        WeighFigure::FibreFactor => words("Overage on the fibre", "factor"),
+        WeighFigure::LiquidFactor => words("Overage on the liquids", "factor"),
+        WeighFigure::Batch => words("Batch", "all that goes into the blender at once"),
+        WeighFigure::Stops => words("Stops", "pressed thickness"),
+        WeighFigure::PressTime => words("Pressing time", ""),
+        WeighFigure::SprayTime => words("Spray time of a batch", "all liquids one after another"),
+        WeighFigure::ActualMoisture => {
+            words("Actual mat moisture", "water per oven-dry furnish, by the rounded masses")
+        }
+        WeighFigure::Line(_, part) => match part {
+            WeighLineFigure::Mass => words("Exact mass", "one batch"),
+            WeighLineFigure::Rounded => words("Mass to weigh", "one batch, rounded to the balance"),
+            WeighLineFigure::Volume => words("Volume", "of the mass to weigh"),
+            WeighLineFigure::SprayTime => words("Spray time", "with the water that thins it"),
+            WeighLineFigure::Target => words("Target dose", "solids on oven-dry fibre"),
+            WeighLineFigure::Actual => words("Actual dose", "solids on oven-dry fibre, by the rounded masses"),
+            WeighLineFigure::Deviation => words("Deviation of the dose", "share of the target dose"),
         },
     }
 }
@@ -47,9 +49,11 @@ pub(super) fn board_figure(figure: BoardFigure) -> FigureWords {
         BoardFigure::InternalBond(_) => words("Internal bond", ""),
         BoardFigure::Swelling(_) => words("Thickness swelling", "share of the thickness before"),
         BoardFigure::HalfWidth(_) => words("± of the mean", "95 % interval, from the means of boards"),
-        BoardFigure::Lower(_) => words("Lower 5 % quantile", "from the means of boards (EN 326-1, from memory)"),
-        BoardFigure::Upper(_) => words("Upper 5 % quantile", "from the means of boards (EN 326-1, from memory)"),
-        BoardFigure::Correction => words("Correction of the next mat", "factor on its mass, same thickness"),
+        BoardFigure::Lower(_) => words("Lower 95 % quantile", "from the means of boards (EN 326-1, from memory)"),
+        BoardFigure::Upper(_) => words("Upper 95 % quantile", "from the means of boards (EN 326-1, from memory)"),
+        BoardFigure::Correction => {
+            words("Correction of the next mat", "factor on its mass; thickness is not corrected")
+        }
     }
 }
 
@@ -66,13 +70,13 @@ pub(super) fn property(property: Property) -> FigureWords {
     }
 }
 
-pub(super) fn origin(origin: Origin) -> &'static str {
+pub(super) fn origin(origin: WeighOrigin) -> &'static str {
     match origin {
-        Origin::Field(_) => "typed on the sheet",
-        Origin::Figure(_) => "of the sheet",
-        Origin::RecipeField(_) => "of the recipe, or typed on the sheet in its place",
-        Origin::RecipeFigure(_) => "of the recipe as it is made on the bench",
-        Origin::Batches => "number of batches",
-        Origin::Constant(constant) => balance::constant(constant),
+        WeighOrigin::Field(_) => "typed on the sheet",
+        WeighOrigin::Figure(_) => "of the sheet",
+        WeighOrigin::RecipeField(_) => "of the recipe, or typed on the sheet in its place",
+        WeighOrigin::RecipeFigure(_) => "of the recipe as it is made on the bench",
+        WeighOrigin::Batches => "number of batches",
+        WeighOrigin::Constant(constant) => balance::constant(constant),
     }
 }

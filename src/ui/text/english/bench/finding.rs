@@ -1,18 +1,19 @@
-//! Findings at the bench: what happened, and how to mend it.
+//! Findings at the bench: what happened, and how to fix it.
 
 use super::name::place as place_called;
 use super::series::series as told_of_series;
+use crate::domain::trial::boards::property::Tail;
 use crate::domain::trial::boards::target::requirement_limit;
 use crate::domain::trial::weigh_sheet::limit;
 use crate::domain::trial::weigh_sheet::weighing;
-use crate::domain::trial::{Finding, LineId, Place, What};
+use crate::domain::trial::{LineId, TrialFinding, TrialPlace, TrialProblem};
 use crate::domain::{Finding as RecipeFinding, What as RecipeWhat};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::english::finding::{finding as recipe_finding, loose_entry};
 use crate::ui::text::{BenchContext, Loose, Message, shown};
 
-pub(super) fn finding(finding: &Finding, context: &BenchContext<'_>) -> Message {
-    if let What::Entry(what) = finding.what {
+pub(super) fn finding(finding: &TrialFinding, context: &BenchContext<'_>) -> Message {
+    if let TrialProblem::Entry(what) = finding.what {
         return entry(finding, what, context);
     }
     let place = place_called(finding.place, context);
@@ -21,49 +22,51 @@ pub(super) fn finding(finding: &Finding, context: &BenchContext<'_>) -> Message 
 }
 
 /// What is said of one entry, in the words that every box has.
-fn entry(finding: &Finding, what: RecipeWhat, context: &BenchContext<'_>) -> Message {
-    if let Place::Recipe(place) = finding.place {
+fn entry(finding: &TrialFinding, what: RecipeWhat, context: &BenchContext<'_>) -> Message {
+    if let TrialPlace::Recipe(place) = finding.place {
         return recipe_finding(&RecipeFinding { grade: finding.grade, place, what }, &context.plain);
     }
     let name = place_called(finding.place, context);
     let recipe = context.plain.draft;
     let (typed, kind, limit) = match finding.place {
-        Place::Field(field) => (Some(context.sheet.entry(field)), field.kind(), limit::limit(field, context.sheet)),
-        Place::Line(id) => (context.batch.and_then(|batch| batch.entry(id)), Kind::BenchMass, weighing::LIMIT),
-        Place::Series(field) => {
+        TrialPlace::Field(field) => {
+            (Some(context.sheet.entry(field)), field.kind(), limit::limit(field, context.sheet))
+        }
+        TrialPlace::Line(id) => (context.batch.and_then(|batch| batch.entry(id)), Kind::BenchMass, weighing::LIMIT),
+        TrialPlace::Series(field) => {
             (context.series.entry(field), context.series.kind(field, recipe), context.series.limit(field, recipe))
         }
-        Place::Board(id, field) => {
+        TrialPlace::Board(id, field) => {
             let board = context.boards.iter().find(|board| board.id == id);
             (board.and_then(|board| board.entry(field)), field.kind(), field.limit())
         }
-        Place::Property(property) => {
+        TrialPlace::Property(property) => {
             let own = context.requirements.iter().find(|requirement| requirement.property == property);
             (own.map(|requirement| &requirement.value), property.kind(), requirement_limit(property))
         }
         // No entry stands there; the words do without what was typed.
-        Place::Sheet | Place::Design | Place::Recipe(_) => (None, Kind::Ratio, weighing::LIMIT),
+        TrialPlace::Sheet | TrialPlace::Design | TrialPlace::Recipe(_) => (None, Kind::Ratio, weighing::LIMIT),
     };
     let typed = typed.map_or("", |entry| entry.text.as_str());
     loose_entry(&what, &Loose { name: &name, typed, kind, limit }, &context.plain)
 }
 
 /// What is said of the sheet and of boards; `None` for what belongs to a series.
-fn told(finding: &Finding, context: &BenchContext<'_>) -> Option<(String, String)> {
+fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<(String, String)> {
     let amount = |amount: Amount| shown(amount, &context.plain);
     let (what, mend): (String, String) = match finding.what {
-        What::NotWhole => ("not a whole number.".to_owned(), "Type a whole number, such as 2.".to_owned()),
-        What::RecipeUnsolved => (
+        TrialProblem::NotWhole => ("not a whole number.".to_owned(), "Type a whole number, such as 2.".to_owned()),
+        TrialProblem::RecipeUnsolved => (
             "the recipe cannot be computed as it is made here, so there is nothing to weigh out.".to_owned(),
-            "Mend what the recipe page points at, or open another recipe.".to_owned(),
+            "Fix what the recipe page points at, or open another recipe.".to_owned(),
         ),
-        What::OutOfRange => (
-            "the figures became too large or too small to reckon with.".to_owned(),
+        TrialProblem::OutOfRange => (
+            "the figures became too large or too small to compute with.".to_owned(),
             "Check mat size, number of boards and doses for a slip in the decimal mark or the unit.".to_owned(),
         ),
-        What::TooWet { excess, mat, way_out } => (
+        TrialProblem::TooWet { excess, mat, way_out } => (
             format!(
-                "the furnish is too wet. A batch holds {} more water than the mat moisture wanted needs; no water is \
+                "the furnish is too wet. A batch holds {} more water than the target mat moisture needs; no water is \
                  weighed out, and the mat comes out at {}.",
                 amount(excess),
                 amount(mat)
@@ -79,7 +82,7 @@ fn told(finding: &Finding, context: &BenchContext<'_>) -> Option<(String, String
                     .to_owned(),
             },
         ),
-        What::Split { batches, boards } => (
+        TrialProblem::Split { batches, boards } => (
             format!("the blender does not take all at once: {batches} equal batches, {} boards each.", amount(boards)),
             if boards.base.fract().abs() > 1e-9 {
                 "A batch does not make whole boards. Mix the batches before forming, or change the number of boards."
@@ -88,18 +91,18 @@ fn told(finding: &Finding, context: &BenchContext<'_>) -> Option<(String, String
             }
             .to_owned(),
         ),
-        What::TooManyBatches { whole } => (
+        TrialProblem::TooManyBatches { whole } => (
             format!("so small that it would take more than a hundred batches; all together weigh {}.", amount(whole)),
             "Check the capacity and its unit, or make fewer boards.".to_owned(),
         ),
-        What::BelowLeast { mass, least, boards, dilute } => {
-            return Some(below_least(mass, least, boards, dilute, finding, context));
+        TrialProblem::BelowMinimum { mass, minimum, boards, dilute } => {
+            return Some(below_least(mass, minimum, boards, dilute, finding, context));
         }
-        What::RoundingShifts { wanted, given } => (
-            format!("the rounded masses give a dose of {}, not {}.", amount(given), amount(wanted)),
+        TrialProblem::RoundingShifts { target, actual } => (
+            format!("the rounded masses give a dose of {}, not {}.", amount(actual), amount(target)),
             "Weigh on a balance with a finer step, or make a larger batch.".to_owned(),
         ),
-        What::WeighedOver { scale } => {
+        TrialProblem::WeighedOver { scale } => {
             let more = Amount::from_base(Kind::Share, scale.base - 1.0);
             (
                 format!("more than planned: all else has to grow by {} over the plan to keep the ratio.", amount(more)),
@@ -108,7 +111,7 @@ fn told(finding: &Finding, context: &BenchContext<'_>) -> Option<(String, String
                     .to_owned(),
             )
         }
-        What::OverCapacity { mass, capacity } => (
+        TrialProblem::OverCapacity { mass, capacity } => (
             format!(
                 "with what was weighed the batch comes to {}; the blender takes {}.",
                 amount(mass),
@@ -116,23 +119,35 @@ fn told(finding: &Finding, context: &BenchContext<'_>) -> Option<(String, String
             ),
             "Take back what is not in the blender yet, or blend in two parts.".to_owned(),
         ),
-        What::DryAboveMoist => (
+        TrialProblem::DryAboveMoist => (
             "heavier oven-dry than moist.".to_owned(),
             "Check both masses for a slip, and whether two pieces were taken for each other.".to_owned(),
         ),
-        What::TooFewBoards => (
+        TrialProblem::TooFewBoards => (
             "one board has no scatter, so there is no quantile to hold against the requirement.".to_owned(),
             "Test two boards at least; five tell much more.".to_owned(),
         ),
-        What::MissesRequirement { value, required } => (
-            format!("the 5 % quantile comes to {}; {} is required.", amount(value), amount(required)),
-            "Raise the mean, or find what scatters between the boards.".to_owned(),
+        TrialProblem::MissesRequirement { value, required } => (
+            format!(
+                "the {} 95 % quantile is {}; {} is required.",
+                match finding.place {
+                    TrialPlace::Property(property) if property.tail() == Some(Tail::Upper) => "upper",
+                    _ => "lower",
+                },
+                amount(value),
+                amount(required)
+            ),
+            "Change the mean, or find what scatters between the boards.".to_owned(),
         ),
-        What::OffTarget { value, wanted } => (
-            format!("the boards come to {} at the board moisture wanted; {} is wanted.", amount(value), amount(wanted)),
-            "Take the corrected mat mass for the next board, and check thickness and fibre moisture.".to_owned(),
+        TrialProblem::OffTarget { value, target } => (
+            format!(
+                "the boards come to {} at the target board moisture; the target is {}.",
+                amount(value),
+                amount(target)
+            ),
+            "Lay the furnish shown for the next mat. Correct the thickness at the stops, not with furnish.".to_owned(),
         ),
-        What::UnevenProfile { deviation } => (
+        TrialProblem::UnevenProfile { deviation } => (
             format!(
                 "the density there is {} off the mean of the board, more than 7 % (EN 622-1).",
                 signed(deviation, context)
@@ -152,14 +167,14 @@ fn signed(share: Amount, context: &BenchContext<'_>) -> String {
 
 fn below_least(
     mass: Amount,
-    least: Amount,
+    minimum: Amount,
     boards: Option<Amount>,
     dilute: Option<Amount>,
-    finding: &Finding,
+    finding: &TrialFinding,
     context: &BenchContext<'_>,
 ) -> (String, String) {
     let amount = |amount: Amount| shown(amount, &context.plain);
-    let what = format!("{} is below the {} that this balance weighs sensibly.", amount(mass), amount(least));
+    let what = format!("{} is below the {} that this balance weighs sensibly.", amount(mass), amount(minimum));
     let boards = boards.map(|boards| format!("weigh out for {} boards in the same number of batches", amount(boards)));
     let dilute = dilute.map(|solids| {
         format!("thin it to {} solids with part of the water, and weigh the thinned liquid", amount(solids))
@@ -167,7 +182,7 @@ fn below_least(
     let ways: Vec<String> = boards.into_iter().chain(dilute).collect();
     let mend = match ways.join(", or ") {
         ways if ways.is_empty() => match finding.place {
-            Place::Line(LineId::Fibre) => "Make more boards, or take a balance with a finer step.".to_owned(),
+            TrialPlace::Line(LineId::Fibre) => "Make more boards, or take a balance with a finer step.".to_owned(),
             _ => "Take a balance with a finer step, or a blender that takes a larger batch.".to_owned(),
         },
         ways => {

@@ -26,6 +26,8 @@ pub(super) const BENCH: BenchWords = BenchWords {
     level: name::level,
     term: name::term,
     sayings: saying::sayings,
+    redraw: series::redraw,
+    group: saying::group,
     verdict: saying::verdict,
     material: name::material,
     thickness_way: name::thickness_way,

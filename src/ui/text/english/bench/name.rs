@@ -7,12 +7,12 @@ use crate::domain::trial::boards::field::BoardField;
 use crate::domain::trial::series::design::Design;
 use crate::domain::trial::series::draft::{BlockWay, DesignWay};
 use crate::domain::trial::series::effects::{ModelWay, Term};
+use crate::domain::trial::series::factor::{Factor, Level};
 use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
 use crate::domain::trial::series::material::Material;
-use crate::domain::trial::series::runs::{Factor, Level};
 use crate::domain::trial::series::word::letter;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
-use crate::domain::trial::{LineId, Place, SeriesDraft};
+use crate::domain::trial::{LineId, SeriesDraft, TrialPlace};
 use crate::domain::{Draft, LiquidId};
 use crate::ui::text::english::{field as recipe_field, name};
 pub(super) use crate::ui::text::lower_first;
@@ -96,7 +96,9 @@ fn board_called(id: BoardId, context: &BenchContext<'_>) -> String {
 fn piece_called(field: BoardField) -> String {
     let number = |at: u8| usize::from(at) + 1;
     match field {
-        BoardField::Mass | BoardField::Length | BoardField::Width | BoardField::Moisture => String::new(),
+        BoardField::Laid | BoardField::Mass | BoardField::Length | BoardField::Width | BoardField::Moisture => {
+            String::new()
+        }
         BoardField::Thickness(point) => format!(", point {}", number(point)),
         BoardField::Piece(at, _) => format!(", density piece {}", number(at)),
         BoardField::Bending(at, _) => format!(", bending piece {}", number(at)),
@@ -105,31 +107,31 @@ fn piece_called(field: BoardField) -> String {
     }
 }
 
-pub(super) fn place(place: Place, context: &BenchContext<'_>) -> String {
+pub(super) fn place(place: TrialPlace, context: &BenchContext<'_>) -> String {
     match place {
-        Place::Field(own) => field(own, context.sheet).label.to_owned(),
-        Place::Line(id) => line(id, context.plain.draft),
-        Place::Sheet => "Weigh-out sheet".to_owned(),
-        Place::Recipe(crate::domain::Place::Field(own)) => recipe_field::field_name(own, context.plain.draft),
-        Place::Recipe(crate::domain::Place::Liquid(id)) => liquid(id, context.plain.draft),
-        Place::Recipe(crate::domain::Place::Station(station)) => name::station(station).to_owned(),
-        Place::Series(SeriesField::Factor(id)) => factor_called(id, context),
-        Place::Series(SeriesField::Level(id, at)) => {
+        TrialPlace::Field(own) => field(own, context.sheet).label.to_owned(),
+        TrialPlace::Line(id) => line(id, context.plain.draft),
+        TrialPlace::Sheet => "Weigh sheet".to_owned(),
+        TrialPlace::Recipe(crate::domain::Place::Field(own)) => recipe_field::field_name(own, context.plain.draft),
+        TrialPlace::Recipe(crate::domain::Place::Liquid(id)) => liquid(id, context.plain.draft),
+        TrialPlace::Recipe(crate::domain::Place::Station(station)) => name::station(station).to_owned(),
+        TrialPlace::Series(SeriesField::Factor(id)) => factor_called(id, context),
+        TrialPlace::Series(SeriesField::Level(id, at)) => {
             format!("{}, level {}", factor_called(id, context), usize::from(at) + 1)
         }
-        Place::Series(own) => series_field(own).label.to_owned(),
-        Place::Design => "Series".to_owned(),
-        Place::Board(id, own) => {
+        TrialPlace::Series(own) => series_field(own).label.to_owned(),
+        TrialPlace::Design => "Series".to_owned(),
+        TrialPlace::Board(id, own) => {
             let label = lower_first(board_field(own).label);
             format!("{}{}, {label}", board_called(id, context), piece_called(own))
         }
-        Place::Property(own) => property(own).label.to_owned(),
+        TrialPlace::Property(own) => property(own).label.to_owned(),
     }
 }
 
 pub(super) fn thickness_way(way: ThicknessWay) -> &'static str {
     match way {
-        ThicknessWay::Finished => "Finished, sanding on top",
+        ThicknessWay::Finished => "Finished thickness; sanding is added",
         ThicknessWay::Pressed => "Pressed, not sanded",
     }
 }

@@ -1,11 +1,13 @@
 //! What results tell, in plain sentences.
 
 use super::figure::property;
-use super::name::{level, lower_first, term};
+use super::name::{factor, level, lower_first, term};
 use crate::domain::trial::Series;
+use crate::domain::trial::boards::group::GroupKey;
 use crate::domain::trial::boards::property::Tail;
 use crate::domain::trial::boards::target::Judged;
 use crate::domain::trial::series::effects::{Effects, Term, TermResult};
+use crate::domain::trial::series::factor::Factor;
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::{Context, shown};
 
@@ -17,15 +19,15 @@ pub(super) fn sayings(effects: &Effects, series: &Series, context: &Context<'_>)
     // Without degrees of freedom nothing is tested, and all that can be said is which is larger.
     let tested = ranking.iter().any(|result| result.p.is_some());
     let told: Vec<&TermResult> =
-        ranking.into_iter().filter(|result| !tested || result.is_told_apart() == Some(true)).collect();
+        ranking.into_iter().filter(|result| !tested || result.is_significant() == Some(true)).collect();
     let called = |result: &TermResult| term(result.term, &series.factors, context.draft);
     let share = |result: &TermResult| shown(Amount::from_base(Kind::Share, result.share), context);
     let of = lower_first(property(effects.property).label);
     let mut sayings = Vec::new();
     match told.as_slice() {
-        [] => sayings.push(format!("No effect on {of} is told apart from the scatter.")),
+        [] => sayings.push(format!("No effect on {of} is significant.")),
         [only] => {
-            let rest = if tested { "; nothing else is told apart from the scatter" } else { "" };
+            let rest = if tested { "; nothing else is significant" } else { "" };
             sayings.push(format!("{} explains {} of the differences in {of}{rest}.", called(only), share(only)));
         }
         [first, second, ..] => sayings.push(format!(
@@ -38,7 +40,7 @@ pub(super) fn sayings(effects: &Effects, series: &Series, context: &Context<'_>)
     }
     sayings.extend(told.iter().take(SPOKEN).filter_map(|result| effect(result, effects, series, context)));
     if !tested {
-        sayings.push("How sure this is cannot be told from these runs.".to_owned());
+        sayings.push("These runs leave no degrees of freedom, so significance is not tested.".to_owned());
     }
     sayings
 }
@@ -66,18 +68,38 @@ fn effect(result: &TermResult, effects: &Effects, series: &Series, context: &Con
 pub(super) fn verdict(judged: &Judged, context: &Context<'_>) -> String {
     let kind = judged.property.kind();
     let amount = |base: f64| shown(Amount::from_base(kind, base), context);
-    let bound = match judged.property.tail() {
-        Some(Tail::Upper) => "at most",
-        Some(Tail::Lower) | None => "at least",
+    let (bound, quantile) = match judged.property.tail() {
+        Some(Tail::Upper) => ("at most", "upper 95 % quantile"),
+        Some(Tail::Lower) | None => ("at least", "lower 95 % quantile"),
     };
     let label = property(judged.property).label;
     match (judged.met, judged.value) {
         (Some(true), Some(value)) => {
-            format!("{label}: met, {} where {bound} {} is required.", amount(value), amount(judged.required))
+            format!("{label}: met, {quantile} {} where {bound} {} is required.", amount(value), amount(judged.required))
         }
         (Some(false), Some(value)) => {
-            format!("{label}: not met, {} where {bound} {} is required.", amount(value), amount(judged.required))
+            format!(
+                "{label}: not met, {quantile} {} where {bound} {} is required.",
+                amount(value),
+                amount(judged.required)
+            )
         }
         _ => format!("{label}: too few boards to tell whether {bound} {} is met.", amount(judged.required)),
+    }
+}
+
+/// What boards that are put together have in common.
+pub(super) fn group(key: &GroupKey, series: Option<&Series>, context: &Context<'_>) -> String {
+    match (key, series) {
+        (GroupKey::Base, _) => "Base sheet".to_owned(),
+        (GroupKey::Run(run), _) => format!("Run {run}"),
+        (GroupKey::Combination(levels), Some(series)) => {
+            let one = |(own, at): (&Factor, &u8)| {
+                let level = own.levels.get(usize::from(*at)).map_or_else(String::new, |own| level(own, context));
+                format!("{} {level}", factor(own.of, context.draft))
+            };
+            series.factors.iter().zip(levels).map(one).collect::<Vec<_>>().join(", ")
+        }
+        (GroupKey::Combination(_), None) => "Combination".to_owned(),
     }
 }

@@ -1,11 +1,12 @@
 //! Names of what is compared, of obstacles and of instruments.
 
+use crate::domain::balance::figure::Figure;
 use crate::domain::balance::machine::Machine;
 use crate::domain::compare::Output;
+use crate::domain::compare::feasibility::Obstacle;
 use crate::domain::compare::side::Belongs;
+use crate::domain::compare::uncertainty::input_uncertainty::Form;
 use crate::domain::compare::uncertainty::instrument::Instrument;
-use crate::domain::compare::uncertainty::spread::Form;
-use crate::domain::compare::verdict::Obstacle;
 use crate::ui::text::english::figure;
 use crate::ui::text::{FieldWords, FigureWords};
 
@@ -15,35 +16,43 @@ const fn words(label: &'static str, note: &'static str) -> FigureWords {
 
 pub(super) fn output(output: Output) -> FigureWords {
     match output {
+        Output::Figure(Figure::Used(machine)) => match machine {
+            Machine::FibreSupply => words("Dryer load", "share of its limit"),
+            Machine::Blender => words("Blender load", "share of its limit"),
+            Machine::Press => words("Press load", "share of its limit"),
+            Machine::LineSpeed => words("Line speed load", "share of the maximum line speed"),
+        },
+        Output::Figure(Figure::Cost) => words("Cost", "of fibre and liquids, per volume of board"),
         Output::Figure(other) => figure::figure(other),
         Output::BinderOnFibre => words("Binder on fibre", "solids of all binders on oven-dry fibre"),
         Output::LiquidFlow => words("All liquids", "as delivered, by mass"),
-        Output::LiquidWater => words("Water with the liquids", "water they bring and that thins them"),
-        Output::DryerWater => words(
-            "Water for the fibre dryer",
-            "water to take out beyond now, for no water dose; below zero: to leave in",
-        ),
-        Output::DryerHeat => words("Heat for that water in the dryer", "from 20 °C, without losses of the dryer"),
-        Output::FibreAtLimit => words("Most fibre the line takes", "oven-dry, at the first machine's limit"),
-        Output::VolumeAtLimit => words("Most board the line makes", "sanded and cut, at the first machine's limit"),
-        Output::CostPerYear(_) => words("Cost per year", "of all that has a price, at this flow for the hours given"),
+        Output::LiquidWater => words("Water with the liquids", "delivered with them, and for thinning"),
+        Output::DryerWater => {
+            words("Extra water for the dryer", "to remove beyond now for a zero water dose; below zero: to leave in")
+        }
+        Output::DryerHeat => words("Dryer heat for that water", "from 20 °C, without dryer losses"),
+        Output::FibreAtLimit => words("Fibre at the bottleneck", "oven-dry, with the first machine at its limit"),
+        Output::VolumeAtLimit => {
+            words("Board at the bottleneck", "sanded and cut, with the first machine at its limit")
+        }
+        Output::CostPerYear(_) => words("Cost per year", "at this flow, for the hours a year"),
     }
 }
 
 pub(super) fn obstacle(obstacle: Obstacle) -> &'static str {
     match obstacle {
-        Obstacle::NotAllowed => "outside what is possible",
-        Obstacle::NoBalance => "doses or losses leave no balance",
+        Obstacle::NotAllowed => "outside the allowed values",
+        Obstacle::NoBalance => "no balance: doses or losses too high",
         Obstacle::TooWet => "furnish too wet",
-        Obstacle::OverLimit(Machine::FibreSupply) => "more fibre than the dryer supplies",
+        Obstacle::OverLimit(Machine::FibreSupply) => "more fibre than the dryer gives",
         Obstacle::OverLimit(Machine::Blender) => "more furnish than the blender takes",
-        Obstacle::OverLimit(Machine::Press) => "below the least press factor that cures",
-        Obstacle::OverLimit(Machine::LineSpeed) => "above the top line speed",
+        Obstacle::OverLimit(Machine::Press) => "below the minimum press factor",
+        Obstacle::OverLimit(Machine::LineSpeed) => "above the maximum line speed",
         Obstacle::PressAddsWater => "board moister than the mat",
         Obstacle::MatThinnerThanBoard => "mat thinner than the board",
-        Obstacle::PressFactor => "press factor outside the usual",
-        Obstacle::MatMoisture => "mat moisture outside the usual",
-        Obstacle::Input => "input outside the usual",
+        Obstacle::PressFactor => "press factor outside the typical range",
+        Obstacle::MatMoisture => "mat moisture outside the typical range",
+        Obstacle::Input => "an input outside its typical range",
     }
 }
 
@@ -61,7 +70,7 @@ pub(super) fn form(form: Form) -> FieldWords {
         Form::Standard => {
             ("Standard uncertainty", "One standard deviation, as a certificate or repeated readings give it.")
         }
-        Form::HalfWidth => ("Limits, ±", "No value is outside them, all within are alike: divided by √3."),
+        Form::HalfWidth => ("Limits, ±", "Every value within is equally likely: divided by √3."),
         Form::Interval95 => ("95 % interval, ±", "Holds the value 19 times out of 20: divided by 1.96."),
     };
     FieldWords { label, hint }

@@ -13,10 +13,10 @@ fn each<T>(systems: &[System], values: &[T], text: impl Fn(&T) -> String) -> Str
 pub(super) fn difference(difference: &Difference, systems: &[System], context: &Context<'_>) -> Message {
     let (what, values) = match &difference.what {
         Differing::FeedWay(ways) => {
-            ("What fixes the fibre flow".to_owned(), each(systems, ways, |way| name::feed_way(*way).to_lowercase()))
+            ("Fibre flow set by".to_owned(), each(systems, ways, |way| name::feed_way(*way).to_lowercase()))
         }
         Differing::WaterWay(ways) => {
-            ("What fixes the water dose".to_owned(), each(systems, ways, |way| name::water_way(*way).to_lowercase()))
+            ("Water dose set by".to_owned(), each(systems, ways, |way| name::water_way(*way).to_lowercase()))
         }
         Differing::Number(number, amounts) => (
             field::field_name(*number, context.draft),
@@ -24,11 +24,11 @@ pub(super) fn difference(difference: &Difference, systems: &[System], context: &
         ),
     };
     let mend = match difference.belongs {
-        Belongs::Fibre => "The fibre is not the same. Take it over from the reference, or mind the difference.",
-        Belongs::Board => "The board is not the same. Take it over from the reference, or mind the difference.",
-        Belongs::Line => "The line is not the same. Take it over from the reference, or mind the difference.",
+        Belongs::Fibre => "The fibre is not the same. Use the reference's fibre for a fair comparison.",
+        Belongs::Board => "The board is not the same. Use the reference's board for a fair comparison.",
+        Belongs::Line => "The line is not the same. Use the reference's line for a fair comparison.",
         Belongs::System => {
-            "This belongs to the system and may differ; what it changes in the figures is not owed to the liquids."
+            "It belongs to the system and may differ; its effect on the figures is not due to the liquids."
         }
     };
     Message { what: format!("{what} differs. {values}."), mend: mend.to_owned() }
@@ -36,18 +36,13 @@ pub(super) fn difference(difference: &Difference, systems: &[System], context: &
 
 pub(super) fn not_side_by_side(error: NotSideBySide) -> Message {
     let (what, mend) = match error {
-        NotSideBySide::TooFew => (
-            format!("There are fewer than {FEWEST} systems to compare."),
-            "Choose another recipe or binder system beside the first.".to_owned(),
-        ),
-        NotSideBySide::TooMany => (
-            format!("There are more than {MOST} systems, more than fit side by side."),
-            format!("Leave out all but {MOST}."),
-        ),
-        NotSideBySide::NoReference => (
-            "The system that the others are compared with is no longer there.".to_owned(),
-            "Choose another as the reference.".to_owned(),
-        ),
+        NotSideBySide::TooFew => {
+            (format!("Fewer than {FEWEST} systems are selected."), "Add a recipe or a binder system.".to_owned())
+        }
+        NotSideBySide::TooMany => {
+            (format!("More than {MOST} systems are selected."), format!("Remove all but {MOST}."))
+        }
+        NotSideBySide::NoReference => ("The reference was deleted.".to_owned(), "Select another reference.".to_owned()),
     };
     Message { what, mend }
 }
@@ -59,7 +54,7 @@ pub(super) fn unpriced(system: &System) -> Option<Message> {
     }
     let names: Vec<_> = fields.iter().map(|price| field::field_name(*price, &system.draft)).collect();
     Some(Message {
-        what: format!("{}: the cost leaves out what has no price. Blank: {}.", system.name, names.join("; ")),
-        mend: "Type the prices, or compare the costs with systems that leave out the same.".to_owned(),
+        what: format!("{}: no cost, because prices are missing: {}.", system.name, names.join("; ")),
+        mend: "Enter these prices under “Prices of liquids”, or in the recipe.".to_owned(),
     })
 }

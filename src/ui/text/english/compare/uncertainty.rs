@@ -35,23 +35,18 @@ pub(super) fn no_study(error: NoStudy, systems: &[System]) -> Message {
     let named = |at: usize| systems.get(at).map_or("A system", |system| system.name.as_str());
     let (what, mend) = match error {
         NoStudy::Empty => (
-            "Nothing is uncertain yet, or no figure is chosen.".to_owned(),
-            "Give at least one input a ±, and choose a figure.".to_owned(),
+            "No input has a ±, or no figure is selected.".to_owned(),
+            "Enter a ± for at least one input, and select a figure.".to_owned(),
         ),
-        NoStudy::NoSystem(_) => {
-            ("A system is no longer there.".to_owned(), "Choose the systems to compare again.".to_owned())
-        }
+        NoStudy::NoSystem(_) => ("A system was deleted.".to_owned(), "Select the systems again.".to_owned()),
         NoStudy::NotUsed(at, input) => {
             let label =
                 systems.get(at).map_or_else(|| "an input".to_owned(), |system| field::field_name(input, &system.draft));
-            (
-                format!("{} does not use what a ± was given for: {label}.", named(at)),
-                "Remove the ± of this input.".to_owned(),
-            )
+            (format!("{} does not use this input, which has a ±: {label}.", named(at)), "Clear its ±.".to_owned())
         }
         NoStudy::NotGiven(at, output) => (
             format!("{} does not give this figure: {}.", named(at), name::output(output).label),
-            "Fill in what the figure needs, such as a width, a length or a price, or choose another.".to_owned(),
+            "Enter what the figure needs, such as a width, a length or all prices, or select another.".to_owned(),
         ),
     };
     Message { what, mend }
@@ -59,13 +54,10 @@ pub(super) fn no_study(error: NoStudy, systems: &[System]) -> Message {
 
 pub(super) fn agreement(agreement: &Agreement) -> Message {
     let (what, mend) = match (agreement.agree, agreement.noisy) {
-        (true, _) => (
-            "Both methods agree: first order and Monte Carlo give the same interval, to the digits it is stated with.",
-            "Either can be used.",
-        ),
+        (true, _) => ("First order and Monte Carlo give the same interval, to the digits stated.", "Use either."),
         (false, false) => (
             "The two methods differ by more than the last digit stated.",
-            "Take the interval of Monte Carlo, which makes fewer assumptions.",
+            "Use the Monte Carlo interval, which assumes less.",
         ),
         (false, true) => {
             ("The two methods differ, but the draws are too few to say by how much.", "Run again with more draws.")
@@ -74,13 +66,13 @@ pub(super) fn agreement(agreement: &Agreement) -> Message {
     Message { what: what.to_owned(), mend: mend.to_owned() }
 }
 
-pub(super) fn verdict(agreement: &Agreement, context: &Context<'_>) -> String {
+pub(super) fn agreement_note(agreement: &Agreement, context: &Context<'_>) -> String {
     if agreement.agree {
         return "agree".to_owned();
     }
     let few = |why: &Why| match why {
-        Why::Held(share) => {
-            format!("held at its lowest in {} % of the draws", trimmed_to(share * 100.0, 2, context.units.mark))
+        Why::AtBound(share) => {
+            format!("at its bound in {} % of the draws", trimmed_to(share * 100.0, 2, context.units.mark))
         }
         Why::LeftOut(1) => "one draw left out".to_owned(),
         Why::LeftOut(count) => format!("{count} draws left out"),
@@ -95,13 +87,13 @@ pub(super) fn verdict(agreement: &Agreement, context: &Context<'_>) -> String {
 
 pub(super) fn why(why: Why, context: &Context<'_>) -> String {
     match why {
-        Why::Held(share) => format!(
-            "In up to {} % of the draws a figure is held at its lowest, such as a water dose that cannot be below zero.",
+        Why::AtBound(share) => format!(
+            "In up to {} % of the draws a figure is at its bound, such as a water dose of zero: its distribution is one-sided.",
             trimmed_to(share * 100.0, 2, context.units.mark)
         ),
-        Why::LeftOut(1) => "One draw was left out: a number in it was outside what is possible.".to_owned(),
+        Why::LeftOut(1) => "One draw was left out: an input in it was outside its allowed values.".to_owned(),
         Why::LeftOut(count) => {
-            format!("{count} draws were left out: a number in them was outside what is possible.")
+            format!("{count} draws were left out: an input in them was outside its allowed values.")
         }
         Why::Curved => {
             "Over so wide a range the figure does not change in proportion to its inputs; first order takes \
@@ -123,7 +115,7 @@ pub(super) fn improve(found: &Improvement, names: [&str; 2], width: Width, conte
     let shown = |standard: f64| width_shown(width.kind, standard, width.at, context);
     let what = format!("{figure}: improve this first. {source}; it makes up {share} % of the variance.");
     let mend = format!(
-        "With its uncertainty halved, the standard uncertainty falls from {} to {}; without it, to {}.",
+        "With this uncertainty halved, the standard uncertainty falls from {} to {}; without it, to {}.",
         shown(width.standard),
         shown(found.halved),
         shown(found.exact)

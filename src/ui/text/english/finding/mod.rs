@@ -17,12 +17,34 @@ pub(super) fn finding(finding: &Finding, context: &Context<'_>) -> Message {
     let place = place(finding.place, context);
     let asked = Asked::of(finding.place, context);
     let (what, mend) = match finding.what {
+        What::NotAllowed { value, .. } if value.base < 1.0 && holds_isocyanate(finding.place, context) => {
+            isocyanate(value, context)
+        }
         What::NotUsual { value, window, unit } if asked.is_none() => entry::press_factor(value, window, unit, context),
         What::TooWet { excess, mat, way_out } => too_wet(excess, mat, way_out, context),
         What::OverLimit { machine, used, fibre_at_limit } => over_limit(machine, used, fibre_at_limit, context),
         other => of_entry(&other, asked, context).unwrap_or_else(|| plain(other, finding.place, context)),
     };
     Message { what: format!("{place}: {what}"), mend }
+}
+
+/// Whether it is about the solids of an isocyanate as delivered.
+fn holds_isocyanate(place: Place, context: &Context<'_>) -> bool {
+    let Place::Field(Field::Liquid(id, LiquidField::Solids)) = place else { return false };
+    context.draft.liquid(id).is_some_and(|liquid| liquid.substance.is_isocyanate())
+}
+
+/// What an isocyanate held beside solids would be water.
+fn isocyanate(solids: Amount, context: &Context<'_>) -> (String, String) {
+    let rest = Amount::from_base(solids.kind, 1.0 - solids.base);
+    let what = format!(
+        "with {} solids the other {} would be water, which reacts with an isocyanate.",
+        shown(solids, context),
+        shown(rest, context)
+    );
+    let fix = "Enter 100 %. NCO content and purity on the certificate are not solids content. For an emulsion made at \
+               the nozzle, enter its spray solids.";
+    (what, fix.to_owned())
 }
 
 /// What is wrong or unusual with an entry outside the recipe.
@@ -78,10 +100,9 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
             "it is meant on the solids of a liquid that is not in this recipe.".to_owned(),
             "Choose another base for the dose, or add the liquid it was dosed on.".to_owned(),
         ),
-        What::TooManyLiquids { most } => (
-            format!("one liquid more than the {most} that a recipe holds."),
-            "Remove a liquid, or premix two in one tank and enter the mix as one liquid.".to_owned(),
-        ),
+        What::TooManyLiquids { most } => {
+            (format!("one liquid more than the {most} that a recipe holds."), "Remove a liquid.".to_owned())
+        }
         What::SpreadNarrower => (
             format!("smaller than the trimmed mat width{}.", field_shown(Field::MatWidth, context)),
             "The mat is cut from what the former spreads: type a spread width at least as large, or leave it blank."

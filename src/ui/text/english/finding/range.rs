@@ -24,8 +24,11 @@ fn unit_behind(number: &str, kind: Kind, context: &Context<'_>) -> String {
     with_unit(number, context.units.unit(kind), context.currency)
 }
 
-/// What is allowed: "from 0 to 200 % dry basis", "above 0 and up to 100 %".
+/// What is allowed: "of exactly 100 %", "from 0 to 200 % dry basis", "above 0 and up to 100 %".
 pub(super) fn allowed(limit: &Limit, kind: Kind, context: &Context<'_>) -> String {
+    if limit.least.to_bits() == limit.most.to_bits() {
+        return format!("of exactly {}", unit_behind(&bound(limit.most, limit.unit, kind, context), kind, context));
+    }
     let least = bound(limit.least, limit.unit, kind, context);
     let most = unit_behind(&bound(limit.most, limit.unit, kind, context), kind, context);
     match (limit.above_least, limit.below_most) {
@@ -68,6 +71,9 @@ pub(super) fn example_number(limit: &Limit, kind: Kind, context: &Context<'_>) -
 /// An ordinary value for the box: the middle of what is usual, by ratio where that spans from above
 /// zero, or one for its kind.
 fn example_base(limit: &Limit, kind: Kind) -> f64 {
+    if limit.least.to_bits() == limit.most.to_bits() {
+        return limit.unit.to_base(limit.least);
+    }
     if let Some(window) = limit.usual {
         let middle =
             if window.low > 0.0 { (window.low * window.high).sqrt() } else { f64::midpoint(window.low, window.high) };

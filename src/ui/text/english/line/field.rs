@@ -1,12 +1,10 @@
 //! Fields at the line: what each holds, per what.
 
-use super::name::{place, pump_called, tank_called};
 use crate::domain::line::{
-    CalibrationField, DeliveryField, LineBook, LineField, LinePlace, PumpField, ReadingWay, RowField, RunningField,
-    TableField, TableRows, TankField, TankWay, ToleranceField, TransportField, UncertaintyField,
+    CalibrationField, DeliveryField, LineBook, LineField, PumpField, ReadingWay, RowField, RunningField, TableField,
+    TableRows, TankField, TankWay, ToleranceField, TransportField, UncertaintyField,
 };
-use crate::ui::text::lower_first;
-use crate::ui::text::{FieldWords, LineContext};
+use crate::ui::text::FieldWords;
 
 /// All are standard uncertainties.
 const BLANK_UNCERTAINTY: &str = "Standard; leave blank for the usual instrument.";
@@ -132,23 +130,5 @@ fn card(part: TableField, rows: TableRows) -> FieldWords {
         (TableField::MoistureFrom, _) => words("Lowest fibre moisture", ""),
         (TableField::MoistureTo, _) => words("Highest fibre moisture", ""),
         (TableField::MoistureStep, _) => words("Step from column to column, dry-basis points", ""),
-    }
-}
-
-pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String {
-    let label = field(asked, context.book).label;
-    match asked {
-        LineField::Pump(id, _) => format!("{}, {}", pump_called(id, context), lower_first(label)),
-        LineField::Calibration(id, _, _) => format!("{}, catch test, {}", pump_called(id, context), lower_first(label)),
-        LineField::Row(pump, test, row, _) => {
-            format!("{}, {}", place(LinePlace::Row(pump, test, row), context), lower_first(label))
-        }
-        LineField::Tank(id, _) => format!("{}, {}", tank_called(id, context), lower_first(label)),
-        LineField::Transport(_)
-        | LineField::Tolerance(_)
-        | LineField::Uncertainty(_)
-        | LineField::Running(_)
-        | LineField::Table(_)
-        | LineField::Delivery(_) => label.to_owned(),
     }
 }

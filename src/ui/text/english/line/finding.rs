@@ -9,7 +9,7 @@ use crate::ui::text::english::finding::loose_entry;
 use crate::ui::text::{LineContext, Loose, Message, shown, trimmed_to};
 
 pub(super) fn finding(finding: &LineFinding, context: &LineContext<'_>) -> Message {
-    let place = super::name::place(finding.place, context);
+    let place = super::place::place(finding.place, context);
     if let (LineFindingKind::Entry(what), LinePlace::Field(field)) = (&finding.what, finding.place) {
         let typed = context.book.entry(field).map_or("", |entry| entry.text.as_str());
         let loose = Loose { name: &place, typed, kind: context.book.kind(field), limit: limit(field, context.book) };

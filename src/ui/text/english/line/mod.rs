@@ -5,6 +5,7 @@ mod figure;
 mod finding;
 mod name;
 mod page;
+mod place;
 mod reason;
 mod verdict;
 
@@ -14,11 +15,11 @@ pub(super) use page::LINE_PAGE;
 
 pub(super) const LINE: LineWords = LineWords {
     field: field::field,
-    field_name: field::field_name,
+    field_name: place::field_name,
     figure: figure::figure,
     run_figure: figure::run_figure,
     deviation: figure::deviation,
-    place: name::place,
+    place: place::place,
     pump: name::pump,
     tank: name::tank,
     fed: name::fed,

@@ -1,10 +1,9 @@
 //! Names of things at the line.
 
-use super::field::field_name;
 use crate::domain::line::changeover::Stop;
 use crate::domain::line::{
-    Fed, FlowSource, LinePlace, Metering, Model, PumpDraft, PumpId, RSquared, RangeStatus, ReadingWay, SettingUnit,
-    TableRows, TankDraft, TankId, TankWay,
+    Fed, FlowSource, Metering, Model, PumpDraft, PumpId, RSquared, RangeStatus, ReadingWay, SettingUnit, TableRows,
+    TankDraft, TankId, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use crate::ui::text::LineContext;
@@ -42,23 +41,6 @@ pub(super) fn fed(fed: Fed, draft: &Draft) -> String {
         Fed::Liquid(id) => liquid(id, draft),
         Fed::Thinning(id) => format!("Thinning water of {}", liquid(id, draft)),
         Fed::Water => "Water".to_owned(),
-    }
-}
-
-pub(super) fn place(place: LinePlace, context: &LineContext<'_>) -> String {
-    match place {
-        LinePlace::Field(field) => field_name(field, context),
-        LinePlace::Pump(pump) => pump_called(pump, context),
-        LinePlace::Calibration(pump, _) => format!("{}, catch test", pump_called(pump, context)),
-        LinePlace::Row(pump, test, row) => {
-            let rows = context.book.calibration(pump, test).map_or(&[][..], |test| &test.rows);
-            let number = rows.iter().position(|other| other.id == row).map_or(usize::from(row.0), |at| at + 1);
-            format!("{}, catch test, row {number}", pump_called(pump, context))
-        }
-        LinePlace::Tank(tank) => tank_called(tank, context),
-        LinePlace::Liquid(id) => liquid(id, context.plain.draft),
-        LinePlace::Water => "Water".to_owned(),
-        LinePlace::Line => "Line".to_owned(),
     }
 }
 

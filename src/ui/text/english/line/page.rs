@@ -2,7 +2,7 @@
 
 use crate::ui::text::LinePage;
 
-pub(in crate::ui::text::english) const LINE_PAGE: LinePage = LinePage {
+pub const LINE_PAGE: LinePage = LinePage {
     sections: "Sections of the line",
     sheet: "Pump settings",
     pumps: "Pumps and catch tests",

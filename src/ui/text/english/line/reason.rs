@@ -74,7 +74,8 @@ pub(super) fn why(why: Why) -> &'static str {
             "Drier fibre first: the dryer takes longest, and drier fibre cannot make the mat too wet."
         }
         Why::LessWaterFirst => {
-            "Less water first: a mat too wet can burst as it leaves the press, a drier one is less likely to."
+            "Less water first: a mat too wet can burst as it leaves the press. A drier mat is less likely to, though an \
+             undercured core can open at the outfeed."
         }
         Why::ReleaseFirst => "Release agent on first, before the binder that would stick to the press.",
         Why::Together => {

@@ -1,0 +1,134 @@
+//! The uncertainty of all figures compared, worked out.
+
+use super::comparison::Comparison;
+use super::parts::follow;
+use super::state::DrawsFound;
+use super::systems::Compared;
+use crate::domain::compare::Output;
+use crate::domain::compare::draft::UncertaintyDraft;
+use crate::domain::compare::side::System;
+use crate::domain::compare::uncertainty::budget::Budget;
+use crate::domain::compare::uncertainty::source::{self, UncertaintySource};
+use crate::domain::compare::uncertainty::study::{Asked, NoStudy, Study, Uncertain};
+use crate::statistics::draws::DrawSummary;
+use crate::ui::chart::series::letter;
+use crate::ui::signal::{Memo, memo};
+use crate::ui::table::Measured;
+
+/// The uncertainty of the figures compared.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PageStudy {
+    /// All sources on the page.
+    pub sources: Vec<UncertaintySource>,
+    /// Those that are not exact, as the study has them.
+    pub uncertain: Vec<Uncertain>,
+    /// The systems that have a result.
+    pub systems: Vec<System>,
+    /// The letter of each.
+    pub letters: Vec<char>,
+    /// The study of every figure and difference, or why there is none.
+    pub study: Result<Study, NoStudy>,
+    /// Each of them to first order; `None` where it comes to no number.
+    pub budgets: Vec<Option<Budget>>,
+}
+
+/// The uncertainty, as it is whenever something changes.
+pub fn study(comparison: Comparison) -> Memo<Option<PageStudy>> {
+    let Comparison { state, shown, .. } = comparison;
+    let own = follow(state, |typed| typed.uncertainty.sources.clone());
+    memo(move || {
+        own.track();
+        state.compare.typed.with_untracked(|typed| shown.with(|shown| work_out(shown, &typed.uncertainty)))
+    })
+}
+
+fn work_out(shown: &Compared, typed: &UncertaintyDraft) -> Option<PageStudy> {
+    let systems = shown.ready.clone();
+    let reference = shown.ready_at(None);
+    let sources = source::all(typed, &systems);
+    let uncertain: Vec<Uncertain> = sources.iter().filter_map(|source| source.uncertain(typed)).collect();
+    let cases: Vec<_> = systems.iter().filter_map(|system| system.case().cloned()).collect();
+    cases.first()?;
+    let asked = Asked::all(&cases, reference, &Output::side_by_side(1));
+    let study = Study::new(&cases, &uncertain, &asked);
+    let budgets = match &study {
+        Ok(study) => (0..asked.len()).map(|at| study.budget(at)).collect(),
+        Err(_) => Vec::new(),
+    };
+    let letters = shown.places.iter().map(|place| letter(*place)).collect();
+    Some(PageStudy { sources, uncertain, systems, letters, study, budgets })
+}
+
+/// A cost per year is worked out for one hour: so many times that is what is shown. `None` where no hours are known.
+fn times(asked: Asked, hours: Option<u16>) -> Option<u16> {
+    if matches!(asked.output(), Output::CostPerYear(_)) { hours } else { Some(1) }
+}
+
+impl PageStudy {
+    /// A figure's place to first order, for so many hours a year.
+    #[must_use]
+    pub fn budget(&self, at: usize, hours: Option<u16>) -> Option<Budget> {
+        let budget = self.budgets.get(at)?.clone()?;
+        let times = times(budget.asked, hours)?;
+        Some(if times == 1 { budget } else { budget.times(f64::from(times)) })
+    }
+
+    /// What the draws say of it, if they are of what is on the page.
+    #[must_use]
+    pub fn summary(&self, at: usize, found: &DrawsFound, hours: Option<u16>) -> Option<DrawSummary> {
+        let asked = self.budgets.get(at)?.as_ref()?.asked;
+        let times = f64::from(times(asked, hours)?);
+        found.summaries.get(at).copied().flatten().map(|summary| summary.times(times))
+    }
+
+    /// Whether these draws are of what is on the page.
+    #[must_use]
+    pub fn is_of(&self, found: &DrawsFound) -> bool {
+        self.study.as_ref().ok().is_some_and(|study| found.study.as_ref() == Some(study))
+    }
+
+    /// The value near which a difference lies: the reference's; `None` for a figure by itself.
+    #[must_use]
+    pub fn around(&self, asked: Asked, hours: Option<u16>) -> Option<f64> {
+        let Asked::Difference { reference, output, .. } = asked else { return None };
+        let times = f64::from(times(asked, hours)?);
+        output.value(self.systems.get(reference)?.case()?).map(|amount| amount.base * times)
+    }
+
+    /// Every figure by both methods, to be given out.
+    pub fn measured<T>(&self, found: &DrawsFound, hours: Option<u16>, act: impl FnOnce(&[Measured<'_>]) -> T) -> T {
+        let now = self.is_of(found);
+        let both = |at: usize| {
+            let budget = self.budget(at, hours)?;
+            Some((budget, self.summary(at, found, hours).filter(|_| now)))
+        };
+        let all: Vec<_> = (0..self.budgets.len()).filter_map(both).collect();
+        let mut measured = Vec::with_capacity(all.len());
+        for (budget, summary) in &all {
+            let around = self.around(budget.asked, hours);
+            measured.push(Measured { budget, summary: summary.as_ref(), around });
+        }
+        act(&measured)
+    }
+
+    /// A figure asked for in words: its system by letter and name, or the letters of both.
+    #[must_use]
+    pub fn name(&self, asked: Asked) -> String {
+        let letter = |at: usize| self.letters.get(at).copied().unwrap_or('?');
+        match asked {
+            Asked::Of { system, .. } => {
+                format!("{} {}", letter(system), self.systems.get(system).map_or("", |system| system.name.as_str()))
+            }
+            Asked::Difference { system, reference, .. } => format!("{} − {}", letter(system), letter(reference)),
+        }
+    }
+
+    /// The places of a figure's budgets: of each system, and of the differences.
+    #[must_use]
+    pub fn places(&self, key: &str) -> Vec<usize> {
+        let of = |(at, budget): (usize, &Option<Budget>)| {
+            budget.as_ref().filter(|budget| budget.asked.output().key() == key).map(|_| at)
+        };
+        self.budgets.iter().enumerate().filter_map(of).collect()
+    }
+}

@@ -1,0 +1,42 @@
+//! Places at the line in words: a field with what it belongs to, a pump, a catch-test row.
+
+use super::field::field;
+use super::name::{liquid, pump_called, tank_called};
+use crate::domain::line::{LineField, LinePlace};
+use crate::ui::text::LineContext;
+use crate::ui::text::lower_first;
+
+pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String {
+    let label = field(asked, context.book).label;
+    match asked {
+        LineField::Pump(id, _) => format!("{}, {}", pump_called(id, context), lower_first(label)),
+        LineField::Calibration(id, _, _) => format!("{}, catch test, {}", pump_called(id, context), lower_first(label)),
+        LineField::Row(pump, test, row, _) => {
+            format!("{}, {}", place(LinePlace::Row(pump, test, row), context), lower_first(label))
+        }
+        LineField::Tank(id, _) => format!("{}, {}", tank_called(id, context), lower_first(label)),
+        LineField::Transport(_)
+        | LineField::Tolerance(_)
+        | LineField::Running(_)
+        | LineField::Uncertainty(_)
+        | LineField::Table(_)
+        | LineField::Delivery(_) => label.to_owned(),
+    }
+}
+
+pub(super) fn place(place: LinePlace, context: &LineContext<'_>) -> String {
+    match place {
+        LinePlace::Field(field) => field_name(field, context),
+        LinePlace::Pump(pump) => pump_called(pump, context),
+        LinePlace::Calibration(pump, _) => format!("{}, catch test", pump_called(pump, context)),
+        LinePlace::Row(pump, test, row) => {
+            let rows = context.book.calibration(pump, test).map_or(&[][..], |test| &test.rows);
+            let number = rows.iter().position(|other| other.id == row).map_or(usize::from(row.0), |at| at + 1);
+            format!("{}, catch test, row {number}", pump_called(pump, context))
+        }
+        LinePlace::Tank(tank) => tank_called(tank, context),
+        LinePlace::Liquid(id) => liquid(id, context.plain.draft),
+        LinePlace::Water => "Water".to_owned(),
+        LinePlace::Line => "Line".to_owned(),
+    }
+}

@@ -1,0 +1,83 @@
+//! Records in memory before the database: nothing counts as written that the database has not confirmed.
+
+use crate::sample::{draft, stamp, title};
+use haulm::record::revision::Revision;
+use haulm::record::store::{MemoryStore, Store, StoreError};
+use haulm::record::{Cache, Shelf};
+
+fn revision(density: &str) -> (String, String, Revision) {
+    let revision = Revision::first(title("Straw 16"), draft(density), stamp(1)).unwrap();
+    (format!("haulm/revision/{}", revision.id()), revision.text().to_owned(), revision)
+}
+
+#[test]
+fn a_save_waits_until_the_database_has_it() {
+    let mut shelf = Shelf::blank(Cache::new(MemoryStore::default()));
+    let (key, text, saved) = revision("680");
+    let id = shelf.save(saved).unwrap();
+    // It is on the shelf at once, and not yet on the disk.
+    assert!(shelf.revision(id).is_some());
+    assert_eq!(shelf.store().waiting(), [(key.clone(), text)]);
+    assert!(!shelf.store().is_written(&key));
+    shelf.store().written([key.clone()]);
+    assert!(shelf.store().is_written(&key) && shelf.store().waiting().is_empty());
+}
+
+#[test]
+fn what_the_database_has_comes_in_and_waits_for_nothing() {
+    let (key, text, saved) = revision("680");
+    let (other, other_text, _) = revision("690");
+    let mut shelf = Shelf::blank(Cache::new(MemoryStore::default()));
+    shelf.save(saved).unwrap();
+    let open = ("haulm/draft".to_owned(), "{}".to_owned());
+    assert_eq!(shelf.store().load([(other.clone(), other_text), (key.clone(), text), open]), 1);
+    assert!(shelf.store().waiting().is_empty(), "the database has it after all");
+    assert_eq!(shelf.store().read("haulm/draft"), Ok(None), "no record");
+    shelf.refresh().unwrap();
+    assert_eq!(shelf.recipes().len(), 2);
+    let third = "haulm/trial/00".to_owned();
+    assert_eq!(shelf.store().unknown(&[key, other, third.clone(), "haulm/draft".to_owned()]), [third]);
+}
+
+#[test]
+fn what_the_database_has_lost_is_counted_and_can_be_written_again() {
+    let mut shelf = Shelf::blank(Cache::new(MemoryStore::default()));
+    let (key, _, first) = revision("680");
+    let (waiting, _, second) = revision("690");
+    shelf.save(first).unwrap();
+    shelf.store().written([key.clone()]);
+    shelf.save(second).unwrap();
+    assert_eq!(shelf.store().compare(std::slice::from_ref(&key)), 0, "what waits is not lost");
+    assert_eq!(shelf.store().compare(&[]), 1);
+    assert!(!shelf.store().is_written(&key));
+    assert_eq!(shelf.store().write_back(), 1);
+    let keys: Vec<String> = shelf.store().waiting().into_iter().map(|(key, _)| key).collect();
+    assert!(keys.contains(&key) && keys.contains(&waiting) && keys.len() == 2);
+    assert_eq!(shelf.store().write_back(), 0);
+}
+
+#[test]
+fn a_small_store_that_is_blocked_takes_no_record_with_it() {
+    #[derive(Default)]
+    struct Blocked;
+    impl Store for Blocked {
+        fn keys(&self) -> Result<Vec<String>, StoreError> {
+            Err(StoreError::Blocked)
+        }
+        fn read(&self, _: &str) -> Result<Option<String>, StoreError> {
+            Err(StoreError::Blocked)
+        }
+        fn write(&self, _: &str, _: &str) -> Result<(), StoreError> {
+            Err(StoreError::Blocked)
+        }
+        fn remove(&self, _: &str) -> Result<(), StoreError> {
+            Err(StoreError::Blocked)
+        }
+    }
+    let mut shelf = Shelf::blank(Cache::new(Blocked));
+    let (key, _, saved) = revision("680");
+    shelf.save(saved).unwrap();
+    assert_eq!(shelf.store().keys(), Ok(vec![key]));
+    assert_eq!(shelf.store().write("haulm/draft", "{}"), Err(StoreError::Blocked));
+    assert_eq!(shelf.library_file().unwrap().1, 1);
+}

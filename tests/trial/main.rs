@@ -1,0 +1,21 @@
+//! Trial boards: weigh sheets, series, boards made, and what they tell.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
+
+#[path = "../support/formula.rs"]
+mod formula;
+#[path = "../support/mod.rs"]
+mod support;
+
+mod boards;
+mod designs;
+mod effects;
+mod groups;
+mod made;
+mod messages;
+mod order;
+mod record;
+mod sample;
+mod series;
+mod sheet;
+mod weighing;
+mod workings;

@@ -1,0 +1,265 @@
+//! Trials as they are kept: out and in again, saved over and over, and as tables.
+
+use crate::boards::tested;
+use crate::sample::{bare_sheet, recipe, type_in};
+use crate::series::dose_and_density;
+use haulm::domain::trial::boards::target::RequirementDraft;
+use haulm::domain::trial::{BoardId, LineId, Property, WeighField};
+use haulm::domain::{Entry, LiquidId};
+use haulm::quantity::Unit;
+use haulm::quantity::format::DecimalMark;
+use haulm::record::bench::{LARGEST, TRIAL_ON_PAGE};
+use haulm::record::bench_csv::{boards_csv, readings_csv, sheets_csv};
+use haulm::record::revision::{Revision, Stamp, Standing, Title};
+use haulm::record::shelf::{Shelf, Unread};
+use haulm::record::store::{MemoryStore, Store};
+use haulm::record::{OpenTrial, Refusal, Stored, Trial, TrialContent};
+use haulm::ui::text::ENGLISH;
+use proptest::prelude::*;
+use serde_json::{Value, json};
+
+fn stamp(at: u64) -> Stamp {
+    Stamp { at, author: "AB".to_owned(), remark: String::new() }
+}
+
+fn sample() -> TrialContent {
+    let title = Title { name: "Straw 16".to_owned(), ..Title::default() };
+    let revision = Revision::first(title, recipe(), stamp(1)).unwrap();
+    let of = (revision.recipe(), revision.revision());
+    let mut trial = TrialContent::of("Straw 16".to_owned(), recipe(), Some(of));
+    trial.name = "Dose, \"first\" round".to_owned();
+    trial.sheet = bare_sheet();
+    type_in(&mut trial.sheet, WeighField::Boards, "2");
+    type_in(&mut trial.sheet, WeighField::Capacity, "4 kg");
+    trial.series = Some(dose_and_density());
+    let mut board = tested();
+    board.run = Some(3);
+    board.name = "=B1".to_owned();
+    let mut other = tested();
+    (other.id, other.run) = (BoardId(2), None);
+    other.note = "corner, torn".to_owned();
+    trial.boards = vec![board, other];
+    trial.batch_mut(Some(1), 2).unwrap().entry_mut(LineId::Fibre).unwrap().text = " 1,75 kg ".to_owned();
+    trial.requirements = vec![RequirementDraft {
+        property: Property::InternalBond,
+        value: Entry::typed("0.55", Unit::NewtonPerSquareMillimetre),
+    }];
+    trial
+}
+
+#[test]
+fn a_trial_goes_out_and_comes_in_again() {
+    let trial = sample();
+    let text = trial.file().unwrap();
+    assert_eq!(TrialContent::read_file(&text), Ok(trial.clone()));
+    let sealed = trial.clone().seal(None, stamp(2)).unwrap();
+    let mut read = TrialContent::read_file(sealed.text()).unwrap();
+    assert_eq!((read.saved_at, read.author.as_str()), (2, "AB"));
+    (read.saved_at, read.author) = (trial.saved_at, trial.author.clone());
+    assert_eq!(read, trial);
+}
+
+#[test]
+fn a_trial_is_saved_found_replaced_and_removed() {
+    let store = MemoryStore::default();
+    let shelf = Shelf::open(store.clone()).unwrap();
+    assert!(shelf.trials().unwrap().trials.is_empty());
+    let first = sample().seal(None, stamp(2)).unwrap();
+    let id = shelf.save_trial(&first).unwrap();
+    assert_eq!(shelf.trial(id), Ok(Some(first.clone())));
+    let mut changed = sample();
+    changed.note = "second press".to_owned();
+    let second = changed.seal(Some(&first), stamp(3)).unwrap();
+    shelf.save_trial(&second).unwrap();
+    let trials = Shelf::open(store).unwrap().trials().unwrap();
+    assert_eq!(trials.trials.as_slice(), std::slice::from_ref(&second));
+    assert_eq!(trials.of(sample().recipe.unwrap()).count(), 1);
+    shelf.save_trial(&second.stand(Standing::Removed, stamp(4)).unwrap()).unwrap();
+    let trials = shelf.trials().unwrap();
+    assert_eq!((trials.kept().count(), trials.trials.len()), (0, 1));
+    shelf.save_trial(&trials.trials[0].stand(Standing::Kept, stamp(5)).unwrap()).unwrap();
+    assert_eq!(shelf.trials().unwrap().kept().count(), 1);
+    assert_eq!(shelf.trial(id), Ok(Some(first)), "nothing is ever overwritten");
+}
+
+#[test]
+fn what_another_version_knows_lives_on() {
+    let trial = sample().seal(None, stamp(2)).unwrap();
+    let mut value: Value = serde_json::from_str(trial.text()).unwrap();
+    value["later"] = json!({"kept": [1, 2]});
+    let text = value.to_string();
+    let id = haulm::record::id::Id::of(&text);
+    let read = Trial::read(id, &text).unwrap();
+    assert_eq!(read.extra()["later"], json!({"kept": [1, 2]}));
+    let next = read.content().clone().seal(Some(&read), stamp(3)).unwrap();
+    assert_eq!(next.extra()["later"], json!({"kept": [1, 2]}));
+}
+
+#[test]
+fn a_damaged_trial_is_named_and_left() {
+    let store = MemoryStore::default();
+    let shelf = Shelf::open(store.clone()).unwrap();
+    let trial = sample().seal(None, stamp(2)).unwrap();
+    shelf.save_trial(&trial).unwrap();
+    let key = format!("haulm/trial/{}", trial.id());
+    store.write(&key, &trial.text().replace("16.1", "16.7")).unwrap();
+    store.write("haulm/trial/no-id", "{}").unwrap();
+    let trials = shelf.trials().unwrap();
+    assert!(trials.trials.is_empty());
+    assert!(matches!(trials.unreadable[0].1, Unread::Refused(Refusal::Altered { .. })));
+    assert_eq!(trials.unreadable[1], ("haulm/trial/no-id".to_owned(), Unread::BadKey));
+    assert!(shelf.trial(trial.trial()).is_err());
+}
+
+#[test]
+fn the_open_trial_survives_a_reload() {
+    let store = MemoryStore::default();
+    let shelf = Shelf::open(store.clone()).unwrap();
+    assert_eq!(shelf.document(&TRIAL_ON_PAGE), Ok(None));
+    let open = Stored::new(OpenTrial { from: None, trial: sample() });
+    shelf.keep(&TRIAL_ON_PAGE, &open).unwrap();
+    assert_eq!(Shelf::open(store.clone()).unwrap().document(&TRIAL_ON_PAGE), Ok(Some(open.clone())));
+    store.write(TRIAL_ON_PAGE.key, "{broken").unwrap();
+    assert!(shelf.document(&TRIAL_ON_PAGE).is_err());
+    shelf.keep(&TRIAL_ON_PAGE, &open).unwrap();
+    assert_eq!(shelf.aside().unwrap().len(), 1, "what could not be read is set aside");
+}
+
+#[test]
+fn what_is_refused() {
+    let with = |edit: fn(&mut Value)| {
+        let mut value: Value = serde_json::from_str(&sample().file().unwrap()).unwrap();
+        edit(&mut value);
+        TrialContent::read_file(&value.to_string())
+    };
+    assert!(matches!(with(|value| value["haulm"] = json!("recipe")), Err(Refusal::OtherKind { .. })));
+    assert!(matches!(with(|value| value["version"] = json!(2)), Err(Refusal::Newer { version: 2, known: 1 })));
+    assert!(matches!(with(|value| value["sheet"] = json!(5)), Err(Refusal::Damaged { .. })));
+    assert!(matches!(with(|value| value["boards"][0]["mass"]["unit"] = json!("stone")), Err(Refusal::Damaged { .. })));
+    assert!(matches!(TrialContent::read_file(&" ".repeat(LARGEST + 1)), Err(Refusal::TooLarge { .. })));
+}
+
+/// A full series with every test on every board stays below what is read back.
+#[test]
+fn the_largest_series_can_be_read_again() {
+    let mut trial = sample();
+    let mut board = tested();
+    board.pieces = vec![board.pieces[0].clone(); 10];
+    board.bending = vec![board.bending[0].clone(); 6];
+    board.bond = vec![board.bond[0].clone(); 10];
+    board.swelling = vec![board.swelling[0].clone(); 10];
+    trial.boards = (1..=256).map(|id| haulm::domain::trial::BoardDraft { id: BoardId(id), ..board.clone() }).collect();
+    let text = trial.file().unwrap();
+    assert!(text.len() < LARGEST, "{}", text.len());
+    assert!(trial.seal(None, stamp(1)).unwrap().text().len() < LARGEST / 2);
+}
+
+#[test]
+fn tables() {
+    let trial = sample();
+    let name = |id: LineId, recipe: &haulm::domain::Draft| (ENGLISH.bench.line)(id, recipe);
+    let sheets = sheets_csv(&trial, DecimalMark::Point, name);
+    let head: Vec<&str> = sheets.lines().take(12).collect();
+    let readings = readings_csv(&trial, DecimalMark::Point);
+    let text = format!(
+        "{}\n{}\n{}",
+        boards_csv(&trial, DecimalMark::Point),
+        readings.lines().take(16).collect::<Vec<_>>().join("\n"),
+        head.join("\n")
+    );
+    insta::with_settings!(
+        {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
+        { insta::assert_snapshot!("bench_tables", text) }
+    );
+    for table in [boards_csv(&trial, DecimalMark::Point), readings, sheets] {
+        assert!(table.ends_with("\r\n"));
+        let text = table.strip_prefix('\u{feff}').expect("a byte-order mark");
+        // The reader refuses a row that is longer or shorter than the first.
+        let rows: Vec<csv::StringRecord> =
+            csv::Reader::from_reader(text.as_bytes()).records().map(Result::unwrap).collect();
+        assert!(!rows.is_empty());
+    }
+}
+
+#[test]
+fn tables_with_a_decimal_comma() {
+    let rows = |text: String, separator| -> Vec<Vec<String>> {
+        let text = text.strip_prefix('\u{feff}').expect("a byte-order mark").to_owned();
+        let mut reader = csv::ReaderBuilder::new().has_headers(false).delimiter(separator).from_reader(text.as_bytes());
+        reader.deserialize().map(Result::unwrap).collect()
+    };
+    let points = rows(boards_csv(&sample(), DecimalMark::Point), b',');
+    let commas = rows(boards_csv(&sample(), DecimalMark::Comma), b';');
+    let mut decimals = 0;
+    for (point, comma) in points.concat().iter().zip(commas.concat()) {
+        if point.contains('.') && point.parse::<f64>().is_ok() {
+            decimals += 1;
+            assert_eq!(point.replace('.', ","), comma);
+        } else {
+            assert_eq!(*point, comma);
+        }
+    }
+    assert!(decimals > 3, "{points:?}");
+}
+
+#[test]
+fn a_trial_without_a_series_has_one_sheet() {
+    let mut trial = sample();
+    trial.series = None;
+    trial.batch_mut(None, 1).unwrap().entry_mut(LineId::Liquid(LiquidId(1))).unwrap().text = "310".to_owned();
+    let sheets = sheets_csv(&trial, DecimalMark::Point, |id, _| id.key());
+    assert!(sheets.contains(",\"liquid.1\",\"liquid.1\",") && sheets.lines().any(|line| line.ends_with(",310")));
+    assert!(!boards_csv(&trial, DecimalMark::Point).contains("dose.1"));
+}
+
+fn json_value() -> impl Strategy<Value = Value> {
+    let leaf = prop_oneof![
+        Just(Value::Null),
+        any::<bool>().prop_map(Value::from),
+        any::<i64>().prop_map(Value::from),
+        ".{0,12}".prop_map(Value::from),
+    ];
+    leaf.prop_recursive(4, 24, 4, |inner| {
+        prop_oneof![
+            proptest::collection::vec(inner.clone(), 0..4).prop_map(Value::from),
+            proptest::collection::hash_map("[a-z_]{1,8}", inner, 0..4).prop_map(|map| map.into_iter().collect()),
+        ]
+    })
+}
+
+fn pointers(value: &Value, at: &str, all: &mut Vec<String>) {
+    all.push(at.to_owned());
+    match value {
+        Value::Object(map) => map.iter().for_each(|(key, value)| pointers(value, &format!("{at}/{key}"), all)),
+        Value::Array(list) => list.iter().enumerate().for_each(|(n, value)| pointers(value, &format!("{at}/{n}"), all)),
+        _ => {}
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 200, failure_persistence: None, ..ProptestConfig::default() })]
+
+    /// A file with one part replaced is refused or taken, and what is taken brings nothing down: not the tables,
+    /// not the sheets.
+    #[test]
+    fn a_file_with_one_part_replaced(pick in any::<usize>(), part in json_value()) {
+        let mut value: Value = serde_json::from_str(&sample().file().unwrap()).unwrap();
+        let mut all = Vec::new();
+        pointers(&value, "", &mut all);
+        *value.pointer_mut(&all[pick % all.len()]).unwrap() = part;
+        if let Ok(trial) = TrialContent::read_file(&value.to_string()) {
+            let again = TrialContent::read_file(&trial.file().unwrap());
+            prop_assert_eq!(again.as_ref(), Ok(&trial));
+            for table in [boards_csv(&trial, DecimalMark::Point), readings_csv(&trial, DecimalMark::Point), sheets_csv(&trial, DecimalMark::Point, |id, _| id.key())] {
+                prop_assert!(!table.contains("NaN") && !table.contains("inf,"));
+            }
+        }
+    }
+}
+
+/// README says what a record takes of the browser's room.
+#[test]
+fn a_trial_of_two_boards_takes_about_seven_kilobytes() {
+    let size = sample().seal(None, stamp(2)).unwrap().text().len();
+    assert!((6_300..7_700).contains(&size), "{size}");
+}
