@@ -32,6 +32,8 @@ pub mod finding;
 pub mod limit;
 /// What the line really does: readings, deviations, corrections.
 pub mod line_check;
+/// The mass balance of a shift or a week.
+pub mod period;
 /// Pumps: catch tests, settings, the settings table.
 pub mod pumps;
 mod read;
