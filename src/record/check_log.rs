@@ -11,6 +11,7 @@ use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
 use crate::quantity::number::finite;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
 
 /// Followed by the id of a check.
 const CHECK: &str = "haulm/check/";
@@ -99,6 +100,9 @@ pub struct CheckContent {
     pub remark: String,
     /// What was checked.
     pub figures: Vec<LoggedFigure>,
+    /// The check that this one strikes out; such a record has no figures of its own.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub strikes: Option<CheckId>,
 }
 
 impl Content for CheckContent {
@@ -125,13 +129,39 @@ pub fn series(log: &[CheckRecord], figure: &str, liquid: Option<&str>) -> Vec<(u
 /// The log as the store has it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Log {
-    /// The checks, the oldest first.
+    /// The checks, the oldest first; those struck out too.
     pub checks: Vec<CheckRecord>,
+    /// Those that were struck out: kept and shown, and left out of control limits.
+    pub struck: BTreeSet<CheckId>,
     /// Keys of records that cannot be read, and why. They stay as they are.
     pub unreadable: Vec<(String, Unread)>,
 }
 
+impl Log {
+    /// The checks that count, the oldest first.
+    #[must_use]
+    pub fn counting(&self) -> Vec<CheckRecord> {
+        self.checks.iter().filter(|check| !self.struck.contains(&CheckId(check.id()))).cloned().collect()
+    }
+}
+
 impl<S: Store> Shelf<S> {
+    /// Strikes a check out of the log: it stays, marked, and no longer counts. What strikes it out is a record of its own.
+    ///
+    /// # Errors
+    /// When it is not in the store.
+    pub fn strike_check(&self, check: &CheckRecord, at: u64, author: String) -> Result<CheckRecord, SaveError> {
+        self.log_check(CheckContent {
+            at,
+            author,
+            recipe: check.content().recipe.clone(),
+            revision: None,
+            remark: String::new(),
+            figures: Vec::new(),
+            strikes: Some(CheckId(check.id())),
+        })
+    }
+
     /// Puts a check into the log.
     ///
     /// # Errors
@@ -147,7 +177,7 @@ impl<S: Store> Shelf<S> {
     /// # Errors
     /// When the store does not list its keys. A single record that cannot be read is no error.
     pub fn log(&self) -> Result<Log, StoreError> {
-        let mut log = Log { checks: Vec::new(), unreadable: Vec::new() };
+        let mut log = Log { checks: Vec::new(), struck: BTreeSet::new(), unreadable: Vec::new() };
         for key in self.store().keys()? {
             let Some(hex) = key.strip_prefix(CHECK) else { continue };
             let read = match CheckId::parse(hex) {
@@ -158,7 +188,10 @@ impl<S: Store> Shelf<S> {
                 None => Err(Unread::BadKey),
             };
             match read {
-                Ok(check) => log.checks.push(check),
+                Ok(check) => match check.content().strikes {
+                    Some(struck) => drop(log.struck.insert(struck)),
+                    None => log.checks.push(check),
+                },
                 Err(why) => log.unreadable.push((key, why)),
             }
         }

@@ -3,7 +3,7 @@
 use super::mill::Mill;
 use super::support::{solved, something};
 use approx::assert_relative_eq;
-use haulm::domain::line::changeover::{Recipe, Stop};
+use haulm::domain::line::changeover::{Downstream, Recipe, Stop};
 use haulm::domain::line::step::{Change, Pipe, Why};
 use haulm::domain::line::{
     Changeover, Feeds, LineField, LineFindingKind, PumpField, PumpId, SettingUnit, Tie, TransportField, changeover,
@@ -34,7 +34,7 @@ fn plan(mill: &Mill, (draft, case): &(Draft, Case)) -> Changeover {
 fn nothing_to_change_is_said() {
     let mill = Mill::new();
     let plan = plan(&mill, &changed(&[]));
-    assert!(plan.steps.is_empty() && plan.complete == START && plan.between.time.value == 0.0);
+    assert!(plan.steps.is_empty() && plan.complete == Some(START) && plan.between.unwrap().time.value == 0.0);
     assert!(matches!(plan.findings[..], [ref f] if f.what == LineFindingKind::NothingChanges));
 }
 
@@ -77,7 +77,7 @@ fn binders_change_together() {
     assert_eq!((pump, why), (id, Why::Together));
     // Ten litres at its flow, and the new furnish is not there before.
     assert!(time.value > 10.0);
-    let lasts = (plan.complete - plan.start) as f64 / 1_000.0;
+    let lasts = (plan.complete.unwrap() - plan.start) as f64 / 1_000.0;
     assert_relative_eq!(lasts, 10.0 + time.value + 90.0, max_relative = 1e-3);
 }
 
@@ -95,17 +95,17 @@ fn arrivals_by_hand() {
     for (arrival, way) in plan.arrivals.iter().zip(expected) {
         let after = |at: u64| (at - START) as f64 / 1_000.0;
         assert!((after(arrival.begins) - way).abs() < 1e-3);
-        assert!((after(arrival.complete) - way - 100.0).abs() < 2e-3);
+        assert!((after(arrival.complete.unwrap()) - way - 100.0).abs() < 2e-3);
     }
-    assert_relative_eq!(plan.between.time.value, 100.0, max_relative = 1e-12);
+    assert_relative_eq!(plan.between.unwrap().time.value, 100.0, max_relative = 1e-12);
     assert_relative_eq!(
-        plan.between.length.unwrap().value,
+        plan.between.unwrap().length.unwrap().value,
         100.0 * new.1.solved.line.speed.unwrap().value,
         max_relative = 1e-12
     );
     assert_relative_eq!(
-        plan.between.volume.value,
-        plan.between.area.value * new.1.input.board.thickness.value,
+        plan.between.unwrap().volume.value,
+        plan.between.unwrap().area.value * new.1.input.board.thickness.value,
         max_relative = 1e-12
     );
 }
@@ -142,6 +142,55 @@ fn other_solids_displace_the_pipe() {
         _ => None,
     });
     assert_relative_eq!(time.value, volume.value * 950.0 / flow.unwrap().value, max_relative = 1e-9);
+}
+
+/// A thicker board: mat weight and line speed at the former, the gap at the press, when the new furnish is there.
+#[test]
+fn former_and_press_have_their_steps() {
+    let mill = Mill::new();
+    let new = changed(&[(Field::Thickness, "18")]);
+    let thicker = plan(&mill, &new);
+    let press = thicker.arrivals.iter().find(|arrival| arrival.stop == Stop::PressIn).unwrap().begins;
+    let steps: Vec<_> = thicker.downstream.iter().map(|step| (step.stop, step.at)).collect();
+    assert_eq!(
+        steps,
+        [(Stop::Former, Some(START + 150_000)), (Stop::Former, Some(START + 150_000)), (Stop::PressIn, Some(press))]
+    );
+    let Downstream::MatWeight { from, to } = thicker.downstream[0].change else { panic!("{:?}", thicker.downstream) };
+    assert_eq!((from, to), (mill.case.solved.mat.wet, new.1.solved.mat.wet));
+    let Downstream::LineSpeed { from, to } = thicker.downstream[1].change else { panic!("{:?}", thicker.downstream) };
+    assert!(to < from, "the same furnish makes less length of a heavier mat");
+    let Downstream::PressGap { from, to } = thicker.downstream[2].change else { panic!("{:?}", thicker.downstream) };
+    assert_relative_eq!((to - from).value, 0.003, max_relative = 1e-9);
+}
+
+/// Another binder cures at another temperature.
+#[test]
+fn another_binder_has_its_press_temperature() {
+    let mill = Mill::new();
+    let mut draft = example();
+    draft.liquids.retain(|liquid| liquid.role != Role::Binder);
+    add_liquids(&mut draft, &SystemKey::Uf.system().liquids[..1]);
+    let case = work_out(&draft).case.unwrap();
+    let changes: Vec<_> = plan(&mill, &(draft, case)).downstream.iter().map(|step| step.change).collect();
+    assert!(changes.contains(&Downstream::PressTemperature), "{changes:?}");
+    let same = plan(&mill, &changed(&[(Field::Thickness, "18")]));
+    assert!(!same.downstream.iter().any(|step| step.change == Downstream::PressTemperature));
+}
+
+/// A blank time gives no times behind it, rather than a time of zero.
+#[test]
+fn blank_times_give_no_times() {
+    let mut mill = Mill::new();
+    mill.put(LineField::Transport(TransportField::BlenderToFormer), "", Unit::Second);
+    mill.put(LineField::Transport(TransportField::Mixing), "", Unit::Second);
+    let plan = plan(&mill, &changed(&[(Field::Thickness, "18"), (Field::MatMoisture, "9")]));
+    assert!(!plan.downstream.is_empty() && plan.downstream.iter().all(|step| step.at.is_none()));
+    assert_eq!((plan.complete, plan.between), (None, None));
+    assert_eq!(
+        plan.arrivals.iter().map(|arrival| (arrival.stop, arrival.complete)).collect::<Vec<_>>(),
+        [(Stop::Blender, None)]
+    );
 }
 
 proptest! {

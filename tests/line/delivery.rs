@@ -86,3 +86,46 @@ fn what_is_missing_is_said() {
     let (none, findings) = deliver(&mill.draft, &mill.case, &mill.line(), &mill.book);
     assert!(none.is_none() && matches!(findings[0].what, LineFindingKind::NoLiquid));
 }
+
+/// Worked by hand: 8400 L of 100 % solids at 1230 kg/m³ are 10 332 kg. With 5000 kg of 97 % solids at 1200 kg/m³ there are
+/// 15 332 kg at (10 332 + 4850)/15 332 = 99.0217 % and 15 332/(8.4 + 4.16667) = 1220.05 kg/m³. Six litres of pipe at
+/// 340 kg/h take 6·1.23/340 h = 78.14 s.
+#[test]
+fn a_delivery_meets_what_is_in_the_tank() {
+    let mut mill = Mill::new();
+    mill.book.delivered = Some(LiquidId(1));
+    mill.put(LineField::Delivery(DeliveryField::Solids), "97", Unit::Percent);
+    mill.put(LineField::Delivery(DeliveryField::Density), "1200", Unit::KilogramPerCubicMetre);
+    mill.put(LineField::Delivery(DeliveryField::Amount), "5000", Unit::Kilogram);
+    let (delivered, findings) = deliver(&mill.draft, &mill.case, &mill.line(), &mill.book);
+    assert_eq!(findings, vec![]);
+    let delivered = delivered.unwrap();
+    let blend = delivered.blend.unwrap();
+    assert_relative_eq!(blend.before.mass.value, 10_332.0, max_relative = 1e-9);
+    assert_relative_eq!(blend.after.solids.ratio().value, 15_182.0 / 15_332.0, max_relative = 1e-9);
+    assert_relative_eq!(blend.after.density.value, 15_332.0 / (8.4 + 5_000.0 / 1_200.0), max_relative = 1e-9);
+    assert_relative_eq!(blend.reaches_nozzle.unwrap().value, 6.0 * 1.23 / 340.0 * 3_600.0, max_relative = 1e-6);
+    // The recipe has the blend, and not the certificate.
+    let solids: f64 = delivered.draft.liquid(LiquidId(1)).unwrap().solids.text.parse().unwrap();
+    assert!((solids - 99.0217).abs() < 1e-3, "{solids}");
+    // Too much of it does not go in.
+    mill.put(LineField::Delivery(DeliveryField::Amount), "20000", Unit::Kilogram);
+    let (_, findings) = deliver(&mill.draft, &mill.case, &mill.line(), &mill.book);
+    assert!(matches!(findings[..], [ref f] if f.what == LineFindingKind::OverFull), "{findings:?}");
+}
+
+/// It applies to every recipe that uses the liquid, and to no other.
+#[test]
+fn a_delivery_is_for_every_recipe_of_its_liquid() {
+    let (delivered, _) = delivered(&[(DeliveryField::Solids, "44", Unit::Percent)]);
+    let (delivered, own) = (delivered.unwrap(), Mill::new().draft);
+    let mut other = own.clone();
+    other.liquids.reverse();
+    other.plain.board_density.text = "720".to_owned();
+    let new = delivered.applied_to(&own, &other).unwrap();
+    assert_eq!(new.liquid(WAX).unwrap().solids.text, "44");
+    assert_eq!((&new.plain, &new.liquid(LiquidId(1))), (&other.plain, &other.liquid(LiquidId(1))));
+    other.liquid_mut(WAX).unwrap().name = "another wax".to_owned();
+    assert_eq!(delivered.applied_to(&own, &other), None);
+    assert_eq!(delivered.applied_to(&own, &delivered.draft), None, "it has it already");
+}

@@ -12,6 +12,7 @@ mod isocyanate;
 mod line_check;
 mod messages;
 mod mill;
+mod period;
 mod pump_settings;
 mod reconcile;
 mod record;

@@ -353,6 +353,24 @@ fn steps() {
         sound(&line);
         writeln!(text, "{line}").unwrap();
     }
+    use haulm::domain::line::changeover::Downstream;
+    use uom::si::f64::{ArealMassDensity, Length, Velocity};
+    use uom::si::{areal_mass_density::kilogram_per_square_meter, length::millimeter, velocity::meter_per_second};
+    let (weight, speed, gap) = (
+        ArealMassDensity::new::<kilogram_per_square_meter>,
+        Velocity::new::<meter_per_second>,
+        Length::new::<millimeter>,
+    );
+    for change in [
+        Downstream::MatWeight { from: weight(11.0), to: weight(13.2) },
+        Downstream::LineSpeed { from: speed(0.13), to: speed(0.11) },
+        Downstream::PressGap { from: gap(15.6), to: gap(18.6) },
+        Downstream::PressTemperature,
+    ] {
+        let line = with(&mill, &Units::default(), |context| (ENGLISH.line.downstream)(&change, context));
+        sound(&line);
+        writeln!(text, "{line}").unwrap();
+    }
     for why in Why::ALL {
         writeln!(text, "{}", (ENGLISH.line.why)(*why)).unwrap();
     }

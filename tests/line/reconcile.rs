@@ -205,9 +205,10 @@ fn a_volume_meter_is_the_same_flow() {
 /// What is said of each, to be read.
 #[test]
 fn verdicts_in_words() {
+    type Change<'a> = &'a dyn Fn(&mut Readings);
     let mill = Mill::new();
     let mut text = String::new();
-    let cases: [(&str, &dyn Fn(&mut Readings)); 7] = [
+    let cases: [(&str, Change<'_>); 7] = [
         ("all right", &|_| ()),
         ("belt scale 5 % low", &|readings| readings.belt *= 0.95),
         ("fibre moisture 3 points low", &|readings| {

@@ -32,7 +32,30 @@ fn check(at: u64, remark: &str) -> CheckContent {
         revision: None,
         remark: remark.to_owned(),
         figures: running.checks.iter().map(|check| LoggedFigure::of(check, name).unwrap()).collect(),
+        strikes: None,
     }
+}
+
+/// A check that was struck out stays in the log, and the control limits are those of the others.
+#[test]
+fn a_check_struck_out_is_kept_and_does_not_count() {
+    let shelf = Shelf::open(MemoryStore::default()).unwrap();
+    for (at, remark) in [(1_000, "first"), (2_000, "a slip"), (3_000, "third")] {
+        shelf.log_check(check(at, remark)).unwrap();
+    }
+    let before = shelf.log().unwrap();
+    let slip = before.checks.iter().find(|check| check.content().remark == "a slip").unwrap();
+    shelf.strike_check(slip, 4_000, "CD".to_owned()).unwrap();
+    let log = shelf.log().unwrap();
+    assert_eq!(log.checks, before.checks, "nothing is lost");
+    assert_eq!(log.struck.iter().collect::<Vec<_>>(), [&haulm::record::CheckId(slip.id())]);
+    let remarks: Vec<_> = log.counting().iter().map(|check| check.content().remark.clone()).collect();
+    assert_eq!(remarks, ["first", "third"]);
+    let times: Vec<_> = series(&log.counting(), "mat_moisture", None).into_iter().map(|(at, _)| at).collect();
+    assert_eq!(times, [1_000, 3_000]);
+    // Struck twice is struck.
+    shelf.strike_check(slip, 5_000, "CD".to_owned()).unwrap();
+    assert_eq!(shelf.log().unwrap().counting().len(), 2);
 }
 
 #[test]

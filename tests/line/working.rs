@@ -162,7 +162,7 @@ fn changes() {
     let old = Recipe { draft: &mill.draft, case: &mill.case };
     let plan = changeover(old, Recipe { draft: &draft, case: &case }, &mill.line(), 0);
     for figure in [LineFigure::BetweenArea, LineFigure::BetweenVolume] {
-        check(between_working(figure, &plan.between, &case), figure);
+        check(between_working(figure, &plan.between.unwrap(), &case), figure);
     }
     let chart = control_chart(&[0.01, -0.02, 0.005, 0.03]).unwrap();
     for figure in [LineFigure::LowLimit, LineFigure::HighLimit] {

@@ -140,3 +140,13 @@ fn a_file_reads_back() {
     let file = file(&[]);
     assert_eq!(LineCheckFile::read(&file.text().unwrap()).unwrap(), file);
 }
+
+/// The line check that is shipped beside the example.
+#[test]
+fn the_shipped_line_check_is_reconciled() {
+    let path = Path::new(concat!(env!("CARGO_MANIFEST_DIR"), "/tests/example/line_check.json"));
+    let output = reconcile(path);
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    let found: Value = serde_json::from_slice(&output.stdout).unwrap();
+    assert_eq!(found["verdict"]["distrust"][0]["one_of"][0]["quantity"], "belt_scale", "{}", found["verdict"]);
+}

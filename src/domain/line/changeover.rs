@@ -17,7 +17,7 @@ use crate::domain::recipe::finding::Grade;
 use crate::domain::{LiquidId, Role};
 use crate::quantity::{Amount, Kind};
 use uom::ConstZero;
-use uom::si::f64::{Area, Length, Mass, MassRate, Time, Volume};
+use uom::si::f64::{Area, ArealMassDensity, Length, Mass, MassRate, Time, Velocity, Volume};
 
 /// A place that the new furnish reaches, in the material's order.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -46,8 +46,47 @@ pub struct Arrival {
     pub stop: Stop,
     /// From here on it is no longer the old recipe.
     pub begins: u64,
-    /// From here on it is the new recipe.
-    pub complete: u64,
+    /// From here on it is the new recipe; `None` without a mixing time.
+    pub complete: Option<u64>,
+}
+
+/// What changes at former and press, when the new furnish reaches them.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Downstream {
+    /// Wet mat weight at the former.
+    MatWeight {
+        /// From.
+        from: ArealMassDensity,
+        /// To.
+        to: ArealMassDensity,
+    },
+    /// Speed of the line.
+    LineSpeed {
+        /// From.
+        from: Velocity,
+        /// To.
+        to: Velocity,
+    },
+    /// Press gap, or the stops.
+    PressGap {
+        /// Pressed thickness now.
+        from: Length,
+        /// Pressed thickness then.
+        to: Length,
+    },
+    /// Temperature of the press: another binder cures at another one. A recipe holds none, so it is only named.
+    PressTemperature,
+}
+
+/// A step at former or press.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct DownstreamStep {
+    /// What changes.
+    pub change: Downstream,
+    /// Where.
+    pub stop: Stop,
+    /// When, milliseconds since 1970-01-01 00:00 UTC; `None` while a transport time before it is blank.
+    pub at: Option<u64>,
 }
 
 /// What is made in between and is neither recipe's.
@@ -72,12 +111,15 @@ pub struct Changeover {
     pub start: u64,
     /// The steps, in the safer order.
     pub steps: Vec<Step>,
-    /// When the new furnish is complete at the nozzles: last step, pipes filled, mixed through.
-    pub complete: u64,
+    /// What changes at former and press, in the material's order.
+    pub downstream: Vec<DownstreamStep>,
+    /// When the new furnish is complete at the nozzles: last step, pipes filled, mixed through. `None` without a mixing
+    /// time.
+    pub complete: Option<u64>,
     /// Arrivals in the material's order, as far as the transport times are known.
     pub arrivals: Vec<Arrival>,
-    /// What is made in between.
-    pub between: Between,
+    /// What is made in between; `None` without a mixing time.
+    pub between: Option<Between>,
     /// What there is to say.
     pub findings: Vec<LineFinding>,
 }
@@ -101,7 +143,8 @@ pub fn changeover(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine, start: u
     let mut findings = Vec::new();
     let mut changes = changes(old, new, line);
     changes.sort_by_key(|(why, _)| *why);
-    if changes.is_empty() {
+    let mut downstream = downstream(old.case, new.case);
+    if changes.is_empty() && downstream.is_empty() {
         findings.push(LineFinding::new(Grade::Note, LinePlace::Line, LineFindingKind::NothingChanges));
     }
     let gap = line.transport.step_gap.unwrap_or(Time::ZERO);
@@ -121,13 +164,52 @@ pub fn changeover(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine, start: u
 
     let last = gap * moments.len().saturating_sub(1) as f64;
     let pipes = steps.iter().filter_map(|step| filling(&step.change)).fold(Time::ZERO, Time::max);
-    let mixing = line.transport.mixing.unwrap_or(Time::ZERO);
-    let lasts: Time = if steps.is_empty() { Time::ZERO } else { last + pipes + mixing };
+    let lasts: Option<Time> =
+        if steps.is_empty() { Some(Time::ZERO) } else { line.transport.mixing.map(|mixing| last + pipes + mixing) };
     let arrivals = arrivals(new.case, line, start, lasts, &mut findings);
-    Changeover { start, complete: after(start, lasts), arrivals, between: between(new.case, lasts), steps, findings }
+    for step in &mut downstream {
+        step.at = arrivals.iter().find(|arrival| arrival.stop == step.stop).map(|arrival| arrival.begins);
+    }
+    Changeover {
+        start,
+        complete: lasts.map(|lasts| after(start, lasts)),
+        arrivals,
+        between: lasts.map(|lasts| between(new.case, lasts)),
+        steps,
+        downstream,
+        findings,
+    }
 }
 
-/// What changes, and where it stands.
+/// What changes at former and press; the times are not set yet.
+fn downstream(old: &Case, new: &Case) -> Vec<DownstreamStep> {
+    let mut steps = Vec::new();
+    let mut add = |stop, change| steps.push(DownstreamStep { change, stop, at: None });
+    let (from, to) = (old.solved.mat.wet, new.solved.mat.wet);
+    if differ(from.value, to.value) {
+        add(Stop::Former, Downstream::MatWeight { from, to });
+    }
+    if let Some((from, to)) = old.solved.line.speed.zip(new.solved.line.speed)
+        && differ(from.value, to.value)
+    {
+        add(Stop::Former, Downstream::LineSpeed { from, to });
+    }
+    let (from, to) = (old.solved.mat.pressed_thickness, new.solved.mat.pressed_thickness);
+    if differ(from.value, to.value) {
+        add(Stop::PressIn, Downstream::PressGap { from, to });
+    }
+    let binders = |case: &Case| {
+        let liquids = case.input.liquids.as_slice().iter().filter(|liquid| liquid.role == Role::Binder);
+        liquids.map(|liquid| liquid.substance).collect::<Vec<_>>()
+    };
+    let (before, then) = (binders(old), binders(new));
+    if before.iter().any(|substance| !then.contains(substance)) || then.iter().any(|other| !before.contains(other)) {
+        add(Stop::PressIn, Downstream::PressTemperature);
+    }
+    steps
+}
+
+/// What changes, and its place in the order.
 fn changes(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine) -> Vec<(Why, Change)> {
     let mut changes = Vec::new();
     let (from, to) = (old.case.input.fibre_moisture, new.case.input.fibre_moisture);
@@ -227,7 +309,13 @@ fn wet_between(old: &Case, new: &Case, steps: &[Step], line: &CheckedLine, findi
     }
 }
 
-fn arrivals(new: &Case, line: &CheckedLine, start: u64, lasts: Time, findings: &mut Vec<LineFinding>) -> Vec<Arrival> {
+fn arrivals(
+    new: &Case,
+    line: &CheckedLine,
+    start: u64,
+    lasts: Option<Time>,
+    findings: &mut Vec<LineFinding>,
+) -> Vec<Arrival> {
     let transport = &line.transport;
     let legs = [
         (Stop::Blender, Some(Time::ZERO), None),
@@ -251,7 +339,7 @@ fn arrivals(new: &Case, line: &CheckedLine, start: u64, lasts: Time, findings: &
     let mut way = Time::ZERO;
     let known = legs.into_iter().map_while(|(stop, time, _)| {
         way += time?;
-        Some(Arrival { stop, begins: after(start, way), complete: after(start, way + lasts) })
+        Some(Arrival { stop, begins: after(start, way), complete: lasts.map(|lasts| after(start, way + lasts)) })
     });
     known.collect()
 }

@@ -121,6 +121,8 @@ group! {
     pumped_at: PumpedAt, Temperature, Celsius, "";
     /// How much its volume grows per degree.
     expansion: Expansion, Expansion, PercentPerKelvin, "";
+    /// Mass delivered, to be blended with what is in the tank.
+    amount: Amount, BatchMass, Kilogram, "";
 }
 
 /// What the rows of a rate card mean.

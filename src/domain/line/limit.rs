@@ -164,6 +164,7 @@ const fn delivery(field: DeliveryField) -> Limit {
         DeliveryField::Solids => Limit::above_to(U::Percent, 0.0, 100.0).optional(),
         DeliveryField::Density => density().optional(),
         DeliveryField::MeasuredAt | DeliveryField::PumpedAt => temperature().optional(),
+        DeliveryField::Amount => Limit::above_to(U::Kilogram, 0.0, 1e7).optional(),
         DeliveryField::Expansion => {
             Limit::from_to(U::PercentPerKelvin, 0.0, 0.5).usually(0.02, 0.12, CommonPractice).optional()
         }

@@ -32,6 +32,8 @@ pub mod finding;
 pub mod limit;
 /// What the line really does: readings, deviations, corrections.
 pub mod line_check;
+/// The mass balance of a shift or a week.
+pub mod period;
 /// Pumps: catch tests, settings, the settings table.
 pub mod pumps;
 mod read;
@@ -75,6 +77,7 @@ pub use pumps::pump_settings::{PumpRow, PumpSettings, pump_settings, try_pump_se
 pub use pumps::range_status::RangeStatus;
 pub use pumps::setting::{Setting, SettingUnit};
 pub use pumps::settings_table::{SettingsTable, settings_table};
+pub use tanks::blend::{Blend, Stock};
 pub use tanks::delivery::{Delivered, deliver};
 pub use tanks::feeds::{Fed, Feeds, Tie};
 pub use tanks::tank::{Tank, TankDraft, TankField, TankId, TankWay};

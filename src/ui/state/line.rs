@@ -3,8 +3,9 @@
 use crate::browser::clock;
 use crate::domain::line::{CheckedLine, LineBook, LineField, check_line, example_line};
 use crate::domain::recipe::example::example;
-use crate::record::{CheckRecord, LineRecord};
+use crate::record::{CheckId, CheckRecord, LineRecord};
 use crate::ui::signal::{Memo, RwSignal, memo};
+use std::collections::BTreeSet;
 
 /// A part of the page. One is shown at a time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -61,6 +62,8 @@ pub struct LineState {
     pub open: RwSignal<String>,
     /// The log of checks, the oldest first.
     pub log: RwSignal<Vec<CheckRecord>>,
+    /// Those of them that were struck out.
+    pub struck: RwSignal<BTreeSet<CheckId>>,
     /// The time, milliseconds since 1970, while the page is shown.
     pub now: RwSignal<u64>,
 }
@@ -76,6 +79,7 @@ impl LineState {
             section: RwSignal::new(0),
             open: RwSignal::new(String::new()),
             log: RwSignal::new(Vec::new()),
+            struck: RwSignal::new(BTreeSet::new()),
             now: RwSignal::new(clock::now()),
         }
     }

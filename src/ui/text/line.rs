@@ -1,7 +1,7 @@
 //! The words of the line.
 
 use super::{Context, FieldWords, FigureWords, Message};
-use crate::domain::line::changeover::Stop;
+use crate::domain::line::changeover::{Downstream, Stop};
 use crate::domain::line::step::{Change, Pipe, Why};
 use crate::domain::line::{
     Check, DensitySplit, Fed, FlowSource, Help, LineBook, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
@@ -58,6 +58,8 @@ pub struct LineWords {
     pub why: fn(Why) -> &'static str,
     /// What changes in a step, as a line to act on.
     pub change: fn(&Change, &LineContext<'_>) -> String,
+    /// What changes at former or press, as a line to act on.
+    pub downstream: fn(&Downstream, &LineContext<'_>) -> String,
     /// What a pipe needs in a changeover.
     pub pipe: fn(Pipe) -> &'static str,
     /// A place that the new furnish reaches.

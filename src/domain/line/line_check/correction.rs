@@ -211,7 +211,7 @@ pub(super) fn former_correction(
     }
     let reconciled_mat = reconciled.and_then(|found| {
         let mat = found.value(LineQuantity::MatMass)? / (1.0 + found.value(LineQuantity::MatMoisture)?);
-        (mat > 0.0).then(|| si!(ArealMassDensity, mat))
+        (mat > 0.0).then_some(si!(ArealMassDensity, mat))
     });
     let mat_od = reconciled_mat.unwrap_or(read);
     let factor: Ratio = case.solved.mat.od / mat_od;

@@ -12,13 +12,16 @@ use crate::domain::line::pumps::pump_settings::{PumpSettings, pump_settings};
 use crate::domain::line::pumps::range_status::RangeStatus;
 use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::line::read::Reader;
-use crate::domain::recipe::draft::{Draft, Entry};
+use crate::domain::line::tanks::blend::{Blend, Stock};
+use crate::domain::line::tanks::feeds::{Fed, Tie};
+use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};
 use crate::domain::recipe::field::{Field, LiquidField};
 use crate::domain::recipe::finding::{Finding, Grade};
 use crate::domain::recipe::liquid::LiquidId;
 use crate::quantity::format::{DecimalMark, editable};
-use crate::quantity::{Amount, Unit};
-use uom::si::f64::{MassDensity, MassRate, ThermodynamicTemperature};
+use crate::quantity::{Amount, Solids, Unit};
+use uom::ConstZero;
+use uom::si::f64::{Mass, MassDensity, MassRate, ThermodynamicTemperature, Time};
 
 /// A pump before and after.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -46,6 +49,10 @@ pub struct Delivered {
     pub liquid: LiquidId,
     /// Its density at the temperature at which it is pumped; `None` when the certificate does not change it.
     pub density: Option<MassDensity>,
+    /// What is in the tank then, where the mass delivered and the content of the tank are known.
+    pub blend: Option<Blend>,
+    /// Solids and density as entered in the recipe, of the blend or of the certificate alone; `None` as before.
+    pub entries: (Option<Entry>, Option<Entry>),
     /// The recipe to go on with, once the delivery is accepted.
     pub draft: Draft,
     /// What the check of that recipe says.
@@ -99,15 +106,22 @@ impl Reader<'_> {
         if solids.is_none() && density.is_none() {
             self.say(Grade::Note, LinePlace::Line, LineFindingKind::NothingDelivered);
         }
-        let liquid = new.liquid_mut(id)?;
-        if solids.is_some() {
-            liquid.solids = Entry { preset: false, ..self.book.delivery.solids.clone() };
-        }
-        if let Some(density) = density {
-            let unit = Unit::KilogramPerCubicMetre;
-            liquid.density = Entry::typed(editable(unit.from_base(density.value), DecimalMark::Point), unit);
-        }
         let before = pump_settings(draft, case, line);
+        let amount = self.number(LineField::Delivery(DeliveryField::Amount)).map(|mass| si!(Mass, mass));
+        let blend = amount.and_then(|mass| self.blend(id, mass, (solids, density), (draft, case), line, &before));
+        let typed = |value: f64, unit: Unit| Entry::typed(editable(unit.from_base(value), DecimalMark::Point), unit);
+        let entries = match &blend {
+            Some(blend) => {
+                let after = blend.after;
+                let solids = typed(after.solids.ratio().value, Unit::Percent);
+                (Some(solids), Some(typed(after.density.value, Unit::KilogramPerCubicMetre)))
+            }
+            None => (
+                solids.map(|_| Entry { preset: false, ..self.book.delivery.solids.clone() }),
+                density.map(|density| typed(density.value, Unit::KilogramPerCubicMetre)),
+            ),
+        };
+        enter(new.liquid_mut(id)?, &entries);
         let outcome = work_out(&new);
         let after = outcome.case.as_ref().map(|case| pump_settings(&new, case, line));
         let moved = after.as_ref().map(|after| moved(&before, after)).unwrap_or_default();
@@ -115,6 +129,8 @@ impl Reader<'_> {
         Some(Delivered {
             liquid: id,
             density,
+            blend,
+            entries,
             draft: new,
             recipe_findings: outcome.findings,
             before,
@@ -122,6 +138,38 @@ impl Reader<'_> {
             moved,
             figures,
         })
+    }
+
+    /// The delivery in the tank of its liquid; `None` where that tank, or what is in it, is not known.
+    fn blend(
+        &mut self,
+        id: LiquidId,
+        mass: Mass,
+        (solids, density): (Option<f64>, Option<MassDensity>),
+        (draft, case): (&Draft, &Case),
+        line: &CheckedLine,
+        settings: &PumpSettings,
+    ) -> Option<Blend> {
+        let now = case.input.liquids.as_slice().iter().find(|liquid| liquid.id == id)?;
+        let fed = Fed::Liquid(id);
+        let tank = line.tanks.iter().find(|tank| tank.feeds.within(draft) == Some(fed))?;
+        let state = tank.state(draft, case)?;
+        let before = Stock { mass: state.content * now.density, solids: now.solids, density: now.density };
+        let delivered = Stock {
+            mass,
+            solids: solids.and_then(Solids::new).unwrap_or(now.solids),
+            density: density.unwrap_or(now.density),
+        };
+        let after = before.mixed(&delivered)?;
+        if after.volume() > tank.capacity * (1.0 + 1e-9) {
+            self.say(Grade::Unusual, LinePlace::Tank(tank.id), LineFindingKind::OverFull);
+        }
+        let rows: Vec<_> = settings.rows.iter().filter(|row| row.fed == fed && row.mass.value > 0.0).collect();
+        let way = |row: &&crate::domain::line::PumpRow| line.pump(row.pump)?.pipe.map(|pipe| pipe / row.volume);
+        let times: Option<Vec<Time>> = rows.iter().map(way).collect();
+        let reaches_nozzle =
+            times.filter(|times| !times.is_empty()).map(|times| times.into_iter().fold(Time::ZERO, Time::max));
+        Some(Blend { tank: tank.id, before, delivered, after, reaches_nozzle })
     }
 
     /// The density at the temperature at which the liquid is pumped; `None` when nothing changes it.
@@ -145,6 +193,28 @@ impl Reader<'_> {
             }
             _ => typed.map(|_| density),
         }
+    }
+}
+
+fn enter(liquid: &mut LiquidDraft, (solids, density): &(Option<Entry>, Option<Entry>)) {
+    if let Some(solids) = solids {
+        liquid.solids.clone_from(solids);
+    }
+    if let Some(density) = density {
+        liquid.density.clone_from(density);
+    }
+}
+
+impl Delivered {
+    /// The same liquid in another recipe, by its name: that recipe with the delivery, or `None` where it does not use it or
+    /// nothing changes. `own` is the recipe that the delivery was computed for.
+    #[must_use]
+    pub fn applied_to(&self, own: &Draft, other: &Draft) -> Option<Draft> {
+        let tie = Tie::to(own.liquid(self.liquid)?);
+        let id = other.liquids.iter().find(|liquid| tie.is(liquid))?.id;
+        let mut new = other.clone();
+        enter(new.liquid_mut(id)?, &self.entries);
+        (new != *other).then_some(new)
     }
 }
 

@@ -1,5 +1,7 @@
 //! Tanks: when they run empty, and what a delivery changes.
 
+/// A delivery meets what is left in its tank.
+pub mod blend;
 /// What a new delivery of a liquid changes.
 pub mod delivery;
 /// What a recipe draws of a liquid or of water.

@@ -130,11 +130,34 @@ fn laid(state: State) -> View {
         changeover(old, new, line, started.unwrap_or(0))
     });
     let clock_of = move |at: u64| if started.is_some() { clock::time_exact(at) } else { format!("+ {}", minutes(at)) };
-    let between = |of: LineFigure, base: f64| {
-        figure(state, "change", of, shown(state, of, base), between_working(of, &plan.between, new_case))
-    };
-    let length = plan.between.length.map(|length| {
-        format!("{} {}", page.between_length, with_unit(state, Amount::from_base(Kind::Extent, length.value), None))
+    let between = plan.between.map(|made| {
+        let one = |of: LineFigure, base: f64| {
+            figure(state, "change", of, shown(state, of, base), between_working(of, &made, new_case))
+        };
+        let length = made.length.map(|length| {
+            format!("{} {}", page.between_length, with_unit(state, Amount::from_base(Kind::Extent, length.value), None))
+        });
+        many([
+            el("h3").child(page.between).view(),
+            el("p").child(page.between_hint).view(),
+            el("dl")
+                .class("figures")
+                .child(one(LineFigure::BetweenTime, made.time.value))
+                .child(one(LineFigure::BetweenArea, made.area.value))
+                .child(one(LineFigure::BetweenVolume, made.volume.value))
+                .view(),
+            length.map(|length| el("p").child(length)).view(),
+        ])
+    });
+    let downstream = plan.downstream.iter().map(|step| {
+        let at = step.at.map_or_else(|| (state.words.line.stop)(step.stop).to_owned(), clock_of);
+        el("li")
+            .child(el("strong").child(at))
+            .text(" ")
+            .child(
+                el("strong").child(with_context(state, |context| (state.words.line.downstream)(&step.change, context))),
+            )
+            .view()
     });
     many([
         title,
@@ -148,16 +171,12 @@ fn laid(state: State) -> View {
         findings(state, &plan.findings),
         timeline(state, &plan, started.is_some(), clock_of),
         el("h3").child(page.steps).view(),
-        el("ol").class("steps").child(plan.steps.iter().map(|s| step(state, s, clock_of)).collect::<View>()).view(),
-        el("h3").child(page.between).view(),
-        el("p").child(page.between_hint).view(),
-        el("dl")
-            .class("figures")
-            .child(between(LineFigure::BetweenTime, plan.between.time.value))
-            .child(between(LineFigure::BetweenArea, plan.between.area.value))
-            .child(between(LineFigure::BetweenVolume, plan.between.volume.value))
+        el("ol")
+            .class("steps")
+            .child(plan.steps.iter().map(|s| step(state, s, clock_of)).collect::<View>())
+            .child(downstream.collect::<View>())
             .view(),
-        length.map(|length| el("p").child(length)).view(),
+        between.view(),
         caution::list(cautions(&to.draft, &new)).view(),
     ])
 }
@@ -184,7 +203,10 @@ fn timeline(state: State, plan: &Changeover, runs: bool, clock_of: impl Fn(u64) 
     };
     let row = |arrival: &Arrival| {
         let moment = |at: u64| many([clock_of(at).view(), el("span").class("left").child(left(at)).view()]);
-        table_row((state.words.line.stop)(arrival.stop).view(), [moment(arrival.begins), moment(arrival.complete)])
+        table_row(
+            (state.words.line.stop)(arrival.stop).view(),
+            [moment(arrival.begins), arrival.complete.map(moment).view()],
+        )
     };
     let heads = [page.station, page.begins, page.complete];
     table(page.timeline, &heads, plan.arrivals.iter().map(row).collect())

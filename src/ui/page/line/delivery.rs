@@ -7,7 +7,8 @@ use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::LiquidId;
 use crate::domain::line::tanks::delivery::Moved;
 use crate::domain::line::working::density_working;
-use crate::domain::line::{DeliveryField, LineField, LineFigure, RangeStatus, Setting, deliver};
+use crate::domain::line::{DeliveryField, LineField, LineFigure, RangeStatus, Setting, Stock, deliver};
+use crate::quantity::{Amount, Kind};
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::working::figure_name;
 use crate::ui::signal::memo;
@@ -94,17 +95,57 @@ fn result(state: State) -> View {
                 working,
             ))
         });
+        let blend = delivered.blend.map(|blend| {
+            let row = |stock: &Stock, name: &'static str| {
+                let amount = |kind, base| with_unit(state, Amount::from_base(kind, base), None).view();
+                table_row(
+                    name.view(),
+                    [
+                        amount(Kind::BatchMass, stock.mass.value),
+                        amount(Kind::Solids, stock.solids.ratio().value),
+                        amount(Kind::LiquidDensity, stock.density.value),
+                    ],
+                )
+            };
+            let rows =
+                [row(&blend.before, page.before), row(&blend.delivered, page.delivered), row(&blend.after, page.blend)];
+            let reaches = blend.reaches_nozzle.map(|time| {
+                let time = with_unit(state, Amount::from_base(Kind::RunTime, time.value), None);
+                el("p").child(format!("{} {time}", page.reaches_nozzle))
+            });
+            many([
+                table(page.blend, &[page.liquid, page.mass, page.solids, page.density], rows.into_iter().collect()),
+                reaches.view(),
+            ])
+        });
         let unsolved = delivered.after.is_none();
         let after = delivered.after.as_ref().map(|after| findings(state, &after.findings));
         let changed = delivered.draft != *draft;
         let draft = delivered.draft.clone();
+        // A running changeover follows, at both ends.
+        let planned = state.line.record.with(|record| {
+            let planned = record.planned.as_ref()?;
+            let own = &delivered.draft;
+            Some((delivered.applied_to(own, &planned.from.draft), delivered.applied_to(own, &planned.to.draft)))
+        });
         let accept = move || {
             state.edit(None, |open| *open = draft.clone());
+            state.line.record.update(|record| {
+                if let Some((planned, (from, to))) = record.planned.as_mut().zip(planned.clone()) {
+                    if let Some(from) = from {
+                        planned.from.draft = from;
+                    }
+                    if let Some(to) = to {
+                        planned.to.draft = to;
+                    }
+                }
+            });
             state.line.edit(|book| book.delivery = crate::domain::line::LineBook::default().delivery);
             state.tell_step(page.accepted);
         };
         many([
             said,
+            blend.view(),
             density.view(),
             unsolved.then(|| el("p").class("empty").child(page.delivery_unsolved)).view(),
             after.view(),

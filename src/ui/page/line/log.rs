@@ -12,7 +12,7 @@ use crate::domain::line::working::chart_working;
 use crate::domain::line::{LineFigure, RunFigure};
 use crate::record::check_log::{CheckContent, LoggedFigure, series};
 use crate::record::csv::log_csv;
-use crate::record::{CheckRecord, LineCheckFile};
+use crate::record::{CheckId, CheckRecord, LineCheckFile};
 use crate::statistics::control_chart::control_chart;
 use crate::ui::field::choice;
 use crate::ui::part::finding::mark;
@@ -38,6 +38,7 @@ pub fn keep_check(state: State) {
         revision: state.from.get_untracked(),
         remark: state.line.record.with_untracked(|record| record.book.remark.trim().to_owned()),
         figures: ran.checks.iter().filter_map(|check| LoggedFigure::of(check, |id| state.liquid_name(id))).collect(),
+        strikes: None,
     };
     if state.change_shelf(|shelf| shelf.log_check(content)).is_some() {
         state.line.edit(|book| book.remark.clear());
@@ -46,9 +47,18 @@ pub fn keep_check(state: State) {
     }
 }
 
+/// Strikes a check out of the log.
+fn strike(state: State, check: &CheckRecord) {
+    let stamp = state.stamp();
+    if state.change_shelf(|shelf| shelf.strike_check(check, stamp.at, stamp.author)).is_some() {
+        read(state);
+    }
+}
+
 /// Reads the log from the store.
 fn read(state: State) {
     if let Ok(log) = state.shelf.with_untracked(|shelf| shelf.log()) {
+        state.line.struck.set(log.struck);
         state.line.log.set(log.checks);
     }
 }
@@ -104,7 +114,14 @@ pub fn log(state: State) -> View {
                     now,
                     Callback::new(move |key| chosen.set(key)),
                 )))
-                .child(move || state.line.log.with(|log| chart(state, log, &now.get())))
+                .child(move || {
+                    let counting: Vec<CheckRecord> = state.line.struck.with(|struck| {
+                        state.line.log.with(|log| {
+                            log.iter().filter(|check| !struck.contains(&CheckId(check.id()))).cloned().collect()
+                        })
+                    });
+                    chart(state, &counting, &now.get())
+                })
                 .child(move || state.line.log.with(|log| checks(state, log)))
                 .child(el("p").child(button().on_click(move || give_out(state)).child(page.export))),
         )
@@ -209,11 +226,24 @@ fn checks(state: State, log: &[CheckRecord]) -> View {
         } else {
             many([mark(Grade::Unusual), format!(" {}", off.join("; ")).view()])
         };
+        let struck = state.line.struck.with(|struck| struck.contains(&CheckId(check.id())));
+        let last = if struck {
+            page.struck_out.view()
+        } else {
+            let own = check.clone();
+            button().on_click(move || strike(state, &own)).child(page.strike_out).view()
+        };
         table_row(
             when(content.at).view(),
-            [content.recipe.clone().view(), verdict, content.remark.clone().view(), content.author.clone().view()],
+            [
+                content.recipe.clone().view(),
+                verdict,
+                content.remark.clone().view(),
+                content.author.clone().view(),
+                last,
+            ],
         )
     };
-    let heads = [page.time, page.recipe, page.off_tolerance, page.remark, page.initials];
+    let heads = [page.time, page.recipe, page.off_tolerance, page.remark, page.initials, page.strike_out];
     table(page.log, &heads, log.iter().rev().take(IN_SIGHT).map(row).collect())
 }

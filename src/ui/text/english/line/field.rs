@@ -65,6 +65,7 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
         LineField::Delivery(part) => match part {
             DeliveryField::Solids => words("Solids on the certificate, by mass", "Blank: as before."),
             DeliveryField::Density => words("Density on the certificate", "Blank: as before."),
+            DeliveryField::Amount => words("Mass delivered", "Leave blank for an empty tank."),
             DeliveryField::MeasuredAt => words("Temperature of that density", ""),
             DeliveryField::PumpedAt => words("Temperature at the pump", "Blank: the density is taken as measured."),
             DeliveryField::Expansion => words(

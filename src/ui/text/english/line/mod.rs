@@ -32,6 +32,7 @@ pub(super) const LINE: LineWords = LineWords {
     split: verdict::split,
     why: reason::why,
     change: reason::change,
+    downstream: reason::downstream,
     pipe: reason::pipe,
     stop: name::stop,
     range_status: name::range_status,

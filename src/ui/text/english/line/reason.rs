@@ -1,6 +1,7 @@
 //! What would help, what to correct, and why a step has its place.
 
 use super::name::{pump_called, range_status};
+use crate::domain::line::changeover::Downstream;
 use crate::domain::line::step::{Change, Pipe, Why};
 use crate::domain::line::{Help, PumpAction, PumpCorrection, RangeStatus, Setting, SettingUnit};
 use crate::quantity::{Amount, Kind, Moisture};
@@ -110,6 +111,29 @@ pub(super) fn change(change: &Change, context: &LineContext<'_>) -> String {
                 status => format!(", which it cannot deliver: {}", range_status(status)),
             };
             format!("{}: from {} to {}{mark}", pump_called(pump, context), end(from, setting_from), end(to, setting_to))
+        }
+    }
+}
+
+/// What changes at former or press.
+pub(super) fn downstream(change: &Downstream, context: &LineContext<'_>) -> String {
+    let amount = |kind, base| shown(Amount::from_base(kind, base), &context.plain);
+    match *change {
+        Downstream::MatWeight { from, to } => format!(
+            "Mat weight, wet: from {} to {}",
+            amount(Kind::MatWeight, from.value),
+            amount(Kind::MatWeight, to.value)
+        ),
+        Downstream::LineSpeed { from, to } => {
+            format!("Line speed: from {} to {}", amount(Kind::LineSpeed, from.value), amount(Kind::LineSpeed, to.value))
+        }
+        Downstream::PressGap { from, to } => format!(
+            "Press gap or stops, for a pressed thickness: from {} to {}",
+            amount(Kind::Thickness, from.value),
+            amount(Kind::Thickness, to.value)
+        ),
+        Downstream::PressTemperature => {
+            "Press temperature: set it for the new binder, as its data sheet and the mill's own record say".to_owned()
         }
     }
 }

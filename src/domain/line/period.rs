@@ -1,0 +1,179 @@
+//! The mass balance of a period, a shift or a week: tank dips, deliveries and totalisers against the boards that were made.
+//!
+//! Of each liquid the tanks say start + delivered − end, its totaliser says the same again. With fibre F = G/(1+ω_f), solids
+//! contents s and the sifter's reject r the raw boards hold (F + Σ s·L)·(1−r) oven-dry. What both sides differ by is
+//! unaccounted for; data reconciliation says whether that is more than the readings' uncertainties, and which of them errs.
+
+use crate::domain::recipe::liquid::LiquidId;
+use crate::statistics::reconciliation::{
+    Diagnosis, Dual64, Equations, Problem, Quantity, ReconciliationError, Verdict,
+};
+
+/// A value with its standard uncertainty, in SI base units.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Uncertain {
+    /// The value.
+    pub value: f64,
+    /// Its standard uncertainty, above zero.
+    pub uncertainty: f64,
+}
+
+/// One liquid over the period; masses in kg as delivered.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PeriodLiquid {
+    /// The liquid.
+    pub id: LiquidId,
+    /// In its tanks at the start, by dip.
+    pub start: Uncertain,
+    /// Delivered in between, by the weighbridge.
+    pub delivered: Uncertain,
+    /// In its tanks at the end, by dip.
+    pub end: Uncertain,
+    /// What its flow meter totalled.
+    pub metered: Uncertain,
+    /// Its solids content.
+    pub solids: Uncertain,
+}
+
+/// What was read over a period.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PeriodReadings {
+    /// What the belt scale totalled, wet, in kg.
+    pub belt: Uncertain,
+    /// Mean fibre moisture, dry basis.
+    pub fibre_moisture: Uncertain,
+    /// The liquids.
+    pub liquids: Vec<PeriodLiquid>,
+    /// Raw boards counted times their mean mass, in kg.
+    pub boards: Uncertain,
+    /// Their mean moisture, dry basis.
+    pub board_moisture: Uncertain,
+    /// Part of the furnish that the sifter rejects, from the recipe.
+    pub reject: f64,
+}
+
+/// A reading of a period.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum PeriodQuantity {
+    /// Totaliser of the belt scale.
+    Belt,
+    /// Fibre moisture.
+    FibreMoisture,
+    /// Mass of the raw boards.
+    Boards,
+    /// Their moisture.
+    BoardMoisture,
+    /// Dip at the start.
+    Start(LiquidId),
+    /// Deliveries.
+    Delivered(LiquidId),
+    /// Dip at the end.
+    End(LiquidId),
+    /// Totaliser of the flow meter.
+    Metered(LiquidId),
+    /// Solids content.
+    Solids(LiquidId),
+}
+
+/// What was found over a period.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PeriodBalance {
+    /// Of each liquid: what left the tanks less what its meter totalled, in kg as delivered.
+    pub liquids: Vec<(LiquidId, Uncertain)>,
+    /// Fibre that went in less what the boards hold, oven-dry, in kg.
+    pub fibre: Uncertain,
+    /// Readings that disagree with the others beyond chance, the likeliest first: those of one entry cannot be separated.
+    pub drifting: Vec<Vec<PeriodQuantity>>,
+    /// Whether the readings agree within their uncertainties, or once those are left out.
+    pub explained: bool,
+}
+
+impl PeriodReadings {
+    /// The balance of the period.
+    ///
+    /// # Errors
+    /// As for [`Problem::reconcile`].
+    pub fn balance(&self) -> Result<PeriodBalance, ReconciliationError> {
+        let (quantities, readings) = self.listed();
+        let measured =
+            |reading: &Uncertain| Quantity::Measured { value: reading.value, uncertainty: reading.uncertainty };
+        let problem = Problem::new(readings.iter().map(measured).collect());
+        let reject = self.reject;
+        let count = 1 + self.liquids.len();
+        let constraints = Equations::new(count, move |x: &[Dual64], residuals: &mut [Dual64]| {
+            let Some((&[belt, fibre_wet, boards, board_wet], liquids)) = x.split_first_chunk() else { return };
+            let mut solids = belt / (fibre_wet + 1.0);
+            for (at, liquid) in liquids.as_chunks::<5>().0.iter().enumerate() {
+                let [start, delivered, end, metered, content] = *liquid;
+                solids += metered * content;
+                residuals[1 + at] = start + delivered - end - metered;
+            }
+            residuals[0] = solids * (1.0 - reject) - boards / (board_wet + 1.0);
+        });
+        let Diagnosis { verdict, .. } = problem.diagnose(&constraints, &[])?;
+        let (drifting, explained) = match verdict {
+            Verdict::NothingChecked | Verdict::Consistent => (Vec::new(), true),
+            Verdict::Unexplained { .. } => (Vec::new(), false),
+            Verdict::Suspects { errors, .. } => {
+                let named = |error: &crate::statistics::reconciliation::GrossError| {
+                    let all = error.suspects.iter().chain(&error.rivals);
+                    all.filter_map(|suspect| quantities.get(suspect.quantity).copied()).collect()
+                };
+                (errors.iter().map(named).collect(), true)
+            }
+        };
+        Ok(PeriodBalance { liquids: self.unaccounted(), fibre: self.unaccounted_fibre(), drifting, explained })
+    }
+
+    fn listed(&self) -> (Vec<PeriodQuantity>, Vec<Uncertain>) {
+        let plain = [
+            (PeriodQuantity::Belt, self.belt),
+            (PeriodQuantity::FibreMoisture, self.fibre_moisture),
+            (PeriodQuantity::Boards, self.boards),
+            (PeriodQuantity::BoardMoisture, self.board_moisture),
+        ];
+        let liquids = self.liquids.iter().flat_map(|liquid| {
+            [
+                (PeriodQuantity::Start(liquid.id), liquid.start),
+                (PeriodQuantity::Delivered(liquid.id), liquid.delivered),
+                (PeriodQuantity::End(liquid.id), liquid.end),
+                (PeriodQuantity::Metered(liquid.id), liquid.metered),
+                (PeriodQuantity::Solids(liquid.id), liquid.solids),
+            ]
+        });
+        plain.into_iter().chain(liquids).unzip()
+    }
+
+    fn unaccounted(&self) -> Vec<(LiquidId, Uncertain)> {
+        let one = |liquid: &PeriodLiquid| {
+            let value = liquid.start.value + liquid.delivered.value - liquid.end.value - liquid.metered.value;
+            let parts = [liquid.start, liquid.delivered, liquid.end, liquid.metered];
+            (liquid.id, Uncertain { value, uncertainty: combined(parts.map(|part| part.uncertainty)) })
+        };
+        self.liquids.iter().map(one).collect()
+    }
+
+    /// F − (B/(1+ω_b)/(1−r) − Σ s·L), with first-order uncertainty.
+    fn unaccounted_fibre(&self) -> Uncertain {
+        let (wet, board_wet) = (1.0 + self.fibre_moisture.value, 1.0 + self.board_moisture.value);
+        let kept = 1.0 - self.reject;
+        let fibre = self.belt.value / wet;
+        let boards = self.boards.value / board_wet / kept;
+        let solids: f64 = self.liquids.iter().map(|liquid| liquid.solids.value * liquid.metered.value).sum();
+        let mut parts = vec![
+            self.belt.uncertainty / wet,
+            fibre / wet * self.fibre_moisture.uncertainty,
+            self.boards.uncertainty / board_wet / kept,
+            boards / board_wet * self.board_moisture.uncertainty,
+        ];
+        for liquid in &self.liquids {
+            parts.push(liquid.solids.value * liquid.metered.uncertainty);
+            parts.push(liquid.metered.value * liquid.solids.uncertainty);
+        }
+        Uncertain { value: fibre + solids - boards, uncertainty: combined(parts) }
+    }
+}
+
+fn combined(parts: impl IntoIterator<Item = f64>) -> f64 {
+    parts.into_iter().map(|part| part * part).sum::<f64>().sqrt()
+}
