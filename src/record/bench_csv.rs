@@ -13,6 +13,7 @@ use crate::domain::trial::series::factor::Level;
 use crate::domain::trial::series::word::letter;
 use crate::domain::trial::weigh_sheet::plan::plan;
 use crate::domain::trial::weigh_sheet::sheet::{WeighSheet, make_out};
+use crate::domain::trial::weigh_sheet::weighing::read_mass;
 use crate::domain::trial::{LineId, Property};
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
@@ -177,11 +178,7 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
             for line in &sheet.lines {
                 let grams = |mass: f64| shown(Amount::from_base(Kind::BenchMass, mass));
                 let weighed = trial.batch(run, batch).and_then(|lines| lines.entry(line.id));
-                let weighed = weighed.and_then(|entry| {
-                    read_entry(entry, Kind::BenchMass, &crate::domain::trial::weigh_sheet::weighing::LIMIT)
-                        .ok()
-                        .flatten()
-                });
+                let weighed = weighed.and_then(|entry| read_mass(entry).ok().flatten());
                 csv.row([
                     Cell::text(&trial.name),
                     Cell::whole(run),

@@ -17,5 +17,6 @@ mod record;
 mod sample;
 mod series;
 mod sheet;
+mod slips;
 mod weighing;
 mod workings;

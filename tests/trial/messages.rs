@@ -15,6 +15,7 @@ use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
 use haulm::domain::trial::series::material::Material;
 use haulm::domain::trial::series::runs::series;
 use haulm::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
+use haulm::domain::trial::weigh_sheet::slip::Slip;
 use haulm::domain::trial::weigh_sheet::weighing::{BatchDraft, weigh};
 use haulm::domain::trial::weigh_sheet::working::WeighOrigin;
 use haulm::domain::trial::{
@@ -127,6 +128,10 @@ fn every() -> Vec<TrialFinding> {
     let dose = |value| amount(Kind::Dose, value, Unit::Percent);
     let count = |value| Amount::from_base(Kind::Count, value);
     let dry = TrialPlace::Board(BoardId(2), BoardField::Piece(0, PieceField::Dry));
+    let board = |field| TrialPlace::Board(BoardId(2), field);
+    let slip = |slip| TrialProblem::LikelySlip { planned: grams(7.28), entered: grams(72.8), slip };
+    let newton = amount(Kind::Force, 1_375.0, Unit::Newton);
+    let extent = amount(Kind::BenchExtent, 320.0, Unit::Millimetre);
     let below = |boards: Option<f64>, dilute: Option<f64>| TrialProblem::BelowMinimum {
         mass: grams(0.431),
         minimum: grams(2.0),
@@ -154,8 +159,23 @@ fn every() -> Vec<TrialFinding> {
         (hardener, below(None, None)),
         (TrialPlace::Line(LineId::Fibre), below(None, None)),
         (hardener, TrialProblem::RoundingShifts { target: dose(0.24), actual: dose(0.2) }),
-        (hardener, TrialProblem::WeighedOver { scale: Amount::from_base(Kind::Ratio, 1.083) }),
+        (
+            hardener,
+            TrialProblem::WeighedOver { scale: Amount::from_base(Kind::Ratio, 1.083), accepted: Some(dose(0.26)) },
+        ),
         (TrialPlace::Sheet, TrialProblem::OverCapacity { mass: grams(5_230.0), capacity: grams(5_000.0) }),
+        (
+            TrialPlace::Line(LineId::Water),
+            TrialProblem::WeighedOver { scale: Amount::from_base(Kind::Ratio, 1.02), accepted: None },
+        ),
+        (hardener, slip(Slip::Factor { meant: grams(7.28) })),
+        (hardener, slip(Slip::Swapped { with: LineId::Liquid(LiquidId(3)) })),
+        (hardener, slip(Slip::FarOff)),
+        (board(BoardField::Mass), TrialProblem::UnlikelyDensity { value: density(69.0) }),
+        (board(BoardField::Bond(0, BondField::Load)), TrialProblem::LoadInKilonewton { meant: newton }),
+        (board(BoardField::Bending(0, BendingField::Span)), TrialProblem::SpanInCentimetre { meant: extent }),
+        (board(BoardField::Swelling(0, SwellingField::After)), TrialProblem::NegativeSwelling),
+        (board(BoardField::Bending(0, BendingField::Span)), TrialProblem::SpanOffStandard { required: extent }),
         (factor, TrialProblem::SameFactor),
         (factor, TrialProblem::LevelsAlike),
         (factor, TrialProblem::FactorMissing),
@@ -237,6 +257,12 @@ const fn number(what: &TrialProblem) -> usize {
         TrialProblem::TooWet { .. } => 34,
         TrialProblem::MadeRunsStay { .. } => 35,
         TrialProblem::RunsOutsideDesign { .. } => 36,
+        TrialProblem::LikelySlip { .. } => 37,
+        TrialProblem::UnlikelyDensity { .. } => 38,
+        TrialProblem::LoadInKilonewton { .. } => 39,
+        TrialProblem::SpanInCentimetre { .. } => 40,
+        TrialProblem::NegativeSwelling => 41,
+        TrialProblem::SpanOffStandard { .. } => 42,
     }
 }
 
@@ -244,7 +270,7 @@ const fn number(what: &TrialProblem) -> usize {
 fn every_finding_has_words() {
     let findings = every();
     let seen: BTreeSet<usize> = findings.iter().map(|finding| number(&finding.what)).collect();
-    assert_eq!(seen, (0..=36).collect());
+    assert_eq!(seen, (0..=42).collect());
     let told = Bench::new().say(&findings);
     assert!(!told.contains("something to look at"), "{told}");
     snapshot!("findings", told);

@@ -48,6 +48,8 @@ pub struct BenchPage {
     pub weighed: &'static str,
     pub to_add: &'static str,
     pub complete: &'static str,
+    pub entry_correct: &'static str,
+    pub accept_dose: &'static str,
     pub line: &'static str,
     pub target_dose: &'static str,
     pub actual_dose: &'static str,

@@ -103,10 +103,12 @@ pub fn groups(made: &[BoardMade], by: GroupBy) -> Vec<BoardGroup> {
     let group = |((key, ..), members): ((GroupKey, Option<[u64; 4]>, bool), Vec<&BoardMade>)| {
         let boards: Vec<MeasuredBoard> = members.iter().map(|own| own.board.clone()).collect();
         let sheet = members.first().and_then(|own| own.sheet.as_ref());
+        // What is asked about corrects nothing.
+        let sure: Vec<MeasuredBoard> = boards.iter().filter(|board| !board.doubtful).cloned().collect();
         BoardGroup {
             key,
             results: results(&boards),
-            density: sheet.and_then(|sheet| density_target(sheet, &boards)),
+            density: sheet.and_then(|sheet| density_target(sheet, &sure)),
             boards,
         }
     };

@@ -64,6 +64,15 @@ impl Bending {
         3.0 * self.load * self.span / (2.0 * self.width * self.thickness * self.thickness)
     }
 
+    /// The span of the standard at this thickness: 20·t, at least 100 mm and at most 1 000 mm.
+    ///
+    /// Source: EN 310 (from memory).
+    #[must_use]
+    pub fn standard_span(&self) -> Length {
+        let span = self.thickness.value * 20.0;
+        si!(Length, span.clamp(0.1, 1.0))
+    }
+
     /// Modulus of elasticity E = l³·(ΔF/Δa)/(4·b·t³), apparent: shear is in it; `None` without a slope.
     ///
     /// Source: EN 310.

@@ -89,6 +89,8 @@ boxes! {
     FibreMinimum fibre_minimum: BenchMass, Gram, "";
     /// The minimum mass of a liquid worth weighing on its balance; blank for no limit.
     LiquidMinimum liquid_minimum: BenchMass, Gram, "2";
+    /// Overshoot of a mass that asks for nothing, a share of it; blank for one step of its balance.
+    Tolerance tolerance: Share, Percent, "";
     /// Pressing time per pressed thickness; blank for that of the recipe's line, where it has one.
     PressFactor press_factor: PressFactor, SecondPerMillimetre, "";
     /// Flow of the spray pump by volume; blank for no spray time.

@@ -18,6 +18,8 @@ pub mod masses;
 pub mod plan;
 /// The weigh sheet.
 pub mod sheet;
+/// Masses that look like a slip.
+pub mod slip;
 /// What was weighed, and what remains to be added.
 pub mod weighing;
 /// How each figure of the weigh sheet was computed.

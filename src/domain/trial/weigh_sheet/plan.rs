@@ -67,6 +67,8 @@ pub struct Plan {
     pub fibre_balance: Balance,
     /// The balance for the liquids.
     pub liquid_balance: Balance,
+    /// Overshoot that asks for nothing, a share of the mass; `None` for one step of the balance.
+    pub overshoot: Option<Ratio>,
     /// Pressing time per pressed thickness φ.
     pub press_factor: Option<InverseVelocity>,
     /// The flow of the spray.
@@ -203,6 +205,7 @@ impl Reader<'_> {
         let capacity = self.mass(WeighField::Capacity);
         let fibre_balance = self.balance(WeighField::FibreStep, WeighField::FibreMinimum);
         let liquid_balance = self.balance(WeighField::LiquidStep, WeighField::LiquidMinimum);
+        let overshoot = self.optional(WeighField::Tolerance).map(|share| si!(Ratio, share));
         let typed_factor = self.optional(WeighField::PressFactor);
         let spray = match self.sheet.spray_way {
             SprayWay::Volume => self.optional(WeighField::SprayVolume).map(|flow| Spray::Volume(si!(VolumeRate, flow))),
@@ -226,6 +229,7 @@ impl Reader<'_> {
             capacity,
             fibre_balance,
             liquid_balance,
+            overshoot,
             press_factor: press_factor.map(|factor| si!(InverseVelocity, factor)),
             spray,
             water_place: self.sheet.water_place,

@@ -6,8 +6,8 @@ use super::sheet::on_balance;
 use crate::browser::element::{Part, View, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::Entry;
-use crate::domain::trial::LineId;
-use crate::domain::trial::weigh_sheet::weighing::LIMIT;
+use crate::domain::trial::weigh_sheet::weighing::{Answer, LIMIT};
+use crate::domain::trial::{LineId, TrialPlace, TrialProblem};
 use crate::quantity::{Kind, Unit};
 use crate::ui::field::choice;
 use crate::ui::field::loose::{self, LooseBox};
@@ -133,12 +133,31 @@ fn row(desk: Desk, id: LineId, run: Option<u16>, batch: u16) -> View {
         }),
         put: Callback::new(move |entry| {
             state.bench.edit(|trial| {
-                if let Some(place) = trial.batch_mut(run, batch).and_then(|lines| lines.entry_mut(id)) {
-                    *place = entry;
+                if let Some(lines) = trial.batch_mut(run, batch) {
+                    lines.enter(id, entry);
                 }
             });
         }),
     });
+    let answer = move |answer: Answer| {
+        state.bench.edit(|trial| {
+            if let Some(lines) = trial.batch_mut(run, batch) {
+                lines.set_answer(id, answer);
+            }
+        });
+    };
+    // A question about this line is answered beside it.
+    let answers = move || {
+        desk.weighing.with(|all| {
+            let own = all.as_ref()?.findings.iter().find(|finding| finding.place == TrialPlace::Line(id))?;
+            let (label, chosen) = match own.what {
+                TrialProblem::LikelySlip { .. } => (page.entry_correct, Answer::Correct),
+                TrialProblem::WeighedOver { .. } => (page.accept_dose, Answer::Accept),
+                _ => return None,
+            };
+            Some(el("div").class("actions").child(act(label, move || answer(chosen))))
+        })
+    };
     el("li")
         .child(el("h3").child(name))
         .child(
@@ -148,6 +167,7 @@ fn row(desk: Desk, id: LineId, run: Option<u16>, batch: u16) -> View {
                 .child(el("span").set("data-figure", format!("planned.{}", id.key())).child(move || mass(false))),
         )
         .child(number)
+        .child(answers)
         .child(
             el("p")
                 .class("to-add")

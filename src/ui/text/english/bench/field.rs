@@ -51,6 +51,7 @@ pub(super) fn field(field: WeighField, sheet: &SheetDraft) -> FieldWords {
         WeighField::LiquidStep => words("Step of the liquids' balance", "Leave blank for no rounding."),
         WeighField::FibreMinimum => words("Minimum weighable fibre", "Leave blank for no limit."),
         WeighField::LiquidMinimum => words("Minimum weighable liquid", "Leave blank for no limit."),
+        WeighField::Tolerance => words("Overshoot tolerance", "Leave blank for one balance step."),
         WeighField::PressFactor => {
             words("Press factor", "Pressing time per pressed thickness. Blank: that of the recipe's line.")
         }

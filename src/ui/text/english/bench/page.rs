@@ -46,6 +46,8 @@ pub(in crate::ui::text::english) const PAGE: BenchPage = BenchPage {
     planned: "Planned",
     weighed: "Weighed",
     to_add: "To add",
+    entry_correct: "Confirm entry",
+    accept_dose: "Accept as is",
     complete: "Everything is weighed. The doses it gives:",
     line: "Line",
     target_dose: "Target dose",
