@@ -11,6 +11,7 @@ use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::series::effects::ModelWay;
 use crate::domain::trial::series::made::{MadeRun, MadeWith};
 use crate::domain::trial::series::runs::{Series, of_run, series};
+use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryDraft;
 use crate::domain::trial::weigh_sheet::weighing::BatchDraft;
 use crate::domain::trial::{BoardDraft, BoardId, SeriesDraft, SheetDraft};
 use serde::{Deserialize, Serialize};
@@ -40,6 +41,9 @@ pub struct Weighed {
     pub batch: u16,
     /// What was weighed, line by line.
     pub lines: BatchDraft,
+    /// What came out of the blender.
+    #[serde(default)]
+    pub recovered: RecoveryDraft,
 }
 
 /// The recipe that something was made with.
@@ -258,14 +262,31 @@ impl TrialContent {
         own.map(|weighed| &weighed.lines)
     }
 
+    /// What came out of the blender of one batch.
+    #[must_use]
+    pub fn recovered(&self, run: Option<u16>, batch: u16) -> Option<&RecoveryDraft> {
+        let own = self.weighed.iter().find(|weighed| (weighed.run, weighed.batch) == (run, batch));
+        own.map(|weighed| &weighed.recovered)
+    }
+
     /// What was weighed of one batch, to type into; a new empty one where there was none.
     pub fn batch_mut(&mut self, run: Option<u16>, batch: u16) -> Option<&mut BatchDraft> {
+        self.weighed_mut(run, batch).map(|weighed| &mut weighed.lines)
+    }
+
+    /// One batch, to type into; a new empty one where there was none.
+    pub fn weighed_mut(&mut self, run: Option<u16>, batch: u16) -> Option<&mut Weighed> {
         let own = |weighed: &Weighed| (weighed.run, weighed.batch) == (run, batch);
         let at = self.weighed.iter().position(own).unwrap_or_else(|| {
-            self.weighed.push(Weighed { run, batch, lines: BatchDraft::default() });
+            self.weighed.push(Weighed {
+                run,
+                batch,
+                lines: BatchDraft::default(),
+                recovered: RecoveryDraft::default(),
+            });
             self.weighed.len() - 1
         });
-        self.weighed.get_mut(at).map(|weighed| &mut weighed.lines)
+        self.weighed.get_mut(at)
     }
 
     /// Sealed as the next save: of the trial that `replaces` names, whose unknown keys live on.

@@ -14,6 +14,7 @@ mod made;
 mod messages;
 mod order;
 mod record;
+mod recovery;
 mod sample;
 mod series;
 mod sheet;

@@ -15,6 +15,7 @@ use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
 use haulm::domain::trial::series::material::Material;
 use haulm::domain::trial::series::runs::series;
 use haulm::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
+use haulm::domain::trial::weigh_sheet::recovery_draft::RecoveryField;
 use haulm::domain::trial::weigh_sheet::slip::Slip;
 use haulm::domain::trial::weigh_sheet::weighing::{BatchDraft, weigh};
 use haulm::domain::trial::weigh_sheet::working::WeighOrigin;
@@ -94,6 +95,7 @@ impl Bench {
             plain: Context { units: &self.units, draft: &self.recipe, currency: "€" },
             sheet: &self.sheet,
             batch: Some(&self.batch),
+            recovered: None,
             series: &self.series,
             boards: &self.boards,
             requirements: &self.requirements,
@@ -176,6 +178,10 @@ fn every() -> Vec<TrialFinding> {
         (board(BoardField::Bending(0, BendingField::Span)), TrialProblem::SpanInCentimetre { meant: extent }),
         (board(BoardField::Swelling(0, SwellingField::After)), TrialProblem::NegativeSwelling),
         (board(BoardField::Bending(0, BendingField::Span)), TrialProblem::SpanOffStandard { required: extent }),
+        (
+            TrialPlace::Recovery(RecoveryField::Mass),
+            TrialProblem::RecoveredTooMuch { put_in: grams(2_015.0), recovered: grams(2_140.0) },
+        ),
         (factor, TrialProblem::SameFactor),
         (factor, TrialProblem::LevelsAlike),
         (factor, TrialProblem::FactorMissing),
@@ -263,6 +269,7 @@ const fn number(what: &TrialProblem) -> usize {
         TrialProblem::SpanInCentimetre { .. } => 40,
         TrialProblem::NegativeSwelling => 41,
         TrialProblem::SpanOffStandard { .. } => 42,
+        TrialProblem::RecoveredTooMuch { .. } => 43,
     }
 }
 
@@ -270,7 +277,7 @@ const fn number(what: &TrialProblem) -> usize {
 fn every_finding_has_words() {
     let findings = every();
     let seen: BTreeSet<usize> = findings.iter().map(|finding| number(&finding.what)).collect();
-    assert_eq!(seen, (0..=42).collect());
+    assert_eq!(seen, (0..=43).collect());
     let told = Bench::new().say(&findings);
     assert!(!told.contains("something to look at"), "{told}");
     snapshot!("findings", told);

@@ -8,6 +8,7 @@ use crate::domain::trial::boards::property::Property;
 use crate::domain::trial::series::field::SeriesField;
 use crate::domain::trial::weigh_sheet::field::WeighField;
 use crate::domain::trial::weigh_sheet::line_id::LineId;
+use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryField;
 use crate::domain::trial::weigh_sheet::slip::Slip;
 use crate::quantity::Amount;
 
@@ -18,6 +19,8 @@ pub enum TrialPlace {
     Field(WeighField),
     /// A line of the weigh sheet.
     Line(LineId),
+    /// A box of the furnish recovered.
+    Recovery(RecoveryField),
     /// The weigh sheet as a whole.
     Sheet,
     /// Something in the recipe.
@@ -98,6 +101,13 @@ pub enum TrialProblem {
         entered: Amount,
         /// What may have been meant.
         slip: Slip,
+    },
+    /// More solids came out of the blender than were weighed in.
+    RecoveredTooMuch {
+        /// Solids weighed in.
+        put_in: Amount,
+        /// Solids recovered.
+        recovered: Amount,
     },
     /// A density that no board of fibre or particles has.
     UnlikelyDensity {

@@ -13,6 +13,7 @@ use crate::domain::trial::series::factor::{Factor, Level};
 use crate::domain::trial::series::field::{Of, SeriesField};
 use crate::domain::trial::series::material::Material;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
+use crate::domain::trial::weigh_sheet::recovery_draft::{RecoveryDraft, RecoveryField};
 use crate::domain::trial::weigh_sheet::working::WeighOrigin;
 use crate::domain::trial::{
     BoardDraft, LineId, Property, Series, SeriesDraft, SheetDraft, TrialFinding, TrialPlace, WeighField, WeighFigure,
@@ -27,6 +28,8 @@ pub struct BenchContext<'a> {
     pub sheet: &'a SheetDraft,
     /// What was typed for a line that is being weighed, so that a slip can be shown as typed.
     pub batch: Option<&'a crate::domain::trial::weigh_sheet::weighing::BatchDraft>,
+    /// What was entered of the furnish recovered.
+    pub recovered: Option<&'a RecoveryDraft>,
     /// The series as typed.
     pub series: &'a SeriesDraft,
     /// The boards as typed.
@@ -39,6 +42,8 @@ pub struct BenchContext<'a> {
 pub struct BenchWords {
     /// Label and hint of a box of the weigh sheet.
     pub field: fn(WeighField, &SheetDraft) -> FieldWords,
+    /// Label and hint of a box of the furnish recovered.
+    pub recovery_field: fn(RecoveryField) -> FieldWords,
     /// Label and hint of a box of the series. A factor and its levels are labelled by what they are.
     pub series_field: fn(SeriesField) -> FieldWords,
     /// Label and hint of a box of a board, a piece without its number.

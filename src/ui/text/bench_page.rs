@@ -48,6 +48,8 @@ pub struct BenchPage {
     pub weighed: &'static str,
     pub to_add: &'static str,
     pub complete: &'static str,
+    pub blending_loss: &'static str,
+    pub mass_to_lay: &'static str,
     pub entry_correct: &'static str,
     pub accept_dose: &'static str,
     pub line: &'static str,

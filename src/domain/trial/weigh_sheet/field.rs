@@ -73,7 +73,8 @@ boxes! {
     FibreMoisture fibre_moisture: Moisture, PercentDryBasis, "";
     /// Target moisture of the mat; blank for the recipe's.
     MatMoisture mat_moisture: Moisture, PercentDryBasis, "";
-    /// Points of moisture lost between blender and press on the bench; blank for the recipe's.
+    /// Points of moisture lost between blender and press on the bench; blank for none: the line's loss is not the
+    /// bench's.
     DryingLoss drying_loss: Share, Percent, "";
     /// What is weighed out beyond the boards' need, as a share of the mass that the way names.
     Overage overage: Share, Percent, "5";

@@ -16,6 +16,10 @@ pub mod line_id;
 pub mod masses;
 /// From the sheet's draft and the recipe to a plan.
 pub mod plan;
+/// The true blending loss, and the mass to lay.
+pub mod recovery;
+/// What was entered of the furnish recovered.
+pub mod recovery_draft;
 /// The weigh sheet.
 pub mod sheet;
 /// Masses that look like a slip.

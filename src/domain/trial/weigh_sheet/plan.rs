@@ -104,7 +104,7 @@ pub fn plan(recipe: &Draft, sheet: &SheetDraft) -> PlanOutcome {
 }
 
 /// The recipe as it is made on the bench: with the board, moistures and thickness typed there, and
-/// without the line. A water dose that is a flow on the line is the same dose on the fibre here.
+/// without the line and its loss of moisture. A water dose that is a flow on the line is the same dose on the fibre here.
 #[must_use]
 pub fn on_bench(recipe: &Draft, sheet: &SheetDraft) -> Draft {
     let mut draft = recipe.clone();
@@ -134,6 +134,8 @@ pub fn on_bench(recipe: &Draft, sheet: &SheetDraft) -> Draft {
     ] {
         line_only.text.clear();
     }
+    // The line's loss of moisture is that of its conveyors and its former; on the bench it starts at none.
+    plain.drying_loss = Entry::typed("0", Unit::Percent);
     if sheet.thickness_way == ThicknessWay::Pressed {
         plain.sand_top = Entry::typed("0", Unit::Millimetre);
         plain.sand_bottom = Entry::typed("0", Unit::Millimetre);

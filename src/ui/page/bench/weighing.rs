@@ -1,11 +1,13 @@
 //! What was really weighed, line by line, and what remains to be added.
 
 use super::desk::Desk;
-use super::parts::{act, findings, numbered, shown, signed, table};
+use super::parts::{act, cell, findings, numbered, shown, signed, table};
 use super::sheet::on_balance;
 use crate::browser::element::{Part, View, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::Entry;
+use crate::domain::trial::weigh_sheet::recovery::recovery;
+use crate::domain::trial::weigh_sheet::recovery_draft::{RecoveryDraft, RecoveryField};
 use crate::domain::trial::weigh_sheet::weighing::{Answer, LIMIT};
 use crate::domain::trial::{LineId, TrialPlace, TrialProblem};
 use crate::quantity::{Kind, Unit};
@@ -53,6 +55,12 @@ pub fn weighing(desk: Desk) -> View {
             move |(_, id, run, batch)| row(desk, id, run, batch),
         )))
         .child(move || summary(desk))
+        .child(
+            el("div")
+                .class("fields")
+                .child(RecoveryField::ALL.iter().map(|field| recovered(desk, *field)).collect::<View>()),
+        )
+        .child(move || blending_loss(desk))
         .child(el("div").class("actions").child(act(page.clear_weighed, clear)))
         .view()
 }
@@ -210,6 +218,68 @@ fn summary(desk: Desk) -> View {
                     )))
                     .view(),
             ])
+        })
+    })
+}
+
+/// A box of the furnish recovered.
+fn recovered(desk: Desk, field: RecoveryField) -> View {
+    let bench = desk.state.bench;
+    loose::number(LooseBox {
+        key: field.key().to_owned(),
+        words: (desk.state.words.bench.recovery_field)(field),
+        named: None,
+        kind: field.kind(),
+        limit: field.limit(),
+        entry: memo(move || {
+            let (run, batch) = bench.place();
+            let entered = bench.open.with(|open| open.trial.recovered(run, batch).map(|own| own.entry(field).clone()));
+            entered.unwrap_or_else(|| RecoveryDraft::default().entry(field).clone())
+        }),
+        put: Callback::new(move |entry| {
+            let (run, batch) = untrack(|| bench.place());
+            bench.edit(|trial| {
+                if let Some(weighed) = trial.weighed_mut(run, batch) {
+                    *weighed.recovered.entry_mut(field) = entry;
+                }
+            });
+        }),
+    })
+}
+
+/// The true blending loss and the mass to lay.
+fn blending_loss(desk: Desk) -> View {
+    let state = desk.state;
+    let page = &state.words.bench_page;
+    desk.made.with(|made| {
+        desk.weighing.with(|weighing| {
+            let (Some(sheet), Some(weighing)) = (&made.sheet, weighing) else { return View::Nothing };
+            let (run, batch) = state.bench.place();
+            let mut said = Vec::new();
+            let recovery =
+                state.bench.open.with(|open| recovery(sheet, weighing, open.trial.recovered(run, batch)?, &mut said));
+            let shown = recovery.map(|own| {
+                el("dl")
+                    .class("figures")
+                    .child(cell(
+                        state,
+                        "blending_loss",
+                        (page.blending_loss, ""),
+                        shown(state, Kind::Share, own.loss.value),
+                        true,
+                        None,
+                    ))
+                    .child(cell(
+                        state,
+                        "mass_to_lay",
+                        (page.mass_to_lay, ""),
+                        shown(state, Kind::BenchMass, own.lay.value),
+                        true,
+                        None,
+                    ))
+                    .view()
+            });
+            many([findings(desk, &said, &made.recipe, &made.typed), shown.view()])
         })
     })
 }

@@ -3,6 +3,7 @@
 use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use crate::domain::trial::series::field::SeriesField;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, ThicknessWay};
+use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryField;
 use crate::domain::trial::{SheetDraft, WeighField};
 use crate::ui::text::FieldWords;
 
@@ -34,8 +35,8 @@ pub(super) fn field(field: WeighField, sheet: &SheetDraft) -> FieldWords {
             words("Target mat moisture", "Before the press. Blank: as the recipe doses its water.")
         }
         WeighField::DryingLoss => words(
-            "Drying on the way",
-            "Points of dry-basis moisture lost between blender and press. Leave blank for the recipe’s value.",
+            "Moisture loss, blender to press",
+            "Points d.b. lost between blender and press. Leave blank for 0; the line’s loss is not used.",
         ),
         WeighField::Overage => match sheet.overage_of {
             OverageOf::Moist => words("Overage, share of the moist mass", "Weighed out beyond what the boards need."),
@@ -57,6 +58,13 @@ pub(super) fn field(field: WeighField, sheet: &SheetDraft) -> FieldWords {
         }
         WeighField::SprayVolume => words("Spray flow by volume", "Of the pump. Leave blank for no spray time."),
         WeighField::SprayMass => words("Spray flow by mass", "Caught and weighed. Leave blank for no spray time."),
+    }
+}
+
+pub(super) fn recovery_field(field: RecoveryField) -> FieldWords {
+    match field {
+        RecoveryField::Mass => words("Furnish recovered, wet", "Out of the blender, before forming."),
+        RecoveryField::Moisture => words("Furnish moisture", "Measured, such as on a moisture balance."),
     }
 }
 

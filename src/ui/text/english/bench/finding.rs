@@ -34,6 +34,7 @@ fn entry(finding: &TrialFinding, what: RecipeWhat, context: &BenchContext<'_>) -
             (Some(context.sheet.entry(field)), field.kind(), limit::limit(field, context.sheet))
         }
         TrialPlace::Line(id) => (context.batch.and_then(|batch| batch.entry(id)), Kind::BenchMass, weighing::LIMIT),
+        TrialPlace::Recovery(field) => (context.recovered.map(|own| own.entry(field)), field.kind(), field.limit()),
         TrialPlace::Series(field) => {
             (context.series.entry(field), context.series.kind(field, recipe), context.series.limit(field, recipe))
         }
@@ -117,6 +118,10 @@ fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<(String, S
             )
         }
         TrialProblem::LikelySlip { planned, entered, slip } => likely_slip(planned, entered, slip, context),
+        TrialProblem::RecoveredTooMuch { put_in, recovered } => (
+            format!("{} of solids recovered, {} weighed in.", amount(recovered), amount(put_in)),
+            "Check the recovered mass, its tare and the furnish moisture.".to_owned(),
+        ),
         TrialProblem::UnlikelyDensity { value } => (
             format!("the density comes to {}; boards have 100 to 1 500 kg/m³.", amount(value)),
             "Check mass, length, width and thickness, and their units. The target is not compared until then."

@@ -2,7 +2,7 @@
 
 use crate::ui::text::BenchPage;
 
-pub(in crate::ui::text::english) const PAGE: BenchPage = BenchPage {
+pub(in super::super) const PAGE: BenchPage = BenchPage {
     title: "Bench",
     basis: "Recipe",
     basis_tied: "The trial keeps the recipe as it was when it began. The recipe page now says something else.",
@@ -48,6 +48,8 @@ pub(in crate::ui::text::english) const PAGE: BenchPage = BenchPage {
     to_add: "To add",
     entry_correct: "Confirm entry",
     accept_dose: "Accept as is",
+    blending_loss: "Blending loss, oven-dry",
+    mass_to_lay: "Furnish to lay, one mat",
     complete: "Everything is weighed. The doses it gives:",
     line: "Line",
     target_dose: "Target dose",
