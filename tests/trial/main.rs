@@ -13,6 +13,7 @@ mod groups;
 mod made;
 mod messages;
 mod order;
+mod pieces;
 mod record;
 mod recovery;
 mod sample;

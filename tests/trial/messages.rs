@@ -4,7 +4,9 @@ use crate::boards::{piece, tested};
 use crate::sample::{bare_sheet, made_out, recipe, type_in};
 use crate::series::{dose_and_density, factor};
 use crate::support::liquid;
+use haulm::domain::trial::boards::at_density::AtDensity;
 use haulm::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
+use haulm::domain::trial::boards::group::GroupKey;
 use haulm::domain::trial::boards::measured::measure;
 use haulm::domain::trial::boards::target::{Judged, RequirementDraft};
 use haulm::domain::trial::boards::working::BoardFigure;
@@ -518,6 +520,31 @@ fn what_the_effects_tell() {
             writeln!(text, "  {saying}").unwrap();
         }
     }
+    // Dose and density work only together; in a share, differences are points.
+    let together: Vec<RunResult> = series
+        .runs
+        .iter()
+        .map(|run| {
+            let sign = if run.levels[0] == run.levels[1] { 1.0 } else { -1.0 };
+            (run.place, 0.12 + 0.02 * sign + 0.1 * wobble[usize::from(run.place) % 8])
+        })
+        .collect();
+    let both = effects(Property::Swelling, &series, &together, ModelWay::Pairs).effects.unwrap();
+    let sayings = (ENGLISH.bench.sayings)(&both, &series, &bench.context().plain);
+    assert!(sayings.iter().any(|saying| saying.starts_with("Significant interaction") && saying.contains("points")));
+    writeln!(text, "together\n  {}", sayings.join("\n  ")).unwrap();
+    let strength = AtDensity {
+        property: Property::InternalBond,
+        value: 0.52e6,
+        half_width: 0.04e6,
+        slope: 880.0,
+        pieces: 8,
+        outside: true,
+    };
+    writeln!(text, "{}", (ENGLISH.bench.at_density)(&strength, &bench.context().plain)).unwrap();
+    let key = GroupKey::Combination(vec![1, 0]);
+    writeln!(text, "{}", (ENGLISH.bench.group)(&key, Some(&series), &bench.context().plain)).unwrap();
+    writeln!(text, "{}\n{}", (ENGLISH.bench.redraw)(1, 7), (ENGLISH.bench.redraw)(3, 1)).unwrap();
     let mut saturated = series.clone();
     saturated.runs.retain(|run| run.replicate == 1);
     let effects = effects(Property::InternalBond, &saturated, &outcomes(0.06, 0.02), ModelWay::Pairs).effects.unwrap();

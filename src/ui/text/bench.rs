@@ -2,6 +2,7 @@
 
 use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::Draft;
+use crate::domain::trial::boards::at_density::AtDensity;
 use crate::domain::trial::boards::field::BoardField;
 use crate::domain::trial::boards::group::GroupKey;
 use crate::domain::trial::boards::target::Judged;
@@ -74,6 +75,8 @@ pub struct BenchWords {
     pub redraw: fn(usize, usize) -> String,
     /// What boards that are put together have in common: their run, or the levels of it.
     pub group: fn(&GroupKey, Option<&Series>, &Context<'_>) -> String,
+    /// A strength at the target density, as a sentence.
+    pub at_density: fn(&AtDensity, &Context<'_>) -> String,
     /// Whether a requirement is met, as a sentence.
     pub verdict: fn(&Judged, &Context<'_>) -> String,
     /// What is taken from the store.

@@ -1,5 +1,6 @@
 //! Boards put together by run and by combination of levels, never over different targets.
 
+use crate::domain::trial::boards::at_density::{AtDensity, at_density};
 use crate::domain::trial::boards::density::{DensityTarget, density_target};
 use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::property::Property;
@@ -72,6 +73,8 @@ pub struct BoardGroup {
     pub results: Vec<PropertyResult>,
     /// Density against the target of these boards.
     pub density: Option<DensityTarget>,
+    /// Strengths at the target density, where pieces were weighed.
+    pub at_density: Vec<AtDensity>,
 }
 
 /// Density, moisture and thickness that a board was to have.
@@ -105,12 +108,12 @@ pub fn groups(made: &[BoardMade], by: GroupBy) -> Vec<BoardGroup> {
         let sheet = members.first().and_then(|own| own.sheet.as_ref());
         // What is asked about corrects nothing.
         let sure: Vec<MeasuredBoard> = boards.iter().filter(|board| !board.doubtful).cloned().collect();
-        BoardGroup {
-            key,
-            results: results(&boards),
-            density: sheet.and_then(|sheet| density_target(sheet, &sure)),
-            boards,
-        }
+        let density = sheet.and_then(|sheet| density_target(sheet, &sure));
+        let at_density = density.map_or_else(Vec::new, |density| {
+            let strengths = [Property::BendingStrength, Property::InternalBond];
+            strengths.iter().filter_map(|property| at_density(*property, &sure, density.target)).collect()
+        });
+        BoardGroup { key, results: results(&boards), density, at_density, boards }
     };
     sorted.into_iter().map(group).collect()
 }

@@ -196,7 +196,9 @@ impl Reader<'_> {
         let thickness = self.length(field(BendingField::Thickness));
         let load = self.force(field(BendingField::Load));
         let slope = self.number(field(BendingField::Slope)).map(|slope| si!(SurfaceTension, slope));
-        let piece = Bending { span: span?, width: width?, thickness: thickness?, load: load?, slope };
+        let volume = self.length(field(BendingField::Length)).zip(width).zip(thickness).map(|((l, b), t)| l * b * t);
+        let density = self.mass(field(BendingField::Mass)).zip(volume).map(|(mass, volume)| mass / volume);
+        let piece = Bending { span: span?, width: width?, thickness: thickness?, load: load?, slope, density };
         if let Some((own, what)) = bending_slip(&piece) {
             self.ask(field(own), what);
         }
@@ -208,7 +210,9 @@ impl Reader<'_> {
         let length = self.length(field(BondField::Length));
         let width = self.length(field(BondField::Width));
         let load = self.force(field(BondField::Load));
-        let piece = Bond { length: length?, width: width?, load: load? };
+        let volume = self.length(field(BondField::Thickness)).zip(length).zip(width).map(|((t, l), b)| t * l * b);
+        let density = self.mass(field(BondField::Mass)).zip(volume).map(|(mass, volume)| mass / volume);
+        let piece = Bond { length: length?, width: width?, load: load?, density };
         if is_in_kilonewton(piece.strength().value, BOND_STRENGTH) {
             let meant = Amount::from_base(Kind::Force, piece.load.value * 1_000.0);
             self.ask(field(BondField::Load), TrialProblem::LoadInKilonewton { meant });
@@ -220,7 +224,9 @@ impl Reader<'_> {
         let field = |part| BoardField::Swelling(at, part);
         let before = self.length(field(SwellingField::Before));
         let after = self.length(field(SwellingField::After));
-        let piece = Swelling { before: before?, after: after? };
+        let after_two = self.length(field(SwellingField::AfterTwo));
+        let masses = self.mass(field(SwellingField::MassBefore)).zip(self.mass(field(SwellingField::MassAfter)));
+        let piece = Swelling { before: before?, after: after?, after_two, masses };
         if piece.swelling().value < 0.0 {
             self.ask(field(SwellingField::After), TrialProblem::NegativeSwelling);
         }
@@ -295,6 +301,12 @@ impl MeasuredBoard {
                 self.bending.iter().filter_map(|(_, piece)| piece.modulus()).map(|modulus| modulus.value).collect()
             }
             Property::InternalBond => self.bond.iter().map(|(_, piece)| piece.strength().value).collect(),
+            Property::SwellingTwo => {
+                self.swelling.iter().filter_map(|(_, piece)| piece.swelling_two()).map(|share| share.value).collect()
+            }
+            Property::Absorption => {
+                self.swelling.iter().filter_map(|(_, piece)| piece.absorption()).map(|share| share.value).collect()
+            }
             Property::Swelling => self.swelling.iter().map(|(_, piece)| piece.swelling().value).collect(),
         };
         values.into_iter().filter(|value| value.is_finite()).collect()

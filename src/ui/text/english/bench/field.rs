@@ -98,6 +98,8 @@ pub(super) fn board_field(field: BoardField) -> FieldWords {
             BendingField::Span => words("Span", "Between the supports; 20 times the thickness is usual."),
             BendingField::Width => words("Width", ""),
             BendingField::Thickness => words("Thickness", ""),
+            BendingField::Length => words("Piece length", "For the density of the piece."),
+            BendingField::Mass => words("Mass", "Leave blank if not weighed."),
             BendingField::Load => words("Maximum load", ""),
             BendingField::Slope => words(
                 "Slope of load over deflection",
@@ -107,11 +109,16 @@ pub(super) fn board_field(field: BoardField) -> FieldWords {
         BoardField::Bond(_, field) => match field {
             BondField::Length => words("Length", ""),
             BondField::Width => words("Width", ""),
+            BondField::Thickness => words("Thickness", "For the density of the piece."),
+            BondField::Mass => words("Mass", "Leave blank if not weighed."),
             BondField::Load => words("Maximum load", ""),
         },
         BoardField::Swelling(_, field) => match field {
-            SwellingField::Before => words("Thickness before", "Before it lay in water."),
-            SwellingField::After => words("Thickness after", "After it lay in water."),
+            SwellingField::Before => words("Thickness before", "Before soaking."),
+            SwellingField::After => words("Thickness after 24 h", ""),
+            SwellingField::AfterTwo => words("Thickness after 2 h", "Leave blank if not measured."),
+            SwellingField::MassBefore => words("Mass before", "Leave blank if not weighed."),
+            SwellingField::MassAfter => words("Mass after 24 h", "Leave blank if not weighed."),
         },
     }
 }

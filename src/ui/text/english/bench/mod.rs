@@ -29,6 +29,7 @@ pub(super) const BENCH: BenchWords = BenchWords {
     sayings: saying::sayings,
     redraw: series::redraw,
     group: saying::group,
+    at_density: saying::at_density,
     verdict: saying::verdict,
     material: name::material,
     thickness_way: name::thickness_way,
