@@ -158,6 +158,14 @@ impl Content for TrialContent {
 /// One save of a trial, sealed.
 pub type Trial = Sealed<TrialContent>;
 
+impl Weighed {
+    /// Whether anything was weighed.
+    #[must_use]
+    pub fn is_begun(&self) -> bool {
+        self.lines.lines.iter().any(|line| !line.mass.is_blank())
+    }
+}
+
 impl TrialContent {
     /// A trial of a recipe with nothing done yet.
     #[must_use]
@@ -199,7 +207,7 @@ impl TrialContent {
     /// Keeps what each newly made run and board was made with, and drops it again where nothing is weighed or measured
     /// any more. To be called after every change, so that a later change of plan finds it kept.
     pub fn keep_made(&mut self) {
-        let weighed = self.weighed.iter().filter(|batch| batch.lines.lines.iter().any(|line| !line.mass.is_blank()));
+        let weighed = self.weighed.iter().filter(|batch| batch.is_begun());
         let measured = self.boards.iter().filter(|board| board.has_readings());
         let runs: BTreeSet<u16> =
             weighed.filter_map(|batch| batch.run).chain(measured.clone().filter_map(|board| board.run)).collect();
@@ -228,6 +236,20 @@ impl TrialContent {
                 self.made_boards.push(MadeBoardRecord { board, from: from.clone(), with });
             }
         }
+    }
+
+    /// The recipe, with its revision, that a board was, or will be, made with.
+    #[must_use]
+    pub fn made_from(&self, board: &BoardDraft) -> MadeFrom {
+        let own = match board.run {
+            Some(place) => self.made_runs.iter().find(|record| record.run.place == place).map(|record| &record.from),
+            None => self.made_boards.iter().find(|record| record.board == board.id).map(|record| &record.from),
+        };
+        own.cloned().unwrap_or_else(|| MadeFrom {
+            recipe: self.recipe,
+            revision: self.revision,
+            recipe_name: self.recipe_name.clone(),
+        })
     }
 
     /// The recipe and the weigh sheet that a board was, or will be, made with.

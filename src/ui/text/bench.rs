@@ -77,6 +77,8 @@ pub struct BenchWords {
     pub group: fn(&GroupKey, Option<&Series>, &Context<'_>) -> String,
     /// A strength at the target density, as a sentence.
     pub at_density: fn(&AtDensity, &Context<'_>) -> String,
+    /// "1 board", "3 boards".
+    pub board_count: fn(usize) -> String,
     /// Whether a requirement is met, as a sentence.
     pub verdict: fn(&Judged, &Context<'_>) -> String,
     /// What is taken from the store.

@@ -193,3 +193,7 @@ pub(super) fn model_way(way: ModelWay) -> &'static str {
         ModelWay::Mains => "Main effects only",
     }
 }
+
+pub(super) fn board_count(count: usize) -> String {
+    if count == 1 { "1 board".to_owned() } else { format!("{count} boards") }
+}
