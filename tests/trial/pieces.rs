@@ -34,12 +34,12 @@ fn bonded(pieces: &[(f64, f64)]) -> MeasuredBoard {
 fn internal_bond_at_the_target_density() {
     let board = bonded(&[(26.0, 1_250.0), (28.0, 1_400.0), (30.0, 1_450.0), (32.0, 1_600.0)]);
     assert_relative_eq!(board.bond[1].1.density.unwrap().value, 700.0, max_relative = 1e-12);
-    let own = at_density(Property::InternalBond, &[board.clone()], 725.0).unwrap();
+    let own = at_density(Property::InternalBond, std::slice::from_ref(&board), 725.0).unwrap();
     assert_relative_eq!(own.slope * 1e-6, 0.00088, max_relative = 1e-9);
     assert_relative_eq!(own.value * 1e-6, 0.57, max_relative = 1e-9);
     assert_relative_eq!(own.half_width * 1e-6, 0.027_213, max_relative = 1e-4);
     assert_eq!((own.pieces, own.outside), (4, false));
-    assert!(at_density(Property::InternalBond, &[board.clone()], 900.0).unwrap().outside);
+    assert!(at_density(Property::InternalBond, std::slice::from_ref(&board), 900.0).unwrap().outside);
     assert!(at_density(Property::BendingStrength, &[board], 725.0).is_none());
     assert!(at_density(Property::InternalBond, &[bonded(&[(28.0, 1_400.0), (30.0, 1_450.0)])], 725.0).is_none());
 }

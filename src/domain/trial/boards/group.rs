@@ -77,8 +77,13 @@ pub struct BoardGroup {
     pub at_density: Vec<AtDensity>,
 }
 
+/// The numbers of a target, bit by bit.
+type TargetBits = [u64; 4];
+/// What boards of a group have in common: name, target, and whether they are sanded.
+type FullKey = (GroupKey, Option<TargetBits>, bool);
+
 /// Density, moisture and thickness that a board was to have.
-fn target_of(sheet: Option<&WeighSheet>) -> Option<[u64; 4]> {
+fn target_of(sheet: Option<&WeighSheet>) -> Option<TargetBits> {
     let sheet = sheet?;
     let board = &sheet.plan.case.input.board;
     let numbers = [board.density.value, board.moisture.wet_per_dry().value, board.thickness.value, sheet.stops.value];
@@ -95,7 +100,7 @@ pub fn groups(made: &[BoardMade], by: GroupBy) -> Vec<BoardGroup> {
         (None, Some(place)) => GroupKey::Run(place),
         (None, None) => GroupKey::Base,
     };
-    let mut sorted: Vec<((GroupKey, Option<[u64; 4]>, bool), Vec<&BoardMade>)> = Vec::new();
+    let mut sorted: Vec<(FullKey, Vec<&BoardMade>)> = Vec::new();
     for own in made {
         let key = (key(own), target_of(own.sheet.as_ref()), own.board.sanded);
         match sorted.iter_mut().find(|(other, _)| *other == key) {
@@ -103,7 +108,7 @@ pub fn groups(made: &[BoardMade], by: GroupBy) -> Vec<BoardGroup> {
             None => sorted.push((key, vec![own])),
         }
     }
-    let group = |((key, ..), members): ((GroupKey, Option<[u64; 4]>, bool), Vec<&BoardMade>)| {
+    let group = |((key, ..), members): (FullKey, Vec<&BoardMade>)| {
         let boards: Vec<MeasuredBoard> = members.iter().map(|own| own.board.clone()).collect();
         let sheet = members.first().and_then(|own| own.sheet.as_ref());
         // What is asked about corrects nothing.
