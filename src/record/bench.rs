@@ -13,6 +13,7 @@ use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::series::effects::ModelWay;
 use crate::domain::trial::series::made::{MadeRun, MadeWith};
 use crate::domain::trial::series::runs::{Series, of_run, series};
+use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryDraft;
 use crate::domain::trial::weigh_sheet::weighing::BatchDraft;
 use crate::domain::trial::{BoardDraft, BoardId, SeriesDraft, SheetDraft};
 use serde::{Deserialize, Serialize};
@@ -40,6 +41,9 @@ pub struct Weighed {
     pub batch: u16,
     /// What was weighed, line by line.
     pub lines: BatchDraft,
+    /// What came out of the blender.
+    #[serde(default)]
+    pub recovered: RecoveryDraft,
 }
 
 /// The recipe that something was made with.
@@ -154,6 +158,14 @@ impl Content for TrialContent {
 /// One save of a trial, sealed.
 pub type Trial = Sealed<TrialContent>;
 
+impl Weighed {
+    /// Whether anything was weighed.
+    #[must_use]
+    pub fn is_begun(&self) -> bool {
+        self.lines.lines.iter().any(|line| !line.mass.is_blank())
+    }
+}
+
 impl TrialContent {
     /// A trial of a recipe with nothing done yet.
     #[must_use]
@@ -195,7 +207,7 @@ impl TrialContent {
     /// Keeps what each newly made run and board was made with, and drops it again where nothing is weighed or measured
     /// any more. To be called after every change, so that a later change of plan finds it kept.
     pub fn keep_made(&mut self) {
-        let weighed = self.weighed.iter().filter(|batch| batch.lines.lines.iter().any(|line| !line.mass.is_blank()));
+        let weighed = self.weighed.iter().filter(|batch| batch.is_begun());
         let measured = self.boards.iter().filter(|board| board.has_readings());
         let runs: BTreeSet<u16> =
             weighed.filter_map(|batch| batch.run).chain(measured.clone().filter_map(|board| board.run)).collect();
@@ -224,6 +236,20 @@ impl TrialContent {
                 self.made_boards.push(MadeBoardRecord { board, from: from.clone(), with });
             }
         }
+    }
+
+    /// The recipe, with its revision, that a board was, or will be, made with.
+    #[must_use]
+    pub fn made_from(&self, board: &BoardDraft) -> MadeFrom {
+        let own = match board.run {
+            Some(place) => self.made_runs.iter().find(|record| record.run.place == place).map(|record| &record.from),
+            None => self.made_boards.iter().find(|record| record.board == board.id).map(|record| &record.from),
+        };
+        own.cloned().unwrap_or_else(|| MadeFrom {
+            recipe: self.recipe,
+            revision: self.revision,
+            recipe_name: self.recipe_name.clone(),
+        })
     }
 
     /// The recipe and the weigh sheet that a board was, or will be, made with.
@@ -258,14 +284,31 @@ impl TrialContent {
         own.map(|weighed| &weighed.lines)
     }
 
+    /// What came out of the blender of one batch.
+    #[must_use]
+    pub fn recovered(&self, run: Option<u16>, batch: u16) -> Option<&RecoveryDraft> {
+        let own = self.weighed.iter().find(|weighed| (weighed.run, weighed.batch) == (run, batch));
+        own.map(|weighed| &weighed.recovered)
+    }
+
     /// What was weighed of one batch, to type into; a new empty one where there was none.
     pub fn batch_mut(&mut self, run: Option<u16>, batch: u16) -> Option<&mut BatchDraft> {
+        self.weighed_mut(run, batch).map(|weighed| &mut weighed.lines)
+    }
+
+    /// One batch, to type into; a new empty one where there was none.
+    pub fn weighed_mut(&mut self, run: Option<u16>, batch: u16) -> Option<&mut Weighed> {
         let own = |weighed: &Weighed| (weighed.run, weighed.batch) == (run, batch);
         let at = self.weighed.iter().position(own).unwrap_or_else(|| {
-            self.weighed.push(Weighed { run, batch, lines: BatchDraft::default() });
+            self.weighed.push(Weighed {
+                run,
+                batch,
+                lines: BatchDraft::default(),
+                recovered: RecoveryDraft::default(),
+            });
             self.weighed.len() - 1
         });
-        self.weighed.get_mut(at).map(|weighed| &mut weighed.lines)
+        self.weighed.get_mut(at)
     }
 
     /// Sealed as the next save: of the trial that `replaces` names, whose unknown keys live on.

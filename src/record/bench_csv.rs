@@ -4,6 +4,7 @@
 
 use super::bench::TrialContent;
 use super::table::csv::{Cell, Csv};
+use super::time::utc;
 use crate::domain::Draft;
 use crate::domain::recipe::check::read_entry;
 use crate::domain::trial::boards::board::BoardDraft;
@@ -13,6 +14,7 @@ use crate::domain::trial::series::factor::Level;
 use crate::domain::trial::series::word::letter;
 use crate::domain::trial::weigh_sheet::plan::plan;
 use crate::domain::trial::weigh_sheet::sheet::{WeighSheet, make_out};
+use crate::domain::trial::weigh_sheet::weighing::read_mass;
 use crate::domain::trial::{LineId, Property};
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::kind::System;
@@ -48,7 +50,9 @@ pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
     let series = trial.planned();
     let factors = series.as_ref().map_or(&[][..], |series| &series.factors);
     let mut head: Vec<Cell> =
-        ["trial", "revision", "board", "run", "standard", "block", "replicate"].map(Cell::text).into();
+        ["trial", "saved", "recipe", "revision", "board", "run", "standard", "block", "replicate"]
+            .map(Cell::text)
+            .into();
     for (at, factor) in factors.iter().enumerate() {
         let name = format!("{} {}", letter(at), factor.of.key());
         head.push(match factor.levels.first() {
@@ -62,9 +66,12 @@ pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
     csv.row(head);
     for board in &trial.boards {
         let run = board.run.and_then(|place| series.as_ref()?.run(place));
+        let from = trial.made_from(board);
         let mut cells = vec![
             Cell::text(&trial.name),
-            trial.revision.map_or(Cell::Blank, |revision| Cell::text(revision.to_string())),
+            saved(trial),
+            Cell::text(&from.recipe_name),
+            from.revision.map_or(Cell::Blank, |revision| Cell::text(revision.to_string())),
             board_name(board),
             Cell::whole(board.run),
             Cell::whole(run.map(|run| run.standard)),
@@ -90,6 +97,11 @@ pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
     csv.finish()
 }
 
+/// When the trial was saved, in UTC; blank for work that was not.
+fn saved(trial: &TrialContent) -> Cell {
+    if trial.saved_at == 0 { Cell::Blank } else { Cell::text(utc(trial.saved_at)) }
+}
+
 fn board_name(board: &BoardDraft) -> Cell {
     match board.name.trim() {
         "" => Cell::whole(Some(board.id.0)),
@@ -100,7 +112,7 @@ fn board_name(board: &BoardDraft) -> Cell {
 /// One row a reading, as typed and as a number: for those who work the formulas themselves.
 #[must_use]
 pub fn readings_csv(trial: &TrialContent, mark: DecimalMark) -> String {
-    let head = ["trial", "board", "run", "reading", "piece", "typed", "typed_unit", "value", "unit"];
+    let head = ["trial", "saved", "board", "run", "reading", "piece", "typed", "typed_unit", "value", "unit"];
     let mut csv = Csv::new(mark);
     csv.row(head.map(Cell::text));
     for board in &trial.boards {
@@ -113,6 +125,7 @@ pub fn readings_csv(trial: &TrialContent, mark: DecimalMark) -> String {
             let reading = key.split_once('.').map_or(key.as_str(), |(name, _)| name);
             csv.row([
                 Cell::text(&trial.name),
+                saved(trial),
                 board_name(board),
                 Cell::whole(board.run),
                 Cell::text(reading),
@@ -130,7 +143,8 @@ pub fn readings_csv(trial: &TrialContent, mark: DecimalMark) -> String {
 /// Every box of a board, with the place of its piece.
 fn fields(board: &BoardDraft) -> Vec<(BoardField, Option<u8>)> {
     let places = |count: usize| (0..=u8::MAX).take(count);
-    let mut all = vec![(BoardField::Mass, None), (BoardField::Length, None), (BoardField::Width, None)];
+    let mut all =
+        vec![(BoardField::Laid, None), (BoardField::Mass, None), (BoardField::Length, None), (BoardField::Width, None)];
     all.extend(places(board.thickness.len()).map(|at| (BoardField::Thickness(at), Some(at))));
     all.push((BoardField::Moisture, None));
     for at in places(board.pieces.len()) {
@@ -148,7 +162,7 @@ fn fields(board: &BoardDraft) -> Vec<(BoardField, Option<u8>)> {
     all
 }
 
-/// One row a line of each sheet and batch: planned, and weighed where it was. `name` names a line in the
+/// One row a line of each sheet and batch, the base sheet's and the runs': planned, and weighed where it was. `name` names a line in the
 /// recipe of its run.
 #[must_use]
 pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId, &Draft) -> String) -> String {
@@ -156,6 +170,7 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
     let mut csv = Csv::new(mark);
     csv.row([
         Cell::text("trial"),
+        Cell::text("saved"),
         Cell::text("run"),
         Cell::text("batch"),
         Cell::text("line"),
@@ -166,10 +181,10 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
         in_unit("weighed", mass),
     ]);
     let series = trial.planned();
-    let runs: Vec<Option<u16>> = match &series {
-        Some(series) => series.runs.iter().map(|run| Some(run.place)).collect(),
-        None => vec![None],
-    };
+    // The base sheet comes first: alone, or where it was weighed beside a series.
+    let base = series.is_none() || trial.weighed.iter().any(|weighed| weighed.run.is_none() && weighed.is_begun());
+    let planned = series.iter().flat_map(|series| series.runs.iter().map(|run| Some(run.place)));
+    let runs: Vec<Option<u16>> = base.then_some(None).into_iter().chain(planned).collect();
     for run in runs {
         let (recipe, _) = trial.basis_of(run);
         let Some(sheet) = trial.made_out(run) else { continue };
@@ -177,13 +192,10 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
             for line in &sheet.lines {
                 let grams = |mass: f64| shown(Amount::from_base(Kind::BenchMass, mass));
                 let weighed = trial.batch(run, batch).and_then(|lines| lines.entry(line.id));
-                let weighed = weighed.and_then(|entry| {
-                    read_entry(entry, Kind::BenchMass, &crate::domain::trial::weigh_sheet::weighing::LIMIT)
-                        .ok()
-                        .flatten()
-                });
+                let weighed = weighed.and_then(|entry| read_mass(entry).ok().flatten());
                 csv.row([
                     Cell::text(&trial.name),
+                    saved(trial),
                     Cell::whole(run),
                     Cell::whole(Some(batch)),
                     Cell::text(line.id.key()),

@@ -330,3 +330,51 @@ proptest! {
         prop_assert!(above.abs() < 1e-6);
     }
 }
+
+/// A full factorial in standard order, as textbooks list it.
+fn textbook(factors: usize, values: &[f64]) -> Effects {
+    let series = series(Design::full(&vec![2; factors]), 1);
+    let outcomes: Vec<RunResult> = series.runs.iter().zip(values).map(|(run, value)| (run.place, *value)).collect();
+    of(&series, &outcomes, ModelWay::Pairs)
+}
+
+fn effect_of(effects: &Effects, term: Term) -> f64 {
+    effects.term(term).unwrap().effect.unwrap().value
+}
+
+/// Source: Box, Hunter and Hunter, Statistics for Experimenters, the 2³ pilot plant (temperature, concentration, catalyst):
+/// 23, −5, 1.5; interactions 1.5, 10, 0.
+#[test]
+fn the_pilot_plant() {
+    let effects = textbook(3, &[60.0, 72.0, 54.0, 68.0, 52.0, 83.0, 45.0, 80.0]);
+    for (term, published) in [
+        (Term::Main(0), 23.0),
+        (Term::Main(1), -5.0),
+        (Term::Main(2), 1.5),
+        (Term::Pair(0, 1), 1.5),
+        (Term::Pair(0, 2), 10.0),
+        (Term::Pair(1, 2), 0.0),
+    ] {
+        assert_relative_eq!(effect_of(&effects, term), published, epsilon = 1e-9);
+    }
+    // The three-factor interaction, 0.5, is all that is left: 8·(0.5/2)².
+    assert_relative_eq!(effects.residual_squares, 0.5, epsilon = 1e-9);
+}
+
+/// Source: Montgomery, Design and Analysis of Experiments, filtration rate, 2⁴: A 21.625, B 3.125, C 9.875, D 14.625,
+/// AC −18.125, AD 16.625.
+#[test]
+fn the_filtration_rate() {
+    let rates = [45.0, 71.0, 48.0, 65.0, 68.0, 60.0, 80.0, 65.0, 43.0, 100.0, 45.0, 104.0, 75.0, 86.0, 70.0, 96.0];
+    let effects = textbook(4, &rates);
+    for (term, published) in [
+        (Term::Main(0), 21.625),
+        (Term::Main(1), 3.125),
+        (Term::Main(2), 9.875),
+        (Term::Main(3), 14.625),
+        (Term::Pair(0, 2), -18.125),
+        (Term::Pair(0, 3), 16.625),
+    ] {
+        assert_relative_eq!(effect_of(&effects, term), published, epsilon = 1e-9);
+    }
+}

@@ -4,7 +4,9 @@ use crate::boards::{piece, tested};
 use crate::sample::{bare_sheet, made_out, recipe, type_in};
 use crate::series::{dose_and_density, factor};
 use crate::support::liquid;
+use haulm::domain::trial::boards::at_density::AtDensity;
 use haulm::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
+use haulm::domain::trial::boards::group::GroupKey;
 use haulm::domain::trial::boards::measured::measure;
 use haulm::domain::trial::boards::target::{Judged, RequirementDraft};
 use haulm::domain::trial::boards::working::BoardFigure;
@@ -15,6 +17,8 @@ use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
 use haulm::domain::trial::series::material::Material;
 use haulm::domain::trial::series::runs::series;
 use haulm::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
+use haulm::domain::trial::weigh_sheet::recovery_draft::RecoveryField;
+use haulm::domain::trial::weigh_sheet::slip::Slip;
 use haulm::domain::trial::weigh_sheet::weighing::{BatchDraft, weigh};
 use haulm::domain::trial::weigh_sheet::working::WeighOrigin;
 use haulm::domain::trial::{
@@ -93,6 +97,7 @@ impl Bench {
             plain: Context { units: &self.units, draft: &self.recipe, currency: "€" },
             sheet: &self.sheet,
             batch: Some(&self.batch),
+            recovered: None,
             series: &self.series,
             boards: &self.boards,
             requirements: &self.requirements,
@@ -127,6 +132,10 @@ fn every() -> Vec<TrialFinding> {
     let dose = |value| amount(Kind::Dose, value, Unit::Percent);
     let count = |value| Amount::from_base(Kind::Count, value);
     let dry = TrialPlace::Board(BoardId(2), BoardField::Piece(0, PieceField::Dry));
+    let board = |field| TrialPlace::Board(BoardId(2), field);
+    let slip = |slip| TrialProblem::LikelySlip { planned: grams(7.28), entered: grams(72.8), slip };
+    let newton = amount(Kind::Force, 1_375.0, Unit::Newton);
+    let extent = amount(Kind::BenchExtent, 320.0, Unit::Millimetre);
     let below = |boards: Option<f64>, dilute: Option<f64>| TrialProblem::BelowMinimum {
         mass: grams(0.431),
         minimum: grams(2.0),
@@ -154,8 +163,27 @@ fn every() -> Vec<TrialFinding> {
         (hardener, below(None, None)),
         (TrialPlace::Line(LineId::Fibre), below(None, None)),
         (hardener, TrialProblem::RoundingShifts { target: dose(0.24), actual: dose(0.2) }),
-        (hardener, TrialProblem::WeighedOver { scale: Amount::from_base(Kind::Ratio, 1.083) }),
+        (
+            hardener,
+            TrialProblem::WeighedOver { scale: Amount::from_base(Kind::Ratio, 1.083), accepted: Some(dose(0.26)) },
+        ),
         (TrialPlace::Sheet, TrialProblem::OverCapacity { mass: grams(5_230.0), capacity: grams(5_000.0) }),
+        (
+            TrialPlace::Line(LineId::Water),
+            TrialProblem::WeighedOver { scale: Amount::from_base(Kind::Ratio, 1.02), accepted: None },
+        ),
+        (hardener, slip(Slip::Factor { meant: grams(7.28) })),
+        (hardener, slip(Slip::Swapped { with: LineId::Liquid(LiquidId(3)) })),
+        (hardener, slip(Slip::FarOff)),
+        (board(BoardField::Mass), TrialProblem::UnlikelyDensity { value: density(69.0) }),
+        (board(BoardField::Bond(0, BondField::Load)), TrialProblem::LoadInKilonewton { meant: newton }),
+        (board(BoardField::Bending(0, BendingField::Span)), TrialProblem::SpanInCentimetre { meant: extent }),
+        (board(BoardField::Swelling(0, SwellingField::After)), TrialProblem::NegativeSwelling),
+        (board(BoardField::Bending(0, BendingField::Span)), TrialProblem::SpanOffStandard { required: extent }),
+        (
+            TrialPlace::Recovery(RecoveryField::Mass),
+            TrialProblem::RecoveredTooMuch { put_in: grams(2_015.0), recovered: grams(2_140.0) },
+        ),
         (factor, TrialProblem::SameFactor),
         (factor, TrialProblem::LevelsAlike),
         (factor, TrialProblem::FactorMissing),
@@ -237,6 +265,13 @@ const fn number(what: &TrialProblem) -> usize {
         TrialProblem::TooWet { .. } => 34,
         TrialProblem::MadeRunsStay { .. } => 35,
         TrialProblem::RunsOutsideDesign { .. } => 36,
+        TrialProblem::LikelySlip { .. } => 37,
+        TrialProblem::UnlikelyDensity { .. } => 38,
+        TrialProblem::LoadInKilonewton { .. } => 39,
+        TrialProblem::SpanInCentimetre { .. } => 40,
+        TrialProblem::NegativeSwelling => 41,
+        TrialProblem::SpanOffStandard { .. } => 42,
+        TrialProblem::RecoveredTooMuch { .. } => 43,
     }
 }
 
@@ -244,7 +279,7 @@ const fn number(what: &TrialProblem) -> usize {
 fn every_finding_has_words() {
     let findings = every();
     let seen: BTreeSet<usize> = findings.iter().map(|finding| number(&finding.what)).collect();
-    assert_eq!(seen, (0..=36).collect());
+    assert_eq!(seen, (0..=43).collect());
     let told = Bench::new().say(&findings);
     assert!(!told.contains("something to look at"), "{told}");
     snapshot!("findings", told);
@@ -485,6 +520,31 @@ fn what_the_effects_tell() {
             writeln!(text, "  {saying}").unwrap();
         }
     }
+    // Dose and density work only together; in a share, differences are points.
+    let together: Vec<RunResult> = series
+        .runs
+        .iter()
+        .map(|run| {
+            let sign = if run.levels[0] == run.levels[1] { 1.0 } else { -1.0 };
+            (run.place, 0.12 + 0.02 * sign + 0.1 * wobble[usize::from(run.place) % 8])
+        })
+        .collect();
+    let both = effects(Property::Swelling, &series, &together, ModelWay::Pairs).effects.unwrap();
+    let sayings = (ENGLISH.bench.sayings)(&both, &series, &bench.context().plain);
+    assert!(sayings.iter().any(|saying| saying.starts_with("Significant interaction") && saying.contains("points")));
+    writeln!(text, "together\n  {}", sayings.join("\n  ")).unwrap();
+    let strength = AtDensity {
+        property: Property::InternalBond,
+        value: 0.52e6,
+        half_width: 0.04e6,
+        slope: 880.0,
+        pieces: 8,
+        outside: true,
+    };
+    writeln!(text, "{}", (ENGLISH.bench.at_density)(&strength, &bench.context().plain)).unwrap();
+    let key = GroupKey::Combination(vec![1, 0]);
+    writeln!(text, "{}", (ENGLISH.bench.group)(&key, Some(&series), &bench.context().plain)).unwrap();
+    writeln!(text, "{}\n{}", (ENGLISH.bench.redraw)(1, 7), (ENGLISH.bench.redraw)(3, 1)).unwrap();
     let mut saturated = series.clone();
     saturated.runs.retain(|run| run.replicate == 1);
     let effects = effects(Property::InternalBond, &saturated, &outcomes(0.06, 0.02), ModelWay::Pairs).effects.unwrap();

@@ -8,6 +8,8 @@ use crate::domain::trial::boards::property::Property;
 use crate::domain::trial::series::field::SeriesField;
 use crate::domain::trial::weigh_sheet::field::WeighField;
 use crate::domain::trial::weigh_sheet::line_id::LineId;
+use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryField;
+use crate::domain::trial::weigh_sheet::slip::Slip;
 use crate::quantity::Amount;
 
 /// Where a finding belongs.
@@ -17,6 +19,8 @@ pub enum TrialPlace {
     Field(WeighField),
     /// A line of the weigh sheet.
     Line(LineId),
+    /// A box of the furnish recovered.
+    Recovery(RecoveryField),
     /// The weigh sheet as a whole.
     Sheet,
     /// Something in the recipe.
@@ -86,6 +90,46 @@ pub enum TrialProblem {
     WeighedOver {
         /// By how much all must grow.
         scale: Amount,
+        /// The dose if nothing is added on its account; `None` for what is no dose.
+        accepted: Option<Amount>,
+    },
+    /// A mass that looks like a slip; nothing is computed with it until it is answered.
+    LikelySlip {
+        /// The mass planned.
+        planned: Amount,
+        /// The mass entered.
+        entered: Amount,
+        /// What may have been meant.
+        slip: Slip,
+    },
+    /// More solids came out of the blender than were weighed in.
+    RecoveredTooMuch {
+        /// Solids weighed in.
+        put_in: Amount,
+        /// Solids recovered.
+        recovered: Amount,
+    },
+    /// A density that no board of fibre or particles has.
+    UnlikelyDensity {
+        /// The density.
+        value: Amount,
+    },
+    /// A load that is plausible a thousand times as large: kilonewtons for newtons.
+    LoadInKilonewton {
+        /// The load that was probably meant.
+        meant: Amount,
+    },
+    /// A span that is plausible ten times as large: centimetres for millimetres.
+    SpanInCentimetre {
+        /// The span that was probably meant.
+        meant: Amount,
+    },
+    /// A piece that is thinner after it lay in water.
+    NegativeSwelling,
+    /// A span that is not that of EN 310.
+    SpanOffStandard {
+        /// The span that the standard asks for at this thickness.
+        required: Amount,
     },
     /// With what was weighed, the batch no longer fits the blender.
     OverCapacity {

@@ -2,6 +2,7 @@
 
 use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::Draft;
+use crate::domain::trial::boards::at_density::AtDensity;
 use crate::domain::trial::boards::field::BoardField;
 use crate::domain::trial::boards::group::GroupKey;
 use crate::domain::trial::boards::target::Judged;
@@ -13,6 +14,7 @@ use crate::domain::trial::series::factor::{Factor, Level};
 use crate::domain::trial::series::field::{Of, SeriesField};
 use crate::domain::trial::series::material::Material;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
+use crate::domain::trial::weigh_sheet::recovery_draft::{RecoveryDraft, RecoveryField};
 use crate::domain::trial::weigh_sheet::working::WeighOrigin;
 use crate::domain::trial::{
     BoardDraft, LineId, Property, Series, SeriesDraft, SheetDraft, TrialFinding, TrialPlace, WeighField, WeighFigure,
@@ -27,6 +29,8 @@ pub struct BenchContext<'a> {
     pub sheet: &'a SheetDraft,
     /// What was typed for a line that is being weighed, so that a slip can be shown as typed.
     pub batch: Option<&'a crate::domain::trial::weigh_sheet::weighing::BatchDraft>,
+    /// What was entered of the furnish recovered.
+    pub recovered: Option<&'a RecoveryDraft>,
     /// The series as typed.
     pub series: &'a SeriesDraft,
     /// The boards as typed.
@@ -39,6 +43,8 @@ pub struct BenchContext<'a> {
 pub struct BenchWords {
     /// Label and hint of a box of the weigh sheet.
     pub field: fn(WeighField, &SheetDraft) -> FieldWords,
+    /// Label and hint of a box of the furnish recovered.
+    pub recovery_field: fn(RecoveryField) -> FieldWords,
     /// Label and hint of a box of the series. A factor and its levels are labelled by what they are.
     pub series_field: fn(SeriesField) -> FieldWords,
     /// Label and hint of a box of a board, a piece without its number.
@@ -69,6 +75,10 @@ pub struct BenchWords {
     pub redraw: fn(usize, usize) -> String,
     /// What boards that are put together have in common: their run, or the levels of it.
     pub group: fn(&GroupKey, Option<&Series>, &Context<'_>) -> String,
+    /// A strength at the target density, as a sentence.
+    pub at_density: fn(&AtDensity, &Context<'_>) -> String,
+    /// "1 board", "3 boards".
+    pub board_count: fn(usize) -> String,
     /// Whether a requirement is met, as a sentence.
     pub verdict: fn(&Judged, &Context<'_>) -> String,
     /// What is taken from the store.

@@ -122,6 +122,10 @@ piece! {
     Load load: Force, Newton, load();
     /// Slope of load over deflection between 10 and 40 % of the maximum load; blank when not recorded.
     Slope slope: Slope, NewtonPerMillimetre, Limit::above_to(U::NewtonPerMillimetre, 0.0, 1_000_000.0).optional();
+    /// Length of the piece; with its mass it gives its density.
+    Length length: BenchExtent, Millimetre, side().optional();
+    /// Mass of the piece; blank when it was not weighed.
+    Mass mass: BenchMass, Gram, mass().optional();
 }
 
 piece! {
@@ -135,6 +139,10 @@ piece! {
     Width width: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 319: 50 mm"));
     /// Maximum load.
     Load load: Force, Newton, load();
+    /// Thickness of the piece; with its mass it gives its density.
+    Thickness thickness: Thickness, Millimetre, thickness().optional();
+    /// Mass of the piece; blank when it was not weighed.
+    Mass mass: BenchMass, Gram, mass().optional();
 }
 
 piece! {
@@ -144,8 +152,14 @@ piece! {
     SwellingField, "swelling_";
     /// Thickness before it lay in water.
     Before before: Thickness, Millimetre, thickness();
-    /// Thickness after it lay in water.
+    /// Thickness after 24 hours in water.
     After after: Thickness, Millimetre, thickness();
+    /// Thickness after 2 hours in water; blank when it was not measured.
+    AfterTwo after_two: Thickness, Millimetre, thickness().optional();
+    /// Mass before it lay in water; blank when it was not weighed.
+    MassBefore mass_before: BenchMass, Gram, mass().optional();
+    /// Mass after 24 hours in water; blank when it was not weighed.
+    MassAfter mass_after: BenchMass, Gram, mass().optional();
 }
 
 /// A box of a board made. Pieces and thickness points are named by their place, from 0.

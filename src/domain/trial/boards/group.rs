@@ -1,5 +1,6 @@
 //! Boards put together by run and by combination of levels, never over different targets.
 
+use crate::domain::trial::boards::at_density::{AtDensity, at_density};
 use crate::domain::trial::boards::density::{DensityTarget, density_target};
 use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::property::Property;
@@ -72,10 +73,17 @@ pub struct BoardGroup {
     pub results: Vec<PropertyResult>,
     /// Density against the target of these boards.
     pub density: Option<DensityTarget>,
+    /// Strengths at the target density, where pieces were weighed.
+    pub at_density: Vec<AtDensity>,
 }
 
+/// The numbers of a target, bit by bit.
+type TargetBits = [u64; 4];
+/// What boards of a group have in common: name, target, and whether they are sanded.
+type FullKey = (GroupKey, Option<TargetBits>, bool);
+
 /// Density, moisture and thickness that a board was to have.
-fn target_of(sheet: Option<&WeighSheet>) -> Option<[u64; 4]> {
+fn target_of(sheet: Option<&WeighSheet>) -> Option<TargetBits> {
     let sheet = sheet?;
     let board = &sheet.plan.case.input.board;
     let numbers = [board.density.value, board.moisture.wet_per_dry().value, board.thickness.value, sheet.stops.value];
@@ -92,7 +100,7 @@ pub fn groups(made: &[BoardMade], by: GroupBy) -> Vec<BoardGroup> {
         (None, Some(place)) => GroupKey::Run(place),
         (None, None) => GroupKey::Base,
     };
-    let mut sorted: Vec<((GroupKey, Option<[u64; 4]>, bool), Vec<&BoardMade>)> = Vec::new();
+    let mut sorted: Vec<(FullKey, Vec<&BoardMade>)> = Vec::new();
     for own in made {
         let key = (key(own), target_of(own.sheet.as_ref()), own.board.sanded);
         match sorted.iter_mut().find(|(other, _)| *other == key) {
@@ -100,15 +108,17 @@ pub fn groups(made: &[BoardMade], by: GroupBy) -> Vec<BoardGroup> {
             None => sorted.push((key, vec![own])),
         }
     }
-    let group = |((key, ..), members): ((GroupKey, Option<[u64; 4]>, bool), Vec<&BoardMade>)| {
+    let group = |((key, ..), members): (FullKey, Vec<&BoardMade>)| {
         let boards: Vec<MeasuredBoard> = members.iter().map(|own| own.board.clone()).collect();
         let sheet = members.first().and_then(|own| own.sheet.as_ref());
-        BoardGroup {
-            key,
-            results: results(&boards),
-            density: sheet.and_then(|sheet| density_target(sheet, &boards)),
-            boards,
-        }
+        // What is asked about corrects nothing.
+        let sure: Vec<MeasuredBoard> = boards.iter().filter(|board| !board.doubtful).cloned().collect();
+        let density = sheet.and_then(|sheet| density_target(sheet, &sure));
+        let at_density = density.map_or_else(Vec::new, |density| {
+            let strengths = [Property::BendingStrength, Property::InternalBond];
+            strengths.iter().filter_map(|property| at_density(*property, &sure, density.target)).collect()
+        });
+        BoardGroup { key, results: results(&boards), density, at_density, boards }
     };
     sorted.into_iter().map(group).collect()
 }

@@ -6,8 +6,8 @@ use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, P
 use crate::domain::trial::boards::piece::{Bending, Bond, Piece, Swelling, Whole};
 use crate::domain::trial::boards::property::Property;
 use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
-use crate::quantity::{Amount, Moisture};
-use uom::si::f64::{Force, Length, Mass, SurfaceTension};
+use crate::quantity::{Amount, Kind, Moisture};
+use uom::si::f64::{Force, Length, Mass, MassDensity, SurfaceTension};
 
 /// A board made, measured.
 #[derive(Debug, Clone, PartialEq)]
@@ -20,6 +20,8 @@ pub struct MeasuredBoard {
     pub sanded: bool,
     /// Furnish really laid for its mat, with its moisture.
     pub laid: Option<Mass>,
+    /// Whether a density is so far off that it is asked about first and not compared with the target.
+    pub doubtful: bool,
     /// The whole board.
     pub whole: Option<Whole>,
     /// Moisture typed for the board.
@@ -42,6 +44,17 @@ pub struct Measured {
     /// What there is to say.
     pub findings: Vec<TrialFinding>,
 }
+
+/// Densities in kg/m³ that a board of fibre or particles can have. Common practice, no source.
+const LIKELY_DENSITY: (f64, f64) = (100.0, 1_500.0);
+/// Bending strengths in Pa that boards have. Common practice, no source.
+const BENDING_STRENGTH: (f64, f64) = (1e6, 150e6);
+/// Internal bonds in Pa that boards have. Common practice, no source.
+const BOND_STRENGTH: (f64, f64) = (0.02e6, 5e6);
+/// A span of fewer thicknesses is no bending test.
+const SHORTEST_SPAN: f64 = 4.0;
+/// A piece's thickness is not the nominal one, so that its span is off by a few per cent. Common practice, no source.
+const SPAN_TOLERANCE: f64 = 0.05;
 
 /// Reads a board. A piece with nothing typed is passed over; one that is half typed is asked about and
 /// left out.
@@ -107,17 +120,32 @@ impl Reader<'_> {
         let bond = each(typed(&draft.bond, |p| p.is_blank())).filter_map(|at| Some((at, self.bond(at)?))).collect();
         let swelling =
             each(typed(&draft.swelling, |p| p.is_blank())).filter_map(|at| Some((at, self.swelling(at)?))).collect();
+        let doubtful = self.findings.iter().any(|finding| matches!(finding.what, TrialProblem::UnlikelyDensity { .. }));
         MeasuredBoard {
             id: draft.id,
             run: draft.run,
             sanded: draft.sanded,
             laid,
+            doubtful,
             whole,
             moisture,
             pieces,
             bending,
             bond,
             swelling,
+        }
+    }
+
+    fn ask(&mut self, field: BoardField, what: TrialProblem) {
+        self.findings.push(TrialFinding::unusual(TrialPlace::Board(self.draft.id, field), what));
+    }
+
+    fn check_density(&mut self, field: BoardField, density: MassDensity) {
+        if !(LIKELY_DENSITY.0..=LIKELY_DENSITY.1).contains(&density.value) {
+            self.ask(
+                field,
+                TrialProblem::UnlikelyDensity { value: Amount::from_base(Kind::BoardDensity, density.value) },
+            );
         }
     }
 
@@ -136,7 +164,9 @@ impl Reader<'_> {
         if thickness.is_empty() || thickness.len() < points.len() {
             return None;
         }
-        Some(Whole { mass: mass?, length: length?, width: width?, thickness })
+        let whole = Whole { mass: mass?, length: length?, width: width?, thickness };
+        self.check_density(BoardField::Mass, whole.density());
+        Some(whole)
     }
 
     fn piece(&mut self, at: u8) -> Option<Piece> {
@@ -154,7 +184,9 @@ impl Reader<'_> {
             ));
             return None;
         }
-        Some(Piece { position, mass: mass?, length: length?, width: width?, thickness: thickness?, dry })
+        let piece = Piece { position, mass: mass?, length: length?, width: width?, thickness: thickness?, dry };
+        self.check_density(field(PieceField::Mass), piece.density());
+        Some(piece)
     }
 
     fn bending(&mut self, at: u8) -> Option<Bending> {
@@ -164,7 +196,13 @@ impl Reader<'_> {
         let thickness = self.length(field(BendingField::Thickness));
         let load = self.force(field(BendingField::Load));
         let slope = self.number(field(BendingField::Slope)).map(|slope| si!(SurfaceTension, slope));
-        Some(Bending { span: span?, width: width?, thickness: thickness?, load: load?, slope })
+        let volume = self.length(field(BendingField::Length)).zip(width).zip(thickness).map(|((l, b), t)| l * b * t);
+        let density = self.mass(field(BendingField::Mass)).zip(volume).map(|(mass, volume)| mass / volume);
+        let piece = Bending { span: span?, width: width?, thickness: thickness?, load: load?, slope, density };
+        if let Some((own, what)) = bending_slip(&piece) {
+            self.ask(field(own), what);
+        }
+        Some(piece)
     }
 
     fn bond(&mut self, at: u8) -> Option<Bond> {
@@ -172,15 +210,52 @@ impl Reader<'_> {
         let length = self.length(field(BondField::Length));
         let width = self.length(field(BondField::Width));
         let load = self.force(field(BondField::Load));
-        Some(Bond { length: length?, width: width?, load: load? })
+        let volume = self.length(field(BondField::Thickness)).zip(length).zip(width).map(|((t, l), b)| t * l * b);
+        let density = self.mass(field(BondField::Mass)).zip(volume).map(|(mass, volume)| mass / volume);
+        let piece = Bond { length: length?, width: width?, load: load?, density };
+        if is_in_kilonewton(piece.strength().value, BOND_STRENGTH) {
+            let meant = Amount::from_base(Kind::Force, piece.load.value * 1_000.0);
+            self.ask(field(BondField::Load), TrialProblem::LoadInKilonewton { meant });
+        }
+        Some(piece)
     }
 
     fn swelling(&mut self, at: u8) -> Option<Swelling> {
         let field = |part| BoardField::Swelling(at, part);
         let before = self.length(field(SwellingField::Before));
         let after = self.length(field(SwellingField::After));
-        Some(Swelling { before: before?, after: after? })
+        let after_two = self.length(field(SwellingField::AfterTwo));
+        let masses = self.mass(field(SwellingField::MassBefore)).zip(self.mass(field(SwellingField::MassAfter)));
+        let piece = Swelling { before: before?, after: after?, after_two, masses };
+        if piece.swelling().value < 0.0 {
+            self.ask(field(SwellingField::After), TrialProblem::NegativeSwelling);
+        }
+        Some(piece)
     }
+}
+
+/// Whether a strength is too small for any board, and plausible with a thousand times the load.
+fn is_in_kilonewton(strength: f64, (low, high): (f64, f64)) -> bool {
+    strength < low / 10.0 && (low..=high).contains(&(strength * 1_000.0))
+}
+
+/// A load in kilonewtons, a span in centimetres, or a span that is not the standard's.
+fn bending_slip(piece: &Bending) -> Option<(BendingField, TrialProblem)> {
+    let slender = (piece.span / piece.thickness).value;
+    if slender < SHORTEST_SPAN {
+        let meant = Amount::from_base(Kind::BenchExtent, piece.span.value * 10.0);
+        return Some((BendingField::Span, TrialProblem::SpanInCentimetre { meant }));
+    }
+    if is_in_kilonewton(piece.strength().value, BENDING_STRENGTH) {
+        let meant = Amount::from_base(Kind::Force, piece.load.value * 1_000.0);
+        return Some((BendingField::Load, TrialProblem::LoadInKilonewton { meant }));
+    }
+    let required = piece.standard_span();
+    if ((piece.span / required).value - 1.0).abs() > SPAN_TOLERANCE {
+        let required = Amount::from_base(Kind::BenchExtent, required.value);
+        return Some((BendingField::Span, TrialProblem::SpanOffStandard { required }));
+    }
+    None
 }
 
 impl MeasuredBoard {
@@ -226,6 +301,12 @@ impl MeasuredBoard {
                 self.bending.iter().filter_map(|(_, piece)| piece.modulus()).map(|modulus| modulus.value).collect()
             }
             Property::InternalBond => self.bond.iter().map(|(_, piece)| piece.strength().value).collect(),
+            Property::SwellingTwo => {
+                self.swelling.iter().filter_map(|(_, piece)| piece.swelling_two()).map(|share| share.value).collect()
+            }
+            Property::Absorption => {
+                self.swelling.iter().filter_map(|(_, piece)| piece.absorption()).map(|share| share.value).collect()
+            }
             Property::Swelling => self.swelling.iter().map(|(_, piece)| piece.swelling().value).collect(),
         };
         values.into_iter().filter(|value| value.is_finite()).collect()

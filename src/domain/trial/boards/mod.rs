@@ -1,5 +1,7 @@
 //! Boards made: what was measured of them and of their test pieces.
 
+/// Strength at the target density.
+pub mod at_density;
 /// Boards made, as entered.
 pub mod board;
 /// Density against the target, and the furnish for the next mat.

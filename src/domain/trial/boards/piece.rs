@@ -53,6 +53,8 @@ pub struct Bending {
     pub load: Force,
     /// Slope ΔF/Δa of load over deflection. uom names force per length after surface tension.
     pub slope: Option<SurfaceTension>,
+    /// Density of the piece m/(L·b·t), where it was weighed and its length L measured.
+    pub density: Option<MassDensity>,
 }
 
 impl Bending {
@@ -62,6 +64,15 @@ impl Bending {
     #[must_use]
     pub fn strength(&self) -> Pressure {
         3.0 * self.load * self.span / (2.0 * self.width * self.thickness * self.thickness)
+    }
+
+    /// The span of the standard at this thickness: 20·t, at least 100 mm and at most 1 000 mm.
+    ///
+    /// Source: EN 310 (from memory).
+    #[must_use]
+    pub fn standard_span(&self) -> Length {
+        let span = self.thickness.value * 20.0;
+        si!(Length, span.clamp(0.1, 1.0))
     }
 
     /// Modulus of elasticity E = l³·(ΔF/Δa)/(4·b·t³), apparent: shear is in it; `None` without a slope.
@@ -83,6 +94,8 @@ pub struct Bond {
     pub width: Length,
     /// Maximum load F.
     pub load: Force,
+    /// Density of the piece m/(l·b·t), where it was weighed and its thickness measured.
+    pub density: Option<MassDensity>,
 }
 
 impl Bond {
@@ -100,12 +113,30 @@ impl Bond {
 pub struct Swelling {
     /// Thickness t₁ before it lay in water.
     pub before: Length,
-    /// Thickness t₂ after it lay in water.
+    /// Thickness t₂ after 24 hours in water.
     pub after: Length,
+    /// Thickness after 2 hours in water.
+    pub after_two: Option<Length>,
+    /// Mass before and after 24 hours in water.
+    pub masses: Option<(Mass, Mass)>,
 }
 
 impl Swelling {
-    /// Swelling (t₂ − t₁)/t₁, a share of the thickness before. Negative where it shrank.
+    /// Swelling after 2 hours.
+    #[must_use]
+    pub fn swelling_two(&self) -> Option<Ratio> {
+        self.after_two.map(|after| after / self.before - Ratio::new::<ratio>(1.0))
+    }
+
+    /// Water absorption (m₂ − m₁)/m₁ after 24 hours, a share of the mass before.
+    ///
+    /// Source: ASTM D1037 (from memory).
+    #[must_use]
+    pub fn absorption(&self) -> Option<Ratio> {
+        self.masses.map(|(before, after)| after / before - Ratio::new::<ratio>(1.0))
+    }
+
+    /// Swelling (t₂ − t₁)/t₁ after 24 hours, a share of the thickness before. Negative where it shrank.
     ///
     /// Source: EN 317.
     #[must_use]

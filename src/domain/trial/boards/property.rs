@@ -23,8 +23,12 @@ pub enum Property {
     BendingModulus,
     /// Internal bond: tensile strength perpendicular to the plane of the board (EN 319).
     InternalBond,
-    /// Thickness swelling after immersion in water (EN 317).
+    /// Thickness swelling after 24 hours in water (EN 317).
     Swelling,
+    /// Thickness swelling after 2 hours in water.
+    SwellingTwo,
+    /// Water absorption after 24 hours in water.
+    Absorption,
 }
 
 /// On which side of the mean a requirement lies.
@@ -47,6 +51,8 @@ impl Property {
         Self::BendingModulus,
         Self::InternalBond,
         Self::Swelling,
+        Self::SwellingTwo,
+        Self::Absorption,
     ];
 
     /// What it measures.
@@ -57,7 +63,7 @@ impl Property {
             Self::Moisture => Kind::Moisture,
             Self::Thickness => Kind::Thickness,
             Self::BendingStrength | Self::BendingModulus | Self::InternalBond => Kind::Strength,
-            Self::Swelling => Kind::Share,
+            Self::Swelling | Self::SwellingTwo | Self::Absorption => Kind::Share,
         }
     }
 
@@ -73,6 +79,8 @@ impl Property {
             Self::BendingModulus => "bending_modulus",
             Self::InternalBond => "internal_bond",
             Self::Swelling => "swelling",
+            Self::SwellingTwo => "swelling_2h",
+            Self::Absorption => "water_absorption",
         }
     }
 
@@ -81,7 +89,7 @@ impl Property {
     pub const fn tail(self) -> Option<Tail> {
         match self {
             Self::BendingStrength | Self::BendingModulus | Self::InternalBond => Some(Tail::Lower),
-            Self::Swelling => Some(Tail::Upper),
+            Self::Swelling | Self::SwellingTwo | Self::Absorption => Some(Tail::Upper),
             Self::Density | Self::OvenDryDensity | Self::Moisture | Self::Thickness => None,
         }
     }
@@ -95,7 +103,8 @@ impl Property {
             Self::Thickness => "EN 324-1",
             Self::BendingStrength | Self::BendingModulus => "EN 310",
             Self::InternalBond => "EN 319",
-            Self::Swelling => "EN 317",
+            Self::Swelling | Self::SwellingTwo => "EN 317",
+            Self::Absorption => "ASTM D1037",
         }
     }
 }

@@ -12,6 +12,8 @@ pub mod factor;
 pub mod field;
 /// Useful fractions, from a published table.
 pub mod fraction;
+/// Made runs in a plan.
+pub mod keep_made;
 /// Runs that were made keep what they were made with.
 pub mod made;
 /// The material that a whole series needs.

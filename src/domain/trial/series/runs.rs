@@ -10,7 +10,8 @@ use crate::domain::trial::series::draft::{
 };
 use crate::domain::trial::series::factor::{Factor, Level};
 use crate::domain::trial::series::field::{Of, SeriesField};
-use crate::domain::trial::series::made::{MadeRun, keep_made};
+use crate::domain::trial::series::keep_made::keep_made;
+use crate::domain::trial::series::made::MadeRun;
 use crate::domain::trial::series::run::Run;
 use crate::domain::trial::series::run_order::Chance;
 use crate::domain::trial::series::word::Word;

@@ -73,7 +73,8 @@ boxes! {
     FibreMoisture fibre_moisture: Moisture, PercentDryBasis, "";
     /// Target moisture of the mat; blank for the recipe's.
     MatMoisture mat_moisture: Moisture, PercentDryBasis, "";
-    /// Points of moisture lost between blender and press on the bench; blank for the recipe's.
+    /// Points of moisture lost between blender and press on the bench; blank for none: the line's loss is not the
+    /// bench's.
     DryingLoss drying_loss: Share, Percent, "";
     /// What is weighed out beyond the boards' need, as a share of the mass that the way names.
     Overage overage: Share, Percent, "5";
@@ -89,6 +90,8 @@ boxes! {
     FibreMinimum fibre_minimum: BenchMass, Gram, "";
     /// The minimum mass of a liquid worth weighing on its balance; blank for no limit.
     LiquidMinimum liquid_minimum: BenchMass, Gram, "2";
+    /// Overshoot of a mass that asks for nothing, a share of it; blank for one step of its balance.
+    Tolerance tolerance: Share, Percent, "";
     /// Pressing time per pressed thickness; blank for that of the recipe's line, where it has one.
     PressFactor press_factor: PressFactor, SecondPerMillimetre, "";
     /// Flow of the spray pump by volume; blank for no spray time.

@@ -48,6 +48,7 @@ pub const fn limit(field: WeighField, sheet: &SheetDraft) -> Limit {
             Limit::above_to(U::Gram, 0.0, 1_000.0).usually(0.001, 10.0, CommonPractice).optional()
         }
         WeighField::FibreMinimum | WeighField::LiquidMinimum => Limit::above_to(U::Gram, 0.0, 10_000.0).optional(),
+        WeighField::Tolerance => Limit::from_to(U::Percent, 0.0, 20.0).usually(0.0, 2.0, CommonPractice).optional(),
         WeighField::PressFactor => {
             Limit::above_to(U::SecondPerMillimetre, 0.0, 1_000.0).within(LABORATORY_PRESS_FACTOR).optional()
         }

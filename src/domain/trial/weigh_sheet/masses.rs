@@ -50,6 +50,15 @@ impl Plan {
         }
     }
 
+    /// How far a mass may be off its plan and ask for nothing: the share entered, or one step of the balance.
+    #[must_use]
+    pub fn tolerance(&self, id: LineId, planned: Mass) -> Mass {
+        let step = self.balance(id).step.unwrap_or_default();
+        // A reading on the step above is within it, whatever the last bit says.
+        let slack = planned * Ratio::new::<ratio>(1e-9);
+        self.overshoot.map_or(step, |share| planned * share) + slack
+    }
+
     /// The balance for a line.
     #[must_use]
     pub const fn balance(&self, id: LineId) -> Balance {

@@ -16,8 +16,14 @@ pub mod line_id;
 pub mod masses;
 /// From the sheet's draft and the recipe to a plan.
 pub mod plan;
+/// The true blending loss, and the mass to lay.
+pub mod recovery;
+/// What was entered of the furnish recovered.
+pub mod recovery_draft;
 /// The weigh sheet.
 pub mod sheet;
+/// Masses that look like a slip.
+pub mod slip;
 /// What was weighed, and what remains to be added.
 pub mod weighing;
 /// How each figure of the weigh sheet was computed.

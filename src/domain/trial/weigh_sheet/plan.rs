@@ -67,6 +67,8 @@ pub struct Plan {
     pub fibre_balance: Balance,
     /// The balance for the liquids.
     pub liquid_balance: Balance,
+    /// Overshoot that asks for nothing, a share of the mass; `None` for one step of the balance.
+    pub overshoot: Option<Ratio>,
     /// Pressing time per pressed thickness φ.
     pub press_factor: Option<InverseVelocity>,
     /// The flow of the spray.
@@ -102,7 +104,7 @@ pub fn plan(recipe: &Draft, sheet: &SheetDraft) -> PlanOutcome {
 }
 
 /// The recipe as it is made on the bench: with the board, moistures and thickness typed there, and
-/// without the line. A water dose that is a flow on the line is the same dose on the fibre here.
+/// without the line and its loss of moisture. A water dose that is a flow on the line is the same dose on the fibre here.
 #[must_use]
 pub fn on_bench(recipe: &Draft, sheet: &SheetDraft) -> Draft {
     let mut draft = recipe.clone();
@@ -132,6 +134,8 @@ pub fn on_bench(recipe: &Draft, sheet: &SheetDraft) -> Draft {
     ] {
         line_only.text.clear();
     }
+    // The line's loss of moisture is that of its conveyors and its former; on the bench it starts at none.
+    plain.drying_loss = Entry::typed("0", Unit::Percent);
     if sheet.thickness_way == ThicknessWay::Pressed {
         plain.sand_top = Entry::typed("0", Unit::Millimetre);
         plain.sand_bottom = Entry::typed("0", Unit::Millimetre);
@@ -203,6 +207,7 @@ impl Reader<'_> {
         let capacity = self.mass(WeighField::Capacity);
         let fibre_balance = self.balance(WeighField::FibreStep, WeighField::FibreMinimum);
         let liquid_balance = self.balance(WeighField::LiquidStep, WeighField::LiquidMinimum);
+        let overshoot = self.optional(WeighField::Tolerance).map(|share| si!(Ratio, share));
         let typed_factor = self.optional(WeighField::PressFactor);
         let spray = match self.sheet.spray_way {
             SprayWay::Volume => self.optional(WeighField::SprayVolume).map(|flow| Spray::Volume(si!(VolumeRate, flow))),
@@ -226,6 +231,7 @@ impl Reader<'_> {
             capacity,
             fibre_balance,
             liquid_balance,
+            overshoot,
             press_factor: press_factor.map(|factor| si!(InverseVelocity, factor)),
             spray,
             water_place: self.sheet.water_place,

@@ -7,7 +7,8 @@ use crate::domain::recipe::limit::Limit;
 use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
 use crate::domain::trial::weigh_sheet::actual::{ActualBatch, actual};
 use crate::domain::trial::weigh_sheet::line_id::LineId;
-use crate::domain::trial::weigh_sheet::sheet::WeighSheet;
+use crate::domain::trial::weigh_sheet::sheet::{WeighLine, WeighSheet};
+use crate::domain::trial::weigh_sheet::slip::{Beside, slips};
 use crate::quantity::{Amount, Kind, Unit};
 use serde::{Deserialize, Serialize};
 use uom::si::f64::{Mass, Ratio};
@@ -20,14 +21,37 @@ pub const LIMIT: Limit = Limit::from_to(Unit::Gram, 0.0, 1_000_000.0).optional()
 /// Common practice, no source.
 const GROWTH_LIMIT: f64 = 0.005;
 
+/// The answer to the question that a mass raised.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Answer {
+    /// None yet.
+    #[default]
+    Open,
+    /// The mass is right, however far it is off.
+    Correct,
+    /// The dose is accepted as it is: nothing is added on account of this line.
+    Accept,
+}
+
+impl Answer {
+    fn is_open(&self) -> bool {
+        *self == Self::Open
+    }
+}
+
 /// What was weighed of one line.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct WeighedDraft {
     /// The line.
     pub line: LineId,
-    /// Its mass as read off the balance.
+    /// Its mass as read off the balance. Several weighings may be entered as a sum: "961+21".
     pub mass: Entry,
+    /// The answer to the question that it raised.
+    #[serde(default, skip_serializing_if = "Answer::is_open")]
+    pub answer: Answer,
 }
 
 /// What was weighed of one batch, in the order typed.
@@ -46,10 +70,45 @@ impl BatchDraft {
         self.lines.iter().find(|weighed| weighed.line == line).map(|weighed| &weighed.mass)
     }
 
+    /// The answer to the question that a line raised.
+    #[must_use]
+    pub fn answer(&self, line: LineId) -> Answer {
+        self.lines.iter().find(|weighed| weighed.line == line).map(|weighed| weighed.answer).unwrap_or_default()
+    }
+
+    /// Enters a mass. An answer to an earlier one no longer holds.
+    pub fn enter(&mut self, line: LineId, mass: Entry) {
+        if let Some(place) = self.entry_mut(line) {
+            *place = mass;
+        }
+        self.set_answer(line, Answer::Open);
+    }
+
+    /// Answers the question that a line raised.
+    pub fn set_answer(&mut self, line: LineId, answer: Answer) {
+        if let Some(weighed) = self.lines.iter_mut().find(|weighed| weighed.line == line) {
+            weighed.answer = answer;
+        }
+    }
+
+    /// Enters a column of cells, such as a paste from a table, from a line on: one cell a line, in the order of the sheet.
+    /// A cell is never joined with the next. `false` if the text is a single cell, which is left to the box.
+    pub fn paste(&mut self, order: &[LineId], from: LineId, text: &str) -> bool {
+        let cells: Vec<&str> = text.trim_end_matches(['\r', '\n', '\t']).split(['\n', '\t']).map(str::trim).collect();
+        if cells.len() < 2 {
+            return false;
+        }
+        for (line, cell) in order.iter().skip_while(|line| **line != from).zip(cells) {
+            let unit = self.entry(*line).map_or(Unit::Gram, |entry| entry.unit);
+            self.enter(*line, Entry::typed(cell, unit));
+        }
+        true
+    }
+
     /// What was typed for a line, to type into; a new empty one where there was none.
     pub fn entry_mut(&mut self, line: LineId) -> Option<&mut Entry> {
         let at = self.lines.iter().position(|weighed| weighed.line == line).unwrap_or_else(|| {
-            self.lines.push(WeighedDraft { line, mass: Entry::empty(Unit::Gram) });
+            self.lines.push(WeighedDraft { line, mass: Entry::empty(Unit::Gram), answer: Answer::Open });
             self.lines.len() - 1
         });
         self.lines.get_mut(at).map(|weighed| &mut weighed.mass)
@@ -92,21 +151,48 @@ pub struct Weighing {
 /// plan sets the scale k = max(weighed/planned); every line must come to k times its planned mass.
 /// While nothing is weighed, k = 1. A first line that falls short makes the batch smaller, a later one
 /// is topped up. A line weighed as 0 counts as not yet weighed.
+///
+/// A mass within the tolerance of its plan counts as the plan: it asks for nothing. One that looks like a slip sets no
+/// scale until it is answered, and neither does one whose dose was accepted as it is.
 #[must_use]
 pub fn weigh(sheet: &WeighSheet, batch: &BatchDraft) -> Weighing {
     let mut findings = Vec::new();
     let read: Vec<Option<Mass>> = sheet.lines.iter().map(|line| read(batch, line.id, &mut findings)).collect();
-    let over = |(line, weighed): (&crate::domain::trial::weigh_sheet::sheet::WeighLine, &Option<Mass>)| {
-        weighed.map(|mass| (line.id, mass / line.mass))
+    let beside: Vec<Beside> = sheet
+        .lines
+        .iter()
+        .zip(&read)
+        .map(|(line, weighed)| Beside { id: line.id, planned: line.mass, weighed: *weighed })
+        .collect();
+    let mut doubtful = Vec::new();
+    for (line, slip) in beside.iter().zip(slips(&beside)) {
+        let open = batch.answer(line.id) == Answer::Open;
+        if let (Some(slip), Some(mass), true) = (slip, line.weighed, open) {
+            let amount = |mass: Mass| Amount::from_base(Kind::BenchMass, mass.value);
+            let what = TrialProblem::LikelySlip { planned: amount(line.planned), entered: amount(mass), slip };
+            findings.push(TrialFinding::unusual(TrialPlace::Line(line.id), what));
+            doubtful.push(line.id);
+        }
+    }
+    let one = Ratio::new::<ratio>(1.0);
+    let within =
+        |line: &WeighLine, mass: Mass| (mass - line.rounded).abs() <= sheet.plan.tolerance(line.id, line.rounded);
+    let ratio_of = |line: &WeighLine, mass: Mass| if within(line, mass) { one } else { mass / line.mass };
+    let over = |(line, weighed): (&WeighLine, &Option<Mass>)| {
+        let counts = !doubtful.contains(&line.id) && batch.answer(line.id) != Answer::Accept;
+        weighed.filter(|_| counts).map(|mass| (line.id, ratio_of(line, mass)))
     };
     let furthest = sheet.lines.iter().zip(&read).filter_map(over).max_by(|(_, a), (_, b)| a.value.total_cmp(&b.value));
-    let scale = furthest.map_or_else(|| Ratio::new::<ratio>(1.0), |(_, scale)| scale);
+    let scale = furthest.map_or(one, |(_, scale)| scale);
     let lines: Vec<WeighedLine> = sheet
         .lines
         .iter()
         .zip(&read)
         .map(|(line, weighed)| {
-            let target = line.mass * scale;
+            let settled = doubtful.contains(&line.id)
+                || batch.answer(line.id) == Answer::Accept
+                || (scale == one && weighed.is_some_and(|mass| within(line, mass)));
+            let target = if settled { weighed.unwrap_or(line.mass) } else { line.mass * scale };
             let missing = target - weighed.unwrap_or_default();
             let to_add = sheet.plan.balance(line.id).round(if missing.value > 0.0 { missing } else { Mass::default() });
             WeighedLine { id: line.id, planned: line.rounded, weighed: *weighed, target, to_add }
@@ -117,8 +203,11 @@ pub fn weigh(sheet: &WeighSheet, batch: &BatchDraft) -> Weighing {
         let first = sheet.lines.first().map(|line| line.id);
         // The first line may set the scale; a later one that does asks for more of what is in already.
         if Some(id) != first && others_grow(&lines, id) {
-            let scale = Amount::from_base(Kind::Ratio, scale.value);
-            findings.push(TrialFinding::unusual(TrialPlace::Line(id), TrialProblem::WeighedOver { scale }));
+            let what = TrialProblem::WeighedOver {
+                scale: Amount::from_base(Kind::Ratio, scale.value),
+                accepted: if_accepted(sheet, &lines, id),
+            };
+            findings.push(TrialFinding::unusual(TrialPlace::Line(id), what));
         }
     }
     if let Some(most) = sheet.plan.capacity.filter(|most| total > *most * Ratio::new::<ratio>(1.0 + GROWTH_LIMIT)) {
@@ -130,8 +219,19 @@ pub fn weigh(sheet: &WeighSheet, batch: &BatchDraft) -> Weighing {
     let weighed = |id: LineId| {
         lines.iter().find(|line| line.id == id).and_then(|line| line.weighed).unwrap_or_else(Mass::default)
     };
-    let actual = complete.then(|| actual(&sheet.plan, weighed)).filter(ActualBatch::is_finite);
-    Weighing { lines, scale, batch: total, actual, findings }
+    let given = complete.then(|| actual(&sheet.plan, weighed)).filter(ActualBatch::is_finite);
+    Weighing { lines, scale, batch: total, actual: given, findings }
+}
+
+/// The dose that a liquid comes to if nothing more is added on its account; `None` for what is no dose.
+fn if_accepted(sheet: &WeighSheet, lines: &[WeighedLine], id: LineId) -> Option<Amount> {
+    let LineId::Liquid(liquid) = id else { return None };
+    let mass = |id: LineId| {
+        let own = lines.iter().find(|line| line.id == id);
+        own.map_or_else(Mass::default, |line| line.weighed.unwrap_or(line.planned))
+    };
+    let dose = actual(&sheet.plan, mass).dose(liquid)?.actual.value;
+    crate::quantity::number::finite(dose).map(|dose| Amount::from_base(Kind::Dose, dose))
 }
 
 /// Whether a line that was weighed before must be topped up by more than the limit.
@@ -143,7 +243,7 @@ fn others_grow(lines: &[WeighedLine], id: LineId) -> bool {
 }
 
 fn read(batch: &BatchDraft, id: LineId, findings: &mut Vec<TrialFinding>) -> Option<Mass> {
-    match read_entry(batch.entry(id)?, Kind::BenchMass, &LIMIT) {
+    match read_mass(batch.entry(id)?) {
         Ok(mass) => mass.filter(|mass| *mass > 0.0).map(|mass| si!(Mass, mass)),
         Err(RecipeWhat::Missing) => None,
         Err(what) => {
@@ -151,4 +251,27 @@ fn read(batch: &BatchDraft, id: LineId, findings: &mut Vec<TrialFinding>) -> Opt
             None
         }
     }
+}
+
+/// A mass in the base unit, or a sum of masses such as "961+21"; `None` while blank. A unit behind one of them is that one's.
+///
+/// # Errors
+/// What is wrong with the text, or with a part of the sum.
+pub fn read_mass(entry: &Entry) -> Result<Option<f64>, RecipeWhat> {
+    let parts: Vec<&str> = entry.text.split('+').collect();
+    if parts.len() < 2 {
+        return read_entry(entry, Kind::BenchMass, &LIMIT);
+    }
+    // A plus in front of the only number is a sign.
+    let parts: Vec<&str> = match parts.as_slice() {
+        [first, rest @ ..] if first.trim().is_empty() => rest.to_vec(),
+        all => all.to_vec(),
+    };
+    let mut sum = 0.0;
+    for part in parts {
+        let part = Entry::typed(part, entry.unit);
+        sum += read_entry(&part, Kind::BenchMass, &Limit { optional: false, ..LIMIT })?.unwrap_or_default();
+    }
+    let value = Amount::from_base(Kind::BenchMass, sum);
+    if LIMIT.allows(sum) { Ok(Some(sum)) } else { Err(RecipeWhat::NotAllowed { value, limit: LIMIT, meant: None }) }
 }

@@ -76,6 +76,7 @@ const fn letter_of(field: WeighField) -> Symbol {
         WeighField::Capacity => symbol("c", ""),
         WeighField::FibreStep | WeighField::FibreMinimum => symbol("s", "fibre"),
         WeighField::LiquidStep | WeighField::LiquidMinimum => symbol("s", "liquid"),
+        WeighField::Tolerance => symbol("s", "tol"),
         WeighField::Thickness => symbol("t", ""),
         WeighField::BoardDensity => symbol("ρ", "b"),
         WeighField::BoardMoisture => symbol("ω", "b"),

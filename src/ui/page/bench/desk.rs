@@ -149,6 +149,7 @@ impl Desk {
                     plain: Context { units: &units, draft: recipe, currency },
                     sheet,
                     batch: trial.batch(run, batch),
+                    recovered: trial.recovered(run, batch),
                     series: trial.series.as_ref().unwrap_or(&none),
                     boards: &trial.boards,
                     requirements: &trial.requirements,

@@ -94,8 +94,13 @@ pub fn sheet(desk: Desk) -> View {
         ),
         (move || number(state, if by_mass.get() { WeighField::SprayMass } else { WeighField::SprayVolume })).view(),
     ]));
-    let balances =
-        boxes(&[WeighField::FibreStep, WeighField::LiquidStep, WeighField::FibreMinimum, WeighField::LiquidMinimum]);
+    let balances = boxes(&[
+        WeighField::FibreStep,
+        WeighField::LiquidStep,
+        WeighField::FibreMinimum,
+        WeighField::LiquidMinimum,
+        WeighField::Tolerance,
+    ]);
     el("div")
         .class("two")
         .child(

@@ -6,6 +6,7 @@ use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::Callback;
 use crate::domain::Entry;
 use crate::domain::trial::Property;
+use crate::domain::trial::boards::at_density::AtDensity;
 use crate::domain::trial::boards::density::DensityTarget;
 use crate::domain::trial::boards::group::{BoardGroup, GroupKey, PropertyResult};
 use crate::domain::trial::boards::measured::MeasuredBoard;
@@ -46,6 +47,7 @@ fn group_shown(desk: Desk, own: &BoardGroup, required: Option<&TestedGroup>) -> 
         .child(el("h4").child(title))
         .child(own.results.iter().map(|result| property(desk, &key, result)).collect::<View>())
         .child(own.density.map(|target| against(desk, &key, target)))
+        .child(own.at_density.iter().map(|own| at_density(desk, own)).collect::<View>())
         .child(required.map(|required| {
             let said = desk.made.with(|made| findings(desk, &required.findings, &made.recipe, &made.typed));
             let verdict =
@@ -70,6 +72,11 @@ fn group_key(key: &GroupKey) -> String {
             format!("levels-{}", levels.iter().map(u8::to_string).collect::<Vec<_>>().join("-"))
         }
     }
+}
+
+/// A strength at the target density.
+fn at_density(desk: Desk, own: &AtDensity) -> View {
+    desk.with_context(|context| el("p").child((desk.state.words.bench.at_density)(own, context)).view())
 }
 
 fn property(desk: Desk, group: &str, result: &PropertyResult) -> View {

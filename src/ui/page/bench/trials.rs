@@ -110,7 +110,7 @@ fn line(state: State, trial: &Trial) -> View {
                     page.of_recipe,
                     revision.unwrap_or_default()
                 ))
-                .child(format!(" · {}: {boards}", page.boards)),
+                .child(format!(" · {}", (state.words.bench.board_count)(boards))),
         )
         .child((!content.note.is_empty()).then(|| el("p").child(content.note.clone())))
         .child(

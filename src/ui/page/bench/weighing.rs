@@ -1,13 +1,15 @@
 //! What was really weighed, line by line, and what remains to be added.
 
 use super::desk::Desk;
-use super::parts::{act, findings, numbered, shown, signed, table};
+use super::parts::{act, cell, findings, numbered, shown, signed, table};
 use super::sheet::on_balance;
 use crate::browser::element::{Part, View, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::Entry;
-use crate::domain::trial::LineId;
-use crate::domain::trial::weigh_sheet::weighing::LIMIT;
+use crate::domain::trial::weigh_sheet::recovery::recovery;
+use crate::domain::trial::weigh_sheet::recovery_draft::{RecoveryDraft, RecoveryField};
+use crate::domain::trial::weigh_sheet::weighing::{Answer, LIMIT};
+use crate::domain::trial::{LineId, TrialPlace, TrialProblem};
 use crate::quantity::{Kind, Unit};
 use crate::ui::field::choice;
 use crate::ui::field::loose::{self, LooseBox};
@@ -53,6 +55,12 @@ pub fn weighing(desk: Desk) -> View {
             move |(_, id, run, batch)| row(desk, id, run, batch),
         )))
         .child(move || summary(desk))
+        .child(
+            el("div")
+                .class("fields")
+                .child(RecoveryField::ALL.iter().map(|field| recovered(desk, *field)).collect::<View>()),
+        )
+        .child(move || blending_loss(desk))
         .child(el("div").class("actions").child(act(page.clear_weighed, clear)))
         .view()
 }
@@ -133,12 +141,31 @@ fn row(desk: Desk, id: LineId, run: Option<u16>, batch: u16) -> View {
         }),
         put: Callback::new(move |entry| {
             state.bench.edit(|trial| {
-                if let Some(place) = trial.batch_mut(run, batch).and_then(|lines| lines.entry_mut(id)) {
-                    *place = entry;
+                if let Some(lines) = trial.batch_mut(run, batch) {
+                    lines.enter(id, entry);
                 }
             });
         }),
     });
+    let answer = move |answer: Answer| {
+        state.bench.edit(|trial| {
+            if let Some(lines) = trial.batch_mut(run, batch) {
+                lines.set_answer(id, answer);
+            }
+        });
+    };
+    // A question about this line is answered beside it.
+    let answers = move || {
+        desk.weighing.with(|all| {
+            let own = all.as_ref()?.findings.iter().find(|finding| finding.place == TrialPlace::Line(id))?;
+            let (label, chosen) = match own.what {
+                TrialProblem::LikelySlip { .. } => (page.entry_correct, Answer::Correct),
+                TrialProblem::WeighedOver { .. } => (page.accept_dose, Answer::Accept),
+                _ => return None,
+            };
+            Some(el("div").class("actions").child(act(label, move || answer(chosen))))
+        })
+    };
     el("li")
         .child(el("h3").child(name))
         .child(
@@ -148,6 +175,7 @@ fn row(desk: Desk, id: LineId, run: Option<u16>, batch: u16) -> View {
                 .child(el("span").set("data-figure", format!("planned.{}", id.key())).child(move || mass(false))),
         )
         .child(number)
+        .child(answers)
         .child(
             el("p")
                 .class("to-add")
@@ -190,6 +218,68 @@ fn summary(desk: Desk) -> View {
                     )))
                     .view(),
             ])
+        })
+    })
+}
+
+/// A box of the furnish recovered.
+fn recovered(desk: Desk, field: RecoveryField) -> View {
+    let bench = desk.state.bench;
+    loose::number(LooseBox {
+        key: field.key().to_owned(),
+        words: (desk.state.words.bench.recovery_field)(field),
+        named: None,
+        kind: field.kind(),
+        limit: field.limit(),
+        entry: memo(move || {
+            let (run, batch) = bench.place();
+            let entered = bench.open.with(|open| open.trial.recovered(run, batch).map(|own| own.entry(field).clone()));
+            entered.unwrap_or_else(|| RecoveryDraft::default().entry(field).clone())
+        }),
+        put: Callback::new(move |entry| {
+            let (run, batch) = untrack(|| bench.place());
+            bench.edit(|trial| {
+                if let Some(weighed) = trial.weighed_mut(run, batch) {
+                    *weighed.recovered.entry_mut(field) = entry;
+                }
+            });
+        }),
+    })
+}
+
+/// The true blending loss and the mass to lay.
+fn blending_loss(desk: Desk) -> View {
+    let state = desk.state;
+    let page = &state.words.bench_page;
+    desk.made.with(|made| {
+        desk.weighing.with(|weighing| {
+            let (Some(sheet), Some(weighing)) = (&made.sheet, weighing) else { return View::Nothing };
+            let (run, batch) = state.bench.place();
+            let mut said = Vec::new();
+            let recovery =
+                state.bench.open.with(|open| recovery(sheet, weighing, open.trial.recovered(run, batch)?, &mut said));
+            let shown = recovery.map(|own| {
+                el("dl")
+                    .class("figures")
+                    .child(cell(
+                        state,
+                        "blending_loss",
+                        (page.blending_loss, ""),
+                        shown(state, Kind::Share, own.loss.value),
+                        true,
+                        None,
+                    ))
+                    .child(cell(
+                        state,
+                        "mass_to_lay",
+                        (page.mass_to_lay, ""),
+                        shown(state, Kind::BenchMass, own.lay.value),
+                        true,
+                        None,
+                    ))
+                    .view()
+            });
+            many([findings(desk, &said, &made.recipe, &made.typed), shown.view()])
         })
     })
 }

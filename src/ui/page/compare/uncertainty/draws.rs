@@ -12,7 +12,6 @@ use crate::ui::page::compare::parts::{KeptBox, Slot, number_box, select};
 use crate::ui::signal::{Memo, Signal};
 use crate::ui::state::State;
 use crate::ui::state::compare::Stage;
-use crate::ui::state::compare::Stage;
 use crate::ui::text::FieldWords;
 
 const DRAWS: Slot = Slot {

@@ -14,7 +14,6 @@ use crate::ui::part::finding::told;
 use crate::ui::signal::{Memo, RwSignal, effect, memo};
 use crate::ui::state::State;
 use crate::ui::state::compare::DrawsFound;
-use crate::ui::state::compare::DrawsFound;
 use crate::ui::text::{Message, plus_minus, trimmed_to, unit_shown};
 use html_escape::encode_double_quoted_attribute as escape;
 use std::sync::Arc;

@@ -8,7 +8,6 @@ use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
 use crate::ui::signal::Memo;
 use crate::ui::state::compare::{CompareState, DrawsFound, RunProgress, Stage};
-use crate::ui::state::compare::{CompareState, DrawsFound, RunProgress, Stage};
 use std::time::Duration;
 
 /// A slice takes about so many milliseconds; what is drawn after it takes a few more.

@@ -3,6 +3,7 @@
 use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use crate::domain::trial::series::field::SeriesField;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, ThicknessWay};
+use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryField;
 use crate::domain::trial::{SheetDraft, WeighField};
 use crate::ui::text::FieldWords;
 
@@ -34,8 +35,8 @@ pub(super) fn field(field: WeighField, sheet: &SheetDraft) -> FieldWords {
             words("Target mat moisture", "Before the press. Blank: as the recipe doses its water.")
         }
         WeighField::DryingLoss => words(
-            "Drying on the way",
-            "Points of dry-basis moisture lost between blender and press. Leave blank for the recipe’s value.",
+            "Moisture loss, blender to press",
+            "Points d.b. lost between blender and press. Leave blank for 0; the line’s loss is not used.",
         ),
         WeighField::Overage => match sheet.overage_of {
             OverageOf::Moist => words("Overage, share of the moist mass", "Weighed out beyond what the boards need."),
@@ -51,11 +52,19 @@ pub(super) fn field(field: WeighField, sheet: &SheetDraft) -> FieldWords {
         WeighField::LiquidStep => words("Step of the liquids' balance", "Leave blank for no rounding."),
         WeighField::FibreMinimum => words("Minimum weighable fibre", "Leave blank for no limit."),
         WeighField::LiquidMinimum => words("Minimum weighable liquid", "Leave blank for no limit."),
+        WeighField::Tolerance => words("Overshoot tolerance", "Leave blank for one balance step."),
         WeighField::PressFactor => {
             words("Press factor", "Pressing time per pressed thickness. Blank: that of the recipe's line.")
         }
         WeighField::SprayVolume => words("Spray flow by volume", "Of the pump. Leave blank for no spray time."),
         WeighField::SprayMass => words("Spray flow by mass", "Caught and weighed. Leave blank for no spray time."),
+    }
+}
+
+pub(super) fn recovery_field(field: RecoveryField) -> FieldWords {
+    match field {
+        RecoveryField::Mass => words("Furnish recovered, wet", "Out of the blender, before forming."),
+        RecoveryField::Moisture => words("Furnish moisture", "Measured, such as on a moisture balance."),
     }
 }
 
@@ -89,6 +98,8 @@ pub(super) fn board_field(field: BoardField) -> FieldWords {
             BendingField::Span => words("Span", "Between the supports; 20 times the thickness is usual."),
             BendingField::Width => words("Width", ""),
             BendingField::Thickness => words("Thickness", ""),
+            BendingField::Length => words("Piece length", "For the density of the piece."),
+            BendingField::Mass => words("Mass", "Leave blank if not weighed."),
             BendingField::Load => words("Maximum load", ""),
             BendingField::Slope => words(
                 "Slope of load over deflection",
@@ -98,11 +109,16 @@ pub(super) fn board_field(field: BoardField) -> FieldWords {
         BoardField::Bond(_, field) => match field {
             BondField::Length => words("Length", ""),
             BondField::Width => words("Width", ""),
+            BondField::Thickness => words("Thickness", "For the density of the piece."),
+            BondField::Mass => words("Mass", "Leave blank if not weighed."),
             BondField::Load => words("Maximum load", ""),
         },
         BoardField::Swelling(_, field) => match field {
-            SwellingField::Before => words("Thickness before", "Before it lay in water."),
-            SwellingField::After => words("Thickness after", "After it lay in water."),
+            SwellingField::Before => words("Thickness before", "Before soaking."),
+            SwellingField::After => words("Thickness after 24 h", ""),
+            SwellingField::AfterTwo => words("Thickness after 2 h", "Leave blank if not measured."),
+            SwellingField::MassBefore => words("Mass before", "Leave blank if not weighed."),
+            SwellingField::MassAfter => words("Mass after 24 h", "Leave blank if not weighed."),
         },
     }
 }

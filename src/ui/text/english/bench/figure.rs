@@ -66,7 +66,9 @@ pub(super) fn property(property: Property) -> FigureWords {
         Property::BendingStrength => words("Bending strength", "EN 310"),
         Property::BendingModulus => words("Modulus of elasticity in bending", "EN 310"),
         Property::InternalBond => words("Internal bond", "EN 319"),
-        Property::Swelling => words("Thickness swelling", "share of the thickness before (EN 317)"),
+        Property::Swelling => words("Thickness swelling, 24 h", "share of the thickness before (EN 317)"),
+        Property::SwellingTwo => words("Thickness swelling, 2 h", "share of the thickness before (EN 317)"),
+        Property::Absorption => words("Water absorption, 24 h", "share of the mass before (ASTM D1037)"),
     }
 }
 

@@ -1,10 +1,11 @@
 //! Findings at the bench: what happened, and how to fix it.
 
-use super::name::place as place_called;
+use super::name::{line, lower_first, place as place_called};
 use super::series::series as told_of_series;
 use crate::domain::trial::boards::property::Tail;
 use crate::domain::trial::boards::target::requirement_limit;
 use crate::domain::trial::weigh_sheet::limit;
+use crate::domain::trial::weigh_sheet::slip::Slip;
 use crate::domain::trial::weigh_sheet::weighing;
 use crate::domain::trial::{LineId, TrialFinding, TrialPlace, TrialProblem};
 use crate::domain::{Finding as RecipeFinding, What as RecipeWhat};
@@ -33,6 +34,7 @@ fn entry(finding: &TrialFinding, what: RecipeWhat, context: &BenchContext<'_>) -
             (Some(context.sheet.entry(field)), field.kind(), limit::limit(field, context.sheet))
         }
         TrialPlace::Line(id) => (context.batch.and_then(|batch| batch.entry(id)), Kind::BenchMass, weighing::LIMIT),
+        TrialPlace::Recovery(field) => (context.recovered.map(|own| own.entry(field)), field.kind(), field.limit()),
         TrialPlace::Series(field) => {
             (context.series.entry(field), context.series.kind(field, recipe), context.series.limit(field, recipe))
         }
@@ -102,15 +104,46 @@ fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<(String, S
             format!("the rounded masses give a dose of {}, not {}.", amount(actual), amount(target)),
             "Weigh on a balance with a finer step, or make a larger batch.".to_owned(),
         ),
-        TrialProblem::WeighedOver { scale } => {
-            let more = Amount::from_base(Kind::Share, scale.base - 1.0);
+        TrialProblem::WeighedOver { scale, accepted } => {
+            let more = amount(Amount::from_base(Kind::Share, scale.base - 1.0));
+            let accept = accepted.map_or_else(
+                || "accept the mass as it is".to_owned(),
+                |dose| format!("accept the dose as it is, {}", amount(dose)),
+            );
             (
-                format!("more than planned: all else has to grow by {} over the plan to keep the ratio.", amount(more)),
-                "Add what the sheet now asks for, also of what is in the blender already. If it is not in the blender \
-                 yet, take some back."
-                    .to_owned(),
+                format!("{more} over the plan."),
+                format!(
+                    "If it is in the blender, add to the other lines what the sheet shows, or {accept}. If not, take the excess back."
+                ),
             )
         }
+        TrialProblem::LikelySlip { planned, entered, slip } => likely_slip(planned, entered, slip, context),
+        TrialProblem::RecoveredTooMuch { put_in, recovered } => (
+            format!("{} of solids recovered, {} weighed in.", amount(recovered), amount(put_in)),
+            "Check the recovered mass, its tare and the furnish moisture.".to_owned(),
+        ),
+        TrialProblem::UnlikelyDensity { value } => (
+            format!("the density comes to {}; boards have 100 to 1 500 kg/m³.", amount(value)),
+            "Check mass, length, width and thickness, and their units. The target is not compared until then."
+                .to_owned(),
+        ),
+        TrialProblem::LoadInKilonewton { meant } => (
+            "the load is far too small for a board.".to_owned(),
+            format!("Was it read in kN? Did you mean {}?", amount(meant)),
+        ),
+        TrialProblem::SpanInCentimetre { meant } => (
+            "the span is shorter than four times the thickness.".to_owned(),
+            format!("Was it measured in cm? Did you mean {}?", amount(meant)),
+        ),
+        TrialProblem::NegativeSwelling => (
+            "thinner after soaking than before.".to_owned(),
+            "Check whether the two thicknesses were swapped.".to_owned(),
+        ),
+        TrialProblem::SpanOffStandard { required } => (
+            format!("EN 310 asks for {} at this thickness.", amount(required)),
+            "Set the supports to it: 20 times the thickness, 100 to 1 000 mm. At another span results do not compare."
+                .to_owned(),
+        ),
         TrialProblem::OverCapacity { mass, capacity } => (
             format!(
                 "with what was weighed the batch comes to {}; the blender takes {}.",
@@ -157,6 +190,20 @@ fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<(String, S
         _ => return None,
     };
     Some((what, mend))
+}
+
+/// "7.28 g planned, 72.8 g entered: did you mean 7.28 g?"
+fn likely_slip(planned: Amount, entered: Amount, slip: Slip, context: &BenchContext<'_>) -> (String, String) {
+    let amount = |amount: Amount| shown(amount, &context.plain);
+    let what = format!("{} planned, {} entered.", amount(planned), amount(entered));
+    let ask = match slip {
+        Slip::Factor { meant } => format!("Did you mean {}?", amount(meant)),
+        Slip::Swapped { with } => {
+            format!("It fits {}. Were the two swapped?", lower_first(&line(with, context.plain.draft)))
+        }
+        Slip::FarOff => "Is the entry correct?".to_owned(),
+    };
+    (what, format!("{ask} Nothing is corrected by it until you confirm it."))
 }
 
 /// A share with its sign.

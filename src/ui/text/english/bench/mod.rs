@@ -13,6 +13,7 @@ pub(super) use page::PAGE;
 
 pub(super) const BENCH: BenchWords = BenchWords {
     field: field::field,
+    recovery_field: field::recovery_field,
     series_field: field::series_field,
     board_field: field::board_field,
     line: name::line,
@@ -28,6 +29,8 @@ pub(super) const BENCH: BenchWords = BenchWords {
     sayings: saying::sayings,
     redraw: series::redraw,
     group: saying::group,
+    at_density: saying::at_density,
+    board_count: name::board_count,
     verdict: saying::verdict,
     material: name::material,
     thickness_way: name::thickness_way,

@@ -1,6 +1,6 @@
 //! Names of things at the bench.
 
-use super::field::{board_field, field, series_field};
+use super::field::{board_field, field, recovery_field, series_field};
 use super::figure::property;
 use crate::domain::trial::boards::board::BoardId;
 use crate::domain::trial::boards::field::BoardField;
@@ -111,6 +111,7 @@ pub(super) fn place(place: TrialPlace, context: &BenchContext<'_>) -> String {
     match place {
         TrialPlace::Field(own) => field(own, context.sheet).label.to_owned(),
         TrialPlace::Line(id) => line(id, context.plain.draft),
+        TrialPlace::Recovery(own) => recovery_field(own).label.to_owned(),
         TrialPlace::Sheet => "Weigh sheet".to_owned(),
         TrialPlace::Recipe(crate::domain::Place::Field(own)) => recipe_field::field_name(own, context.plain.draft),
         TrialPlace::Recipe(crate::domain::Place::Liquid(id)) => liquid(id, context.plain.draft),
@@ -191,4 +192,8 @@ pub(super) fn model_way(way: ModelWay) -> &'static str {
         ModelWay::Pairs => "Main effects and pairs",
         ModelWay::Mains => "Main effects only",
     }
+}
+
+pub(super) fn board_count(count: usize) -> String {
+    if count == 1 { "1 board".to_owned() } else { format!("{count} boards") }
 }

@@ -2,12 +2,13 @@
 
 use super::figure::property;
 use super::name::{factor, level, lower_first, term};
-use crate::domain::trial::Series;
+use crate::domain::trial::boards::at_density::AtDensity;
 use crate::domain::trial::boards::group::GroupKey;
 use crate::domain::trial::boards::property::Tail;
 use crate::domain::trial::boards::target::Judged;
 use crate::domain::trial::series::effects::{Effects, Term, TermResult};
 use crate::domain::trial::series::factor::Factor;
+use crate::domain::trial::{Property, Series};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::{Context, shown};
 
@@ -47,21 +48,55 @@ pub(super) fn sayings(effects: &Effects, series: &Series, context: &Context<'_>)
 
 /// "From 10 % to 14 %, internal bond rises by 0.12 N/mm², ± 0.05."
 fn effect(result: &TermResult, effects: &Effects, series: &Series, context: &Context<'_>) -> Option<String> {
-    let Term::Main(factor) = result.term else { return None };
+    let Term::Main(factor) = result.term else { return interaction(result, effects, series, context) };
     let estimate = result.effect?;
     let [low, high] = series.factors.get(factor)?.levels.as_slice() else { return None };
-    let kind = effects.property.kind();
-    let size = shown(Amount::from_base(kind, estimate.value.abs()), context);
+    let difference = |base: f64| difference(effects.property, base, context);
+    let size = difference(estimate.value.abs());
     let way = if estimate.value < 0.0 { "falls" } else { "rises" };
-    let sure = estimate
-        .half_width
-        .map_or_else(String::new, |half| format!(" (± {}, 95 %)", shown(Amount::from_base(kind, half), context)));
+    let sure = estimate.half_width.map_or_else(String::new, |half| format!(" (± {}, 95 %)", difference(half)));
     Some(format!(
         "{}, from {} to {}: {} {way} by {size}{sure}.",
         term(result.term, &series.factors, context.draft),
         level(low, context),
         level(high, context),
         lower_first(property(effects.property).label)
+    ))
+}
+
+/// A difference of a property: of a share or a moisture in percentage points.
+fn difference(property: Property, base: f64, context: &Context<'_>) -> String {
+    match property.kind() {
+        kind @ Kind::Share => {
+            let text = shown(Amount::from_base(kind, base), context);
+            text.strip_suffix('%').map_or(text.clone(), |number| format!("{}\u{a0}points", number.trim_end()))
+        }
+        Kind::Moisture => {
+            let text = shown(Amount::from_base(Kind::Share, base), context);
+            text.strip_suffix('%').map_or(text.clone(), |number| format!("{}\u{a0}points d.b.", number.trim_end()))
+        }
+        kind => shown(Amount::from_base(kind, base), context),
+    }
+}
+
+/// "Dose × board density: at the high level of one, the effect of the other is larger by 0.04 N/mm²."
+fn interaction(result: &TermResult, effects: &Effects, series: &Series, context: &Context<'_>) -> Option<String> {
+    let Term::Pair(one, other) = result.term else { return None };
+    // Without a test, or where it is not significant, an interaction is not spoken of.
+    result.is_significant().filter(|significant| *significant)?;
+    let estimate = result.effect?;
+    let (one, other) = (series.factors.get(one)?, series.factors.get(other)?);
+    let [low, high] = one.levels.as_slice() else { return None };
+    // Half the difference that one makes to the other's effect is the estimate.
+    let change = difference(effects.property, 2.0 * estimate.value.abs(), context);
+    let way = if estimate.value < 0.0 { "lower" } else { "higher" };
+    Some(format!(
+        "Significant interaction: the effect of {} on {} is {change} {way} at {} {} than at {}.",
+        lower_first(&factor(other.of, context.draft)),
+        lower_first(property(effects.property).label),
+        lower_first(&factor(one.of, context.draft)),
+        level(high, context),
+        level(low, context),
     ))
 }
 
@@ -102,4 +137,17 @@ pub(super) fn group(key: &GroupKey, series: Option<&Series>, context: &Context<'
         }
         (GroupKey::Combination(_), None) => "Combination".to_owned(),
     }
+}
+
+/// "Internal bond at target density: 0.52 N/mm² ± 0.04 N/mm² (95 % confidence interval, 8 pieces)."
+pub(super) fn at_density(own: &AtDensity, context: &Context<'_>) -> String {
+    let amount = |base: f64| shown(Amount::from_base(own.property.kind(), base), context);
+    let outside = if own.outside { " The target density is outside the densities tested." } else { "" };
+    format!(
+        "{} at target density: {} ± {} (95 % confidence interval, {} pieces).{outside}",
+        property(own.property).label,
+        amount(own.value),
+        amount(own.half_width),
+        own.pieces
+    )
 }

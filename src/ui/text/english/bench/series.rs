@@ -54,11 +54,10 @@ pub(super) fn series(finding: &TrialFinding, _: &BenchContext<'_>) -> (String, S
             said("a two-factor interaction is confounded with the blocks.", "Take fewer blocks if it matters.")
         }
         TrialProblem::MadeRunsStay { made, open } => said(
-            format!(
-                "{made} of {} runs {} made and stay as they are.",
-                made + open,
-                if made == 1 { "is" } else { "are" }
-            ),
+            match made {
+                1 => format!("1 of {} runs is made and stays as it is.", made + open),
+                _ => format!("{made} of {} runs are made and stay as they are.", made + open),
+            },
             format!(
                 "A new run order, another number of replicates or another factor moves only {}.",
                 if open == 1 { "the run not made yet".to_owned() } else { format!("the {open} runs not made yet") }
