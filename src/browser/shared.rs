@@ -124,8 +124,9 @@ pub async fn look(ask: bool, most: usize) -> Result<Option<String>, SharedFileEr
     let asking: &Handle = handle.unchecked_ref();
     let wanted = object(&[("mode", "readwrite".into())])?;
     let granted = |answer: JsValue| answer.as_string().as_deref() == Some("granted");
-    if !granted(asking.query_permission(&wanted).await?) && !(ask && granted(asking.request_permission(&wanted).await?))
-    {
+    let allowed =
+        granted(asking.query_permission(&wanted).await?) || ask && granted(asking.request_permission(&wanted).await?);
+    if !allowed {
         return Err(SharedFileError::NotAllowed);
     }
     let file = file(&handle).await?;
