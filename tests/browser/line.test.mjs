@@ -84,8 +84,7 @@ journey("a pump out of its range is told with what helps, in the pump settings a
   await limits.click();
   await page.type(await box(page, "pump.1.most_setting"), "30");
   await page.press("Pump settings");
-  await page.sees("above the pump's highest setting.");
-  await page.sees("It serves fibre flows from");
+  await page.sees("above the highest setting allowed. It serves fibre flows from");
   await page.press("Settings table");
   await page.sees("above limit");
   await page.type(await box(page, "card.flow_step"), "1");
@@ -97,7 +96,8 @@ journey("a check is held against the recipe, kept with its remark, plotted and g
   await page.press("Line check");
   await page.sees("Actual and target");
   await page.type(await box(page, "pump.1.reading"), "400");
-  await page.sees("too much against the others.");
+  await page.sees("Either the flow meter of P1 binder reads 18 % high, or the catch-test line of P1 binder reads 15 % low");
+  await page.sees("Catch test first: the flow meter reads 400 kg/h");
   await page.type("Remark", "filter, cleaned");
   await page.press("Save check");
   await page.sees("filter, cleaned");
