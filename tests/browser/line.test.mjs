@@ -87,9 +87,9 @@ journey("a pump out of its range is told with what helps, in the pump settings a
   await page.sees("above the highest setting allowed. It serves fibre flows from");
   await page.press("Settings table");
   await page.sees("above limit");
-  await page.type(await box(page, "card.flow_step"), "1");
+  await page.type(await box(page, "table.flow_step"), "1");
   await page.sees("more than");
-  assert.equal(await (await box(page, "card.flow_step")).getProperty("value"), "1");
+  assert.equal(await (await box(page, "table.flow_step")).getProperty("value"), "1");
 });
 
 journey("a check is held against the recipe, kept with its remark, plotted and given out", TABLET, async (page) => {
