@@ -1,4 +1,4 @@
-// The line: settings first, catch tests, rate card, what runs, changeover, delivery; with fingers, at two sizes.
+// The line: pump settings first, catch tests, settings table, line check, changeover, delivery; with fingers, at two sizes.
 
 import assert from "node:assert/strict";
 import { journey } from "./harness.mjs";
@@ -19,9 +19,9 @@ const small = (page) =>
       .filter(([, r]) => r.height > 0 && r.height < 47.5)
       .map(([name, r]) => `${name}: ${r.height}`));
 
-const SECTIONS = ["Setting sheet", "Pumps and catch tests", "Rate card", "As running", "Tanks", "Changeover", "New delivery"];
+const SECTIONS = ["Pump settings", "Pumps and catch tests", "Settings table", "Line check", "Tanks", "Changeover", "New delivery"];
 
-journey("one tap from the recipe to the setting sheet, and its figures open their workings", { width: 820, height: 1180, touch: true }, async (page) => {
+journey("one tap from the recipe to the pump settings, and its figures open their workings", { width: 820, height: 1180, touch: true }, async (page) => {
   await page.press("Line");
   await page.sees("Example data.");
   await shows(page, "pump.1.setting", /^\d+(\.\d+)? %$/);
@@ -40,7 +40,7 @@ for (const [name, look] of [["a tablet", TABLET], ["a phone", PHONE]]) {
     for (const section of SECTIONS) {
       await page.press(section, { within: await page.css(".sections") });
       await page.heading(section);
-      if (section === "As running") await page.press("Keep this check");
+      if (section === "Line check") await page.press("Save check");
       if (section === "Changeover") {
         await page.choose("To recipe", await page.run(() => document.querySelector("#change-to").options[1].textContent));
         await page.press("Plan the changeover");
@@ -62,7 +62,7 @@ journey("rows of a catch test come one by one, a wrong one is told, and a reload
   await page.type(await box(page, "row.1.2.3.mass"), "66,8");
   await page.sees("far off the line through the others", { within: pump });
   await page.until(async () => assert.notEqual(await page.figure("test.1.intercept"), before));
-  await page.press("Set aside", { within: await page.css('[aria-label="Row 3"]') });
+  await page.press("Exclude", { within: await page.css('[aria-label="Row 3"]') });
   await page.seesNot("far off the line through the others", { within: pump });
   await page.type(await box(page, "row.1.2.1.seconds"), "0");
   await page.sees("Type a value above 0 and up to 36 000 s.", { within: pump });
@@ -78,37 +78,37 @@ journey("rows of a catch test come one by one, a wrong one is told, and a reload
   assert.equal(await (await box(page, "row.1.2.2.mass")).getProperty("value"), "-1");
 });
 
-journey("a pump out of its range is told with what helps, on the sheet and on the card", TABLET, async (page) => {
+journey("a pump out of its range is told with what helps, in the pump settings and in the settings table", TABLET, async (page) => {
   await page.press("Pumps and catch tests");
   const limits = await page.css('article[aria-labelledby="pump-1"] details.more summary');
   await limits.click();
   await page.type(await box(page, "pump.1.most_setting"), "30");
-  await page.press("Setting sheet");
-  await page.sees("above the pump's highest setting.");
-  await page.sees("It serves fibre flows from");
-  await page.press("Rate card");
+  await page.press("Pump settings");
+  await page.sees("above the highest setting allowed. It serves fibre flows from");
+  await page.press("Settings table");
   await page.sees("above limit");
-  await page.type(await box(page, "card.flow_step"), "1");
+  await page.type(await box(page, "table.flow_step"), "1");
   await page.sees("more than");
-  assert.equal(await (await box(page, "card.flow_step")).getProperty("value"), "1");
+  assert.equal(await (await box(page, "table.flow_step")).getProperty("value"), "1");
 });
 
 journey("a check is held against the recipe, kept with its remark, plotted and given out", TABLET, async (page) => {
-  await page.press("As running");
-  await page.sees("Against the recipe");
+  await page.press("Line check");
+  await page.sees("Actual and target");
   await page.type(await box(page, "pump.1.reading"), "400");
-  await page.sees("too much against the others.");
+  await page.sees("Either the flow meter of P1 binder reads 18 % high, or the catch-test line of P1 binder reads 15 % low");
+  await page.sees("Catch test first: the flow meter reads 400 kg/h");
   await page.type("Remark", "filter, cleaned");
-  await page.press("Keep this check");
+  await page.press("Save check");
   await page.sees("filter, cleaned");
   await page.type(await box(page, "pump.1.reading"), "340");
-  await page.press("Keep this check");
+  await page.press("Save check");
   await page.sees("Upper control limit");
   const { name, bytes } = await page.download(() => page.press("Save the log as a table (CSV)"));
   assert.match(name, /^line-log-.*\.csv$/);
   assert.match(bytes.toString(), /"filter, cleaned"/);
   await page.reload();
-  await page.press("As running");
+  await page.press("Line check");
   await page.sees("filter, cleaned");
 });
 
@@ -147,7 +147,7 @@ journey("a delivery shows what moves before it is accepted", TABLET, async (page
   await page.css('[id="field-line.delivery.solids-says"] .finding.stop');
 });
 
-journey("setting sheet and rate card on paper", TABLET, async (page) => {
+journey("pump settings and settings table on paper", TABLET, async (page) => {
   await shows(page, "pump.1.setting", /%$/);
   for (const paper of ["A4", "Letter"]) {
     const pdf = await page.pdf(paper);

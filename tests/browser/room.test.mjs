@@ -21,7 +21,7 @@ journey(`${RECIPES} recipes are kept, and none of them in local storage`, { hash
     await writeFile(join(folder, "library.json"), text);
     await page.press("Shelf");
     await page.upload("#import", join(folder, "library.json"));
-    await page.sees("records added, 0 records here already", { wait: 20_000 });
+    await page.sees("records added, 0 records here already", { wait: 60_000 });
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
@@ -29,7 +29,7 @@ journey(`${RECIPES} recipes are kept, and none of them in local storage`, { hash
   assert.equal(Object.keys(await page.records()).length, RECIPES + 1);
   for (const time of ["first", "second"]) {
     await page.go("#shelf");
-    await page.sees(`${RECIPES + 1} recipes`, { wait: 20_000 });
+    await page.sees(`${RECIPES + 1} recipes`, { wait: 60_000 });
     const [letters, quota] = await page.run(async () => [
       Object.entries(localStorage).reduce((sum, [key, text]) => sum + key.length + text.length, 0),
       (await navigator.storage.estimate()).quota,

@@ -80,6 +80,6 @@ pub struct LineWords {
     pub reading_way: fn(ReadingWay) -> &'static str,
     /// How a tank's content is read.
     pub tank_way: fn(TankWay) -> &'static str,
-    /// What the rows of a rate card mean.
+    /// What the rows of a settings table mean.
     pub table_rows: fn(TableRows) -> &'static str,
 }

@@ -40,7 +40,10 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
             );
         }
         LineFindingKind::TooManySteps { most } => {
-            return (format!("gives more than the {most} that a card holds."), "Type a larger step.".to_owned());
+            return (
+                format!("gives more than the {most} that a settings table holds."),
+                "Enter a larger step.".to_owned(),
+            );
         }
         LineFindingKind::Entry(_) => ("what was typed cannot be used.".to_owned(), "Type it again."),
         LineFindingKind::SettingsNotIncreasing { before } => (
