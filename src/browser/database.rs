@@ -9,11 +9,11 @@ use idb::event::DatabaseEvent;
 use idb::{Database, Factory, ObjectStoreParams, Query, Transaction, TransactionMode, TransactionResult};
 use js_sys::{Array, Function, Object, Reflect};
 use std::cell::{Cell, RefCell};
-use std::future::Future;
+use std::future::{Future, IntoFuture};
 use std::pin::pin;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{IdbDatabase, IdbTransaction};
+use web_sys::{IdbDatabase, IdbRequest, IdbTransaction};
 
 /// Its name among the databases of this address.
 const NAME: &str = "haulm";
@@ -81,7 +81,7 @@ thread_local! {
 pub async fn keys(of: ObjectStore) -> Result<Vec<String>, StoreError> {
     within(async {
         let store = begin(of, None).await?.object_store(of.name())?;
-        let keys = store.get_all_keys(None, None)?.await?;
+        let keys = answer(store.get_all_keys(None, None)?).await?;
         Ok(keys.iter().filter_map(JsValue::as_string).collect())
     })
     .await
@@ -96,7 +96,7 @@ pub async fn read(of: ObjectStore, keys: &[String]) -> Result<Vec<Option<JsValue
         let store = begin(of, None).await?.object_store(of.name())?;
         let mut found = Vec::with_capacity(keys.len());
         for key in keys {
-            found.push(store.get(Query::Key(key.as_str().into()))?.await?);
+            found.push(answer(store.get(Query::Key(key.as_str().into()))?).await?);
         }
         Ok(found)
     })
@@ -117,7 +117,7 @@ pub async fn texts(of: ObjectStore, after: Option<&str>) -> Result<Vec<(String, 
         };
         let keys = store.get_all_keys(range()?, Some(AT_ONCE))?;
         let values = store.get_all(range()?, Some(AT_ONCE))?;
-        let (keys, values) = (keys.await?, values.await?);
+        let (keys, values) = (answer(keys).await?, answer(values).await?);
         let text = |(key, value): (JsValue, JsValue)| Some((key.as_string()?, value.as_string().unwrap_or_default()));
         Ok(keys.into_iter().zip(values).filter_map(text).collect())
     })
@@ -142,6 +142,7 @@ pub async fn write(to: ObjectStore, writes: &[Write], durability: Durability) ->
             }
         }
         let raw = IdbTransaction::from(transaction);
+        let _unheard = UnheardTransaction(raw.clone());
         match Transaction::from(raw.clone()).await {
             Ok(TransactionResult::Committed) => Ok(()),
             Ok(TransactionResult::Aborted) | Err(_) => {
@@ -184,6 +185,35 @@ fn reason(error: &JsValue) -> StoreError {
         Some("QuotaExceededError") => StoreError::Full,
         Some("SecurityError" | "InvalidAccessError") => StoreError::Blocked,
         _ => StoreError::Other(words(error)),
+    }
+}
+
+/// What a request answers.
+async fn answer<R: IntoFuture + From<IdbRequest> + Into<IdbRequest>>(request: R) -> R::Output {
+    let raw: IdbRequest = request.into();
+    let _unheard = UnheardRequest(raw.clone());
+    R::from(raw).await
+}
+
+/// Takes the closures off a request when it goes: an answer that comes after the wait was given up would
+/// call closures that are gone, which throws.
+struct UnheardRequest(IdbRequest);
+
+impl Drop for UnheardRequest {
+    fn drop(&mut self) {
+        self.0.set_onsuccess(None);
+        self.0.set_onerror(None);
+    }
+}
+
+/// The same for a transaction, which tells of its abortion after it has told of the error.
+struct UnheardTransaction(IdbTransaction);
+
+impl Drop for UnheardTransaction {
+    fn drop(&mut self) {
+        self.0.set_oncomplete(None);
+        self.0.set_onabort(None);
+        self.0.set_onerror(None);
     }
 }
 

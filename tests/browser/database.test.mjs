@@ -54,6 +54,34 @@ journey("a database that does not answer is told within three seconds, the work 
   assert.equal((await revisions(page)).length, 1);
 });
 
+journey("an answer of the database that comes after the wait was given up does no harm", async (page) => {
+  // From now on handlers hear 5 s late, those that are still there by then.
+  await page.run(() => {
+    for (const [of, name] of [[IDBTransaction, "complete"], [IDBTransaction, "abort"], [IDBRequest, "success"]]) {
+      const handlers = new WeakMap();
+      Object.defineProperty(of.prototype, `on${name}`, {
+        get() {
+          return handlers.get(this) ?? null;
+        },
+        set(handler) {
+          if (!handlers.has(this)) {
+            this.addEventListener(name, (event) => setTimeout(() => {
+              window.late = (window.late ?? 0) + 1;
+              handlers.get(this)?.call(this, event);
+            }, 5000));
+          }
+          handlers.set(this, handler);
+        },
+      });
+    }
+  });
+  await page.press("Save");
+  await page.sees("The browser's database does not answer.", { wait: 6000 });
+  await page.until(async () => (await page.run(() => window.late ?? 0)) > 0);
+  await pause(500);
+  assert.deepEqual(await page.complaints(), []);
+});
+
 journey("a database deleted while the app is open takes what is saved afterwards", async (page) => {
   await page.press("Save");
   await page.sees("Saved at");

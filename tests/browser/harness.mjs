@@ -257,8 +257,8 @@ export class Page {
   }
 
   /** Chooses an option of a select by its words. */
-  async choose(label, words) {
-    const field = await this.field(label);
+  async choose(label, words, { within = null } = {}) {
+    const field = await this.field(label, { within });
     const options = await field.findElements(By.css("option"));
     const texts = await Promise.all(options.map((option) => this.run((o) => o.textContent.trim(), option)));
     assert.ok(texts.includes(words), `no option "${words}" in "${label}"; there are: ${texts.join(" | ")}`);
