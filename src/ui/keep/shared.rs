@@ -99,9 +99,13 @@ async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
         let there = state.shared.with_untracked(|file| file.there);
         let looked = text.is_some();
         records::loaded(state).await;
-        let Some(planned) = state.shelf.try_update(|shelf| plan(shelf, text.as_deref(), there)) else {
+        let Some(planned) = state.shelf.try_update_untracked(|shelf| plan(shelf, text.as_deref(), there)) else {
             return Ok(None);
         };
+        // What follows the shelf looks at the file again: to tell it of a look that changed nothing would never end.
+        if planned.as_ref().is_ok_and(|plan| plan.merged.added > 0) {
+            state.shelf.notify();
+        }
         let plan = planned.map_err(|why| match why {
             PlanError::Refused(why) => (state.words.refusal)(&why, Carrier::File),
             PlanError::Store(why) => (state.words.store)(&why),
