@@ -24,7 +24,7 @@ const withDialogs = (page) =>
   page.run(async () => {
     const folder = await navigator.storage.getDirectory();
     const file = () => folder.getFileHandle("shared.json", { create: true });
-    window.showSaveFilePicker = file;
+    window.showSaveFilePicker = async () => (window.chosenFile = await file());
     window.showOpenFilePicker = async () => [await file()];
   });
 const read = (page) =>
@@ -59,17 +59,28 @@ journey("a library file on a shared drive takes in what others save, goes out wi
   await page.sees("3 records; 1 came in, 1 went out");
 
   // Somebody writes in the very moment between our look and our writing.
+  // A look asks for leave before it gets the file; a writing gets it without.
   await page.run(() => {
-    const write = haulmFile.write;
-    haulmFile.write = async (text) => {
-      haulmFile.write = write;
-      const handle = await (await navigator.storage.getDirectory()).getFileHandle("shared.json");
-      const now = JSON.parse(await (await handle.getFile()).text());
-      now.records.push({ ...now.records[0], name: "Between" });
-      const out = await handle.createWritable();
-      await out.write(JSON.stringify(now));
-      await out.close();
-      return write(text);
+    const handle = window.chosenFile;
+    const { getFile, queryPermission } = FileSystemFileHandle.prototype;
+    let look = false;
+    handle.queryPermission = (wanted) => {
+      look = true;
+      return queryPermission.call(handle, wanted);
+    };
+    handle.getFile = async () => {
+      if (!look) {
+        delete handle.getFile;
+        delete handle.queryPermission;
+        const other = await (await navigator.storage.getDirectory()).getFileHandle("shared.json");
+        const now = JSON.parse(await (await other.getFile()).text());
+        now.records.push({ ...now.records[0], name: "Between" });
+        const out = await other.createWritable();
+        await out.write(JSON.stringify(now));
+        await out.close();
+      }
+      look = false;
+      return getFile.call(handle);
     };
   });
   await save(page, "Last");
