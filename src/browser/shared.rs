@@ -34,7 +34,10 @@ extern "C" {
 #[derive(Default)]
 struct Chosen {
     handle: Option<FileSystemFileHandle>,
+    /// The stamp of the last text that was understood or written.
     seen: Option<String>,
+    /// The stamp of the text that was read last and waits for [`accept`].
+    looked_at: Option<String>,
 }
 
 thread_local! {
@@ -83,7 +86,7 @@ pub async fn recall() -> Option<String> {
 
 fn take(handle: FileSystemFileHandle) -> String {
     let name = handle.name();
-    CHOSEN.set(Chosen { handle: Some(handle), seen: None });
+    CHOSEN.set(Chosen { handle: Some(handle), ..Chosen::default() });
     name
 }
 
@@ -131,6 +134,7 @@ pub async fn look(ask: bool, most: usize) -> Result<Option<String>, SharedFileEr
     }
     let file = file(&handle).await?;
     let now = stamp(&file);
+    CHOSEN.with_borrow_mut(|chosen| chosen.looked_at = None);
     if CHOSEN.with_borrow(|chosen| chosen.seen.as_ref() == Some(&now)) {
         return Ok(None);
     }
@@ -141,8 +145,18 @@ pub async fn look(ask: bool, most: usize) -> Result<Option<String>, SharedFileEr
         return Err(SharedFileError::TooLarge(bytes));
     }
     let text = text(&file).await?;
-    CHOSEN.with_borrow_mut(|chosen| chosen.seen = Some(now));
+    CHOSEN.with_borrow_mut(|chosen| chosen.looked_at = Some(now));
     Ok(Some(text))
+}
+
+/// The text of the last [`look`] was understood. Until then the file counts as never seen: it is read again at
+/// each look and not written to.
+pub fn accept() {
+    CHOSEN.with_borrow_mut(|chosen| {
+        if let Some(stamp) = chosen.looked_at.take() {
+            chosen.seen = Some(stamp);
+        }
+    });
 }
 
 /// Writes the file and reads it back; `false` when somebody else has written since the last look, and

@@ -97,6 +97,12 @@ journey("a library file on a shared drive takes in what others save, goes out wi
     await write(page, text);
     await page.press("Level now");
     await page.sees(words);
+    // Nor is it forgotten at the next look, nor written over at the next save.
+    await page.run(() => dispatchEvent(new Event("focus")));
+    await save(page, `After ${words}`);
+    await page.go("#shelf");
+    await page.press("Level now");
+    await page.sees(words);
     assert.equal(await read(page), text);
   }
   await page.run(async () => (await navigator.storage.getDirectory()).removeEntry("shared.json"));

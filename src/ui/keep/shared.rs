@@ -118,6 +118,7 @@ async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
         if plan.merged.refused > 0 {
             return Err((words.shared_foreign)(plan.merged.refused));
         }
+        shared::accept();
         came += plan.merged.added;
         let written = match &plan.write {
             Some(text) => shared::write(text).await.map_err(|why| in_words(state, &why))?,
