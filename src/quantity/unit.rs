@@ -235,7 +235,7 @@ units! {
 
     Hertz: Frequency, "Hz", ["hertz"], uom_into!(Frequency, frequency::hertz), uom_from!(Frequency, frequency::hertz);
     /// The base of a rotation is the number of turns a minute itself: it is read off a drive, and never
-    /// reckoned with as a frequency.
+    /// treated as a frequency.
     TurnPerMinute: Rotation, "rpm", ["r/min", "rev/min"], |x: f64| x, |x: f64| x;
     KilogramPerHourPerHertz: FlowPerFrequency, "kg/h per Hz", [], |x: f64| x / exact::HOUR, |x: f64| x * exact::HOUR;
     PoundPerHourPerHertz: FlowPerFrequency, "lb/h per Hz", [], |x: f64| x * (exact::POUND / exact::HOUR), |x: f64| x / (exact::POUND / exact::HOUR);

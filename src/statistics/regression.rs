@@ -75,7 +75,7 @@ pub enum FitError {
     TooFew,
     /// All points are at one x (with intercept), or at x = 0 (through the origin).
     NoSpread,
-    /// A number is not finite, or too large to reckon with.
+    /// A number is not finite, or too large to calculate with.
     NotFinite,
 }
 

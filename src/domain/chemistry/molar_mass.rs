@@ -1,4 +1,4 @@
-//! Molar masses of the substances whose reactions are reckoned with.
+//! Molar masses of the substances whose reactions are calculated.
 
 use uom::si::f64::MolarMass;
 use uom::si::molar_mass::gram_per_mole;

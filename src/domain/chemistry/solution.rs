@@ -22,7 +22,7 @@ pub struct Order {
     pub fraction: Ratio,
     /// Coldest temperature at which all the salt has to stay dissolved.
     pub temperature: ThermodynamicTemperature,
-    /// Measured density of the solution, which then goes before the table's.
+    /// Measured density of the solution, used instead of the table's.
     pub density: Option<MassDensity>,
 }
 
@@ -49,7 +49,7 @@ pub struct MakeUp {
 /// Why a solution cannot be made up.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum MakeUpError {
-    /// The wanted amount is not above zero, or too large or too small to reckon with.
+    /// The target amount is not above zero, or too large or too small to calculate with.
     AmountOutOfRange {
         /// What was asked for.
         given: Wanted,

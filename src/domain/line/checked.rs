@@ -1,4 +1,4 @@
-//! From a book to pumps and tanks that can be reckoned with, or to what is wrong with them.
+//! From a book to pumps and tanks that can be used, or to what is wrong with them.
 //!
 //! Each pump, catch test and tank stands for itself: what is wrong with one takes nothing from the others.
 

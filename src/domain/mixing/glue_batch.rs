@@ -103,7 +103,7 @@ pub enum GlueError {
         /// What was given.
         given: MassDensity,
     },
-    /// The wanted amount is not above zero, or too large or too small to reckon with.
+    /// The target amount is not above zero, or too large or too small to calculate with.
     AmountOutOfRange {
         /// What was asked for.
         given: Wanted,
@@ -116,7 +116,7 @@ pub enum GlueError {
 ///
 /// With f the mass fraction of each part: solids = Σ f·s, density = 1/Σ(f/ρ). The density is by
 /// **ideal mixing**, the volumes add up; a real mix may shrink or swell a little, so the measured
-/// density goes before it. Valid for shares ≥ 0 of which one at least is above zero, solids from 0
+/// density wins over it. Valid for shares ≥ 0 of which one at least is above zero, solids from 0
 /// to 100 %, densities above zero.
 ///
 /// # Errors

@@ -1,7 +1,7 @@
 //! The starting library: one typical binder system a family, to take into a recipe and change.
 //!
 //! Every value is typical, not a supplier's: each entry is marked as preset, and each liquid says
-//! where its values come from. The supplier's certificate goes before all of them. Names and sources
+//! where its values come from. The supplier's certificate wins over all of them. Names and sources
 //! are data of the recipe, as a mill's own would be, and not words of the page.
 
 use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};

@@ -4,7 +4,7 @@ use crate::browser::element::{Part, View, el};
 use crate::domain::Caution;
 use crate::ui::state::state;
 
-/// Cautions with what they are about, what can happen and what to do, and the rule that goes before
+/// Cautions with what they are about, what can happen and what to do, and the rule that applies to
 /// all of them. Nothing where there are none.
 pub fn list(cautions: Vec<Caution>) -> Option<View> {
     let state = state();

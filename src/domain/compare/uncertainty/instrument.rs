@@ -89,7 +89,7 @@ impl Instrument {
 pub struct Start {
     /// The ±.
     pub spread: InputUncertainty,
-    /// Where it comes from. The mill's own calibration goes before it.
+    /// Where it comes from. The mill's own calibration wins over it.
     pub source: Source,
 }
 
