@@ -1,6 +1,6 @@
 //! Recipes in links: packed by the browser itself, behind the `#`, which no server is ever sent.
 
-use crate::record::link::{LONGEST, PREFIX};
+use crate::record::file::link::{LONGEST, PREFIX};
 use js_sys::{Array, Function, Reflect, Uint8Array};
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;

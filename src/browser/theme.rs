@@ -1,6 +1,6 @@
 //! Light and dark.
 
-use crate::record::settings::Theme;
+use crate::record::content::settings::Theme;
 
 /// Puts the theme on the root element as `data-theme="light"` or `"dark"`; for [`Theme::System`] the
 /// attribute is absent and the style sheet's `prefers-color-scheme` decides.

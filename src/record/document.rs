@@ -2,9 +2,12 @@
 //!
 //! Its text says how often it was written, so that a tab knows whether another one has written since.
 
+pub mod merge;
+pub mod open_draft;
+
 use super::limits;
 use super::refusal::{self, Refusal};
-use super::sealed::Extra;
+use crate::record::content::sealed::Extra;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::Value;

@@ -4,48 +4,26 @@
 //! its own text. So two libraries merge as a union, a second tab cannot overwrite the first, and a
 //! record that was damaged shows itself. What follows a revision, even its removal, is another one.
 
-pub mod bench;
-pub mod bench_csv;
-pub mod cache;
-pub mod check_log;
-pub mod compare;
-pub mod csv;
+pub mod content;
 pub mod document;
 pub mod file;
 pub mod id;
-pub mod library;
 pub mod limits;
-pub mod line;
-pub mod line_check_file;
-pub mod link;
-pub mod merge;
-pub mod mix;
-pub mod open_draft;
 pub mod refusal;
-pub mod revision;
-pub mod sealed;
-pub mod settings;
-pub mod shared_file;
-pub mod shelf;
 pub mod store;
-pub mod summary;
-pub mod system;
 pub mod table;
 pub mod time;
 
-pub use bench::{OpenTrial, Trial, TrialContent};
-pub use cache::Cache;
-pub use check_log::{CheckRecord, LoggedFigure};
+pub use content::check_log::{CheckRecord, LoggedFigure};
+pub use content::line::{LineRecord, Planned};
+pub use content::revision::Revision;
+pub use content::settings::Settings;
+pub use content::summary::Summary;
+pub use content::trial::{OpenTrial, Trial, TrialContent};
 pub use document::{Document, Stored};
+pub use file::line_check::LineCheckFile;
 pub use id::{CheckId, RecipeId, RevisionId, SystemId, TrialId};
-pub use line::{LineRecord, Planned};
-pub use line_check_file::LineCheckFile;
 pub use refusal::Refusal;
-pub use revision::Revision;
-pub use settings::Settings;
-pub use shelf::Shelf;
+pub use store::cache::Cache;
+pub use store::library::Library;
 pub use store::{Store, StoreError};
-pub use summary::Summary;
-
-#[cfg(test)]
-mod schema;

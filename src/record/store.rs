@@ -1,5 +1,9 @@
 //! Where records are kept: texts under keys.
 
+pub mod cache;
+pub mod library;
+pub mod shared_file;
+
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 

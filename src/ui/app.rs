@@ -26,7 +26,7 @@ fn app() -> View {
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
-    if let Some(listeners) = event::on_drop(move |file| page::shelf::dropped(state, file)) {
+    if let Some(listeners) = event::on_drop(move |file| page::library::dropped(state, file)) {
         listeners.into_iter().for_each(event::Listener::forget);
     }
     many([
@@ -57,7 +57,7 @@ fn body(page: Page) -> View {
         Page::Compare => page::compare::compare(),
         Page::Mix => page::mix::mix(),
         Page::Systems => page::systems::systems(),
-        Page::Shelf => page::shelf::shelf(),
+        Page::Library => page::library::library(),
         Page::Help => page::help::help(),
     }
 }

@@ -4,37 +4,37 @@
 mod bench;
 mod copies;
 pub mod documents;
+mod library;
 pub mod link;
 mod pause;
 pub mod records;
 pub mod shared;
-mod shelf;
 mod systems;
 mod trouble;
 
 pub use bench::{TrialTable, is_tied};
-pub use shelf::Imported;
+pub use library::Imported;
 
 use super::part::on_recipe::on_recipe;
 use super::part::save::NAME;
 use super::state::documents::Documents;
 use super::state::line::taught as taught_line;
-use super::state::{Library, Opened, State, Trouble};
+use super::state::{BrowserLibrary, Opened, State, Trouble};
 use super::text::ENGLISH;
 use crate::browser::graph::*;
 use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
 use crate::domain::mixing::MixDraft;
 use crate::domain::recipe::example::example;
-use crate::record::compare::COMPARISON;
-use crate::record::file::RecipeFile;
-use crate::record::line::LINE;
-use crate::record::mix::MIXING;
-use crate::record::open_draft::{OpenDraft, RECIPE};
-use crate::record::revision::{Stamp, Standing, Title};
-use crate::record::shelf::{SETTINGS, SaveError, Unread};
-use crate::record::system::NEW_SYSTEM;
-use crate::record::{Cache, Revision, RevisionId, Settings, Shelf, Store, StoreError};
+use crate::record::content::binder_system::NEW_SYSTEM;
+use crate::record::content::comparison::COMPARISON;
+use crate::record::content::line::LINE;
+use crate::record::content::mixing::MIXING;
+use crate::record::content::revision::{Stamp, Standing, Title};
+use crate::record::document::open_draft::{OpenDraft, RECIPE};
+use crate::record::file::recipe::RecipeFile;
+use crate::record::store::library::{SETTINGS, SaveError, Unread};
+use crate::record::{Cache, Library, Revision, RevisionId, Settings, Store, StoreError};
 use crate::ui::signal::{Memo, effect, memo, when_settled};
 use pause::PAUSE;
 use trouble::{tell_unsaved, unread};
@@ -45,7 +45,7 @@ use trouble::{tell_unsaved, unread};
 #[must_use]
 pub fn start() -> State {
     let words = &ENGLISH;
-    let shelf: Library = Shelf::blank(Cache::new(LocalStore));
+    let library: BrowserLibrary = Library::blank(Cache::new(LocalStore));
     let mut trouble = None;
     let mut unread = |why: &Unread, mend: &str| {
         // What cannot be reached at all is told when it is written.
@@ -53,32 +53,32 @@ pub fn start() -> State {
             trouble.get_or_insert(told);
         }
     };
-    let settings = match first_settings(&shelf) {
+    let settings = match first_settings(&library) {
         Some(settings) => settings,
-        None => shelf.settings().unwrap_or_else(|why| {
-            unread(&why, words.shelf_page.settings_unread);
+        None => library.settings().unwrap_or_else(|why| {
+            unread(&why, words.library_page.settings_unread);
             Settings::default()
         }),
     };
     let mut documents = Documents::default();
     let open = Opened {
-        recipe: documents::begin(&shelf, &mut documents, &RECIPE, taught, &mut |why| {
-            unread(why, words.shelf_page.draft_unread);
+        recipe: documents::begin(&library, &mut documents, &RECIPE, taught, &mut |why| {
+            unread(why, words.library_page.draft_unread);
         }),
-        line: documents::begin(&shelf, &mut documents, &LINE, taught_line, &mut |why| {
+        line: documents::begin(&library, &mut documents, &LINE, taught_line, &mut |why| {
             unread(why, words.line_page.unread);
         }),
-        mix: documents::begin(&shelf, &mut documents, &MIXING, MixDraft::default, &mut |why| {
-            unread(why, words.shelf_page.draft_unread);
+        mix: documents::begin(&library, &mut documents, &MIXING, MixDraft::default, &mut |why| {
+            unread(why, words.library_page.draft_unread);
         }),
-        compare: documents::begin(&shelf, &mut documents, &COMPARISON, Default::default, &mut |why| {
-            unread(why, words.shelf_page.draft_unread);
+        compare: documents::begin(&library, &mut documents, &COMPARISON, Default::default, &mut |why| {
+            unread(why, words.library_page.draft_unread);
         }),
-        system: documents::begin(&shelf, &mut documents, &NEW_SYSTEM, Default::default, &mut |why| {
-            unread(why, words.shelf_page.draft_unread);
+        system: documents::begin(&library, &mut documents, &NEW_SYSTEM, Default::default, &mut |why| {
+            unread(why, words.library_page.draft_unread);
         }),
     };
-    State::new(shelf, settings, open, documents, trouble)
+    State::new(library, settings, open, documents, trouble)
 }
 
 /// The example.
@@ -96,8 +96,8 @@ pub fn blank() -> OpenDraft {
 }
 
 /// The settings of a first start: the decimal mark of the browser's language. `None` later on.
-fn first_settings(shelf: &Library) -> Option<Settings> {
-    let stored = shelf.store().read(SETTINGS).ok()?;
+fn first_settings(library: &BrowserLibrary) -> Option<Settings> {
+    let stored = library.store().read(SETTINGS).ok()?;
     let mut settings = Settings::default();
     settings.units.mark = locale::decimal_mark();
     stored.is_none().then_some(settings)
@@ -120,14 +120,14 @@ pub fn keep(state: State) {
     effect(move || {
         let settings = state.settings.get();
         if settings != read {
-            let kept = state.shelf.with_untracked(|shelf| shelf.keep_settings(&settings));
+            let kept = state.library.with_untracked(|library| library.keep_settings(&settings));
             documents::note(state, SETTINGS, kept);
             read = settings;
         }
     });
     if let Some(listener) = event::on_storage(move |key| {
         if key.as_deref() == Some(SETTINGS)
-            && let Ok(settings) = state.shelf.with_untracked(Shelf::settings)
+            && let Ok(settings) = state.library.with_untracked(Library::settings)
         {
             state.settings.set(settings);
         }
@@ -174,7 +174,7 @@ impl State {
             on_recipe(*self, || page::focus(NAME));
             return false;
         }
-        let base = from.and_then(|id| self.shelf.with_untracked(|shelf| shelf.revision(id)));
+        let base = from.and_then(|id| self.library.with_untracked(|library| library.revision(id)));
         let same = |base: &Revision| {
             let content = base.content();
             content.standing == Standing::Kept && content.draft == draft && base.title() == title
@@ -194,7 +194,7 @@ impl State {
             None => Revision::first(title, draft, stamp),
         };
         let saved = match revision {
-            Ok(revision) => self.change_shelf(|shelf| shelf.save(revision)),
+            Ok(revision) => self.change_library(|library| library.save(revision)),
             Err(error) => {
                 tell_unsaved(*self, &SaveError::from(error));
                 None
@@ -225,15 +225,15 @@ impl State {
     }
 
     /// Does something with what is kept, has it written, and says what went wrong; `None` then.
-    pub fn change_shelf<T>(&self, change: impl FnOnce(&mut Library) -> Result<T, SaveError>) -> Option<T> {
-        let outcome = self.shelf.try_update(change)?;
+    pub fn change_library<T>(&self, change: impl FnOnce(&mut BrowserLibrary) -> Result<T, SaveError>) -> Option<T> {
+        let outcome = self.library.try_update(change)?;
         records::write(*self);
         outcome.map_err(|why| tell_unsaved(*self, &why)).ok()
     }
 
     /// Puts a saved recipe on the page; whether it is there.
     pub fn open_revision(&self, id: RevisionId) -> bool {
-        let Some(revision) = self.shelf.with_untracked(|shelf| shelf.revision(id)) else { return false };
+        let Some(revision) = self.library.with_untracked(|library| library.revision(id)) else { return false };
         let draft = revision.content().draft.clone();
         self.open(OpenDraft { from: Some(id), title: revision.title(), draft, remark: String::new(), example: false });
         true
@@ -246,7 +246,7 @@ impl State {
         // Read once a revision, not once a key.
         let base = memo(move || {
             let id = state.from.get()?;
-            let base = state.shelf.with(|shelf| shelf.revision(id))?;
+            let base = state.library.with(|library| library.revision(id))?;
             let kept = base.content().standing == Standing::Kept && state.unwritten.get() == 0;
             kept.then(|| (base.title(), base.content().draft.clone()))
         });
@@ -272,7 +272,7 @@ impl State {
         });
         match given {
             Ok(name) => {
-                self.tell((self.words.shelf_page.given_out)(&name));
+                self.tell((self.words.library_page.given_out)(&name));
                 let now = clock::now();
                 self.settings.update(|settings| settings.copied_at = Some(now));
             }

@@ -5,8 +5,8 @@ use super::text::ENGLISH;
 use crate::browser::element::{self, Part, View, button, el};
 use crate::browser::graph::*;
 use crate::browser::{LocalStore, file, hash};
-use crate::record::shelf::PREFIX;
-use crate::record::{Cache, Shelf, Store};
+use crate::record::store::library::PREFIX;
+use crate::record::{Cache, Library, Store};
 use crate::ui::signal::RwSignal;
 
 /// The part of the address behind `#` that asks for it.
@@ -24,7 +24,7 @@ fn page() -> View {
         spawn_local(async move {
             let told = match gathered().await {
                 Ok((text, count)) => {
-                    let name = format!("{}.json", ENGLISH.shelf_page.library_name);
+                    let name = format!("{}.json", ENGLISH.library_page.library_name);
                     match file::give_out(&name, "application/json", &text) {
                         Ok(()) => (words.saved)(count, &name),
                         Err(own) => own,
@@ -44,7 +44,7 @@ fn page() -> View {
         .set("id", "stopped")
         .child(el("h1").child(words.title))
         .child(el("p").set("role", "status").child(move || said.get()))
-        .child(button().on_click(save).child(ENGLISH.shelf_page.save_library))
+        .child(button().on_click(save).child(ENGLISH.library_page.save_library))
         .child(button().on_click(again).child(words.again))
         .view()
 }
@@ -63,7 +63,7 @@ async fn gathered() -> Result<(String, usize), String> {
     let (copies, texts) = found.unwrap_or_default();
     cache.load(texts);
     documents.extend(copies);
-    let (text, count) = Shelf::blank(cache).everything_file(&documents).map_err(|why| (ENGLISH.store)(&why).what)?;
+    let (text, count) = Library::blank(cache).everything_file(&documents).map_err(|why| (ENGLISH.store)(&why).what)?;
     // What there is goes to the file all the same.
     match wrong {
         Some(wrong) if documents.is_empty() => Err(wrong),

@@ -18,7 +18,7 @@ pub enum Page {
     /// The library of binder systems.
     Systems,
     /// All recipes that are kept.
-    Shelf,
+    Library,
     /// What the app does, its words and its shortcuts.
     Help,
 }
@@ -26,7 +26,7 @@ pub enum Page {
 impl Page {
     /// All pages, in the order of the bar.
     pub const ALL: &'static [Page] =
-        &[Self::Recipe, Self::Line, Self::Bench, Self::Compare, Self::Mix, Self::Systems, Self::Shelf, Self::Help];
+        &[Self::Recipe, Self::Line, Self::Bench, Self::Compare, Self::Mix, Self::Systems, Self::Library, Self::Help];
 
     /// The hash, without the `#`.
     #[must_use]
@@ -38,7 +38,7 @@ impl Page {
             Self::Compare => "compare",
             Self::Mix => "mix",
             Self::Systems => "systems",
-            Self::Shelf => "shelf",
+            Self::Library => "library",
             Self::Help => "help",
         }
     }
@@ -66,7 +66,7 @@ mod tests {
         for page in Page::ALL {
             assert_eq!(Page::of(&page.link()), *page);
         }
-        for strange in ["", "#", "#nowhere", "#Recipe/", "shelf/x"] {
+        for strange in ["", "#", "#nowhere", "#Recipe/", "library/x"] {
             assert_eq!(Page::of(strange), Page::Recipe);
         }
     }

@@ -5,11 +5,11 @@
 #![allow(clippy::print_stdout, clippy::unwrap_used, clippy::panic, missing_docs)]
 
 use haulm::domain::recipe::example::example;
-use haulm::record::file::RecipeFile;
-use haulm::record::revision::{Stamp, Title};
+use haulm::record::content::revision::{Stamp, Title};
+use haulm::record::content::summary::{Order, find};
+use haulm::record::file::recipe::RecipeFile;
 use haulm::record::store::MemoryStore;
-use haulm::record::summary::{Order, find};
-use haulm::record::{Revision, Shelf};
+use haulm::record::{Library, Revision};
 use std::time::Instant;
 
 const RECIPES: u64 = 2_000;
@@ -31,21 +31,21 @@ fn quickest<T>(mut run: impl FnMut() -> T) -> f64 {
 
 fn main() {
     let store = MemoryStore::default();
-    let mut shelf = Shelf::open(store.clone()).unwrap();
+    let mut library = Library::open(store.clone()).unwrap();
     for n in 0..RECIPES {
         let title = Title { name: format!("Recipe {n} of the mill"), ..Title::default() };
-        shelf.save(Revision::first(title, example(), Stamp { at: n, ..Stamp::default() }).unwrap()).unwrap();
+        library.save(Revision::first(title, example(), Stamp { at: n, ..Stamp::default() }).unwrap()).unwrap();
     }
-    let open = quickest(|| Shelf::open(store.clone()).unwrap());
-    let shelf = Shelf::open(store).unwrap();
+    let open = quickest(|| Library::open(store.clone()).unwrap());
+    let library = Library::open(store).unwrap();
     let search = quickest(|| {
-        let listed = shelf.recipes();
+        let listed = library.recipes();
         assert_eq!(find(&listed, "recipe 1234", Order::Name).len(), 1);
     });
     let huge = "[".repeat(100_000_000);
     let refuse = quickest(|| {
         assert!(RecipeFile::read(&huge).is_err());
-        assert!(RecipeFile::read(&huge[..haulm::record::file::LARGEST]).is_err());
+        assert!(RecipeFile::read(&huge[..haulm::record::file::recipe::LARGEST]).is_err());
     });
     for (what, took, limit) in [
         ("2 000 recipes opened", open, OPEN),

@@ -1,4 +1,4 @@
-// The main journeys in the two other engines: a recipe, the shelf, the line, the bench and the comparison.
+// The main journeys in the two other engines: a recipe, the library, the line, the bench and the comparison.
 //
 // The other files of journeys run in another engine as well (HAULM_ENGINE=firefox node --test …); what only Chromium's driver can
 // do is then skipped in words. Each journey here is short, since a browser takes seconds to start.
@@ -67,10 +67,10 @@ for (const engine of ["firefox", "webkit"]) {
     await page.screenshot(`${engine}-recipe`);
   });
 
-  journey(`${engine}: the shelf keeps two recipes, takes one in from a file and opens it`, desk, async (page) => {
+  journey(`${engine}: the library keeps two recipes, takes one in from a file and opens it`, desk, async (page) => {
     await page.press("Save");
     await saved(page, 1);
-    await page.press("Shelf");
+    await page.press("Library");
     await page.until(async () => assert.deepEqual(await names(page), [`${NAME} on the recipe page`]));
     const [key] = await stored(page);
     const { draft } = JSON.parse((await page.records())[key]);
@@ -86,7 +86,7 @@ for (const engine of ["firefox", "webkit"]) {
     await page.press("Open From the other mill");
     await page.until(async () => assert.equal(await page.run((box) => box.value, await page.css("#recipe-name")), "From the other mill"));
     await page.reload();
-    await page.press("Shelf");
+    await page.press("Library");
     await page.until(async () => assert.deepEqual((await names(page)).length, 2));
     await page.press(`Open ${NAME}`);
     await page.until(async () => assert.equal(await page.run((box) => box.value, await page.css("#recipe-name")), NAME));

@@ -41,7 +41,7 @@ const list = (page) => page.run(() => [...document.querySelectorAll(".lines h2")
 journey("a library file on a shared drive takes in what others save, goes out with what is saved here, and loses nothing", async (page) => {
   await save(page, "Ours");
   await withDialogs(page);
-  await page.press("Shelf");
+  await page.press("Library");
   await page.press("Begin a library file");
   await page.sees("1 record; 0 came in, 1 went out");
   assert.deepEqual(await names(page), ["Ours"]);
@@ -54,7 +54,7 @@ journey("a library file on a shared drive takes in what others save, goes out wi
   await write(page, JSON.stringify(theirs));
   await save(page, "Ours, too");
   await page.until(async () => assert.deepEqual(await names(page), ["Ours", "Ours, too", "Theirs"]));
-  await page.press("Shelf");
+  await page.press("Library");
   await page.until(async () => assert.deepEqual(await list(page), ["Ours", "Ours, too on the recipe page", "Theirs"]));
   await page.sees("3 records; 1 came in, 1 went out");
 
@@ -87,8 +87,8 @@ journey("a library file on a shared drive takes in what others save, goes out wi
   await page.until(async () => assert.deepEqual(await names(page), ["Between", "Last", "Ours", "Ours, too", "Theirs"]));
 
   // It is remembered; and what cannot be read is left as it is.
-  await page.go("#shelf");
-  await page.sees("Level with this shelf");
+  await page.go("#library");
+  await page.sees("Level with this library");
   for (const [text, words] of [
     ["{\"haulm\":\"library\",\"version\":1,\"records\":[", "breaks off"],
     ["{\"haulm\":\"library\",\"version\":99,\"records\":[]}", "has format 99"],
@@ -100,7 +100,7 @@ journey("a library file on a shared drive takes in what others save, goes out wi
     // Nor is it forgotten at the next look, nor written over at the next save.
     await page.run(() => dispatchEvent(new Event("focus")));
     await save(page, `After ${words}`);
-    await page.go("#shelf");
+    await page.go("#library");
     await page.press("Level now");
     await page.sees(words);
     assert.equal(await read(page), text);
@@ -110,13 +110,13 @@ journey("a library file on a shared drive takes in what others save, goes out wi
   await page.sees("The file is not where it was.");
   await page.press("Let go of it");
   await page.byRole("button", "Take up a library file");
-  await page.go("#shelf");
+  await page.go("#library");
   await page.byRole("button", "Take up a library file");
 });
 
 journey("where the browser cannot keep a file up to date, none is offered", async (page) => {
   await page.command("Page.addScriptToEvaluateOnNewDocument", { source: "delete window.showSaveFilePicker" });
-  await page.go("#shelf");
+  await page.go("#library");
   await page.byRole("button", "Save everything to a file");
   await page.seesNot("shared drive");
 });
@@ -137,7 +137,7 @@ journey("a file dropped on any page goes where a chosen one goes, or is refused 
   await page.press("Line");
   await drop(page, "dropped.haulm.json", String(bytes));
   await page.sees("was taken in from the file");
-  await page.byRole("heading", "Shelf");
+  await page.byRole("heading", "Library");
   await drop(page, "picture.png", "PNG");
   await page.sees("is no JSON");
 });
@@ -148,19 +148,19 @@ journey("the list goes out as a table in which nothing computes, and markup in a
   await page.run(() => document.querySelectorAll("details").forEach((fold) => (fold.open = true)));
   await page.type("Note", "@SUM(A1)");
   await page.press("Save");
-  await page.press("Shelf");
+  await page.press("Library");
   const { bytes } = await page.download(() => page.press("Save this list as a table (CSV)"));
   const [head, row] = String(bytes).split("\r\n");
   assert.ok(head.startsWith('\u{feff}"name","tags","note",'), head);
   assert.ok(row.startsWith(`"'${name}","","'@SUM(A1)",`), row);
-  for (const where of ["Recipe", "Line", "Bench", "Compare", "Shelf"]) {
+  for (const where of ["Recipe", "Line", "Bench", "Compare", "Library"]) {
     await page.press(where);
     await page.until(() => page.run((where) => document.querySelector(`[aria-current="page"]`)?.textContent.includes(where), where));
     assert.equal(await page.run(() => document.querySelectorAll("img[src=x]").length), 0, where);
   }
 });
 
-journey("a file of 100 MB and one nested a hundred thousand deep are refused", { hash: "#shelf", timeout: 300_000 }, async (page) => {
+journey("a file of 100 MB and one nested a hundred thousand deep are refused", { hash: "#library", timeout: 300_000 }, async (page) => {
   const folder = await mkdtemp(join(tmpdir(), "haulm-huge-"));
   try {
     const huge = join(folder, "huge.json");

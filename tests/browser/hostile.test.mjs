@@ -63,7 +63,7 @@ journey("hostile links and drafts are refused within a second, and the next star
   assert.deepEqual(table.filter(({ ms, lost }) => ms > 1000 || lost), []);
 });
 
-journey("each file that cannot be read is told by what is wrong with it", { hash: "#shelf" }, async (page) => {
+journey("each file that cannot be read is told by what is wrong with it", { hash: "#library" }, async (page) => {
   const folder = await mkdtemp(join(tmpdir(), "haulm-hostile-"));
   try {
     for (const [name, text, words] of [
@@ -89,7 +89,7 @@ journey("a link never displaces work for good", async (page) => {
   // A name that turns the text around stands by itself.
   assert.match(await page.run(() => document.querySelector(".notice.shown").textContent), /\u2068\u202eesreveR\u2069/);
   await page.reload();
-  await page.press("Shelf");
+  await page.press("Library");
   await page.sees("Unsaved work,");
   const name = await page.run(() => document.querySelector(".lines h2").textContent.trim());
   assert.match(name, /^Unsaved work, \d\d:\d\d: My work/);

@@ -32,7 +32,7 @@ journey("with the server gone it opens, works, keeps and opens again", async (pa
   await page.type("Board density", "702");
   await page.press("Save");
   await page.until(async () => assert.match(await page.run((e) => e.textContent, await page.css("#save-state")), /^Revision 1 · Saved/));
-  for (const name of ["Line", "Compare", "Shelf", "Recipe"]) await page.press(name);
+  for (const name of ["Line", "Compare", "Library", "Recipe"]) await page.press(name);
   await page.reload();
   assert.equal(await density(page), "702");
 });
@@ -131,9 +131,9 @@ journey("it can be installed, and opens by the page's other name and with a quer
   assert.deepEqual((await page.command("Page.getInstallabilityErrors")).installabilityErrors, []);
   await page.server.close();
   for (const name of ["index.html", "?from=a-note"]) {
-    await page.driver.get(`${page.server.url}${name}#shelf`);
+    await page.driver.get(`${page.server.url}${name}#library`);
     await page.started();
-    await page.byRole("heading", "Shelf");
+    await page.byRole("heading", "Library");
   }
 });
 

@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { journey, pause } from "./harness.mjs";
 
-/** How the recipe on the page stands to the shelf. */
+/** How the recipe on the page stands to the library. */
 const saved = (page, revision) =>
   page.until(async () => assert.match(await page.run((e) => e.textContent, await page.css("#save-state")), new RegExp(`^Revision ${revision} · Saved`)));
 const link = (page) => page.until(async () => {
@@ -21,7 +21,7 @@ journey("a library goes to a file, into an empty browser, and twice adds nothing
   await page.type("Board density", "705");
   await page.press("Save");
   await saved(page, 2);
-  await page.press("Shelf");
+  await page.press("Library");
   const { name, bytes } = await page.download(() => page.press("Save everything to a file"));
   assert.equal(name, "haulm-library.json");
   await page.sees("2 records saved to the file haulm-library.json.");
@@ -30,7 +30,7 @@ journey("a library goes to a file, into an empty browser, and twice adds nothing
     await writeFile(join(folder, "library.json"), bytes);
     await page.forget();
     await page.reload();
-    await page.press("Shelf");
+    await page.press("Library");
     await page.sees("Nothing saved yet");
     for (const told of ["2 records added, 0 records here already. Nothing was overwritten.", "0 records added, 2 records here already. Nothing was overwritten."]) {
       await page.upload("#import", join(folder, "library.json"));
@@ -64,7 +64,7 @@ journey("a link opens the recipe that it holds, by address and pasted; a damaged
   await page.until(async () => assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_density"]')), "711"));
   assert.equal(await page.run(() => location.hash), "#recipe");
   await (await page.css(".notice button")).click();
-  await page.press("Shelf");
+  await page.press("Library");
   await page.type("Link to a recipe", made);
   await page.press("Open the link");
   await page.sees("from the link is open, and not saved yet");
@@ -80,7 +80,7 @@ journey("revisions stand side by side with what changed in the doses, and one is
   await page.type("Board density", "720");
   await page.press("Save");
   await saved(page, 2);
-  await page.press("Shelf");
+  await page.press("Library");
   await page.press("History");
   await page.press("What changed since");
   await page.sees("What was typed differently");
@@ -114,7 +114,7 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
   await page.forget();
   await page.putRecords(Object.entries(first));
   await page.reload();
-  await page.press("Shelf");
+  await page.press("Library");
   await page.press("Open Example: wheat straw, pMDI, 15 mm");
   await saved(page, 1);
   await page.type(await page.css('[data-field="board_moisture"]'), "9");
@@ -122,7 +122,7 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
   await saved(page, 2);
   await page.putRecords(Object.entries(other));
   await page.reload();
-  await page.press("Shelf");
+  await page.press("Library");
   await page.sees("Several versions stand side by side");
   await page.press("See them side by side");
   await page.press("Take the older: Board density");
@@ -157,7 +157,7 @@ journey("a fault of the program offers what is kept as a file, and starts again"
   const folder = await mkdtemp(join(tmpdir(), "haulm-library-"));
   try {
     await writeFile(join(folder, "library.json"), bytes);
-    await page.press("Shelf");
+    await page.press("Library");
     await page.upload("#import", join(folder, "library.json"));
     await page.sees("0 records added, 1 record here already.");
   } finally {
@@ -170,7 +170,7 @@ journey("names and notes with markup are shown as text", async (page) => {
   await page.type(await page.css("#recipe-name"), evil);
   await page.press("Save");
   await saved(page, 1);
-  await page.press("Shelf");
+  await page.press("Library");
   await page.sees(evil);
   assert.equal(await page.run(() => document.querySelectorAll("img, h2 b").length), 0);
 });

@@ -8,7 +8,7 @@ import { journey } from "./harness.mjs";
 
 const RECIPES = 3000;
 
-journey(`${RECIPES} recipes are kept, and none of them in local storage`, { hash: "#shelf" }, async (page) => {
+journey(`${RECIPES} recipes are kept, and none of them in local storage`, { hash: "#library" }, async (page) => {
   await page.press("Recipe");
   await page.press("Save");
   await page.sees("Saved at");
@@ -19,7 +19,7 @@ journey(`${RECIPES} recipes are kept, and none of them in local storage`, { hash
     const text = JSON.stringify({ haulm: "library", version: 1, records });
     assert.ok(text.length > 7e6, "it would not fit");
     await writeFile(join(folder, "library.json"), text);
-    await page.press("Shelf");
+    await page.press("Library");
     await page.upload("#import", join(folder, "library.json"));
     await page.sees("records added, 0 records here already", { wait: 60_000 });
   } finally {
@@ -28,7 +28,7 @@ journey(`${RECIPES} recipes are kept, and none of them in local storage`, { hash
   // What was told as added is on the disk.
   assert.equal(Object.keys(await page.records()).length, RECIPES + 1);
   for (const time of ["first", "second"]) {
-    await page.go("#shelf");
+    await page.go("#library");
     await page.sees(`${RECIPES + 1} recipes`, { wait: 60_000 });
     const [letters, quota] = await page.run(async () => [
       Object.entries(localStorage).reduce((sum, [key, text]) => sum + key.length + text.length, 0),

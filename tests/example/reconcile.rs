@@ -18,7 +18,7 @@ use haulm::domain::line::{
 use haulm::domain::{Draft, Grade};
 use haulm::quantity::Units;
 use haulm::record::LineCheckFile;
-use haulm::record::line_check_file::LARGEST;
+use haulm::record::file::line_check::LARGEST;
 use haulm::statistics::reconciliation::{Reconciliation, Status};
 use haulm::ui::text::{Context, ENGLISH, LineContext, Message};
 use serde_json::{Map, Value, json};

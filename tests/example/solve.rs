@@ -16,7 +16,7 @@ use haulm::domain::{Draft, Figure, LiquidFigure};
 use haulm::quantity::number::ReadError;
 use haulm::quantity::{Amount, Dimension, Kind, Unit};
 use haulm::record::Refusal;
-use haulm::record::file::{LARGEST, RecipeFile};
+use haulm::record::file::recipe::{LARGEST, RecipeFile};
 use serde_json::{Map, Value, json};
 use std::process::ExitCode;
 

@@ -3,10 +3,10 @@
 use super::mill::Mill;
 use haulm::domain::line::{LineBook, check_readings, read_running};
 use haulm::quantity::format::DecimalMark;
-use haulm::record::check_log::{CheckContent, series};
-use haulm::record::csv::{COLUMNS, log_csv};
-use haulm::record::line::{End, LINE};
-use haulm::record::shelf::{Shelf, Unread};
+use haulm::record::content::check_log::{CheckContent, series};
+use haulm::record::content::line::{End, LINE};
+use haulm::record::file::log_csv::{COLUMNS, log_csv};
+use haulm::record::store::library::{Library, Unread};
 use haulm::record::store::{MemoryStore, Store};
 use haulm::record::{LineRecord, LoggedFigure, Planned, Refusal, Stored};
 use haulm::statistics::control_chart::control_chart;
@@ -39,14 +39,14 @@ fn check(at: u64, remark: &str) -> CheckContent {
 /// A check that was struck out stays in the log, and the control limits are those of the others.
 #[test]
 fn a_check_struck_out_is_kept_and_does_not_count() {
-    let shelf = Shelf::open(MemoryStore::default()).unwrap();
+    let library = Library::open(MemoryStore::default()).unwrap();
     for (at, remark) in [(1_000, "first"), (2_000, "a slip"), (3_000, "third")] {
-        shelf.log_check(check(at, remark)).unwrap();
+        library.log_check(check(at, remark)).unwrap();
     }
-    let before = shelf.log().unwrap();
+    let before = library.log().unwrap();
     let slip = before.checks.iter().find(|check| check.content().remark == "a slip").unwrap();
-    shelf.strike_check(slip, 4_000, "CD".to_owned()).unwrap();
-    let log = shelf.log().unwrap();
+    library.strike_check(slip, 4_000, "CD".to_owned()).unwrap();
+    let log = library.log().unwrap();
     assert_eq!(log.checks, before.checks, "nothing is lost");
     assert_eq!(log.struck.iter().collect::<Vec<_>>(), [&haulm::record::CheckId(slip.id())]);
     let remarks: Vec<_> = log.counting().iter().map(|check| check.content().remark.clone()).collect();
@@ -54,20 +54,20 @@ fn a_check_struck_out_is_kept_and_does_not_count() {
     let times: Vec<_> = series(&log.counting(), "mat_moisture", None).into_iter().map(|(at, _)| at).collect();
     assert_eq!(times, [1_000, 3_000]);
     // Struck twice is struck.
-    shelf.strike_check(slip, 5_000, "CD".to_owned()).unwrap();
-    assert_eq!(shelf.log().unwrap().counting().len(), 2);
+    library.strike_check(slip, 5_000, "CD".to_owned()).unwrap();
+    assert_eq!(library.log().unwrap().counting().len(), 2);
 }
 
 #[test]
 fn a_line_is_kept_as_it_was_typed() {
     let store = MemoryStore::default();
-    let shelf = Shelf::open(store.clone()).unwrap();
-    assert_eq!(shelf.document(&LINE), Ok(None));
+    let library = Library::open(store.clone()).unwrap();
+    assert_eq!(library.document(&LINE), Ok(None));
     let mut kept = record();
     kept.book.pumps[0].calibrations[0].rows[0].mass.text = " 2,71 kg ".to_owned();
     let kept = Stored::new(kept);
-    shelf.keep(&LINE, &kept).unwrap();
-    assert_eq!(Shelf::open(store).unwrap().document(&LINE), Ok(Some(kept)));
+    library.keep(&LINE, &kept).unwrap();
+    assert_eq!(Library::open(store).unwrap().document(&LINE), Ok(Some(kept)));
 }
 
 #[test]
@@ -83,11 +83,11 @@ fn a_line_that_cannot_be_read_is_set_aside_and_never_lost() {
     for damaged in ["{", "[]", "{}", r#"{"haulm":"line","version":9}"#, r#"{"haulm":"line","version":1,"book":5}"#] {
         let store = MemoryStore::default();
         store.write(LINE.key, damaged).unwrap();
-        let shelf = Shelf::open(store).unwrap();
-        assert!(matches!(shelf.document(&LINE), Err(Unread::Refused(_))), "{damaged}");
-        shelf.keep(&LINE, &Stored::new(record())).unwrap();
-        assert_eq!(shelf.document(&LINE), Ok(Some(Stored::new(record()))));
-        assert!(shelf.aside().unwrap().iter().any(|(_, text)| text == damaged));
+        let library = Library::open(store).unwrap();
+        assert!(matches!(library.document(&LINE), Err(Unread::Refused(_))), "{damaged}");
+        library.keep(&LINE, &Stored::new(record())).unwrap();
+        assert_eq!(library.document(&LINE), Ok(Some(Stored::new(record()))));
+        assert!(library.aside().unwrap().iter().any(|(_, text)| text == damaged));
     }
     let newer = LINE.read(r#"{"haulm":"line","version":9}"#);
     assert!(matches!(newer, Err(Refusal::Newer { version: 9, known: 1 })));
@@ -96,7 +96,7 @@ fn a_line_that_cannot_be_read_is_set_aside_and_never_lost() {
 #[test]
 fn checks_come_back_in_their_order_and_two_tabs_merge() {
     let store = MemoryStore::default();
-    let (one, other) = (Shelf::open(store.clone()).unwrap(), Shelf::open(store.clone()).unwrap());
+    let (one, other) = (Library::open(store.clone()).unwrap(), Library::open(store.clone()).unwrap());
     one.log_check(check(3_000, "third")).unwrap();
     other.log_check(check(1_000, "first")).unwrap();
     one.log_check(check(2_000, "second")).unwrap();
@@ -106,37 +106,37 @@ fn checks_come_back_in_their_order_and_two_tabs_merge() {
     let remarks: Vec<_> = log.checks.iter().map(|check| check.content().remark.as_str()).collect();
     assert_eq!((remarks, log.unreadable), (vec!["first", "second", "third"], vec![]));
     assert_eq!(other.log().unwrap().checks, log.checks);
-    // The shelf of recipes neither shows them nor stumbles over them.
-    let shelf = Shelf::open(store).unwrap();
-    assert_eq!((shelf.recipes().len(), shelf.unreadable().count()), (0, 0));
+    // The library of recipes neither shows them nor stumbles over them.
+    let library = Library::open(store).unwrap();
+    assert_eq!((library.recipes().len(), library.unreadable().count()), (0, 0));
 }
 
 #[test]
 fn a_damaged_check_is_shown_and_takes_none_with_it() {
     let store = MemoryStore::default();
-    let shelf = Shelf::open(store.clone()).unwrap();
-    let kept = shelf.log_check(check(1_000, "sound")).unwrap();
-    shelf.log_check(check(2_000, "spoilt")).unwrap();
+    let library = Library::open(store.clone()).unwrap();
+    let kept = library.log_check(check(1_000, "sound")).unwrap();
+    library.log_check(check(2_000, "spoilt")).unwrap();
     for key in store.keys().unwrap() {
         if !key.ends_with(&kept.id().to_string()) {
             store.write(&key, "{").unwrap();
         }
     }
     store.write("haulm/check/nonsense", "{}").unwrap();
-    let log = shelf.log().unwrap();
+    let log = library.log().unwrap();
     assert_eq!((log.checks.len(), log.unreadable.len()), (1, 2));
 }
 
 #[test]
 fn a_series_can_be_charted() {
-    let shelf = Shelf::open(MemoryStore::default()).unwrap();
+    let library = Library::open(MemoryStore::default()).unwrap();
     for at in 1..=5 {
         let mut content = check(at * 1_000, "");
         let wax = &mut content.figures[1];
         wax.deviation = format!("{}", -10.0 + at as f64);
-        shelf.log_check(content).unwrap();
+        library.log_check(content).unwrap();
     }
-    let log = shelf.log().unwrap().checks;
+    let log = library.log().unwrap().checks;
     let name = log[0].content().figures[1].liquid.clone().unwrap();
     let values: Vec<f64> = series(&log, "dose", Some(&name)).into_iter().map(|(_, value)| value).collect();
     assert_eq!(values.len(), 5);
@@ -149,9 +149,9 @@ fn a_series_can_be_charted() {
 
 #[test]
 fn the_table_reads_back() {
-    let shelf = Shelf::open(MemoryStore::default()).unwrap();
-    shelf.log_check(check(1_772_431_200_000, "=HYPERLINK(\"x\"), \"quoted\"\nand a line")).unwrap();
-    let table = log_csv(&shelf.log().unwrap().checks, DecimalMark::Point);
+    let library = Library::open(MemoryStore::default()).unwrap();
+    library.log_check(check(1_772_431_200_000, "=HYPERLINK(\"x\"), \"quoted\"\nand a line")).unwrap();
+    let table = log_csv(&library.log().unwrap().checks, DecimalMark::Point);
     insta::with_settings!(
         {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
         { insta::assert_snapshot!("line_log_csv", table.replace('\r', "␍")) }
@@ -174,11 +174,11 @@ fn parse(text: &str) -> Vec<Vec<String>> {
 proptest! {
     #[test]
     fn any_text_reads_back(remark in any::<String>(), recipe in any::<String>()) {
-        let shelf = Shelf::open(MemoryStore::default()).unwrap();
+        let library = Library::open(MemoryStore::default()).unwrap();
         let mut content = check(1_000, &remark);
         content.recipe.clone_from(&recipe);
-        shelf.log_check(content).unwrap();
-        let log = shelf.log().unwrap().checks;
+        library.log_check(content).unwrap();
+        let log = library.log().unwrap().checks;
         prop_assert_eq!(&log[0].content().remark, &remark);
         let rows = parse(&log_csv(&log, DecimalMark::Point));
         prop_assert!(rows.iter().all(|row| row.len() == COLUMNS.len()));
@@ -190,7 +190,7 @@ proptest! {
     fn anything_in_the_store_is_read_or_refused(text in any::<String>()) {
         let store = MemoryStore::default();
         store.write(LINE.key, &text).unwrap();
-        let _ = Shelf::open(store).unwrap().document(&LINE);
+        let _ = Library::open(store).unwrap().document(&LINE);
     }
 }
 

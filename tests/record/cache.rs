@@ -1,9 +1,9 @@
 //! Records in memory before the database: nothing counts as written that the database has not confirmed.
 
 use crate::sample::{draft, stamp, title};
-use haulm::record::revision::Revision;
+use haulm::record::content::revision::Revision;
 use haulm::record::store::{MemoryStore, Store, StoreError};
-use haulm::record::{Cache, Shelf};
+use haulm::record::{Cache, Library};
 
 fn revision(density: &str) -> (String, String, Revision) {
     let revision = Revision::first(title("Straw 16"), draft(density), stamp(1)).unwrap();
@@ -12,48 +12,48 @@ fn revision(density: &str) -> (String, String, Revision) {
 
 #[test]
 fn a_save_waits_until_the_database_has_it() {
-    let mut shelf = Shelf::blank(Cache::new(MemoryStore::default()));
+    let mut library = Library::blank(Cache::new(MemoryStore::default()));
     let (key, text, saved) = revision("680");
-    let id = shelf.save(saved).unwrap();
-    // It is on the shelf at once, and not yet on the disk.
-    assert!(shelf.revision(id).is_some());
-    assert_eq!(shelf.store().waiting(), [(key.clone(), text)]);
-    assert!(!shelf.store().is_written(&key));
-    shelf.store().written([key.clone()]);
-    assert!(shelf.store().is_written(&key) && shelf.store().waiting().is_empty());
+    let id = library.save(saved).unwrap();
+    // It is in the library at once, and not yet on the disk.
+    assert!(library.revision(id).is_some());
+    assert_eq!(library.store().waiting(), [(key.clone(), text)]);
+    assert!(!library.store().is_written(&key));
+    library.store().written([key.clone()]);
+    assert!(library.store().is_written(&key) && library.store().waiting().is_empty());
 }
 
 #[test]
 fn what_the_database_has_comes_in_and_waits_for_nothing() {
     let (key, text, saved) = revision("680");
     let (other, other_text, _) = revision("690");
-    let mut shelf = Shelf::blank(Cache::new(MemoryStore::default()));
-    shelf.save(saved).unwrap();
+    let mut library = Library::blank(Cache::new(MemoryStore::default()));
+    library.save(saved).unwrap();
     let open = ("haulm/draft".to_owned(), "{}".to_owned());
-    assert_eq!(shelf.store().load([(other.clone(), other_text), (key.clone(), text), open]), 1);
-    assert!(shelf.store().waiting().is_empty(), "the database has it after all");
-    assert_eq!(shelf.store().read("haulm/draft"), Ok(None), "no record");
-    shelf.refresh().unwrap();
-    assert_eq!(shelf.recipes().len(), 2);
+    assert_eq!(library.store().load([(other.clone(), other_text), (key.clone(), text), open]), 1);
+    assert!(library.store().waiting().is_empty(), "the database has it after all");
+    assert_eq!(library.store().read("haulm/draft"), Ok(None), "no record");
+    library.refresh().unwrap();
+    assert_eq!(library.recipes().len(), 2);
     let third = "haulm/trial/00".to_owned();
-    assert_eq!(shelf.store().unknown(&[key, other, third.clone(), "haulm/draft".to_owned()]), [third]);
+    assert_eq!(library.store().unknown(&[key, other, third.clone(), "haulm/draft".to_owned()]), [third]);
 }
 
 #[test]
 fn what_the_database_has_lost_is_counted_and_can_be_written_again() {
-    let mut shelf = Shelf::blank(Cache::new(MemoryStore::default()));
+    let mut library = Library::blank(Cache::new(MemoryStore::default()));
     let (key, _, first) = revision("680");
     let (waiting, _, second) = revision("690");
-    shelf.save(first).unwrap();
-    shelf.store().written([key.clone()]);
-    shelf.save(second).unwrap();
-    assert_eq!(shelf.store().compare(std::slice::from_ref(&key)), 0, "what waits is not lost");
-    assert_eq!(shelf.store().compare(&[]), 1);
-    assert!(!shelf.store().is_written(&key));
-    assert_eq!(shelf.store().write_back(), 1);
-    let keys: Vec<String> = shelf.store().waiting().into_iter().map(|(key, _)| key).collect();
+    library.save(first).unwrap();
+    library.store().written([key.clone()]);
+    library.save(second).unwrap();
+    assert_eq!(library.store().compare(std::slice::from_ref(&key)), 0, "what waits is not lost");
+    assert_eq!(library.store().compare(&[]), 1);
+    assert!(!library.store().is_written(&key));
+    assert_eq!(library.store().write_back(), 1);
+    let keys: Vec<String> = library.store().waiting().into_iter().map(|(key, _)| key).collect();
     assert!(keys.contains(&key) && keys.contains(&waiting) && keys.len() == 2);
-    assert_eq!(shelf.store().write_back(), 0);
+    assert_eq!(library.store().write_back(), 0);
 }
 
 #[test]
@@ -74,10 +74,10 @@ fn a_small_store_that_is_blocked_takes_no_record_with_it() {
             Err(StoreError::Blocked)
         }
     }
-    let mut shelf = Shelf::blank(Cache::new(Blocked));
+    let mut library = Library::blank(Cache::new(Blocked));
     let (key, _, saved) = revision("680");
-    shelf.save(saved).unwrap();
-    assert_eq!(shelf.store().keys(), Ok(vec![key]));
-    assert_eq!(shelf.store().write("haulm/draft", "{}"), Err(StoreError::Blocked));
-    assert_eq!(shelf.library_file().unwrap().1, 1);
+    library.save(saved).unwrap();
+    assert_eq!(library.store().keys(), Ok(vec![key]));
+    assert_eq!(library.store().write("haulm/draft", "{}"), Err(StoreError::Blocked));
+    assert_eq!(library.library_file().unwrap().1, 1);
 }

@@ -1,11 +1,11 @@
-//! Random lives of a shelf, two tabs and a store that fails: no confirmed revision is ever lost.
+//! Random lives of a library, two tabs and a store that fails: no confirmed revision is ever lost.
 
 use crate::faulty::{Fault, FaultyStore};
 use crate::sample::{draft, stamp, title};
-use haulm::record::open_draft::{OpenDraft, RECIPE};
-use haulm::record::revision::{Revision, Standing};
-use haulm::record::shelf::{SaveError, Shelf, Unread};
+use haulm::record::content::revision::{Revision, Standing};
+use haulm::record::document::open_draft::{OpenDraft, RECIPE};
 use haulm::record::store::Store;
+use haulm::record::store::library::{Library, SaveError, Unread};
 use haulm::record::{RevisionId, Stored};
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
@@ -61,7 +61,7 @@ fn step() -> impl Strategy<Value = Step> {
 /// The store, the tabs, and what the app has told its user.
 struct Life {
     store: FaultyStore,
-    tabs: [Shelf<FaultyStore>; 2],
+    tabs: [Library<FaultyStore>; 2],
     /// Every revision that a save has confirmed, with its text.
     confirmed: BTreeMap<RevisionId, String>,
     /// Those that someone has spoilt in the store, with what is there now.
@@ -72,7 +72,7 @@ struct Life {
 impl Life {
     fn new() -> Self {
         let store = FaultyStore::default();
-        let tab = || Shelf::open(store.clone()).unwrap();
+        let tab = || Library::open(store.clone()).unwrap();
         Self { tabs: [tab(), tab()], store, confirmed: BTreeMap::new(), spoilt: BTreeMap::new(), now: 1 }
     }
 
@@ -149,8 +149,8 @@ impl Life {
             }
             Step::Refresh => drop(self.tabs[tab].refresh()),
             Step::Reopen => {
-                if let Ok(shelf) = Shelf::open(self.store.clone()) {
-                    self.tabs[tab] = shelf;
+                if let Ok(library) = Library::open(self.store.clone()) {
+                    self.tabs[tab] = library;
                 }
             }
             Step::Fail(away, fault) => self.store.fail_write(*away, *fault),
@@ -189,9 +189,9 @@ impl Life {
     }
 
     fn ids(&self, tab: usize) -> BTreeSet<RevisionId> {
-        let shelf = &self.tabs[tab];
-        let recipes = shelf.recipes();
-        recipes.iter().flat_map(|listed| shelf.history(listed.recipe)).map(|summary| summary.id).collect()
+        let library = &self.tabs[tab];
+        let recipes = library.recipes();
+        recipes.iter().flat_map(|listed| library.history(listed.recipe)).map(|summary| summary.id).collect()
     }
 
     fn check(&self) {
@@ -206,16 +206,16 @@ impl Life {
     /// A fresh start after all of it.
     fn check_reopened(&self) {
         self.store.mend();
-        let mut shelf = Shelf::open(self.store.clone()).unwrap();
-        shelf.verify(usize::MAX);
+        let mut library = Library::open(self.store.clone()).unwrap();
+        library.verify(usize::MAX);
         for (id, text) in &self.confirmed {
             if let Some(raw) = self.spoilt.get(id) {
-                let shown = shelf.unreadable().find(|record| record.key == format!("haulm/revision/{id}")).unwrap();
+                let shown = library.unreadable().find(|record| record.key == format!("haulm/revision/{id}")).unwrap();
                 assert!(shown.text.as_ref() == Some(raw) && matches!(shown.why, Unread::Refused(_)));
             } else {
-                assert!(shelf.revision(*id).unwrap().text() == text, "confirmed and another: {id}");
-                let recipe = shelf.revision(*id).unwrap().recipe();
-                assert!(shelf.history(recipe).iter().any(|summary| summary.id == *id));
+                assert!(library.revision(*id).unwrap().text() == text, "confirmed and another: {id}");
+                let recipe = library.revision(*id).unwrap().recipe();
+                assert!(library.history(recipe).iter().any(|summary| summary.id == *id));
             }
         }
     }
@@ -248,23 +248,23 @@ proptest! {
         faults in proptest::collection::vec((0_usize..8, proptest::sample::select(Fault::ALL)), 0..6),
     ) {
         let store = FaultyStore::default();
-        let mut shelf = Shelf::open(store.clone()).unwrap();
+        let mut library = Library::open(store.clone()).unwrap();
         for n in 0..saves {
-            shelf.save(Revision::first(title(&n.to_string()), draft("680"), stamp(u64::from(n))).unwrap()).unwrap();
+            library.save(Revision::first(title(&n.to_string()), draft("680"), stamp(u64::from(n))).unwrap()).unwrap();
         }
         let whole = texts(&store);
         store.clear();
         for (away, fault) in faults {
             store.fail_write(away, fault);
-            drop(shelf.fill_again());
-            drop(shelf.refresh());
+            drop(library.fill_again());
+            drop(library.refresh());
             store.mend();
         }
-        shelf.refresh().unwrap();
-        shelf.fill_again().unwrap();
+        library.refresh().unwrap();
+        library.fill_again().unwrap();
         prop_assert_eq!(texts(&store), whole);
         prop_assert!(!store.overwritten());
-        prop_assert_eq!(shelf.unreadable().count(), 0);
+        prop_assert_eq!(library.unreadable().count(), 0);
     }
 }
 
@@ -276,38 +276,39 @@ fn texts(store: &FaultyStore) -> BTreeMap<String, String> {
 // --- two libraries become one --------------------------------------------------------------------
 
 /// What one mill's laptop did to a library, from the same beginning as the others.
-fn laptop(steps: &[(u8, u8)]) -> Shelf<FaultyStore> {
+fn laptop(steps: &[(u8, u8)]) -> Library<FaultyStore> {
     let store = FaultyStore::default();
-    let mut shelf = Shelf::open(store).unwrap();
+    let mut library = Library::open(store).unwrap();
     let mut known = Vec::new();
     for n in 0..2_u8 {
-        known.push(shelf.save(Revision::first(title(&n.to_string()), draft("680"), stamp(1)).unwrap()).unwrap());
+        known.push(library.save(Revision::first(title(&n.to_string()), draft("680"), stamp(1)).unwrap()).unwrap());
     }
     for (what, pick) in steps {
         let of = known[usize::from(*pick) % known.len()];
         let stamp = stamp(u64::from(*pick) % 4);
-        let recipe = shelf.revision(of).unwrap().recipe();
+        let recipe = library.revision(of).unwrap().recipe();
         match what % 5 {
-            0 => known.push(shelf.rename(of, format!("name {}", pick % 3), stamp).unwrap()),
-            1 => known.push(shelf.duplicate(of, "copy".to_owned(), stamp).unwrap()),
-            2 => shelf.remove(recipe, &stamp).unwrap(),
-            3 => shelf.put_back(recipe, &stamp).unwrap(),
+            0 => known.push(library.rename(of, format!("name {}", pick % 3), stamp).unwrap()),
+            1 => known.push(library.duplicate(of, "copy".to_owned(), stamp).unwrap()),
+            2 => library.remove(recipe, &stamp).unwrap(),
+            3 => library.put_back(recipe, &stamp).unwrap(),
             _ => {
-                let next = shelf.revision(of).unwrap().next(title("edited"), draft(&pick.to_string()), stamp).unwrap();
-                known.push(shelf.save(next).unwrap());
+                let next =
+                    library.revision(of).unwrap().next(title("edited"), draft(&pick.to_string()), stamp).unwrap();
+                known.push(library.save(next).unwrap());
             }
         }
     }
-    shelf
+    library
 }
 
-/// All that both have, on a shelf of its own, saved as anything else is.
-fn union(a: &Shelf<FaultyStore>, b: &Shelf<FaultyStore>) -> Shelf<FaultyStore> {
-    let mut both = Shelf::open(FaultyStore::default()).unwrap();
-    for shelf in [a, b] {
-        for listed in shelf.recipes() {
-            for summary in shelf.history(listed.recipe) {
-                both.save(shelf.revision(summary.id).unwrap()).unwrap();
+/// All that both have, on a library of its own, saved as anything else is.
+fn union(a: &Library<FaultyStore>, b: &Library<FaultyStore>) -> Library<FaultyStore> {
+    let mut both = Library::open(FaultyStore::default()).unwrap();
+    for library in [a, b] {
+        for listed in library.recipes() {
+            for summary in library.history(listed.recipe) {
+                both.save(library.revision(summary.id).unwrap()).unwrap();
             }
         }
     }
@@ -318,8 +319,8 @@ fn union(a: &Shelf<FaultyStore>, b: &Shelf<FaultyStore>) -> Shelf<FaultyStore> {
 /// The texts, and what a list shows of them: each recipe with its head, its other heads and its standing.
 type Seen = (BTreeMap<String, String>, Vec<(RevisionId, Vec<RevisionId>, bool)>);
 
-fn seen(shelf: &Shelf<FaultyStore>) -> Seen {
-    let mut listed: Vec<_> = shelf
+fn seen(library: &Library<FaultyStore>) -> Seen {
+    let mut listed: Vec<_> = library
         .recipes()
         .iter()
         .map(|listed| {
@@ -328,7 +329,7 @@ fn seen(shelf: &Shelf<FaultyStore>) -> Seen {
         })
         .collect();
     listed.sort();
-    (texts(shelf.store()), listed)
+    (texts(library.store()), listed)
 }
 
 proptest! {
@@ -346,8 +347,8 @@ proptest! {
         prop_assert_eq!(seen(&union(&union(&a, &b), &c)), seen(&union(&a, &union(&b, &c))));
         let ab = union(&a, &b);
         prop_assert_eq!(seen(&union(&ab, &b)), seen(&ab));
-        for shelf in [&a, &b] {
-            for (key, text) in texts(shelf.store()) {
+        for library in [&a, &b] {
+            for (key, text) in texts(library.store()) {
                 prop_assert_eq!(ab.store().inner.read(&key).unwrap(), Some(text));
             }
         }

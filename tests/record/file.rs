@@ -2,9 +2,9 @@
 
 use crate::faults::cases;
 use crate::sample::{draft, stamp, title};
-use haulm::record::file::{LARGEST, RecipeFile};
+use haulm::record::content::revision::Revision;
+use haulm::record::file::recipe::{LARGEST, RecipeFile};
 use haulm::record::refusal::{Place, Refusal};
-use haulm::record::revision::Revision;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 

@@ -11,15 +11,15 @@ use haulm::domain::mixing::MixDraft;
 use haulm::domain::{Draft, work_out};
 use haulm::quantity::format::{self, DecimalMark};
 use haulm::quantity::{Kind, Unit, number};
-use haulm::record::bench::TRIAL_ON_PAGE;
-use haulm::record::file::RecipeFile;
+use haulm::record::content::line::LINE;
+use haulm::record::content::mixing::MIXING;
+use haulm::record::content::revision::{Stamp, Title};
+use haulm::record::content::trial::TRIAL_ON_PAGE;
+use haulm::record::document::open_draft::{OpenDraft, RECIPE};
+use haulm::record::file::recipe::RecipeFile;
 use haulm::record::id::Id;
-use haulm::record::line::LINE;
-use haulm::record::mix::MIXING;
-use haulm::record::open_draft::{OpenDraft, RECIPE};
-use haulm::record::revision::{Stamp, Title};
 use haulm::record::store::MemoryStore;
-use haulm::record::{LineRecord, OpenTrial, Revision, Settings, Shelf, Store, Stored, TrialContent};
+use haulm::record::{Library, LineRecord, OpenTrial, Revision, Settings, Store, Stored, TrialContent};
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
 use std::time::{Duration, Instant};
@@ -56,11 +56,11 @@ fn sample() -> String {
     RecipeFile::new(Title { name: "Straw".to_owned(), ..Title::default() }, draft, None).text().unwrap()
 }
 
-fn shelf() -> Shelf<MemoryStore> {
-    let mut shelf = Shelf::open(MemoryStore::default()).unwrap();
+fn library() -> Library<MemoryStore> {
+    let mut library = Library::open(MemoryStore::default()).unwrap();
     let first = Revision::first(Title::default(), Draft::default(), Stamp::default()).unwrap();
-    shelf.save(first).unwrap();
-    shelf
+    library.save(first).unwrap();
+    library
 }
 
 /// A sound text with some places of it changed, doubled or cut out: what comes of a bad disk or a careless editor.
@@ -143,9 +143,9 @@ fn a_recipe_file_or_link() {
 
 #[test]
 fn a_library_file() {
-    let sound = shelf().library_file().unwrap().0;
+    let sound = library().library_file().unwrap().0;
     check(prop_oneof![spoilt(sound), alike("library"), any_text()], |text| {
-        let mut other = Shelf::open(MemoryStore::default()).unwrap();
+        let mut other = Library::open(MemoryStore::default()).unwrap();
         let before = other.store().keys().unwrap().len();
         let merged = other.merge_file(text);
         let added = merged.map_or(0, |merged| merged.added);
@@ -227,13 +227,18 @@ fn a_store_with_anything_in_it() {
             store.write(&key, text).unwrap();
         }
         let before = contents(&store);
-        let mut shelf = Shelf::open(store.clone()).unwrap();
-        shelf.verify(usize::MAX);
-        assert!(shelf.unreadable().count() + shelf.recipes().len() + shelf.systems().len() <= 1);
-        drop((shelf.document(&RECIPE), shelf.document(&MIXING), shelf.document(&LINE), shelf.document(&TRIAL_ON_PAGE)));
-        drop((shelf.settings(), shelf.log(), shelf.trials()));
-        shelf.refresh().unwrap();
-        shelf.fill_again().unwrap();
+        let mut library = Library::open(store.clone()).unwrap();
+        library.verify(usize::MAX);
+        assert!(library.unreadable().count() + library.recipes().len() + library.systems().len() <= 1);
+        drop((
+            library.document(&RECIPE),
+            library.document(&MIXING),
+            library.document(&LINE),
+            library.document(&TRIAL_ON_PAGE),
+        ));
+        drop((library.settings(), library.log(), library.trials()));
+        library.refresh().unwrap();
+        library.fill_again().unwrap();
         assert_eq!(contents(&store), before);
     });
 }
@@ -287,6 +292,6 @@ fn a_number_with_or_without_its_unit() {
 fn what_is_huge_is_refused() {
     let huge = "[".repeat(100_000_000);
     assert!(RecipeFile::read(&huge).is_err());
-    assert!(shelf().merge_file(&huge).is_err());
-    assert!(shelf().merge_file(&huge[..40_000_000]).is_err());
+    assert!(library().merge_file(&huge).is_err());
+    assert!(library().merge_file(&huge[..40_000_000]).is_err());
 }

@@ -1,7 +1,7 @@
 //! Two versions of a document merged over the one that both came from: changes in different places both stay, and of two in one
 //! place the later one.
 
-use haulm::record::merge::merge;
+use haulm::record::document::merge::merge;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 

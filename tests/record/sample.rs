@@ -2,7 +2,7 @@
 
 use haulm::domain::{Draft, Entry, LiquidDraft, LiquidId, Role, Substance};
 use haulm::quantity::Unit;
-use haulm::record::revision::{Stamp, Title};
+use haulm::record::content::revision::{Stamp, Title};
 
 pub fn draft(density: &str) -> Draft {
     let mut draft = Draft::default();

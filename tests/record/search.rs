@@ -3,28 +3,28 @@
 use crate::sample::{draft, stamp, title};
 use haulm::domain::{Draft, Entry, LiquidDraft, LiquidId, Role};
 use haulm::quantity::Unit;
-use haulm::record::revision::{Revision, Title};
-use haulm::record::shelf::Shelf;
+use haulm::record::content::revision::{Revision, Title};
+use haulm::record::content::summary::{Order, find};
 use haulm::record::store::MemoryStore;
-use haulm::record::summary::{Order, find};
+use haulm::record::store::library::Library;
 
-fn shelf() -> Shelf<MemoryStore> {
-    let mut shelf = Shelf::open(MemoryStore::default()).unwrap();
+fn library() -> Library<MemoryStore> {
+    let mut library = Library::open(MemoryStore::default()).unwrap();
     for (at, name) in ["Straw 9 mm", "straw 12 mm", "Wood 9 mm", "Straw 009 mm, thin", "Ähre"].iter().enumerate() {
         let mut title = title(name);
         if *name == "Wood 9 mm" {
             title.tags = vec!["Summer".to_owned()];
         }
         let density = if at == 1 { "720" } else { "680" };
-        shelf.save(Revision::first(title, draft(density), stamp(at as u64)).unwrap()).unwrap();
+        library.save(Revision::first(title, draft(density), stamp(at as u64)).unwrap()).unwrap();
     }
-    shelf
+    library
 }
 
 #[track_caller]
 fn check(query: &str, order: Order, expected: &[&str]) {
-    let shelf = shelf();
-    let found = find(&shelf.recipes(), query, order);
+    let library = library();
+    let found = find(&library.recipes(), query, order);
     let names: Vec<&str> = found.iter().map(|listed| listed.head.name.as_str()).collect();
     assert_eq!(names, expected, "{query:?} by {order:?}");
 }
@@ -70,13 +70,13 @@ fn full(n: usize) -> (Title, Draft) {
 #[test]
 fn two_thousand_recipes_open_and_are_searched() {
     let store = MemoryStore::default();
-    let mut shelf = Shelf::open(store.clone()).unwrap();
+    let mut library = Library::open(store.clone()).unwrap();
     for n in 0..2_000 {
         let (title, draft) = full(n);
-        shelf.save(Revision::first(title, draft, stamp(n as u64)).unwrap()).unwrap();
+        library.save(Revision::first(title, draft, stamp(n as u64)).unwrap()).unwrap();
     }
-    let shelf = Shelf::open(store).unwrap();
-    let listed = shelf.recipes();
+    let library = Library::open(store).unwrap();
+    let listed = library.recipes();
     let found = find(&listed, "recipe liquid 1234", Order::Name).len();
     assert_eq!((listed.len(), found), (2_000, 1));
 }

@@ -2,10 +2,10 @@
 //! lost. A file there has no lock; all that a laptop sees is when it was written last.
 
 use crate::sample::{draft, stamp, title};
-use haulm::record::revision::Revision;
-use haulm::record::shared_file::plan;
+use haulm::record::content::revision::Revision;
 use haulm::record::store::MemoryStore;
-use haulm::record::{RevisionId, Shelf};
+use haulm::record::store::shared_file::plan;
+use haulm::record::{Library, RevisionId};
 use proptest::prelude::*;
 use std::collections::BTreeSet;
 
@@ -32,7 +32,7 @@ enum Next {
 }
 
 struct Laptop {
-    shelf: Shelf<MemoryStore>,
+    library: Library<MemoryStore>,
     seen: Option<u32>,
     there: usize,
     next: Next,
@@ -40,9 +40,9 @@ struct Laptop {
 
 impl Laptop {
     fn new(density: u32) -> Self {
-        let mut shelf = Shelf::blank(MemoryStore::default());
-        shelf.save(revision(density)).unwrap();
-        Self { shelf, seen: None, there: 0, next: Next::Look }
+        let mut library = Library::blank(MemoryStore::default());
+        library.save(revision(density)).unwrap();
+        Self { library, seen: None, there: 0, next: Next::Look }
     }
 
     /// The same steps as `ui::keep::shared` takes, one at a time.
@@ -51,7 +51,7 @@ impl Laptop {
             Next::Look => {
                 let text = (self.seen != Some(file.written)).then(|| file.text.clone());
                 self.seen = Some(file.written);
-                let plan = plan(&mut self.shelf, text.as_deref(), self.there).unwrap();
+                let plan = plan(&mut self.library, text.as_deref(), self.there).unwrap();
                 self.there = plan.there;
                 plan.write.map_or(Next::Done, |text| Next::Check(text, plan.count))
             }
@@ -82,7 +82,7 @@ impl Laptop {
     }
 
     fn has(&self) -> BTreeSet<RevisionId> {
-        self.shelf.recipes().iter().map(|listed| listed.head.id).collect()
+        self.library.recipes().iter().map(|listed| listed.head.id).collect()
     }
 }
 
@@ -103,7 +103,7 @@ proptest! {
         for (which, save) in turns {
             let laptop = &mut laptops[usize::from(which)];
             if let Some(density) = save {
-                all.insert(laptop.shelf.save(revision(density)).unwrap());
+                all.insert(laptop.library.save(revision(density)).unwrap());
                 if matches!(laptop.next, Next::Done) {
                     laptop.next = Next::Look;
                 }
@@ -114,7 +114,7 @@ proptest! {
         for _ in 0..3 {
             laptops.iter_mut().for_each(|laptop| laptop.finish(&mut file));
         }
-        let mut third = Shelf::blank(MemoryStore::default());
+        let mut third = Library::blank(MemoryStore::default());
         third.merge_file(&file.text).unwrap();
         let in_file: BTreeSet<RevisionId> = third.recipes().iter().map(|listed| listed.head.id).collect();
         prop_assert_eq!(&in_file, &all);
@@ -137,9 +137,9 @@ fn a_file_that_says_it_all_is_not_written_again() {
 
 #[test]
 fn a_file_with_records_that_cannot_be_read_is_left_as_it_is() {
-    let mut shelf = Shelf::blank(MemoryStore::default());
-    shelf.save(revision(500)).unwrap();
+    let mut library = Library::blank(MemoryStore::default());
+    library.save(revision(500)).unwrap();
     let text = r#"{"haulm":"library","version":1,"records":[{"haulm":"something later"}]}"#;
-    let plan = plan(&mut shelf, Some(text), 0).unwrap();
+    let plan = plan(&mut library, Some(text), 0).unwrap();
     assert_eq!((plan.write, plan.merged.refused), (None, 1));
 }

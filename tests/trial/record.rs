@@ -8,10 +8,10 @@ use haulm::domain::trial::{BoardId, LineId, Property, WeighField};
 use haulm::domain::{Entry, LiquidId};
 use haulm::quantity::Unit;
 use haulm::quantity::format::DecimalMark;
-use haulm::record::bench::{LARGEST, TRIAL_ON_PAGE};
-use haulm::record::bench_csv::{boards_csv, readings_csv, sheets_csv};
-use haulm::record::revision::{Revision, Stamp, Standing, Title};
-use haulm::record::shelf::{Shelf, Unread};
+use haulm::record::content::revision::{Revision, Stamp, Standing, Title};
+use haulm::record::content::trial::{LARGEST, TRIAL_ON_PAGE};
+use haulm::record::file::trial_csv::{boards_csv, readings_csv, sheets_csv};
+use haulm::record::store::library::{Library, Unread};
 use haulm::record::store::{MemoryStore, Store};
 use haulm::record::{OpenTrial, Refusal, Stored, Trial, TrialContent};
 use haulm::ui::text::ENGLISH;
@@ -62,24 +62,24 @@ fn a_trial_goes_out_and_comes_in_again() {
 #[test]
 fn a_trial_is_saved_found_replaced_and_removed() {
     let store = MemoryStore::default();
-    let shelf = Shelf::open(store.clone()).unwrap();
-    assert!(shelf.trials().unwrap().trials.is_empty());
+    let library = Library::open(store.clone()).unwrap();
+    assert!(library.trials().unwrap().trials.is_empty());
     let first = sample().seal(None, stamp(2)).unwrap();
-    let id = shelf.save_trial(&first).unwrap();
-    assert_eq!(shelf.trial(id), Ok(Some(first.clone())));
+    let id = library.save_trial(&first).unwrap();
+    assert_eq!(library.trial(id), Ok(Some(first.clone())));
     let mut changed = sample();
     changed.note = "second press".to_owned();
     let second = changed.seal(Some(&first), stamp(3)).unwrap();
-    shelf.save_trial(&second).unwrap();
-    let trials = Shelf::open(store).unwrap().trials().unwrap();
+    library.save_trial(&second).unwrap();
+    let trials = Library::open(store).unwrap().trials().unwrap();
     assert_eq!(trials.trials.as_slice(), std::slice::from_ref(&second));
     assert_eq!(trials.of(sample().recipe.unwrap()).count(), 1);
-    shelf.save_trial(&second.stand(Standing::Removed, stamp(4)).unwrap()).unwrap();
-    let trials = shelf.trials().unwrap();
+    library.save_trial(&second.stand(Standing::Removed, stamp(4)).unwrap()).unwrap();
+    let trials = library.trials().unwrap();
     assert_eq!((trials.kept().count(), trials.trials.len()), (0, 1));
-    shelf.save_trial(&trials.trials[0].stand(Standing::Kept, stamp(5)).unwrap()).unwrap();
-    assert_eq!(shelf.trials().unwrap().kept().count(), 1);
-    assert_eq!(shelf.trial(id), Ok(Some(first)), "nothing is ever overwritten");
+    library.save_trial(&trials.trials[0].stand(Standing::Kept, stamp(5)).unwrap()).unwrap();
+    assert_eq!(library.trials().unwrap().kept().count(), 1);
+    assert_eq!(library.trial(id), Ok(Some(first)), "nothing is ever overwritten");
 }
 
 #[test]
@@ -98,31 +98,31 @@ fn what_another_version_knows_lives_on() {
 #[test]
 fn a_damaged_trial_is_named_and_left() {
     let store = MemoryStore::default();
-    let shelf = Shelf::open(store.clone()).unwrap();
+    let library = Library::open(store.clone()).unwrap();
     let trial = sample().seal(None, stamp(2)).unwrap();
-    shelf.save_trial(&trial).unwrap();
+    library.save_trial(&trial).unwrap();
     let key = format!("haulm/trial/{}", trial.id());
     store.write(&key, &trial.text().replace("16.1", "16.7")).unwrap();
     store.write("haulm/trial/no-id", "{}").unwrap();
-    let trials = shelf.trials().unwrap();
+    let trials = library.trials().unwrap();
     assert!(trials.trials.is_empty());
     assert!(matches!(trials.unreadable[0].1, Unread::Refused(Refusal::Altered { .. })));
     assert_eq!(trials.unreadable[1], ("haulm/trial/no-id".to_owned(), Unread::BadKey));
-    assert!(shelf.trial(trial.trial()).is_err());
+    assert!(library.trial(trial.trial()).is_err());
 }
 
 #[test]
 fn the_open_trial_survives_a_reload() {
     let store = MemoryStore::default();
-    let shelf = Shelf::open(store.clone()).unwrap();
-    assert_eq!(shelf.document(&TRIAL_ON_PAGE), Ok(None));
+    let library = Library::open(store.clone()).unwrap();
+    assert_eq!(library.document(&TRIAL_ON_PAGE), Ok(None));
     let open = Stored::new(OpenTrial { from: None, trial: sample() });
-    shelf.keep(&TRIAL_ON_PAGE, &open).unwrap();
-    assert_eq!(Shelf::open(store.clone()).unwrap().document(&TRIAL_ON_PAGE), Ok(Some(open.clone())));
+    library.keep(&TRIAL_ON_PAGE, &open).unwrap();
+    assert_eq!(Library::open(store.clone()).unwrap().document(&TRIAL_ON_PAGE), Ok(Some(open.clone())));
     store.write(TRIAL_ON_PAGE.key, "{broken").unwrap();
-    assert!(shelf.document(&TRIAL_ON_PAGE).is_err());
-    shelf.keep(&TRIAL_ON_PAGE, &open).unwrap();
-    assert_eq!(shelf.aside().unwrap().len(), 1, "what could not be read is set aside");
+    assert!(library.document(&TRIAL_ON_PAGE).is_err());
+    library.keep(&TRIAL_ON_PAGE, &open).unwrap();
+    assert_eq!(library.aside().unwrap().len(), 1, "what could not be read is set aside");
 }
 
 #[test]

@@ -1,13 +1,13 @@
-//! The trial on the bench: kept through a reload, saved on the shelf, opened again, given out as files.
+//! The trial on the bench: kept through a reload, saved in the library, opened again, given out as files.
 
 use super::documents;
 use super::trouble;
 use crate::browser::file;
 use crate::browser::graph::*;
-use crate::record::bench::{OpenTrial, TRIAL_ON_PAGE, Trial, TrialContent};
-use crate::record::bench_csv::{boards_csv, readings_csv, sheets_csv};
-use crate::record::revision::Standing;
-use crate::record::shelf::{SaveError, Unread};
+use crate::record::content::revision::Standing;
+use crate::record::content::trial::{OpenTrial, TRIAL_ON_PAGE, Trial, TrialContent};
+use crate::record::file::trial_csv::{boards_csv, readings_csv, sheets_csv};
+use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, TrialId};
 use crate::ui::state::State;
 
@@ -33,8 +33,8 @@ impl State {
             let mut open = None;
             self.documents.update_value(|documents| {
                 let begun = state
-                    .shelf
-                    .with_untracked(|shelf| documents::begin(shelf, documents, &TRIAL_ON_PAGE, first, &mut unread));
+                    .library
+                    .with_untracked(|library| documents::begin(library, documents, &TRIAL_ON_PAGE, first, &mut unread));
                 open = Some(begun);
             });
             if let Some(open) = open {
@@ -49,7 +49,7 @@ impl State {
     /// Puts the recipe as it stands on the recipe page under the trial.
     pub fn take_recipe(&self) {
         let draft = self.draft.get_untracked();
-        let base = self.from.get_untracked().and_then(|id| self.shelf.with_untracked(|shelf| shelf.revision(id)));
+        let base = self.from.get_untracked().and_then(|id| self.library.with_untracked(|library| library.revision(id)));
         let recipe = base.as_ref().map(|base| base.recipe());
         let same = base.filter(|base| base.content().draft == draft);
         let name = self.title.with_untracked(|title| title.name.trim().to_owned());
@@ -82,14 +82,14 @@ impl State {
     /// Saves the trial on the page as the next save of the one it came from.
     pub fn save_trial(&self) {
         let OpenTrial { from, trial: mut content } = self.bench.open.get_untracked();
-        let before = from.and_then(|id| self.shelf.with_untracked(|shelf| shelf.trial(id)).ok().flatten());
+        let before = from.and_then(|id| self.library.with_untracked(|library| library.trial(id)).ok().flatten());
         if content.name.trim().is_empty() {
             content.name = self.name_or_none(&content.recipe_name);
         }
         content.standing = Standing::Kept;
         let name = content.name.clone();
         let stamp = self.stamp();
-        let saved = self.change_shelf(|shelf| shelf.save_trial(&content.seal(before.as_ref(), stamp)?));
+        let saved = self.change_library(|library| library.save_trial(&content.seal(before.as_ref(), stamp)?));
         if let Some(id) = saved {
             self.bench.edit(|trial| trial.name = name);
             self.bench.open.update(|open| open.from = Some(id));
@@ -98,10 +98,10 @@ impl State {
     }
 
     fn kept_trial(&self, id: TrialId) -> Option<Trial> {
-        self.shelf.with_untracked(|shelf| shelf.trial(id)).ok().flatten()
+        self.library.with_untracked(|library| library.trial(id)).ok().flatten()
     }
 
-    /// Opens a trial of the shelf.
+    /// Opens a trial of the library.
     pub fn open_trial(&self, id: TrialId) {
         if let Some(trial) = self.kept_trial(id) {
             let words = format!("{}: {}", self.words.bench_page.opened, trial.content().name);
@@ -109,7 +109,7 @@ impl State {
         }
     }
 
-    /// Takes a trial off the shelf.
+    /// Takes a trial out of the library.
     pub fn remove_trial(&self, id: TrialId) {
         if let Some(removed) = self.stand_trial(id, Standing::Removed) {
             let state = *self;
@@ -125,7 +125,7 @@ impl State {
     fn stand_trial(&self, id: TrialId, standing: Standing) -> Option<TrialId> {
         let trial = self.kept_trial(id)?;
         let stamp = self.stamp();
-        self.change_shelf(|shelf| shelf.save_trial(&trial.stand(standing, stamp)?))
+        self.change_library(|library| library.save_trial(&trial.stand(standing, stamp)?))
     }
 
     /// Saves the trial on the page to a file of our own.

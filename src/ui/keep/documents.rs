@@ -1,7 +1,7 @@
 //! The open documents of all pages: each is kept after every change, and what other tabs type comes in.
 //!
 //! A tab writes what it changed over the newest text there is, never its own older one: see
-//! [`merge`](crate::record::merge).
+//! [`merge`](crate::record::document::merge).
 
 use super::copies;
 use super::trouble::tell;
@@ -9,19 +9,19 @@ use crate::browser::graph::*;
 use crate::browser::{channel, event, page};
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::mixing::MixDraft;
-use crate::record::bench::{OpenTrial, TRIAL_ON_PAGE};
-use crate::record::compare::COMPARISON;
-use crate::record::line::LINE;
-use crate::record::merge::merge;
-use crate::record::mix::MIXING;
-use crate::record::open_draft::{OpenDraft, RECIPE};
-use crate::record::sealed::Extra;
-use crate::record::shelf::{SaveError, Unread};
-use crate::record::system::{NEW_SYSTEM, SystemDraft};
+use crate::record::content::binder_system::{NEW_SYSTEM, SystemDraft};
+use crate::record::content::comparison::COMPARISON;
+use crate::record::content::line::LINE;
+use crate::record::content::mixing::MIXING;
+use crate::record::content::sealed::Extra;
+use crate::record::content::trial::{OpenTrial, TRIAL_ON_PAGE};
+use crate::record::document::merge::merge;
+use crate::record::document::open_draft::{OpenDraft, RECIPE};
+use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Document, LineRecord, Store, Stored};
 use crate::ui::signal::effect;
 use crate::ui::state::documents::{Documents, Known};
-use crate::ui::state::{Library, State};
+use crate::ui::state::{BrowserLibrary, State};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
@@ -107,23 +107,23 @@ fn by_key(key: &str) -> Option<&'static dyn Keep> {
 /// Reads a document at the start, or begins with `first`. One that cannot be read is set aside, and why it
 /// cannot be is told to `unread`.
 pub fn begin<T: Serialize + DeserializeOwned + Clone>(
-    shelf: &Library,
+    library: &BrowserLibrary,
     documents: &mut Documents,
     document: &Document<T>,
     first: impl FnOnce() -> T,
     unread: &mut dyn FnMut(&Unread),
 ) -> T {
-    let stored = match shelf.document(document) {
+    let stored = match library.document(document) {
         Ok(Some(stored)) => stored,
         Ok(None) => Stored::new(first()),
         Err(why) => {
             // Where there is no room for it, it stays where it is until there is.
-            _ = shelf.set_aside(document.key);
+            _ = library.set_aside(document.key);
             unread(&why);
             Stored::new(first())
         }
     };
-    let text = shelf.store().read(document.key).ok().flatten();
+    let text = library.store().read(document.key).ok().flatten();
     let known = Known { base: document.tree(&stored.content), edition: stored.edition, extra: stored.extra, text };
     documents.known.insert(document.key, known);
     stored.content
@@ -145,7 +145,7 @@ pub fn follow(state: State) {
     }
     let look = move |key: Option<&str>| {
         for each in ALL.into_iter().filter(|each| key.is_none_or(|key| each.key() == key)) {
-            let text = state.shelf.with_untracked(|shelf| shelf.store().read(each.key())).ok().flatten();
+            let text = state.library.with_untracked(|library| library.store().read(each.key())).ok().flatten();
             each.look(state, text.as_deref());
         }
     };
@@ -177,7 +177,7 @@ pub fn bring_back(state: State, key: &str, text: &str) {
     each.look(state, Some(text));
     if edition() != before {
         // So that the next start has it at once.
-        let kept = state.shelf.with_untracked(|shelf| shelf.store().write(each.key(), text));
+        let kept = state.library.with_untracked(|library| library.store().write(each.key(), text));
         note(state, each.key(), kept.map_err(SaveError::from));
     }
 }
@@ -194,7 +194,7 @@ fn retry(state: State) {
         let text =
             state.documents.with_value(|documents| documents.known.get(key).and_then(|known| known.text.clone()));
         if let Some(text) = text {
-            let kept = state.shelf.with_untracked(|shelf| shelf.store().write(key, &text));
+            let kept = state.library.with_untracked(|library| library.store().write(key, &text));
             note(state, key, kept.map_err(SaveError::from));
         }
     }
@@ -246,7 +246,7 @@ impl<T: Serialize + DeserializeOwned + Clone> OnPage<T> {
     fn write(&self, state: State, base: Value, content: T, edition: u64, extra: Extra) {
         let stored = Stored { content, edition, extra };
         let text = self.document.text(&stored);
-        let kept = state.shelf.with_untracked(|shelf| shelf.keep(&self.document, &stored));
+        let kept = state.library.with_untracked(|library| library.keep(&self.document, &stored));
         self.set_known(state, Known { base, edition, extra: stored.extra, text: Some(text.clone()) });
         copies::copy(self.document.key, text);
         note(state, self.document.key, kept);
@@ -269,7 +269,7 @@ impl<T: Serialize + DeserializeOwned + Clone> Keep for OnPage<T> {
         if mine == known.base {
             return;
         }
-        let text = state.shelf.with_untracked(|shelf| shelf.store().read(self.document.key)).ok().flatten();
+        let text = state.library.with_untracked(|library| library.store().read(self.document.key)).ok().flatten();
         let other = text
             .filter(|text| known.text.as_ref() != Some(text))
             .and_then(|text| self.document.read(&text).ok())

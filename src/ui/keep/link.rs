@@ -2,8 +2,8 @@
 
 use crate::browser::graph::spawn_local;
 use crate::browser::{hash, link};
-use crate::record::file::RecipeFile;
-use crate::record::open_draft::OpenDraft;
+use crate::record::document::open_draft::OpenDraft;
+use crate::record::file::recipe::RecipeFile;
 use crate::ui::route::Page;
 use crate::ui::state::{State, Trouble};
 use crate::ui::text::{Carrier, Message};
@@ -25,7 +25,7 @@ pub fn refresh(state: State) {
 /// comes back with Undo.
 pub fn open(state: State, link: String) {
     spawn_local(async move {
-        let words = &state.words.shelf_page;
+        let words = &state.words.library_page;
         let read = match link::text_of(&link).await {
             Some(text) => RecipeFile::read(&text).map_err(|refusal| (state.words.refusal)(&refusal, Carrier::Link)),
             None => Err(Message { what: words.no_link.to_owned(), mend: words.no_link_mend.to_owned() }),

@@ -7,7 +7,7 @@ use super::trouble::tell;
 use crate::browser::database::{self, Durability, ObjectStore};
 use crate::browser::graph::*;
 use crate::browser::{channel, clock, event, page};
-use crate::record::{Shelf, StoreError};
+use crate::record::{Library, StoreError};
 use crate::ui::part::announce::UNDO;
 use crate::ui::state::{Notice, State};
 use serde_json::{Value, json};
@@ -67,7 +67,7 @@ async fn fetch(state: State) -> Result<(), StoreError> {
     for (key, text) in database::texts(ObjectStore::Drafts, None).await? {
         documents::bring_back(state, &key, &text);
     }
-    let take = |found| _ = state.shelf.with_untracked(|shelf| shelf.store().load(found));
+    let take = |found| _ = state.library.with_untracked(|library| library.store().load(found));
     fetch_records(take).await
 }
 
@@ -103,18 +103,18 @@ async fn refresh(state: State) {
     let outcome = async {
         let keys = database::keys(ObjectStore::Records).await?;
         let (new, missing) =
-            state.shelf.with_untracked(|shelf| (shelf.store().unknown(&keys), shelf.store().compare(&keys)));
+            state.library.with_untracked(|library| (library.store().unknown(&keys), library.store().compare(&keys)));
         let texts = database::read(ObjectStore::Records, &new).await?;
         let found: Vec<(String, String)> =
             new.into_iter().zip(texts).filter_map(|(key, text)| Some((key, text?.as_string()?))).collect();
-        let came = state.shelf.with_untracked(|shelf| shelf.store().load(found));
+        let came = state.library.with_untracked(|library| library.store().load(found));
         Ok((came, missing))
     };
     match outcome.await {
         Ok((came, missing)) => {
             state.writing.update_value(|writing| (writing.why, writing.missing) = (None, missing));
             if came > 0 {
-                _ = state.shelf.try_update(Shelf::refresh);
+                _ = state.library.try_update(Library::refresh);
             }
         }
         Err(why) => failed(state, why),
@@ -125,12 +125,12 @@ async fn refresh(state: State) {
 /// Reads the records a few at a time, so that nothing waits for them.
 fn read_slice(state: State) {
     let began = clock::now();
-    let left = state.shelf.try_update_untracked(|shelf| {
-        let mut keys = shelf.waiting().unwrap_or_default();
+    let left = state.library.try_update_untracked(|library| {
+        let mut keys = library.waiting().unwrap_or_default();
         while clock::now().saturating_sub(began) < SLICE
             && let Some(key) = keys.pop()
         {
-            shelf.take_in(key);
+            library.take_in(key);
         }
         keys.len()
     });
@@ -138,17 +138,17 @@ fn read_slice(state: State) {
         set_timeout(move || read_slice(state), Duration::ZERO);
     } else {
         state.all_read.set(true);
-        state.shelf.notify();
+        state.library.notify();
         verify_slice(state);
     }
 }
 
 /// Reads whole what was only glanced at, a few at a time: a record that was damaged shows itself.
 fn verify_slice(state: State) {
-    let before = state.shelf.with_untracked(|shelf| shelf.unreadable().count());
-    let left = state.shelf.try_update_untracked(|shelf| shelf.verify(SLICE_OF_WHOLE)).unwrap_or_default();
-    if state.shelf.with_untracked(|shelf| shelf.unreadable().count()) != before {
-        state.shelf.notify();
+    let before = state.library.with_untracked(|library| library.unreadable().count());
+    let left = state.library.try_update_untracked(|library| library.verify(SLICE_OF_WHOLE)).unwrap_or_default();
+    if state.library.with_untracked(|library| library.unreadable().count()) != before {
+        state.library.notify();
     }
     if left > 0 {
         set_timeout(move || verify_slice(state), Duration::ZERO);
@@ -158,7 +158,7 @@ fn verify_slice(state: State) {
 /// Writes all records that the database does not have yet. What is told meanwhile is shown when they are on
 /// the disk, and not before.
 pub fn write(state: State) {
-    let waiting = state.shelf.with_untracked(|shelf| shelf.store().waiting());
+    let waiting = state.library.with_untracked(|library| library.store().waiting());
     state.unwritten.set(waiting.len());
     let busy = state.writing.with_value(|writing| writing.writing);
     if waiting.is_empty() || busy {
@@ -173,9 +173,9 @@ pub fn write(state: State) {
         state.writing.update_value(|writing| writing.writing = false);
         match outcome {
             Ok(()) => {
-                let left = state.shelf.with_untracked(|shelf| {
-                    shelf.store().written(keys);
-                    shelf.store().waiting().len()
+                let left = state.library.with_untracked(|library| {
+                    library.store().written(keys);
+                    library.store().waiting().len()
                 });
                 state.unwritten.set(left);
                 state.writing.update_value(|writing| writing.why = None);
@@ -248,7 +248,7 @@ fn try_again(state: State) {
 
 /// Has what the database has lost written again.
 pub fn write_back(state: State) -> usize {
-    let count = state.shelf.with_untracked(|shelf| shelf.store().write_back());
+    let count = state.library.with_untracked(|library| library.store().write_back());
     state.writing.update_value(|writing| writing.missing = 0);
     write(state);
     tell(state);

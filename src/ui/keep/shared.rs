@@ -1,4 +1,4 @@
-//! A library file on a shared drive and the shelf, kept the same: what others saved comes in, what is
+//! A library file on a shared drive and the library, kept the same: what others saved comes in, what is
 //! saved here goes out, and nothing is overwritten.
 
 use super::pause::PAUSE;
@@ -6,8 +6,8 @@ use super::records;
 use crate::browser::graph::spawn_local;
 use crate::browser::shared::{self, SharedFileError};
 use crate::browser::{clock, event};
-use crate::record::library::LARGEST;
-use crate::record::shared_file::{PlanError, plan};
+use crate::record::file::library::LARGEST;
+use crate::record::store::shared_file::{PlanError, plan};
 use crate::ui::part::save::when;
 use crate::ui::signal::when_settled;
 use crate::ui::state::State;
@@ -17,7 +17,7 @@ use crate::ui::text::{Carrier, Message};
 /// How often others may write in between before that is told.
 const TRIES: usize = 5;
 
-/// Finds the file of an earlier visit, and keeps it and the shelf the same from now on.
+/// Finds the file of an earlier visit, and keeps it and the library the same from now on.
 pub fn follow(state: State) {
     if !shared::can() {
         return;
@@ -28,7 +28,7 @@ pub fn follow(state: State) {
             level(state, false);
         }
     });
-    when_settled(PAUSE, move || state.shelf.track(), move || level(state, false));
+    when_settled(PAUSE, move || state.library.track(), move || level(state, false));
     if let Some(listener) = event::on_return(move || level(state, false)) {
         listener.forget();
     }
@@ -37,7 +37,7 @@ pub fn follow(state: State) {
 /// Lets the person choose the file: a new one, or one that is there.
 pub fn choose(state: State, fresh: bool) {
     spawn_local(async move {
-        let suggested = format!("{}.json", state.words.shelf_page.library_name);
+        let suggested = format!("{}.json", state.words.library_page.library_name);
         match shared::choose(fresh, &suggested).await {
             Ok(name) => {
                 state.shared.set(SharedFile { name, ..SharedFile::default() });
@@ -55,7 +55,7 @@ pub fn let_go(state: State) {
     spawn_local(shared::let_go());
 }
 
-/// Makes file and shelf the same. `ask` at somebody's press: the browser may then ask for leave.
+/// Makes file and library the same. `ask` at somebody's press: the browser may then ask for leave.
 pub fn level(state: State, ask: bool) {
     let mut begun = false;
     state.shared.update_untracked(|file| {
@@ -88,7 +88,7 @@ pub fn level(state: State, ask: bool) {
 
 /// What is said of it; `None` where nothing has changed.
 async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
-    let words = &state.words.shelf_page;
+    let words = &state.words.library_page;
     let (mut came, mut went) = (0, 0);
     for _ in 0..TRIES {
         let text = match shared::look(ask, LARGEST).await {
@@ -99,12 +99,12 @@ async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
         let there = state.shared.with_untracked(|file| file.there);
         let looked = text.is_some();
         records::loaded(state).await;
-        let Some(planned) = state.shelf.try_update_untracked(|shelf| plan(shelf, text.as_deref(), there)) else {
+        let Some(planned) = state.library.try_update_untracked(|library| plan(library, text.as_deref(), there)) else {
             return Ok(None);
         };
-        // What follows the shelf looks at the file again: to tell it of a look that changed nothing would never end.
+        // What follows the library looks at the file again: to tell it of a look that changed nothing would never end.
         if planned.as_ref().is_ok_and(|plan| plan.merged.added > 0) {
-            state.shelf.notify();
+            state.library.notify();
         }
         let plan = planned.map_err(|why| match why {
             PlanError::Refused(why) => (state.words.refusal)(&why, Carrier::File),
@@ -139,7 +139,7 @@ async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
 }
 
 fn in_words(state: State, why: &SharedFileError) -> Message {
-    let words = &state.words.shelf_page;
+    let words = &state.words.library_page;
     let own = match why {
         SharedFileError::TooLarge(size) => return (words.file_too_large)(*size, LARGEST as u64),
         SharedFileError::Gone => words.shared_gone,

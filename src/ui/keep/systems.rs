@@ -1,8 +1,8 @@
 //! Binder systems of the mill's own: saved, renamed, removed, each step to be taken back.
 
 use crate::record::SystemId;
-use crate::record::revision::Standing;
-use crate::record::system::{BinderSystem, SystemContent};
+use crate::record::content::binder_system::{BinderSystem, SystemContent};
+use crate::record::content::revision::Standing;
 use crate::ui::state::State;
 
 impl State {
@@ -12,7 +12,7 @@ impl State {
         let liquids = self.draft.with_untracked(|draft| draft.liquids.clone());
         let words = &self.words.systems_page;
         let same = |system: &&BinderSystem| system.content().name.trim().eq_ignore_ascii_case(name);
-        let before = self.shelf.with_untracked(|shelf| shelf.systems().into_iter().find(same).cloned());
+        let before = self.library.with_untracked(|library| library.systems().into_iter().find(same).cloned());
         match before {
             Some(before) => {
                 let note = note.to_owned();
@@ -26,9 +26,9 @@ impl State {
             None => {
                 let stamp = self.stamp();
                 let (name_kept, note) = (name.to_owned(), note.to_owned());
-                let saved = self.change_shelf(|shelf| {
+                let saved = self.change_library(|library| {
                     let system = BinderSystem::first(name_kept, note, liquids, stamp)?;
-                    shelf.save_system(system.clone())?;
+                    library.save_system(system.clone())?;
                     Ok(system)
                 })?;
                 let state = *self;
@@ -55,7 +55,7 @@ impl State {
     }
 
     fn own_system(&self, id: SystemId) -> Option<BinderSystem> {
-        self.shelf.with_untracked(|shelf| shelf.system(id).cloned())
+        self.library.with_untracked(|library| library.system(id).cloned())
     }
 
     /// Saves a system that replaces `before`; to take it back, another one says what that one did.
@@ -66,22 +66,22 @@ impl State {
         change: impl FnOnce(&mut SystemContent),
     ) -> Option<SystemId> {
         let stamp = self.stamp();
-        let after = self.change_shelf(|shelf| {
+        let after = self.change_library(|library| {
             let after = before.follow(stamp, change)?;
-            shelf.save_system(after.clone())?;
+            library.save_system(after.clone())?;
             Ok(after)
         })?;
         let id = after.system();
         let (state, before) = (*self, before.clone());
         let take_back = move || {
             let stamp = state.stamp();
-            _ = state.change_shelf(|shelf| {
+            _ = state.change_library(|library| {
                 let again = after.follow(stamp, |content| {
                     let old = before.content().clone();
                     (content.name, content.note, content.liquids) = (old.name, old.note, old.liquids);
                     content.standing = old.standing;
                 })?;
-                shelf.save_system(again)
+                library.save_system(again)
             });
         };
         self.tell_undo(words, take_back);

@@ -1,7 +1,7 @@
 //! Telling what went wrong with keeping things.
 
 use crate::browser::graph::*;
-use crate::record::shelf::{SaveError, Unread};
+use crate::record::store::library::{SaveError, Unread};
 use crate::ui::state::{State, Trouble, WayOut};
 use crate::ui::text::{ENGLISH, Message};
 /// That something stored cannot be read; nothing where the store is not there at all.
@@ -29,11 +29,11 @@ pub fn tell(state: State) {
     let trouble = match (why, failing) {
         (Some(why), _) => Some(Trouble { message: (words.store)(&why), way_out: Some(WayOut::AllToFile) }),
         (None, Some(why)) => {
-            let message = (words.shelf_page.draft_only_in_database)(&why);
+            let message = (words.library_page.draft_only_in_database)(&why);
             Some(Trouble { message, way_out: Some(WayOut::ToFile) })
         }
         (None, None) if missing > 0 => {
-            let message = Message { what: (ENGLISH.shelf_page.missing)(missing), mend: String::new() };
+            let message = Message { what: (ENGLISH.library_page.missing)(missing), mend: String::new() };
             Some(Trouble { message, way_out: Some(WayOut::WriteBack) })
         }
         (None, None) => None,

@@ -3,8 +3,8 @@
 pub mod bench;
 pub mod compare;
 pub mod help;
+pub mod library;
 pub mod line;
 pub mod mix;
 pub mod recipe;
-pub mod shelf;
 pub mod systems;

@@ -8,8 +8,8 @@ use crate::domain::{Draft, Entry, Grade, LiquidDraft};
 use crate::quantity::number::read;
 use crate::quantity::{Kind, format};
 use crate::record::SystemId;
+use crate::record::content::binder_system::SystemDraft;
 use crate::record::limits::LONGEST_NAME;
-use crate::record::system::SystemDraft;
 use crate::ui::field::number_text::in_box;
 use crate::ui::keep::records;
 use crate::ui::part::amount::joined;
@@ -53,12 +53,12 @@ fn own(state: State) -> View {
     let page = &state.words.systems_page;
     // What is shown of each, so that a system that did not change is not made anew.
     let systems = memo(move || {
-        state.shelf.with(|shelf| {
-            let own = |system: &&crate::record::system::BinderSystem| {
+        state.library.with(|library| {
+            let own = |system: &&crate::record::content::binder_system::BinderSystem| {
                 let content = system.content();
                 (system.system(), content.name.clone(), content.note.clone(), content.saved_at, content.liquids.clone())
             };
-            shelf.systems().iter().map(own).collect::<Vec<_>>()
+            library.systems().iter().map(own).collect::<Vec<_>>()
         })
     });
     el("section")
@@ -99,7 +99,7 @@ fn own_line(state: State, (id, name, note, at, liquids): (SystemId, String, Stri
     el("li")
         .class("system")
         .child(title)
-        .child(el("p").class("note").child(state.words.shelf_page.saved_on).text(" ").child(when(at)))
+        .child(el("p").class("note").child(state.words.library_page.saved_on).text(" ").child(when(at)))
         .child((!note.trim().is_empty()).then(|| el("p").child(note.clone())))
         .child(table(state, &name, &liquids))
         .child(uses(state, name.clone(), liquids))

@@ -13,7 +13,7 @@ pub const fn page_name(words: &Words, page: Page) -> &'static str {
         Page::Compare => words.tools.compare,
         Page::Mix => words.tools.mix,
         Page::Systems => words.tools.systems,
-        Page::Shelf => words.tools.shelf,
+        Page::Library => words.tools.library,
         Page::Help => words.tools.help,
     }
 }

@@ -4,7 +4,7 @@ use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
 use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::System;
-use crate::record::settings::Theme;
+use crate::record::content::settings::Theme;
 use crate::ui::field::choice::{Choice, labelled, select};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::state;

@@ -68,7 +68,7 @@ fn head(state: State) -> View {
     let title = state.title.get_untracked();
     let name = if title.name.trim().is_empty() { words.untitled.to_owned() } else { title.name };
     let saved = state.from.get_untracked().and_then(|id| {
-        state.shelf.with_untracked(|shelf| shelf.revision(id)).map(|at| {
+        state.library.with_untracked(|library| library.revision(id)).map(|at| {
             let id = id.to_string();
             let short = id.get(..8).unwrap_or_default();
             format!("{} {short} · {}", words.revision, clock::date_time(at.content().saved_at))

@@ -14,11 +14,11 @@ pub fn trouble() -> View {
         let mend = way_out.map(|way| match way {
             WayOut::ToFile => button().on_click(move || state.give_out()).child(tools.save_to_file_now).view(),
             WayOut::AllToFile => {
-                let words = state.words.shelf_page.save_library;
+                let words = state.words.library_page.save_library;
                 button().on_click(move || state.give_out_library()).child(words).view()
             }
             WayOut::WriteBack => {
-                let words = state.words.shelf_page.fill_again;
+                let words = state.words.library_page.fill_again;
                 button().on_click(move || state.fill_again()).child(words).view()
             }
         });

@@ -1,7 +1,7 @@
 //! What is known of the open documents in the store.
 
-use crate::record::sealed::Extra;
-use crate::record::shelf::SaveError;
+use crate::record::content::sealed::Extra;
+use crate::record::store::library::SaveError;
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet};
 

@@ -20,10 +20,10 @@ use crate::domain::recipe::input::MOST_LIQUIDS;
 use crate::domain::recipe::typical_density::follow_solids;
 use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidField, LiquidId, Outcome, Place, Station, work_out};
 use crate::quantity::{Kind, Unit, Units};
-use crate::record::open_draft::OpenDraft;
-use crate::record::revision::Title;
-use crate::record::system::SystemDraft;
-use crate::record::{Cache, LineRecord, RevisionId, Settings, Shelf};
+use crate::record::content::binder_system::SystemDraft;
+use crate::record::content::revision::Title;
+use crate::record::document::open_draft::OpenDraft;
+use crate::record::{Cache, Library, LineRecord, RevisionId, Settings};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
 use compare::CompareState;
 use documents::Documents;
@@ -94,7 +94,7 @@ pub enum WayOut {
 type Before = (u32, OpenDraft);
 
 /// Everything that is kept, wherever this browser lets it be kept.
-pub type Library = Shelf<Cache<LocalStore>>;
+pub type BrowserLibrary = Library<Cache<LocalStore>>;
 
 /// The last result that could be computed, and whether it is that of the entries as they are now.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -151,8 +151,8 @@ pub struct State {
     /// What is told for a while, such as what was removed.
     pub notice: RwSignal<Option<Notice>>,
     /// Everything that is kept.
-    pub shelf: RwSignal<Library>,
-    /// Whether all records of the database are on the shelf, or it has failed to give them.
+    pub library: RwSignal<BrowserLibrary>,
+    /// Whether all records of the database are in the library, or it has failed to give them.
     pub all_read: RwSignal<bool>,
     /// How many records are not on the disk yet.
     pub unwritten: RwSignal<usize>,
@@ -196,7 +196,7 @@ impl State {
     /// The state of an app that has just started.
     #[must_use]
     pub fn new(
-        shelf: Library,
+        library: BrowserLibrary,
         settings: Settings,
         open: Opened,
         documents: Documents,
@@ -221,7 +221,7 @@ impl State {
         });
         let title = RwSignal::new(open.title);
         let from = RwSignal::new(open.from);
-        let shelf = RwSignal::new(shelf);
+        let library = RwSignal::new(library);
         let units = memo(move || settings.with(|settings| settings.units));
         let currency = memo(move || settings.with(|settings| settings.currency.clone()));
         let unwritten = RwSignal::new(0);
@@ -231,7 +231,7 @@ impl State {
             shown.track();
             title.track();
             from.track();
-            shelf.track();
+            library.track();
             units.track();
             currency.track();
             draft.track();
@@ -250,7 +250,7 @@ impl State {
             units,
             currency,
             notice: RwSignal::new(None),
-            shelf,
+            library,
             cells,
             all_read: RwSignal::new(false),
             unwritten,
@@ -476,7 +476,7 @@ impl State {
         self.findings(belongs).into_iter().map(say).collect()
     }
 
-    /// A value that follows the recipe, the units and the shelf, and tells nobody unless it is another
+    /// A value that follows the recipe, the units and the library, and tells nobody unless it is another
     /// one: see [`Cells`].
     pub fn cell<T: Clone + PartialEq + Send + Sync + 'static>(
         &self,

@@ -1,7 +1,7 @@
 //! The state of the bench: the trial as typed, and what is shown of it.
 
 use crate::domain::Draft;
-use crate::record::bench::{OpenTrial, TrialContent};
+use crate::record::content::trial::{OpenTrial, TrialContent};
 use crate::ui::signal::RwSignal;
 
 /// The bench's signals, in one piece for the app's state.

@@ -28,7 +28,7 @@ pub use english::ENGLISH;
 pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
-pub use page::{HelpPage, MixPage, RecipePage, Rescue, ShelfPage, SystemsPage, Tools};
+pub use page::{HelpPage, LibraryPage, MixPage, RecipePage, Rescue, SystemsPage, Tools};
 pub use show::{lower_first, shown, trimmed, trimmed_to, unit_shown};
 pub use width::{plus_minus, width_shown};
 
@@ -48,7 +48,7 @@ use crate::domain::{
 };
 use crate::quantity::kind::System;
 use crate::quantity::{Dimension, Kind};
-use crate::record::shelf::{SaveError, Unread};
+use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, StoreError};
 use std::borrow::Cow;
 
@@ -144,8 +144,8 @@ pub struct Words {
     pub tools: Tools,
     /// The recipe page.
     pub recipe_page: RecipePage,
-    /// The shelf of recipes.
-    pub shelf_page: ShelfPage,
+    /// The library of recipes.
+    pub library_page: LibraryPage,
     /// After a fault of the program.
     pub rescue: Rescue,
     /// The binder systems.

@@ -2,7 +2,7 @@
 #![allow(missing_docs, reason = "each key says what its text is for; the English text shows it")]
 
 use super::Message;
-use crate::record::shelf::SaveError;
+use crate::record::store::library::SaveError;
 
 /// The frame around all pages, and what several pages say.
 #[derive(Debug, Clone, Copy)]
@@ -18,7 +18,7 @@ pub struct Tools {
     pub line: &'static str,
     pub bench: &'static str,
     pub compare: &'static str,
-    pub shelf: &'static str,
+    pub library: &'static str,
     pub systems: &'static str,
     pub mix: &'static str,
     pub help: &'static str,
@@ -189,9 +189,9 @@ pub struct RecipePage {
     pub app_version: &'static str,
 }
 
-/// The shelf.
+/// The library.
 #[derive(Debug, Clone, Copy)]
-pub struct ShelfPage {
+pub struct LibraryPage {
     pub compare_with_newest: &'static str,
     pub side_by_side: &'static str,
     pub differences: &'static str,

@@ -45,9 +45,9 @@ function timed(act, ready, done) {
 }
 
 const type = (text) =>
-  `const box = document.getElementById("shelf-search"); box.value = ${JSON.stringify(text)}; box.dispatchEvent(new Event("input", { bubbles: true }));`;
+  `const box = document.getElementById("library-search"); box.value = ${JSON.stringify(text)}; box.dispatchEvent(new Event("input", { bubbles: true }));`;
 const sort = (key) =>
-  `const box = document.getElementById("shelf-sort"); box.value = ${JSON.stringify(key)}; box.dispatchEvent(new Event("change", { bubbles: true }));`;
+  `const box = document.getElementById("library-sort"); box.value = ${JSON.stringify(key)}; box.dispatchEvent(new Event("change", { bubbles: true }));`;
 const second = (name) => `document.querySelectorAll(".lines h2")[1]?.textContent.trim().startsWith(${JSON.stringify(name)})`;
 const counts = (words) => `document.querySelector(".count")?.textContent.replace(/\\s+/g, " ") === ${JSON.stringify(words)}`;
 
@@ -68,7 +68,7 @@ test(`a library of ${COUNT} recipes`, { timeout: 180_000 }, async () => {
       await page.go("#recipe");
       // Long enough for the records to be read, as they are when somebody has looked at the recipe first.
       await pause(3000);
-      opened.push(await time('document.querySelector(\'a[href="#shelf"]\').click()', counts("2001 recipes")));
+      opened.push(await time('document.querySelector(\'a[href="#library"]\').click()', counts("2001 recipes")));
       for (const [words, found] of [["muf", "666 of 2001 recipes"], ["recipe 1234", "1 of 2001 recipes"], ["", "2001 recipes"]]) {
         searched.push(await time(type(words), counts(found)));
       }

@@ -50,7 +50,7 @@ test("100 000 draws never hold the page up", async () => {
 
 test("files that are refused do not hold the page up", async () => {
   const folder = await mkdtemp(join(tmpdir(), "haulm-huge-"));
-  const page = await open({ record: false, hash: "#shelf" });
+  const page = await open({ record: false, hash: "#library" });
   try {
     const huge = join(folder, "huge.json");
     const file = await openFile(huge, "w");

@@ -1,11 +1,11 @@
 //! Files and stored records that are not taken, and saves that fail.
 
 use super::{Carrier, ENGLISH, example, written};
-use haulm::record::file::{LARGEST, RecipeFile};
+use haulm::record::content::revision::Title;
+use haulm::record::file::recipe::{LARGEST, RecipeFile};
 use haulm::record::id::Id;
 use haulm::record::refusal::DEEPEST;
-use haulm::record::revision::Title;
-use haulm::record::shelf::{SaveError, Unread};
+use haulm::record::store::library::{SaveError, Unread};
 use haulm::record::{Refusal, StoreError};
 
 fn text_of_example() -> String {
@@ -28,7 +28,7 @@ fn spoiled() -> Vec<(&'static str, String)> {
         ("too many liquids", many_liquids(&whole)),
         ("too long a name", swap("\"name\": \"Example\"", &format!("\"name\": \"{}\"", "x".repeat(201)))),
         ("foreign", "{\"name\": \"a list of songs\"}".to_owned()),
-        ("another kind", swap("\"recipe\"", "\"shelf\"")),
+        ("another kind", swap("\"recipe\"", "\"library\"")),
         ("newer", swap("\"version\": 1", "\"version\": 9")),
         ("without a version", swap("\"version\": 1,", "")),
         ("a key twice", swap("\"version\": 1,", "\"version\": 1,\n  \"version\": 1,")),

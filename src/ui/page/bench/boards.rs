@@ -13,7 +13,7 @@ use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::working::{BoardFigure, board_working};
 use crate::domain::trial::{BoardDraft, BoardId};
 use crate::quantity::Unit;
-use crate::record::bench::TrialContent;
+use crate::record::content::trial::TrialContent;
 use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::{RwSignal, Signal, memo};
 use crate::ui::state::State;

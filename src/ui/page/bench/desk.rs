@@ -15,7 +15,7 @@ use crate::domain::trial::weigh_sheet::plan::plan;
 use crate::domain::trial::weigh_sheet::sheet::make_out;
 use crate::domain::trial::weigh_sheet::weighing::{Weighing, weigh};
 use crate::domain::trial::{Series, SeriesDraft, SheetDraft, TrialFinding, TrialProblem, WeighSheet};
-use crate::record::bench::{OpenTrial, TrialContent};
+use crate::record::content::trial::{OpenTrial, TrialContent};
 use crate::ui::signal::{Memo, memo, memo_after};
 use crate::ui::state::State;
 use crate::ui::text::{BenchContext, Context, Message};

@@ -106,7 +106,7 @@ fn head(state: State) -> View {
     // Read once a save, not once a key.
     let kept = memo(move || {
         let id = bench.open.with(|open| open.from)?;
-        let trial = state.shelf.with(|shelf| shelf.trial(id)).ok().flatten()?;
+        let trial = state.library.with(|library| library.trial(id)).ok().flatten()?;
         Some(trial.content().clone())
     });
     let standing = memo(move || {

@@ -9,7 +9,7 @@ use crate::domain::trial::weigh_sheet::working::WeighOrigin;
 use crate::domain::trial::{SheetDraft, TrialFinding, WeighFigure};
 use crate::domain::{Draft, Figure as RecipeFigure};
 use crate::quantity::{Amount, Kind};
-use crate::record::bench::TrialContent;
+use crate::record::content::trial::TrialContent;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::text;
 use crate::ui::part::amount::with_unit;

@@ -15,7 +15,7 @@ use crate::domain::trial::series::word::letter;
 use crate::domain::trial::{Series, SeriesDraft};
 use crate::domain::{Draft, Entry, LiquidDraft};
 use crate::quantity::{Kind, Unit};
-use crate::record::bench::TrialContent;
+use crate::record::content::trial::TrialContent;
 use crate::ui::field::choice;
 use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::{RwSignal, Signal, memo};
@@ -288,8 +288,10 @@ fn factor(desk: Desk, id: FactorId) -> View {
 fn systems(state: State) -> Vec<(String, Vec<LiquidDraft>)> {
     let own = state.bench.open.with(|open| open.trial.draft.liquids.clone());
     let mut all = vec![(state.words.bench_page.as_recipe.to_owned(), own)];
-    state.shelf.with(|shelf| {
-        all.extend(shelf.systems().into_iter().map(|own| (own.content().name.clone(), own.content().liquids.clone())));
+    state.library.with(|library| {
+        all.extend(
+            library.systems().into_iter().map(|own| (own.content().name.clone(), own.content().liquids.clone())),
+        );
     });
     all.extend(
         SystemKey::ALL.iter().map(|key| ((state.words.binder_system)(*key).name.to_owned(), key.system().liquids)),

@@ -7,7 +7,7 @@ use crate::browser::file::{self, ReadFileError};
 use crate::browser::graph::event_target;
 use crate::browser::graph::spawn_local;
 use crate::domain::Grade;
-use crate::record::bench::{LARGEST, Trial};
+use crate::record::content::trial::{LARGEST, Trial};
 use crate::ui::keep::TrialTable;
 use crate::ui::part::finding::told;
 use crate::ui::part::save::when;
@@ -55,7 +55,7 @@ pub fn trials(desk: Desk) -> View {
 
 /// Puts the trial of a file on the page; why not, if it does not go there.
 fn taken(state: State, text: Result<String, ReadFileError>) -> Option<Message> {
-    let page = &state.words.shelf_page;
+    let page = &state.words.library_page;
     match text {
         Ok(text) => state.take_in_trial(&text).err().map(|refusal| (state.words.refusal)(&refusal, Carrier::File)),
         Err(ReadFileError::TooLarge { bytes, limit }) => Some((page.file_too_large)(bytes, limit)),
@@ -65,7 +65,7 @@ fn taken(state: State, text: Result<String, ReadFileError>) -> Option<Message> {
 
 fn list(state: State) -> View {
     let page = &state.words.bench_page;
-    let trials = match state.shelf.with(|shelf| shelf.trials()) {
+    let trials = match state.library.with(|library| library.trials()) {
         Ok(trials) => trials,
         Err(why) => return told(Grade::Stop, (state.words.store)(&why)),
     };

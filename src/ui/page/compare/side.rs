@@ -171,7 +171,7 @@ fn system(comparison: Comparison, key: SystemChoice) -> View {
         .view()
 }
 
-/// Whether recipes of the shelf keep their own fibre, board and line.
+/// Whether recipes of the library keep their own fibre, board and line.
 fn own_conditions(state: State) -> View {
     let page = &state.words.compare.page;
     el("div")

@@ -8,7 +8,7 @@ use crate::domain::recipe::binder_system::SystemKey;
 use crate::domain::recipe::liquid::Role;
 use crate::domain::{Draft, Substance};
 use crate::record::SystemId;
-use crate::record::revision::Standing;
+use crate::record::content::revision::Standing;
 use crate::ui::chart::series::letter;
 use crate::ui::field::choice::Choice;
 use crate::ui::page::compare::parts::follow;
@@ -85,13 +85,13 @@ fn binders(draft: &Draft) -> Vec<Substance> {
 
 /// What can be compared.
 pub struct Offer {
-    /// The open recipe, systems, and recipes of the shelf.
+    /// The open recipe, systems, and recipes of the library.
     pub choices: Vec<Choice>,
     /// How many recipes are among them.
     pub recipes: usize,
     /// How many recipes there are that are found.
     pub found: usize,
-    /// Whether the shelf has so many that they are to be found by name.
+    /// Whether the library has so many that they are to be found by name.
     pub many: bool,
 }
 
@@ -106,18 +106,18 @@ pub fn offered(state: State, part: &str) -> Offer {
     }
     let part = part.trim().to_lowercase();
     let (mut recipes, mut found, mut all) = (0, 0, 0);
-    state.shelf.with(|shelf| {
-        for system in shelf.systems() {
+    state.library.with(|library| {
+        for system in library.systems() {
             let key = SystemChoice::OwnSystem(system.system().to_string()).key();
             choices.push((key, format!("{}: {}", page.own, system.content().name)));
         }
-        for listed in shelf.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept) {
+        for listed in library.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept) {
             all += 1;
             if part.is_empty() || listed.head.name.to_lowercase().contains(&part) {
                 found += 1;
                 if recipes < MOST_RECIPES {
                     recipes += 1;
-                    let number = shelf.history(listed.recipe).len();
+                    let number = library.history(listed.recipe).len();
                     let name = (page.revision)(&listed.head.name, number);
                     choices.push((SystemChoice::Revision(listed.head.id.to_string()).key(), name));
                 }
@@ -140,7 +140,7 @@ pub fn conditions(state: State) -> Memo<Draft> {
     let chosen = follow(state, |typed| typed.conditions.clone());
     memo(move || {
         let saved = chosen.with(|chosen| match chosen {
-            Some(SystemChoice::Revision(id)) => state.shelf.with(|shelf| shelf.compared_revision(id)),
+            Some(SystemChoice::Revision(id)) => state.library.with(|library| library.compared_revision(id)),
             _ => None,
         });
         saved.map_or_else(|| state.draft.get(), |saved| saved.draft)
@@ -155,12 +155,12 @@ fn load(state: State, base: &Draft, choice: &SystemChoice) -> Option<(String, Dr
             let key = SystemKey::ALL.iter().find(|system| system.key() == key)?;
             Some(((state.words.binder_system)(*key).name.to_owned(), with_liquids(base, &key.system().liquids)))
         }
-        SystemChoice::OwnSystem(id) => state.shelf.with(|shelf| {
-            let content = shelf.system(SystemId::parse(id)?)?.content();
+        SystemChoice::OwnSystem(id) => state.library.with(|library| {
+            let content = library.system(SystemId::parse(id)?)?.content();
             Some((content.name.clone(), with_liquids(base, &content.liquids)))
         }),
         SystemChoice::Revision(id) => {
-            let saved = state.shelf.with(|shelf| shelf.compared_revision(id))?;
+            let saved = state.library.with(|library| library.compared_revision(id))?;
             Some(((state.words.compare.page.revision)(&saved.name, saved.number), saved.draft))
         }
     }
@@ -176,8 +176,8 @@ pub fn follow_open(state: State) {
         let before = state.compare.typed.get_untracked();
         let mut typed = before.clone();
         let change = state
-            .shelf
-            .with_untracked(|shelf| typed.follow_open(now.as_deref(), |one, other| shelf.same_recipe(one, other)));
+            .library
+            .with_untracked(|library| typed.follow_open(now.as_deref(), |one, other| library.same_recipe(one, other)));
         if typed != before {
             state.compare.typed.set(typed);
         }
@@ -191,7 +191,7 @@ pub fn follow_open(state: State) {
 pub fn compared(state: State) -> Memo<Arc<Compared>> {
     let keys = memo(move || chosen(state));
     let base = conditions(state);
-    // A recipe of the shelf is read once, not at every key.
+    // A recipe of the library is read once, not at every key.
     let loaded = memo(move || {
         keys.with(|keys| {
             base.with(|base| {

@@ -11,8 +11,8 @@ use crate::domain::line::working::between_working;
 use crate::domain::line::{Changeover, LineField, LineFigure, TransportField, changeover};
 use crate::domain::{cautions, work_out};
 use crate::quantity::{Amount, Kind};
-use crate::record::line::End;
-use crate::record::revision::Standing;
+use crate::record::content::line::End;
+use crate::record::content::revision::Standing;
 use crate::record::{Planned, RevisionId};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::amount::with_unit;
@@ -66,14 +66,14 @@ pub fn change(state: State) -> View {
     ])
 }
 
-/// The open recipe, and those on the shelf by their newest revision.
+/// The open recipe, and those in the library by their newest revision.
 fn recipes(state: State) -> Vec<Choice> {
     let page = &state.words.line_page;
     let open = state.title.with(|title| title.name.clone());
     let mut all =
         vec![(String::new(), page.choose.to_owned()), (OPEN.to_owned(), format!("{open} ({})", page.as_open))];
-    state.shelf.with(|shelf| {
-        let kept = shelf.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
+    state.library.with(|library| {
+        let kept = library.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
         all.extend(kept.map(|listed| (listed.head.id.to_string(), listed.head.name.clone())));
     });
     all
@@ -84,7 +84,7 @@ fn end(state: State, key: &str) -> Option<End> {
         let open = state.at_hand();
         return Some(End { name: open.title.name, draft: open.draft });
     }
-    let revision = state.shelf.with_untracked(|shelf| shelf.revision(RevisionId::parse(key)?))?;
+    let revision = state.library.with_untracked(|library| library.revision(RevisionId::parse(key)?))?;
     let content = revision.content();
     Some(End { name: content.name.clone(), draft: content.draft.clone() })
 }

@@ -10,8 +10,8 @@ use crate::browser::graph::*;
 use crate::domain::Grade;
 use crate::domain::line::working::chart_working;
 use crate::domain::line::{LineFigure, RunFigure};
-use crate::record::check_log::{CheckContent, LoggedFigure, series};
-use crate::record::csv::log_csv;
+use crate::record::content::check_log::{CheckContent, LoggedFigure, series};
+use crate::record::file::log_csv::log_csv;
 use crate::record::{CheckId, CheckRecord, LineCheckFile};
 use crate::statistics::control_chart::control_chart;
 use crate::ui::field::choice;
@@ -40,7 +40,7 @@ pub fn keep_check(state: State) {
         figures: ran.checks.iter().filter_map(|check| LoggedFigure::of(check, |id| state.liquid_name(id))).collect(),
         strikes: None,
     };
-    if state.change_shelf(|shelf| shelf.log_check(content)).is_some() {
+    if state.change_library(|library| library.log_check(content)).is_some() {
         state.line.edit(|book| book.remark.clear());
         read(state);
         state.tell(page.check_kept);
@@ -50,14 +50,14 @@ pub fn keep_check(state: State) {
 /// Strikes a check out of the log.
 fn strike(state: State, check: &CheckRecord) {
     let stamp = state.stamp();
-    if state.change_shelf(|shelf| shelf.strike_check(check, stamp.at, stamp.author)).is_some() {
+    if state.change_library(|library| library.strike_check(check, stamp.at, stamp.author)).is_some() {
         read(state);
     }
 }
 
 /// Reads the log from the store.
 fn read(state: State) {
-    if let Ok(log) = state.shelf.with_untracked(|shelf| shelf.log()) {
+    if let Ok(log) = state.library.with_untracked(|library| library.log()) {
         state.line.struck.set(log.struck);
         state.line.log.set(log.checks);
     }
@@ -85,7 +85,7 @@ pub fn export_check(state: State) {
 pub fn log(state: State) -> View {
     let page = &state.words.line_page;
     effect(move || {
-        state.shelf.track();
+        state.library.track();
         read(state);
     });
     let chosen = RwSignal::new(String::new());

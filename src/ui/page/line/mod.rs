@@ -122,9 +122,9 @@ fn stale(state: State) -> Option<View> {
 fn not_released(state: State) -> Option<View> {
     let from = state.from.get()?;
     let saved = state.saved().get();
-    let (any, this) = state.shelf.with(|shelf| {
-        let recipe = shelf.revision(from)?.recipe();
-        let history = shelf.history(recipe);
+    let (any, this) = state.library.with(|library| {
+        let recipe = library.revision(from)?.recipe();
+        let history = library.history(recipe);
         let released = |id: Option<RevisionId>| history.iter().any(|at| at.released && id.is_none_or(|id| at.id == id));
         Some((released(None), released(Some(from))))
     })?;

@@ -114,9 +114,9 @@ fn standing(state: State) -> View {
     };
     let summary = memo(move || {
         let id = state.from.get()?;
-        state.shelf.with(|shelf| {
-            let at = shelf.revision(id)?;
-            let history = shelf.history(at.recipe());
+        state.library.with(|library| {
+            let at = library.revision(id)?;
+            let history = library.history(at.recipe());
             let number = history.iter().filter(|other| other.saved_at <= at.content().saved_at).count();
             Some((number, clock::date_time(at.content().saved_at)))
         })

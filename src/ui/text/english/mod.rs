@@ -8,13 +8,13 @@ mod field;
 mod figure;
 mod finding;
 mod help;
+mod library;
 mod line;
 mod make_up;
 mod mix;
 mod name;
 mod page;
 mod record;
-mod shelf;
 mod system;
 mod systems;
 
@@ -66,8 +66,8 @@ pub static ENGLISH: Words = Words {
     line: line::LINE,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
-    shelf_page: shelf::SHELF,
-    rescue: shelf::RESCUE,
+    library_page: library::LIBRARY,
+    rescue: library::RESCUE,
     systems_page: systems::SYSTEMS,
     mix_page: mix::MIX,
     line_page: line::LINE_PAGE,

@@ -14,7 +14,7 @@ pub(super) const TOOLS: Tools = Tools {
     line: "Line",
     bench: "Bench",
     compare: "Compare",
-    shelf: "Shelf",
+    library: "Library",
     systems: "Binder systems",
     mix: "Make-up",
     help: "Help",

@@ -1,7 +1,7 @@
 //! Files and the browser's store: why a text is not taken, why something was not saved.
 
 use crate::record::refusal::{DEEPEST, Place};
-use crate::record::shelf::{SaveError, Unread};
+use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, StoreError};
 use crate::ui::text::{Carrier, Message};
 
@@ -25,7 +25,7 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
         Carrier::Record => "The stored record",
     };
     let keep = match carrier {
-        Carrier::File | Carrier::Link => "Nothing on the page or on the shelf was changed.",
+        Carrier::File | Carrier::Link => "Nothing on the page or in the library was changed.",
         Carrier::Record => "It is kept as it is; save it to a file before anything else.",
     };
     let (what, mend) = match refusal {
@@ -98,7 +98,7 @@ pub(super) fn store(error: &StoreError) -> Message {
         StoreError::Full => message(
             "The browser has no room left for Haulm.",
             "Your work is still on the page: save it to a file now. Then make room, by clearing what other pages of \
-             this address keep, or by starting afresh from a copy of the shelf.",
+             this address keep, or by starting afresh from a copy of the library.",
         ),
         StoreError::Blocked => message(
             "The browser does not let Haulm keep anything.",
@@ -127,10 +127,10 @@ pub(super) fn unsaved(error: &SaveError) -> Message {
             format!(
                 "A record that cannot be read stands where this one belongs, under «{key}». It is not overwritten."
             ),
-            "Save both to files: this work from the page, that record from the shelf.",
+            "Save both to files: this work from the page, that record from the library.",
         ),
         SaveError::Unknown => message(
-            "The record is no longer on the shelf.",
+            "The record is no longer in the library.",
             "Another tab may have changed it. Your work is still on the page: save it as a new recipe.",
         ),
         SaveError::NoJson(own) => message(

@@ -12,7 +12,7 @@ pub const LINE_PAGE: LinePage = LinePage {
     change: "Changeover",
     delivery: "New delivery",
     not_released: "Not what was released.",
-    not_released_hint: "This recipe has a revision released for the line, and another one is open. Open the released one on the Shelf, or release this one.",
+    not_released_hint: "This recipe has a revision released for the line, and another one is open. Open the released one in the library, or release this one.",
     example: "Example data.",
     example_hint: "This line belongs to an invented mill. Type your own over it, or start blank.",
     blank: "Start with a blank line",

@@ -1,0 +1,12 @@
+//! What is kept: one module a kind of record, and what all records share.
+
+pub mod binder_system;
+pub mod check_log;
+pub mod comparison;
+pub mod line;
+pub mod mixing;
+pub mod revision;
+pub mod sealed;
+pub mod settings;
+pub mod summary;
+pub mod trial;

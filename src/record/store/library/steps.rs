@@ -1,0 +1,107 @@
+//! What can be done with a recipe in the library. Each step is a revision that follows.
+
+use crate::domain::Draft;
+use crate::record::content::revision::{Stamp, Standing};
+use crate::record::id::{RecipeId, RevisionId};
+use crate::record::store::Store;
+use crate::record::store::library::{Library, SaveError};
+
+impl<S: Store> Library<S> {
+    /// Gives the recipe of `head` another name.
+    ///
+    /// # Errors
+    /// As [`save`](Self::save), or when there is no such revision.
+    pub fn rename(&mut self, head: RevisionId, name: String, stamp: Stamp) -> Result<RevisionId, SaveError> {
+        let renamed = self.known(head)?.follow(stamp, |content| content.name = name)?;
+        self.save(renamed)
+    }
+
+    /// Begins a new recipe as a copy of a revision.
+    ///
+    /// # Errors
+    /// As [`save`](Self::save), or when there is no such revision.
+    pub fn duplicate(&mut self, of: RevisionId, name: String, stamp: Stamp) -> Result<RevisionId, SaveError> {
+        let copy = self.known(of)?.copy(name, stamp)?;
+        self.save(copy)
+    }
+
+    /// Makes `old` what the recipe says now, as a revision that follows `head`.
+    ///
+    /// # Errors
+    /// As [`save`](Self::save), or when there are no such revisions of one recipe.
+    pub fn restore(&mut self, old: RevisionId, head: RevisionId, stamp: Stamp) -> Result<RevisionId, SaveError> {
+        let (old, head) = (self.known(old)?, self.known(head)?);
+        if old.recipe() != head.recipe() {
+            return Err(SaveError::Unknown);
+        }
+        let parents = vec![head.revision()];
+        let restored = old.follow(stamp, |content| {
+            content.parents = parents;
+            content.standing = Standing::Kept;
+        })?;
+        self.save(restored)
+    }
+
+    /// Marks what a head says as released for the line, as a revision that follows it.
+    ///
+    /// # Errors
+    /// As [`save`](Self::save), or when there is no such revision.
+    pub fn release(&mut self, head: RevisionId, stamp: Stamp) -> Result<RevisionId, SaveError> {
+        let released = self.known(head)?.follow(stamp, |content| content.released = true)?;
+        self.save(released)
+    }
+
+    /// Makes two heads one: what `head` says, with what `change` takes over from the other.
+    ///
+    /// # Errors
+    /// As [`save`](Self::save), or when there are no such revisions of one recipe.
+    pub fn merge_heads(
+        &mut self,
+        head: RevisionId,
+        other: RevisionId,
+        stamp: Stamp,
+        change: impl FnOnce(&mut Draft, &Draft),
+    ) -> Result<RevisionId, SaveError> {
+        let (head, other) = (self.known(head)?, self.known(other)?);
+        if head.recipe() != other.recipe() {
+            return Err(SaveError::Unknown);
+        }
+        let parents = vec![head.revision(), other.revision()];
+        let merged = head.follow(stamp, |content| {
+            content.parents = parents;
+            content.standing = Standing::Kept;
+            change(&mut content.draft, &other.content().draft);
+        })?;
+        self.save(merged)
+    }
+
+    /// Removes a recipe from the library: every head gets a revision that says so.
+    ///
+    /// # Errors
+    /// As [`save`](Self::save). A recipe with a head that is left is still in the library.
+    pub fn remove(&mut self, recipe: RecipeId, stamp: &Stamp) -> Result<(), SaveError> {
+        self.stand(recipe, Standing::Removed, stamp)
+    }
+
+    /// Puts a removed recipe back in the library.
+    ///
+    /// # Errors
+    /// As [`save`](Self::save).
+    pub fn put_back(&mut self, recipe: RecipeId, stamp: &Stamp) -> Result<(), SaveError> {
+        self.stand(recipe, Standing::Kept, stamp)
+    }
+
+    fn stand(&mut self, recipe: RecipeId, standing: Standing, stamp: &Stamp) -> Result<(), SaveError> {
+        let listed = self.recipe(recipe).ok_or(SaveError::Unknown)?;
+        let heads: Vec<RevisionId> = std::iter::once(listed.head)
+            .chain(listed.others)
+            .filter(|head| head.standing != standing)
+            .map(|head| head.id)
+            .collect();
+        for head in heads {
+            let next = self.known(head)?.follow(stamp.clone(), |content| content.standing = standing)?;
+            self.save(next)?;
+        }
+        Ok(())
+    }
+}

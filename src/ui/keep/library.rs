@@ -1,0 +1,294 @@
+//! What can be done with the recipes in the library. Each step is told, and can be taken back from
+//! there.
+
+use super::records;
+use super::trouble;
+use crate::browser::{clock, file, page};
+use crate::domain::Draft;
+use crate::domain::recipe::difference::{self, differences};
+use crate::record::content::revision::{Standing, Title};
+use crate::record::document::open_draft::OpenDraft;
+use crate::record::file::library;
+use crate::record::file::recipe::RecipeFile;
+use crate::record::store::library::SaveError;
+use crate::record::{RecipeId, Refusal, Revision, RevisionId, StoreError};
+use crate::ui::part::on_recipe::on_recipe;
+use crate::ui::state::State;
+use crate::ui::text::isolated;
+
+/// What became of a file that was taken in.
+pub enum Imported {
+    /// It stands in the library.
+    Kept,
+    /// It cannot be taken; why.
+    Refused(Refusal),
+    /// The store did not take it, which is told elsewhere.
+    NotKept,
+}
+
+impl State {
+    /// Texts that could not be read and had to make room: key and text of each.
+    #[must_use]
+    pub fn aside(&self) -> Vec<(String, String)> {
+        self.library.with(|library| library.aside()).unwrap_or_default()
+    }
+
+    /// The name that a recipe is called by, within a sentence.
+    #[must_use]
+    pub fn called(&self, name: &str) -> String {
+        isolated(&self.name_or_none(name))
+    }
+
+    /// The name of a recipe, or that it has none.
+    #[must_use]
+    pub fn name_or_none(&self, name: &str) -> String {
+        let name = name.trim();
+        if name.is_empty() { self.words.recipe_page.untitled.to_owned() } else { name.to_owned() }
+    }
+
+    /// Opens a revision on the recipe page, goes there, and tells what it took the place of.
+    pub fn take_from_library(&self, id: RevisionId) {
+        let unsaved = !self.saved().get_untracked() && !self.example.get_untracked();
+        let before = unsaved.then(|| self.called(&self.title.with_untracked(|title| title.name.clone())));
+        if !self.open_revision(id) {
+            return;
+        }
+        let words = &self.words.library_page;
+        let name = self.called(&self.title.with_untracked(|title| title.name.clone()));
+        self.tell_step(match before {
+            Some(before) => (words.opened_over)(&name, &before),
+            None => (words.opened)(&name),
+        });
+        on_recipe(*self, || page::focus("content"));
+    }
+
+    /// Gives a recipe another name.
+    pub fn rename(&self, head: RevisionId, name: &str) {
+        let Some(before) = self.library.with_untracked(|library| library.revision(head)) else { return };
+        let stamp = self.stamp();
+        let Some(new) = self.change_library(|library| library.rename(head, name.to_owned(), stamp)) else { return };
+        self.follow(before.recipe());
+        let (state, old) = (*self, before.content().name.clone());
+        let words = (self.words.library_page.renamed)(&self.called(&old), name);
+        self.tell_undo(words, move || state.rename(new, &old));
+    }
+
+    /// Begins a new recipe as a copy.
+    pub fn duplicate(&self, of: RevisionId) {
+        let Some(revision) = self.library.with_untracked(|library| library.revision(of)) else { return };
+        let name = &revision.content().name;
+        let name = format!("{} {}", self.words.tools.copy_of, self.name_or_none(name));
+        let stamp = self.stamp();
+        let Some(copy) = self.change_library(|library| library.duplicate(of, name.clone(), stamp)) else { return };
+        let recipe = RecipeId(copy.0);
+        let state = *self;
+        let words = (self.words.library_page.duplicated)(&name);
+        self.tell_undo(words, move || state.remove(recipe));
+    }
+
+    /// Takes a recipe out of the library.
+    pub fn remove(&self, recipe: RecipeId) {
+        let stamp = self.stamp();
+        if self.change_library(|library| library.remove(recipe, &stamp)).is_some() {
+            self.follow(recipe);
+            let state = *self;
+            let words = (self.words.library_page.removed)(&self.name_of(recipe));
+            self.tell_undo(words, move || state.put_back(recipe));
+        }
+    }
+
+    /// Puts a removed recipe back.
+    pub fn put_back(&self, recipe: RecipeId) {
+        let stamp = self.stamp();
+        if self.change_library(|library| library.put_back(recipe, &stamp)).is_some() {
+            self.follow(recipe);
+            self.tell((self.words.library_page.returned)(&self.name_of(recipe)));
+        }
+    }
+
+    /// Makes an older revision what the recipe says now.
+    pub fn restore(&self, old: RevisionId, head: RevisionId) {
+        let stamp = self.stamp();
+        let Some(new) = self.change_library(|library| library.restore(old, head, stamp)) else { return };
+        let Some(revision) = self.library.with_untracked(|library| library.revision(new)) else { return };
+        self.follow(revision.recipe());
+        let state = *self;
+        let words = (self.words.library_page.restored)(&self.called(&revision.content().name));
+        self.tell_undo(words, move || state.restore(head, new));
+    }
+
+    /// Makes two heads of a recipe one: what `head` says, but where `taken` the other.
+    pub fn merge_heads(&self, head: RevisionId, other: RevisionId, taken: &[bool]) {
+        let stamp = self.stamp();
+        let merged = self.change_library(|library| {
+            library.merge_heads(head, other, stamp, |draft, other| {
+                let found = differences(other, draft);
+                let chosen = found.into_iter().zip(taken).filter(|(_, taken)| **taken);
+                chosen.for_each(|(difference, _)| difference::take(draft, other, difference));
+            })
+        });
+        let Some(revision) = merged.and_then(|id| self.library.with_untracked(|library| library.revision(id))) else {
+            return;
+        };
+        self.follow(revision.recipe());
+        self.tell((self.words.library_page.made_one)(&self.called(&revision.content().name)));
+    }
+
+    /// Marks what the library has of a recipe as released for the line.
+    pub fn release(&self, head: RevisionId) {
+        let stamp = self.stamp();
+        let Some(id) = self.change_library(|library| library.release(head, stamp)) else { return };
+        let Some(revision) = self.library.with_untracked(|library| library.revision(id)) else { return };
+        self.follow(revision.recipe());
+        self.tell((self.words.library_page.released)(&self.called(&revision.content().name)));
+    }
+
+    /// Saves a revision to a file.
+    pub fn give_out_revision(&self, id: RevisionId) {
+        if let Some(revision) = self.library.with_untracked(|library| library.revision(id)) {
+            self.give_out_file(&RecipeFile::of(&revision));
+        }
+    }
+
+    /// Saves the text of a record that cannot be read to a file, just as it is stored.
+    pub fn give_out_text(&self, key: &str, text: &str) {
+        self.hand_out(&file::file_name(key, "txt"), "text/plain", text);
+    }
+
+    /// Saves a text to a file of that name, and tells so.
+    pub fn hand_out(&self, name: &str, media: &str, text: &str) {
+        match file::give_out(name, media, text) {
+            Ok(()) => self.tell((self.words.library_page.given_out)(name)),
+            Err(own) => trouble::tell_unsaved(*self, &SaveError::Store(StoreError::Other(own))),
+        }
+    }
+
+    /// Puts the recipe of a file in the library. `fallback` names it if the file does not.
+    pub fn import(&self, text: &str, fallback: &str) -> Imported {
+        let mut recipe = match RecipeFile::read(text) {
+            Ok(recipe) => recipe,
+            Err(Refusal::OtherKind { kind }) if kind == library::KIND => return self.merge(text),
+            // Too large for a recipe, but a library may be.
+            Err(large @ Refusal::TooLarge { .. }) => {
+                return match self.merge(text) {
+                    Imported::Refused(
+                        Refusal::NotJson { .. }
+                        | Refusal::Foreign
+                        | Refusal::OtherKind { .. }
+                        | Refusal::TooLarge { .. },
+                    ) => Imported::Refused(large),
+                    merged => merged,
+                };
+            }
+            Err(refusal) => return Imported::Refused(refusal),
+        };
+        if let Some(there) = recipe.revision.and_then(|id| self.library.with_untracked(|library| library.revision(id)))
+            && there.content().draft == recipe.draft
+            && there.title() == recipe.title()
+        {
+            let stands = self.library.with_untracked(|library| {
+                library.recipe(there.recipe()).is_some_and(|listed| {
+                    let mut heads = std::iter::once(listed.head).chain(listed.others);
+                    heads.any(|head| head.id == there.revision() && head.standing == Standing::Kept)
+                })
+            });
+            if stands {
+                self.tell((self.words.library_page.already_there)(&self.called(&recipe.name)));
+                return Imported::Kept;
+            }
+        }
+        if recipe.name.trim().is_empty() {
+            fallback.clone_into(&mut recipe.name);
+        }
+        let name = recipe.name.clone();
+        let stamp = self.stamp();
+        let saved = self.change_library(|library| {
+            let revision = recipe.into_revision(stamp)?;
+            library.save(revision.clone()).map(|_| revision.recipe())
+        });
+        let Some(recipe) = saved else { return Imported::NotKept };
+        let state = *self;
+        self.tell_undo((self.words.library_page.imported)(&name), move || state.remove(recipe));
+        Imported::Kept
+    }
+
+    /// Saves everything that is kept to a file.
+    pub fn give_out_library(&self) {
+        let words = &self.words.library_page;
+        let name = format!("{}.json", words.library_name);
+        let made = self.library.with_untracked(|library| library.library_file());
+        let given = made.and_then(|(text, count)| {
+            file::give_out(&name, "application/json", &text).map(|()| count).map_err(StoreError::Other)
+        });
+        match given {
+            Ok(count) => {
+                self.settings.update(|settings| settings.copied_at = Some(clock::now()));
+                self.tell((words.library_given)(count, &name));
+            }
+            Err(why) => trouble::tell_unsaved(*self, &SaveError::Store(why)),
+        }
+    }
+
+    /// Takes in all of a library file that is not here yet.
+    fn merge(&self, text: &str) -> Imported {
+        match self.library.try_update(|library| library.merge_file(text)) {
+            Some(Ok(merged)) => {
+                records::write(*self);
+                self.tell((self.words.library_page.merged)(merged.added, merged.known, merged.refused));
+                if let Some(why) = merged.stopped {
+                    trouble::tell_unsaved(*self, &why);
+                }
+                Imported::Kept
+            }
+            Some(Err(refusal)) => Imported::Refused(refusal),
+            None => Imported::NotKept,
+        }
+    }
+
+    /// Writes back what the database has lost and this tab still has.
+    pub fn fill_again(&self) {
+        let count = records::write_back(*self);
+        self.tell((self.words.library_page.filled_again)(count));
+    }
+
+    /// What is on the recipe page and not saved goes into the library before something else takes its place.
+    pub fn set_aside_unsaved(&self) {
+        let OpenDraft { from, mut title, draft, example, .. } = self.at_hand();
+        let saved = from.and_then(|id| self.library.with_untracked(|library| library.revision(id)));
+        let same = |saved: Revision| saved.content().draft == draft && saved.title() == title;
+        let taught = super::taught();
+        let untouched = |of: &Draft, named: &Title| draft == *of && title == *named;
+        if example && untouched(&taught.draft, &taught.title)
+            || saved.is_some_and(same)
+            || untouched(&Draft::default(), &Title::default())
+        {
+            return;
+        }
+        title.name = (self.words.library_page.unsaved_work)(&clock::time(clock::now()), title.name.trim());
+        let stamp = self.stamp();
+        _ = self.change_library(|library| library.save(Revision::first(title, draft, stamp)?));
+    }
+
+    /// A recipe went on by a revision made in the library: the page goes along if it came from its head.
+    fn follow(&self, recipe: RecipeId) {
+        let next = self.from.get_untracked().and_then(|from| {
+            self.library.with_untracked(|library| {
+                let before = library.revision(from)?;
+                let heads = library.recipe(recipe)?;
+                let next = std::iter::once(heads.head).chain(heads.others).find(|head| head.parents.contains(&from))?;
+                Some((before.title(), library.revision(next.id)?))
+            })
+        });
+        if let Some((before, revision)) = next {
+            if self.title.with_untracked(|title| *title == before) && revision.title() != before {
+                self.title.set(revision.title());
+            }
+            self.from.set(Some(revision.revision()));
+        }
+    }
+
+    fn name_of(&self, recipe: RecipeId) -> String {
+        let name = self.library.with_untracked(|library| library.recipe(recipe).map(|listed| listed.head.name.clone()));
+        self.called(&name.unwrap_or_default())
+    }
+}

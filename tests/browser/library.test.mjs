@@ -1,0 +1,374 @@
+// Recipes kept: saved, found again, renamed, copied, removed and put back, passed on as files; and what the store refuses.
+
+import assert from "node:assert/strict";
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { Key, journey } from "./harness.mjs";
+
+const NAME = "Example: wheat straw, pMDI, 15 mm";
+
+/** How the recipe on the page stands to the library. */
+const stands = async (page) => page.run((e) => e.textContent, await page.css("#save-state"));
+const saved = (page, revision) =>
+  page.until(async () => assert.match(await stands(page), new RegExp(`^Revision ${revision} · Saved at \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d$`)));
+
+/** The names in the list, in its order. */
+const names = (page) => page.run(() => [...document.querySelectorAll(".lines h2")].map((h) => h.textContent.trim()));
+const lists = (page, ...expected) => page.until(async () => assert.deepEqual(await names(page), expected));
+
+/** What the browser stores under our keys. */
+const stored = async (page) => ({
+  ...(await page.run(() => Object.fromEntries(Object.keys(localStorage).filter((k) => k.startsWith("haulm/")).map((k) => [k, localStorage[k]])))),
+  ...(await page.records()),
+});
+const revisions = async (page) => Object.keys(await stored(page)).filter((key) => key.startsWith("haulm/revision/"));
+
+/** Saves a new recipe under each of these names. */
+async function shelve(page, ...all) {
+  for (const name of all) {
+    await page.press("New recipe");
+    await page.type("Name", name);
+    await page.press("Save");
+    await saved(page, 1);
+  }
+  await page.press("Library");
+}
+
+/** Puts files into a folder of their own for as long as `act` runs. */
+async function withFiles(files, act) {
+  const folder = await mkdtemp(join(tmpdir(), "haulm-files-"));
+  try {
+    for (const [name, text] of Object.entries(files)) await writeFile(join(folder, name), text);
+    await act((name) => join(folder, name));
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+journey("a recipe is saved, survives a reload, opens again, and an older revision is taken up", async (page) => {
+  await page.press("Save");
+  await saved(page, 1);
+  await page.type("Board density", "702,5");
+  await page.until(async () => assert.equal(await stands(page), "Revision 1 · Changed since it was saved"));
+  await (await page.field("Board density")).sendKeys(Key.chord(Key.CONTROL, "s"));
+  await saved(page, 2);
+  assert.equal((await revisions(page)).length, 2, "each save is a record of its own");
+  // What was typed can still be taken back; that it was saved is not.
+  await page.press("Undo");
+  await page.until(async () => assert.equal(await stands(page), "Revision 2 · Changed since it was saved"));
+  await page.press("Redo");
+  await saved(page, 2);
+  await page.reload();
+  await page.holds("Board density", "702,5");
+  await saved(page, 2);
+
+  await page.press("Library");
+  await lists(page, `${NAME} on the recipe page`);
+  await page.sees("pMDI · 15 mm · 702,5 kg/m³");
+  await page.press(`History ${NAME}`);
+  await page.press(/^Take this revision up again/);
+  await page.sees("is taken up again");
+  await page.sees("pMDI · 15 mm · 680 kg/m³");
+  await page.press(`Open ${NAME}`);
+  await saved(page, 3);
+  await page.holds("Board density", "680");
+});
+
+journey("what is typed is there after a crash, saved or not", async (page) => {
+  await page.type("Fibre moisture", "6,25");
+  await page.until(async () => assert.match((await stored(page))["haulm/draft"] ?? "", /6,25/));
+  await page.go();
+  await page.holds("Fibre moisture", "6,25");
+  assert.deepEqual(await revisions(page), []);
+});
+
+journey("a remark on a save survives a reload, stands in the history and is not said of the next one", async (page) => {
+  const unfold = () => page.run(() => document.querySelectorAll("details").forEach((fold) => (fold.open = true)));
+  await unfold();
+  await page.type("Remark on the next save", "=drier straw");
+  await page.until(async () => assert.match((await stored(page))["haulm/draft"], /"remark":"=drier straw"/));
+  await page.reload();
+  await unfold();
+  await page.holds("Remark on the next save", "=drier straw");
+  await page.press("Save");
+  await saved(page, 1);
+  await page.holds("Remark on the next save", "");
+  await page.type("Fibre moisture", "6");
+  await page.press("Save");
+  await saved(page, 2);
+  await page.press("Library");
+  await page.until(async () => assert.equal((await names(page)).length, 1));
+  const name = (await names(page))[0].replace(" on the recipe page", "");
+  await page.press(`History ${name}`);
+  const remarks = () => page.run(() => [...document.querySelectorAll(".revisions > li")].map((row) => row.querySelector(".remark")?.textContent ?? ""));
+  await page.until(async () => assert.deepEqual(await remarks(), ["", "=drier straw"]));
+});
+
+journey("a save asks for a name, at the name's box", async (page) => {
+  await page.press("New recipe");
+  await page.press("Save");
+  await page.sees("The name is still empty.");
+  assert.equal(await page.run(() => document.activeElement.id), "recipe-name");
+  assert.deepEqual(await revisions(page), []);
+  await page.keys("Straw 18", Key.ENTER);
+  await saved(page, 1);
+  await page.seesNot("The name is still empty.");
+});
+
+journey("recipes are searched as one types, sorted, renamed, copied, removed and put back", async (page) => {
+  await shelve(page, "Straw 12 mm", "Straw 9 mm", "Spruce 16 mm");
+  await lists(page, "Spruce 16 mm on the recipe page", "Straw 9 mm", "Straw 12 mm");
+  await page.choose("Sort", "By name");
+  await lists(page, "Spruce 16 mm on the recipe page", "Straw 9 mm", "Straw 12 mm");
+  await page.choose("Sort", "By name, backwards");
+  await lists(page, "Straw 12 mm", "Straw 9 mm", "Spruce 16 mm on the recipe page");
+  await page.type("Search names", "straw 9");
+  await lists(page, "Straw 9 mm");
+  await page.sees("1 of 3 recipes");
+  await page.type("Search names", "oak");
+  await page.sees("No recipe matches");
+  await page.type("Search names", "");
+
+  await page.press("Rename Straw 9 mm");
+  await page.type("New name", "");
+  await page.keys(Key.ENTER);
+  await page.sees("The name is still empty.");
+  await page.keys("Straw 9.5 mm", Key.ENTER);
+  await lists(page, "Straw 12 mm", "Straw 9.5 mm", "Spruce 16 mm on the recipe page");
+  await page.press("Undo");
+  await lists(page, "Straw 12 mm", "Straw 9 mm", "Spruce 16 mm on the recipe page");
+
+  await page.press("Duplicate Straw 12 mm");
+  await page.sees("4 recipes");
+  await lists(page, "Straw 12 mm", "Straw 9 mm", "Spruce 16 mm on the recipe page", "Copy of Straw 12 mm");
+
+  // A removal leaves the focus on what takes it back.
+  await page.press("Remove Straw 12 mm");
+  await page.sees("«Straw 12 mm» is out of the library.");
+  await page.sees("3 recipes");
+  await page.until(async () => assert.equal(await page.run(() => document.activeElement.textContent), "Undo"));
+  await page.keys(Key.ENTER);
+  await page.sees("4 recipes");
+  // And later it can be put back as well.
+  await page.press("Remove Straw 12 mm");
+  await page.sees("3 recipes");
+  await page.reload();
+  await page.press("Removed recipes (1)");
+  await page.press("Put back Straw 12 mm");
+  await page.sees("4 recipes");
+  await page.sees("«Straw 12 mm» is back in the library.");
+});
+
+journey("renaming and removing the recipe on the page is followed there", async (page) => {
+  await shelve(page, "Straw A");
+  await page.press("Rename Straw A");
+  await page.type("New name", "Straw B");
+  await page.keys(Key.ENTER);
+  await lists(page, "Straw B on the recipe page");
+  await page.press("Recipe");
+  await page.holds("Name", "Straw B");
+  await saved(page, 2);
+  await page.press("Library");
+  await page.press("Remove Straw B");
+  await page.sees("Nothing saved yet");
+  await page.press("Recipe");
+  await page.until(async () => assert.doesNotMatch(await stands(page), /Saved/));
+  await page.press("Save");
+  await page.press("Library");
+  await lists(page, "Straw B on the recipe page");
+  assert.equal(await page.run(() => document.querySelectorAll(".line .finding").length), 0, "one version only");
+});
+
+journey("opening another recipe can be taken back, with what was not saved", async (page) => {
+  await shelve(page, "Straw A");
+  await page.press("Recipe");
+  await page.press("New recipe");
+  await page.type("Name", "Half done");
+  await page.type("Fibre moisture", "3.5");
+  await page.press("Library");
+  await page.press("Open Straw A");
+  await page.sees("«Half done» was not saved; Undo brings it back.");
+  await page.holds("Name", "Straw A");
+  await page.press("Undo", { within: await page.css(".notice") });
+  await page.holds("Name", "Half done");
+  await page.holds("Fibre moisture", "3.5");
+  await page.press("Save");
+  await saved(page, 1);
+  await page.press("Library");
+  // What it took the place of is in the library as well, whatever becomes of Undo.
+  await page.until(async () => {
+    const [first, aside, last] = await names(page);
+    assert.deepEqual([first, last], ["Half done on the recipe page", "Straw A"]);
+    assert.match(aside, /^Unsaved work, \d\d:\d\d: Half done$/);
+  });
+});
+
+journey("a recipe goes out as a file and comes in again", async (page) => {
+  await page.type("Board density", "655");
+  await page.press("Save");
+  await saved(page, 1);
+  await page.press("Library");
+  await page.sees("Nothing has gone to a file from here yet.");
+  const { name, bytes } = await page.download(() => page.press(`Save to a file ${NAME}`));
+  assert.equal(name, "example-wheat-straw-pmdi-15-mm.haulm.json");
+  await page.sees("Something last went to a file on");
+  const file = JSON.parse(bytes);
+  const [revision] = (await revisions(page)).map((key) => key.replace("haulm/revision/", ""));
+  assert.deepEqual([file.haulm, file.version, file.name, file.revision], ["recipe", 1, NAME, revision]);
+  assert.deepEqual(file.draft.plain.board_density, { text: "655", unit: "kg/m³" });
+  assert.deepEqual(file.draft.liquids.map((liquid) => liquid.substance), ["pmdi", "wax_emulsion"]);
+
+  const changed = JSON.stringify({ ...file, name: "From the other mill" });
+  await withFiles({ [name]: bytes, "other.haulm.json": changed }, async (path) => {
+    await page.upload("#import", path(name));
+    await page.sees("is in the library already, unchanged. Nothing was added.");
+    await page.upload("#import", path("other.haulm.json"));
+    await page.sees("«From the other mill» was taken in from the file");
+    await lists(page, "From the other mill", `${NAME} on the recipe page`);
+    await page.press("Open From the other mill");
+    await page.holds("Board density", "655");
+    await saved(page, 1);
+  });
+});
+
+journey("a file that is none is refused in words that say what and where, and nothing changes", async (page) => {
+  await shelve(page, "Straw A");
+  const before = await revisions(page);
+  const files = {
+    "note.txt": "just a note",
+    "short.json": '{"haulm": "recipe", "version": 1,\n "name": "x"',
+    "foreign.json": '{"hello": "world"}',
+    "newer.json": '{"haulm": "recipe", "version": 99}',
+    "damaged.json": '{"haulm": "recipe", "version": 1, "draft": 5}',
+    "huge.json": " ".repeat(1_000_001),
+  };
+  await withFiles(files, async (path) => {
+    for (const [name, words] of [
+      ["note.txt", "The file is no JSON text from line 1, byte 1 on."],
+      ["short.json", "The file breaks off at line 2"],
+      ["foreign.json", "The file is not from Haulm"],
+      ["newer.json", "The file has format 99"],
+      ["damaged.json", "The file is damaged at line 1"],
+      ["huge.json", "The file has 1001 kB; at most 1000 kB are read."],
+    ]) {
+      await page.upload("#import", path(name));
+      await page.sees(words);
+    }
+  });
+  assert.deepEqual(await revisions(page), before);
+  await lists(page, "Straw A on the recipe page");
+});
+
+journey("a record that cannot be read is shown with its key and its reason, and kept untouched", async (page) => {
+  await shelve(page, "Straw A", "Straw B");
+  const key = (await revisions(page)).find((key) => key);
+  const damaged = (await stored(page))[key].slice(0, 200);
+  await page.putRecords([[key, damaged], ["haulm/revision/none", "?"]]);
+  await page.reload();
+  await page.sees("Stored, but cannot be read");
+  await page.sees("The stored record breaks off at");
+  await page.sees(key);
+  await page.sees("The stored record has a key that names no record.");
+  assert.equal((await names(page)).length, 1);
+  await page.axe();
+  const { bytes } = await page.download(() => page.press(`Save its text to a file ${key}`));
+  assert.equal(bytes.toString(), damaged);
+  assert.equal((await stored(page))[key], damaged);
+  await page.screenshot("library-damaged");
+});
+
+const BARE = { allow: [/favicon/] };
+journey("what was on the page and cannot be read is set aside, not written over", BARE, async (page) => {
+  // From a page of the same store without the app, which keeps its own when it is left.
+  await page.driver.get(page.server.url + "icon.svg");
+  await page.run(() => (localStorage["haulm/draft"] = '{"haulm":"draft","version":1,'));
+  await page.go("#library");
+  await page.sees("The stored record breaks off");
+  await page.press("Recipe");
+  await page.type("Fibre moisture", "5");
+  await page.until(async () => assert.match((await stored(page))["haulm/draft"], /"fibre_moisture":{"text":"5"/));
+  await page.press("Library");
+  await page.sees("Set aside");
+  const aside = Object.entries(await stored(page)).filter(([key]) => key.startsWith("haulm/aside/"));
+  assert.deepEqual(aside.map(([, text]) => text), ['{"haulm":"draft","version":1,']);
+});
+
+journey("two tabs: what one saves the other shows and goes on from", async (page) => {
+  await shelve(page, "Straw A");
+  await page.press("Recipe");
+  const first = await page.driver.getWindowHandle();
+  await page.driver.switchTo().newWindow("tab");
+  await page.look({});
+  await page.go();
+  await page.holds("Name", "Straw A");
+  await page.type("Fibre moisture", "4");
+  await page.press("Save");
+  await saved(page, 2);
+  await page.driver.switchTo().window(first);
+  await page.command("Page.bringToFront");
+  // The first tab is on the newest revision already, and goes on from there.
+  await saved(page, 2);
+  await page.holds("Fibre moisture", "4");
+  await page.type("Fibre moisture", "5");
+  await page.press("Save");
+  await saved(page, 3);
+  await page.press("Library");
+  await page.seesNot("Several versions stand side by side");
+  // Another tab clears everything: this one still has it, and says so.
+  const second = (await page.driver.getAllWindowHandles()).find((handle) => handle !== first);
+  await page.driver.switchTo().window(second);
+  await page.forget();
+  await page.driver.switchTo().window(first);
+  await page.run(() => dispatchEvent(new Event("focus")));
+  await page.sees("3 records that this tab knows are gone");
+  await page.press("Write them back");
+  await page.sees("3 records written back.");
+  await page.until(async () => assert.equal((await revisions(page)).length, 3));
+});
+
+for (const [width, height, touch] of [[390, 844, true], [1440, 900, false]]) {
+  journey(`the library is clean to axe at ${width} px, empty and filled`, { width, height, touch, hash: "#library" }, async (page) => {
+    await page.sees("Nothing saved yet");
+    await page.axe();
+    await page.press("Recipe");
+    await page.press("Save");
+    await shelve(page, "Straw A", "Straw B");
+    await page.press("Rename Straw A");
+    await page.field("New name");
+    await page.press("History Straw B");
+    await page.axe();
+    await page.assertNoSideways();
+    await page.screenshot(`library-${width}`, { full: true });
+    await page.look({ dark: true });
+    await page.screenshot(`library-${width}-dark`, { full: true });
+  });
+}
+
+journey("the library works by keyboard alone", { hash: "#library" }, async (page) => {
+  await page.press("Recipe");
+  await shelve(page, "Straw A", "Straw B");
+  await page.keys("/");
+  const focused = () => page.run(() => document.activeElement.getAttribute("aria-label") ?? document.activeElement.id);
+  const tabTo = async (wanted) => {
+    for (let i = 0; i < 60; i++) {
+      if ((await focused()) === wanted) return;
+      await page.keys(Key.TAB);
+    }
+    assert.fail(`Tab never came to ${wanted}`);
+  };
+  await tabTo("library-search");
+  await page.keys("straw b");
+  await lists(page, "Straw B on the recipe page");
+  await tabTo("Remove Straw B");
+  await page.keys(Key.ENTER);
+  await page.until(async () => assert.equal(await focused(), "notice-undo"));
+  await page.keys(Key.ENTER);
+  await lists(page, "Straw B on the recipe page");
+  await tabTo("library-search");
+  await tabTo("Rename Straw B");
+  await page.keys(Key.SPACE);
+  await page.until(async () => assert.match(await focused(), /^rename-/));
+  await page.keys(Key.ESCAPE);
+  await lists(page, "Straw B on the recipe page");
+});
