@@ -21,6 +21,8 @@ mod app;
 #[cfg(target_arch = "wasm32")]
 mod cells;
 #[cfg(target_arch = "wasm32")]
+mod components;
+#[cfg(target_arch = "wasm32")]
 mod keep;
 #[cfg(target_arch = "wasm32")]
 mod page;

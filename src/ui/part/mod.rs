@@ -1,7 +1,6 @@
 //! What several pages are made of.
 
 pub mod amount;
-pub mod announce;
 pub mod bar;
 pub mod caution;
 pub mod code;
@@ -14,6 +13,5 @@ pub mod page_name;
 pub mod preferences;
 pub mod print;
 pub mod save;
-pub mod strip;
 pub mod trouble;
 pub mod working;

@@ -5,6 +5,7 @@ pub mod documents;
 pub mod line;
 pub mod shared_file;
 pub mod trial;
+mod typing;
 pub mod writing;
 
 use super::cells::{Cells, Turn};
@@ -59,6 +60,8 @@ pub struct Notice {
     pub undo: Option<Arc<dyn Fn() + Send + Sync>>,
     /// Whether it stays until it is closed or another one comes.
     pub stays: bool,
+    /// Whether `undo` takes back the last step, so that it goes with the next one.
+    pub of_step: bool,
 }
 
 /// A finding in words.
@@ -172,6 +175,10 @@ pub struct State {
     pub newer: RwSignal<bool>,
     /// Whether a save waits for the recipe's name.
     pub naming: RwSignal<bool>,
+    /// Whether a number is being typed, so that nothing is said about it yet.
+    pub typing: RwSignal<bool>,
+    /// The box that was typed into last, while its unit may still be to come.
+    typed_last: StoredValue<Option<Field>>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
     /// Name and note of a binder system that is not saved yet.
@@ -262,6 +269,8 @@ impl State {
             shared: RwSignal::new(SharedFile::default()),
             newer: RwSignal::new(false),
             naming: RwSignal::new(false),
+            typing: RwSignal::new(false),
+            typed_last: StoredValue::new(None),
             mix,
             new_system: RwSignal::new(system),
             bench: Bench::default(),
@@ -321,8 +330,19 @@ impl State {
         self.lay(recipe);
     }
 
+    /// A notice offers to take back the one step it tells of, and no other.
+    fn drop_step_notice(&self) {
+        if self.notice.with_untracked(|notice| notice.as_ref().is_some_and(|notice| notice.of_step)) {
+            self.notice.set(None);
+        }
+    }
+
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
     pub fn edit(&self, session: Option<Session>, change: impl FnOnce(&mut Draft)) {
+        self.drop_step_notice();
+        if !matches!(session, Some(Session::Field(_))) {
+            self.typed_last.set_value(None);
+        }
         self.history.update(|history| {
             history.before(session, || {
                 self.settle();
@@ -334,6 +354,7 @@ impl State {
 
     /// Changes name, note or tags as a step that can be taken back.
     pub fn edit_title(&self, session: Session, change: impl FnOnce(&mut Title)) {
+        self.drop_step_notice();
         self.history.update(|history| history.before(Some(session), || self.before()));
         self.title.update(change);
     }
@@ -341,6 +362,7 @@ impl State {
     /// A box was left: what is typed into it next is a step of its own.
     pub fn leave(&self) {
         self.history.update_untracked(History::close);
+        self.stop_typing();
     }
 
     /// Whether the recipe takes so many liquids more; tells if it does not.
@@ -355,6 +377,9 @@ impl State {
 
     /// Puts an entry into a field.
     pub fn enter(&self, session: Option<Session>, field: Field, text: &str, unit: Unit) {
+        if session.is_some() {
+            self.start_typing(field);
+        }
         self.edit(session, |draft| {
             if let Some(entry) = draft.entry_mut(field) {
                 *entry = Entry::typed(text, unit);
@@ -378,6 +403,8 @@ impl State {
     }
 
     fn step(&self, way: impl FnOnce(&mut History<Before, Session>) -> Option<Before>) {
+        self.drop_step_notice();
+        self.typed_last.set_value(None);
         let restored = self.history.try_update(way).flatten();
         let Some((opened, mut recipe)) = restored else { return };
         if opened == self.opened.get_untracked() {
@@ -413,19 +440,19 @@ impl State {
 
     /// Tells something for a while.
     pub fn tell(&self, words: impl Into<String>) {
-        self.show_notice(Notice { words: words.into(), undo: None, stays: false });
+        self.show_notice(Notice { words: words.into(), undo: None, stays: false, of_step: false });
     }
 
     /// Tells of a step just made, which can be taken back from there.
     pub fn tell_step(&self, words: impl Into<String>) {
         let state = *self;
         let undo = Arc::new(move || state.undo());
-        self.show_notice(Notice { words: words.into(), undo: Some(undo), stays: false });
+        self.show_notice(Notice { words: words.into(), undo: Some(undo), stays: false, of_step: true });
     }
 
     /// Tells of something done that `undo` takes back, whatever is done in between: it can wait.
     pub fn tell_undo(&self, words: impl Into<String>, undo: impl Fn() + Send + Sync + 'static) {
-        self.show_notice(Notice { words: words.into(), undo: Some(Arc::new(undo)), stays: true });
+        self.show_notice(Notice { words: words.into(), undo: Some(Arc::new(undo)), stays: true, of_step: false });
     }
 
     /// While records are being written, it waits until they are on the disk.

@@ -13,6 +13,8 @@ pub mod compare_emission;
 mod compare_page;
 mod context;
 mod english;
+/// Words in Fluent resources.
+pub mod fluent;
 mod isolated;
 mod line;
 mod line_page;

@@ -1,0 +1,37 @@
+# What several pages say.
+
+common-save = Save
+common-print = Print
+common-export = Export
+common-undo = Undo
+common-redo = Redo
+common-close = Close
+common-more = More
+common-show = Show
+common-source = Source
+
+# Severity
+common-error = Error
+common-warning = Warning
+common-note = Note
+common-warnings = Warnings
+common-no-warnings = No warnings
+common-all-warnings = All { $count }
+# Read out when there is no result.
+common-announce-error = Error, no new result. { $error }
+
+# Boxes
+common-required = Required
+common-optional = Optional
+common-typical = typical value
+# A value filled in that assumes nothing, such as no sanding.
+common-no-allowance = no allowance
+common-read-as = read as { $amount }
+common-use = Use { $entry }
+common-unit-of = Unit of { $name }
+
+# Workings
+common-show-working = Show working
+common-in-full = More digits
+common-formula = Formula
+common-numbers = With numbers
