@@ -19,7 +19,7 @@ pub fn mount() {
     if hash::read() == rescue::HASH {
         return rescue::mount();
     }
-    leptos::mount::mount_to_body(App);
+    mount_to_body(App);
 }
 
 /// The frame. Parts and pages that are built with `browser::element` are mounted in their places.

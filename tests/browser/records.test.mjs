@@ -10,6 +10,7 @@ import { journey, pause } from "./harness.mjs";
 const saved = (page, revision) =>
   page.until(async () => assert.match(await page.run((e) => e.textContent, await page.css("#save-state")), new RegExp(`^Revision ${revision} · Saved`)));
 const link = (page) => page.until(async () => {
+  if (!(await page.run(() => document.querySelector("#link")))) await page.click("#share-open");
   const value = await page.run((e) => e.value, await page.css("#link"));
   assert.match(value, /#open=[\w-]+$/);
   return value;
@@ -45,9 +46,9 @@ journey("a library goes to a file, into an empty browser, and twice adds nothing
 
 journey("a link opens the recipe that it holds, by address and pasted; a damaged one says so", async (page) => {
   await page.type("Board density", "711");
-  await (await page.css(".head details summary")).click();
+  await page.click("#share-open");
   await page.until(async () => {
-    const svg = await page.run((e) => e.getBoundingClientRect().width, await page.css(".pass-on .code"));
+    const svg = await page.run((e) => e.getBoundingClientRect().width, await page.css("#share .code"));
     assert.ok(svg > 100, `the code is ${svg} px wide`);
   });
   // The link follows what is typed after a moment.

@@ -16,6 +16,7 @@ mod mix;
 mod plausible;
 mod product;
 mod solution;
+mod total;
 mod water;
 mod worked_examples;
 mod working;

@@ -5,5 +5,6 @@
 mod support;
 
 mod chart;
+mod fluent;
 mod math;
 mod messages;

@@ -1,6 +1,5 @@
 //! A computed figure: its number, its unit, and its working on demand.
 
-use crate::t;
 use leptos::prelude::*;
 
 /// How large a figure is.
@@ -55,7 +54,6 @@ pub fn FigureValue(
             type="button"
             class=rank.class()
             hidden=move || !is_there.get()
-            title=t!("common-show-working")
             aria-expanded=move || if open.get() { "true" } else { "false" }
             aria-controls=controls
             on:click=move |_| on_press.run(())

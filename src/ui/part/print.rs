@@ -176,7 +176,8 @@ fn in_effect(draft: &Draft) -> Vec<Field> {
 /// What was entered, with its unit; a unit that was typed is converted.
 fn entered(state: State, draft: &Draft, field: Field) -> Option<String> {
     let entry = draft.entry(field).filter(|entry| !entry.is_blank())?;
-    let (kind, units) = (draft.kind(field), state.units.get_untracked());
+    let kind = draft.kind(field);
+    let units = state.units_at(field, kind);
     match reading(draft, field) {
         Some(reading) if reading.unit_typed => Some(with_unit(state, reading.amount(kind), None)),
         _ => {

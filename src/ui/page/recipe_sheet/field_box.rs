@@ -40,7 +40,7 @@ pub fn FieldBox(
         state.enter(Some(Session::Field(field)), field, &text, unit.get_untracked());
     });
     let on_leave = Callback::new(move |()| state.leave());
-    let symbol = Callback::new(move |unit: Unit| unit_shown(unit, &state.currency.get()).into_owned());
+    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
     let choose = Callback::new(move |unit: Unit| state.choose_unit_at(field, unit));
     view! {
         <NumberBox
@@ -57,6 +57,15 @@ pub fn FieldBox(
                 <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/>
             </Show>
         </NumberBox>
+    }
+}
+
+/// A unit as it fits into a box.
+fn short(unit: Unit, currency: &str) -> String {
+    match unit {
+        Unit::PercentDryBasis => t!("common-dry-basis"),
+        Unit::PercentWetBasis => t!("common-wet-basis"),
+        _ => unit_shown(unit, currency).into_owned(),
     }
 }
 
@@ -80,7 +89,7 @@ fn box_state(state: State, sheet: Sheet, field: Field) -> BoxState {
 
 /// The one line below the box: what was read, or the other basis, or how the entry is meant.
 fn aside(draft: &Draft, field: Field, units: &Units, said: Option<&Said>) -> String {
-    let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), unit.symbol());
+    let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), short(unit, ""));
     let word = match said.map(|said| said.finding.grade) {
         Some(Grade::Stop) => return t!("common-error"),
         Some(Grade::Unusual) => format!("⚠ {} ", t!("common-warning")),

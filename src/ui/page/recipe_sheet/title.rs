@@ -83,7 +83,7 @@ fn Revision() -> impl IntoView {
             let at = library.revision(id)?;
             let history = library.history(at.recipe());
             let number = history.iter().filter(|other| other.saved_at <= at.content().saved_at).count();
-            Some((number, at.content().author.clone(), save::when(at.content().saved_at)))
+            Some((number, at.content().author.clone(), clock::date_time(at.content().saved_at)))
         })
     });
     let told = move || match (revision.get(), is_saved.get()) {

@@ -28,10 +28,17 @@ common-typical = typical value
 common-no-allowance = no allowance
 common-read-as = read as { $amount }
 common-use = Use { $entry }
+# The basis of a moisture beside a number.
+common-dry-basis = % db
+common-wet-basis = % wb
 common-unit-of = Unit of { $name }
 
 # Workings
-common-show-working = Show working
 common-in-full = More digits
 common-formula = Formula
 common-numbers = With numbers
+
+# Settings
+common-moisture-shown = Moisture of results
+common-on-dry-basis = Dry basis, water per oven-dry mass
+common-on-wet-basis = Wet basis, water per total mass
