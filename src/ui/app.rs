@@ -1,10 +1,11 @@
 //! The frame around all pages.
 
+use super::components::{Announce, Mounted, UndoNotice};
 use super::keep;
 use super::page;
-use super::components::{Announce, Mounted, UndoNotice};
 use super::page::recipe_sheet::RecipeSheet;
-use super::part::{bar, print, trouble};
+use super::part::bar::Bar;
+use super::part::{print, trouble};
 use super::rescue;
 use super::route::Page;
 use super::state::{State, provide};
@@ -42,7 +43,7 @@ fn App() -> impl IntoView {
     };
     view! {
         <a class="skip" href="#content" on:click=skip>{state.words.tools.skip_to_content}</a>
-        <Mounted part=bar::bar/>
+        <Bar/>
         <Mounted part=trouble::trouble/>
         <UndoNotice/>
         <main id="content" tabindex="-1">

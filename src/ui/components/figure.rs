@@ -27,8 +27,10 @@ impl Rank {
 /// The number as a button that opens its working. Read out with whose figure it is.
 #[component]
 pub fn FigureValue(
-    /// `data-figure` on the page; its working's id has it at the end.
+    /// `data-figure` on the page.
     key: String,
+    /// The id of its working.
+    controls: String,
     /// Whose figure, and which.
     #[prop(into)]
     name: Signal<String>,
@@ -47,7 +49,6 @@ pub fn FigureValue(
     /// Hears of a press.
     on_press: Callback<()>,
 ) -> impl IntoView {
-    let controls = format!("working-{key}");
     let is_there = Memo::new(move |_| text.with(|(number, _)| !number.is_empty()));
     view! {
         <button

@@ -28,7 +28,10 @@ pub fn UndoNotice() -> impl IntoView {
         })
     };
     let mut soon_gone = debounce(SEEN, move |()| {
-        if state.notice.with_untracked(|notice| notice.as_ref().is_some_and(|notice| notice.undo.is_none() && !notice.stays)) {
+        if state
+            .notice
+            .with_untracked(|notice| notice.as_ref().is_some_and(|notice| notice.undo.is_none() && !notice.stays))
+        {
             state.notice.set(None);
         }
     });

@@ -73,7 +73,8 @@ pub fn NumberBox(
         if let Some(text) = page::pasted(&event).filter(|text| text.trim().contains(['\n', '\t', '\r'])) {
             // The browser would join the numbers of two cells to one.
             event.prevent_default();
-            let cells: Vec<&str> = text.split(['\n', '\t', '\r']).map(str::trim).filter(|cell| !cell.is_empty()).collect();
+            let cells: Vec<&str> =
+                text.split(['\n', '\t', '\r']).map(str::trim).filter(|cell| !cell.is_empty()).collect();
             on_input.run(cells.join("; "));
         }
     };

@@ -2,7 +2,7 @@
 
 use crate::browser::page;
 use crate::domain::working::{Given, Origin, Symbol, Working};
-use crate::domain::{Draft, Figure};
+use crate::domain::{self, Draft, Figure};
 use crate::quantity::{Amount, Coherent};
 use crate::t;
 use crate::ui::math::{Style, letters, numbers, symbol};
@@ -17,12 +17,14 @@ use leptos::prelude::*;
 pub fn WorkingPanel(
     /// The figure whose working is open.
     open: RwSignal<Option<Figure>>,
+    /// What its id begins with.
+    scope: &'static str,
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let close = move || {
         if let Some(figure) = open.get_untracked() {
             open.set(None);
-            page::focus_opener(&format!("working-{}", figure.key()));
+            page::focus_opener(&format!("{scope}working-{}", figure.key()));
         }
     };
     let escape = move |event: KeyboardEvent| {
@@ -33,14 +35,14 @@ pub fn WorkingPanel(
     let name = move |figure: Figure| state.draft.with(|draft| name_in(state, figure, draft));
     let told = move |figure: Figure| {
         move || {
-            let working = state.shown.with(|shown| Some(crate::domain::working::working(figure, shown.case.as_ref()?)?));
+            let working = state.shown.with(|shown| domain::working(figure, shown.case.as_ref()?));
             working.map(|working| view! { <Told working=working/> })
         }
     };
     move || {
         open.get().map(|figure| {
             view! {
-                <section class="working-panel" id=format!("working-{}", figure.key()) aria-label=name(figure) on:keydown=escape>
+                <section class="working-panel" id=format!("{scope}working-{}", figure.key()) aria-label=name(figure) on:keydown=escape>
                     <h3>{name(figure)}</h3>
                     <button type="button" class="bare" on:click=move |_| close()>{t!("common-close")}</button>
                     {told(figure)}

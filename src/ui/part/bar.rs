@@ -2,31 +2,35 @@
 
 use super::page_name::page_name;
 use super::{find, preferences};
-use crate::browser::element::{Part, View, el};
+use crate::t;
+use crate::ui::components::{Menu, Mounted};
 use crate::ui::route::Page;
-use crate::ui::state::{State, state};
+use crate::ui::state::State;
+use leptos::prelude::*;
 
 /// The bar.
-pub fn bar() -> View {
-    let state = state();
+#[component]
+pub fn Bar() -> impl IntoView {
+    let state = expect_context::<State>();
     let tools = &state.words.tools;
-    el("header")
-        .class("bar")
-        .child(el("p").class("app").child(tools.app))
-        .child(
-            el("nav")
-                .class("pages")
-                .set("aria-label", tools.pages)
-                .child(el("ul").child(Page::ALL.iter().map(|page| link(state, *page)).collect::<View>())),
-        )
-        .child(find::find())
-        .child(preferences::preferences())
-        .view()
-}
-
-fn link(state: State, page: Page) -> View {
-    let current = move || (state.page.get() == page).then_some("page");
-    el("li")
-        .child(el("a").set("href", page.link()).set("aria-current", current).child(page_name(state.words, page)))
-        .view()
+    let link = move |page: &Page| {
+        let page = *page;
+        let current = move || (state.page.get() == page).then_some("page");
+        view! { <li><a href=page.link() aria-current=current>{page_name(state.words, page)}</a></li> }
+    };
+    view! {
+        <header class="bar">
+            <p class="app">{tools.app}</p>
+            <nav class="pages" aria-label=tools.pages>
+                <ul>{Page::ALL.iter().map(link).collect_view()}</ul>
+            </nav>
+            <Mounted part=find::find/>
+            <div class="preferences">
+                <Mounted part=preferences::system/>
+                <Menu id="settings" label=t!("common-settings")>
+                    <Mounted part=preferences::others/>
+                </Menu>
+            </div>
+        </header>
+    }
 }

@@ -1,6 +1,6 @@
 //! What is chosen for the whole app: system of units at once, and behind a button the rest.
 
-use crate::browser::element::{Part, View, el};
+use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
 use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::System;
@@ -11,17 +11,9 @@ use crate::ui::field::choice::{Choice, labelled, select};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::state;
 
-/// The system of units in sight, the others folded away.
-pub fn preferences() -> View {
-    let state = state();
-    let tools = &state.words.tools;
-    el("div")
-        .class("preferences")
-        .child(system())
-        .child(el("details").class("fold").child(el("summary").child(tools.settings)).child(
-            el("div").class("sheet-of-settings").child(mark()).child(moisture()).child(theme()).child(currency()).child(initials()),
-        ))
-        .view()
+/// What is behind the button.
+pub fn others() -> View {
+    many([mark(), moisture(), theme(), currency(), initials()]).view()
 }
 
 /// A choice for the whole app: what it is called, what is offered, and what is chosen.
@@ -40,7 +32,7 @@ impl Asked {
 }
 
 /// Metric or US customary, all at once.
-fn system() -> View {
+pub fn system() -> View {
     let state = state();
     let words = state.words;
     let asked = Asked {

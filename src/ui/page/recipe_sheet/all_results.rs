@@ -17,12 +17,14 @@ const MACHINES: [Machine; 4] = [Machine::FibreSupply, Machine::Blender, Machine:
 #[component]
 pub fn AllResults() -> impl IntoView {
     let state = expect_context::<State>();
-    let open = RwSignal::new(None);
+    let open = OpenWorking::new("results-");
     let ids = Memo::new(move |_| state.liquids_shown());
     let station = move |station: &Station| {
         let station = *station;
-        let of_machines = MACHINES.into_iter().flat_map(|machine| [Figure::Used(machine), Figure::FibreAtLimit(machine)]);
-        let figures = Figure::PLAIN.iter().copied().chain(of_machines).filter(move |figure| figure.station() == station);
+        let of_machines =
+            MACHINES.into_iter().flat_map(|machine| [Figure::Used(machine), Figure::FibreAtLimit(machine)]);
+        let figures =
+            Figure::PLAIN.iter().copied().chain(of_machines).filter(move |figure| figure.station() == station);
         let rows = figures.map(|figure| view! { <ResultRow figure=figure/> }).collect_view();
         let liquids = (station == Station::Blender).then(|| {
             view! { <For each=move || ids.get() key=|id| id.0 let:id><LiquidResults id=id/></For> }
@@ -34,8 +36,8 @@ pub fn AllResults() -> impl IntoView {
         }
     };
     view! {
-        <Provider value=OpenWorking(open)>
-            <WorkingPanel open=open/>
+        <Provider value=open>
+            <WorkingPanel open=open.figure scope=open.scope/>
             <table class="results" aria-label=t!("recipe-all-results")>
                 <tbody>{Station::ALL.iter().map(station).collect_view()}</tbody>
             </table>
@@ -50,7 +52,8 @@ fn LiquidResults(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let name = Memo::new(move |_| state.liquid_name(id));
-    let rows = LiquidFigure::ALL.iter().map(|part| view! { <ResultRow figure=Figure::Liquid(id, *part)/> }).collect_view();
+    let rows =
+        LiquidFigure::ALL.iter().map(|part| view! { <ResultRow figure=Figure::Liquid(id, *part)/> }).collect_view();
     view! {
         <tr class="group"><th scope="colgroup" colspan="3">{move || name.get()}</th></tr>
         {rows}

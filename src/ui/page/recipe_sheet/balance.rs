@@ -90,7 +90,11 @@ pub fn MassBalance() -> impl IntoView {
     let state = expect_context::<State>();
     let legs = Memo::new(move |_| passing(state));
     let rows = move || {
-        legs.get().into_iter().zip(Station::ALL).map(|(leg, station)| view! { <StationRows station=*station leg=leg/> }).collect_view()
+        legs.get()
+            .into_iter()
+            .zip(Station::ALL)
+            .map(|(leg, station)| view! { <StationRows station=*station leg=leg/> })
+            .collect_view()
     };
     view! {
         <div class="scroll" tabindex="0" role="region" aria-label=t!("recipe-mass-balance")>

@@ -16,9 +16,21 @@ pub struct Sheet {
     pub open_liquid: RwSignal<Option<LiquidId>>,
 }
 
-/// The figure of a section whose working is open.
+/// The working that is open in a section.
 #[derive(Clone, Copy)]
-pub struct OpenWorking(pub RwSignal<Option<Figure>>);
+pub struct OpenWorking {
+    /// The figure.
+    pub figure: RwSignal<Option<Figure>>,
+    /// What the id of the working begins with, as the same figure may be shown in several sections.
+    pub scope: &'static str,
+}
+
+impl OpenWorking {
+    /// None yet.
+    pub fn new(scope: &'static str) -> Self {
+        Self { figure: RwSignal::new(None), scope }
+    }
+}
 
 impl Sheet {
     /// Follows the recipe, but not while a number is being typed.
@@ -38,7 +50,9 @@ impl Sheet {
 
     /// What is said about a place.
     pub fn said_at(self, place: Place) -> Option<Said> {
-        self.said.with(|said| said.iter().filter(|said| said.finding.place == place).min_by_key(|said| said.finding.grade).cloned())
+        self.said.with(|said| {
+            said.iter().filter(|said| said.finding.place == place).min_by_key(|said| said.finding.grade).cloned()
+        })
     }
 
     /// The lines of the warning slot, the gravest first.

@@ -19,11 +19,11 @@ pub fn note(state: State) -> String {
 #[component]
 pub fn CostTable() -> impl IntoView {
     let state = expect_context::<State>();
-    let open = RwSignal::new(None);
+    let open = OpenWorking::new("cost-");
     let ids = Memo::new(move |_| state.liquids_shown());
     view! {
-        <Provider value=OpenWorking(open)>
-            <WorkingPanel open=open/>
+        <Provider value=open>
+            <WorkingPanel open=open.figure scope=open.scope/>
             <table class="results" aria-label=t!("recipe-cost")>
                 <tbody>
                     <CostRow name=Signal::stored(t!("recipe-fibre")) figure=Figure::FibreCost/>

@@ -11,8 +11,8 @@ use crate::domain::{Draft, Field, Figure, LiquidDraft, LiquidField, LiquidFigure
 use crate::record::limits::{LONGEST_NAME, LONGEST_TEXT};
 use crate::t;
 use crate::ui::components::{Mark, TextBox};
-use crate::ui::state::{Session, State};
 use crate::ui::page::recipe_sheet::context::{Sheet, word};
+use crate::ui::state::{Session, State};
 use leptos::prelude::*;
 
 /// The details of a liquid.
@@ -24,7 +24,9 @@ pub fn Details(
     let state = expect_context::<State>();
     let sheet = expect_context::<Sheet>();
     let label = move |part| {
-        Signal::derive(move || state.draft.with(|draft| (state.words.field)(Field::Liquid(id, part), draft).label.to_owned()))
+        Signal::derive(move || {
+            state.draft.with(|draft| (state.words.field)(Field::Liquid(id, part), draft).label.to_owned())
+        })
     };
     let said = move || {
         sheet.said_at(Place::Liquid(id)).map(|said| {
@@ -106,7 +108,9 @@ fn LiquidText(
     write: fn(&mut LiquidDraft, String),
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let value = Memo::new(move |_| state.draft.with(|draft| draft.liquid(id).map(|liquid| read(liquid).clone()).unwrap_or_default()));
+    let value = Memo::new(move |_| {
+        state.draft.with(|draft| draft.liquid(id).map(|liquid| read(liquid).clone()).unwrap_or_default())
+    });
     let put = Callback::new(move |text: String| change(state, Some(session), id, |liquid| write(liquid, text)));
     let leave = Callback::new(move |()| state.leave());
     view! {
@@ -140,7 +144,8 @@ fn OrderButtons(
     let sheet = expect_context::<Sheet>();
     let place = move |draft: &Draft| draft.liquids.iter().position(|liquid| liquid.id == id);
     let is_first = Memo::new(move |_| state.draft.with(|draft| place(draft) == Some(0)));
-    let is_last = Memo::new(move |_| state.draft.with(|draft| place(draft).is_none_or(|at| at + 1 == draft.liquids.len())));
+    let is_last =
+        Memo::new(move |_| state.draft.with(|draft| place(draft).is_none_or(|at| at + 1 == draft.liquids.len())));
     let shift = move |by: isize, button: String| {
         state.edit(None, |draft| {
             let Some(from) = place(draft) else { return };

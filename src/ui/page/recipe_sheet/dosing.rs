@@ -20,14 +20,15 @@ use leptos::prelude::*;
 #[component]
 pub fn Dosing() -> impl IntoView {
     let state = expect_context::<State>();
-    let open = RwSignal::new(None);
-    let ids = Memo::new(move |_| state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect::<Vec<_>>()));
+    let open = OpenWorking::new("");
+    let ids =
+        Memo::new(move |_| state.draft.with(|draft| draft.liquids.iter().map(|liquid| liquid.id).collect::<Vec<_>>()));
     let paste = Callback::new(move |cells: Vec<(String, String)>| paste(state, cells));
     let is_empty = Memo::new(move |_| ids.with(Vec::is_empty));
     view! {
-        <Provider value=OpenWorking(open)>
+        <Provider value=open>
             <section class="panel dosing" aria-label=t!("recipe-dosing") data-station=Station::Blender.key() tabindex="-1">
-                <Grid name=t!("recipe-dosing") class="doses" head=head().into_any() foot=foot().into_any() on_paste=paste>
+                <Grid name=t!("recipe-dosing") class="doses" head=head(state).into_any() foot=foot().into_any() on_paste=paste>
                     <Show when=move || is_empty.get()>
                         <tr class="empty"><td colspan="11">{t!("recipe-no-liquids")}</td></tr>
                     </Show>
@@ -35,7 +36,7 @@ pub fn Dosing() -> impl IntoView {
                     <WaterRow/>
                 </Grid>
                 <BoxMessages belongs=|field| matches!(field, Field::Liquid(..) | Field::WaterFlow | Field::WaterOnFibre)/>
-                <WorkingPanel open=open/>
+                <WorkingPanel open=open.figure scope=open.scope/>
             </section>
         </Provider>
     }
@@ -58,7 +59,7 @@ fn paste(state: State, cells: Vec<(String, String)>) {
     state.tell_step(t!("recipe-pasted", count = count));
 }
 
-fn head() -> impl IntoView {
+fn head(state: State) -> impl IntoView {
     view! {
         <th class="l">{t!("recipe-dosing")} <Stale/></th>
         <th>{t!("recipe-dose")}</th>
@@ -67,8 +68,8 @@ fn head() -> impl IntoView {
         <th>{t!("recipe-density")} <HeadChoice kind=Kind::LiquidDensity name=t!("recipe-liquid-density")/></th>
         <th class="edge"><HeadUnit kind=Kind::LiquidFlow/></th>
         <th><HeadUnit kind=Kind::PumpFlow/></th>
-        <th>{move || unit_shown(other_time(expect_context::<State>()), "").into_owned()}</th>
-        <th class="roomy">{t!("recipe-per-board")} " " <HeadUnit kind=Kind::UsePerVolume/></th>
+        <th class="second">{move || unit_shown(other_time(state), "").into_owned()}</th>
+        <th class="roomy"><HeadUnit kind=Kind::UsePerVolume/> " " {t!("recipe-per-board")}</th>
         <th class="roomy"><HeadUnit kind=Kind::Cost/></th>
         <th><span class="out-of-sight">{t!("recipe-details")}</span></th>
     }
@@ -129,7 +130,7 @@ fn foot() -> impl IntoView {
         <td class="l total-word">{t!("recipe-total")}</td>
         <td class="edge"><Total part=LiquidFigure::Liquid/></td>
         <td><Total part=LiquidFigure::Volume/></td>
-        <td><Total part=LiquidFigure::Volume unit=other_time/></td>
+        <td class="second"><Total part=LiquidFigure::Volume unit=other_time/></td>
         <td class="roomy"><Total part=LiquidFigure::PerVolume/></td>
         <td class="roomy"><Total part=LiquidFigure::Cost/></td>
         <td></td>

@@ -26,7 +26,7 @@ pub fn FigureOf(
     unit: Option<fn(State) -> Unit>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let OpenWorking(open) = expect_context::<OpenWorking>();
+    let OpenWorking { figure: open, scope } = expect_context::<OpenWorking>();
     let text = Memo::new(move |_| parts(state, figure, unit.map(|unit| unit(state))));
     let name = Memo::new(move |_| figure_name(state, figure));
     let press = Callback::new(move |()| {
@@ -36,6 +36,7 @@ pub fn FigureOf(
     view! {
         <FigureValue
             key=key
+            controls=format!("{scope}working-{}", figure.key())
             name=name
             text=text
             rank=rank

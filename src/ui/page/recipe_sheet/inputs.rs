@@ -18,7 +18,7 @@ use leptos::prelude::*;
 /// The inputs.
 #[component]
 pub fn Inputs() -> impl IntoView {
-    let open = RwSignal::new(None);
+    let open = OpenWorking::new("");
     let enter = move |event: KeyboardEvent| {
         if event.key() == "Enter"
             && let Some(key) = page::focused_field()
@@ -27,16 +27,18 @@ pub fn Inputs() -> impl IntoView {
         }
     };
     view! {
-        <Provider value=OpenWorking(open)>
+        <Provider value=open>
             <section class="panel inputs" aria-label=t!("recipe-inputs") on:keydown=enter>
                 <div class="given">
                     <FibreInputs/>
                     <BoardInputs/>
                     <MatInputs/>
                 </div>
+                <div class="below-boxes">
                 <BoxMessages belongs=|field| !matches!(field, Field::Liquid(..) | Field::WaterFlow | Field::WaterOnFibre)/>
-                <WorkingPanel open=open/>
                 <MoreInputs/>
+                </div>
+                <WorkingPanel open=open.figure scope=open.scope/>
             </section>
         </Provider>
     }
@@ -164,7 +166,9 @@ fn MoreInputs() -> impl IntoView {
     let sheet = expect_context::<Sheet>();
     let gravest = Memo::new(move |_| {
         let folded = |place| matches!(place, Place::Field(field) if field.is_folded());
-        sheet.said.with(|said| said.iter().filter(|said| folded(said.finding.place)).map(|said| said.finding.grade).min())
+        sheet
+            .said
+            .with(|said| said.iter().filter(|said| folded(said.finding.place)).map(|said| said.finding.grade).min())
     });
     let flag = move || {
         let grade = gravest.get().filter(|grade| *grade != Grade::Note);
@@ -188,7 +192,8 @@ fn StationInputs(
     let folded = Field::PLAIN.iter().copied().filter(|field| field.is_folded() && field.station() == station);
     let boxes = folded
         .map(|field| {
-            let label = Signal::derive(move || state.draft.with(|draft| (state.words.field)(field, draft).label.to_owned()));
+            let label =
+                Signal::derive(move || state.draft.with(|draft| (state.words.field)(field, draft).label.to_owned()));
             view! { <FieldBox field=field label=label/> }
         })
         .collect_view();

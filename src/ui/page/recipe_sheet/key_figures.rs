@@ -15,9 +15,9 @@ use uom::si::ratio::ratio;
 /// The figures.
 #[component]
 pub fn KeyFigures() -> impl IntoView {
-    let open = RwSignal::new(None);
+    let open = OpenWorking::new("");
     view! {
-        <Provider value=OpenWorking(open)>
+        <Provider value=open>
             <section class="panel key-figures" aria-label=t!("recipe-key-figures")>
                 <div class="figs">
                     <div class="fig">
@@ -37,7 +37,7 @@ pub fn KeyFigures() -> impl IntoView {
                     </div>
                     <Capacity/>
                 </div>
-                <WorkingPanel open=open/>
+                <WorkingPanel open=open.figure scope=open.scope/>
             </section>
         </Provider>
     }
@@ -73,7 +73,10 @@ fn Capacity() -> impl IntoView {
     });
     let title = move || {
         let first = machines.with(|machines| machines.first().copied());
-        first.map_or_else(|| t!("recipe-no-limits"), |machine| t!("recipe-bottleneck", machine = (state.words.machine)(machine)))
+        first.map_or_else(
+            || t!("recipe-no-limits"),
+            |machine| t!("recipe-bottleneck", machine = (state.words.machine)(machine)),
+        )
     };
     view! {
         <div class="fig capacity">
@@ -113,7 +116,9 @@ pub fn PhoneFoot() -> impl IntoView {
     let sheet = expect_context::<Sheet>();
     let figure = move |figure: Figure| Memo::new(move |_| text(state, figure).unwrap_or_else(|| "–".to_owned()));
     let (mat, water) = (figure(Figure::MatWet), figure(Figure::WaterDose));
-    let warnings = Memo::new(move |_| sheet.said.with(|said| said.iter().filter(|said| said.finding.grade != Grade::Note).count()));
+    let warnings = Memo::new(move |_| {
+        sheet.said.with(|said| said.iter().filter(|said| said.finding.grade != Grade::Note).count())
+    });
     view! {
         // The same figures are above: a screen reader needs them once.
         <div class="phone-foot" aria-hidden="true">

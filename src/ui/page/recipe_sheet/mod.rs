@@ -62,7 +62,8 @@ fn Folds() -> impl IntoView {
     let state = expect_context::<State>();
     let applying = Memo::new(move |_| state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome))));
     let titles = Memo::new(move |_| {
-        applying.with(|all| all.iter().map(|caution| (state.words.caution)(*caution).title).collect::<Vec<_>>().join(" · "))
+        applying
+            .with(|all| all.iter().map(|caution| (state.words.caution)(*caution).title).collect::<Vec<_>>().join(" · "))
     });
     let caution = move |caution| {
         let words = (state.words.caution)(caution);

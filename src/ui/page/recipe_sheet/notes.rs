@@ -17,7 +17,8 @@ pub fn Notes() -> impl IntoView {
         state.edit_title(Session::Note, |title| title.note.clone_from(&text));
     });
     let put_tags = Callback::new(move |text: String| {
-        let tags: Vec<String> = text.split(',').map(|tag| tag.trim().to_owned()).filter(|tag| !tag.is_empty()).collect();
+        let tags: Vec<String> =
+            text.split(',').map(|tag| tag.trim().to_owned()).filter(|tag| !tag.is_empty()).collect();
         state.edit_title(Session::Tags, |title| title.tags.clone_from(&tags));
     });
     let put_remark = Callback::new(move |text: String| state.remark.set(text));

@@ -23,7 +23,10 @@ pub fn LiquidRow(
     let sheet = expect_context::<Sheet>();
     let name = Memo::new(move |_| state.liquid_name(id));
     let role = Memo::new(move |_| {
-        state.draft.with(|draft| draft.liquid(id).map(|liquid| (state.words.role)(liquid.role).to_lowercase())).unwrap_or_default()
+        state
+            .draft
+            .with(|draft| draft.liquid(id).map(|liquid| (state.words.role)(liquid.role).to_lowercase()))
+            .unwrap_or_default()
     });
     let grade = Memo::new(move |_| sheet.said_at(Place::Liquid(id)).map(|said| said.finding.grade));
     let is_open = Memo::new(move |_| sheet.open_liquid.get() == Some(id));
@@ -57,7 +60,7 @@ pub fn LiquidRow(
             </td>
             <td class="edge result"><FigureOf figure=figure(LiquidFigure::Liquid) rank=Rank::Act unit_in_head=true/></td>
             <td class="extra"><FigureOf figure=figure(LiquidFigure::Volume) unit_in_head=true/></td>
-            <td class="extra"><FigureOf figure=figure(LiquidFigure::Volume) unit=other_time unit_in_head=true/></td>
+            <td class="extra second"><FigureOf figure=figure(LiquidFigure::Volume) unit=other_time unit_in_head=true/></td>
             <td class="extra roomy"><FigureOf figure=figure(LiquidFigure::PerVolume) unit_in_head=true/></td>
             <td class="extra roomy"><FigureOf figure=figure(LiquidFigure::Cost) unit_in_head=true/></td>
             <td class="more">

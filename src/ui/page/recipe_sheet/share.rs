@@ -1,11 +1,11 @@
 //! The recipe as a link and as a code for another device's camera.
 
+use crate::browser::element::Part;
 use crate::browser::link;
 use crate::t;
 use crate::ui::components::{Menu, Mounted};
 use crate::ui::part::code::code;
 use crate::ui::state::State;
-use crate::browser::element::Part;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 

@@ -51,7 +51,7 @@ pub fn WaterRow() -> impl IntoView {
             <td class="extra"></td>
             <td class="edge result"><FigureOf figure=Figure::WaterDose rank=Rank::Act unit_in_head=true/></td>
             <td class="extra"><FigureOf figure=Figure::WaterDoseVolume unit_in_head=true/></td>
-            <td class="extra"><FigureOf figure=Figure::WaterDoseVolume unit=other_time unit_in_head=true/></td>
+            <td class="extra second"><FigureOf figure=Figure::WaterDoseVolume unit=other_time unit_in_head=true/></td>
             <td class="extra roomy"><FigureOf figure=Figure::WaterPerVolume unit_in_head=true/></td>
             <td class="extra roomy"></td>
             <td class="more"></td>

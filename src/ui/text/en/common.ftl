@@ -39,6 +39,7 @@ common-formula = Formula
 common-numbers = With numbers
 
 # Settings
+common-settings = Settings
 common-moisture-shown = Moisture of results
 common-on-dry-basis = Dry basis, water per oven-dry mass
 common-on-wet-basis = Wet basis, water per total mass
