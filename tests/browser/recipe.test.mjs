@@ -22,7 +22,11 @@ async function blank(page) {
 }
 
 /** Opens one of the folds below the figures. */
-const unfold = (page, id) => page.click(`#${id} > summary`);
+const unfold = async (page, id) => {
+  // A phone has its figures at the foot of the screen, over what is half scrolled there.
+  await page.run((id) => document.querySelector(`#${id} > summary`).scrollIntoView({ block: "center", behavior: "instant" }), id);
+  await page.click(`#${id} > summary`);
+};
 /** What has the focus. */
 const active = (page) => page.run(() => document.activeElement.id || document.activeElement.dataset.field || document.activeElement.textContent);
 const isActive = (page, id) => page.until(async () => assert.equal(await active(page), id));

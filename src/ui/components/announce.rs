@@ -28,7 +28,7 @@ pub fn Announce() -> impl IntoView {
 
 fn sentence(state: State) -> String {
     let found = state.said(|finding| finding.grade != Grade::Note);
-    let gravest = found.iter().min_by_key(|said| said.finding.grade);
+    let gravest = found.iter().min_by_key(|said| said.finding.weight());
     if let Some(error) = gravest.filter(|said| said.finding.grade == Grade::Stop) {
         return t!("common-announce-error", error = error.message.what.clone());
     }

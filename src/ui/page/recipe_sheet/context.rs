@@ -58,7 +58,7 @@ impl Sheet {
     /// The lines of the warning slot, the gravest first.
     pub fn lines(self) -> Vec<SlotLine> {
         let mut said = self.said.get();
-        said.sort_by_key(|said| said.finding.grade);
+        said.sort_by_key(|said| said.finding.weight());
         let line = |said: Said| SlotLine {
             grade: said.finding.grade,
             word: word(said.finding.grade),
