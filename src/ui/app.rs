@@ -98,8 +98,8 @@ fn listen_to_keys(state: State) {
             (true, "s" | "S") => |state| state.save_and_tell(),
             (true, "k") => |_| browser::focus("find"),
             (false, "/") if !browser::in_text(&event) => |_| browser::focus("find"),
-            (true, "z") if !event.shift_key() && !browser::in_text(&event) => |state| state.undo(),
-            (true, "y" | "Z" | "z") if !browser::in_text(&event) => |state| state.redo(),
+            (true, "z") if !event.shift_key() && !browser::in_text(&event) => |state| state.undo_on_page(),
+            (true, "y" | "Z" | "z") if !browser::in_text(&event) => |state| state.redo_on_page(),
             _ => return,
         };
         event.prevent_default();

@@ -3,6 +3,7 @@
 
 mod bench;
 mod copies;
+mod delivery;
 pub mod documents;
 mod library;
 pub mod link;

@@ -149,7 +149,7 @@ fn another_way_of_reading_starts_blank() {
     let mut mill = Mill::new();
     let pump = mill.book.pump_mut(PumpId(1)).unwrap();
     pump.set_reading_way(ReadingWay::VolumeMeter);
-    assert_eq!((pump.reading.text.as_str(), pump.reading.unit), ("", Unit::LitrePerHour));
+    assert_eq!((pump.entries.reading.text.as_str(), pump.entries.reading.unit), ("", Unit::LitrePerHour));
 }
 
 /// Any recipe with a pump on each liquid, the thinning of each, and the water.

@@ -5,7 +5,8 @@ use haulm::domain::line::changeover::Stop;
 use haulm::domain::line::step::{Change, Pipe, Why};
 use haulm::domain::line::{
     CalibrationField, CalibrationId, Check, DeliveryField, Deviation, Fed, FlowSource, Help, LineField, LineFigure,
-    LineFinding, LineFindingKind, LinePlace, Metering, Model, PumpAction, PumpCorrection, PumpField, PumpId, RSquared,
+    LineFinding, LineFindingKind, LinePlace, Metering, Model, PeriodField, PeriodLiquidField, PeriodLiquidId, PumpAction,
+    PumpCorrection, PumpField, PumpId, RSquared,
     RangeStatus, ReadingWay, RowField, RowId, RunFigure, RunningField, Setting, SettingUnit, TableField, TableRows,
     TankField, TankId, TankWay, ToleranceField, TransportField, UncertaintyField, check_line, pump_settings,
 };
@@ -393,12 +394,15 @@ fn fields() -> Vec<LineField> {
     fields.extend(RunningField::ALL.iter().map(|part| LineField::Running(*part)));
     fields.extend(TableField::ALL.iter().map(|part| LineField::Table(*part)));
     fields.extend(DeliveryField::ALL.iter().map(|part| LineField::Delivery(*part)));
+    fields.extend(PeriodField::ALL.iter().map(|part| LineField::Period(*part)));
+    fields.extend(PeriodLiquidField::ALL.iter().map(|part| LineField::PeriodLiquid(PeriodLiquidId(1), *part)));
     fields
 }
 
 #[test]
 fn names() {
-    let mill = Mill::new();
+    let mut mill = Mill::new();
+    mill.book.period = mill.book.period.next(&mill.draft, 0);
     let mut text = String::new();
     let mut labels = BTreeSet::new();
     let mut keys = BTreeSet::new();

@@ -270,7 +270,7 @@ impl State {
     }
 
     /// A recipe went on by a revision made in the library: the page goes along if it came from its head.
-    fn follow(&self, recipe: RecipeId) {
+    pub(super) fn follow(&self, recipe: RecipeId) {
         let next = self.from.get_untracked().and_then(|from| {
             self.library.with_untracked(|library| {
                 let before = library.revision(from)?;

@@ -377,6 +377,24 @@ impl State {
         self.step(|history| history.redo(|| self.before()));
     }
 
+    /// Takes back the last step of the page that is open: never that of another one.
+    pub fn undo_on_page(&self) {
+        match self.page.get_untracked() {
+            Page::Recipe => self.undo(),
+            Page::Line => self.line.undo(),
+            _ => {}
+        }
+    }
+
+    /// Goes forward again on the page that is open.
+    pub fn redo_on_page(&self) {
+        match self.page.get_untracked() {
+            Page::Recipe => self.redo(),
+            Page::Line => self.line.redo(),
+            _ => {}
+        }
+    }
+
     fn step(&self, way: impl FnOnce(&mut History<Before, Session>) -> Option<Before>) {
         let restored = self.history.try_update(way).flatten();
         let Some((opened, mut recipe)) = restored else { return };

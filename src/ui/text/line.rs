@@ -5,7 +5,7 @@ use crate::domain::line::changeover::{Downstream, Stop};
 use crate::domain::line::step::{Change, Pipe, Why};
 use crate::domain::line::{
     Check, DensitySplit, Fed, FlowSource, Help, LineBook, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
-    LineReconciliation, Metering, Model, PumpCorrection, PumpDraft, RSquared, RangeStatus, ReadingWay, RunFigure,
+    LineReconciliation, Metering, Model, PeriodBalance, PeriodLiquidId, PumpCorrection, PumpDraft, RSquared, RangeStatus, ReadingWay, RunFigure,
     SettingUnit, TableRows, TankDraft, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
@@ -54,6 +54,10 @@ pub struct LineWords {
     pub verdict: fn(&LineReconciliation, &LineContext<'_>) -> Message,
     /// A density deviation by its parts, and what to correct.
     pub split: fn(&DensitySplit, &LineContext<'_>) -> Message,
+    /// Which meter drifts over a period, and what to do next.
+    pub period: fn(&PeriodBalance, &LineContext<'_>) -> Message,
+    /// What a liquid of a period is called.
+    pub period_liquid: fn(PeriodLiquidId, &LineBook) -> String,
     /// Why a step stands where it stands, as a sentence.
     pub why: fn(Why) -> &'static str,
     /// What changes in a step, as a line to act on.

@@ -43,7 +43,7 @@ pub fn change(state: State) -> View {
         let ends = end(state, &from.get_untracked()).zip(end(state, &to.get_untracked()));
         match ends {
             Some((from, to)) => {
-                state.line.record.update(|record| record.planned = Some(Planned { from, to, started: None }));
+                state.line.change(|record| record.planned = Some(Planned { from, to, started: None }));
             }
             None => state.tell(page.choose_both),
         }
@@ -97,18 +97,15 @@ fn laid(state: State) -> View {
     let (old, new) = (work_out(&from.draft), work_out(&to.draft));
     let title = el("h3").child(format!("{} → {}", from.name, to.name)).view();
     let start = move |at: Option<u64>| {
-        state.line.record.update(|record| {
+        state.line.change(|record| {
             if let Some(planned) = &mut record.planned {
                 planned.started = at;
             }
         });
     };
     let drop_it = move || {
-        let before = state.line.record.with_untracked(|record| record.planned.clone());
-        state.line.record.update(|record| record.planned = None);
-        state.tell_undo(page.plan_dropped, move || {
-            state.line.record.update(|record| record.planned.clone_from(&before));
-        });
+        let dropped = state.line.change(|record| record.planned = None);
+        state.tell_undo(page.plan_dropped, move || state.line.take_back(&dropped));
     };
     let actions = el("div")
         .class("actions")

@@ -1,6 +1,8 @@
 //! A new delivery: what its certificate moves, before it is accepted.
 
 use super::context::solved;
+use super::delivery_recipes as recipes;
+use super::delivery_recipes::Using;
 use super::parts::{choose, findings, numbered, numbers, setting, shown, table, table_row};
 use super::sheet::pump_name;
 use crate::browser::element::{Part, View, button, el, many};
@@ -11,7 +13,7 @@ use crate::domain::line::{DeliveryField, LineField, LineFigure, RangeStatus, Set
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::working::figure_name;
-use crate::ui::signal::memo;
+use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
 use std::marker::PhantomData;
 use uom::si::f64::{MassDensity, ThermodynamicTemperature};
@@ -25,6 +27,7 @@ pub fn delivery(state: State) -> View {
         let names = liquids().into_iter().map(|id| state.liquid_name(id));
         numbered(std::iter::once(page.choose.to_owned()).chain(names))
     });
+    let using = recipes::using(state);
     many([
         el("p").child(page.delivery_hint).view(),
         el("div")
@@ -44,11 +47,12 @@ pub fn delivery(state: State) -> View {
             ))
             .view(),
         numbers(state, DeliveryField::ALL.iter().map(|part| LineField::Delivery(*part))),
-        el("div").class("results").set("aria-live", "polite").child(move || result(state)).view(),
+        recipes::list(state, using),
+        el("div").class("results").set("aria-live", "polite").child(move || result(state, using)).view(),
     ])
 }
 
-fn result(state: State) -> View {
+fn result(state: State, using: Memo<Vec<Using>>) -> View {
     let page = &state.words.line_page;
     let old = state.shown.with(|shown| shown.old);
     solved(state, |draft, case, line, book| {
@@ -121,27 +125,9 @@ fn result(state: State) -> View {
         let unsolved = delivered.after.is_none();
         let after = delivered.after.as_ref().map(|after| findings(state, &after.findings));
         let changed = delivered.draft != *draft;
-        let draft = delivered.draft.clone();
-        // A running changeover follows, at both ends.
-        let planned = state.line.record.with(|record| {
-            let planned = record.planned.as_ref()?;
-            let own = &delivered.draft;
-            Some((delivered.applied_to(own, &planned.from.draft), delivered.applied_to(own, &planned.to.draft)))
-        });
-        let accept = move || {
-            state.edit(None, |open| *open = draft.clone());
-            state.line.record.update(|record| {
-                if let Some((planned, (from, to))) = record.planned.as_mut().zip(planned.clone()) {
-                    if let Some(from) = from {
-                        planned.from.draft = from;
-                    }
-                    if let Some(to) = to {
-                        planned.to.draft = to;
-                    }
-                }
-            });
-            state.line.edit(|book| book.delivery = crate::domain::line::LineBook::default().delivery);
-            state.tell_step(page.accepted);
+        let accept = {
+            let delivered = delivered.clone();
+            move || state.accept_delivery(&delivered, &recipes::selected(state, using))
         };
         many([
             said,
@@ -157,7 +143,7 @@ fn result(state: State) -> View {
             (!delivered.figures.is_empty())
                 .then(|| table(page.figures_move, &[page.figure, page.before, page.after], figures.collect()))
                 .view(),
-            (changed && !unsolved && !old)
+            ((changed || !recipes::selected(state, using).is_empty()) && !unsolved && !old)
                 .then(|| el("p").child(button().class("primary").on_click(accept).child(page.accept)))
                 .view(),
         ])

@@ -7,9 +7,11 @@ mod catch;
 mod change;
 mod context;
 mod delivery;
+mod delivery_recipes;
 mod log;
 mod paper;
 mod parts;
+mod period;
 mod plot;
 mod present_check;
 mod pumps;
@@ -38,6 +40,7 @@ pub fn line() -> View {
     el("div")
         .class("line-page page")
         .child(el("h1").child(state.words.tools.line))
+        .child(steps(state))
         .child(move || state.line.record.with(|record| record.example).then(|| example(state)))
         .child(
             el("nav")
@@ -47,6 +50,26 @@ pub fn line() -> View {
         )
         .child(move || body(state, Section::ALL.get(state.line.section.get()).copied().unwrap_or(Section::Sheet)))
         .child(move || caution::list(vec![Caution::Advice]))
+        .view()
+}
+
+/// Undo and Redo of what is typed about the line.
+fn steps(state: State) -> View {
+    let tools = &state.words.tools;
+    el("div")
+        .class("actions")
+        .child(
+            button()
+                .set("aria-disabled", move || (!state.line.can_undo()).then_some("true"))
+                .on_click(move || state.line.undo())
+                .child(tools.undo),
+        )
+        .child(
+            button()
+                .set("aria-disabled", move || (!state.line.can_redo()).then_some("true"))
+                .on_click(move || state.line.redo())
+                .child(tools.redo),
+        )
         .view()
 }
 
@@ -68,6 +91,7 @@ const fn name(state: State, section: Section) -> &'static str {
         Section::Tanks => page.tanks,
         Section::Change => page.change,
         Section::Delivery => page.delivery,
+        Section::Period => page.period,
     }
 }
 
@@ -93,6 +117,7 @@ fn body(state: State, section: Section) -> View {
         Section::Tanks => tanks::tanks(state),
         Section::Change => change::change(state),
         Section::Delivery => delivery::delivery(state),
+        Section::Period => period::period(state),
     };
     el("section")
         .set("aria-labelledby", "line-section")
@@ -144,12 +169,10 @@ fn not_released(state: State) -> Option<View> {
 fn example(state: State) -> View {
     let page = &state.words.line_page;
     let blank = move || {
-        let before = state.line.record.get_untracked();
-        state.line.record.set(LineRecord::default());
-        let back = move || state.line.record.set(before.clone());
-        state.tell_undo(page.blanked, back);
+        let blanked = state.line.change(|record| *record = LineRecord::default());
+        state.tell_undo(page.blanked, move || state.line.take_back(&blanked));
     };
-    let own = move || state.line.record.update(|record| record.example = false);
+    let own = move || drop(state.line.change(|record| record.example = false));
     el("div")
         .class("finding note example-line")
         .child(

@@ -2,6 +2,14 @@
 
 use crate::ui::text::LinePage;
 
+fn accepted_in(saved: usize) -> String {
+    match saved {
+        0 => "Delivery accepted.".to_owned(),
+        1 => "Delivery accepted. 1 saved recipe has a new revision.".to_owned(),
+        several => format!("Delivery accepted. {several} saved recipes have a new revision each."),
+    }
+}
+
 pub const LINE_PAGE: LinePage = LinePage {
     sections: "Sections of the line",
     sheet: "Pump settings",
@@ -178,7 +186,6 @@ pub const LINE_PAGE: LinePage = LinePage {
     setting_after: "Setting after",
     flow_before: "Flow before",
     flow_after: "Flow after",
-    accepted: "The delivery is in the recipe.",
     delivery_unsolved: "With this delivery the recipe has no result.",
     nothing_moves: "No setting moves.",
     moves: "Settings that move",
@@ -186,6 +193,28 @@ pub const LINE_PAGE: LinePage = LinePage {
     before: "Before",
     after: "After",
     accept: "Accept the delivery",
+    apply_to: "Apply to saved recipes",
+    apply_hint: "Each selected recipe gets a new revision.",
+    none_uses: "No saved recipe uses this liquid.",
+    accepted_in,
+    accept_undone: "Delivery undone.",
+    restore_check: "Restore",
+    check_struck: "Check struck out.",
+    check_restored: "Check restored.",
+    period: "Period balance",
+    period_hint: "Enter dips, deliveries and totals of one shift or one week, all of the same hours.",
+    no_period: "No period started yet.",
+    start_period: "Start period",
+    period_started: "New period started. The last dips are its first ones.",
+    period_since: "Since",
+    period_incomplete: "Enter all required values to see the balance.",
+    unaccounted: "Unaccounted for",
+    unaccounted_hint: "Liquids: what left the tanks less the flow meter total. Fibre: belt scale and liquids less the raw boards.",
+    of_liquid: "Material",
+    fibre_od: "Fibre, oven-dry",
+    half_interval: "± (95 %)",
+    beyond_chance: "beyond chance",
+    within_chance: "within chance",
     nozzles: "Nozzles to open",
     per_fibre: "Per moist fibre",
 };

@@ -143,7 +143,7 @@ pub(super) fn split(split: &DensitySplit, context: &LineContext<'_>) -> Message 
 }
 
 /// A sentence begins with a capital letter.
-fn upper_first(text: &str) -> String {
+pub(super) fn upper_first(text: &str) -> String {
     let mut chars = text.chars();
     chars.next().into_iter().flat_map(char::to_uppercase).chain(chars).collect()
 }
