@@ -8,5 +8,5 @@ pub mod draft;
 mod reading;
 
 pub use balance::{Drift, PeriodBalance, PeriodLiquid, PeriodQuantity, PeriodReadings, Uncertain};
-pub use draft::{PeriodDraft, PeriodField, PeriodLiquidDraft, PeriodLiquidField, PeriodLiquidId};
+pub use draft::{PeriodDraft, PeriodField, PeriodLiquidDraft, PeriodLiquidField, PeriodLiquidId, PeriodPart};
 pub use reading::read_period;
