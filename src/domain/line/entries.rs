@@ -126,6 +126,9 @@ form! {
         /// Speed of the line.
         LineSpeed: line_speed, LineSpeed, MetrePerMinute, "", ReadOf::Line,
             Limit::above_to(U::MetrePerMinute, 0.0, 500.0).usually(1.0, 150.0, CommonPractice).optional();
+        /// Width of the trimmed mat, measured; blank for the recipe's.
+        MatWidth: mat_width, Extent, Metre, "", ReadOf::Line,
+            Limit::above_to(U::Metre, 0.0, 20.0).usually(0.3, 4.5, CommonPractice).optional();
         /// Area of a mat sample.
         SampleArea: sample_area, SampleArea, SquareMetre, "", ReadOf::Line, area();
         /// Its mass, moist.

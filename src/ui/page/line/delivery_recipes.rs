@@ -33,7 +33,7 @@ pub fn list(state: State, using: Memo<Vec<Using>>) -> View {
     let chosen = move || state.line.book(|book| book.delivered.is_some());
     let keys = move || using.get().into_iter().map(|(_, recipe, name)| (recipe, name)).collect::<Vec<_>>();
     el("fieldset")
-        .class("delivery-recipes")
+        .class("test delivery-recipes")
         .set("hidden", move || !chosen())
         .child(el("legend").child(page.apply_to))
         .child(el("p").class("empty").set("hidden", move || !none()).child(page.none_uses))

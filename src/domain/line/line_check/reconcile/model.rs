@@ -278,7 +278,7 @@ fn read(case: &Case, readings: &Readings) -> impl Fn(LineQuantity) -> Option<f64
             LineQuantity::FibreMoisture => readings.moisture.dry_basis().value,
             LineQuantity::DryingLoss => case.input.drying_loss.value,
             LineQuantity::LineSpeed => readings.line_speed?.value,
-            LineQuantity::MatWidth => case.input.line.width?.value,
+            LineQuantity::MatWidth => readings.mat_width.or(case.input.line.width)?.value,
             LineQuantity::MatMass => (sample?.mass / sample?.area).value,
             LineQuantity::MatMoisture => sample?.moisture?.dry_basis().value,
             LineQuantity::BoardMass => readings.board.weight?.value,

@@ -53,6 +53,7 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
             }
             RunningField::Moisture => words("Moisture of that fibre", ""),
             RunningField::LineSpeed => words("Line speed", "As the press shows it."),
+            RunningField::MatWidth => words("Trimmed mat width", "Leave blank for the recipe's."),
             RunningField::BoardArea => words("Raw board, area", "Of the whole board, or of the piece weighed."),
             RunningField::BoardMass => words("Raw board, mass", "As it leaves the press."),
             RunningField::BoardThickness => words("Raw board, thickness", "Before sanding."),
