@@ -172,6 +172,25 @@ fn an_accepted_delivery_raises_the_content_of_its_tank() {
     }
 }
 
+/// Of two tanks that hold the liquid the one chosen is filled; one that holds something else cannot be.
+#[test]
+fn a_delivery_goes_into_the_tank_chosen() {
+    let (mut mill, delivered) = filled(TankWay::Level, "42", Unit::Percent);
+    let first = delivered.blend.unwrap().tank;
+    let second = mill.book.add_tank(Feeds::Liquid(Tie::to(mill.draft.liquid(WAX).unwrap())));
+    mill.put(LineField::Tank(second, TankField::Capacity), "10000", Unit::Litre);
+    mill.put(LineField::Tank(second, TankField::Content), "10", Unit::Percent);
+    let into = |mill: &Mill| deliver(&mill.draft, &mill.case, &mill.line(), &mill.book).0.unwrap().blend.unwrap();
+    assert_eq!(into(&mill).tank, first);
+    mill.book.delivered_into = Some(second);
+    let blend = into(&mill);
+    assert_eq!(blend.tank, second);
+    // 1000 L of 950 kg/m³.
+    assert_relative_eq!(blend.before.mass.value, 950.0, max_relative = 1e-9);
+    mill.book.delivered_into = Some(mill.book.tanks[0].id);
+    assert_eq!(into(&mill).tank, first, "the other one holds the binder");
+}
+
 #[test]
 fn a_delivery_is_taken_out_again_and_leaves_what_came_after() {
     let (mill, delivered) = filled(TankWay::Level, "42", Unit::Percent);

@@ -52,6 +52,8 @@ pub struct LineBook {
     pub table: TableEntries,
     /// Which liquid of the recipe is delivered anew.
     pub delivered: Option<LiquidId>,
+    /// Into which tank, where several hold it; the first one as long as none is chosen.
+    pub delivered_into: Option<TankId>,
     /// What its certificate says.
     pub delivery: DeliveryEntries,
     /// What was read over a shift or a week.

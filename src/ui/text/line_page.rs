@@ -186,6 +186,7 @@ pub struct LinePage {
     pub before: &'static str,
     pub after: &'static str,
     pub accept: &'static str,
+    pub into_tank: &'static str,
     pub apply_to: &'static str,
     pub apply_hint: &'static str,
     pub none_uses: &'static str,

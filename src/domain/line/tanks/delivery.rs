@@ -153,7 +153,9 @@ impl Reader<'_> {
     ) -> Option<Blend> {
         let now = case.input.liquids.as_slice().iter().find(|liquid| liquid.id == id)?;
         let fed = Fed::Liquid(id);
-        let tank = line.tanks.iter().find(|tank| tank.feeds.within(draft) == Some(fed))?;
+        let holding = || line.tanks.iter().filter(|tank| tank.feeds.within(draft) == Some(fed));
+        let chosen = holding().find(|tank| Some(tank.id) == self.book.delivered_into);
+        let tank = chosen.or_else(|| holding().next())?;
         let state = tank.state(draft, case)?;
         let before = Stock { mass: state.content * now.density, solids: now.solids, density: now.density };
         let delivered = Stock {

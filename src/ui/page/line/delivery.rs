@@ -6,10 +6,12 @@ use super::delivery_recipes::Using;
 use super::parts::{choose, findings, numbered, numbers, setting, shown, table, table_row};
 use super::sheet::pump_name;
 use crate::browser::element::{Part, View, button, el, many};
-use crate::domain::LiquidId;
+use crate::domain::{Draft, LiquidId};
 use crate::domain::line::tanks::delivery::Moved;
 use crate::domain::line::working::density_working;
-use crate::domain::line::{DeliveryField, LineField, LineFigure, RangeStatus, Setting, Stock, deliver};
+use crate::domain::line::{
+    DeliveryField, Fed, LineBook, LineField, LineFigure, RangeStatus, Setting, Stock, TankId, deliver,
+};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::working::figure_name;
@@ -28,6 +30,20 @@ pub fn delivery(state: State) -> View {
         numbered(std::iter::once(page.choose.to_owned()).chain(names))
     });
     let using = recipes::using(state);
+    let tanks = memo(move || state.draft.with(|draft| state.line.book(|book| holding(state, draft, book))));
+    let into = choose(
+        state,
+        "delivery-into".to_owned(),
+        page.into_tank,
+        memo(move || numbered(tanks.get().into_iter().map(|(_, name)| name))),
+        move |book| {
+            let at = |id| tanks.with(|tanks| tanks.iter().position(|(other, _)| *other == id));
+            book.delivered_into.and_then(at).unwrap_or(0)
+        },
+        move |book, at| {
+            book.delivered_into = tanks.with_untracked(|tanks| tanks.get(at).map(|(id, _)| *id));
+        },
+    );
     many([
         el("p").child(page.delivery_hint).view(),
         el("div")
@@ -45,11 +61,19 @@ pub fn delivery(state: State) -> View {
                     book.delivered = at.checked_sub(1).and_then(|at| liquids().get(at).copied());
                 },
             ))
+            .child(el("div").set("hidden", move || tanks.with(|tanks| tanks.len() < 2)).child(into))
             .view(),
         numbers(state, DeliveryField::ALL.iter().map(|part| LineField::Delivery(*part))),
         recipes::list(state, using),
         el("div").class("results").set("aria-live", "polite").child(move || result(state, using)).view(),
     ])
+}
+
+/// The tanks that hold the liquid delivered.
+fn holding(state: State, draft: &Draft, book: &LineBook) -> Vec<(TankId, String)> {
+    let fed = book.delivered.map(Fed::Liquid);
+    let own = book.tanks.iter().filter(|tank| fed.is_some() && tank.feeds.within(draft) == fed);
+    own.map(|tank| (tank.id, (state.words.line.tank)(tank).into_owned())).collect()
 }
 
 fn result(state: State, using: Memo<Vec<Using>>) -> View {
