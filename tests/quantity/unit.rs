@@ -2,7 +2,7 @@
 
 use approx::assert_relative_eq;
 use haulm::quantity::format::DecimalMark;
-use haulm::quantity::kind::System;
+use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::{Amount, Coherent, Dimension, Kind, Unit, Units, exact};
 use haulm::record::Settings;
 use proptest::prelude::*;
@@ -168,13 +168,13 @@ fn a_choice_of_unit_holds_until_the_system_changes() {
     assert_eq!(units.unit(Kind::PumpFlow), Unit::LitrePerMinute);
     assert_eq!(units.unit(Kind::Thickness), Unit::Millimetre, "not offered, not taken");
 
-    units.set_system(System::Metric);
+    units.set_system(UnitSystem::Metric);
     assert_eq!(units.unit(Kind::PumpFlow), Unit::LitrePerMinute, "no change of system, no change");
-    units.set_system(System::Us);
+    units.set_system(UnitSystem::Us);
     assert_eq!(units.unit(Kind::PumpFlow), Unit::GallonPerMinute);
     assert_eq!(units.unit(Kind::Moisture), Unit::PercentWetBasis, "a basis belongs to no system");
     units.choose(Kind::Moisture, Unit::PercentDryBasis);
-    units.set_system(System::Metric);
+    units.set_system(UnitSystem::Metric);
     assert_eq!(units, Units::default(), "the usual unit is no choice of its own");
 }
 
@@ -193,7 +193,7 @@ fn read_units(stored: &str) -> Units {
 fn units_are_stored_in_words() {
     let mut units = Units::default();
     units.mark = DecimalMark::Comma;
-    units.set_system(System::Us);
+    units.set_system(UnitSystem::Us);
     units.choose(Kind::MatWeight, Unit::PoundPerSquareFoot);
     let text = stored(units);
     assert_eq!(text, r#"{"mark":"comma","system":"us","units":{"mat_weight":"lb/ft²"}}"#);
@@ -237,7 +237,7 @@ proptest! {
     fn stored_units_come_back(us: bool, comma: bool, choices in proptest::collection::vec((0..Kind::ALL.len(), unit()), 0..60)) {
         let mut units = Units::default();
         units.mark = if comma { DecimalMark::Comma } else { DecimalMark::Point };
-        units.set_system(if us { System::Us } else { System::Metric });
+        units.set_system(if us { UnitSystem::Us } else { UnitSystem::Metric });
         for (kind, unit) in choices {
             units.choose(Kind::ALL[kind], unit);
         }
