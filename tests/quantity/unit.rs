@@ -75,6 +75,42 @@ fn temperatures_convert_at_the_fixed_points() {
     assert_eq!(Unit::Fahrenheit.from_base(Unit::Fahrenheit.to_base(0.0)).to_bits(), 0, "no dust at zero");
 }
 
+/// What is read with a unit becomes a typed quantity by its number in the base unit: that unit is uom's.
+#[test]
+fn base_units_are_those_of_the_typed_quantities() {
+    use uom::si::f64::{
+        ArealMassDensity, AvailableEnergy, Frequency, Length, LinearMassDensity, Mass, MassDensity, MassRate, Power,
+        ThermodynamicTemperature, Time, Velocity, Volume, VolumeRate,
+    };
+    use uom::si::{
+        areal_mass_density, available_energy, frequency, length, linear_mass_density, mass, mass_density, mass_rate,
+        power, thermodynamic_temperature, time, velocity, volume, volume_rate,
+    };
+    let typed = [
+        (Unit::Tonne, Mass::new::<mass::ton>(1.0).value),
+        (Unit::Gram, Mass::new::<mass::gram>(1.0).value),
+        (Unit::KilogramPerHour, MassRate::new::<mass_rate::kilogram_per_hour>(1.0).value),
+        (Unit::Litre, Volume::new::<volume::liter>(1.0).value),
+        (Unit::LitrePerMinute, VolumeRate::new::<volume_rate::liter_per_minute>(1.0).value),
+        (Unit::KilogramPerCubicMetre, MassDensity::new::<mass_density::kilogram_per_cubic_meter>(1.0).value),
+        (
+            Unit::KilogramPerSquareMetre,
+            ArealMassDensity::new::<areal_mass_density::kilogram_per_square_meter>(1.0).value,
+        ),
+        (Unit::KilogramPerMetre, LinearMassDensity::new::<linear_mass_density::kilogram_per_meter>(1.0).value),
+        (Unit::Millimetre, Length::new::<length::millimeter>(1.0).value),
+        (Unit::MillimetrePerSecond, Velocity::new::<velocity::millimeter_per_second>(1.0).value),
+        (Unit::Minute, Time::new::<time::minute>(1.0).value),
+        (Unit::Celsius, ThermodynamicTemperature::new::<thermodynamic_temperature::degree_celsius>(1.0).value),
+        (Unit::KilojoulePerKilogram, AvailableEnergy::new::<available_energy::kilojoule_per_kilogram>(1.0).value),
+        (Unit::Kilowatt, Power::new::<power::kilowatt>(1.0).value),
+        (Unit::Hertz, Frequency::new::<frequency::hertz>(1.0).value),
+    ];
+    for (unit, value) in typed {
+        assert_relative_eq!(unit.to_base(1.0), value, max_relative = 1e-15);
+    }
+}
+
 /// Source: EN 322 defines the dry basis; worked figures in common handbooks: 20, 50 and 100 % on the
 /// dry basis are 16.667, 33.333 and 50 % on the wet one.
 #[test]
