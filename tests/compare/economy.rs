@@ -5,7 +5,7 @@ use haulm::domain::balance::outcome::Case;
 use haulm::domain::compare::Output;
 use haulm::domain::compare::draft::CompareDraft;
 use haulm::domain::compare::economy::costs::{Economy, EnergyPrice, SystemEconomy, release_agent};
-use haulm::domain::compare::economy::field::EconomyField;
+use haulm::domain::compare::economy::field::{EconomyField, SystemEconomyEntries};
 use haulm::domain::compare::side::{ComparedSystem, side_by_side, with_liquids};
 use haulm::domain::compare::system_choice::SystemChoice;
 use haulm::domain::recipe::binder_system::SystemKey;
@@ -51,9 +51,10 @@ fn typed() -> CompareDraft {
         (EconomyField::Changeovers, "25"),
         (EconomyField::SellingPrice, "400"),
     ] {
-        typed.economy.insert(field, Entry::typed(text, field.unit()));
+        typed.economy.entry_mut(field).text = text.to_owned();
     }
-    typed.release_agent.insert(SystemChoice::OpenRecipe, Entry::typed("0,15", Unit::One));
+    let agent = SystemEconomyEntries { release_agent: Entry::typed("0,15", Unit::One) };
+    typed.system_economy.insert(SystemChoice::OpenRecipe, agent);
     typed
 }
 
@@ -110,8 +111,8 @@ fn what_a_change_brings() {
 #[test]
 fn what_is_not_known_is_no_zero() {
     let mut typed = typed();
-    typed.economy.insert(EconomyField::DryerEfficiency, Entry::typed("0", Unit::Percent));
-    typed.economy.insert(EconomyField::SellingPrice, Entry::typed("much", Unit::PerCubicMetre));
+    typed.economy.dryer_efficiency = Entry::typed("0", Unit::Percent);
+    typed.economy.selling_price = Entry::typed("much", Unit::PerCubicMetre);
     typed.hours = Entry::typed("", Unit::Hour);
     let economy = Economy::of(&typed);
     assert_eq!((economy.dryer, economy.selling_price, economy.hours), (None, None, None));

@@ -5,7 +5,7 @@ use haulm::domain::balance::machine::Machine;
 use haulm::domain::chemistry::emission::{EmissionError, LIMITS};
 use haulm::domain::compare::Output;
 use haulm::domain::compare::break_even::{BreakEven, BreakEvenAnswer, BreakEvenError};
-use haulm::domain::compare::economy::field::EconomyField;
+use haulm::domain::compare::economy::field::{EconomyField, SystemEconomyField};
 use haulm::domain::compare::emission::EmissionField;
 use haulm::domain::compare::feasibility::Obstacle;
 use haulm::domain::compare::range::RangeError;
@@ -205,8 +205,9 @@ fn uncertainty() {
 fn economy_and_emission() {
     let (economy, emission) = (&ENGLISH.compare.economy, &ENGLISH.compare.emission);
     let mut text = String::new();
-    let economy_fields = EconomyField::COMMON.into_iter().chain([EconomyField::ReleaseAgent]);
-    for words in economy_fields.map(economy.field).chain(EmissionField::ALL.map(emission.field)) {
+    let all = EconomyField::ALL.iter().map(|field| (economy.field)(*field));
+    let own = SystemEconomyField::ALL.iter().map(|field| (economy.system_field)(*field));
+    for words in all.chain(own).chain(EmissionField::ALL.iter().map(|field| (emission.field)(*field))) {
         sound(words.label);
         writeln!(text, "  {}: {}", words.label, words.hint).unwrap();
     }
