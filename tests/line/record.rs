@@ -8,14 +8,14 @@ use haulm::record::content::line::{End, LINE};
 use haulm::record::file::log_csv::{COLUMNS, log_csv};
 use haulm::record::store::library::{Library, Unread};
 use haulm::record::store::{MemoryStore, Store};
-use haulm::record::{LineRecord, LoggedFigure, Planned, Refusal, Stored};
+use haulm::record::{LineRecord, LoggedFigure, PlannedChangeover, Refusal, Stored};
 use haulm::statistics::control_chart::control_chart;
 use proptest::prelude::*;
 
 fn record() -> LineRecord {
     let mill = Mill::new();
     let end = |name: &str| End { name: name.to_owned(), draft: mill.draft.clone() };
-    let planned = Planned { from: end("A"), to: end("B"), started: Some(1_772_431_200_000) };
+    let planned = PlannedChangeover { from: end("A"), to: end("B"), started: Some(1_772_431_200_000) };
     LineRecord { book: mill.book.clone(), planned: Some(planned), example: true }
 }
 

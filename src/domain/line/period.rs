@@ -6,7 +6,7 @@
 
 use crate::domain::recipe::liquid::LiquidId;
 use crate::statistics::reconciliation::{
-    Diagnosis, Dual64, Equations, Problem, Quantity, ReconciliationError, Verdict,
+    Diagnosis, Dual64, Equations, Problem, Quantity, ReconciliationError, TestConclusion,
 };
 
 /// A value with its standard uncertainty, in SI base units.
@@ -112,9 +112,9 @@ impl PeriodReadings {
         });
         let Diagnosis { verdict, .. } = problem.diagnose(&constraints, &[])?;
         let (drifting, explained) = match verdict {
-            Verdict::NothingChecked | Verdict::Consistent => (Vec::new(), true),
-            Verdict::Unexplained { .. } => (Vec::new(), false),
-            Verdict::Suspects { errors, .. } => {
+            TestConclusion::NothingChecked | TestConclusion::Consistent => (Vec::new(), true),
+            TestConclusion::Unexplained { .. } => (Vec::new(), false),
+            TestConclusion::Suspects { errors, .. } => {
                 let named = |error: &crate::statistics::reconciliation::GrossError| {
                     let all = error.suspects.iter().chain(&error.rivals);
                     all.filter_map(|suspect| quantities.get(suspect.quantity).copied()).collect()

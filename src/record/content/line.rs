@@ -19,7 +19,7 @@ pub struct End {
 
 /// A changeover that was planned, and perhaps started.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Planned {
+pub struct PlannedChangeover {
     /// From this recipe.
     pub from: End,
     /// To this one.
@@ -36,7 +36,7 @@ pub struct LineRecord {
     /// Pumps, tanks, times, tolerances, readings.
     pub book: LineBook,
     /// The changeover.
-    pub planned: Option<Planned>,
+    pub planned: Option<PlannedChangeover>,
     /// Whether it is the line of the example still, and none of a mill's own.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub example: bool,

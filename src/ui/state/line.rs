@@ -9,7 +9,7 @@ use std::collections::BTreeSet;
 
 /// A part of the page. One is shown at a time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Section {
+pub enum LineSection {
     /// What every pump has to be set to.
     Sheet,
     /// Pumps and their catch tests.
@@ -26,9 +26,9 @@ pub enum Section {
     Delivery,
 }
 
-impl Section {
+impl LineSection {
     /// All of them, in the order of the page.
-    pub const ALL: &'static [Section] =
+    pub const ALL: &'static [LineSection] =
         &[Self::Sheet, Self::Pumps, Self::Card, Self::Running, Self::Tanks, Self::Change, Self::Delivery];
 
     /// Where a field is entered.
@@ -95,13 +95,13 @@ impl LineState {
     }
 
     /// Shows a section.
-    pub fn show(&self, section: Section) {
-        self.section.set(Section::ALL.iter().position(|other| *other == section).unwrap_or(0));
+    pub fn show(&self, section: LineSection) {
+        self.section.set(LineSection::ALL.iter().position(|other| *other == section).unwrap_or(0));
     }
 }
 
 /// The line of the example.
 #[must_use]
-pub fn taught() -> LineRecord {
+pub fn example_line_record() -> LineRecord {
     LineRecord { book: example_line(&example()), example: true, ..LineRecord::default() }
 }

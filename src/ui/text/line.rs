@@ -2,11 +2,11 @@
 
 use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::line::changeover::{Downstream, Stop};
-use crate::domain::line::step::{Change, Pipe, Why};
+use crate::domain::line::step::{Change, Pipe, StepReason};
 use crate::domain::line::{
-    Check, DensitySplit, Fed, FlowSource, Help, LineBook, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
-    LineReconciliation, Metering, Model, PumpCorrection, PumpDraft, RSquared, RangeStatus, ReadingWay, RunFigure,
-    SettingUnit, TableRows, TankDraft, TankWay,
+    Check, Fed, FlowSource, Help, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace,
+    LineQuantity, LineReconciliation, Metering, Model, PumpCorrection, PumpDraft, RSquared, RangeStatus, ReadingWay,
+    RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use std::borrow::Cow;
@@ -53,9 +53,9 @@ pub struct LineWords {
     /// Which reading to distrust, and what to do next.
     pub verdict: fn(&LineReconciliation, &LineContext<'_>) -> Message,
     /// A density deviation by its parts, and what to correct.
-    pub split: fn(&DensitySplit, &LineContext<'_>) -> Message,
+    pub split: fn(&LineDensitySplit, &LineContext<'_>) -> Message,
     /// Why a step stands where it stands, as a sentence.
-    pub why: fn(Why) -> &'static str,
+    pub why: fn(StepReason) -> &'static str,
     /// What changes in a step, as a line to act on.
     pub change: fn(&Change, &LineContext<'_>) -> String,
     /// What changes at former or press, as a line to act on.
