@@ -36,6 +36,7 @@ pub fn exact(mill: &Mill) -> Readings {
         moisture: mill.case.input.fibre_moisture,
         pumps: pumps.collect(),
         line_speed: mill.case.solved.line.speed,
+        mat_width: None,
         board: RawBoard::default(),
         uncertainties: Uncertainties::default(),
         sample: Some(Sample {

@@ -3,11 +3,13 @@
 use approx::assert_relative_eq;
 use super::mill::Mill;
 use haulm::domain::line::period::{
-    PeriodField, PeriodLiquid, PeriodLiquidField, PeriodLiquidId, PeriodQuantity, PeriodReadings, Uncertain, read_period,
+    PeriodDrift, PeriodField, PeriodLiquid, PeriodLiquidField, PeriodLiquidId, PeriodQuantity, PeriodReadings, Uncertain,
+    read_period,
 };
 use haulm::domain::line::{LineField, PeriodBalance};
 use haulm::quantity::{Unit, Units};
 use haulm::ui::text::{Context, ENGLISH, LineContext};
+use std::fmt::Write;
 
 const fn of(value: f64, uncertainty: f64) -> Uncertain {
     Uncertain { value, uncertainty }
@@ -120,7 +122,7 @@ fn told(mill: &Mill) -> (PeriodBalance, String, String) {
     let units = Units::default();
     let context = LineContext { plain: Context { units: &units, draft: &mill.draft, currency: "€" }, book: &mill.book };
     let message = (ENGLISH.line.period)(&balance, &context);
-    (balance, message.what, message.mend)
+    (balance, message.what, message.fix)
 }
 
 #[test]
@@ -171,4 +173,46 @@ fn the_last_dips_are_the_first_of_the_next_period() {
     assert!(next.liquids[0].entries.end.is_blank() && next.liquids[0].entries.metered.is_blank());
     assert_eq!((next.entries.dip.text.as_str(), next.entries.belt_total.text.as_str()), ("12", ""));
     assert_eq!((next.liquids[1].entries.solids.text.as_str(), next.liquids[1].entries.solids.preset), ("55", true));
+}
+
+/// Every reading that can be doubted, alone; two that cannot be separated; two errors; and one that nothing explains.
+#[test]
+fn verdicts_in_words() {
+    let mut mill = typed();
+    mill.book.period.liquids[1].tie.name = String::new();
+    let wax = PeriodLiquidId(2);
+    let one = |quantity, read, estimate| PeriodDrift { quantity, read, estimate };
+    let alone = [
+        one(PeriodQuantity::Belt, 68_217.6, 71_060.0),
+        one(PeriodQuantity::FibreMoisture, 0.045, 0.062),
+        one(PeriodQuantity::Boards, 77_000.0, 75_670.0),
+        one(PeriodQuantity::BoardMoisture, 0.09, 0.07),
+        one(PeriodQuantity::Start(BINDER), 9_580.0, 9_800.0),
+        one(PeriodQuantity::Delivered(BINDER), 5_200.0, 5_000.0),
+        one(PeriodQuantity::End(wax), 8_511.0, 8_480.0),
+        one(PeriodQuantity::Metered(wax), 910.0, 989.09),
+        one(PeriodQuantity::Solids(wax), 0.55, 0.52),
+    ];
+    let balance = |drifting: Vec<Vec<PeriodDrift>>, explained| PeriodBalance {
+        liquids: Vec::new(),
+        fibre: of(0.0, 1.0),
+        drifting,
+        explained,
+    };
+    let mut all: Vec<PeriodBalance> = alone.iter().map(|drift| balance(vec![vec![*drift]], true)).collect();
+    all.push(balance(vec![vec![alone[7], alone[6]]], true));
+    all.push(balance(vec![vec![alone[0]], vec![alone[7], alone[6]]], true));
+    all.push(balance(Vec::new(), false));
+    all.push(balance(Vec::new(), true));
+    let units = Units::default();
+    let context = LineContext { plain: Context { units: &units, draft: &mill.draft, currency: "€" }, book: &mill.book };
+    let mut text = String::new();
+    for balance in &all {
+        let message = (ENGLISH.line.period)(balance, &context);
+        writeln!(text, "{}\n  → {}", message.what, message.fix).unwrap();
+    }
+    insta::with_settings!(
+        {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
+        { insta::assert_snapshot!("line_period_verdicts", text) }
+    );
 }

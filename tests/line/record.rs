@@ -6,19 +6,19 @@ use haulm::quantity::format::DecimalMark;
 use haulm::domain::recipe::draft::Entry;
 use haulm::quantity::Unit;
 use haulm::record::content::check_log::{CheckContent, ONE_PRESS, series};
-use haulm::record::document::step::Step;
+use haulm::record::document::step::DocumentStep;
 use haulm::record::content::line::{End, LINE};
 use haulm::record::file::log_csv::{COLUMNS, log_csv};
 use haulm::record::store::library::{Library, Unread};
 use haulm::record::store::{MemoryStore, Store};
-use haulm::record::{LineRecord, LoggedFigure, Planned, Refusal, Stored};
+use haulm::record::{LineRecord, LoggedFigure, PlannedChangeover, Refusal, Stored};
 use haulm::statistics::control_chart::control_chart;
 use proptest::prelude::*;
 
 fn record() -> LineRecord {
     let mill = Mill::new();
     let end = |name: &str| End { name: name.to_owned(), draft: mill.draft.clone() };
-    let planned = Planned { from: end("A"), to: end("B"), started: Some(1_772_431_200_000) };
+    let planned = PlannedChangeover { from: end("A"), to: end("B"), started: Some(1_772_431_200_000) };
     LineRecord { book: mill.book.clone(), planned: Some(planned), example: true, ..LineRecord::default() }
 }
 
@@ -112,7 +112,7 @@ fn quick_presses_make_one_entry() {
 #[test]
 fn taking_a_step_back_leaves_what_was_typed_after_it() {
     let example = record();
-    let cleared = Step { before: example.clone(), after: LineRecord::default() };
+    let cleared = DocumentStep { before: example.clone(), after: LineRecord::default() };
     let mut now = cleared.after.clone();
     let own = now.book.add_pump(Feeds::Water, SettingUnit::Hertz);
     "My pump".clone_into(&mut now.book.pump_mut(own).unwrap().name);
@@ -134,7 +134,7 @@ fn a_removed_pump_comes_back_among_what_changed_since() {
     let before = record();
     let mut after = before.clone();
     after.book.pumps.remove(1);
-    let removed = Step { before: before.clone(), after };
+    let removed = DocumentStep { before: before.clone(), after };
     let mut now = removed.after.clone();
     now.book.pumps[1].name = "P3 water, new".to_owned();
     let back = removed.taken_back(&LINE, &now);

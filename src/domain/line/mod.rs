@@ -62,7 +62,7 @@ pub use line_check::reading::{MeterReading, PumpReading, RawBoard, Readings, Sam
 pub use line_check::reconcile::model::LineModel;
 pub use line_check::reconcile::quantity::LineQuantity;
 pub use line_check::reconcile::uncertainty::Uncertainties;
-pub use line_check::reconcile::verdict::{DensitySplit, Doubt, DoubtfulReading, LineReconciliation, LineVerdict};
+pub use line_check::reconcile::verdict::{Doubt, DoubtfulReading, LineDensitySplit, LineReconciliation, LineVerdict};
 pub use line_check::stale::stale;
 pub use period::{
     PeriodBalance, PeriodDraft, PeriodField, PeriodLiquidField, PeriodLiquidId, PeriodQuantity, read_period,

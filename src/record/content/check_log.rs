@@ -4,7 +4,7 @@ use crate::domain::LiquidId;
 use crate::domain::line::{Check, Deviation, RunFigure, Verdict};
 use crate::quantity::Unit;
 use crate::quantity::format::{DecimalMark, editable};
-use crate::quantity::kind::System;
+use crate::quantity::kind::UnitSystem;
 use crate::quantity::number::finite;
 use crate::record::content::sealed::{Content, Sealed};
 use crate::record::id::{CheckId, RevisionId};
@@ -49,7 +49,7 @@ impl LoggedFigure {
         if check.verdict() == Verdict::NotRead {
             return None;
         }
-        let unit = check.actual.kind.unit_in(System::Metric);
+        let unit = check.actual.kind.unit_in(UnitSystem::Metric);
         // Seven digits: far more than a line can tell, and none of a computer's own.
         let number = |value: f64| editable(value, DecimalMark::Point);
         let percent = |fraction: f64| number(Unit::Percent.from_base(fraction));

@@ -21,7 +21,7 @@ pub struct End {
 
 /// A changeover that was planned, and perhaps started.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Planned {
+pub struct PlannedChangeover {
     /// From this recipe.
     pub from: End,
     /// To this one.
@@ -38,7 +38,7 @@ pub struct LineRecord {
     /// Pumps, tanks, times, tolerances, readings.
     pub book: LineBook,
     /// The changeover.
-    pub planned: Option<Planned>,
+    pub planned: Option<PlannedChangeover>,
     /// Saved recipes that a new delivery is not entered into, though they use its liquid.
     pub delivery_not_for: BTreeSet<RecipeId>,
     /// Whether it is the line of the example still, and none of a mill's own.

@@ -7,14 +7,14 @@ use serde::de::DeserializeOwned;
 
 /// A document before and after one step.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Step<T> {
+pub struct DocumentStep<T> {
     /// Before it.
     pub before: T,
     /// After it.
     pub after: T,
 }
 
-impl<T: Serialize + DeserializeOwned + Clone> Step<T> {
+impl<T: Serialize + DeserializeOwned + Clone> DocumentStep<T> {
     /// The document without this step: what was changed since stays, whatever it was. Where the two make no sense together, the
     /// document stays as it is now.
     #[must_use]

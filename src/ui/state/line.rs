@@ -4,7 +4,7 @@ use crate::browser::clock;
 use crate::domain::line::{CheckedLine, LineBook, LineField, check_line, example_line};
 use crate::domain::recipe::example::example;
 use crate::record::content::line::LINE;
-use crate::record::document::step::Step;
+use crate::record::document::step::DocumentStep;
 use crate::record::{CheckId, CheckRecord, LineRecord};
 use crate::ui::history::History;
 use crate::ui::signal::{Memo, RwSignal, memo};
@@ -12,7 +12,7 @@ use std::collections::BTreeSet;
 
 /// A part of the page. One is shown at a time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Section {
+pub enum LineSection {
     /// What every pump has to be set to.
     Sheet,
     /// Pumps and their catch tests.
@@ -31,9 +31,9 @@ pub enum Section {
     Period,
 }
 
-impl Section {
+impl LineSection {
     /// All of them, in the order of the page.
-    pub const ALL: &'static [Section] = &[
+    pub const ALL: &'static [LineSection] = &[
         Self::Sheet,
         Self::Pumps,
         Self::Card,
@@ -116,10 +116,10 @@ impl LineState {
     }
 
     /// Changes all that is kept of the line, as a step that can be taken back by itself.
-    pub fn change(&self, change: impl FnOnce(&mut LineRecord)) -> Step<LineRecord> {
+    pub fn change(&self, change: impl FnOnce(&mut LineRecord)) -> DocumentStep<LineRecord> {
         let before = self.record.get_untracked();
         self.step(None, change);
-        Step { before, after: self.record.get_untracked() }
+        DocumentStep { before, after: self.record.get_untracked() }
     }
 
     fn step(&self, session: Option<String>, change: impl FnOnce(&mut LineRecord)) {
@@ -128,7 +128,7 @@ impl LineState {
     }
 
     /// Takes one step back and leaves what came after it.
-    pub fn take_back(&self, step: &Step<LineRecord>) {
+    pub fn take_back(&self, step: &DocumentStep<LineRecord>) {
         let then = step.taken_back(&LINE, &self.record.get_untracked());
         self.step(None, |record| *record = then);
     }
@@ -160,13 +160,13 @@ impl LineState {
     }
 
     /// Shows a section.
-    pub fn show(&self, section: Section) {
-        self.section.set(Section::ALL.iter().position(|other| *other == section).unwrap_or(0));
+    pub fn show(&self, section: LineSection) {
+        self.section.set(LineSection::ALL.iter().position(|other| *other == section).unwrap_or(0));
     }
 }
 
 /// The line of the example.
 #[must_use]
-pub fn taught() -> LineRecord {
+pub fn example_line_record() -> LineRecord {
     LineRecord { book: example_line(&example()), example: true, ..LineRecord::default() }
 }

@@ -7,7 +7,7 @@
 use super::draft::PeriodLiquidId;
 use crate::statistics::distribution::two_sided_normal;
 use crate::statistics::reconciliation::{
-    Diagnosis, Dual64, Equations, GrossError, Problem, Quantity, ReconciliationError, Suspect, Verdict,
+    Diagnosis, Dual64, Equations, GrossError, Problem, Quantity, ReconciliationError, SuspectReading, TestConclusion,
 };
 
 /// A value with its standard uncertainty, in SI base units.
@@ -106,7 +106,7 @@ impl PeriodQuantity {
 
 /// A reading that disagrees with the others.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Drift {
+pub struct PeriodDrift {
     /// What it reads.
     pub quantity: PeriodQuantity,
     /// As read.
@@ -115,7 +115,7 @@ pub struct Drift {
     pub estimate: f64,
 }
 
-impl Drift {
+impl PeriodDrift {
     /// How far the reading is off: relative, or in points as a fraction. A dip has no size to be relative to.
     #[must_use]
     pub fn error(&self) -> f64 {
@@ -132,7 +132,7 @@ pub struct PeriodBalance {
     pub fibre: Uncertain,
     /// Readings that disagree with the others beyond chance: those of one entry cannot be separated. A meter comes first, since
     /// meters drift; then the likeliest.
-    pub drifting: Vec<Vec<Drift>>,
+    pub drifting: Vec<Vec<PeriodDrift>>,
     /// Whether the readings agree within their uncertainties, or once those are left out.
     pub explained: bool,
 }
@@ -161,16 +161,16 @@ impl PeriodReadings {
         });
         let Diagnosis { all, verdict } = problem.diagnose(&constraints, &[])?;
         let (drifting, explained) = match verdict {
-            Verdict::NothingChecked | Verdict::Consistent => (Vec::new(), true),
-            Verdict::Unexplained { .. } => (Vec::new(), false),
-            Verdict::Suspects { errors, .. } => {
-                let drift = |suspect: &Suspect| {
+            TestConclusion::NothingChecked | TestConclusion::Consistent => (Vec::new(), true),
+            TestConclusion::Unexplained { .. } => (Vec::new(), false),
+            TestConclusion::Suspects { errors, .. } => {
+                let drift = |suspect: &SuspectReading| {
                     let quantity = *quantities.get(suspect.quantity)?;
                     let read = all.quantities.get(suspect.quantity)?.reading?.value;
-                    Some(Drift { quantity, read, estimate: read - suspect.error })
+                    Some(PeriodDrift { quantity, read, estimate: read - suspect.error })
                 };
                 let named = |error: &GrossError| {
-                    let mut named: Vec<Drift> =
+                    let mut named: Vec<PeriodDrift> =
                         error.suspects.iter().chain(&error.rivals).filter_map(drift).collect();
                     named.sort_by_key(|drift| !drift.quantity.is_meter());
                     named

@@ -7,6 +7,6 @@ pub mod draft;
 /// From what was typed to readings with their uncertainties.
 mod reading;
 
-pub use balance::{Drift, PeriodBalance, PeriodLiquid, PeriodQuantity, PeriodReadings, Uncertain};
+pub use balance::{PeriodBalance, PeriodDrift, PeriodLiquid, PeriodQuantity, PeriodReadings, Uncertain};
 pub use draft::{PeriodDraft, PeriodField, PeriodLiquidDraft, PeriodLiquidField, PeriodLiquidId, PeriodPart};
 pub use reading::read_period;

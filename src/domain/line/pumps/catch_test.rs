@@ -8,7 +8,7 @@ use crate::domain::line::pumps::curve::Curve;
 use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::recipe::draft::Entry;
 use crate::quantity::{Kind, Unit as U};
-use crate::statistics::regression::{Fit, FitError, Model, Point};
+use crate::statistics::regression::{DataPoint, Fit, FitError, Model};
 use serde::{Deserialize, Serialize};
 use uom::si::f64::{Mass, MassDensity, MassRate, ThermodynamicTemperature, Time};
 
@@ -228,14 +228,14 @@ impl Caught {
         self.net() / self.time
     }
 
-    fn point(&self) -> Point {
-        Point { x: self.setting.0, y: self.flow().value }
+    fn point(&self) -> DataPoint {
+        DataPoint { x: self.setting.0, y: self.flow().value }
     }
 }
 
 /// A row far off the line. It is pointed at and still counts, until the user sets it aside.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Suspect {
+pub struct SuspectCatch {
     /// The row.
     pub row: RowId,
     /// Its externally studentised residual.
@@ -273,14 +273,14 @@ pub fn fit(rows: &[Caught], model: Model) -> Result<Fit, FitError> {
 /// anywhere (see [`Fit::suspicious_from`]). Leverage counts: a row at the end of the tested settings pulls
 /// the line to itself, and its residual is judged the more strictly.
 #[must_use]
-pub fn suspects(rows: &[Caught], fit: &Fit) -> Vec<Suspect> {
+pub fn suspects(rows: &[Caught], fit: &Fit) -> Vec<SuspectCatch> {
     let Some(from) = fit.suspicious_from() else { return Vec::new() };
     let points: Vec<_> = rows.iter().map(Caught::point).collect();
     let judged = rows.iter().zip(fit.residuals(&points));
     judged
         .filter_map(|(row, residual)| {
             let studentised = residual.studentised.filter(|size| size.abs() > from)?;
-            Some(Suspect { row: row.row, studentised, from })
+            Some(SuspectCatch { row: row.row, studentised, from })
         })
         .collect()
 }

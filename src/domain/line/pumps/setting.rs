@@ -99,7 +99,7 @@ impl Setting {
 
 /// From one setting to another.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Settings {
+pub struct SettingRange {
     /// Lowest.
     pub low: Setting,
     /// Highest.

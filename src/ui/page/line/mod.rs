@@ -28,7 +28,7 @@ use crate::domain::{Caution, Grade};
 use crate::record::{LineRecord, RevisionId};
 use crate::ui::part::caution;
 use crate::ui::part::finding::mark;
-use crate::ui::state::line::Section;
+use crate::ui::state::line::LineSection;
 use crate::ui::state::{State, state};
 use std::time::Duration;
 
@@ -46,9 +46,11 @@ pub fn line() -> View {
             el("nav")
                 .class("sections")
                 .set("aria-label", page.sections)
-                .child(Section::ALL.iter().enumerate().map(|(at, of)| tab(state, at, *of)).collect::<View>()),
+                .child(LineSection::ALL.iter().enumerate().map(|(at, of)| tab(state, at, *of)).collect::<View>()),
         )
-        .child(move || body(state, Section::ALL.get(state.line.section.get()).copied().unwrap_or(Section::Sheet)))
+        .child(move || {
+            body(state, LineSection::ALL.get(state.line.section.get()).copied().unwrap_or(LineSection::Sheet))
+        })
         .child(move || caution::list(vec![Caution::Advice]))
         .view()
 }
@@ -81,26 +83,26 @@ fn tick(state: State) {
     }
 }
 
-const fn name(state: State, section: Section) -> &'static str {
+const fn name(state: State, section: LineSection) -> &'static str {
     let page = &state.words.line_page;
     match section {
-        Section::Sheet => page.sheet,
-        Section::Pumps => page.pumps,
-        Section::Card => page.card,
-        Section::Running => page.running,
-        Section::Tanks => page.tanks,
-        Section::Change => page.change,
-        Section::Delivery => page.delivery,
-        Section::Period => page.period,
+        LineSection::Sheet => page.sheet,
+        LineSection::Pumps => page.pumps,
+        LineSection::Card => page.card,
+        LineSection::Running => page.running,
+        LineSection::Tanks => page.tanks,
+        LineSection::Change => page.change,
+        LineSection::Delivery => page.delivery,
+        LineSection::Period => page.period,
     }
 }
 
 /// The names of all sections, in the order of the page.
 pub fn sections(state: State) -> impl Iterator<Item = &'static str> {
-    Section::ALL.iter().map(move |section| name(state, *section))
+    LineSection::ALL.iter().map(move |section| name(state, *section))
 }
 
-fn tab(state: State, at: usize, section: Section) -> View {
+fn tab(state: State, at: usize, section: LineSection) -> View {
     button()
         .set("aria-current", move || (state.line.section.get() == at).then_some("true"))
         .on_click(move || state.line.section.set(at))
@@ -108,16 +110,16 @@ fn tab(state: State, at: usize, section: Section) -> View {
         .view()
 }
 
-fn body(state: State, section: Section) -> View {
+fn body(state: State, section: LineSection) -> View {
     let inside = match section {
-        Section::Sheet => sheet::sheet(state),
-        Section::Pumps => pumps::pumps(state),
-        Section::Card => card::card(state),
-        Section::Running => running::running(state),
-        Section::Tanks => tanks::tanks(state),
-        Section::Change => change::change(state),
-        Section::Delivery => delivery::delivery(state),
-        Section::Period => period::period(state),
+        LineSection::Sheet => sheet::sheet(state),
+        LineSection::Pumps => pumps::pumps(state),
+        LineSection::Card => card::card(state),
+        LineSection::Running => running::running(state),
+        LineSection::Tanks => tanks::tanks(state),
+        LineSection::Change => change::change(state),
+        LineSection::Delivery => delivery::delivery(state),
+        LineSection::Period => period::period(state),
     };
     el("section")
         .set("aria-labelledby", "line-section")

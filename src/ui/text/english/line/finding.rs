@@ -1,4 +1,4 @@
-//! Findings at the line: what happened, and how to mend it.
+//! Findings at the line: what happened, and how to fix it.
 
 use super::name::{range_status as standing_called, tank_called};
 use super::reason::help as help_told;
@@ -15,13 +15,13 @@ pub(super) fn finding(finding: &LineFinding, context: &LineContext<'_>) -> Messa
         let loose = Loose { name: &place, typed, kind: context.book.kind(field), limit: limit(field, context.book) };
         return loose_entry(what, &loose, &context.plain);
     }
-    let (what, mend) = told(finding, context);
-    Message { what: format!("{place}: {what}"), mend }
+    let (what, fix) = told(finding, context);
+    Message { what: format!("{place}: {what}"), fix }
 }
 
 fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
     let amount = |amount: Amount| shown(amount, &context.plain);
-    let (what, mend): (String, &str) = match &finding.what {
+    let (what, fix): (String, &str) = match &finding.what {
         LineFindingKind::OutOfReach { range_status, setting, least_fibre, most_fibre, help } => {
             return out_of_reach(*range_status, *setting, (*least_fibre, *most_fibre), help, context);
         }
@@ -182,7 +182,7 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
             "Choose a liquid of the recipe.",
         ),
     };
-    (what, mend.to_owned())
+    (what, fix.to_owned())
 }
 
 fn out_of_reach(
@@ -204,10 +204,10 @@ fn out_of_reach(
         _ => String::new(),
     };
     let help: Vec<String> = help.iter().map(|help| help_told(help, context)).collect();
-    let mend = match help[..] {
+    let fix = match help[..] {
         [] => "Run a catch test, or use another pump.".to_owned(),
         [ref one] => one.clone(),
         _ => format!("One of these helps. {}", help.join(" ")),
     };
-    (at + &serves, mend)
+    (at + &serves, fix)
 }

@@ -2,7 +2,7 @@
 
 use super::figure::points;
 use super::name::period_liquid;
-use crate::domain::line::period::Drift;
+use crate::domain::line::period::PeriodDrift;
 use crate::domain::line::{PeriodBalance, PeriodQuantity};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::{LineContext, Message, lower_first, shown, trimmed_to};
@@ -23,7 +23,7 @@ fn quantity(quantity: PeriodQuantity, context: &LineContext<'_>) -> String {
 }
 
 /// "the flow meter of pMDI reads 8 % low", "the start dip of pMDI is 220 kg low".
-fn one(drift: &Drift, context: &LineContext<'_>) -> String {
+fn one(drift: &PeriodDrift, context: &LineContext<'_>) -> String {
     let name = lower_first(&quantity(drift.quantity, context));
     let error = drift.read - drift.estimate;
     let side = if error > 0.0 { "high" } else { "low" };
@@ -57,7 +57,10 @@ fn remedy(quantity: PeriodQuantity, context: &LineContext<'_>) -> String {
             let name = period_liquid(id, context.book);
             format!("Run a catch test on the pump of {name}, and check its dips and deliveries.")
         }
-        PeriodQuantity::Start(id) | PeriodQuantity::Delivered(id) | PeriodQuantity::End(id) => {
+        PeriodQuantity::Delivered(id) => {
+            format!("Check the weighbridge tickets of {}.", period_liquid(id, context.book))
+        }
+        PeriodQuantity::Start(id) | PeriodQuantity::End(id) => {
             format!("Dip the tanks of {} again.", period_liquid(id, context.book))
         }
         PeriodQuantity::Solids(id) => format!("Test the solids content of {}.", period_liquid(id, context.book)),
@@ -66,8 +69,8 @@ fn remedy(quantity: PeriodQuantity, context: &LineContext<'_>) -> String {
 
 /// Which meter drifts, in one sentence, and what to do next.
 pub(super) fn verdict(found: &PeriodBalance, context: &LineContext<'_>) -> Message {
-    let doubts: Vec<&[Drift]> = found.drifting.iter().map(Vec::as_slice).filter(|group| !group.is_empty()).collect();
-    let (what, mend) = if !found.explained {
+    let doubts: Vec<&[PeriodDrift]> = found.drifting.iter().map(Vec::as_slice).filter(|group| !group.is_empty()).collect();
+    let (what, fix) = if !found.explained {
         (
             "The readings of the period disagree, and no single one of them explains it.".to_owned(),
             "Check that all totals and dips are of the same hours.".to_owned(),
@@ -76,7 +79,7 @@ pub(super) fn verdict(found: &PeriodBalance, context: &LineContext<'_>) -> Messa
         ("All readings of the period agree within their uncertainties.".to_owned(), "No meter drifts.".to_owned())
     } else {
         let open = doubts.iter().any(|group| group.len() > 1);
-        let either = |group: &&[Drift]| {
+        let either = |group: &&[PeriodDrift]| {
             let all: Vec<String> = group.iter().map(|drift| one(drift, context)).collect();
             if all.len() > 1 { format!("either {}", all.join(", or ")) } else { all.concat() }
         };
@@ -90,5 +93,5 @@ pub(super) fn verdict(found: &PeriodBalance, context: &LineContext<'_>) -> Messa
         let next = doubts.iter().filter_map(|group| group.first()).map(|drift| remedy(drift.quantity, context));
         (what, next.collect::<Vec<_>>().join(" "))
     };
-    Message { what, mend }
+    Message { what, fix }
 }
