@@ -302,7 +302,10 @@ fn time_vessel_and_density_carry_down() {
     test.carry_down(RowId(1), RowField::Seconds);
     test.carry_down(RowId(1), RowField::Tare);
     let texts = |test: &haulm::domain::line::CalibrationDraft| {
-        test.rows.iter().map(|row| (row.entries.seconds.text.clone(), row.entries.tare.text.clone())).collect::<Vec<_>>()
+        test.rows
+            .iter()
+            .map(|row| (row.entries.seconds.text.clone(), row.entries.tare.text.clone()))
+            .collect::<Vec<_>>()
     };
     assert!(texts(test).iter().all(|row| *row == ("45".to_owned(), "0.5".to_owned())), "{:?}", texts(test));
     assert!(test.rows[1].is_blank() && test.rows[2].is_blank());

@@ -8,10 +8,10 @@ use haulm::domain::line::{
 };
 use haulm::domain::{Figure, LiquidFigure, LiquidId};
 use haulm::quantity::Unit;
+use haulm::record::Revision;
 use haulm::record::content::revision::{Stamp, Title};
 use haulm::record::store::MemoryStore;
 use haulm::record::store::library::Library;
-use haulm::record::Revision;
 use uom::si::f64::{MassDensity, ThermodynamicTemperature};
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::thermodynamic_temperature::degree_celsius;

@@ -5,10 +5,10 @@ use haulm::domain::line::changeover::Stop;
 use haulm::domain::line::step::{Change, Pipe, StepReason};
 use haulm::domain::line::{
     CalibrationField, CalibrationId, Check, DeliveryField, Deviation, Fed, FlowSource, Help, LineField, LineFigure,
-    LineFinding, LineFindingKind, LinePlace, Metering, Model, PeriodField, PeriodLiquidField, PeriodLiquidId, PumpAction,
-    PumpCorrection, PumpField, PumpId, RSquared,
-    RangeStatus, ReadingWay, RowField, RowId, RunFigure, RunningField, Setting, SettingUnit, TableField, TableRows,
-    TankField, TankId, TankWay, ToleranceField, TransportField, UncertaintyField, check_line, pump_settings,
+    LineFinding, LineFindingKind, LinePlace, Metering, Model, PeriodField, PeriodLiquidField, PeriodLiquidId,
+    PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, ReadingWay, RowField, RowId, RunFigure,
+    RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
+    TransportField, UncertaintyField, check_line, pump_settings,
 };
 use haulm::domain::recipe::finding::What;
 use haulm::domain::{Grade, LiquidId, work_out};

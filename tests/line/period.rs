@@ -1,10 +1,10 @@
 //! A shift's mass balance: what is unaccounted for, and which reading drifts.
 
-use approx::assert_relative_eq;
 use super::mill::Mill;
+use approx::assert_relative_eq;
 use haulm::domain::line::period::{
-    PeriodDrift, PeriodField, PeriodLiquid, PeriodLiquidField, PeriodLiquidId, PeriodQuantity, PeriodReadings, Uncertain,
-    read_period,
+    PeriodDrift, PeriodField, PeriodLiquid, PeriodLiquidField, PeriodLiquidId, PeriodQuantity, PeriodReadings,
+    Uncertain, read_period,
 };
 use haulm::domain::line::{LineField, PeriodBalance};
 use haulm::quantity::{Unit, Units};
@@ -120,7 +120,8 @@ fn told(mill: &Mill) -> (PeriodBalance, String, String) {
     assert_eq!(said, vec![]);
     let balance = readings.unwrap().balance().unwrap();
     let units = Units::default();
-    let context = LineContext { plain: Context { units: &units, draft: &mill.draft, currency: "€" }, book: &mill.book };
+    let context =
+        LineContext { plain: Context { units: &units, draft: &mill.draft, currency: "€" }, book: &mill.book };
     let message = (ENGLISH.line.period)(&balance, &context);
     (balance, message.what, message.fix)
 }
@@ -205,7 +206,8 @@ fn verdicts_in_words() {
     all.push(balance(Vec::new(), false));
     all.push(balance(Vec::new(), true));
     let units = Units::default();
-    let context = LineContext { plain: Context { units: &units, draft: &mill.draft, currency: "€" }, book: &mill.book };
+    let context =
+        LineContext { plain: Context { units: &units, draft: &mill.draft, currency: "€" }, book: &mill.book };
     let mut text = String::new();
     for balance in &all {
         let message = (ENGLISH.line.period)(balance, &context);

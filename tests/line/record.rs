@@ -2,12 +2,12 @@
 
 use super::mill::Mill;
 use haulm::domain::line::{Feeds, LineBook, SettingUnit, check_readings, read_running};
-use haulm::quantity::format::DecimalMark;
 use haulm::domain::recipe::draft::Entry;
 use haulm::quantity::Unit;
+use haulm::quantity::format::DecimalMark;
 use haulm::record::content::check_log::{CheckContent, ONE_PRESS, series};
-use haulm::record::document::step::DocumentStep;
 use haulm::record::content::line::{End, LINE};
+use haulm::record::document::step::DocumentStep;
 use haulm::record::file::log_csv::{COLUMNS, log_csv};
 use haulm::record::store::library::{Library, Unread};
 use haulm::record::store::{MemoryStore, Store};

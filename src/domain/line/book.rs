@@ -5,9 +5,7 @@ use super::entries::{
 };
 use super::field::LineField;
 use crate::domain::line::period::draft::PeriodDraft;
-use crate::domain::line::pumps::catch_test::{
-    CalibrationDraft, CalibrationId, RowDraft, RowId,
-};
+use crate::domain::line::pumps::catch_test::{CalibrationDraft, CalibrationId, RowDraft, RowId};
 use crate::domain::line::pumps::pump::{PumpDraft, PumpId};
 use crate::domain::line::pumps::setting::SettingUnit;
 use crate::domain::line::tanks::feeds::Feeds;

@@ -192,7 +192,8 @@ impl<S: Store> Library<S> {
         let same = |record: &CheckRecord| {
             let logged = record.content();
             logged.at.abs_diff(content.at) < ONE_PRESS
-                && (&logged.recipe, logged.revision, &logged.author) == (&content.recipe, content.revision, &content.author)
+                && (&logged.recipe, logged.revision, &logged.author)
+                    == (&content.recipe, content.revision, &content.author)
                 && logged.figures == content.figures
                 && (content.remark.is_empty() || content.remark == logged.remark)
         };

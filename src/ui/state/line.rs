@@ -33,16 +33,8 @@ pub enum LineSection {
 
 impl LineSection {
     /// All of them, in the order of the page.
-    pub const ALL: &'static [LineSection] = &[
-        Self::Sheet,
-        Self::Pumps,
-        Self::Card,
-        Self::Running,
-        Self::Tanks,
-        Self::Change,
-        Self::Delivery,
-        Self::Period,
-    ];
+    pub const ALL: &'static [LineSection] =
+        &[Self::Sheet, Self::Pumps, Self::Card, Self::Running, Self::Tanks, Self::Change, Self::Delivery, Self::Period];
 
     /// Where a field is entered.
     #[must_use]
@@ -135,7 +127,8 @@ impl LineState {
 
     /// Takes the last step back.
     pub fn undo(&self) {
-        if let Some(before) = self.history.try_update(|history| history.undo(|| self.record.get_untracked())).flatten() {
+        if let Some(before) = self.history.try_update(|history| history.undo(|| self.record.get_untracked())).flatten()
+        {
             self.record.set(before);
         }
     }

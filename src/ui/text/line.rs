@@ -4,9 +4,9 @@ use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::line::changeover::{Downstream, Stop};
 use crate::domain::line::step::{Change, Pipe, StepReason};
 use crate::domain::line::{
-    Check, Fed, FlowSource, Help, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
-    LineReconciliation, Metering, Model, PeriodBalance, PeriodLiquidId, PumpCorrection, PumpDraft, RSquared, RangeStatus, ReadingWay, RunFigure,
-    SettingUnit, TableRows, TankDraft, TankWay,
+    Check, Fed, FlowSource, Help, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace,
+    LineQuantity, LineReconciliation, Metering, Model, PeriodBalance, PeriodLiquidId, PumpCorrection, PumpDraft,
+    RSquared, RangeStatus, ReadingWay, RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use std::borrow::Cow;

@@ -137,13 +137,7 @@ impl CalibrationDraft {
     #[must_use]
     pub fn blank(id: CalibrationId, at: u64, unit: SettingUnit) -> Self {
         let rows = (1..=LEAST_ROWS as u16).map(|id| RowDraft::blank(RowId(id), unit)).collect();
-        Self {
-            id,
-            at,
-            entries: CalibrationEntries::default(),
-            remark: String::new(),
-            rows,
-        }
+        Self { id, at, entries: CalibrationEntries::default(), remark: String::new(), rows }
     }
 
     /// Puts a row behind the others, with the time and the vessel of the last one.

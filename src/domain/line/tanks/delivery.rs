@@ -229,7 +229,7 @@ impl Delivered {
     /// Takes the delivery out of a recipe again: what it entered goes back to what `before` says. What was entered since stays.
     pub fn take_out(&self, before: &Draft, now: &mut Draft) {
         let Some((old, new)) = before.liquid(self.liquid).zip(self.draft.liquid(self.liquid)) else { return };
-        let Some(liquid) = now.liquid_mut(self.liquid) else { return };
+        let Some(liquid) = now.liquid_mut(self.liquid).filter(|liquid| Tie::to(old).is(liquid)) else { return };
         if liquid.solids == new.solids {
             liquid.solids.clone_from(&old.solids);
         }

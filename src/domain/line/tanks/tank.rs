@@ -91,14 +91,7 @@ impl TankDraft {
     /// A tank without a name or numbers.
     #[must_use]
     pub fn blank(id: TankId, feeds: Feeds) -> Self {
-        Self {
-            id,
-            name: String::new(),
-            feeds,
-            way: TankWay::Level,
-            entries: TankEntries::default(),
-            read_at: None,
-        }
+        Self { id, name: String::new(), feeds, way: TankWay::Level, entries: TankEntries::default(), read_at: None }
     }
 
     /// Changes how its content is read. A number of another kind makes no sense there and goes.

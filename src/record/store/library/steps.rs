@@ -56,7 +56,8 @@ impl<S: Store> Library<S> {
     #[must_use]
     pub fn recipes_with(&self, tie: &Tie) -> Vec<(RevisionId, RecipeId, String)> {
         let kept = self.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
-        let uses = |id| self.revision(id).is_some_and(|head| head.content().draft.liquids.iter().any(|own| tie.is(own)));
+        let uses =
+            |id| self.revision(id).is_some_and(|head| head.content().draft.liquids.iter().any(|own| tie.is(own)));
         kept.filter(|listed| uses(listed.head.id))
             .map(|listed| (listed.head.id, listed.recipe, listed.head.name.clone()))
             .collect()

@@ -6,12 +6,12 @@ use super::delivery_recipes::Using;
 use super::parts::{choose, findings, numbered, numbers, setting, shown, table, table_row};
 use super::sheet::pump_name;
 use crate::browser::element::{Part, View, button, el, many};
-use crate::domain::{Draft, LiquidId};
 use crate::domain::line::tanks::delivery::Moved;
 use crate::domain::line::working::density_working;
 use crate::domain::line::{
     DeliveryField, Fed, LineBook, LineField, LineFigure, RangeStatus, Setting, Stock, TankId, deliver,
 };
+use crate::domain::{Draft, LiquidId};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::working::figure_name;

@@ -38,9 +38,11 @@ pub fn list(state: State, using: Memo<Vec<Using>>) -> View {
         .child(el("legend").child(page.apply_to))
         .child(el("p").class("empty").set("hidden", move || !none()).child(page.none_uses))
         .child(el("p").class("note").set("hidden", none).child(page.apply_hint))
-        .child(many([each(keys, |(recipe, name)| format!("{recipe} {name}"), move |(recipe, name)| {
-            one(state, recipe, name)
-        })]))
+        .child(many([each(
+            keys,
+            |(recipe, name)| format!("{recipe} {name}"),
+            move |(recipe, name)| one(state, recipe, name),
+        )]))
         .view()
 }
 

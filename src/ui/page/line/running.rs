@@ -9,8 +9,8 @@ use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::line::working::{correction_working, dose_working, former_working, run_working};
 use crate::domain::line::{
-    Check, LineCheck, LineField, LineFigure, LineVerdict, LineWorking, PumpField, PumpId, ReadOf, ReadingWay, RunFigure,
-    RunningField, ToleranceField, UncertaintyField, Verdict, read_running,
+    Check, LineCheck, LineField, LineFigure, LineVerdict, LineWorking, PumpField, PumpId, ReadOf, ReadingWay,
+    RunFigure, RunningField, ToleranceField, UncertaintyField, Verdict, read_running,
 };
 use crate::domain::{Grade, Work, cautions_at};
 use crate::record::limits::LONGEST_NAME;

@@ -94,7 +94,9 @@ impl Uncertainties {
             LineQuantity::FibreMoisture | LineQuantity::MatMoisture => {
                 self.moisture.unwrap_or_else(|| instrument(Field::FibreMoisture, usual::MOISTURE))
             }
-            LineQuantity::BoardMoisture => self.moisture.unwrap_or_else(|| instrument(Field::BoardMoisture, usual::MOISTURE)),
+            LineQuantity::BoardMoisture => {
+                self.moisture.unwrap_or_else(|| instrument(Field::BoardMoisture, usual::MOISTURE))
+            }
             LineQuantity::DryingLoss => instrument(Field::DryingLoss, 0.003 / 3.0_f64.sqrt()),
             LineQuantity::LineSpeed => share(self.line_speed).unwrap_or(0.005 * value.abs()),
             LineQuantity::MatWidth => self.mat_width.unwrap_or(0.003),

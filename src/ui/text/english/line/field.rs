@@ -1,8 +1,9 @@
 //! Fields at the line: what each holds, per what.
 
 use crate::domain::line::{
-    CalibrationField, DeliveryField, LineBook, LineField, PeriodField, PeriodLiquidField, PumpField, ReadingWay, RowField,
-    RunningField, TableField, TableRows, TankField, TankWay, ToleranceField, TransportField, UncertaintyField,
+    CalibrationField, DeliveryField, LineBook, LineField, PeriodField, PeriodLiquidField, PumpField, ReadingWay,
+    RowField, RunningField, TableField, TableRows, TankField, TankWay, ToleranceField, TransportField,
+    UncertaintyField,
 };
 use crate::ui::text::FieldWords;
 

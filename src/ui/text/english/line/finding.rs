@@ -80,9 +80,7 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
             "its catch test cannot be used yet.".to_owned(),
             "Fix what is marked in the test: a density, a row, or a row too few.",
         ),
-        LineFindingKind::NotWhole => {
-            ("not a whole number.".to_owned(), "Enter the count of nozzles, such as 8.")
-        }
+        LineFindingKind::NotWhole => ("not a whole number.".to_owned(), "Enter the count of nozzles, such as 8."),
         LineFindingKind::LimitsCrossed => {
             ("not above the lowest setting.".to_owned(), "Enter a highest setting above the lowest one.")
         }
@@ -133,10 +131,9 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         LineFindingKind::TankEmpty => {
             ("nothing in it can be pumped out.".to_owned(), "Fill it, or check the content that was typed.")
         }
-        LineFindingKind::HeelTooLarge => (
-            "as large as the whole tank.".to_owned(),
-            "Enter the volume below the outlet, smaller than the tank.",
-        ),
+        LineFindingKind::HeelTooLarge => {
+            ("as large as the whole tank.".to_owned(), "Enter the volume below the outlet, smaller than the tank.")
+        }
         LineFindingKind::OrderOverdue { by } => (
             format!("the order is overdue by {}.", amount(*by)),
             "Order now, and lower its use until the delivery comes.",
@@ -145,10 +142,9 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
             format!("these readings were made on “{recipe}”, before the changeover."),
             "Read the line again on the recipe that runs now.",
         ),
-        LineFindingKind::SampleIncomplete => (
-            "missing, so the sample cannot be used.".to_owned(),
-            "Enter area and mass of the sample, or clear it.",
-        ),
+        LineFindingKind::SampleIncomplete => {
+            ("missing, so the sample cannot be used.".to_owned(), "Enter area and mass of the sample, or clear it.")
+        }
         LineFindingKind::Assumed => (
             "not read, and taken to run as the recipe wants.".to_owned(),
             "Enter its flow or its setting to see the actual dose.",
@@ -174,9 +170,10 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
             "still empty, so the density is taken as measured.".to_owned(),
             "Enter the expansion from the data sheet, or the density at the pump's temperature.",
         ),
-        LineFindingKind::NothingDelivered => {
-            ("nothing of the certificate is entered.".to_owned(), "Enter its solids or its density to see what changes.")
-        }
+        LineFindingKind::NothingDelivered => (
+            "nothing of the certificate is entered.".to_owned(),
+            "Enter its solids or its density to see what changes.",
+        ),
         LineFindingKind::NoLiquid => (
             "the liquid of the delivery is not chosen, or not in this recipe.".to_owned(),
             "Choose a liquid of the recipe.",

@@ -2,8 +2,8 @@
 
 use crate::domain::line::changeover::Stop;
 use crate::domain::line::{
-    Fed, FlowSource, LineBook, Metering, Model, PeriodLiquidId, PumpDraft, PumpId, RSquared, RangeStatus, ReadingWay, SettingUnit, TableRows,
-    TankDraft, TankId, TankWay,
+    Fed, FlowSource, LineBook, Metering, Model, PeriodLiquidId, PumpDraft, PumpId, RSquared, RangeStatus, ReadingWay,
+    SettingUnit, TableRows, TankDraft, TankId, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use crate::ui::text::LineContext;

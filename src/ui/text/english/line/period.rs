@@ -69,7 +69,8 @@ fn remedy(quantity: PeriodQuantity, context: &LineContext<'_>) -> String {
 
 /// Which meter drifts, in one sentence, and what to do next.
 pub(super) fn verdict(found: &PeriodBalance, context: &LineContext<'_>) -> Message {
-    let doubts: Vec<&[PeriodDrift]> = found.drifting.iter().map(Vec::as_slice).filter(|group| !group.is_empty()).collect();
+    let doubts: Vec<&[PeriodDrift]> =
+        found.drifting.iter().map(Vec::as_slice).filter(|group| !group.is_empty()).collect();
     let (what, fix) = if !found.explained {
         (
             "The readings of the period disagree, and no single one of them explains it.".to_owned(),
