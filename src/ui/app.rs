@@ -1,11 +1,11 @@
 //! The frame around all pages.
 
 use super::components::{Announce, Mounted, UndoNotice};
-use super::keep;
 use super::page;
 use super::page::recipe_sheet::RecipeSheet;
 use super::part::bar::Bar;
 use super::part::{print, trouble};
+use super::persistence;
 use super::rescue;
 use super::route::Page;
 use super::state::{State, provide};
@@ -26,9 +26,9 @@ pub fn mount() {
 /// The frame. Parts and pages that are built with `browser::element` are mounted in their places.
 #[component]
 fn App() -> impl IntoView {
-    let state = keep::start();
+    let state = persistence::start();
     provide(state);
-    keep::keep(state);
+    persistence::autosave(state);
     state.follow_typing();
     follow_address(state);
     listen_to_keys(state);
@@ -75,7 +75,7 @@ fn follow_address(state: State) {
     let read = move || {
         let hash = hash::read();
         if link::is_one(&hash) {
-            keep::link::open(state, hash);
+            persistence::link::open(state, hash);
         } else {
             state.page.set(Page::of(&hash));
         }
@@ -106,10 +106,8 @@ fn listen_to_keys(state: State) {
             (true, "s" | "S") => |state| state.save_and_tell(),
             (true, "k") => |_| browser::focus("find"),
             (false, "/") if !browser::in_text(&event) => |_| browser::focus("find"),
-            // Only on the page whose steps these are.
-            _ if state.page.get_untracked() != Page::Recipe || browser::in_text(&event) => return,
-            (true, "z") if !event.shift_key() => |state| state.undo(),
-            (true, "y" | "Z" | "z") => |state| state.redo(),
+            (true, "z") if !event.shift_key() && !browser::in_text(&event) => |state| state.undo_on_page(),
+            (true, "y" | "Z" | "z") if !browser::in_text(&event) => |state| state.redo_on_page(),
             _ => return,
         };
         event.prevent_default();

@@ -6,7 +6,7 @@ use crate::domain::{Figure, Station};
 use crate::quantity::{Amount, Kind};
 use crate::t;
 use crate::ui::chart::legs::legs;
-use crate::ui::chart::strip_layout::{HEIGHT, Leg, Outlines, Stream, WIDTH, outlines};
+use crate::ui::chart::strip_layout::{HEIGHT, Leg, Outlines, StripStream, WIDTH, outlines};
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::figure::text;
 use crate::ui::state::State;
@@ -51,7 +51,7 @@ pub fn WaterBalance() -> impl IntoView {
     let width = WIDTH * Station::ALL.len() as f64;
     let stations = Station::ALL.iter().enumerate().map(|(at, station)| {
         let station = *station;
-        let passes = move |kind: Kind, mass: fn(&Stream) -> f64| {
+        let passes = move |kind: Kind, mass: fn(&StripStream) -> f64| {
             move || {
                 let mass = legs.with(|legs| legs.get(at).map(|leg| mass(&leg.goes_on)))?;
                 Some(with_unit(state, Amount::from_base(kind, mass), None))
@@ -140,8 +140,8 @@ fn StationRows(
     }
 }
 
-fn sum(one: Stream, other: Stream) -> Stream {
-    Stream { solids: one.solids + other.solids, water: one.water + other.water }
+fn sum(one: StripStream, other: StripStream) -> StripStream {
+    StripStream { solids: one.solids + other.solids, water: one.water + other.water }
 }
 
 /// Whether a difference is only rounding.

@@ -62,7 +62,7 @@ impl Sheet {
         let line = |said: Said| SlotLine {
             grade: said.finding.grade,
             word: word(said.finding.grade),
-            words: format!("{} {}", said.message.what, said.message.mend),
+            words: format!("{} {}", said.message.what, said.message.fix),
             show: Some(Callback::new(move |()| self.go(said.finding.place))),
         };
         said.into_iter().map(line).collect()

@@ -33,7 +33,7 @@ pub fn Details(
             view! {
                 <p class="box-messages">
                     <Mark grade=said.finding.grade/> " " <b>{word(said.finding.grade)}</b>
-                    " " {said.message.what} " " {said.message.mend}
+                    " " {said.message.what} " " {said.message.fix}
                 </p>
             }
         })

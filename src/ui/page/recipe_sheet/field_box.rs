@@ -81,7 +81,7 @@ fn box_state(state: State, sheet: Sheet, field: Field) -> BoxState {
             aside: aside(draft, field, &units, said.as_ref()),
             message: said.map(|said| BoxMessage {
                 grade: said.finding.grade,
-                words: format!("{} {}", said.message.what, said.message.mend),
+                words: format!("{} {}", said.message.what, said.message.fix),
             }),
         }
     })
@@ -136,7 +136,7 @@ pub fn BoxMessages(
                 " "
                 {said.message.what}
                 " "
-                {said.message.mend}
+                {said.message.fix}
                 " "
                 {offers}
             </p>

@@ -6,8 +6,8 @@ use crate::domain::Grade;
 use crate::record::limits::LONGEST_NAME;
 use crate::t;
 use crate::ui::components::{Mark, Menu};
-use crate::ui::keep;
 use crate::ui::part::save;
+use crate::ui::persistence;
 use crate::ui::state::{Session, State};
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
@@ -107,7 +107,7 @@ fn More() -> impl IntoView {
     let can_undo = Memo::new(move |_| state.can_undo());
     let can_redo = Memo::new(move |_| state.can_redo());
     let blank = move |_| {
-        state.open(keep::blank());
+        state.open(persistence::blank());
         state.tell_step(t!("recipe-new-opened"));
         page::focus(save::NAME);
     };
