@@ -10,3 +10,4 @@ pub mod sealed;
 pub mod settings;
 pub mod summary;
 pub mod trial;
+pub mod unsaved;

@@ -10,7 +10,7 @@ use crate::ui::state::{Trouble, WayOut, state};
 pub fn trouble() -> View {
     let state = state();
     let tools = &state.words.tools;
-    let told = move |Trouble { message, way_out }: Trouble| {
+    let told = move |Trouble { message, way_out, .. }: Trouble| {
         let mend = way_out.map(|way| match way {
             WayOut::ToFile => button().on_click(move || state.give_out()).child(tools.save_to_file_now).view(),
             WayOut::AllToFile => {

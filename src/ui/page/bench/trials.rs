@@ -8,7 +8,7 @@ use crate::browser::graph::event_target;
 use crate::browser::graph::spawn_local;
 use crate::domain::Grade;
 use crate::record::content::trial::{LARGEST, Trial};
-use crate::ui::keep::TrialTable;
+use crate::ui::keep::{TrialTable, records};
 use crate::ui::part::finding::told;
 use crate::ui::part::save::when;
 use crate::ui::signal::RwSignal;
@@ -25,6 +25,8 @@ pub fn trials(desk: Desk) -> View {
         refused.set(None);
         spawn_local(async move {
             let text = file::read_text(&chosen, LARGEST as u64).await;
+            // What of the trial on the page is saved is known only then.
+            records::loaded(state).await;
             // The page may be gone meanwhile.
             _ = refused.try_set(taken(state, text));
         });
