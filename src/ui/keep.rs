@@ -5,6 +5,7 @@ mod bench;
 mod copies;
 pub mod documents;
 mod library;
+mod line;
 pub mod link;
 mod pause;
 pub mod records;

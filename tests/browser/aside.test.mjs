@@ -5,6 +5,7 @@ import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { journey } from "./harness.mjs";
+import { put } from "./pages.mjs";
 
 const shown = async (page, name) => page.press(name, { within: await page.css(".bench .sections") });
 const trials = (page) => page.run(() => [...document.querySelectorAll(".trials .lines h3")].map((h) => h.textContent.replace(/[\u2066-\u2069]/g, "").trim()));
@@ -58,4 +59,58 @@ journey("a trial's file that is chosen in the library or dropped on any page ope
     await shown(page, "Trials");
     await page.until(async () => assert.match((await trials(page)).join(), /^Unsaved work, \d\d:\d\d: Typed and not saved$/));
   });
+});
+
+journey("importing a line check sets the line and the recipe on the page aside, also across a reload", { hash: "#line" }, async (page) => {
+  const remark = async () => {
+    await page.press("Line check", { within: await page.css(".sections") });
+    return page.run(() => document.getElementById("check-remark").value);
+  };
+  await remark();
+  const { bytes } = await page.download(() => page.press("Export check"));
+  const file = JSON.parse(bytes);
+  file.name = "Second line";
+  file.line.remark = "from the second line";
+  file.recipe.plain.board_density.text = "655";
+  await page.press("These are my figures now");
+  await page.run(put, "check-remark", "typed and not saved");
+  await page.press("Recipe");
+  await page.type("Board density", "702");
+  await page.until(async () => assert.match(await page.run(() => localStorage["haulm/line"] + localStorage["haulm/draft"]), /typed and not saved.*"702"/s));
+  const folder = await mkdtemp(join(tmpdir(), "haulm-line-"));
+  try {
+    const path = join(folder, "line-check.json");
+    await writeFile(path, JSON.stringify(file));
+    await page.press("Library");
+    await page.upload("#import", path);
+    await page.sees("“\u2068Second line\u2069” is open. Unsaved work is in the library.");
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+  assert.equal(await remark(), "from the second line");
+  await page.until(async () => assert.match(await page.run(() => localStorage["haulm/line"]), /from the second line/));
+  await page.reload();
+  assert.equal(await remark(), "from the second line");
+  await page.press("Recipe");
+  assert.equal(await page.value("Board density"), "655");
+  // Both are in the library: the recipe that was changed, and the line.
+  await page.press("Library");
+  const recipe = await page.css(".lines h2");
+  assert.match((await page.run((e) => e.textContent, recipe)).replace(/[\u2066-\u2069]/g, ""), /^Unsaved work, \d\d:\d\d: Example/);
+  const lines = await page.byRole("list", "Lines");
+  await page.sees("Unsaved work,", { within: lines });
+  await page.axe();
+  await page.screenshot("library-lines", { full: true });
+  await page.press(/^Open .*Unsaved work/, { within: lines });
+  await page.byRole("heading", "Line");
+  assert.equal(await remark(), "typed and not saved");
+  await page.press("Recipe");
+  assert.equal(await page.value("Board density"), "702");
+  // The line of the file is set aside in turn; deleted, it comes back with Undo.
+  await page.press("Library");
+  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines")), 2));
+  await page.press(/^(Delete|Remove) .*Second line/, { within: await page.byRole("list", "Lines") });
+  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines")), 1));
+  await page.press("Undo", { within: await page.css(".notice") });
+  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines")), 2));
 });

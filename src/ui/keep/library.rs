@@ -10,8 +10,8 @@ use crate::record::content::revision::{Standing, Title};
 use crate::record::content::sealed::Content;
 use crate::record::content::trial::TrialContent;
 use crate::record::document::open_draft::OpenDraft;
-use crate::record::file::library;
 use crate::record::file::recipe::RecipeFile;
+use crate::record::file::{library, line_check};
 use crate::record::limits::clipped_name;
 use crate::record::store::library::SaveError;
 use crate::record::{RecipeId, Refusal, Revision, RevisionId, StoreError};
@@ -172,7 +172,7 @@ impl State {
         }
     }
 
-    /// Puts the recipe or the library of a file in the library, or opens its trial. `fallback` names a recipe if the file does not.
+    /// Puts the recipe or the library of a file in the library, or opens its trial or line check. `fallback` names a recipe if the file does not.
     pub fn import(&self, text: &str, fallback: &str) -> Imported {
         let imported = self.import_as_it_is(text, fallback);
         if !matches!(imported, Imported::Refused(_)) {
@@ -195,11 +195,15 @@ impl State {
             Ok(recipe) => recipe,
             Err(Refusal::OtherKind { kind }) if kind == library::KIND => return self.merge(text),
             Err(Refusal::OtherKind { kind }) if kind == TrialContent::KIND => return self.import_trial(text),
+            Err(Refusal::OtherKind { kind }) if kind == line_check::KIND => return self.import_line(text),
             // Too large for a recipe, but a library or a trial may be.
             Err(large @ Refusal::TooLarge { .. }) => {
                 return match self.merge(text) {
                     Imported::Refused(Refusal::OtherKind { kind }) if kind == TrialContent::KIND => {
                         self.import_trial(text)
+                    }
+                    Imported::Refused(Refusal::OtherKind { kind }) if kind == line_check::KIND => {
+                        self.import_line(text)
                     }
                     Imported::Refused(
                         Refusal::Empty

@@ -44,7 +44,9 @@ pub fn tell(state: State) {
     let (why, missing) = state.writing.with_value(|writing| (writing.why.clone(), writing.missing));
     let failing = state.documents.with_value(|documents| documents.failing.values().next().cloned());
     let trouble = match (why, failing) {
-        (Some(why), _) => Some(Trouble { message: (words.store)(&why), way_out: Some(WayOut::AllToFile), about: About::Stores }),
+        (Some(why), _) => {
+            Some(Trouble { message: (words.store)(&why), way_out: Some(WayOut::AllToFile), about: About::Stores })
+        }
         (None, Some(why)) => {
             let message = (words.library_page.draft_only_in_database)(&why);
             Some(Trouble { message, way_out: Some(WayOut::ToFile), about: About::Stores })

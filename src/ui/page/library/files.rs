@@ -7,12 +7,12 @@ use crate::browser::graph::*;
 use crate::browser::{database, shared, storage};
 use crate::domain::Grade;
 use crate::record::file::library::LARGEST;
+use crate::ui::keep::trouble::tell_message;
 use crate::ui::keep::{self, Imported};
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::route::Page;
 use crate::ui::signal::{RwSignal, memo};
-use crate::ui::keep::trouble::tell_message;
 use crate::ui::state::{About, State, state};
 use crate::ui::text::{Carrier, Message};
 
