@@ -78,6 +78,8 @@ export function named(root, roles) {
   const names = [];
   for (const role of roles) {
     window.TestingLibraryDom.queryAllByRole(root ?? document.body, role, {
+      // Names are collected before the hidden ones would be left out, which takes most of the time.
+      hidden: true,
       name: (name, element) => {
         if (!elements.includes(element)) {
           elements.push(element);
