@@ -83,7 +83,7 @@ journey("importing a line check sets the line and the recipe on the page aside, 
     await writeFile(path, JSON.stringify(file));
     await page.press("Library");
     await page.upload("#import", path);
-    await page.sees("“\u2068Second line\u2069” is open. Unsaved work is in the library.");
+    await page.sees("“Second line” is open. Unsaved work is in the library.");
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

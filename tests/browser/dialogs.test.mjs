@@ -38,7 +38,7 @@ async function withFile(name, bytes, act) {
 }
 
 journey("the library's button opens the browser's dialog, and the file that is chosen there is taken in, twice as well", async (page) => {
-  await page.type("Name", "From a dialog");
+  await page.type(await page.css("#recipe-name"), "From a dialog");
   const { bytes } = await page.download(() => page.press("Save to a file"));
   await withFile("chosen.haulm.json", bytes, async (path) => {
     await page.press("Library");
@@ -59,6 +59,7 @@ journey("the bench's button opens the browser's dialog, and the trial that is ch
   const { bytes } = await page.download(() => page.press("Export trial (JSON)"));
   await withFile("chosen.trial.haulm.json", bytes, async (path) => {
     await page.press("New trial");
+    await page.until(async () => assert.equal(await page.run(() => document.getElementById("bench-name").value), ""));
     const { opened, choose } = await dialogs(page);
     await (await page.css('label[for="import-trial"]')).click();
     await page.until(() => opened.length === 1);

@@ -45,20 +45,23 @@ journey("hostile links and drafts are refused within a second of work, and the n
     table.push({ what: `link: ${what}`, ms, lost: (await page.run(holds, "field-board_density")) === "702" ? 0 : 1 });
     await page.press("Close");
   }
-  // The work of a start with a sound draft, the least of three: what a hostile one takes beyond it.
-  const start = () => page.go().then(() => page.css("#field-board_density"));
-  const sound = [];
-  for (let time = 0; time < 3; time++) sound.push(await work(page, start, "Board density"));
-  table.push({ what: "draft: sound", ms: Math.min(...sound), lost: 0 });
+  // The work of a start with a sound draft, the least of three: what a hostile one takes beyond it. A reload stays in its process.
+  const start = async (text) => {
+    await page.run((text) => (localStorage["haulm/draft"] = text), text);
+    return work(page, () => page.reload(), "Board density");
+  };
+  const starts = [];
+  for (let time = 0; time < 3; time++) starts.push(await start(await page.run(() => localStorage["haulm/draft"])));
+  const sound = Math.min(...starts);
+  assert.ok(sound > 0, `the work of a start: ${starts}`);
+  console.log(`the work of a start with a sound draft: ${starts} ms`);
   for (const [what, text] of [
     ["500 liquids", JSON.stringify({ ...JSON.parse(open), draft: many })],
     ["a later version", JSON.stringify({ ...JSON.parse(open), version: 9 })],
     ["half a text", open.slice(0, 300)],
     ["an empty text", ""],
   ]) {
-    await page.driver.get(`${page.server.url}icon.svg`);
-    await page.run((text) => (localStorage["haulm/draft"] = text), text);
-    const ms = (await work(page, start, "Board density")) - Math.min(...sound);
+    const ms = (await start(text)) - sound;
     table.push({ what: `draft: ${what}`, ms, lost: 0 });
     // It is set aside, as it was, and told.
     const aside = await page.run(() => Object.entries(localStorage).filter(([key]) => key.startsWith("haulm/aside/")).map(([, text]) => text));
