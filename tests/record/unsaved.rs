@@ -87,7 +87,7 @@ fn a_line_of_the_mills_own_is_kept_once_and_found_again() {
     let id = library.save_line(&kept).unwrap();
     assert!(!library.is_line_unsaved(&own));
     assert_eq!(library.line(id), Some(kept.clone()));
-    assert_eq!(library.lines().unwrap(), [kept.clone()]);
+    assert_eq!(library.lines().unwrap(), std::slice::from_ref(&kept));
     // Deleted, it is no longer there to fall back on; put back, it is.
     let deleted = kept.stand(Standing::Removed, stamp(8)).unwrap();
     library.save_line(&deleted).unwrap();
