@@ -78,7 +78,7 @@ fn a_new_trial_goes_on_with_the_weigh_sheet_of_a_saved_one() {
 #[test]
 fn a_line_of_the_mills_own_is_kept_once_and_found_again() {
     let library = library();
-    let example = LineRecord { book: example_line(&draft("680")), example: true, planned: None };
+    let example = LineRecord { book: example_line(&draft("680")), example: true, ..LineRecord::default() };
     assert!(!library.is_line_unsaved(&LineRecord::default()));
     assert!(!library.is_line_unsaved(&example));
     let own = LineRecord { example: false, ..example };
@@ -101,7 +101,7 @@ fn a_line_of_the_mills_own_is_kept_once_and_found_again() {
 #[test]
 fn a_kept_line_goes_into_another_library_by_the_library_file() {
     let (from, mut to) = (library(), library());
-    let own = LineRecord { book: example_line(&draft("680")), example: false, planned: None };
+    let own = LineRecord { book: example_line(&draft("680")), ..LineRecord::default() };
     let kept = KeptLine::new(LineContent::new("Unsaved work".to_owned(), draft("680"), own, stamp(7))).unwrap();
     from.save_line(&kept).unwrap();
     let merged = to.merge_file(&from.library_file().unwrap().0).unwrap();

@@ -4,7 +4,7 @@ use crate::domain::Draft;
 use crate::record::content::line::LineRecord;
 use crate::record::content::revision::{Stamp, Standing};
 use crate::record::content::sealed::{Content, Sealed};
-use crate::record::id::LineId;
+use crate::record::id::KeptLineId;
 use crate::record::store::library::{Library, SaveError};
 use crate::record::store::{Store, StoreError};
 use serde::{Deserialize, Serialize};
@@ -18,7 +18,7 @@ pub(in crate::record) const KEPT_LINE: &str = "haulm/kept-line/";
 pub struct LineContent {
     /// The save that this one stands for from now on.
     #[serde(default)]
-    pub replaces: Option<LineId>,
+    pub replaces: Option<KeptLineId>,
     /// Milliseconds since 1970-01-01 00:00 UTC.
     pub saved_at: u64,
     /// The author's initials.
@@ -56,8 +56,8 @@ impl LineContent {
 impl KeptLine {
     /// Its name among the records.
     #[must_use]
-    pub const fn line(&self) -> LineId {
-        LineId(self.id())
+    pub const fn line(&self) -> KeptLineId {
+        KeptLineId(self.id())
     }
 
     /// A save that replaces this one and takes the line out of the library, or puts it back.
@@ -76,14 +76,14 @@ impl<S: Store> Library<S> {
     ///
     /// # Errors
     /// When it is not in the store; nothing else has changed then.
-    pub fn save_line(&self, line: &KeptLine) -> Result<LineId, SaveError> {
+    pub fn save_line(&self, line: &KeptLine) -> Result<KeptLineId, SaveError> {
         self.put(&format!("{KEPT_LINE}{}", line.id()), line.text())?;
         Ok(line.line())
     }
 
     /// A line that is kept; `None` where it is not there or cannot be read.
     #[must_use]
-    pub fn line(&self, id: LineId) -> Option<KeptLine> {
+    pub fn line(&self, id: KeptLineId) -> Option<KeptLine> {
         KeptLine::read(id.0, &self.store().read(&format!("{KEPT_LINE}{id}")).ok()??).ok()
     }
 
@@ -93,9 +93,9 @@ impl<S: Store> Library<S> {
     /// When the store does not list its keys. A single record that cannot be read is left out.
     pub fn lines(&self) -> Result<Vec<KeptLine>, StoreError> {
         let keys = self.store().keys()?;
-        let ids = keys.iter().filter_map(|key| LineId::parse(key.strip_prefix(KEPT_LINE)?));
+        let ids = keys.iter().filter_map(|key| KeptLineId::parse(key.strip_prefix(KEPT_LINE)?));
         let mut lines: Vec<KeptLine> = ids.filter_map(|id| self.line(id)).collect();
-        let replaced: BTreeSet<LineId> = lines.iter().filter_map(|line| line.content().replaces).collect();
+        let replaced: BTreeSet<KeptLineId> = lines.iter().filter_map(|line| line.content().replaces).collect();
         lines.retain(|line| !replaced.contains(&line.line()) && line.content().standing == Standing::Kept);
         lines.sort_by(|a, b| b.content().saved_at.cmp(&a.content().saved_at).then(a.id().cmp(&b.id())));
         Ok(lines)

@@ -7,10 +7,10 @@ use crate::browser::graph::*;
 use crate::browser::{database, shared, storage};
 use crate::domain::Grade;
 use crate::record::file::library::LARGEST;
-use crate::ui::keep::trouble::tell_message;
-use crate::ui::keep::{self, Imported};
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
+use crate::ui::persistence::trouble::tell_message;
+use crate::ui::persistence::{self, Imported};
 use crate::ui::route::Page;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{About, State, state};
@@ -87,11 +87,14 @@ fn shared_file(state: State) -> View {
     let actions = move || {
         let actions = if chosen.with(String::is_empty) {
             [
-                act(page.take_up_file, |state| keep::shared::choose(state, false)),
-                act(page.begin_file, |state| keep::shared::choose(state, true)),
+                act(page.take_up_file, |state| persistence::shared::choose(state, false)),
+                act(page.begin_file, |state| persistence::shared::choose(state, true)),
             ]
         } else {
-            [act(page.level_now, |state| keep::shared::level(state, true)), act(page.let_go, keep::shared::let_go)]
+            [
+                act(page.level_now, |state| persistence::shared::level(state, true)),
+                act(page.let_go, persistence::shared::let_go),
+            ]
         };
         el("div").class("actions").child(many(actions))
     };
@@ -110,9 +113,9 @@ fn shared_file(state: State) -> View {
 }
 
 /// Why something was not done.
-fn stop(Message { what, mend }: Message) -> El {
+fn stop(Message { what, fix }: Message) -> El {
     let line = el("p").class("finding stop").child(mark(Grade::Stop)).text(" ");
-    line.child(el("strong").child(what)).text(" ").child(mend)
+    line.child(el("strong").child(what)).text(" ").child(fix)
 }
 
 /// A link that came by mail or was read by a camera.
@@ -122,7 +125,7 @@ fn paste_link(state: State) -> View {
     let open = move || {
         let link = text.get_untracked();
         if !link.trim().is_empty() {
-            keep::link::open(state, link);
+            persistence::link::open(state, link);
         }
     };
     let input = el("input")
@@ -168,7 +171,7 @@ async fn taken(state: State, file: ChosenFile) -> Result<Page, Message> {
     };
     // "straw-15.haulm.json" is called "straw-15".
     let stem = file_name.split('.').next().unwrap_or_default();
-    keep::records::loaded(state).await;
+    persistence::records::loaded(state).await;
     match state.import(&text, stem) {
         Imported::Refused(refusal) => Err((state.words.refusal)(&refusal, Carrier::File)),
         Imported::Opened(page) => Ok(page),

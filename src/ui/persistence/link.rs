@@ -12,7 +12,7 @@ use crate::ui::text::{Carrier, Message};
 /// Makes the link anew.
 pub fn refresh(state: State) {
     spawn_local(async move {
-        let OpenDraft { title, draft, .. } = state.at_hand();
+        let OpenDraft { title, draft, .. } = state.current_recipe();
         let link = match RecipeFile::new(title, draft, None).slim() {
             Ok(text) => link::with_text(&text).await,
             Err(_) => None,
@@ -29,7 +29,7 @@ pub fn open(state: State, link: String) {
         let words = &state.words.library_page;
         let read = match link::text_of(&link).await {
             Some(text) => RecipeFile::read(&text).map_err(|refusal| (state.words.refusal)(&refusal, Carrier::Link)),
-            None => Err(Message { what: words.no_link.to_owned(), mend: words.no_link_mend.to_owned() }),
+            None => Err(Message { what: words.no_link.to_owned(), fix: words.no_link_fix.to_owned() }),
         };
         // What is not saved is known only then.
         super::records::loaded(state).await;

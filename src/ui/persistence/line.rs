@@ -5,7 +5,7 @@ use crate::domain::Draft;
 use crate::record::content::kept_line::{KeptLine, LineContent};
 use crate::record::content::revision::{Standing, Title};
 use crate::record::document::open_draft::OpenDraft;
-use crate::record::{LineCheckFile, LineId, LineRecord};
+use crate::record::{KeptLineId, LineCheckFile, LineRecord};
 use crate::ui::route::Page;
 use crate::ui::state::State;
 
@@ -14,7 +14,7 @@ impl State {
     pub fn import_line(&self, text: &str) -> Imported {
         match LineCheckFile::read(text) {
             Ok(LineCheckFile { name, recipe, line, .. }) => {
-                let line = LineRecord { book: line, planned: None, example: false };
+                let line = LineRecord { book: line, ..LineRecord::default() };
                 self.show_line(name, recipe, line);
                 Imported::Opened(Page::Line)
             }
@@ -23,7 +23,7 @@ impl State {
     }
 
     /// Opens a line of the library.
-    pub fn open_line(&self, id: LineId) {
+    pub fn open_line(&self, id: KeptLineId) {
         if let Some(kept) = self.library.with_untracked(|library| library.line(id)) {
             let LineContent { name, recipe, line, .. } = kept.into_content();
             self.show_line(name, recipe, line);
@@ -32,7 +32,7 @@ impl State {
     }
 
     /// Takes a line out of the library.
-    pub fn delete_line(&self, id: LineId) {
+    pub fn delete_line(&self, id: KeptLineId) {
         if let Some(deleted) = self.stand_line(id, Standing::Removed) {
             let state = *self;
             let words = (self.words.library_page.line_deleted)(&self.called(&deleted.content().name));
@@ -41,7 +41,7 @@ impl State {
         }
     }
 
-    fn stand_line(&self, id: LineId, standing: Standing) -> Option<KeptLine> {
+    fn stand_line(&self, id: KeptLineId, standing: Standing) -> Option<KeptLine> {
         let kept = self.library.with_untracked(|library| library.line(id))?;
         let stamp = self.stamp();
         self.change_library(|library| {
