@@ -25,7 +25,7 @@ alone() { node --test --test-reporter=spec --test-concurrency=1 "$@"; }
 
 # What an earlier build left must not pass for this one's.
 rm -rf dist
-# It ends in one long step on one core, linking; the native steps have the other.
+# It takes one core most of the time, since the release profile has one unit of code; the native steps have the other.
 mkdir -p target
 trunk build --release >target/browser-build.log 2>&1 &
 building=$!
