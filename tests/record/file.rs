@@ -128,7 +128,7 @@ fn refused_with_the_place() {
     let line = twice.lines().position(|line| line.contains("\"feed_way\"")).unwrap() + 2;
     match RecipeFile::read(&twice) {
         Err(Refusal::Damaged { at, before, what }) => {
-            assert_eq!((at, before.as_str()), (Place { line, column: 14 }, "\"feed_way\""));
+            assert_eq!((at, before.as_str()), (TextPosition { line, column: 14 }, "\"feed_way\""));
             assert_eq!(what, "duplicate field `feed_way`");
         }
         other => panic!("{other:?}"),
