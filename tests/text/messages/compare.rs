@@ -60,7 +60,7 @@ fn side_by_side() {
     }
     assert_eq!((words.unpriced)(&systems[0]), None);
     text += &written(&(words.unpriced)(&systems[1]).unwrap());
-    snapshot!("compare_side_by_side", text);
+    snapshot!("messages", "compare_side_by_side", text);
 }
 
 #[test]
@@ -135,7 +135,7 @@ fn answers() {
     let limited = (words.limited)("A UF", Obstacle::OverLimit(Machine::FibreSupply), ends, &context);
     sound(&limited);
     writeln!(text, "  {limited}").unwrap();
-    snapshot!("compare_answers", text);
+    snapshot!("messages", "compare_answers", text);
 }
 
 #[test]
@@ -198,7 +198,7 @@ fn uncertainty() {
     ] {
         text += &written(&(words.no_study)(error, &systems));
     }
-    snapshot!("compare_uncertainty", text);
+    snapshot!("messages", "compare_uncertainty", text);
 }
 
 #[test]
@@ -227,7 +227,7 @@ fn economy_and_emission() {
         writeln!(text, "  {}, {}", (emission.market)(limit.market), (emission.article)(limit.article)).unwrap();
     }
     writeln!(text, "  {}", emission.caution).unwrap();
-    snapshot!("compare_economy_and_emission", text);
+    snapshot!("messages", "compare_economy_and_emission", text);
 }
 
 #[test]
@@ -250,7 +250,7 @@ fn names() {
     }
     writeln!(text, "  {}", (words.belongs)(Belongs::Fibre)).unwrap();
     sound(&text.replace("  ", ""));
-    snapshot!("compare_names", text);
+    snapshot!("messages", "compare_names", text);
 }
 
 /// Source: JCGM 100, 7.2.6: u_c with two digits, and the value to the same place: 10.057 62 Ω with u_c = 27 mΩ
