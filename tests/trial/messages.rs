@@ -457,7 +457,7 @@ fn names_of_things() {
         TrialPlace::Board(BoardId(2), BoardField::Bending(3, BendingField::Load)),
         TrialPlace::Board(BoardId(1), BoardField::Thickness(2)),
     ] {
-        add((words.place)(place, &bench.context()));
+        add((words.finding)(&TrialFinding::stop(place, TrialProblem::NotWhole), &bench.context()).what);
     }
     snapshot!("bench", "names", text);
 }

@@ -14,7 +14,7 @@ use crate::domain::line::pumps::curve::Curve;
 use crate::domain::line::pumps::pump::{Nozzles, Pump, PumpDraft, PumpField, PumpId};
 use crate::domain::line::pumps::setting::Setting;
 use crate::domain::line::read::Reader;
-use crate::domain::line::tanks::tank::{TankContent, Tank, TankDraft, TankField, TankId, TankWay};
+use crate::domain::line::tanks::tank::{Tank, TankContent, TankDraft, TankField, TankId, TankWay};
 use crate::domain::recipe::finding::Grade;
 use crate::quantity::{Amount, Kind};
 use crate::statistics::regression::Fit;

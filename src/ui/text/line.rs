@@ -1,6 +1,7 @@
 //! The words of the line.
 
 use super::{Context, FieldWords, FigureWords, Message};
+use crate::domain::Draft;
 use crate::domain::line::changeover::{Downstream, Stop};
 use crate::domain::line::step::{Change, Pipe, StepReason};
 use crate::domain::line::{
@@ -8,7 +9,6 @@ use crate::domain::line::{
     LineReconciliation, Metering, Model, PeriodBalance, PeriodLiquidId, PumpCorrection, PumpDraft, RSquared,
     RangeStatus, ReadingWay, RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
 };
-use crate::domain::{Draft, LiquidId};
 use std::borrow::Cow;
 
 /// What a message at the line needs to name things and to show numbers.

@@ -68,7 +68,6 @@ pub struct Tools {
     pub cautions: &'static str,
     pub caution_rule: &'static str,
     pub use_this: &'static str,
-    pub did_you_mean: &'static str,
 }
 
 /// The recipe page.
@@ -138,7 +137,6 @@ pub struct RecipePage {
     pub advanced: &'static str,
     pub balance: &'static str,
     pub balance_table: &'static str,
-    pub working: &'static str,
     pub show_working: &'static str,
     pub formula: &'static str,
     pub numbers_put_in: &'static str,
@@ -146,17 +144,13 @@ pub struct RecipePage {
     pub in_full: &'static str,
     pub announce: &'static str,
     pub announce_stop: &'static str,
-    pub announce_none: &'static str,
     pub go_to_field: &'static str,
-    pub water_to_dose: &'static str,
     pub each_liquid: &'static str,
     pub the_same_per_minute: &'static str,
     pub the_same_per_hour: &'static str,
     pub fibre: &'static str,
     pub excess: &'static str,
     pub too_wet: &'static str,
-    pub dry_basis: &'static str,
-    pub wet_basis: &'static str,
     pub signature: &'static str,
     pub printed: &'static str,
     pub app_version: &'static str,

@@ -4,7 +4,7 @@ use crate::domain::balance::outcome::Case;
 use crate::domain::line::finding::{LineFinding, LineFindingKind, LinePlace};
 use crate::domain::line::tanks::draw::drawn;
 use crate::domain::line::tanks::feeds::Fed;
-use crate::domain::line::tanks::tank::{TankContent, Tank, TankId};
+use crate::domain::line::tanks::tank::{Tank, TankContent, TankId};
 use crate::domain::recipe::draft::Draft;
 use crate::domain::recipe::finding::Grade;
 use crate::quantity::{Amount, Kind};

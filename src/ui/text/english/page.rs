@@ -63,7 +63,6 @@ pub(super) const TOOLS: Tools = Tools {
     cautions: "Cautions",
     caution_rule: "Local codes, the safety data sheet and licensed practice decide.",
     use_this: "Use this",
-    did_you_mean: "Did you mean",
 };
 
 pub(super) const RECIPE: RecipePage = RecipePage {
@@ -131,7 +130,6 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     advanced: "Less often needed",
     balance: "Balance",
     balance_table: "The balance as a table",
-    working: "Working",
     show_working: "Show the working",
     formula: "Formula",
     numbers_put_in: "Numbers put in",
@@ -139,17 +137,13 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     in_full: "To more digits",
     announce: "Result changed.",
     announce_stop: "No new result.",
-    announce_none: "No water to dose.",
     go_to_field: "Go to the field",
-    water_to_dose: "Water to dose",
     each_liquid: "Each liquid in detail",
     the_same_per_minute: "The same per minute",
     the_same_per_hour: "The same per hour",
     fibre: "Fibre",
     excess: "Water in excess",
     too_wet: "Too wet",
-    dry_basis: "dry basis, water per oven-dry mass",
-    wet_basis: "wet basis, water per total mass",
     signature: "Signature",
     printed: "Printed",
     app_version: "Haulm version",
