@@ -7,7 +7,7 @@ use crate::domain::{Draft, Field, Grade, Place};
 use crate::quantity::{Unit, Units, format};
 use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
-use crate::ui::field::number_text::{Offer, in_box, offers, other_basis, read_as};
+use crate::ui::field::number_text::{Suggestion, in_box, offers, other_basis, read_as};
 use crate::ui::state::{Said, Session, State};
 use crate::ui::text::unit_shown;
 use leptos::prelude::*;
@@ -128,7 +128,7 @@ pub fn BoxMessages(
         found.retain(|(_, said, offers)| said.finding.grade == Grade::Stop || !offers.is_empty());
         found
     });
-    let line = move |(field, said, offers): (Field, Said, Vec<Offer>)| {
+    let line = move |(field, said, offers): (Field, Said, Vec<Suggestion>)| {
         let offers = offers.into_iter().map(|offer| view! { <OfferButton field=field offer=offer/> }).collect_view();
         view! {
             <p>
@@ -145,7 +145,7 @@ pub fn BoxMessages(
     view! { <div class="box-messages">{move || found.get().into_iter().map(line).collect_view()}</div> }
 }
 
-fn offers_for(state: State, field: Field, said: &Said) -> Vec<Offer> {
+fn offers_for(state: State, field: Field, said: &Said) -> Vec<Suggestion> {
     state.draft.with(|draft| offers(draft, field, &said.finding.what, &state.units_at(field, draft.kind(field))))
 }
 
@@ -155,7 +155,7 @@ fn OfferButton(
     /// The field.
     field: Field,
     /// What is put in.
-    offer: Offer,
+    offer: Suggestion,
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };

@@ -36,7 +36,7 @@ pub fn Title() -> impl IntoView {
 fn Name() -> impl IntoView {
     let state = expect_context::<State>();
     let name = Memo::new(move |_| state.title.with(|title| title.name.clone()));
-    let is_missing = move || state.naming.get();
+    let is_missing = move || save::is_name_missing(state);
     let enter = move |event: KeyboardEvent| {
         if event.key() == "Enter" && state.naming.get_untracked() {
             state.save_and_tell();
