@@ -113,5 +113,5 @@ fn messages_as_they_read() {
             format!("{id}: {}", haulm::ui::text::fluent::message(id, &variables))
         })
         .collect();
-    insta::assert_snapshot!(told.join("\n"));
+    snapshot!("messages", "recipe_page", told.join("\n"));
 }

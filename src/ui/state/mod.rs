@@ -3,6 +3,7 @@
 pub mod compare;
 pub mod documents;
 pub mod line;
+mod notice;
 pub mod shared_file;
 pub mod trial;
 mod typing;
@@ -350,13 +351,6 @@ impl State {
         self.load(recipe);
     }
 
-    /// A notice offers to take back the one step it tells of, and no other.
-    fn drop_step_notice(&self) {
-        if self.notice.with_untracked(|notice| notice.as_ref().is_some_and(|notice| notice.of_step)) {
-            self.notice.set(None);
-        }
-    }
-
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
     pub fn edit(&self, session: Option<Session>, change: impl FnOnce(&mut Draft)) {
         self.drop_step_notice();
@@ -474,32 +468,6 @@ impl State {
         self.naming.set(false);
         self.remark.set(recipe.remark.clone());
         self.load(recipe);
-    }
-
-    /// Tells something for a while.
-    pub fn tell(&self, words: impl Into<String>) {
-        self.show_notice(Notice { words: words.into(), undo: None, stays: false, of_step: false });
-    }
-
-    /// Tells of a step just made, which can be taken back from there.
-    pub fn tell_step(&self, words: impl Into<String>) {
-        let state = *self;
-        let undo = Arc::new(move || state.undo());
-        self.show_notice(Notice { words: words.into(), undo: Some(undo), stays: false, of_step: true });
-    }
-
-    /// Tells of something done that `undo` takes back, whatever is done in between: it can wait.
-    pub fn tell_undo(&self, words: impl Into<String>, undo: impl Fn() + Send + Sync + 'static) {
-        self.show_notice(Notice { words: words.into(), undo: Some(Arc::new(undo)), stays: true, of_step: false });
-    }
-
-    /// While records are being written, it waits until they are on the disk.
-    fn show_notice(&self, notice: Notice) {
-        if self.writing.with_value(|state| state.writing) {
-            self.held.set_value(Some(notice));
-        } else {
-            self.notice.set(Some(notice));
-        }
     }
 
     // --- reading -------------------------------------------------------------------------------

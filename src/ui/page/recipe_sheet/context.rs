@@ -2,6 +2,7 @@
 
 use crate::browser::page;
 use crate::domain::{Figure, Grade, LiquidId, Place};
+use crate::quantity::{Kind, Unit};
 use crate::t;
 use crate::ui::components::SlotLine;
 use crate::ui::state::{Said, State};
@@ -93,4 +94,19 @@ pub fn word(grade: Grade) -> String {
 /// The id of the select for what a liquid is made of.
 pub fn substance_id(id: LiquidId) -> String {
     format!("liquid-substance-{}", id.0)
+}
+
+/// The id of the button that opens a liquid's details.
+pub fn details_button(id: LiquidId) -> String {
+    format!("liquid-more-{}", id.0)
+}
+
+/// The unit of a pump's flow by the minute where it is shown by the hour, and the other way round.
+pub fn other_time(state: State) -> Unit {
+    match state.unit(Kind::PumpFlow) {
+        Unit::LitrePerMinute => Unit::LitrePerHour,
+        Unit::GallonPerMinute => Unit::GallonPerHour,
+        Unit::GallonPerHour => Unit::GallonPerMinute,
+        _ => Unit::LitrePerMinute,
+    }
 }

@@ -1,17 +1,15 @@
 //! More about a liquid: what it is, how it is sprayed, its price and source, its place in the order.
 
-use super::context::substance_id;
+use super::context::{Sheet, details_button, substance_id, word};
 use super::enum_choice::EnumChoice;
 use super::field_box::FieldBox;
 use super::figure_of::FigureOf;
-use super::row::details_button;
 use crate::browser::page;
 use crate::domain::recipe::typical_density::choose_substance;
 use crate::domain::{Draft, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance};
 use crate::record::limits::{LONGEST_NAME, LONGEST_TEXT};
 use crate::t;
 use crate::ui::components::{Mark, TextBox};
-use crate::ui::page::recipe_sheet::context::{Sheet, word};
 use crate::ui::state::{Session, State};
 use leptos::prelude::*;
 

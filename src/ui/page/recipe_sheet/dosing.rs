@@ -1,6 +1,6 @@
 //! The dosing grid: one row a liquid, its doses on the left, what it takes on the right.
 
-use super::context::{OpenWorking, Sheet, substance_id};
+use super::context::{OpenWorking, Sheet, other_time, substance_id};
 use super::field_box::BoxMessages;
 use super::row::LiquidRow;
 use super::water_row::WaterRow;
@@ -112,16 +112,6 @@ fn HeadChoice(
     let symbol = Callback::new(|unit: Unit| unit.symbol().to_owned());
     let choose = Callback::new(move |unit: Unit| state.choose_unit(kind, unit));
     view! { <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/> }
-}
-
-/// The unit of a pump's flow by the minute where it is shown by the hour, and the other way round.
-pub fn other_time(state: State) -> Unit {
-    match state.unit(Kind::PumpFlow) {
-        Unit::LitrePerMinute => Unit::LitrePerHour,
-        Unit::GallonPerMinute => Unit::GallonPerHour,
-        Unit::GallonPerHour => Unit::GallonPerMinute,
-        _ => Unit::LitrePerMinute,
-    }
 }
 
 fn foot() -> impl IntoView {

@@ -1,6 +1,6 @@
 //! What the board, the mat and the press are to be: boxes in rows, those that are needed less often folded below.
 
-use super::context::{OpenWorking, Sheet};
+use super::context::{OpenWorking, Sheet, word};
 use super::enum_choice::EnumChoice;
 use super::field_box::{BoxMessages, FieldBox};
 use super::figure_of::FigureOf;
@@ -9,7 +9,6 @@ use crate::domain::recipe::draft::{FeedWay, WaterWay};
 use crate::domain::{BoardKind, Field, Figure, Furnish, Grade, Place, Station};
 use crate::t;
 use crate::ui::components::{Mark, WorkingPanel};
-use crate::ui::page::recipe_sheet::context::word;
 use crate::ui::state::State;
 use leptos::context::Provider;
 use leptos::ev::KeyboardEvent;

@@ -1,8 +1,7 @@
 //! A liquid's row, and its details below it.
 
-use super::context::{Sheet, word};
+use super::context::{Sheet, details_button, other_time, word};
 use super::details::Details;
-use super::dosing::other_time;
 use super::enum_choice::EnumChoice;
 use super::field_box::FieldBox;
 use super::figure_of::FigureOf;
@@ -83,11 +82,6 @@ pub fn LiquidRow(
             </tr>
         </Show>
     }
-}
-
-/// The id of the button that opens a liquid's details.
-pub fn details_button(id: LiquidId) -> String {
-    format!("liquid-more-{}", id.0)
 }
 
 /// What the dose is meant on.

@@ -1,7 +1,6 @@
 //! The water's row: how its dose is fixed, and what comes of it.
 
-use super::context::Sheet;
-use super::dosing::other_time;
+use super::context::{Sheet, other_time};
 use super::enum_choice::EnumChoice;
 use super::field_box::FieldBox;
 use super::figure_of::FigureOf;
