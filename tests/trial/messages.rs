@@ -319,7 +319,7 @@ fn entries_in_words() {
         bench.sheet = bare_sheet();
         type_in(&mut bench.sheet, field, typed);
         let findings = made_out(&bench.recipe, &bench.sheet).1;
-        writeln!(text, "{}: «{typed}»\n{}", field.key(), bench.say(&findings)).unwrap();
+        writeln!(text, "{}: «{typed}»\n{}", field.box_key(), bench.say(&findings)).unwrap();
     }
     bench.sheet = bare_sheet();
     bench.recipe.liquids[1].solids.text = "140".to_owned();
@@ -366,11 +366,11 @@ fn words_of_boxes_and_figures() {
     let words = &ENGLISH.bench;
     let mut sheet = bare_sheet();
     for field in WeighField::ALL {
-        add(field.key(), box_words((words.field)(*field, &sheet)));
+        add(&field.box_key(), box_words((words.field)(*field, &sheet)));
     }
     (sheet.thickness_way, sheet.overage_of) = (ThicknessWay::Pressed, OverageOf::OvenDry);
     for field in [WeighField::Thickness, WeighField::Overage] {
-        add(field.key(), box_words((words.field)(field, &sheet)));
+        add(&field.box_key(), box_words((words.field)(field, &sheet)));
     }
     let series_fields = [
         SeriesField::Replicates,

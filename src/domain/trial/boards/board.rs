@@ -1,7 +1,9 @@
 //! Boards made, as entered.
 
 use crate::domain::recipe::draft::Entry;
-use crate::domain::trial::boards::field::{BendingDraft, BoardField, BondDraft, PieceDraft, SwellingDraft};
+use crate::domain::trial::boards::field::{
+    BendingDraft, BoardField, BoardTest, BondDraft, PieceDraft, SwellingDraft,
+};
 use crate::quantity::Unit;
 use serde::{Deserialize, Serialize};
 
@@ -118,6 +120,39 @@ impl BoardDraft {
             BoardField::Swelling(at, field) => {
                 self.swelling.get_mut(usize::from(at)).map(|piece| piece.entry_mut(field))
             }
+        }
+    }
+
+    /// How many pieces of a test there are.
+    #[must_use]
+    pub fn count(&self, test: BoardTest) -> usize {
+        match test {
+            BoardTest::Density => self.pieces.len(),
+            BoardTest::Bending => self.bending.len(),
+            BoardTest::Bond => self.bond.len(),
+            BoardTest::Swelling => self.swelling.len(),
+        }
+    }
+
+    /// Adds a blank piece of a test, up to [`MAX_PIECES`].
+    pub fn add_piece(&mut self, test: BoardTest) {
+        if self.count(test) < MAX_PIECES {
+            match test {
+                BoardTest::Density => self.pieces.push(PieceDraft::default()),
+                BoardTest::Bending => self.bending.push(BendingDraft::default()),
+                BoardTest::Bond => self.bond.push(BondDraft::default()),
+                BoardTest::Swelling => self.swelling.push(SwellingDraft::default()),
+            }
+        }
+    }
+
+    /// Removes the last piece of a test.
+    pub fn remove_piece(&mut self, test: BoardTest) {
+        match test {
+            BoardTest::Density => drop(self.pieces.pop()),
+            BoardTest::Bending => drop(self.bending.pop()),
+            BoardTest::Bond => drop(self.bond.pop()),
+            BoardTest::Swelling => drop(self.swelling.pop()),
         }
     }
 

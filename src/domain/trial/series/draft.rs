@@ -6,8 +6,7 @@ use crate::domain::recipe::field::{Field as RecipeField, LiquidField};
 use crate::domain::recipe::limit::Limit;
 use crate::domain::recipe::limit::Source::CommonPractice;
 use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
-use crate::domain::trial::weigh_sheet::limit::limit as sheet_limit;
-use crate::domain::trial::{SheetDraft, WeighField};
+use crate::domain::trial::WeighField;
 use crate::quantity::{Kind, Unit};
 use serde::{Deserialize, Serialize};
 
@@ -210,6 +209,6 @@ pub fn kind_of(of: Of, recipe: &Draft) -> Kind {
 pub(in crate::domain::trial) fn limit_of_level(of: Of, recipe: &Draft) -> Limit {
     match recipe_field(of) {
         Some(field) => limit_of(recipe, field),
-        None => Limit { optional: false, ..sheet_limit(WeighField::PressFactor, &SheetDraft::default()) },
+        None => Limit { optional: false, ..WeighField::PressFactor.limit() },
     }
 }

@@ -226,7 +226,7 @@ fn summary(desk: Desk) -> View {
 fn recovered(desk: Desk, field: RecoveryField) -> View {
     let bench = desk.state.bench;
     loose::number(LooseBox {
-        key: field.key().to_owned(),
+        key: field.box_key(),
         words: (desk.state.words.bench.recovery_field)(field),
         named: None,
         kind: field.kind(),
