@@ -12,7 +12,7 @@ use haulm::domain::trial::boards::target::{Judged, RequirementDraft};
 use haulm::domain::trial::boards::working::BoardFigure;
 use haulm::domain::trial::series::draft::{BlockWay, DesignWay};
 use haulm::domain::trial::series::effects::{ModelWay, RunResult, Term, effects};
-use haulm::domain::trial::series::factor::Level;
+use haulm::domain::trial::series::factor::{Level, OwnFactor};
 use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
 use haulm::domain::trial::series::material::Material;
 use haulm::domain::trial::series::runs::series;
@@ -188,6 +188,9 @@ fn every() -> Vec<TrialFinding> {
         (factor, TrialProblem::LevelsAlike),
         (factor, TrialProblem::FactorMissing),
         (factor, TrialProblem::DoseBesideSystem),
+        (factor, TrialProblem::FactorUnnamed),
+        (TrialPlace::Series(SeriesField::Level(FactorId(1), 0)), TrialProblem::LevelBlank),
+        (TrialPlace::Series(SeriesField::Level(FactorId(1), 0)), TrialProblem::LevelNotANumber),
         (TrialPlace::Design, TrialProblem::NoFactors),
         (TrialPlace::Design, TrialProblem::TooManyFactors { most: 8 }),
         (TrialPlace::Design, TrialProblem::TooManyRuns { runs: 729, most: 256 }),
@@ -272,6 +275,9 @@ const fn number(what: &TrialProblem) -> usize {
         TrialProblem::NegativeSwelling => 41,
         TrialProblem::SpanOffStandard { .. } => 42,
         TrialProblem::RecoveredTooMuch { .. } => 43,
+        TrialProblem::FactorUnnamed => 44,
+        TrialProblem::LevelBlank => 45,
+        TrialProblem::LevelNotANumber => 46,
     }
 }
 
@@ -279,7 +285,7 @@ const fn number(what: &TrialProblem) -> usize {
 fn every_finding_has_words() {
     let findings = every();
     let seen: BTreeSet<usize> = findings.iter().map(|finding| number(&finding.what)).collect();
-    assert_eq!(seen, (0..=43).collect());
+    assert_eq!(seen, (0..=46).collect());
     let told = Bench::new().say(&findings);
     assert!(!told.contains("something to look at"), "{told}");
     snapshot!("findings", told);
@@ -441,8 +447,11 @@ fn names_of_things() {
     for of in
         [Of::Dose(LiquidId(2)), Of::Dose(LiquidId(9)), Of::BoardDensity, Of::MatMoisture, Of::PressFactor, Of::System]
     {
-        add((words.factor)(of, &recipe));
+        add((words.factor)(of, &OwnFactor::default(), &recipe));
     }
+    let lot = OwnFactor { name: "Fibre lot".to_owned(), unit: String::new() };
+    add((words.factor)(Of::Own(FactorId(1)), &lot, &recipe));
+    add((words.factor)(Of::Own(FactorId(1)), &OwnFactor::default(), &recipe));
     let mut system = factor(1, Of::System, Unit::One, &["", ""]);
     system.levels[1].name = "pMDI 4 %".to_owned();
     system.levels[1].liquids = vec![liquid(1, "4", "100", "1230")];
@@ -533,6 +542,32 @@ fn what_the_effects_tell() {
     let sayings = (ENGLISH.bench.sayings)(&both, &series, &bench.context().plain);
     assert!(sayings.iter().any(|saying| saying.starts_with("Significant interaction") && saying.contains("points")));
     writeln!(text, "together\n  {}", sayings.join("\n  ")).unwrap();
+    // Factors of any name and unit are named as they are, with their levels.
+    let own = crate::series::own_factors();
+    let own_series = haulm::domain::trial::series::runs::series(&bench.recipe, &own, &[]).series.unwrap();
+    let by_own: Vec<RunResult> = own_series
+        .runs
+        .iter()
+        .map(|run| {
+            let sign = |factor: usize| if run.levels[factor] == 0 { -1.0 } else { 1.0 };
+            (
+                run.place,
+                1e6 * (0.5
+                    + 0.05 * sign(1)
+                    + 0.03 * sign(2)
+                    + 0.02 * sign(1) * sign(2)
+                    + 0.1 * wobble[usize::from(run.place) % 8]),
+            )
+        })
+        .collect();
+    let named = effects(Property::InternalBond, &own_series, &by_own, ModelWay::Pairs).effects.unwrap();
+    let sayings = (ENGLISH.bench.sayings)(&named, &own_series, &bench.context().plain);
+    assert!(sayings.iter().any(|saying| saying.starts_with("Press temperature, from 180\u{a0}°C to 200\u{a0}°C: ")));
+    assert!(sayings.iter().any(|saying| saying.starts_with("Fibre lot, from A to B: ")));
+    assert!(
+        sayings.iter().any(|saying| saying.contains("higher at press temperature 200\u{a0}°C than at 180\u{a0}°C"))
+    );
+    writeln!(text, "factors of any name\n  {}", sayings.join("\n  ")).unwrap();
     let strength = AtDensity {
         property: Property::InternalBond,
         value: 0.52e6,

@@ -3,6 +3,7 @@
 use crate::domain::Draft;
 use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::series::effects::ModelWay;
+use crate::domain::trial::series::field::{FactorId, Of};
 use crate::domain::trial::series::made::{MadeRun, MadeWith};
 use crate::domain::trial::series::runs::{Series, of_run, series};
 use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryDraft;
@@ -196,6 +197,13 @@ impl TrialContent {
     #[must_use]
     pub fn made(&self) -> Vec<MadeRun> {
         self.made_runs.iter().map(|record| record.run.clone()).collect()
+    }
+
+    /// The factors of their own that runs were made with: their numbers are not given out again.
+    #[must_use]
+    pub fn made_factors(&self) -> Vec<FactorId> {
+        let levels = self.made_runs.iter().flat_map(|record| &record.run.levels);
+        levels.filter_map(|level| if let Of::Own(id) = level.of { Some(id) } else { None }).collect()
     }
 
     /// The series as planned; the runs made already stay as they were. `None` without a series that can be planned.

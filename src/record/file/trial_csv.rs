@@ -7,7 +7,8 @@ use crate::domain::recipe::check::read_entry;
 use crate::domain::trial::boards::board::BoardDraft;
 use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use crate::domain::trial::boards::measured::measure;
-use crate::domain::trial::series::factor::Level;
+use crate::domain::trial::series::factor::{Factor, Level};
+use crate::domain::trial::series::field::Of;
 use crate::domain::trial::series::word::letter;
 use crate::domain::trial::weigh_sheet::plan::plan;
 use crate::domain::trial::weigh_sheet::sheet::{WeighSheet, make_out};
@@ -54,11 +55,7 @@ pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
             .map(Cell::text)
             .into();
     for (at, factor) in factors.iter().enumerate() {
-        let name = format!("{} {}", letter(at), factor.of.key());
-        head.push(match factor.levels.first() {
-            Some(Level::Value(amount)) => in_unit(&name, metric(amount.kind)),
-            _ => Cell::text(name),
-        });
+        head.push(factor_head(at, factor));
     }
     head.extend(Property::ALL.iter().map(|property| in_unit(property.key(), metric(property.kind()))));
     head.push(Cell::text("note"));
@@ -80,11 +77,7 @@ pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
         ];
         for at in 0..factors.len() {
             let level = run.and_then(|run| series.as_ref()?.level(run, at));
-            cells.push(match level {
-                Some(Level::Value(amount)) => shown(*amount),
-                Some(Level::System(name)) => Cell::text(name),
-                None => Cell::Blank,
-            });
+            cells.push(level.map_or(Cell::Blank, level_cell));
         }
         let measured = measure(board).board;
         for property in Property::ALL {
@@ -95,6 +88,27 @@ pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
         csv.row(cells);
     }
     csv.finish()
+}
+
+/// The head of a factor's column: its letter, what it changes or its own name, and the unit.
+fn factor_head(at: usize, factor: &Factor) -> Cell {
+    let name = match factor.of {
+        Of::Own(_) => format!("{} {}", letter(at), factor.own.name.trim()),
+        of => format!("{} {}", letter(at), of.key()),
+    };
+    match factor.levels.first() {
+        Some(Level::Value(amount)) => in_unit(&name, metric(amount.kind)),
+        Some(Level::Number { unit, .. }) => Cell::text(format!("{name} [{unit}]")),
+        _ => Cell::text(name),
+    }
+}
+
+fn level_cell(level: &Level) -> Cell {
+    match level {
+        Level::Value(amount) => shown(*amount),
+        Level::Number { value, .. } => Cell::number(&editable(*value, DecimalMark::Point)),
+        Level::System(name) | Level::Text(name) => Cell::text(name),
+    }
 }
 
 /// When the trial was saved, in UTC; blank for work that was not.

@@ -10,7 +10,7 @@ use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::boards::working::BoardFigure;
 use crate::domain::trial::series::draft::{BlockWay, DesignWay};
 use crate::domain::trial::series::effects::{Effects, ModelWay, Term};
-use crate::domain::trial::series::factor::{Factor, Level};
+use crate::domain::trial::series::factor::{Factor, Level, OwnFactor};
 use crate::domain::trial::series::field::{Of, SeriesField};
 use crate::domain::trial::series::material::Material;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
@@ -64,7 +64,7 @@ pub struct BenchWords {
     /// What was found, and how to fix it.
     pub finding: fn(&TrialFinding, &BenchContext<'_>) -> Message,
     /// What a factor changes.
-    pub factor: fn(Of, &Draft) -> String,
+    pub factor: fn(Of, &OwnFactor, &Draft) -> String,
     /// A level of a factor, with its unit.
     pub level: fn(&Level, &Context<'_>) -> String,
     /// A term of the model by its factors' names.

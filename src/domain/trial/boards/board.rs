@@ -1,9 +1,7 @@
 //! Boards made, as entered.
 
 use crate::domain::recipe::draft::Entry;
-use crate::domain::trial::boards::field::{
-    BendingDraft, BoardField, BoardTest, BondDraft, PieceDraft, SwellingDraft,
-};
+use crate::domain::trial::boards::field::{BendingDraft, BoardField, BoardTest, BondDraft, PieceDraft, SwellingDraft};
 use crate::quantity::Unit;
 use serde::{Deserialize, Serialize};
 

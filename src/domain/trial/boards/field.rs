@@ -5,7 +5,6 @@ use crate::domain::recipe::limit::Limit;
 use crate::domain::recipe::limit::Source::{CommonPractice, Published};
 use crate::quantity::{Kind, Unit as U};
 
-
 const fn side() -> Limit {
     Limit::above_to(U::Millimetre, 0.0, 10_000.0)
 }

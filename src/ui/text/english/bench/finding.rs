@@ -29,9 +29,7 @@ fn entry(finding: &TrialFinding, what: RecipeWhat, context: &BenchContext<'_>) -
     let name = place_called(finding.place, context);
     let recipe = context.plain.draft;
     let (typed, kind, limit) = match finding.place {
-        TrialPlace::Field(field) => {
-            (Some(context.sheet.entry(field)), field.kind(), context.sheet.limit(field))
-        }
+        TrialPlace::Field(field) => (Some(context.sheet.entry(field)), field.kind(), context.sheet.limit(field)),
         TrialPlace::Line(id) => (context.batch.and_then(|batch| batch.entry(id)), Kind::BenchMass, weighing::LIMIT),
         TrialPlace::Recovery(field) => (context.recovered.map(|own| own.entry(field)), field.kind(), field.limit()),
         TrialPlace::Series(field) => {

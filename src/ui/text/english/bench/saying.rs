@@ -92,9 +92,9 @@ fn interaction(result: &TermResult, effects: &Effects, series: &Series, context:
     let way = if estimate.value < 0.0 { "lower" } else { "higher" };
     Some(format!(
         "Significant interaction: the effect of {} on {} is {change} {way} at {} {} than at {}.",
-        lower_first(&factor(other.of, context.draft)),
+        lower_first(&factor(other.of, &other.own, context.draft)),
         lower_first(property(effects.property).label),
-        lower_first(&factor(one.of, context.draft)),
+        lower_first(&factor(one.of, &one.own, context.draft)),
         level(high, context),
         level(low, context),
     ))
@@ -131,7 +131,7 @@ pub(super) fn group(key: &GroupKey, series: Option<&Series>, context: &Context<'
         (GroupKey::Combination(levels), Some(series)) => {
             let one = |(own, at): (&Factor, &u8)| {
                 let level = own.levels.get(usize::from(*at)).map_or_else(String::new, |own| level(own, context));
-                format!("{} {level}", factor(own.of, context.draft))
+                format!("{} {level}", factor(own.of, &own.own, context.draft))
             };
             series.factors.iter().zip(levels).map(one).collect::<Vec<_>>().join(", ")
         }
