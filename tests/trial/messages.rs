@@ -8,6 +8,7 @@ use haulm::domain::trial::boards::at_density::AtDensity;
 use haulm::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use haulm::domain::trial::boards::group::GroupKey;
 use haulm::domain::trial::boards::measured::measure;
+use haulm::domain::trial::boards::requirement_set::RequirementSet;
 use haulm::domain::trial::boards::target::{Judged, RequirementDraft};
 use haulm::domain::trial::boards::working::BoardFigure;
 use haulm::domain::trial::series::draft::{BlockWay, DesignWay};
@@ -472,6 +473,7 @@ fn names_of_things() {
     SprayWay::ALL.iter().for_each(|way| add((words.spray_way)(*way).to_owned()));
     BlockWay::ALL.iter().for_each(|way| add((words.block_way)(*way).to_owned()));
     ModelWay::ALL.iter().for_each(|way| add((words.model_way)(*way).to_owned()));
+    RequirementSet::ALL.iter().for_each(|set| add((words.requirement_set)(*set)));
     for (way, factors) in
         [(DesignWay::Full, 3), (DesignWay::Fraction(1), 5), (DesignWay::Fraction(3), 7), (DesignWay::Fraction(4), 3)]
     {
@@ -575,8 +577,11 @@ fn what_the_effects_tell() {
         slope: 880.0,
         pieces: 8,
         outside: true,
+        groups: 1,
     };
     writeln!(text, "{}", (ENGLISH.bench.at_density)(&strength, &bench.context().plain)).unwrap();
+    let shared = AtDensity { outside: false, groups: 4, pieces: 1, ..strength };
+    writeln!(text, "{}", (ENGLISH.bench.at_density)(&shared, &bench.context().plain)).unwrap();
     let key = GroupKey::Combination(vec![1, 0]);
     writeln!(text, "{}", (ENGLISH.bench.group)(&key, Some(&series), &bench.context().plain)).unwrap();
     writeln!(text, "{}\n{}", (ENGLISH.bench.redraw)(1, 7), (ENGLISH.bench.redraw)(3, 1)).unwrap();
@@ -599,7 +604,9 @@ fn what_the_effects_tell() {
         (Property::Swelling, Some(0.13), Some(false)),
     ] {
         let required = if property == Property::Swelling { 0.12 } else { 0.45e6 };
-        let saying = (ENGLISH.bench.verdict)(&Judged { property, required, value, met }, &bench.context().plain);
+        let unverified = property == Property::Swelling;
+        let judged = Judged { property, required, unverified, value, met };
+        let saying = (ENGLISH.bench.verdict)(&judged, &bench.context().plain);
         sound(&saying);
         writeln!(text, "{saying}").unwrap();
     }

@@ -1,7 +1,7 @@
 //! The emission sheet: what is entered for it, and what comes of it.
 
 use crate::domain::chemistry::emission::{
-    AminoResin, EmissionError, MixRatios, mass_concentration, of_mix, perforator_at_reference, urea_for,
+    AminoResin, EmissionError, MixRatios, mass_concentration, of_mix, perforator_at_reference, urea_for, volume_share,
 };
 use crate::domain::recipe::check::read_entry;
 use crate::domain::recipe::draft::Entry;
@@ -10,6 +10,7 @@ use crate::quantity::{Kind, Unit};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use uom::si::f64::{Mass, MassDensity, Ratio, ThermodynamicTemperature};
+use uom::si::mass_density::milligram_per_cubic_meter;
 use uom::si::ratio::{part_per_million, ratio};
 
 /// A number of the emission sheet.
@@ -28,6 +29,8 @@ pub enum EmissionField {
     TargetRatio,
     /// Formaldehyde in air, ppm by volume.
     Concentration,
+    /// Formaldehyde in air, mg/m³.
+    MassConcentration,
     /// Air temperature.
     AirTemperature,
     /// Perforator value, mg per 100 g of oven-dry board.
@@ -41,13 +44,14 @@ pub type EmissionEntries = BTreeMap<EmissionField, Entry>;
 
 impl EmissionField {
     /// All of them, in the order of the page.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 10] = [
         Self::FormaldehydePerUrea,
         Self::MelaminePerUrea,
         Self::ResinSolids,
         Self::AddedUrea,
         Self::TargetRatio,
         Self::Concentration,
+        Self::MassConcentration,
         Self::AirTemperature,
         Self::Perforator,
         Self::BoardMoisture,
@@ -63,6 +67,7 @@ impl EmissionField {
             Self::AddedUrea => "added_urea",
             Self::TargetRatio => "target_ratio",
             Self::Concentration => "concentration",
+            Self::MassConcentration => "mass_concentration",
             Self::AirTemperature => "air_temperature",
             Self::Perforator => "perforator",
             Self::BoardMoisture => "board_moisture",
@@ -125,8 +130,10 @@ pub struct EmissionSheet {
     pub ratios: Found<MixRatios>,
     /// Urea in all for the target ratio.
     pub urea: Found<[Mass; 2]>,
-    /// The concentration by mass.
+    /// The concentration by mass, from that by volume.
     pub concentration: Found<MassDensity>,
+    /// The concentration by volume, from that by mass.
+    pub share: Found<Ratio>,
     /// The perforator value at 6.5 % board moisture.
     pub perforator: Found<f64>,
 }
@@ -151,13 +158,16 @@ pub fn sheet(entries: &EmissionEntries) -> EmissionSheet {
         Some([(resin, mass(needed(EmissionField::ResinSolids)?))])
     };
     let perforator = needed(EmissionField::Perforator).zip(needed(EmissionField::BoardMoisture));
-    let air = needed(EmissionField::Concentration).zip(needed(EmissionField::AirTemperature));
+    let air = || needed(EmissionField::AirTemperature);
+    let at = |kelvin| ThermodynamicTemperature { value: kelvin, ..ThermodynamicTemperature::default() };
     EmissionSheet {
         ratios: resin().zip(or_none(EmissionField::AddedUrea)).map(|(resin, urea)| of_mix(&resin, mass(urea))),
         urea: resin().zip(needed(EmissionField::TargetRatio)).map(|(resin, target)| urea_for(&resin, of(target))),
-        concentration: air.map(|(ppm, kelvin)| {
-            let at = ThermodynamicTemperature { value: kelvin, ..ThermodynamicTemperature::default() };
-            mass_concentration(Ratio::new::<part_per_million>(ppm), at)
+        concentration: needed(EmissionField::Concentration)
+            .zip(air())
+            .map(|(ppm, kelvin)| mass_concentration(Ratio::new::<part_per_million>(ppm), at(kelvin))),
+        share: needed(EmissionField::MassConcentration).zip(air()).map(|(milligram, kelvin)| {
+            volume_share(MassDensity::new::<milligram_per_cubic_meter>(milligram), at(kelvin))
         }),
         perforator: perforator.map(|(value, moisture)| perforator_at_reference(value, of(moisture))),
     }

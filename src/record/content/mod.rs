@@ -10,3 +10,5 @@ pub mod sealed;
 pub mod settings;
 pub mod summary;
 pub mod trial;
+/// The boards of a trial, measured.
+pub mod trial_boards;

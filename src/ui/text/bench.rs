@@ -5,6 +5,7 @@ use crate::domain::Draft;
 use crate::domain::trial::boards::at_density::AtDensity;
 use crate::domain::trial::boards::field::BoardField;
 use crate::domain::trial::boards::group::GroupKey;
+use crate::domain::trial::boards::requirement_set::RequirementSet;
 use crate::domain::trial::boards::target::Judged;
 use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::boards::working::BoardFigure;
@@ -77,6 +78,8 @@ pub struct BenchWords {
     pub group: fn(&GroupKey, Option<&Series>, &Context<'_>) -> String,
     /// A strength at the target density, as a sentence.
     pub at_density: fn(&AtDensity, &Context<'_>) -> String,
+    /// A set of requirements, with its standard and the type of board.
+    pub requirement_set: fn(RequirementSet) -> String,
     /// "1 board", "3 boards".
     pub board_count: fn(usize) -> String,
     /// Whether a requirement is met, as a sentence.

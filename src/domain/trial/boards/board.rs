@@ -154,6 +154,19 @@ impl BoardDraft {
         }
     }
 
+    /// Every box, in the order of the page.
+    #[must_use]
+    pub fn fields(&self) -> Vec<BoardField> {
+        let places = |count: usize| (0..=u8::MAX).take(count);
+        let mut all = vec![BoardField::Laid, BoardField::Mass, BoardField::Length, BoardField::Width];
+        all.extend(places(self.thickness.len()).map(BoardField::Thickness));
+        all.push(BoardField::Moisture);
+        for test in BoardTest::ALL {
+            all.extend(places(self.count(*test)).flat_map(|at| test.fields(at)));
+        }
+        all
+    }
+
     /// Whether anything was measured: of the whole board, its moisture, or a piece.
     #[must_use]
     pub fn has_readings(&self) -> bool {

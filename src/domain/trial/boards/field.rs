@@ -181,6 +181,19 @@ impl BoardField {
         }
     }
 
+    /// The place of its piece or point, from 0; `None` for a box of the whole board.
+    #[must_use]
+    pub const fn piece(self) -> Option<u8> {
+        match self {
+            Self::Laid | Self::Mass | Self::Length | Self::Width | Self::Moisture => None,
+            Self::Thickness(at)
+            | Self::Piece(at, _)
+            | Self::Bending(at, _)
+            | Self::Bond(at, _)
+            | Self::Swelling(at, _) => Some(at),
+        }
+    }
+
     /// What the box measures.
     #[must_use]
     pub const fn kind(self) -> Kind {

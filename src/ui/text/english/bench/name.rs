@@ -4,6 +4,7 @@ use super::field::{board_field, field, recovery_field, series_field};
 use super::figure::property;
 use crate::domain::trial::boards::board::BoardId;
 use crate::domain::trial::boards::field::BoardField;
+use crate::domain::trial::boards::requirement_set::RequirementSet;
 use crate::domain::trial::series::design::Design;
 use crate::domain::trial::series::draft::{BlockWay, DesignWay};
 use crate::domain::trial::series::effects::{ModelWay, Term};
@@ -199,6 +200,16 @@ pub(super) fn model_way(way: ModelWay) -> &'static str {
         ModelWay::Pairs => "Main effects and pairs",
         ModelWay::Mains => "Main effects only",
     }
+}
+
+pub(super) fn requirement_set(set: RequirementSet) -> String {
+    let board = match set {
+        RequirementSet::ParticleboardInterior => ", P2, over 13 to 20 mm",
+        RequirementSet::FibreboardDry => ", MDF, over 12 to 19 mm",
+        RequirementSet::ParticleboardAnsi => ", particleboard",
+        RequirementSet::FibreboardAnsi => ", MDF",
+    };
+    format!("{}{board}", set.standard())
 }
 
 pub(super) fn board_count(count: usize) -> String {

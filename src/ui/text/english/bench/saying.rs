@@ -108,18 +108,23 @@ pub(super) fn verdict(judged: &Judged, context: &Context<'_>) -> String {
         Some(Tail::Lower) | None => ("at least", "lower 95 % quantile"),
     };
     let label = property(judged.property).label;
+    let source = if judged.unverified { " (unverified)" } else { "" };
     match (judged.met, judged.value) {
         (Some(true), Some(value)) => {
-            format!("{label}: met, {quantile} {} where {bound} {} is required.", amount(value), amount(judged.required))
-        }
-        (Some(false), Some(value)) => {
             format!(
-                "{label}: not met, {quantile} {} where {bound} {} is required.",
+                "{label}: met, {quantile} {} where {bound} {}{source} is required.",
                 amount(value),
                 amount(judged.required)
             )
         }
-        _ => format!("{label}: too few boards to tell whether {bound} {} is met.", amount(judged.required)),
+        (Some(false), Some(value)) => {
+            format!(
+                "{label}: not met, {quantile} {} where {bound} {}{source} is required.",
+                amount(value),
+                amount(judged.required)
+            )
+        }
+        _ => format!("{label}: too few boards to tell whether {bound} {}{source} is met.", amount(judged.required)),
     }
 }
 
@@ -143,11 +148,15 @@ pub(super) fn group(key: &GroupKey, series: Option<&Series>, context: &Context<'
 pub(super) fn at_density(own: &AtDensity, context: &Context<'_>) -> String {
     let amount = |base: f64| shown(Amount::from_base(own.property.kind(), base), context);
     let outside = if own.outside { " The target density is outside the densities tested." } else { "" };
+    let pieces = if own.pieces == 1 { "1 piece".to_owned() } else { format!("{} pieces", own.pieces) };
+    let shared = match own.groups {
+        ..=1 => String::new(),
+        groups => format!(", one slope for {groups} groups of boards"),
+    };
     format!(
-        "{} at target density: {} ± {} (95 % confidence interval, {} pieces).{outside}",
+        "{} at target density: {} ± {} (95 % confidence interval, {pieces}{shared}).{outside}",
         property(own.property).label,
         amount(own.value),
         amount(own.half_width),
-        own.pieces
     )
 }
