@@ -13,7 +13,7 @@ use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Entry, Field, Figure, example};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::System as UnitSystem;
-use haulm::quantity::{Kind, Unit, Units};
+use haulm::quantity::{Unit, Units};
 use haulm::record::table::{Cell, to_csv, to_xlsx};
 use haulm::ui::table::{
     Measured, SweepHead, assumptions, sensitivity, shares, side_by_side as table, stacked, uncertainty,
@@ -84,7 +84,7 @@ fn a_sweep_goes_out_with_its_limits() {
     let swept = sweep(case, &axis, &[output]);
     let units = Units::default();
     let context = Context { units: &units, draft: &system.draft, currency: "€" };
-    let head = SweepHead { input: ("Fibre flow", Kind::SolidsFlow), output: ("Volume", output.kind()) };
+    let head = SweepHead { input: ("Fibre flow", Field::FibreFlow.kind()), output: ("Volume", output.kind()) };
     let level = Some(3.0);
     let systems = [(system.name.as_str(), Ok(&swept)), ("level", Err(level))];
     let made = sensitivity(head, &swept.inputs, &systems, &ENGLISH, &context);
@@ -102,7 +102,7 @@ fn a_sweep_goes_out_with_its_limits() {
     }
     let edge = (12..20).find(|row| text(*row, 0).ends_with(limit)).unwrap();
     let Some(Data::Float(from)) = sheet.get_value((edge, 1)) else { panic!("where it begins") };
-    let unit = units.unit(Kind::SolidsFlow);
+    let unit = units.unit(Field::FibreFlow.kind());
     assert!((unit.to_base(*from) - base(11.5)).abs() <= EDGE * (axis.to - axis.from), "{from}");
     // No name runs as a formula.
     assert!(book.worksheet_formula(ENGLISH.compare.page.sweep).unwrap().is_empty());

@@ -235,7 +235,7 @@ impl TrialContent {
         let boards: BTreeSet<BoardId> = measured.filter(|board| board.run.is_none()).map(|board| board.id).collect();
         self.made_runs.retain(|record| runs.contains(&record.run.place));
         self.made_boards.retain(|record| boards.contains(&record.board));
-        let from = self.from_now();
+        let from = self.current_recipe();
         let new = |run: &u16| !self.made_runs.iter().any(|record| record.run.place == *run);
         let new: Vec<u16> = runs.iter().copied().filter(new).collect();
         if !new.is_empty()
@@ -260,7 +260,7 @@ impl TrialContent {
     }
 
     /// The recipe under the trial now, with its revision.
-    fn from_now(&self) -> MadeFrom {
+    fn current_recipe(&self) -> MadeFrom {
         MadeFrom {
             recipe: self.recipe,
             revision: self.revision,
@@ -280,7 +280,7 @@ impl TrialContent {
             Some(_) => self.run_from(board.run),
             None => {
                 let own = self.made_boards.iter().find(|record| record.board == board.id).map(|record| &record.from);
-                own.cloned().unwrap_or_else(|| self.from_now())
+                own.cloned().unwrap_or_else(|| self.current_recipe())
             }
         }
     }
@@ -288,7 +288,7 @@ impl TrialContent {
     /// The recipe, with its revision, that a run was, or will be, made with; of the base sheet, that of the trial.
     #[must_use]
     pub fn run_from(&self, run: Option<u16>) -> MadeFrom {
-        run.and_then(|place| self.made_run(place)).map_or_else(|| self.from_now(), |record| record.from.clone())
+        run.and_then(|place| self.made_run(place)).map_or_else(|| self.current_recipe(), |record| record.from.clone())
     }
 
     /// The recipe and the weigh sheet that a board was, or will be, made with.

@@ -58,7 +58,7 @@ pub fn sensitivity(
                 ),
                 Err(level) => (*level, String::new()),
             };
-            cells.push(value.map_or(Cell::Empty, |base| output_cell(base)));
+            cells.push(value.map_or(Cell::Empty, &output_cell));
             cells.push(if limits.is_empty() { Cell::Empty } else { Cell::text(limits) });
         }
         rows.push(cells);
@@ -66,7 +66,7 @@ pub fn sensitivity(
     for (name, swept) in systems {
         for span in swept.iter().flat_map(|sweep| &sweep.limits) {
             let label = format!("{name}: {limited_by} {}", (names.obstacle)(span.obstacle));
-            let ends = [span.from, span.to].map(|base| input_cell(base));
+            let ends = [span.from, span.to].map(&input_cell);
             rows.push(std::iter::once(Cell::text(label)).chain(ends).collect());
         }
     }
