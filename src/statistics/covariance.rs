@@ -5,7 +5,7 @@
 //! chapter on dummy variables (from memory). Checked against a general statistics library.
 
 use super::distribution::{CONFIDENCE, f_tail, two_sided_t};
-use super::regression::{Interval, Point};
+use super::regression::{DataPoint, Interval};
 use crate::quantity::number::finite;
 
 /// What the points of one group come to.
@@ -46,14 +46,14 @@ pub struct AdjustedMean {
 }
 
 impl Group {
-    fn of(points: &[Point]) -> Option<Self> {
+    fn of(points: &[DataPoint]) -> Option<Self> {
         if points.is_empty() {
             return None;
         }
         let count = points.len() as f64;
-        let mean = |of: fn(&Point) -> f64| points.iter().map(of).sum::<f64>() / count;
+        let mean = |of: fn(&DataPoint) -> f64| points.iter().map(of).sum::<f64>() / count;
         let (x, y) = (mean(|p| p.x), mean(|p| p.y));
-        let sum = |of: &dyn Fn(&Point) -> f64| points.iter().map(of).sum::<f64>();
+        let sum = |of: &dyn Fn(&DataPoint) -> f64| points.iter().map(of).sum::<f64>();
         Some(Self {
             count,
             x,
@@ -69,7 +69,7 @@ impl Covariance {
     /// Fits the groups; one without points stays in its place and has no mean. `None` without two groups, without a spread
     /// of x within them, or without degrees of freedom.
     #[must_use]
-    pub fn of(groups: &[Vec<Point>]) -> Option<Self> {
+    pub fn of(groups: &[Vec<DataPoint>]) -> Option<Self> {
         let all: Vec<Option<Group>> = groups.iter().map(|points| Group::of(points)).collect();
         let with_points: Vec<Group> = all.iter().flatten().copied().collect();
         let count: usize = groups.iter().map(Vec::len).sum();

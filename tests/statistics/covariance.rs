@@ -3,15 +3,15 @@
 use approx::assert_relative_eq;
 use haulm::statistics::covariance::Covariance;
 use haulm::statistics::distribution::{CONFIDENCE, two_sided_t};
-use haulm::statistics::regression::{Fit, Model, Point};
+use haulm::statistics::regression::{DataPoint, Fit, Model};
 use proptest::prelude::*;
 
-fn group(points: &[(f64, f64)]) -> Vec<Point> {
-    points.iter().map(|(x, y)| Point { x: *x, y: *y }).collect()
+fn group(points: &[(f64, f64)]) -> Vec<DataPoint> {
+    points.iter().map(|(x, y)| DataPoint { x: *x, y: *y }).collect()
 }
 
 /// Internal bond over density of an invented mill's boards.
-fn three() -> Vec<Vec<Point>> {
+fn three() -> Vec<Vec<DataPoint>> {
     vec![
         group(&[(648.0, 0.42), (655.0, 0.45), (667.0, 0.47), (672.0, 0.50)]),
         group(&[(690.0, 0.61), (701.0, 0.62), (716.0, 0.68), (722.0, 0.67), (735.0, 0.72)]),

@@ -1,6 +1,6 @@
 //! One input over a range, and two over a grid.
 
-use super::feasibility::{Feasibility, Obstacle, Standing};
+use super::feasibility::{Feasibility, FeasibilityGrade, Obstacle};
 use super::output::Output;
 use super::variation::Variation;
 use crate::domain::balance::outcome::Case;
@@ -216,7 +216,7 @@ fn crossings(
     for (row, y) in rows.iter().enumerate() {
         for (column, x) in columns.iter().enumerate() {
             let here = standing(column, row);
-            let changes = |there: Option<Standing>| here.zip(there).is_some_and(|(here, there)| here != there);
+            let changes = |there: Option<FeasibilityGrade>| here.zip(there).is_some_and(|(here, there)| here != there);
             let along = columns.get(column + 1).filter(|_| changes(standing(column + 1, row)));
             level.push(along.map(|next| {
                 narrowed(*x, *next, wide, |at| {

@@ -10,7 +10,7 @@ use crate::quantity::Amount;
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::number::finite;
 use crate::record::content::trial::TrialContent;
-use crate::record::table::csv::{Cell, Csv};
+use crate::record::table::csv::{Csv, CsvCell};
 use std::collections::BTreeSet;
 
 /// Columns behind the levels. The 95 % quantile is the lower one of a strength and the upper one of a swelling; `tail` says which.
@@ -39,10 +39,10 @@ pub fn results_csv(trial: &TrialContent, mark: DecimalMark) -> String {
     let series = trial.planned();
     let factors = series.as_ref().map_or(&[][..], |series| &series.factors);
     let mut csv = Csv::new(mark);
-    let mut head: Vec<Cell> =
-        ["trial", "saved", "revision_numbers", "grouped_by", "run"].map(Cell::text).into_iter().collect();
+    let mut head: Vec<CsvCell> =
+        ["trial", "saved", "revision_numbers", "grouped_by", "run"].map(CsvCell::text).into_iter().collect();
     head.extend(factors.iter().enumerate().map(|(at, factor)| factor_head(at, factor)));
-    head.extend(COLUMNS.map(Cell::text));
+    head.extend(COLUMNS.map(CsvCell::text));
     csv.row(head);
     let readings = trial.board_readings(&trial.run_sheets());
     let made: Vec<BoardMade> = readings.into_iter().map(|reading| reading.made).collect();
@@ -50,7 +50,8 @@ pub fn results_csv(trial: &TrialContent, mark: DecimalMark) -> String {
         for group in groups(&made, by) {
             let (judged, _) = judge(&group.results, &trial.requirements);
             for result in &group.results {
-                let mut cells = vec![Cell::text(&trial.name), saved(trial), numbers(trial, &group), Cell::text(name)];
+                let mut cells =
+                    vec![CsvCell::text(&trial.name), saved(trial), numbers(trial, &group), CsvCell::text(name)];
                 cells.extend(levels(&group.key, series.as_ref(), factors.len()));
                 let own = judged.iter().find(|own| own.property == result.property);
                 cells.extend(row(trial, &group, result, own));
@@ -62,18 +63,18 @@ pub fn results_csv(trial: &TrialContent, mark: DecimalMark) -> String {
 }
 
 /// The numbers of the revisions that the boards were made with.
-fn numbers(trial: &TrialContent, group: &BoardGroup) -> Cell {
+fn numbers(trial: &TrialContent, group: &BoardGroup) -> CsvCell {
     let drafts = group.boards.iter().filter_map(|own| trial.boards.iter().find(|board| board.id == own.id));
     let numbers: BTreeSet<u32> = drafts.filter_map(|board| trial.made_from(board).revision_number).collect();
     match numbers.len() {
-        0 => Cell::Blank,
-        1 => Cell::whole(numbers.first().copied()),
-        _ => Cell::text(numbers.iter().map(u32::to_string).collect::<Vec<_>>().join(" ")),
+        0 => CsvCell::Blank,
+        1 => CsvCell::whole(numbers.first().copied()),
+        _ => CsvCell::text(numbers.iter().map(u32::to_string).collect::<Vec<_>>().join(" ")),
     }
 }
 
 /// The run, and the level of each factor.
-fn levels(key: &GroupKey, series: Option<&Series>, factors: usize) -> Vec<Cell> {
+fn levels(key: &GroupKey, series: Option<&Series>, factors: usize) -> Vec<CsvCell> {
     let (run, levels) = match key {
         GroupKey::Base => (None, None),
         GroupKey::Run(place) => {
@@ -81,39 +82,40 @@ fn levels(key: &GroupKey, series: Option<&Series>, factors: usize) -> Vec<Cell> 
         }
         GroupKey::Combination(levels) => (None, Some(levels.as_slice())),
     };
-    let mut cells = vec![Cell::whole(run)];
+    let mut cells = vec![CsvCell::whole(run)];
     cells.extend((0..factors).map(|at| {
         let level = levels.and_then(|levels| levels.get(at));
         let own = level.and_then(|level| series?.factors.get(at)?.levels.get(usize::from(*level)));
-        own.map_or(Cell::Blank, level_cell)
+        own.map_or(CsvCell::Blank, level_cell)
     }));
     cells
 }
 
-fn row(trial: &TrialContent, group: &BoardGroup, result: &PropertyResult, judged: Option<&Judged>) -> Vec<Cell> {
+fn row(trial: &TrialContent, group: &BoardGroup, result: &PropertyResult, judged: Option<&Judged>) -> Vec<CsvCell> {
     let kind = result.property.kind();
     let unit = metric(kind);
     let value =
-        |base: Option<f64>| base.and_then(finite).map_or(Cell::Blank, |base| shown(Amount::from_base(kind, base)));
+        |base: Option<f64>| base.and_then(finite).map_or(CsvCell::Blank, |base| shown(Amount::from_base(kind, base)));
     // A spread has no zero of its own: a moisture or a density is a difference here.
     let width = |base: Option<f64>| {
         let shown = base.map(|base| unit.from_base(base) - unit.from_base(0.0)).and_then(finite);
-        shown.map_or(Cell::Blank, |width| Cell::number(&editable(width, DecimalMark::Point)))
+        shown.map_or(CsvCell::Blank, |width| CsvCell::number(&editable(width, DecimalMark::Point)))
     };
     let summary = &result.summary;
     let (tail, quantile) = match result.property.tail() {
-        Some(Tail::Lower) => (Cell::text("lower"), summary.lower),
-        Some(Tail::Upper) => (Cell::text("upper"), summary.upper),
-        None => (Cell::Blank, None),
+        Some(Tail::Lower) => (CsvCell::text("lower"), summary.lower),
+        Some(Tail::Upper) => (CsvCell::text("upper"), summary.upper),
+        None => (CsvCell::Blank, None),
     };
     let target = group.density.filter(|_| result.property == Property::Density).map(|density| density.target);
     let strength = group.at_density.iter().find(|own| own.property == result.property);
-    let met = judged.and_then(|own| own.met).map_or(Cell::Blank, |met| Cell::text(if met { "yes" } else { "no" }));
-    let source = judged.map(|own| Cell::text(if own.unverified { "unverified" } else { "typed" }));
+    let met =
+        judged.and_then(|own| own.met).map_or(CsvCell::Blank, |met| CsvCell::text(if met { "yes" } else { "no" }));
+    let source = judged.map(|own| CsvCell::text(if own.unverified { "unverified" } else { "typed" }));
     vec![
-        Cell::text(result.property.key()),
-        Cell::text(unit.symbol()),
-        Cell::whole(u64::try_from(summary.count).ok()),
+        CsvCell::text(result.property.key()),
+        CsvCell::text(unit.symbol()),
+        CsvCell::whole(u64::try_from(summary.count).ok()),
         value(Some(summary.mean)),
         width(summary.deviation),
         width(summary.half_width),
@@ -123,8 +125,8 @@ fn row(trial: &TrialContent, group: &BoardGroup, result: &PropertyResult, judged
         value(strength.map(|own| own.value)),
         width(strength.map(|own| own.half_width)),
         value(judged.map(|own| own.required)),
-        judged.map_or(Cell::Blank, |_| Cell::text(&trial.required_by)),
-        source.unwrap_or(Cell::Blank),
+        judged.map_or(CsvCell::Blank, |_| CsvCell::text(&trial.required_by)),
+        source.unwrap_or(CsvCell::Blank),
         met,
     ]
 }

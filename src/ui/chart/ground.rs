@@ -6,7 +6,7 @@ use std::fmt::Write as _;
 
 /// How a cell stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Ground {
+pub enum CellStatus {
     /// It can be run, and nothing is unusual.
     Free,
     /// It can be run, but something is outside its usual window.
@@ -17,7 +17,7 @@ pub enum Ground {
 
 /// What is drawn, in the units shown; cells row by row, the first input along the row.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Cells {
+pub struct MapCells {
     /// Values of the first input.
     pub across: Vec<f64>,
     /// Values of the second input.
@@ -25,7 +25,7 @@ pub struct Cells {
     /// The figure; `None` where there is none.
     pub values: Vec<Option<f64>>,
     /// How each cell stands.
-    pub grounds: Vec<Ground>,
+    pub grounds: Vec<CellStatus>,
     /// Behind each cell, where the state changes before the next one along its row; `None` where it does not.
     pub level: Vec<Option<f64>>,
     /// The same before the next cell up its column.
@@ -42,7 +42,7 @@ pub type Polygon = Vec<(f64, f64)>;
 /// The areas in which the cells stand so, in the units of the axes. Squares of the grid that lie wholly in it are joined along
 /// their row; one that an edge goes through is cut where the state changes, not half way.
 #[must_use]
-pub fn areas(cells: &Cells, ground: Ground) -> Vec<Polygon> {
+pub fn areas(cells: &MapCells, ground: CellStatus) -> Vec<Polygon> {
     let columns = cells.across.len();
     let (wide, high) = (columns.saturating_sub(1), cells.up.len().saturating_sub(1));
     let inside = |column: usize, row: usize| cells.grounds.get(row * columns + column) == Some(&ground);
@@ -75,7 +75,7 @@ pub fn areas(cells: &Cells, ground: Ground) -> Vec<Polygon> {
 }
 
 /// Where the state changes between two neighbours; half way where it was not refined.
-fn crossing(cells: &Cells, one: (usize, usize), other: (usize, usize)) -> Option<(f64, f64)> {
+fn crossing(cells: &MapCells, one: (usize, usize), other: (usize, usize)) -> Option<(f64, f64)> {
     let (column, row) = (one.0.min(other.0), one.1.min(other.1));
     let number = row * cells.across.len() + column;
     let (x, y) = (*cells.across.get(column)?, *cells.up.get(row)?);

@@ -5,8 +5,8 @@ use super::curves::{BOTTOM, LEFT, LINE, Labels, RIGHT, TOP, frame};
 use super::drawing::{Anchor, Drawing, path, place};
 use super::ground::{Polygon, areas, strokes};
 
-pub use super::ground::{Cells, Ground};
-use super::scale::{Linear, Ticks};
+pub use super::ground::{CellStatus, MapCells};
+use super::scale::{LinearScale, Ticks};
 use std::fmt::Write as _;
 
 /// Names of the two grounds that are not free.
@@ -35,18 +35,18 @@ fn between(values: &[f64], at: f64) -> f64 {
 
 /// The map; `None` where no cell has a value.
 #[must_use]
-pub fn map((width, height): (f64, f64), cells: &Cells, labels: Labels<'_>, legend: Legend<'_>) -> Option<Drawing> {
+pub fn map((width, height): (f64, f64), cells: &MapCells, labels: Labels<'_>, legend: Legend<'_>) -> Option<Drawing> {
     let ends = |values: &[f64]| Some((values.first().copied()?, values.last().copied()?));
     let (first, last) = ends(&cells.across)?;
     let (low, high) = ends(&cells.up)?;
     let (right, bottom) = (width - RIGHT, height - BOTTOM);
-    let x = Linear::new((first, last), (LEFT, right))?;
-    let y = Linear::new((low, high), (bottom, TOP))?;
+    let x = LinearScale::new((first, last), (LEFT, right))?;
+    let y = LinearScale::new((low, high), (bottom, TOP))?;
     let across = Ticks::new(first.min(last), first.max(last), if width < 500.0 { 4 } else { 7 })?;
     let up = Ticks::new(low.min(high), low.max(high), 6)?;
     let mut drawing = Drawing::new(width, height + LINE * 3.0, labels.title);
     let columns = cells.across.len();
-    for (ground, step, opacity) in [(Ground::Barred, 5.0, 0.7), (Ground::Unusual, 10.0, 0.35)] {
+    for (ground, step, opacity) in [(CellStatus::Barred, 5.0, 0.7), (CellStatus::Unusual, 10.0, 0.35)] {
         let mut areas = areas(cells, ground);
         areas.iter_mut().flatten().for_each(|(across, up)| (*across, *up) = (x.place(*across), y.place(*up)));
         hatch(&mut drawing, &areas, step, opacity);

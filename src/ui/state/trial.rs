@@ -48,7 +48,7 @@ impl Bench {
     }
 
     /// Puts another trial on the page.
-    pub fn lay(&self, mut open: OpenTrial) {
+    pub fn load(&self, mut open: OpenTrial) {
         // A file may bring boards that nothing says what they were made with; from now on their plan must not move them.
         open.trial.keep_made();
         self.run.set(0);

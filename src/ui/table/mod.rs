@@ -11,7 +11,7 @@ mod economy;
 mod emission;
 mod sweep;
 
-pub use compare::{Measured, assumptions, shares, side_by_side, stacked, uncertainty};
+pub use compare::{FigureUncertainty, assumptions, shares, side_by_side, stacked, uncertainty};
 pub use economy::{answers, economy, limits};
 pub use emission::emission;
 pub use sweep::{SweepHead, sensitivity};

@@ -4,7 +4,7 @@ use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::property::Property;
 use crate::statistics::covariance::Covariance;
 use crate::statistics::distribution::{CONFIDENCE, two_sided_t};
-use crate::statistics::regression::{Fit, Model, Point};
+use crate::statistics::regression::{DataPoint, Fit, Model};
 
 /// Slopes that differ so much by chance in fewer cases than this are taken for different.
 const DIFFERENT_SLOPES: f64 = 0.05;
@@ -29,12 +29,12 @@ pub struct AtDensity {
 }
 
 /// Density and strength of all pieces of these boards whose density was measured; empty for properties that are no strength.
-fn points(property: Property, boards: &[MeasuredBoard]) -> Vec<Point> {
-    let point = |density: uom::si::f64::MassDensity, strength: uom::si::f64::Pressure| Point {
+fn points(property: Property, boards: &[MeasuredBoard]) -> Vec<DataPoint> {
+    let point = |density: uom::si::f64::MassDensity, strength: uom::si::f64::Pressure| DataPoint {
         x: density.value,
         y: strength.value,
     };
-    let of = |board: &MeasuredBoard| -> Vec<Point> {
+    let of = |board: &MeasuredBoard| -> Vec<DataPoint> {
         match property {
             Property::BendingStrength => {
                 let pieces = board.bending.iter();
@@ -75,7 +75,7 @@ pub fn at_density(property: Property, boards: &[MeasuredBoard], target: f64) -> 
 /// one (analysis of covariance), which makes the most of few pieces; otherwise each group has the line of its own pieces.
 #[must_use]
 pub fn at_densities(property: Property, groups: &[(&[MeasuredBoard], Option<f64>)]) -> Vec<Option<AtDensity>> {
-    let all: Vec<Vec<Point>> = groups.iter().map(|(boards, _)| points(property, boards)).collect();
+    let all: Vec<Vec<DataPoint>> = groups.iter().map(|(boards, _)| points(property, boards)).collect();
     let with_points = all.iter().filter(|points| !points.is_empty()).count();
     let shared = Covariance::of(&all).filter(|own| own.slopes_alike.is_none_or(|p| p >= DIFFERENT_SLOPES));
     let one = |(at, (boards, target)): (usize, &(&[MeasuredBoard], Option<f64>))| {

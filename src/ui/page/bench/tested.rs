@@ -18,7 +18,7 @@ use crate::domain::trial::boards::working::{BoardFigure, correction_working, sum
 use crate::quantity::Kind;
 use crate::record::content::trial::TrialContent;
 use crate::ui::chart::drawing::{Anchor, Drawing};
-use crate::ui::chart::scale::Linear;
+use crate::ui::chart::scale::LinearScale;
 use crate::ui::field::choice;
 use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::{Signal, memo};
@@ -195,7 +195,7 @@ pub fn requirements(state: State) -> View {
             trial.requirements = set.requirements();
             trial.required_by = (state.words.bench.requirement_set)(set);
         });
-        state.tell_undo(page.requirements_set, move || state.bench.lay(before.clone()));
+        state.tell_undo(page.requirements_set, move || state.bench.load(before.clone()));
     });
     let none = memo(move || state.bench.open.with(|_| "0".to_owned()));
     let unverified = move || {
@@ -266,8 +266,8 @@ fn drawn(state: State, points: &[(f64, f64)]) -> Option<Drawing> {
     let mark = state.units.get().mark;
     let (x_unit, y_unit) = (state.unit(Kind::BenchExtent), state.unit(Kind::BoardDensity));
     let points: Vec<(f64, f64)> = points.iter().map(|(x, y)| (x_unit.from_base(*x), y_unit.from_base(*y))).collect();
-    let (x, across) = Linear::around(points.iter().map(|p| p.0), (64.0, 420.0), 5)?;
-    let (y, up) = Linear::around(points.iter().map(|p| p.1), (150.0, 24.0), 4)?;
+    let (x, across) = LinearScale::around(points.iter().map(|p| p.0), (64.0, 420.0), 5)?;
+    let (y, up) = LinearScale::around(points.iter().map(|p| p.1), (150.0, 24.0), 4)?;
     let mut drawing = Drawing::new(440.0, 190.0, state.words.bench_page.profile);
     for tick in across.iter() {
         drawing.text((x.place(tick), 168.0), Anchor::Middle, 12, &across.label(tick, mark));
