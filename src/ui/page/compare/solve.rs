@@ -9,7 +9,7 @@ use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::{CompareDraft, SolveDraft, target_limit};
-use crate::domain::compare::solve_for::{NoAnswer, Solution, solve_for};
+use crate::domain::compare::solve_for::{Solution, SolveForError, solve_for};
 use crate::domain::recipe::check::read_entry;
 use crate::domain::{Entry, Figure, Grade};
 use crate::quantity::Units;
@@ -92,7 +92,7 @@ pub fn answered(comparison: Comparison, typed: &SolveDraft) -> Option<Result<Ans
     let answer = if of.name == system.name && of.draft == system.draft {
         solve_for(system.case()?, field, output, base)
     } else {
-        Err(NoAnswer::NotUsed)
+        Err(SolveForError::NotUsed)
     };
     let (grade, message) = with_draft(state, &of.draft, |context| match answer {
         Ok(answer) => {
