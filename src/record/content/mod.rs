@@ -11,4 +11,5 @@ pub mod sealed;
 pub mod settings;
 pub mod summary;
 pub mod trial;
+pub mod trial_boards;
 pub mod unsaved;

@@ -7,6 +7,7 @@ use crate::browser::graph::*;
 use crate::record::content::revision::Standing;
 use crate::record::content::trial::{OpenTrial, TRIAL_ON_PAGE, Trial, TrialContent};
 use crate::record::file::trial_csv::{boards_csv, readings_csv, sheets_csv};
+use crate::record::file::trial_results::results_csv;
 use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, TrialId};
 use crate::ui::state::State;
@@ -20,6 +21,8 @@ pub enum TrialTable {
     Readings,
     /// One row a line of a sheet.
     Sheets,
+    /// One row a property of each combination and run.
+    Results,
 }
 
 impl State {
@@ -155,6 +158,7 @@ impl State {
         let (ending, text) = self.bench.open.with_untracked(|open| match table {
             TrialTable::Boards => ("boards.csv", boards_csv(&open.trial, mark)),
             TrialTable::Readings => ("readings.csv", readings_csv(&open.trial, mark)),
+            TrialTable::Results => ("results.csv", results_csv(&open.trial, mark)),
             TrialTable::Sheets => ("sheets.csv", sheets_csv(&open.trial, mark, self.words.bench.line)),
         });
         self.give_out_named(ending, "text/csv", &text);

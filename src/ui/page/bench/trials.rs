@@ -38,6 +38,7 @@ pub fn trials(desk: Desk) -> View {
                 .class("actions")
                 .child(act(page.export_json, move || state.give_out_trial()))
                 .child(act(page.export_boards, move || state.give_out_trial_table(TrialTable::Boards)))
+                .child(act(page.export_results, move || state.give_out_trial_table(TrialTable::Results)))
                 .child(act(page.export_readings, move || state.give_out_trial_table(TrialTable::Readings)))
                 .child(act(page.export_sheets, move || state.give_out_trial_table(TrialTable::Sheets)))
                 .child(
