@@ -48,7 +48,7 @@ impl LineSection {
             LineField::Pump(..) | LineField::Calibration(..) | LineField::Row(..) => Self::Pumps,
             LineField::Tank(..) => Self::Tanks,
             LineField::Transport(_) => Self::Change,
-            LineField::Table(_) => Self::Card,
+            LineField::Table(_) | LineField::Condition(_) => Self::Card,
             LineField::Delivery(_) => Self::Delivery,
             LineField::Period(_) | LineField::PeriodLiquid(..) => Self::Period,
         }
