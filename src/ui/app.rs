@@ -2,6 +2,7 @@
 
 use super::components::{Announce, Mounted, UndoNotice};
 use super::page;
+use super::page::line::LineSheet;
 use super::page::recipe_sheet::RecipeSheet;
 use super::part::bar::Bar;
 use super::part::{print, trouble};
@@ -49,6 +50,7 @@ fn App() -> impl IntoView {
         <main id="content" tabindex="-1">
             {move || match state.page.get() {
                 Page::Recipe => view! { <RecipeSheet/> }.into_any(),
+                Page::Line => view! { <LineSheet/> }.into_any(),
                 other => view! { <Mounted part=move || body(other)/> }.into_any(),
             }}
         </main>
@@ -59,14 +61,13 @@ fn App() -> impl IntoView {
 
 fn body(page: Page) -> View {
     match page {
-        Page::Line => page::line::line(),
         Page::Bench => page::bench::bench(),
         Page::Compare => page::compare::compare(),
         Page::Mix => page::mix::mix(),
         Page::Systems => page::systems::systems(),
         Page::Library => page::library::library(),
         Page::Help => page::help::help(),
-        Page::Recipe => View::Nothing,
+        Page::Recipe | Page::Line => View::Nothing,
     }
 }
 
