@@ -4,7 +4,7 @@ use crate::sample::{draft, stamp, title};
 use haulm::domain::{Draft, Entry, LiquidDraft, LiquidId, Role};
 use haulm::quantity::Unit;
 use haulm::record::content::revision::{Revision, Title};
-use haulm::record::content::summary::{Order, find};
+use haulm::record::content::search::{Order, find};
 use haulm::record::store::MemoryStore;
 use haulm::record::store::library::Library;
 

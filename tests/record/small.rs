@@ -14,7 +14,7 @@ use haulm::record::content::comparison::COMPARISON;
 use haulm::record::content::mixing::MIXING;
 use haulm::record::content::revision::{Revision, Standing};
 use haulm::record::content::settings::{Settings, Theme};
-use haulm::record::content::summary::Order;
+use haulm::record::content::search::Order;
 use haulm::record::document::open_draft::{OpenDraft, RECIPE};
 use haulm::record::id::RevisionId;
 use haulm::record::store::Store;

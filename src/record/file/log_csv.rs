@@ -4,7 +4,7 @@
 
 use crate::quantity::format::DecimalMark;
 use crate::record::content::check_log::{CheckRecord, LoggedFigure};
-use crate::record::content::summary::Listed;
+use crate::record::content::lineage::Listed;
 use crate::record::table::csv::{Cell, Csv};
 use crate::record::time::utc;
 
@@ -54,7 +54,7 @@ pub fn log_csv(log: &[CheckRecord], mark: DecimalMark) -> String {
 }
 
 /// The names of the columns of [`library_csv`].
-pub const RECIPE_COLUMNS: [&str; 15] = [
+pub const RECIPE_COLUMNS: [&str; 18] = [
     "name",
     "tags",
     "note",
@@ -63,22 +63,26 @@ pub const RECIPE_COLUMNS: [&str; 15] = [
     "density_unit",
     "board_thickness",
     "thickness_unit",
+    "revision",
     "saved_utc",
     "author",
     "remark",
-    "released",
+    "released_revision",
+    "released_by",
+    "released_utc",
     "versions_side_by_side",
-    "revision",
-    "recipe",
+    "revision_id",
+    "recipe_id",
 ];
 
-/// The recipes in the order given, each by its newest head. Density and thickness are as typed.
+/// The recipes in the order given, each by its latest head. Density and thickness are as typed.
 #[must_use]
 pub fn library_csv(recipes: &[Listed<'_>], mark: DecimalMark) -> String {
     let mut csv = Csv::new(mark);
     csv.row(RECIPE_COLUMNS.map(Cell::text));
     for listed in recipes {
-        let head = listed.head;
+        let head = listed.head.summary;
+        let released = listed.released.as_ref().and_then(|version| Some((version.number, &version.released.as_ref()?.by)));
         csv.row([
             Cell::text(&head.name),
             Cell::text(head.tags.join("; ")),
@@ -88,10 +92,13 @@ pub fn library_csv(recipes: &[Listed<'_>], mark: DecimalMark) -> String {
             Cell::text(head.density.unit.symbol()),
             Cell::number(&head.thickness.text),
             Cell::text(head.thickness.unit.symbol()),
+            Cell::Number(listed.head.number.to_string()),
             Cell::text(utc(head.saved_at)),
             Cell::text(&head.author),
             Cell::text(&head.remark),
-            Cell::text(if head.released { "yes" } else { "no" }),
+            released.map_or(Cell::Blank, |(number, _)| Cell::Number(number.to_string())),
+            released.map_or(Cell::Blank, |(_, by)| Cell::text(&by.author)),
+            released.map_or(Cell::Blank, |(_, by)| Cell::text(utc(by.at))),
             Cell::Number((listed.others.len() + 1).to_string()),
             Cell::text(head.id.to_string()),
             Cell::text(listed.recipe.to_string()),

@@ -23,6 +23,7 @@ use crate::quantity::{Kind, Unit, Units};
 use crate::record::content::binder_system::SystemDraft;
 use crate::record::content::revision::Title;
 use crate::record::document::open_draft::OpenDraft;
+use crate::record::store::library::save::SaveQuestion;
 use crate::record::{Cache, Library, LineRecord, RevisionId, Settings};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
 use compare::CompareState;
@@ -172,6 +173,8 @@ pub struct State {
     pub newer: RwSignal<bool>,
     /// Whether a save waits for the recipe's name.
     pub naming: RwSignal<bool>,
+    /// What a save waits to have confirmed.
+    pub question: RwSignal<Option<SaveQuestion>>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
     /// Name and note of a binder system that is not saved yet.
@@ -262,6 +265,7 @@ impl State {
             shared: RwSignal::new(SharedFile::default()),
             newer: RwSignal::new(false),
             naming: RwSignal::new(false),
+            question: RwSignal::new(None),
             mix,
             new_system: RwSignal::new(system),
             bench: Bench::default(),
@@ -309,6 +313,9 @@ impl State {
     }
 
     fn lay(&self, recipe: OpenDraft) {
+        if self.from.get_untracked() != recipe.from {
+            self.question.set(None);
+        }
         self.from.set(recipe.from);
         self.example.set(recipe.example);
         self.title.set(recipe.title);
@@ -408,6 +415,16 @@ impl State {
         self.go_over_to(self.openings.get_value());
         self.naming.set(false);
         self.remark.set(recipe.remark.clone());
+        self.lay(recipe);
+    }
+
+    /// Goes on to a later revision of the recipe on the page. Other numbers that it brings can be taken back.
+    pub fn advance(&self, recipe: OpenDraft) {
+        if self.draft.with_untracked(|draft| *draft != recipe.draft) {
+            self.history.update(|history| history.before(None, || self.before()));
+            self.openings.update_value(|openings| *openings += 1);
+            self.go_over_to(self.openings.get_value());
+        }
         self.lay(recipe);
     }
 

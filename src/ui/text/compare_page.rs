@@ -8,7 +8,7 @@ pub struct ComparePage {
     pub library: &'static str,
     pub own: &'static str,
     /// A revision of a recipe: its name and number.
-    pub revision: fn(&str, usize) -> String,
+    pub revision: fn(&str, u32) -> String,
     pub open_changed: &'static str,
     pub add_system: &'static str,
     pub no_more: &'static str,

@@ -192,7 +192,6 @@ pub struct RecipePage {
 /// The library.
 #[derive(Debug, Clone, Copy)]
 pub struct LibraryPage {
-    pub compare_with_newest: &'static str,
     pub side_by_side: &'static str,
     pub differences: &'static str,
     pub no_difference: &'static str,
@@ -204,9 +203,6 @@ pub struct LibraryPage {
     pub take_older: &'static str,
     pub make_one: &'static str,
     pub made_one: fn(&str) -> String,
-    pub release: &'static str,
-    pub released_mark: &'static str,
-    pub released: fn(&str) -> String,
     pub save_library: &'static str,
     pub library_name: &'static str,
     pub library_given: fn(usize, &str) -> String,

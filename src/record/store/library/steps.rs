@@ -21,7 +21,8 @@ impl<S: Store> Library<S> {
     /// # Errors
     /// As [`save`](Self::save), or when there is no such revision.
     pub fn duplicate(&mut self, of: RevisionId, name: String, stamp: Stamp) -> Result<RevisionId, SaveError> {
-        let copy = self.known(of)?.copy(name, stamp)?;
+        let of = self.known(of)?;
+        let copy = of.copy(name, stamp, of.title(), of.content().draft.clone())?;
         self.save(copy)
     }
 
@@ -40,15 +41,6 @@ impl<S: Store> Library<S> {
             content.standing = Standing::Kept;
         })?;
         self.save(restored)
-    }
-
-    /// Marks what a head says as released for the line, as a revision that follows it.
-    ///
-    /// # Errors
-    /// As [`save`](Self::save), or when there is no such revision.
-    pub fn release(&mut self, head: RevisionId, stamp: Stamp) -> Result<RevisionId, SaveError> {
-        let released = self.known(head)?.follow(stamp, |content| content.released = true)?;
-        self.save(released)
     }
 
     /// Makes two heads one: what `head` says, with what `change` takes over from the other.
@@ -93,11 +85,8 @@ impl<S: Store> Library<S> {
 
     fn stand(&mut self, recipe: RecipeId, standing: Standing, stamp: &Stamp) -> Result<(), SaveError> {
         let listed = self.recipe(recipe).ok_or(SaveError::Unknown)?;
-        let heads: Vec<RevisionId> = std::iter::once(listed.head)
-            .chain(listed.others)
-            .filter(|head| head.standing != standing)
-            .map(|head| head.id)
-            .collect();
+        let heads: Vec<RevisionId> =
+            listed.heads().map(|head| head.summary).filter(|head| head.standing != standing).map(|head| head.id).collect();
         for head in heads {
             let next = self.known(head)?.follow(stamp.clone(), |content| content.standing = standing)?;
             self.save(next)?;

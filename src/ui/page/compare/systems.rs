@@ -113,13 +113,13 @@ pub fn offered(state: State, part: &str) -> Offer {
         }
         for listed in library.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept) {
             all += 1;
-            if part.is_empty() || listed.head.name.to_lowercase().contains(&part) {
+            if part.is_empty() || listed.head.summary.name.to_lowercase().contains(&part) {
                 found += 1;
                 if recipes < MOST_RECIPES {
                     recipes += 1;
-                    let number = library.history(listed.recipe).len();
-                    let name = (page.revision)(&listed.head.name, number);
-                    choices.push((SystemChoice::Revision(listed.head.id.to_string()).key(), name));
+                    let head = listed.head.summary;
+                    let name = (page.revision)(&head.name, listed.head.number);
+                    choices.push((SystemChoice::Revision(head.id.to_string()).key(), name));
                 }
             }
         }

@@ -1,6 +1,6 @@
 //! The head of the recipe page: what it is called, how it stands, and what can be done with it.
 
-use crate::browser::element::{Part, View, button, el};
+use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::spawn_local;
 use crate::browser::graph::*;
 use crate::browser::{clock, link, page, print};
@@ -10,6 +10,8 @@ use crate::ui::keep;
 use crate::ui::part::code::code;
 use crate::ui::part::fold::fold;
 use crate::ui::part::save;
+use crate::ui::part::save_question::save_question;
+use crate::ui::part::version;
 use crate::ui::signal::memo;
 use crate::ui::state::{Session, State, state};
 
@@ -51,6 +53,7 @@ pub fn head() -> View {
         )
         .child(actions(state))
         .child(standing(state))
+        .child(save_question())
         .child(example(state))
         .child(pass_on(state))
         .child(
@@ -112,30 +115,36 @@ fn standing(state: State) -> View {
         let saved = state.saved();
         state.cell(move || saved.get())
     };
-    let summary = memo(move || {
-        let id = state.from.get()?;
-        state.library.with(|library| {
-            let at = library.revision(id)?;
-            let history = library.history(at.recipe());
-            let number = history.iter().filter(|other| other.saved_at <= at.content().saved_at).count();
-            Some((number, clock::date_time(at.content().saved_at)))
-        })
-    });
-    let told = move || match (summary.get(), saved.get()) {
-        (Some((number, at)), true) => {
-            format!("{} {number} · {} {at}", words.recipe_page.revision, words.tools.saved_at)
+    let seen = state.seen_on_page();
+    let told = move || match seen.get() {
+        Some(seen) => {
+            let name = version::label(state, &seen);
+            let by = version::saved(state, &seen, &clock::date_time(seen.saved_at));
+            if saved.get() {
+                format!("{name} · {} {by}", words.tools.saved_at)
+            } else {
+                format!("{name} · {by} · {}", words.tools.changed)
+            }
         }
-        (Some((number, _)), false) => {
-            format!("{} {number} · {}", words.recipe_page.revision, words.tools.changed)
-        }
-        (None, _) => words.tools.not_saved.to_owned(),
+        None => words.tools.not_saved.to_owned(),
     };
-    el("p")
-        .class("standing-of-save")
-        .set("id", "save-state")
-        .set("hidden", move || state.example.get())
-        .child(told)
-        .view()
+    let released = state.released_of_page();
+    let released = move || released.get().and_then(|seen| version::released(state, &seen));
+    many([
+        el("p")
+            .class("standing-of-save")
+            .set("id", "save-state")
+            .set("hidden", move || state.example.get())
+            .child(told)
+            .view(),
+        el("p")
+            .class("standing-of-save")
+            .set("id", "release-state")
+            .set("hidden", move || released().is_none())
+            .child(released)
+            .view(),
+    ])
+    .view()
 }
 
 fn actions(state: State) -> View {
@@ -151,6 +160,7 @@ fn actions(state: State) -> View {
     el("div")
         .class("actions")
         .child(button().class("primary").on_click(move || state.save_and_tell()).child(tools.save))
+        .child(button().on_click(move || state.save_as_new_and_tell()).child(state.words.versions.save_as_new))
         .child(button().on_click(move || state.give_out()).child(tools.export))
         .child(
             button()
