@@ -228,7 +228,9 @@ impl State {
             let base = base.and_then(|id| state.library.with_untracked(|library| library.revision(id)));
             let same = base.is_some_and(|base| base.content().name == name);
             let name = if same { format!("{} {name}", state.words.tools.copy_of) } else { name };
-            state.save_as(SaveAs::NewRecipe(name.clone())).then(|| (state.words.versions.saved_as_new)(&isolated(&name)))
+            state
+                .save_as(SaveAs::NewRecipe(name.clone()))
+                .then(|| (state.words.versions.saved_as_new)(&isolated(&name)))
         });
     }
 

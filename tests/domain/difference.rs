@@ -46,8 +46,7 @@ fn another_liquid_with_the_same_function_replaces_the_old_one() {
         liquid(3, Role::ReleaseAgent, Substance::Other, "Release agent", "0.2"),
     ]);
     let found = differences(&old, &new);
-    let expected =
-        [Difference::Replaced(pair(1, 1)), Difference::Removed(LiquidId(2)), Difference::Added(LiquidId(3))];
+    let expected = [Difference::Replaced(pair(1, 1)), Difference::Removed(LiquidId(2)), Difference::Added(LiquidId(3))];
     assert_eq!(found, expected);
     assert!(other_binders(&old, &new));
 }

@@ -25,7 +25,7 @@ fn library() -> Library<MemoryStore> {
 fn check(query: &str, order: Order, expected: &[&str]) {
     let library = library();
     let found = find(&library.recipes(), query, order);
-    let names: Vec<&str> = found.iter().map(|listed| listed.head.name.as_str()).collect();
+    let names: Vec<&str> = found.iter().map(|listed| listed.head.summary.name.as_str()).collect();
     assert_eq!(names, expected, "{query:?} by {order:?}");
 }
 

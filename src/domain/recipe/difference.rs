@@ -193,7 +193,8 @@ fn unused_id(new: &Draft, old: &Draft, own: LiquidId) -> LiquidId {
 pub fn other_binders(old: &Draft, new: &Draft) -> bool {
     let binders = |draft: &Draft| -> Vec<(Substance, String)> {
         let known = draft.liquids.iter().filter(|liquid| liquid.role == Role::Binder).map(|liquid| {
-            let name = if liquid.substance == Substance::Other { liquid.name.trim().to_lowercase() } else { String::new() };
+            let name =
+                if liquid.substance == Substance::Other { liquid.name.trim().to_lowercase() } else { String::new() };
             (liquid.substance, name)
         });
         known.filter(|(substance, name)| *substance != Substance::Other || !name.is_empty()).collect()

@@ -95,10 +95,7 @@ pub struct Lineage<'a> {
 impl<'a> Lineage<'a> {
     /// The lineage of these revisions, all of a recipe's or of several recipes', with the releases that there are.
     #[must_use]
-    pub fn of(
-        revisions: impl Iterator<Item = &'a Summary>,
-        releases: impl Iterator<Item = &'a Release>,
-    ) -> Self {
+    pub fn of(revisions: impl Iterator<Item = &'a Summary>, releases: impl Iterator<Item = &'a Release>) -> Self {
         let mut lineage = Self::default();
         for summary in revisions {
             lineage.followed.extend(summary.parents.iter().copied());

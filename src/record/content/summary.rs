@@ -5,7 +5,7 @@ use crate::quantity::Unit;
 use crate::record::content::revision::{Revision, RevisionContent, Standing};
 use crate::record::content::sealed::Content;
 use crate::record::id::{RecipeId, RevisionId};
-use serde::{Deserialize, Serialize};
+use serde::Deserialize;
 
 /// What a list shows of a revision, and what a search looks through.
 #[derive(Debug, Clone, PartialEq, Eq)]

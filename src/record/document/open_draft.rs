@@ -51,9 +51,5 @@ impl OpenDraft {
 
 /// The one of two versions that was changed; `None` where both were, in different ways.
 fn later_of<T: Clone + PartialEq>(base: &T, mine: &T, theirs: &T) -> Option<T> {
-    if mine == base {
-        Some(theirs.clone())
-    } else {
-        (theirs == base || theirs == mine).then(|| mine.clone())
-    }
+    if mine == base { Some(theirs.clone()) } else { (theirs == base || theirs == mine).then(|| mine.clone()) }
 }

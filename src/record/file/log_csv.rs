@@ -82,7 +82,8 @@ pub fn library_csv(recipes: &[Listed<'_>], mark: DecimalMark) -> String {
     csv.row(RECIPE_COLUMNS.map(Cell::text));
     for listed in recipes {
         let head = listed.head.summary;
-        let released = listed.released.as_ref().and_then(|version| Some((version.number, &version.released.as_ref()?.by)));
+        let released =
+            listed.released.as_ref().and_then(|version| Some((version.number, &version.released.as_ref()?.by)));
         csv.row([
             Cell::text(&head.name),
             Cell::text(head.tags.join("; ")),

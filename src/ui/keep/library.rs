@@ -151,7 +151,12 @@ impl State {
         }
     }
 
-    fn tell_released(&self, id: RevisionId, words: fn(&str, &str) -> String, undo: impl Fn(State) + Send + Sync + 'static) {
+    fn tell_released(
+        &self,
+        id: RevisionId,
+        words: fn(&str, &str) -> String,
+        undo: impl Fn(State) + Send + Sync + 'static,
+    ) {
         let seen = self.library.with_untracked(|library| {
             let version = library.version(id)?;
             Some((Seen::from(&version), version.summary.name.clone()))
@@ -305,7 +310,9 @@ impl State {
     }
 
     fn name_of(&self, recipe: RecipeId) -> String {
-        let name = self.library.with_untracked(|library| library.recipe(recipe).map(|listed| listed.head.summary.name.clone()));
+        let name = self
+            .library
+            .with_untracked(|library| library.recipe(recipe).map(|listed| listed.head.summary.name.clone()));
         self.called(&name.unwrap_or_default())
     }
 }

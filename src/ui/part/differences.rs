@@ -160,7 +160,8 @@ fn liquid(state: State, id: LiquidId, draft: &Draft) -> String {
 fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told {
     let words = state.words;
     let page = &words.recipe_page;
-    let both = |name: &str, say: &dyn Fn(&Draft) -> String| Told { name: name.to_owned(), old: say(old), new: say(new) };
+    let both =
+        |name: &str, say: &dyn Fn(&Draft) -> String| Told { name: name.to_owned(), old: say(old), new: say(new) };
     let (there, not_there) = (words.library_page.there.to_owned(), words.library_page.not_there.to_owned());
     match difference {
         Difference::FeedWay => both(page.feed_way, &|draft| (words.feed_way)(draft.feed_way).to_owned()),

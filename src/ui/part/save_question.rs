@@ -27,7 +27,14 @@ pub fn save_question() -> View {
         Some(
             el("div")
                 .class("finding unusual")
-                .child(el("p").child(mark(Grade::Unusual)).text(" ").child(el("strong").child(told.what)).text(" ").child(told.mend))
+                .child(
+                    el("p")
+                        .child(mark(Grade::Unusual))
+                        .text(" ")
+                        .child(el("strong").child(told.what))
+                        .text(" ")
+                        .child(told.mend),
+                )
                 .child(
                     el("div")
                         .class("actions")
@@ -38,7 +45,11 @@ pub fn save_question() -> View {
     };
     many([
         el("div").class("save-question").set("role", "status").child(behind).view(),
-        el("div").class("save-question").set("role", "alert").child(move || state.question.get().and_then(|why| ask(state, why))).view(),
+        el("div")
+            .class("save-question")
+            .set("role", "alert")
+            .child(move || state.question.get().and_then(|why| ask(state, why)))
+            .view(),
     ])
     .view()
 }
@@ -50,9 +61,7 @@ fn ask(state: State, why: SaveQuestion) -> Option<View> {
     let other = state.seen(why.revision())?;
     let name = label(state, &other);
     let (told, on_top) = match why {
-        SaveQuestion::Behind(_) => {
-            ((words.ask_behind)(&name, &label(state, &shown)), (words.save_on_top)(&name))
-        }
+        SaveQuestion::Behind(_) => ((words.ask_behind)(&name, &label(state, &shown)), (words.save_on_top)(&name)),
         SaveQuestion::OtherBinders(id) => {
             let before = state.library.with_untracked(|library| library.revision(id))?;
             let before = binders(state, &before.content().draft);
@@ -65,7 +74,8 @@ fn ask(state: State, why: SaveQuestion) -> Option<View> {
         .child(button().class("primary").on_click(move || state.save_as_new_and_tell()).child(words.save_as_new))
         .child(button().on_click(move || state.save_on_top_and_tell()).child(on_top))
         .child(button().on_click(move || state.question.set(None)).child(state.words.tools.cancel));
-    let what = el("p").child(mark(Grade::Unusual)).text(" ").child(el("strong").child(told.what)).text(" ").child(told.mend);
+    let what =
+        el("p").child(mark(Grade::Unusual)).text(" ").child(el("strong").child(told.what)).text(" ").child(told.mend);
     Some(
         el("div")
             .class("finding unusual")

@@ -105,8 +105,6 @@ pub struct RecipePage {
     pub note: &'static str,
     pub tags: &'static str,
     pub tags_hint: &'static str,
-    pub revision: &'static str,
-    pub first_revision: &'static str,
     pub example: &'static str,
     pub example_hint: &'static str,
     pub example_name: &'static str,

@@ -85,8 +85,12 @@ impl<S: Store> Library<S> {
 
     fn stand(&mut self, recipe: RecipeId, standing: Standing, stamp: &Stamp) -> Result<(), SaveError> {
         let listed = self.recipe(recipe).ok_or(SaveError::Unknown)?;
-        let heads: Vec<RevisionId> =
-            listed.heads().map(|head| head.summary).filter(|head| head.standing != standing).map(|head| head.id).collect();
+        let heads: Vec<RevisionId> = listed
+            .heads()
+            .map(|head| head.summary)
+            .filter(|head| head.standing != standing)
+            .map(|head| head.id)
+            .collect();
         for head in heads {
             let next = self.known(head)?.follow(stamp.clone(), |content| content.standing = standing)?;
             self.save(next)?;

@@ -2,8 +2,8 @@
 
 use crate::domain::{Entry, Substance};
 use crate::quantity::format::DecimalMark;
-use crate::record::content::revision::Standing;
 use crate::record::content::lineage::Listed;
+use crate::record::content::revision::Standing;
 use crate::record::content::search::{self, Order};
 use crate::record::file::log_csv::library_csv;
 use crate::record::{Library, RecipeId, Store, Version};

@@ -98,8 +98,6 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     note: "Note",
     tags: "Tags",
     tags_hint: "With commas between them.",
-    revision: "Revision",
-    first_revision: "First revision",
     example: "Example data",
     example_hint: "An invented mill. Change any number, or start blank.",
     example_name: "Example: wheat straw, pMDI, 15 mm",
