@@ -511,3 +511,4 @@ fn labels_say_the_basis() {
 mod compare;
 mod make_up;
 mod record;
+mod versions;

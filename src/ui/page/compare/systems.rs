@@ -7,11 +7,12 @@ use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::recipe::binder_system::SystemKey;
 use crate::domain::recipe::liquid::Role;
 use crate::domain::{Draft, Substance};
-use crate::record::SystemId;
 use crate::record::content::revision::Standing;
+use crate::record::{RevisionId, SystemId};
 use crate::ui::chart::series::letter;
 use crate::ui::field::choice::Choice;
 use crate::ui::page::compare::parts::follow;
+use crate::ui::part::version::{Seen, label};
 use crate::ui::signal::{Memo, effect, memo};
 use crate::ui::state::State;
 use std::sync::Arc;
@@ -118,7 +119,7 @@ pub fn offered(state: State, part: &str) -> Offer {
                 if recipes < MOST_RECIPES {
                     recipes += 1;
                     let head = listed.head.summary;
-                    let name = (page.revision)(&head.name, listed.head.number);
+                    let name = (page.revision)(&head.name, &label(state, &Seen::from(&listed.head)));
                     choices.push((SystemChoice::Revision(head.id.to_string()).key(), name));
                 }
             }
@@ -161,7 +162,8 @@ fn load(state: State, base: &Draft, choice: &SystemChoice) -> Option<(String, Dr
         }),
         SystemChoice::Revision(id) => {
             let saved = state.library.with(|library| library.compared_revision(id))?;
-            Some(((state.words.compare.page.revision)(&saved.name, saved.number), saved.draft))
+            let seen = state.seen(RevisionId::parse(id)?)?;
+            Some(((state.words.compare.page.revision)(&saved.name, &label(state, &seen)), saved.draft))
         }
     }
 }
