@@ -10,8 +10,8 @@ const NAME = "Example: wheat straw, pMDI, 15 mm";
 
 /** How the recipe on the page stands to the library. */
 const stands = async (page) => page.run((e) => e.textContent, await page.css("#save-state"));
-const saved = (page, revision) =>
-  page.until(async () => assert.match(await stands(page), new RegExp(`^Revision ${revision} · Saved at \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d$`)));
+const saved = (page, revision, remark) =>
+  page.until(async () => assert.match(await stands(page), new RegExp(`^Revision ${revision} · Saved at \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d${remark ? ` · ${remark}` : ""}$`)));
 
 const changed = (revision) => new RegExp(`^Revision ${revision} · \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d · Changed since it was saved$`);
 
@@ -94,7 +94,7 @@ journey("a remark on a save survives a reload, stands in the history and is not 
   await unfold();
   await page.holds("Remark on the next save", "=drier straw");
   await page.press("Save");
-  await saved(page, 1);
+  await saved(page, 1, "=drier straw");
   await page.holds("Remark on the next save", "");
   await page.type("Fibre moisture", "6");
   await page.press("Save");

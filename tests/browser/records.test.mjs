@@ -120,7 +120,7 @@ journey("a release says who and when, stays after the next save, and can be with
   await page.press("Release for the line");
   await page.sees("Revision 1 of “Example: wheat straw, pMDI, 15 mm” is released for the line.");
   const released = /^Revision 1 released by JK, \d{4}-\d\d-\d\d$/;
-  await page.until(async () => assert.match(await text(".line .badge"), released));
+  await page.until(async () => assert.match(await text(".line > .badge"), released));
   // At the line nothing else runs unseen.
   await page.press("Line");
   await page.seesNot("Not what was released.");
@@ -133,7 +133,7 @@ journey("a release says who and when, stays after the next save, and can be with
   await page.press("Line");
   await page.sees("Not what was released.");
   await page.press("Library");
-  await page.until(async () => assert.match(await text(".line .badge"), released));
+  await page.until(async () => assert.match(await text(".line > .badge"), released));
   await page.axe();
   await page.press("History");
   await page.press("Withdraw release Example: wheat straw, pMDI, 15 mm");
@@ -246,12 +246,12 @@ journey("a save never goes over a revision that came meanwhile without asking", 
   await page.seesNot("Several versions stand side by side");
 
   // Without asking: what is newer is opened, and what was typed is set aside.
-  await behind("7");
+  await behind("6");
   await page.press("Open Revision 2");
   await saved(page, 2);
   await page.until(async () => assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_density"]')), "720"));
   await page.press("Library");
-  await page.sees(`Unsaved work`);
+  await page.sees("Unsaved work");
 });
 
 journey("a binder system applied to a saved recipe does not make another recipe of it without asking", async (page) => {

@@ -68,18 +68,14 @@ fn head(state: State) -> View {
     let words = &state.words.recipe_page;
     let title = state.title.get_untracked();
     let name = if title.name.trim().is_empty() { words.untitled.to_owned() } else { title.name };
-    let saved = state.seen_on_page().get_untracked().map(|seen| {
-        let at = clock::date_time(seen.saved_at);
-        format!("{} · {}", version::label(state, &seen), version::saved(state, &seen, &at))
-    });
+    let is_saved = state.saved().get_untracked();
+    let saved = state.seen_on_page().get_untracked().map(|seen| version::headline(state, &seen, is_saved));
     let released = state.released_of_page().get_untracked().and_then(|seen| version::released(state, &seen));
-    let changed = saved.is_some() && !state.saved().get_untracked();
     el("header")
         .child(el("h1").child(name))
         .child(
             el("p")
                 .child(saved.unwrap_or_else(|| state.words.tools.not_saved.to_owned()))
-                .child(changed.then(|| format!(" · {}", state.words.tools.changed)))
                 .child(released.map(|released| format!(" · {released}")))
                 .child(state.example.get_untracked().then(|| format!(" · {}", words.example))),
         )

@@ -3,13 +3,13 @@
 use super::differences::{Side, compared};
 use super::finding::mark;
 use super::version::label;
-use crate::browser::element::{Part, View, button, el, many};
-use crate::browser::graph::*;
+use crate::browser::element::{El, Part, View, button, el, many};
 use crate::domain::{Draft, Grade, Role};
 use crate::record::RevisionId;
 use crate::record::store::library::save::SaveQuestion;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
+use crate::ui::text::Message;
 
 /// The question while there is one, else that the page shows an older revision than there is.
 pub fn save_question() -> View {
@@ -24,24 +24,9 @@ pub fn save_question() -> View {
         let words = &state.words.versions;
         let told = (words.behind)(&label(state, &newer), &label(state, &shown));
         let (id, name) = (newer.id, label(state, &newer));
-        Some(
-            el("div")
-                .class("finding unusual")
-                .child(
-                    el("p")
-                        .child(mark(Grade::Unusual))
-                        .text(" ")
-                        .child(el("strong").child(told.what))
-                        .text(" ")
-                        .child(told.mend),
-                )
-                .child(
-                    el("div")
-                        .class("actions")
-                        .child(button().on_click(move || state.take_from_library(id)).child((words.open)(&name))),
-                )
-                .child(comparison(state, id, &name)),
-        )
+        let (see, beside) = comparison(state, id, &name);
+        let open = button().on_click(move || state.take_from_library(id)).child((words.open)(&name));
+        Some(warning(told).child(el("div").class("actions").child(open).child(see)).child(beside))
     };
     many([
         el("div").class("save-question").set("role", "status").child(behind).view(),
@@ -69,25 +54,23 @@ fn ask(state: State, why: SaveQuestion) -> Option<View> {
             ((words.ask_binders)(&before, &now), words.save_next.to_owned())
         }
     };
+    let (see, beside) = comparison(state, why.revision(), &name);
     let actions = el("div")
         .class("actions")
         .child(button().class("primary").on_click(move || state.save_as_new_and_tell()).child(words.save_as_new))
         .child(button().on_click(move || state.save_on_top_and_tell()).child(on_top))
+        .child(see)
         .child(button().on_click(move || state.question.set(None)).child(state.words.tools.cancel));
-    let what =
-        el("p").child(mark(Grade::Unusual)).text(" ").child(el("strong").child(told.what)).text(" ").child(told.mend);
-    Some(
-        el("div")
-            .class("finding unusual")
-            .child(what)
-            .child(actions)
-            .child(comparison(state, why.revision(), &name))
-            .view(),
-    )
+    Some(warning(told).child(actions).child(beside).view())
 }
 
-/// The revision beside what is on the page, once it is asked for.
-fn comparison(state: State, id: RevisionId, name: &str) -> View {
+fn warning(Message { what, mend }: Message) -> El {
+    let line = el("p").child(mark(Grade::Unusual)).text(" ").child(el("strong").child(what)).text(" ").child(mend);
+    el("div").class("finding unusual").child(line)
+}
+
+/// A button, and the revision beside what is on the page once it was pressed.
+fn comparison(state: State, id: RevisionId, name: &str) -> (El, View) {
     let open = RwSignal::new(false);
     let see = button()
         .set("aria-expanded", move || if open.get() { "true" } else { "false" })
@@ -99,7 +82,7 @@ fn comparison(state: State, id: RevisionId, name: &str) -> View {
             None => el("p").child(state.words.library_page.no_revision).view(),
         })
     };
-    el("div").child(see).child(beside).view()
+    (see, beside.view())
 }
 
 /// The binders by name, or that there is none.

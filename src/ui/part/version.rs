@@ -50,26 +50,38 @@ impl From<&Version<'_>> for Seen {
 pub fn label(state: State, seen: &Seen) -> String {
     let words = &state.words.versions;
     let label = (words.revision)(seen.number);
-    if seen.twin {
-        let at = format!("{} {}", clock::date(seen.saved_at), clock::time_exact(seen.saved_at));
-        (words.twin)(&label, &seen.author, &at)
+    if seen.twin { (words.twin)(&label, &seen.author, &exact(seen)) } else { label }
+}
+
+/// "Revision 3 · 10:42 · JK · drier straw"; time and initials tell it from another one with that number.
+#[must_use]
+pub fn line(state: State, seen: &Seen) -> String {
+    format!("{} · {}", (state.words.versions.revision)(seen.number), saved(state, seen, &when(seen.saved_at)))
+}
+
+/// "Revision 3" and what the page says of it, as the head of the recipe and of a sheet of paper: a date is never left out.
+#[must_use]
+pub fn headline(state: State, seen: &Seen, is_saved: bool) -> String {
+    let (number, tools) = ((state.words.versions.revision)(seen.number), &state.words.tools);
+    let saved = saved(state, seen, &clock::date_time(seen.saved_at));
+    if is_saved {
+        format!("{number} · {} {saved}", tools.saved_at)
     } else {
-        label
+        format!("{number} · {saved} · {}", tools.changed)
     }
 }
 
-/// "Revision 3 · 10:42 · JK · drier straw"
-#[must_use]
-pub fn line(state: State, seen: &Seen) -> String {
-    format!("{} · {}", label(state, seen), saved(state, seen, &when(seen.saved_at)))
+/// Time, initials, change note and whether the recipe was removed by it: "10:42 · JK · drier straw".
+fn saved(state: State, seen: &Seen, at: &str) -> String {
+    let exact = seen.twin.then(|| exact(seen));
+    let removed = if seen.standing == Standing::Removed { state.words.library_page.removed_mark } else { "" };
+    let parts = [exact.as_deref().unwrap_or(at), seen.author.as_str(), seen.remark.as_str(), removed];
+    parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · ")
 }
 
-/// Time, initials, change note and whether the recipe was removed by it: "10:42 · JK · drier straw".
-#[must_use]
-pub fn saved(state: State, seen: &Seen, at: &str) -> String {
-    let removed = if seen.standing == Standing::Removed { state.words.library_page.removed_mark } else { "" };
-    let parts = [at, seen.author.as_str(), seen.remark.as_str(), removed];
-    parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · ")
+/// To the second: two heads may have been saved within a minute.
+fn exact(seen: &Seen) -> String {
+    format!("{} {}", clock::date(seen.saved_at), clock::time_exact(seen.saved_at))
 }
 
 /// "released by JK, 2026-03-09", or by whom that was withdrawn; `None` where it never was released.

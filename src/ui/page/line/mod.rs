@@ -23,7 +23,7 @@ use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::domain::{Caution, Grade};
-use crate::record::{LineRecord, RevisionId};
+use crate::record::LineRecord;
 use crate::ui::part::caution;
 use crate::ui::part::finding::mark;
 use crate::ui::part::version;

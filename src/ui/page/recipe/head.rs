@@ -3,7 +3,7 @@
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::spawn_local;
 use crate::browser::graph::*;
-use crate::browser::{clock, link, page, print};
+use crate::browser::{link, page, print};
 use crate::record::limits::LONGEST_NAME;
 use crate::ui::field::text;
 use crate::ui::keep;
@@ -117,15 +117,7 @@ fn standing(state: State) -> View {
     };
     let seen = state.seen_on_page();
     let told = move || match seen.get() {
-        Some(seen) => {
-            let name = version::label(state, &seen);
-            let by = version::saved(state, &seen, &clock::date_time(seen.saved_at));
-            if saved.get() {
-                format!("{name} · {} {by}", words.tools.saved_at)
-            } else {
-                format!("{name} · {by} · {}", words.tools.changed)
-            }
-        }
+        Some(seen) => version::headline(state, &seen, saved.get()),
         None => words.tools.not_saved.to_owned(),
     };
     let released = state.released_of_page();
