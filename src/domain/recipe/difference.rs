@@ -200,7 +200,10 @@ pub fn other_binders(old: &Draft, new: &Draft) -> bool {
         known.filter(|(substance, name)| *substance != Substance::Other || !name.is_empty()).collect()
     };
     let (old, new) = (binders(old), binders(new));
-    !old.is_empty() && !(old.iter().all(|binder| new.contains(binder)) && new.iter().all(|binder| old.contains(binder)))
+    let within =
+        |some: &[(Substance, String)], all: &[(Substance, String)]| some.iter().all(|binder| all.contains(binder));
+    let same = within(&old, &new) && within(&new, &old);
+    !old.is_empty() && !same
 }
 #[cfg(test)]
 mod tests {
