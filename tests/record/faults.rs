@@ -27,7 +27,7 @@ enum Step {
     Fill(usize),
     Block,
     HideList,
-    Mend,
+    Repair,
     Spoil(usize),
 }
 
@@ -49,7 +49,7 @@ fn step() -> impl Strategy<Value = Step> {
         1 => (0_usize..6_000).prop_map(Step::Fill),
         1 => Just(Step::Block),
         1 => Just(Step::HideList),
-        3 => Just(Step::Mend),
+        3 => Just(Step::Repair),
         1 => pick.prop_map(Step::Spoil),
     ]
 }
@@ -153,7 +153,7 @@ impl Life {
             Step::Fill(left) => self.store.set_room(self.store.used() + left),
             Step::Block => self.store.block(),
             Step::HideList => self.store.hide_list(),
-            Step::Mend => self.store.mend(),
+            Step::Repair => self.store.repair(),
             Step::Spoil(n) => {
                 let Some(id) = self.pick(tab, *n) else { return };
                 let key = format!("haulm/revision/{id}");
@@ -182,7 +182,7 @@ impl Life {
 
     /// A fresh start after all of it.
     fn check_reopened(&self) {
-        self.store.mend();
+        self.store.repair();
         let mut library = Library::open(self.store.clone()).unwrap();
         library.verify(usize::MAX);
         for (id, text) in &self.confirmed {

@@ -8,7 +8,7 @@ use std::cmp::Ordering;
 /// How a list is sorted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub enum Order {
+pub enum SortOrder {
     /// Last saved first.
     #[default]
     Newest,
@@ -20,15 +20,15 @@ pub enum Order {
     NameBackwards,
 }
 
-impl Order {
+impl SortOrder {
     /// All of them, in the order in which they are offered.
-    pub const ALL: &'static [Order] = &[Self::Newest, Self::Oldest, Self::Name, Self::NameBackwards];
+    pub const ALL: &'static [SortOrder] = &[Self::Newest, Self::Oldest, Self::Name, Self::NameBackwards];
 }
 
 /// The recipes in which every word of `query` occurs: in name, note, tags, author, the liquids'
 /// names or substances, density or thickness. Capitals do not matter; a blank query finds all.
 #[must_use]
-pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: Order) -> Vec<Listed<'a>> {
+pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: SortOrder) -> Vec<Listed<'a>> {
     let query = query.to_lowercase();
     let words: Vec<&str> = query.split_whitespace().collect();
     let mut found: Vec<Listed<'a>> =
@@ -37,10 +37,10 @@ pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: Order) -> Vec<Listed<
         let (a, b) = (a.head.summary, b.head.summary);
         let by_name = || by_name(&a.name, &b.name);
         match order {
-            Order::Newest => Ordering::Equal,
-            Order::Oldest => newest_first(b, a),
-            Order::Name => by_name(),
-            Order::NameBackwards => by_name().reverse(),
+            SortOrder::Newest => Ordering::Equal,
+            SortOrder::Oldest => newest_first(b, a),
+            SortOrder::Name => by_name(),
+            SortOrder::NameBackwards => by_name().reverse(),
         }
         .then_with(|| newest_first(a, b))
     };

@@ -45,7 +45,7 @@ pub struct Summary {
 /// The parts of a revision's text that a summary is made of. Skipping the rest takes a fifth of the
 /// time of reading it whole, which is what a library of thousands opens in.
 #[derive(Deserialize)]
-struct Glance {
+struct RevisionExcerpt {
     haulm: String,
     version: u32,
     recipe: Option<RecipeId>,
@@ -63,23 +63,23 @@ struct Glance {
     tags: Vec<String>,
     #[serde(default)]
     standing: Standing,
-    draft: GlanceDraft,
+    draft: DraftExcerpt,
 }
 
 #[derive(Deserialize)]
-struct GlanceDraft {
-    liquids: Vec<GlanceLiquid>,
-    plain: GlancePlain,
+struct DraftExcerpt {
+    liquids: Vec<LiquidExcerpt>,
+    plain: PlainExcerpt,
 }
 
 #[derive(Deserialize)]
-struct GlanceLiquid {
+struct LiquidExcerpt {
     name: String,
     substance: Substance,
 }
 
 #[derive(Deserialize)]
-struct GlancePlain {
+struct PlainExcerpt {
     board_density: Option<Entry>,
     thickness: Option<Entry>,
 }
@@ -95,7 +95,7 @@ impl Summary {
     /// format. That the rest of it can be read is not said by it.
     #[must_use]
     pub fn glance(id: RevisionId, text: &str) -> Option<Self> {
-        let Glance {
+        let RevisionExcerpt {
             haulm,
             version,
             recipe,
@@ -107,7 +107,7 @@ impl Summary {
             note,
             tags,
             standing,
-            draft: GlanceDraft { liquids, plain: GlancePlain { board_density, thickness } },
+            draft: DraftExcerpt { liquids, plain: PlainExcerpt { board_density, thickness } },
         } = serde_json::from_str(text).ok()?;
         if haulm != RevisionContent::KIND || version != RevisionContent::VERSION {
             return None;

@@ -6,7 +6,7 @@ mod releases;
 pub mod save;
 mod steps;
 
-use crate::record::content::binder_system::BinderSystem;
+use crate::record::content::binder_system::SystemRevision;
 use crate::record::content::release::Release;
 use crate::record::content::revision::{Revision, Standing};
 use crate::record::content::sealed::Sealed;
@@ -93,7 +93,7 @@ enum Record {
         /// Whether it was read whole; see [`Library::verify`].
         whole: bool,
     },
-    System(BinderSystem),
+    System(SystemRevision),
     Release(Release),
     Unreadable(Unreadable),
 }
@@ -278,7 +278,7 @@ impl<S: Store> Library<S> {
 
     // --- binder systems of the mill's own ------------------------------------------------------
 
-    fn all_systems(&self) -> impl Iterator<Item = &BinderSystem> {
+    fn all_systems(&self) -> impl Iterator<Item = &SystemRevision> {
         self.records.values().filter_map(|record| match record {
             Record::System(system) => Some(system),
             _ => None,
@@ -287,10 +287,10 @@ impl<S: Store> Library<S> {
 
     /// The binder systems that are kept, by name; of each its last save.
     #[must_use]
-    pub fn systems(&self) -> Vec<&BinderSystem> {
+    pub fn systems(&self) -> Vec<&SystemRevision> {
         let mut replaced: BTreeSet<Id> = BTreeSet::new();
         replaced.extend(self.all_systems().filter_map(|system| system.content().replaces.map(|id| id.0)));
-        let mut systems: Vec<&BinderSystem> = self
+        let mut systems: Vec<&SystemRevision> = self
             .all_systems()
             .filter(|system| !replaced.contains(&system.id()) && system.content().standing == Standing::Kept)
             .collect();
@@ -300,7 +300,7 @@ impl<S: Store> Library<S> {
 
     /// A save of a binder system.
     #[must_use]
-    pub fn system(&self, id: SystemId) -> Option<&BinderSystem> {
+    pub fn system(&self, id: SystemId) -> Option<&SystemRevision> {
         match self.records.get(&format!("{SYSTEM}{id}"))? {
             Record::System(system) => Some(system),
             _ => None,
@@ -311,7 +311,7 @@ impl<S: Store> Library<S> {
     ///
     /// # Errors
     /// When it is not in the store; nothing else has changed then.
-    pub fn save_system(&mut self, system: BinderSystem) -> Result<SystemId, SaveError> {
+    pub fn save_system(&mut self, system: SystemRevision) -> Result<SystemId, SaveError> {
         let id = system.system();
         let key = format!("{SYSTEM}{id}");
         self.put(&key, system.text())?;

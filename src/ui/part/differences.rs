@@ -61,7 +61,7 @@ impl Side {
     /// What is on the page.
     #[must_use]
     pub fn of_page(state: State) -> Self {
-        let page = state.at_hand();
+        let page = state.current_recipe();
         Self { heading: state.words.versions.on_page.to_owned(), title: page.title, draft: page.draft }
     }
 }

@@ -64,8 +64,8 @@ fn ask(state: State, why: SaveQuestion) -> Option<View> {
     Some(warning(told).child(actions).child(beside).view())
 }
 
-fn warning(Message { what, mend }: Message) -> El {
-    let line = el("p").child(mark(Grade::Unusual)).text(" ").child(el("strong").child(what)).text(" ").child(mend);
+fn warning(Message { what, fix }: Message) -> El {
+    let line = el("p").child(mark(Grade::Unusual)).text(" ").child(el("strong").child(what)).text(" ").child(fix);
     el("div").class("finding unusual").child(line)
 }
 

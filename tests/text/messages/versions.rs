@@ -22,7 +22,7 @@ fn versions() {
     for message in
         [(words.behind)(&four, &three), (words.ask_behind)(&four, &twin), (words.ask_binders)("pMDI", "UF resin")]
     {
-        say(format!("{} {}", message.what, message.mend));
+        say(format!("{} {}", message.what, message.fix));
     }
     for button in [(words.open)(&four), (words.save_on_top)(&four), (words.compare)(&four)] {
         say(button);

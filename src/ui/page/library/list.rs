@@ -4,14 +4,14 @@ use crate::domain::{Entry, Substance};
 use crate::quantity::format::DecimalMark;
 use crate::record::content::lineage::Listed;
 use crate::record::content::revision::Standing;
-use crate::record::content::search::{self, Order};
+use crate::record::content::search::{self, SortOrder};
 use crate::record::file::log_csv::library_csv;
 use crate::record::{Library, RecipeId, Store, Version};
 use crate::ui::part::version::Seen;
 
 /// A recipe in the list.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Line {
+pub struct ListedRecipe {
     /// The recipe.
     pub recipe: RecipeId,
     /// Its latest head.
@@ -54,7 +54,7 @@ impl Head {
     }
 }
 
-impl Line {
+impl ListedRecipe {
     /// What a line is known by: one that went on by a revision is another one.
     pub fn key(&self) -> String {
         let released = self.released.as_ref().map(|released| (released.id, &released.released));
@@ -66,7 +66,7 @@ impl Line {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Found {
     /// The lines shown.
-    pub lines: Vec<Line>,
+    pub lines: Vec<ListedRecipe>,
     /// How many recipes match.
     pub matching: usize,
     /// How many there are.
@@ -76,7 +76,7 @@ pub struct Found {
 }
 
 /// The first `most` recipes that match.
-pub fn find(library: &Library<impl Store>, query: &str, order: Order, most: usize) -> Found {
+pub fn find(library: &Library<impl Store>, query: &str, order: SortOrder, most: usize) -> Found {
     let mut recipes = library.recipes();
     let before = recipes.len();
     recipes.retain(|listed| listed.standing() == Standing::Kept);
@@ -84,7 +84,7 @@ pub fn find(library: &Library<impl Store>, query: &str, order: Order, most: usiz
     let matching = search::find(&recipes, query, order);
     let line = |listed: &Listed<'_>| {
         let head = listed.head.summary;
-        Line {
+        ListedRecipe {
             recipe: listed.recipe,
             head: Head::of(&listed.head),
             released: listed.released.as_ref().map(Seen::from),
@@ -103,7 +103,7 @@ pub fn find(library: &Library<impl Store>, query: &str, order: Order, most: usiz
 }
 
 /// The recipes that match, as a table to take away.
-pub fn csv(library: &Library<impl Store>, query: &str, order: Order, mark: DecimalMark) -> String {
+pub fn csv(library: &Library<impl Store>, query: &str, order: SortOrder, mark: DecimalMark) -> String {
     let mut recipes = library.recipes();
     recipes.retain(|listed| listed.standing() == Standing::Kept);
     library_csv(&search::find(&recipes, query, order), mark)
@@ -113,7 +113,7 @@ pub fn csv(library: &Library<impl Store>, query: &str, order: Order, mark: Decim
 pub fn removed(library: &Library<impl Store>, most: usize) -> Vec<(RecipeId, String, u64)> {
     let mut recipes = library.recipes();
     recipes.retain(|listed| listed.standing() == Standing::Removed);
-    let found = search::find(&recipes, "", Order::Newest);
+    let found = search::find(&recipes, "", SortOrder::Newest);
     let removed = |listed: &Listed<'_>| {
         let head = listed.head.summary;
         (listed.recipe, head.name.clone(), head.saved_at)

@@ -19,16 +19,16 @@ pub(super) const VERSIONS: VersionWords = VersionWords {
     withdrawn: |revision, name| format!("Release of “{name}”, {revision}, withdrawn."),
     behind: |newer, shown| Message {
         what: format!("{newer} was saved after {shown}."),
-        mend: format!("This page still shows {shown}."),
+        fix: format!("This page still shows {shown}."),
     },
     open: |revision| format!("Open {revision}"),
     ask_behind: |newer, shown| Message {
         what: format!("Not saved: {newer} was saved after {shown}, which this page started from."),
-        mend: "Saving on top keeps that revision in the history, but not what it changed.".to_owned(),
+        fix: "Saving on top keeps that revision in the history, but not what it changed.".to_owned(),
     },
     ask_binders: |before, now| Message {
         what: format!("Not saved: the binder is now {now}, not {before}."),
-        mend: "Save it as a new recipe, or as the next revision of this one.".to_owned(),
+        fix: "Save it as a new recipe, or as the next revision of this one.".to_owned(),
     },
     save_as_new: "Save as new recipe",
     saved_as_new: |name| format!("“{name}” saved as a new recipe."),
