@@ -3,6 +3,7 @@
 mod facts;
 mod files;
 mod history;
+mod kept_lines;
 mod line;
 mod list;
 mod unreadable;
@@ -65,6 +66,7 @@ pub fn library() -> View {
         .child(take_away(state, found, query))
         .child(removed(state, found))
         .child(files::files())
+        .child(kept_lines::kept_lines())
         .child(unreadable::unreadable())
         .view()
 }
