@@ -9,6 +9,7 @@ mod support;
 mod balance;
 mod cases;
 mod chemistry;
+mod difference;
 mod glue_batch;
 mod isocyanate;
 mod library;

@@ -90,7 +90,6 @@ pub struct RecipePage {
     pub note: &'static str,
     pub tags: &'static str,
     pub tags_hint: &'static str,
-    pub revision: &'static str,
     pub example: &'static str,
     pub example_hint: &'static str,
     pub example_name: &'static str,
@@ -159,7 +158,6 @@ pub struct RecipePage {
 /// The library.
 #[derive(Debug, Clone, Copy)]
 pub struct LibraryPage {
-    pub compare_with_newest: &'static str,
     pub side_by_side: &'static str,
     pub differences: &'static str,
     pub no_difference: &'static str,
@@ -171,9 +169,6 @@ pub struct LibraryPage {
     pub take_older: &'static str,
     pub make_one: &'static str,
     pub made_one: fn(&str) -> String,
-    pub release: &'static str,
-    pub released_mark: &'static str,
-    pub released: fn(&str) -> String,
     pub save_library: &'static str,
     pub library_name: &'static str,
     pub library_given: fn(usize, &str) -> String,

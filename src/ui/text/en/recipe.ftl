@@ -5,9 +5,6 @@ recipe-name = Name
 recipe-untitled = Recipe without a name
 recipe-name-missing = The name is blank. Enter one, such as “Straw 15 mm, pMDI”.
 recipe-example = Example data of an invented mill
-# $author is initials with a dot behind them, or nothing.
-recipe-saved = Revision { $number } · { $author }Saved at { $at }
-recipe-changed = Revision { $number } · { $author }unsaved changes
 recipe-not-saved = Not saved yet
 recipe-new = New recipe
 recipe-new-opened = New recipe opened
