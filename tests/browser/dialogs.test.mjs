@@ -39,7 +39,7 @@ async function withFile(name, bytes, act) {
 
 journey("the library's button opens the browser's dialog, and the file that is chosen there is taken in, twice as well", async (page) => {
   await page.type(await page.css("#recipe-name"), "From a dialog");
-  const { bytes } = await page.download(() => page.press("Save to a file"));
+  const { bytes } = await page.download(() => page.more("Export"));
   await withFile("chosen.haulm.json", bytes, async (path) => {
     await page.press("Library");
     const { opened, choose } = await dialogs(page);

@@ -113,9 +113,11 @@ journey("any two revisions stand side by side with what changed in the doses", a
 
 journey("a release says who and when, stays after the next save, and can be withdrawn", async (page) => {
   await page.run(() => document.querySelectorAll("details").forEach((fold) => (fold.open = true)));
+  await page.press("Settings");
   await page.type("Your initials", "JK");
+  await page.keys(Key.ESCAPE);
   await page.type("Board density", "720");
-  await page.type("Remark on the next save", "drier straw");
+  await page.type("Change note for the next save", "drier straw");
   await page.press("Save");
   await saved(page, 1);
   const text = async (selector) => page.run((e) => e.textContent, await page.css(selector));
@@ -243,7 +245,7 @@ journey("a save never goes over a revision that came meanwhile without asking", 
   await page.seesNot("Several versions stand side by side");
 
   await behind("8");
-  await page.press("Save as new recipe");
+  await page.more("Save as new recipe");
   await saved(page, 1);
   await page.press("Library");
   await page.sees("2 recipes");

@@ -14,7 +14,7 @@ pub const PAGE: BenchPage = BenchPage {
     keep: "Save trial",
     kept: "Trial saved",
     not_kept: "Not saved yet",
-    changed: "unsaved changes",
+    changed: "Changed since it was saved",
     kept_at: "Saved at",
     new: "New trial",
     new_begun: "New trial begun; the one before can be brought back here.",
