@@ -5,7 +5,7 @@ import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { inflateRawSync } from "node:zlib";
-import { journey } from "./harness.mjs";
+import { journey, Key } from "./harness.mjs";
 
 /** How the recipe on the page stands to the library. */
 const saved = (page, revision) =>
