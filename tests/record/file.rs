@@ -99,7 +99,15 @@ fn at(line: usize, column: usize) -> TextPosition {
 fn refused_with_the_place() {
     let large = " ".repeat(LARGEST + 1);
     check_refused(&large, Refusal::TooLarge { bytes: LARGEST + 1, limit: LARGEST });
-    check_refused("", Refusal::NotJson { at: at(1, 1), cut_short: true });
+    check_refused("", Refusal::Empty);
+    check_refused("\u{feff}\r\n", Refusal::Empty);
+    for (twice, key) in [
+        (r#"{"haulm": "recipe", "version": 1, "version": 1}"#, "version"),
+        (r#"{"haulm": "recipe", "haulm": "library", "version": 1}"#, "haulm"),
+        (r#"{"haulm": "recipe", "version": 1, "later": 1, "draft": {}, "later": 2}"#, "later"),
+    ] {
+        check_refused(twice, Refusal::DuplicateKey { key: key.to_owned() });
+    }
     check_refused("{\n  \"haulm\": recipe }", Refusal::NotJson { at: at(2, 12), cut_short: false });
     check_refused("{\"haulm\": \"recipe\",\n", Refusal::NotJson { at: at(2, 1), cut_short: true });
     check_refused("name;density\nStraw;680", Refusal::NotJson { at: at(1, 2), cut_short: false });
@@ -115,15 +123,17 @@ fn refused_with_the_place() {
     for version in [json!(0), json!(-1), json!("1"), json!(1.5), json!(null)] {
         check_refused(&edited(|value| value["version"] = version), Refusal::NoVersion);
     }
-    let twice = "{\n  \"haulm\": \"recipe\",\n  \"version\": 1,\n  \"version\": 1\n}";
-    check_refused(
-        twice,
-        Refusal::Damaged {
-            at: at(4, 11),
-            before: "\"version\"".to_owned(),
-            what: "duplicate field `version`".to_owned(),
-        },
-    );
+    // Within a part: with the place, and what stands before it.
+    let text = serde_json::to_string_pretty(&serde_json::to_value(sample()).unwrap()).unwrap();
+    let twice = text.replacen("\n    \"feed_way\":", "\n    \"feed_way\": \"belt\",\n    \"feed_way\":", 1);
+    let line = twice.lines().position(|line| line.contains("\"feed_way\"")).unwrap() + 2;
+    match RecipeFile::read(&twice) {
+        Err(Refusal::Damaged { at, before, what }) => {
+            assert_eq!((at, before.as_str()), (TextPosition { line, column: 14 }, "\"feed_way\""));
+            assert_eq!(what, "duplicate field `feed_way`");
+        }
+        other => panic!("{other:?}"),
+    }
     let deep = format!("{}{}", "[".repeat(100_000), "]".repeat(100_000));
     check_refused(&deep, Refusal::TooDeep { at: at(1, 49) });
     let in_a_text = edited(|value| value["x"] = json!("[\\\"{".repeat(200)));
@@ -221,7 +231,10 @@ proptest! {
     fn a_file_cut_off(end in any::<usize>()) {
         let text = sample().text().unwrap();
         let end = text.floor_char_boundary(end % (text.len() - 2));
-        let refused = matches!(RecipeFile::read(&text[..end]), Err(Refusal::NotJson { cut_short: true, .. }));
-        prop_assert!(refused);
+        match RecipeFile::read(&text[..end]) {
+            Err(Refusal::Empty) => prop_assert_eq!(end, 0),
+            Err(Refusal::NotJson { cut_short: true, .. }) => {}
+            other => prop_assert!(false, "{:?}", other),
+        }
     }
 }

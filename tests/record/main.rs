@@ -16,6 +16,8 @@ mod reconcile_example;
 mod sample;
 mod search;
 mod shared_file;
+mod silence;
 mod small;
 mod solve_example;
 mod table;
+mod unsaved;

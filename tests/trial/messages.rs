@@ -9,11 +9,12 @@ use haulm::domain::trial::boards::at_density::AtDensity;
 use haulm::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use haulm::domain::trial::boards::group::GroupKey;
 use haulm::domain::trial::boards::measured::measure;
+use haulm::domain::trial::boards::requirement_set::RequirementSet;
 use haulm::domain::trial::boards::target::{Judged, RequirementDraft};
 use haulm::domain::trial::boards::working::BoardFigure;
 use haulm::domain::trial::series::draft::{BlockWay, DesignWay};
 use haulm::domain::trial::series::effects::{ModelWay, RunResult, Term, effects};
-use haulm::domain::trial::series::factor::Level;
+use haulm::domain::trial::series::factor::{Level, OwnFactor};
 use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
 use haulm::domain::trial::series::material::Material;
 use haulm::domain::trial::series::runs::series;
@@ -158,6 +159,9 @@ fn every() -> Vec<TrialFinding> {
         (factor, TrialProblem::LevelsAlike),
         (factor, TrialProblem::FactorMissing),
         (factor, TrialProblem::DoseBesideSystem),
+        (factor, TrialProblem::FactorUnnamed),
+        (TrialPlace::Series(SeriesField::Level(FactorId(1), 0)), TrialProblem::LevelBlank),
+        (TrialPlace::Series(SeriesField::Level(FactorId(1), 0)), TrialProblem::LevelNotANumber),
         (TrialPlace::Design, TrialProblem::NoFactors),
         (TrialPlace::Design, TrialProblem::TooManyFactors { most: 8 }),
         (TrialPlace::Design, TrialProblem::TooManyRuns { runs: 729, most: 256 }),
@@ -242,6 +246,9 @@ const fn number(what: &TrialProblem) -> usize {
         TrialProblem::NegativeSwelling => 41,
         TrialProblem::SpanOffStandard { .. } => 42,
         TrialProblem::RecoveredTooMuch { .. } => 43,
+        TrialProblem::FactorUnnamed => 44,
+        TrialProblem::LevelBlank => 45,
+        TrialProblem::LevelNotANumber => 46,
     }
 }
 
@@ -249,7 +256,7 @@ const fn number(what: &TrialProblem) -> usize {
 fn every_finding_has_words() {
     let findings = every();
     let seen: BTreeSet<usize> = findings.iter().map(|finding| number(&finding.what)).collect();
-    assert_eq!(seen, (0..=43).collect());
+    assert_eq!(seen, (0..=46).collect());
     let told = Bench::new().say(&findings);
     assert!(!told.contains("something to look at"), "{told}");
     snapshot!("bench", "findings", told);
@@ -289,7 +296,7 @@ fn entries_in_words() {
         bench.sheet = bare_sheet();
         type_in(&mut bench.sheet, field, typed);
         let findings = made_out(&bench.recipe, &bench.sheet).1;
-        writeln!(text, "{}: «{typed}»\n{}", field.key(), bench.say(&findings)).unwrap();
+        writeln!(text, "{}: «{typed}»\n{}", field.box_key(), bench.say(&findings)).unwrap();
     }
     bench.sheet = bare_sheet();
     bench.recipe.liquids[1].solids.text = "140".to_owned();
@@ -336,11 +343,11 @@ fn words_of_boxes_and_figures() {
     let words = &ENGLISH.bench;
     let mut sheet = bare_sheet();
     for field in WeighField::ALL {
-        add(field.key(), box_words((words.field)(*field, &sheet)));
+        add(&field.box_key(), box_words((words.field)(*field, &sheet)));
     }
     (sheet.thickness_way, sheet.overage_of) = (ThicknessWay::Pressed, OverageOf::OvenDry);
     for field in [WeighField::Thickness, WeighField::Overage] {
-        add(field.key(), box_words((words.field)(field, &sheet)));
+        add(&field.box_key(), box_words((words.field)(field, &sheet)));
     }
     let series_fields = [
         SeriesField::Replicates,
@@ -411,8 +418,11 @@ fn names_of_things() {
     for of in
         [Of::Dose(LiquidId(2)), Of::Dose(LiquidId(9)), Of::BoardDensity, Of::MatMoisture, Of::PressFactor, Of::System]
     {
-        add((words.factor)(of, &recipe));
+        add((words.factor)(of, &OwnFactor::default(), &recipe));
     }
+    let lot = OwnFactor { name: "Fibre lot".to_owned(), unit: String::new() };
+    add((words.factor)(Of::Own(FactorId(1)), &lot, &recipe));
+    add((words.factor)(Of::Own(FactorId(1)), &OwnFactor::default(), &recipe));
     let mut system = factor(1, Of::System, Unit::One, &["", ""]);
     system.levels[1].name = "pMDI 4 %".to_owned();
     system.levels[1].liquids = vec![liquid(1, "4", "100", "1230")];
@@ -433,6 +443,7 @@ fn names_of_things() {
     SprayWay::ALL.iter().for_each(|way| add((words.spray_way)(*way).to_owned()));
     BlockWay::ALL.iter().for_each(|way| add((words.block_way)(*way).to_owned()));
     ModelWay::ALL.iter().for_each(|way| add((words.model_way)(*way).to_owned()));
+    RequirementSet::ALL.iter().for_each(|set| add((words.requirement_set)(*set)));
     for (way, factors) in
         [(DesignWay::Full, 3), (DesignWay::Fraction(1), 5), (DesignWay::Fraction(3), 7), (DesignWay::Fraction(4), 3)]
     {
@@ -503,6 +514,32 @@ fn what_the_effects_tell() {
     let sayings = (ENGLISH.bench.sayings)(&both, &series, &bench.context().plain);
     assert!(sayings.iter().any(|saying| saying.starts_with("Significant interaction") && saying.contains("points")));
     writeln!(text, "together\n  {}", sayings.join("\n  ")).unwrap();
+    // Factors of any name and unit are named as they are, with their levels.
+    let own = crate::series::own_factors();
+    let own_series = haulm::domain::trial::series::runs::series(&bench.recipe, &own, &[]).series.unwrap();
+    let by_own: Vec<RunResult> = own_series
+        .runs
+        .iter()
+        .map(|run| {
+            let sign = |factor: usize| if run.levels[factor] == 0 { -1.0 } else { 1.0 };
+            (
+                run.place,
+                1e6 * (0.5
+                    + 0.05 * sign(1)
+                    + 0.03 * sign(2)
+                    + 0.02 * sign(1) * sign(2)
+                    + 0.1 * wobble[usize::from(run.place) % 8]),
+            )
+        })
+        .collect();
+    let named = effects(Property::InternalBond, &own_series, &by_own, ModelWay::Pairs).effects.unwrap();
+    let sayings = (ENGLISH.bench.sayings)(&named, &own_series, &bench.context().plain);
+    assert!(sayings.iter().any(|saying| saying.starts_with("Press temperature, from 180\u{a0}°C to 200\u{a0}°C: ")));
+    assert!(sayings.iter().any(|saying| saying.starts_with("Fibre lot, from A to B: ")));
+    assert!(
+        sayings.iter().any(|saying| saying.contains("higher at press temperature 200\u{a0}°C than at 180\u{a0}°C"))
+    );
+    writeln!(text, "factors of any name\n  {}", sayings.join("\n  ")).unwrap();
     let strength = AtDensity {
         property: Property::InternalBond,
         value: 0.52e6,
@@ -510,8 +547,11 @@ fn what_the_effects_tell() {
         slope: 880.0,
         pieces: 8,
         outside: true,
+        groups: 1,
     };
     writeln!(text, "{}", (ENGLISH.bench.at_density)(&strength, &bench.context().plain)).unwrap();
+    let shared = AtDensity { outside: false, groups: 4, pieces: 1, ..strength };
+    writeln!(text, "{}", (ENGLISH.bench.at_density)(&shared, &bench.context().plain)).unwrap();
     let key = GroupKey::Combination(vec![1, 0]);
     writeln!(text, "{}", (ENGLISH.bench.group)(&key, Some(&series), &bench.context().plain)).unwrap();
     writeln!(text, "{}\n{}", (ENGLISH.bench.redraw)(1, 7), (ENGLISH.bench.redraw)(3, 1)).unwrap();
@@ -534,7 +574,9 @@ fn what_the_effects_tell() {
         (Property::Swelling, Some(0.13), Some(false)),
     ] {
         let required = if property == Property::Swelling { 0.12 } else { 0.45e6 };
-        let saying = (ENGLISH.bench.verdict)(&Judged { property, required, value, met }, &bench.context().plain);
+        let unverified = property == Property::Swelling;
+        let judged = Judged { property, required, unverified, value, met };
+        let saying = (ENGLISH.bench.verdict)(&judged, &bench.context().plain);
         sound(&saying);
         writeln!(text, "{saying}").unwrap();
     }

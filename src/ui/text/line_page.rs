@@ -201,6 +201,7 @@ pub struct LinePage {
     pub period_started: &'static str,
     pub period_since: &'static str,
     pub period_incomplete: &'static str,
+    pub uncertainties: &'static str,
     pub unaccounted: &'static str,
     pub unaccounted_hint: &'static str,
     pub of_liquid: &'static str,

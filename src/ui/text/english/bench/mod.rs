@@ -29,6 +29,7 @@ pub(super) const BENCH: BenchWords = BenchWords {
     redraw: series::redraw,
     group: saying::group,
     at_density: saying::at_density,
+    requirement_set: name::requirement_set,
     board_count: name::board_count,
     verdict: saying::verdict,
     material: name::material,

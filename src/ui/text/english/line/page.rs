@@ -208,6 +208,7 @@ pub const LINE_PAGE: LinePage = LinePage {
     period_started: "New period started. The last dips are its first ones.",
     period_since: "Since",
     period_incomplete: "Enter all required values to see the balance.",
+    uncertainties: "Uncertainties",
     unaccounted: "Unaccounted for",
     unaccounted_hint: "Liquids: what left the tanks less the flow meter total. Fibre: belt scale and liquids less the raw boards.",
     of_liquid: "Material",
