@@ -201,6 +201,14 @@ macro_rules! form {
                 Self { $( $key: $crate::domain::form::Entry::preset($preset, $crate::quantity::Unit::$unit), )* }
             }
         }
+
+        impl $Entries {
+            /// Whether every box is blank.
+            #[must_use]
+            pub fn is_blank(&self) -> bool {
+                [$( &self.$key, )*].into_iter().all($crate::domain::form::Entry::is_blank)
+            }
+        }
     };
 }
 pub(in crate::domain) use form;

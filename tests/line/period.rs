@@ -227,8 +227,5 @@ fn verdicts_in_words() {
         let message = (ENGLISH.line.period)(balance, &context);
         writeln!(text, "{}\n  → {}", message.what, message.fix).unwrap();
     }
-    insta::with_settings!(
-        {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
-        { insta::assert_snapshot!("line_period_verdicts", text) }
-    );
+    snapshot!("line", "period_verdicts", text);
 }

@@ -243,10 +243,7 @@ fn verdicts_in_words() {
         checked(&mill, |readings| readings.board.thickness = readings.board.thickness.map(|t: Length| t * 1.03));
     let message = (ENGLISH.line.split)(&split.density_split.unwrap(), &context);
     writeln!(text, "density\n  {}\n    → {}", message.what, message.fix).unwrap();
-    insta::with_settings!(
-        {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
-        { insta::assert_snapshot!("line_verdicts", text) }
-    );
+    snapshot!("line", "verdicts", text);
 }
 
 /// A mat trimmed 6 % narrower than the recipe says explains a mat that is as much heavier at the speed the line has: with the width measured

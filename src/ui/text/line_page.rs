@@ -115,7 +115,6 @@ pub struct LinePage {
     pub how: &'static str,
     pub nothing_to_keep: &'static str,
     pub check_kept: &'static str,
-    pub given_out: &'static str,
     pub log: &'static str,
     pub log_empty: &'static str,
     pub charted: &'static str,

@@ -5,6 +5,7 @@ mod desk;
 mod effects;
 mod paper;
 mod parts;
+mod selection;
 mod series;
 mod sheet;
 mod tested;
@@ -76,6 +77,7 @@ pub fn bench() -> View {
                 .set("aria-label", page.title)
                 .child(tabs.into_iter().enumerate().map(tab).collect::<View>()),
         )
+        .child(selection::selection(desk))
         .child(body)
         .view()
 }

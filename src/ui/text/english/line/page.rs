@@ -122,7 +122,6 @@ pub const LINE_PAGE: LinePage = LinePage {
     how: "How these figures were computed",
     nothing_to_keep: "Nothing to save: enter belt scale and fibre moisture first.",
     check_kept: "The check is in the log.",
-    given_out: "Saved as",
     log: "Log of checks",
     log_empty: "No checks logged yet.",
     charted: "Plotted over time",
