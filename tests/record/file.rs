@@ -1,6 +1,7 @@
 //! Recipe files: out and in again, and what is refused, with the place.
 
 use crate::faults::cases;
+use crate::json::{json_value, with_part_replaced};
 use crate::sample::{draft, stamp, title};
 use haulm::record::content::revision::Revision;
 use haulm::record::file::recipe::{LARGEST, RecipeFile};
@@ -188,32 +189,6 @@ fn check_any(text: &str) {
     }
 }
 
-fn json_value() -> impl Strategy<Value = Value> {
-    let leaf = prop_oneof![
-        Just(Value::Null),
-        any::<bool>().prop_map(Value::from),
-        any::<i64>().prop_map(Value::from),
-        any::<f64>().prop_map(Value::from),
-        ".{0,12}".prop_map(Value::from),
-    ];
-    leaf.prop_recursive(6, 40, 6, |inner| {
-        prop_oneof![
-            proptest::collection::vec(inner.clone(), 0..6).prop_map(Value::from),
-            proptest::collection::hash_map("[a-z_]{1,12}", inner, 0..6).prop_map(|map| map.into_iter().collect()),
-        ]
-    })
-}
-
-/// Pointers to every part of a value.
-fn pointers(value: &Value, at: &str, all: &mut Vec<String>) {
-    all.push(at.to_owned());
-    match value {
-        Value::Object(map) => map.iter().for_each(|(key, value)| pointers(value, &format!("{at}/{key}"), all)),
-        Value::Array(list) => list.iter().enumerate().for_each(|(n, value)| pointers(value, &format!("{at}/{n}"), all)),
-        _ => {}
-    }
-}
-
 proptest! {
     #![proptest_config(ProptestConfig { cases: cases(400), ..ProptestConfig::default() })]
 
@@ -238,11 +213,8 @@ proptest! {
 
     #[test]
     fn a_file_with_one_part_replaced(pick in any::<usize>(), part in json_value()) {
-        let mut value = serde_json::to_value(sample()).unwrap();
-        let mut all = Vec::new();
-        pointers(&value, "", &mut all);
-        *value.pointer_mut(&all[pick % all.len()]).unwrap() = part;
-        check_any(&value.to_string());
+        let value = serde_json::to_value(sample()).unwrap();
+        check_any(&with_part_replaced(value, pick, part).to_string());
     }
 
     #[test]

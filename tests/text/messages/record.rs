@@ -79,7 +79,7 @@ fn refusals() {
     }
     put("altered", &Refusal::Altered { found: Id::of("a record") });
     assert_eq!(seen, [true; 13]);
-    snapshot!("record_refusals", text);
+    snapshot!("messages", "record_refusals", text);
 }
 
 #[test]
@@ -102,5 +102,5 @@ fn stores() {
     text.extend(errors.iter().map(|error| written(&(ENGLISH.store)(error))));
     text.extend(unread.iter().map(|error| written(&(ENGLISH.unread)(error))));
     text.extend(unsaved.iter().map(|error| written(&(ENGLISH.unsaved)(error))));
-    snapshot!("record_stores", text);
+    snapshot!("messages", "record_stores", text);
 }

@@ -140,7 +140,6 @@ pub(super) const LIBRARY: LibraryPage = LibraryPage {
             records(count)
         )
     },
-    brought_back: |count| format!("{} brought back that the browser had lost.", records(count)),
     save_list: "Save this list as a table (CSV)",
     shared_hint: "On a shared drive: choose a file once, and this library and the file stay the same. What others saved comes in, what \
                   you save goes out.",
