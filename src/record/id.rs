@@ -103,6 +103,8 @@ named! {
     CheckId;
     /// Names one save of a trial.
     TrialId;
+    /// Names one save of a line in the library.
+    KeptLineId;
 }
 
 #[cfg(test)]

@@ -22,7 +22,7 @@ pub use content::summary::Summary;
 pub use content::trial::{OpenTrial, Trial, TrialContent};
 pub use document::{Document, Stored};
 pub use file::line_check::LineCheckFile;
-pub use id::{CheckId, RecipeId, RevisionId, SystemId, TrialId};
+pub use id::{CheckId, KeptLineId, RecipeId, RevisionId, SystemId, TrialId};
 pub use refusal::Refusal;
 pub use store::cache::Cache;
 pub use store::library::Library;

@@ -6,12 +6,13 @@ mod copies;
 mod delivery;
 pub mod documents;
 mod library;
+mod line;
 pub mod link;
 mod pause;
 pub mod records;
 pub mod shared;
 mod systems;
-mod trouble;
+pub mod trouble;
 
 pub use bench::{TrialTable, has_begun};
 pub use library::Imported;
@@ -20,7 +21,7 @@ use super::part::on_recipe::on_recipe;
 use super::part::save::NAME;
 use super::state::documents::Documents;
 use super::state::line::example_line_record;
-use super::state::{BrowserLibrary, OpenDocuments, State, StorageProblem};
+use super::state::{About, BrowserLibrary, OpenDocuments, State};
 use super::text::ENGLISH;
 use crate::browser::graph::*;
 use crate::browser::{LocalStore, clock, event, file, locale, page};
@@ -38,7 +39,7 @@ use crate::record::store::library::{SETTINGS, SaveError, Unread};
 use crate::record::{Cache, Library, Revision, RevisionId, Settings, Store, StoreError};
 use crate::ui::signal::{Memo, effect, memo, when_settled};
 use pause::PAUSE;
-use trouble::{tell_unsaved, unread};
+use trouble::{settled, tell_not_exported, tell_unsaved, unread};
 
 // --- at the start --------------------------------------------------------------------------------
 
@@ -229,7 +230,16 @@ impl State {
     pub fn change_library<T>(&self, change: impl FnOnce(&mut BrowserLibrary) -> Result<T, SaveError>) -> Option<T> {
         let outcome = self.library.try_update(change)?;
         records::write(*self);
-        outcome.map_err(|why| tell_unsaved(*self, &why)).ok()
+        match outcome {
+            Ok(done) => {
+                settled(*self, About::Save);
+                Some(done)
+            }
+            Err(why) => {
+                tell_unsaved(*self, &why);
+                None
+            }
+        }
     }
 
     /// Puts a saved recipe on the page; whether it is there.
@@ -273,14 +283,12 @@ impl State {
         });
         match given {
             Ok(name) => {
+                settled(*self, About::Export);
                 self.tell((self.words.library_page.given_out)(&name));
                 let now = clock::now();
                 self.settings.update(|settings| settings.copied_at = Some(now));
             }
-            Err(why) => {
-                let message = (self.words.unsaved)(&why);
-                self.trouble.set(Some(StorageProblem { message, way_out: None }));
-            }
+            Err(why) => tell_not_exported(*self, &why),
         }
     }
 }

@@ -11,6 +11,7 @@
 //   command(m, p)     a DevTools command and its answer (Chromium only: a journey that uses it is skipped elsewhere, in words)
 //   name, schemes     which engine it is, and the colour schemes it can show
 //   pictures          false where the driver cannot be trusted with a screenshot
+//   afresh()         puts a new tab in place of all that are open, as a new browser has it (else absent)
 //   close()
 //
 // HAULM_ENGINE chooses for a whole run (chromium, firefox, webkit), a journey's option `engine` for that journey.
@@ -92,6 +93,19 @@ async function chromium({ lang = "en-GB", record = true, folder, profile }) {
         .map((entry) => JSON.parse(entry.message).message)
         .filter((event) => event.method === "Network.requestWillBeSent")
         .map((event) => event.params.request.url);
+    },
+    async afresh() {
+      const open = await driver.getAllWindowHandles();
+      await driver.switchTo().newWindow("tab");
+      const fresh = await driver.getWindowHandle();
+      for (const tab of open) {
+        await driver.switchTo().window(tab);
+        await driver.close();
+      }
+      await driver.switchTo().window(fresh);
+      await command("Browser.setDownloadBehavior", { behavior: "default" });
+      // What the old tabs have said was read.
+      for (const log of [logging.Type.BROWSER, logging.Type.PERFORMANCE]) await driver.manage().logs().get(log);
     },
     close: () => driver.quit(),
   };

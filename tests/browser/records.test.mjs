@@ -4,7 +4,8 @@ import assert from "node:assert/strict";
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { journey, pause } from "./harness.mjs";
+import { inflateRawSync } from "node:zlib";
+import { journey } from "./harness.mjs";
 
 /** How the recipe on the page stands to the library. */
 const saved = (page, revision) =>
@@ -51,8 +52,11 @@ journey("a link opens the recipe that it holds, by address and pasted; a damaged
     assert.ok(svg > 100, `the code is ${svg} px wide`);
   });
   // The link follows what is typed after a moment.
-  await pause(900);
-  const made = await link(page);
+  const made = await page.until(async () => {
+    const now = await link(page);
+    assert.match(String(inflateRawSync(Buffer.from(now.split("#open=")[1], "base64url"))), /"711"/);
+    return now;
+  });
   await page.screenshot("link-and-code");
   await page.axe();
   const size = made.length;

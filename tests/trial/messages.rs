@@ -4,6 +4,7 @@ use crate::boards::{piece, tested};
 use crate::sample::{bare_sheet, made_out, recipe, type_in};
 use crate::series::{dose_and_density, factor};
 use crate::support::liquid;
+use crate::words::{sound, written};
 use haulm::domain::trial::boards::at_density::AtDensity;
 use haulm::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use haulm::domain::trial::boards::group::GroupKey;
@@ -31,40 +32,9 @@ use haulm::domain::{Draft, Entry, Grade, LiquidId, What as EntryWhat};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::{Amount, Kind, Unit, Units};
-use haulm::ui::text::{BenchContext, Context, ENGLISH, FieldWords, FigureWords, Message};
+use haulm::ui::text::{BenchContext, Context, ENGLISH, FieldWords, FigureWords};
 use std::collections::BTreeSet;
 use std::fmt::Write;
-
-macro_rules! snapshot {
-    ($name:literal, $text:expr) => {
-        insta::with_settings!(
-            {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
-            { insta::assert_snapshot!(concat!("bench_", $name), $text) }
-        )
-    };
-}
-
-/// Words that blame or plead, and what leaks from the program.
-const NEVER: &[&str] = &["invalid", "please", "nan", "inf", "unwrap", "error"];
-
-fn sound(text: &str) {
-    let lower = text.to_lowercase();
-    for word in lower.split(|c: char| !c.is_alphanumeric()) {
-        assert!(!NEVER.contains(&word), "{word:?} in {text:?}");
-    }
-    for leak in ["Some(", "None", "Amount {", "  ", " ,", " ."] {
-        assert!(!text.contains(leak), "{leak:?} in {text:?}");
-    }
-    assert!(!text.contains("..") || text.contains('«'), "{text:?}");
-}
-
-fn written(message: &Message) -> String {
-    for part in [&message.what, &message.fix] {
-        sound(part);
-        assert!(part.ends_with(['.', '?']), "no whole sentence: {part:?}");
-    }
-    format!("  {}\n    → {}\n", message.what, message.fix)
-}
 
 /// Everything that may be typed at the bench.
 struct Bench {
@@ -289,7 +259,7 @@ fn every_finding_has_words() {
     assert_eq!(seen, (0..=46).collect());
     let told = Bench::new().say(&findings);
     assert!(!told.contains("something to look at"), "{told}");
-    snapshot!("findings", told);
+    snapshot!("bench", "findings", told);
 }
 
 /// The same in customary units, with a comma.
@@ -300,7 +270,7 @@ fn findings_in_customary_units() {
     bench.units.mark = DecimalMark::Comma;
     let numbers: Vec<TrialFinding> =
         every().into_iter().filter(|finding| matches!(number(&finding.what), 5 | 6 | 9 | 26 | 27)).collect();
-    snapshot!("findings_us", bench.say(&numbers));
+    snapshot!("bench", "findings_us", bench.say(&numbers));
 }
 
 /// What is typed wrong, box by box, from the text to the message.
@@ -356,7 +326,7 @@ fn entries_in_words() {
     let results = haulm::domain::trial::boards::group::results(&boards);
     let findings = haulm::domain::trial::boards::target::judge(&results, &bench.requirements).1;
     writeln!(text, "requirement\n{}", bench.say(&findings)).unwrap();
-    snapshot!("entries", text);
+    snapshot!("bench", "entries", text);
 }
 
 #[test]
@@ -429,7 +399,7 @@ fn words_of_boxes_and_figures() {
     for property in Property::ALL {
         add(property.key(), figure_words((words.property)(*property)));
     }
-    snapshot!("words", text);
+    snapshot!("bench", "words", text);
 }
 
 #[test]
@@ -498,9 +468,9 @@ fn names_of_things() {
         TrialPlace::Board(BoardId(2), BoardField::Bending(3, BendingField::Load)),
         TrialPlace::Board(BoardId(1), BoardField::Thickness(2)),
     ] {
-        add((words.place)(place, &bench.context()));
+        add((words.finding)(&TrialFinding::stop(place, TrialProblem::NotWhole), &bench.context()).what);
     }
-    snapshot!("names", text);
+    snapshot!("bench", "names", text);
 }
 
 /// Dose explains most, density less, their pair hardly anything.
@@ -610,5 +580,5 @@ fn what_the_effects_tell() {
         sound(&saying);
         writeln!(text, "{saying}").unwrap();
     }
-    snapshot!("sayings", text);
+    snapshot!("bench", "sayings", text);
 }

@@ -1,6 +1,7 @@
 //! Trials as they are kept: out and in again, saved over and over, and as tables.
 
 use crate::boards::tested;
+use crate::json::{json_value, with_part_replaced};
 use crate::sample::{bare_sheet, recipe, type_in};
 use crate::series::dose_and_density;
 use haulm::domain::trial::boards::requirement_set::RequirementSet;
@@ -169,10 +170,7 @@ fn tables() {
         readings.lines().take(16).collect::<Vec<_>>().join("\n"),
         head.join("\n")
     );
-    insta::with_settings!(
-        {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
-        { insta::assert_snapshot!("bench_tables", text) }
-    );
+    snapshot!("bench", "tables", text);
     for table in [boards_csv(&trial, DecimalMark::Point), readings, sheets] {
         assert!(table.ends_with("\r\n"));
         let text = table.strip_prefix('\u{feff}').expect("a byte-order mark");
@@ -344,30 +342,6 @@ fn results_by_combination_and_run() {
     assert!(text.contains("\"EN 622-5\",\"typed\",\"yes\""), "{text}");
 }
 
-fn json_value() -> impl Strategy<Value = Value> {
-    let leaf = prop_oneof![
-        Just(Value::Null),
-        any::<bool>().prop_map(Value::from),
-        any::<i64>().prop_map(Value::from),
-        ".{0,12}".prop_map(Value::from),
-    ];
-    leaf.prop_recursive(4, 24, 4, |inner| {
-        prop_oneof![
-            proptest::collection::vec(inner.clone(), 0..4).prop_map(Value::from),
-            proptest::collection::hash_map("[a-z_]{1,8}", inner, 0..4).prop_map(|map| map.into_iter().collect()),
-        ]
-    })
-}
-
-fn pointers(value: &Value, at: &str, all: &mut Vec<String>) {
-    all.push(at.to_owned());
-    match value {
-        Value::Object(map) => map.iter().for_each(|(key, value)| pointers(value, &format!("{at}/{key}"), all)),
-        Value::Array(list) => list.iter().enumerate().for_each(|(n, value)| pointers(value, &format!("{at}/{n}"), all)),
-        _ => {}
-    }
-}
-
 proptest! {
     #![proptest_config(ProptestConfig { cases: 200, failure_persistence: None, ..ProptestConfig::default() })]
 
@@ -375,10 +349,8 @@ proptest! {
     /// not the sheets.
     #[test]
     fn a_file_with_one_part_replaced(pick in any::<usize>(), part in json_value()) {
-        let mut value: Value = serde_json::from_str(&sample().file().unwrap()).unwrap();
-        let mut all = Vec::new();
-        pointers(&value, "", &mut all);
-        *value.pointer_mut(&all[pick % all.len()]).unwrap() = part;
+        let value: Value = serde_json::from_str(&sample().file().unwrap()).unwrap();
+        let value = with_part_replaced(value, pick, part);
         if let Ok(trial) = TrialContent::read_file(&value.to_string()) {
             let again = TrialContent::read_file(&trial.file().unwrap());
             prop_assert_eq!(again.as_ref(), Ok(&trial));

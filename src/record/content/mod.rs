@@ -3,6 +3,7 @@
 pub mod binder_system;
 pub mod check_log;
 pub mod comparison;
+pub mod kept_line;
 pub mod line;
 pub mod mixing;
 pub mod revision;
@@ -10,5 +11,5 @@ pub mod sealed;
 pub mod settings;
 pub mod summary;
 pub mod trial;
-/// The boards of a trial, measured.
 pub mod trial_boards;
+pub mod unsaved;

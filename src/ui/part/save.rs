@@ -4,18 +4,24 @@ use super::finding::mark;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, el};
 use crate::domain::Grade;
-use crate::ui::state::state;
+use crate::ui::state::{State, state};
 
 /// The box for the recipe's name.
 pub const NAME: &str = "recipe-name";
 /// What is said about the name while a save waits for it.
 pub const SAYS: &str = "save-says";
 
+/// Whether a save still waits for the name: no longer once one is typed.
+#[must_use]
+pub fn is_name_missing(state: State) -> bool {
+    state.naming.get() && state.title.with(|title| title.name.trim().is_empty())
+}
+
 /// What is said at the name's box while a save waits for it.
 pub fn says() -> View {
     let state = state();
     let missing = move || {
-        state.naming.get().then(|| {
+        is_name_missing(state).then(|| {
             el("p").class("finding stop").child(mark(Grade::Stop)).text(" ").child(state.words.tools.name_missing)
         })
     };

@@ -7,13 +7,17 @@ use crate::browser::{clock, file, page};
 use crate::domain::Draft;
 use crate::domain::recipe::difference::{self, differences};
 use crate::record::content::revision::{Standing, Title};
+use crate::record::content::sealed::Content;
+use crate::record::content::trial::TrialContent;
 use crate::record::document::open_draft::OpenDraft;
-use crate::record::file::library;
 use crate::record::file::recipe::RecipeFile;
+use crate::record::file::{library, line_check};
+use crate::record::limits::clipped_name;
 use crate::record::store::library::SaveError;
 use crate::record::{RecipeId, Refusal, Revision, RevisionId, StoreError};
 use crate::ui::part::on_recipe::on_recipe;
-use crate::ui::state::State;
+use crate::ui::route::Page;
+use crate::ui::state::{About, State};
 use crate::ui::text::isolated;
 
 /// What became of a file that was taken in.
@@ -22,6 +26,8 @@ pub enum Imported {
     Kept,
     /// It cannot be taken; why.
     Refused(Refusal),
+    /// It is open on this page.
+    Opened(Page),
     /// The store did not take it, which is told elsewhere.
     NotKept,
 }
@@ -77,7 +83,7 @@ impl State {
     pub fn duplicate(&self, of: RevisionId) {
         let Some(revision) = self.library.with_untracked(|library| library.revision(of)) else { return };
         let name = &revision.content().name;
-        let name = format!("{} {}", self.words.tools.copy_of, self.name_or_none(name));
+        let name = clipped_name(&format!("{} {}", self.words.tools.copy_of, self.name_or_none(name)));
         let stamp = self.stamp();
         let Some(copy) = self.change_library(|library| library.duplicate(of, name.clone(), stamp)) else { return };
         let recipe = RecipeId(copy.0);
@@ -158,21 +164,50 @@ impl State {
     /// Saves a text to a file of that name, and tells so.
     pub fn hand_out(&self, name: &str, media: &str, text: &str) {
         match file::give_out(name, media, text) {
-            Ok(()) => self.tell((self.words.library_page.given_out)(name)),
-            Err(own) => trouble::tell_unsaved(*self, &SaveError::Store(StoreError::Other(own))),
+            Ok(()) => {
+                trouble::settled(*self, About::Export);
+                self.tell((self.words.library_page.given_out)(name));
+            }
+            Err(own) => trouble::tell_not_exported(*self, &SaveError::Store(StoreError::Other(own))),
         }
     }
 
-    /// Puts the recipe of a file in the library. `fallback` names it if the file does not.
+    /// Puts the recipe or the library of a file in the library, or opens its trial or line check. `fallback` names a recipe if the file does not.
     pub fn import(&self, text: &str, fallback: &str) -> Imported {
+        let imported = self.import_as_it_is(text, fallback);
+        if !matches!(imported, Imported::Refused(_)) {
+            // That another file was refused is over.
+            self.refused.set(None);
+            trouble::settled(*self, About::Import);
+        }
+        imported
+    }
+
+    fn import_trial(&self, text: &str) -> Imported {
+        match self.take_in_trial(text) {
+            Ok(()) => Imported::Opened(Page::Bench),
+            Err(refusal) => Imported::Refused(refusal),
+        }
+    }
+
+    fn import_as_it_is(&self, text: &str, fallback: &str) -> Imported {
         let mut recipe = match RecipeFile::read(text) {
             Ok(recipe) => recipe,
             Err(Refusal::OtherKind { kind }) if kind == library::KIND => return self.merge(text),
-            // Too large for a recipe, but a library may be.
+            Err(Refusal::OtherKind { kind }) if kind == TrialContent::KIND => return self.import_trial(text),
+            Err(Refusal::OtherKind { kind }) if kind == line_check::KIND => return self.import_line(text),
+            // Too large for a recipe, but a library or a trial may be.
             Err(large @ Refusal::TooLarge { .. }) => {
                 return match self.merge(text) {
+                    Imported::Refused(Refusal::OtherKind { kind }) if kind == TrialContent::KIND => {
+                        self.import_trial(text)
+                    }
+                    Imported::Refused(Refusal::OtherKind { kind }) if kind == line_check::KIND => {
+                        self.import_line(text)
+                    }
                     Imported::Refused(
-                        Refusal::NotJson { .. }
+                        Refusal::Empty
+                        | Refusal::NotJson { .. }
                         | Refusal::Foreign
                         | Refusal::OtherKind { .. }
                         | Refusal::TooLarge { .. },
@@ -222,10 +257,11 @@ impl State {
         });
         match given {
             Ok(count) => {
+                trouble::settled(*self, About::Export);
                 self.settings.update(|settings| settings.copied_at = Some(clock::now()));
                 self.tell((words.library_given)(count, &name));
             }
-            Err(why) => trouble::tell_unsaved(*self, &SaveError::Store(why)),
+            Err(why) => trouble::tell_not_exported(*self, &SaveError::Store(why)),
         }
     }
 
@@ -251,6 +287,11 @@ impl State {
         self.tell((self.words.library_page.filled_again)(count));
     }
 
+    /// What work is called that is set aside now.
+    pub(super) fn unsaved_work(&self, name: &str) -> String {
+        clipped_name(&(self.words.library_page.unsaved_work)(&clock::time(clock::now()), name.trim()))
+    }
+
     /// What is on the recipe page and not saved goes into the library before something else takes its place.
     pub fn set_aside_unsaved(&self) {
         let OpenDraft { from, mut title, draft, example, .. } = self.current_recipe();
@@ -264,7 +305,7 @@ impl State {
         {
             return;
         }
-        title.name = (self.words.library_page.unsaved_work)(&clock::time(clock::now()), title.name.trim());
+        title.name = self.unsaved_work(&title.name);
         let stamp = self.stamp();
         _ = self.change_library(|library| library.save(Revision::first(title, draft, stamp)?));
     }

@@ -77,6 +77,23 @@ pub struct StorageProblem {
     pub message: Message,
     /// What helps, as a button.
     pub way_out: Option<WayOut>,
+    /// What it is about, by which it is known when it is no longer true.
+    pub about: About,
+}
+
+/// What a trouble is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum About {
+    /// The browser's stores, until they are in order again.
+    Stores,
+    /// Something stored that could not be read at the start; it stays until it is closed.
+    Start,
+    /// A step that was not saved, until one is.
+    Save,
+    /// A file or a link that was refused, until one is opened.
+    Import,
+    /// A file that was not written, until one is.
+    Export,
 }
 
 /// What helps against trouble with keeping things.
@@ -164,6 +181,8 @@ pub struct State {
     pub held: StoredValue<Option<Notice>>,
     /// What went wrong with keeping things, until it goes right again.
     pub trouble: RwSignal<Option<StorageProblem>>,
+    /// Why the file that was chosen last in the library is not there.
+    pub refused: RwSignal<Option<Message>>,
     /// The recipe as a link; `None` where the browser cannot make one.
     pub link: RwSignal<Option<String>>,
     /// The library file on a shared drive.
@@ -258,6 +277,7 @@ impl State {
             documents: StoredValue::new(documents),
             held: StoredValue::new(None),
             trouble: RwSignal::new(trouble),
+            refused: RwSignal::new(None),
             link: RwSignal::new(None),
             shared: RwSignal::new(SharedFile::default()),
             newer: RwSignal::new(false),

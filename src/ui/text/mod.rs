@@ -32,7 +32,6 @@ pub use page::{HelpPage, LibraryPage, MixPage, RecipePage, Rescue, SystemsPage, 
 pub use show::{lower_first, shown, trimmed, trimmed_to, unit_shown};
 pub use width::{plus_minus, width_shown};
 
-use crate::domain::balance::closure::{Node, StreamName};
 use crate::domain::balance::machine::Machine;
 use crate::domain::chemistry::solute::Solute;
 use crate::domain::chemistry::solution::MakeUpError;
@@ -47,7 +46,6 @@ use crate::domain::{
     BoardKind, DoseWay, Draft, Field, Figure, Finding, Furnish, Grade, Role, Station, Substance, What,
 };
 use crate::quantity::kind::UnitSystem;
-use crate::quantity::{Dimension, Kind};
 use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, StoreError};
 use std::borrow::Cow;
@@ -57,8 +55,6 @@ use std::borrow::Cow;
 pub struct Words {
     /// The language's code (BCP 47), for the page's `lang`.
     pub code: &'static str,
-    /// The language's own name.
-    pub language: &'static str,
     /// Label and hint of a field. A liquid's field is labelled without the liquid's name.
     pub field: fn(Field, &Draft) -> FieldWords,
     /// A field by its full name, as messages call it: with the liquid's name.
@@ -98,10 +94,6 @@ pub struct Words {
     pub dose_way: fn(DoseWay, &Draft) -> Cow<'static, str>,
     /// A binder system of the starting library.
     pub binder_system: fn(SystemKey) -> SystemWords,
-    /// A kind of figure, where its unit is chosen.
-    pub kind: fn(Kind) -> &'static str,
-    /// What a unit measures.
-    pub dimension: fn(Dimension) -> &'static str,
     /// A system of units.
     pub system: fn(UnitSystem) -> &'static str,
     /// A substance that is dissolved in water.
@@ -116,10 +108,6 @@ pub struct Words {
     pub make_up: fn(&MakeUpError, &Context<'_>) -> Message,
     /// Why a glue cannot be mixed. The names of the parts stand in their places.
     pub glue: fn(&GlueError, &[&str], &Context<'_>) -> Message,
-    /// A machine of the balance, or the world outside the line.
-    pub node: fn(Node) -> &'static str,
-    /// What flows between two machines; a liquid by its name.
-    pub stream: fn(StreamName, &Draft) -> Cow<'_, str>,
     /// A number from a table.
     pub constant: fn(Constant) -> &'static str,
     /// Where a formula comes from.

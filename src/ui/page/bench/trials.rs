@@ -10,7 +10,7 @@ use crate::domain::Grade;
 use crate::record::content::trial::{LARGEST, Trial};
 use crate::ui::part::finding::told;
 use crate::ui::part::save::when;
-use crate::ui::persistence::TrialTable;
+use crate::ui::persistence::{TrialTable, records};
 use crate::ui::signal::RwSignal;
 use crate::ui::state::State;
 use crate::ui::text::{Carrier, Message};
@@ -25,6 +25,8 @@ pub fn trials(desk: Desk) -> View {
         refused.set(None);
         spawn_local(async move {
             let text = file::read_text(&chosen, LARGEST as u64).await;
+            // What of the trial on the page is saved is known only then.
+            records::loaded(state).await;
             // The page may be gone meanwhile.
             _ = refused.try_set(taken(state, text));
         });

@@ -187,7 +187,10 @@ fn rename(state: State, head: crate::record::RevisionId, now: String, open: RwSi
                     .set("aria-describedby", says.clone())
                     .set("aria-invalid", move || missing.get().then_some("true"))
                     .property("value", move || text.get())
-                    .on("input", move |event| text.set(event_target_value(&event)))
+                    .on("input", move |event| {
+                        missing.set(false);
+                        text.set(event_target_value(&event));
+                    })
                     .on_key(move |event| match event.key().as_str() {
                         "Enter" => enter(),
                         "Escape" => open.set(Open::Nothing),

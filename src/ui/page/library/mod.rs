@@ -4,6 +4,7 @@ mod differences;
 mod facts;
 mod files;
 mod history;
+mod kept_lines;
 mod line;
 mod list;
 mod unreadable;
@@ -66,6 +67,7 @@ pub fn library() -> View {
         .child(take_away(state, found, query))
         .child(removed(state, found))
         .child(files::files())
+        .child(kept_lines::kept_lines())
         .child(unreadable::unreadable())
         .view()
 }

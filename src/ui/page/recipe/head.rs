@@ -34,7 +34,7 @@ pub fn head() -> View {
                         .set("autocomplete", "off")
                         .set("placeholder", words.untitled)
                         .set("aria-describedby", save::SAYS)
-                        .set("aria-invalid", move || state.naming.get().then_some("true"))
+                        .set("aria-invalid", move || save::is_name_missing(state).then_some("true"))
                         .property("value", move || name.get())
                         .on("input", move |event| {
                             let text = event_target_value(&event);

@@ -23,7 +23,6 @@ use super::Words;
 /// English, spelled the British way, units as their symbols.
 pub static ENGLISH: Words = Words {
     code: "en",
-    language: "English",
     field: field::field,
     field_name: field::field_name,
     figure: figure::figure,
@@ -43,8 +42,6 @@ pub static ENGLISH: Words = Words {
     water_way: name::water_way,
     dose_way: name::dose_way,
     binder_system: system::binder_system,
-    kind: name::kind,
-    dimension: name::dimension,
     system: name::system,
     solute: name::solute,
     mix_field: mix::field,
@@ -52,8 +49,6 @@ pub static ENGLISH: Words = Words {
     share_way: mix::share_way,
     make_up: make_up::make_up,
     glue: make_up::glue,
-    node: balance::node,
-    stream: balance::stream,
     constant: balance::constant,
     ground: balance::ground,
     refusal: record::refusal,
