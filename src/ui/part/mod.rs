@@ -1,7 +1,6 @@
 //! What several pages are made of.
 
 pub mod amount;
-pub mod bar;
 pub mod caution;
 pub mod code;
 pub mod differences;
