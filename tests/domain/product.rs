@@ -2,7 +2,8 @@
 
 use haulm::domain::chemistry::equilibrium_moisture::equilibrium_moisture;
 use haulm::domain::recipe::check::limit_of;
-use haulm::domain::recipe::limit::{Window, mat_moisture, press_factor};
+use haulm::domain::recipe::binder_system::SystemKey;
+use haulm::domain::recipe::limit::{Source, Window, mat_moisture, press_factor};
 use haulm::domain::recipe::typical_density::{choose_substance, follow_solids, typical_density};
 use haulm::domain::{
     BoardKind, Caution, DoseWay, Draft, Entry, Field, Furnish, Grade, LiquidDraft, LiquidField, LiquidId, Role,
@@ -116,6 +117,21 @@ fn the_typical_press_factor_is_that_of_the_binders() {
 fn the_density_spread_is_that_of_the_standard() {
     let spread = BoardKind::ALL.iter().map(|kind| kind.density_spread()).collect::<Vec<_>>();
     assert_eq!(spread, [Some(0.07), Some(0.10), None]);
+}
+
+/// One source, in one place: the library's pMDI names the source of the range that its dose is checked against.
+#[test]
+fn the_typical_isocyanate_dose_has_the_source_of_its_range() {
+    let dose = Field::Liquid(FIRST, LiquidField::Dose);
+    for system in [SystemKey::Pmdi, SystemKey::PmdiEmulsified] {
+        let liquids = system.system().liquids;
+        let draft = Draft { liquids: liquids.clone(), ..Draft::default() };
+        let window = limit_of(&draft, dose).usual.unwrap();
+        let Source::Published(source) = window.source else { panic!("{window:?}") };
+        assert!(liquids[0].source.contains(source), "{} names {source}", liquids[0].source);
+        let typical: f64 = liquids[0].dose.text.parse().unwrap();
+        assert!((window.low..=window.high).contains(&typical));
+    }
 }
 
 /// Source: Wood Handbook, FPL-GTR-190, table 4-2, all 342 cells.

@@ -16,3 +16,4 @@ pub mod solve;
 pub mod solved;
 /// The stations in the material's order.
 pub mod station;
+mod value;

@@ -7,6 +7,7 @@ use crate::domain::compare::rounding::without_noise;
 use crate::domain::compare::unpriced::missing;
 use crate::domain::recipe::binder_system::add_liquids;
 use crate::domain::recipe::check::read_field;
+use crate::domain::recipe::liquid::Faces;
 use crate::domain::recipe::draft::{Draft, FeedWay, LiquidDraft, WaterWay};
 use crate::domain::recipe::field::{Field, LiquidField};
 use crate::quantity::{Amount, Unit};
@@ -130,6 +131,8 @@ pub enum Differing {
     FeedWay(Vec<FeedWay>),
     /// What fixes the water dose, for each system.
     WaterWay(Vec<WaterWay>),
+    /// The faces that water is sprayed on, for each system.
+    SprayedFaces(Vec<Faces>),
     /// A number, for each system; `None` where it is blank, not readable or not used.
     Number(Field, Vec<Option<Amount>>),
 }
@@ -239,6 +242,10 @@ pub fn differences(systems: &[System]) -> Vec<Difference> {
     let water: Vec<_> = systems.iter().map(|system| system.draft.water_way).collect();
     if !all_same(&water) {
         found.push(Difference { belongs: Belongs::System, what: Differing::WaterWay(water) });
+    }
+    let faces: Vec<_> = systems.iter().map(|system| system.draft.sprayed_faces).collect();
+    if !all_same(&faces) {
+        found.push(Difference { belongs: Belongs::of(Field::SurfaceSpray), what: Differing::SprayedFaces(faces) });
     }
     for field in Field::PLAIN {
         let amounts: Vec<_> = systems.iter().map(|system| amount(&system.draft, *field)).collect();

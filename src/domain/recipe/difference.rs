@@ -54,6 +54,8 @@ pub enum Difference {
     FeedWay,
     /// What fixes the water dose.
     WaterWay,
+    /// The faces that water is sprayed on.
+    SprayedFaces,
     /// What is typed in a box; of a liquid that both have.
     Entry(Field),
     /// A choice about a liquid that both have.
@@ -78,6 +80,9 @@ pub fn differences(one: &Draft, other: &Draft) -> Vec<Difference> {
     }
     if one.water_way != other.water_way {
         found.push(Difference::WaterWay);
+    }
+    if one.sprayed_faces != other.sprayed_faces {
+        found.push(Difference::SprayedFaces);
     }
     let differs = |field: &Field| match (one.entry(*field), other.entry(*field)) {
         (Some(a), Some(b)) => (&a.text, a.unit) != (&b.text, b.unit) && !(a.is_blank() && b.is_blank()),
@@ -106,6 +111,7 @@ pub fn take(to: &mut Draft, from: &Draft, difference: Difference) {
         Difference::BoardKind => to.board_kind = from.board_kind,
         Difference::FeedWay => to.feed_way = from.feed_way,
         Difference::WaterWay => to.water_way = from.water_way,
+        Difference::SprayedFaces => to.sprayed_faces = from.sprayed_faces,
         Difference::Entry(field) => {
             if let (Some(entry), Some(taken)) = (to.entry_mut(field), from.entry(field)) {
                 entry.clone_from(taken);
@@ -129,12 +135,13 @@ mod tests {
     use super::{Difference, LiquidChoice, differences, take};
     use crate::domain::recipe::draft::FeedWay;
     use crate::domain::recipe::example::example;
-    use crate::domain::{Draft, Entry, Field, LiquidDraft, LiquidField, LiquidId, Role};
+    use crate::domain::{Draft, Entry, Faces, Field, LiquidDraft, LiquidField, LiquidId, Role};
     use crate::quantity::Unit;
 
     fn changed() -> Draft {
         let mut draft = example();
         draft.feed_way = FeedWay::LineSpeed;
+        draft.sprayed_faces = Faces::Top;
         draft.plain.board_density = Entry::typed("712", Unit::KilogramPerCubicMetre);
         if let Some(liquid) = draft.liquids.first_mut() {
             liquid.name.push_str(" II");
@@ -152,6 +159,7 @@ mod tests {
             differences(&old, &new),
             [
                 Difference::FeedWay,
+                Difference::SprayedFaces,
                 Difference::Entry(Field::BoardDensity),
                 Difference::Choice(first, LiquidChoice::Name),
                 Difference::Entry(Field::Liquid(first, LiquidField::Solids)),

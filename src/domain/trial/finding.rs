@@ -1,6 +1,6 @@
 //! What there is to say at the bench: data, without a word of any language.
 
-use crate::domain::Grade;
+use crate::domain::{BoardKind, Grade};
 use crate::domain::recipe::finding::{Place as RecipePlace, What as RecipeWhat};
 use crate::domain::trial::boards::board::BoardId;
 use crate::domain::trial::boards::field::BoardField;
@@ -210,11 +210,12 @@ pub enum TrialProblem {
         /// The target.
         target: Amount,
     },
-    /// The density within a board differs by more than [`DENSITY_SPREAD`](crate::domain::trial::boards::target::DENSITY_SPREAD)
-    /// from its mean.
+    /// The density within a board differs by more from its mean than the standard for its kind allows.
     UnevenProfile {
         /// The largest deviation, a share of the mean.
         deviation: Amount,
+        /// The kind of board, which says how far it may be off.
+        kind: BoardKind,
     },
     /// Runs without a board, which are left out of the effects.
     RunsMissing {

@@ -8,6 +8,8 @@
 mod expr;
 /// The formulas of the balance.
 mod formula;
+/// The same formulas per oven-dry fibre, where there is no flow.
+mod per_fibre;
 /// What a field held when the recipe was solved.
 pub(in crate::domain) mod given;
 /// The letters of the model.

@@ -206,7 +206,7 @@ fn test(trial: &TrialContent, planned: &Planned) -> Tested {
         // What is said of one entry stands at its box.
         findings
             .extend(measured.findings.into_iter().filter(|finding| !matches!(finding.what, TrialProblem::Entry(_))));
-        findings.extend(uneven(&measured.board));
+        findings.extend(uneven(&measured.board, trial.made_with(draft).0.board_kind));
         let own = draft.run.and_then(|place| planned.sheets.iter().find(|sheet| sheet.run.place == place));
         let sheet = match own {
             Some(own) => own.sheet.clone(),

@@ -130,6 +130,7 @@ fn name(state: State, difference: Difference, old: &Draft, new: &Draft) -> Strin
     match difference {
         Difference::FeedWay => words.feed_way.to_owned(),
         Difference::WaterWay => words.water_way.to_owned(),
+        Difference::SprayedFaces => words.sprayed_faces.to_owned(),
         Difference::Furnish => words.furnish.to_owned(),
         Difference::BoardKind => words.board_kind.to_owned(),
         Difference::Entry(field) => (state.words.field_name)(field, new),
@@ -153,6 +154,7 @@ fn told(state: State, difference: Difference, draft: &Draft) -> String {
     match difference {
         Difference::FeedWay => (words.feed_way)(draft.feed_way).to_owned(),
         Difference::WaterWay => (words.water_way)(draft.water_way).to_owned(),
+        Difference::SprayedFaces => (words.faces)(draft.sprayed_faces).to_owned(),
         Difference::Furnish => (words.furnish)(draft.furnish).to_owned(),
         Difference::BoardKind => (words.board_kind)(draft.board_kind).to_owned(),
         Difference::Entry(field) => entered(state, draft, field),

@@ -1,6 +1,6 @@
 //! A new delivery: what its certificate moves, before it is accepted.
 
-use super::context::solved;
+use super::context::{off_line, solved};
 use super::parts::{choose, findings, numbered, numbers, setting, shown, table, table_row};
 use super::sheet::pump_name;
 use crate::browser::element::{Part, View, button, el, many};
@@ -162,7 +162,7 @@ fn result(state: State) -> View {
                 .view(),
         ])
     })
-    .unwrap_or_else(|| el("p").class("empty").child(page.no_recipe).view())
+    .unwrap_or_else(|| off_line(state))
 }
 
 /// How the density at the pump came about, where a temperature moves it.

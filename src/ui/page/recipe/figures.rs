@@ -38,6 +38,7 @@ const fn plain(station: Station) -> &'static [Figure] {
             Figure::BlenderMoisture,
             Figure::WaterNeeded,
             Figure::WaterOnHand,
+            Figure::WaterDoseOnFibre,
         ],
         Station::Mat => &[
             Figure::MatMoisture,
@@ -56,6 +57,7 @@ const fn plain(station: Station) -> &'static [Figure] {
             Figure::PressedThickness,
             Figure::RawBoard,
             Figure::SurfaceSpray,
+            Figure::SurfaceSprayVolume,
             Figure::PressVapour,
             Figure::HeatPerWater,
             Figure::PressHeat,
@@ -79,6 +81,7 @@ fn particular(state: State, station: Station) -> View {
                     LiquidFigure::Share,
                     LiquidFigure::SolidsOnFibre,
                     LiquidFigure::LiquidOnFibre,
+                    LiquidFigure::ThinningOnFibre,
                     LiquidFigure::Water,
                     LiquidFigure::Thinning,
                     LiquidFigure::Spray,

@@ -5,7 +5,7 @@ use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
 use crate::domain::recipe::draft::{FeedWay, WaterWay};
 use crate::domain::recipe::finding::What;
-use crate::domain::{BoardKind, Field, Finding, Furnish, Grade, Place, Station};
+use crate::domain::{BoardKind, Faces, Field, Finding, Furnish, Grade, Place, Station};
 use crate::ui::field::choice::labelled;
 use crate::ui::field::number::number;
 use crate::ui::part::finding::{mark, says};
@@ -49,9 +49,10 @@ fn main_fields(state: State, station: Station) -> View {
         Station::Fibre => {
             let way = state.cell(move || state.draft.with(|draft| draft.feed_way));
             let flow = move || match way.get() {
-                FeedWay::OvenDry | FeedWay::Belt => number(Field::FibreFlow),
-                FeedWay::LineSpeed => number(Field::WantedLineSpeed),
-                FeedWay::PressFactor => number(Field::WantedPressFactor),
+                FeedWay::OvenDry | FeedWay::Belt => Some(number(Field::FibreFlow)),
+                FeedWay::LineSpeed => Some(number(Field::WantedLineSpeed)),
+                FeedWay::PressFactor => Some(number(Field::WantedPressFactor)),
+                FeedWay::None => None,
             };
             grid(
                 many([furnish(state), feed_way(state).view(), flow.view(), number(Field::FibreMoisture).view()]).view(),
@@ -96,6 +97,7 @@ fn folded(state: State, station: Station) -> View {
     let inside: Vec<Field> =
         Field::PLAIN.iter().copied().filter(|field| field.is_folded() && field.station() == station).collect();
     let boxes = fields(&inside);
+    let faces = (station == Station::Mat).then(|| sprayed_faces(state));
     let gravest = state.cell(move || {
         let here = state.findings(|finding| matches!(finding.place, Place::Field(field) if inside.contains(&field)));
         here.iter().map(|finding| finding.grade).min()
@@ -109,7 +111,7 @@ fn folded(state: State, station: Station) -> View {
     el("details")
         .class("more")
         .child(el("summary").child(state.words.recipe_page.advanced).child(pinned))
-        .child(el("div").class("fields").child(boxes))
+        .child(el("div").class("fields").child(boxes).child(faces))
         .view()
 }
 
@@ -139,12 +141,25 @@ fn board_kind(state: State) -> View {
     labelled("board-kind".to_owned(), label, Signal::stored(choices), now, choose)
 }
 
+fn sprayed_faces(state: State) -> View {
+    let choices = Faces::ALL.iter().map(|each| (each.key().to_owned(), (state.words.faces)(*each).to_owned())).collect();
+    let now = state.cell(move || state.draft.with(|draft| draft.sprayed_faces.key()).to_owned());
+    let choose = Callback::new(move |key: String| {
+        if let Some(each) = Faces::ALL.iter().find(|each| each.key() == key) {
+            state.edit(None, |draft| draft.sprayed_faces = *each);
+        }
+    });
+    let label = Signal::stored(state.words.recipe_page.sprayed_faces.to_owned());
+    labelled("sprayed-faces".to_owned(), label, Signal::stored(choices), now, choose)
+}
+
 const fn feed_key(way: FeedWay) -> &'static str {
     match way {
         FeedWay::OvenDry => "oven_dry",
         FeedWay::Belt => "belt",
         FeedWay::LineSpeed => "line_speed",
         FeedWay::PressFactor => "press_factor",
+        FeedWay::None => "none",
     }
 }
 

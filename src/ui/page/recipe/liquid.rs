@@ -3,7 +3,7 @@
 use crate::browser::element::{Part, View, button, el, svg};
 use crate::browser::graph::*;
 use crate::browser::page;
-use crate::domain::recipe::typical_density::choose_substance;
+use crate::domain::recipe::typical_density::{choose_role, choose_substance};
 use crate::domain::{
     DoseWay, Draft, Entry, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance,
 };
@@ -180,7 +180,7 @@ where
 
 fn role(state: State, id: LiquidId) -> View {
     let now = state.cell(move || of(state, id, |liquid| liquid.role));
-    let choose = Callback::new(move |role: Role| change(state, None, id, |liquid| liquid.role = role));
+    let choose = Callback::new(move |role: Role| state.edit(None, |draft| choose_role(draft, id, role)));
     choice(
         format!("liquid-role-{}", id.0),
         state.words.recipe_page.liquid_role,
@@ -211,35 +211,21 @@ fn way_key(way: DoseWay) -> String {
         DoseWay::SolidsOnFibre => "solids_on_fibre".to_owned(),
         DoseWay::LiquidOnFibre => "liquid_on_fibre".to_owned(),
         DoseWay::LiquidPerBoard => "liquid_per_board".to_owned(),
+        DoseWay::LiquidOnFaces(faces) => format!("on_faces-{}", faces.key()),
         DoseWay::SolidsOnLiquid(base) => format!("on-{}", base.0),
     }
-}
-
-/// The ways open to a liquid: on fibre, per board, and on each other liquid.
-fn ways(draft: &Draft, id: LiquidId) -> Vec<DoseWay> {
-    let others = draft.liquids.iter().map(|liquid| liquid.id).filter(|other| *other != id);
-    [DoseWay::SolidsOnFibre]
-        .into_iter()
-        .chain(others.map(DoseWay::SolidsOnLiquid))
-        .chain([DoseWay::LiquidOnFibre, DoseWay::LiquidPerBoard])
-        .collect()
 }
 
 fn dose_way(state: State, id: LiquidId) -> View {
     let choices = state.cell(move || {
         state.draft.with(|draft| {
             let words = |way: DoseWay| -> Choice { (way_key(way), (state.words.dose_way)(way, draft).into_owned()) };
-            let mut ways = ways(draft, id);
-            // A base that is gone is still what was chosen.
-            if let Some(now) = draft.liquid(id).map(|liquid| liquid.dose_way).filter(|now| !ways.contains(now)) {
-                ways.push(now);
-            }
-            ways.into_iter().map(words).collect::<Vec<_>>()
+            draft.dose_ways(id).into_iter().map(words).collect::<Vec<_>>()
         })
     });
     let now = state.cell(move || of(state, id, |liquid| way_key(liquid.dose_way)).unwrap_or_default());
     let choose = Callback::new(move |key: String| {
-        let way = state.draft.with_untracked(|draft| ways(draft, id).into_iter().find(|way| way_key(*way) == key));
+        let way = state.draft.with_untracked(|draft| draft.dose_ways(id).into_iter().find(|way| way_key(*way) == key));
         if let Some(way) = way {
             go_over(state, id, way);
         }

@@ -32,7 +32,7 @@ pub(super) fn stream(name: StreamName, draft: &Draft) -> Cow<'_, str> {
         StreamName::Laid => "Furnish to the former",
         StreamName::Trim => "Mat trim, returned",
         StreamName::Mat => "Mat",
-        StreamName::SurfaceSpray => "Water sprayed on the mat",
+        StreamName::SurfaceSpray => "Face water",
         StreamName::PressVapour => "Water driven out in the press",
         StreamName::RawBoard => "Raw board",
         StreamName::Conditioning => "Water taken up while stacked",

@@ -137,6 +137,7 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     furnish: "Furnish",
     board_kind: "Board type",
     feed_way: "The fibre flow is fixed by",
+    sprayed_faces: "Face water on",
     water_way: "The water dose is fixed by",
     liquids: "Liquids, in order of addition",
     no_liquids: "No liquids yet. Take a binder system, or add a liquid.",
