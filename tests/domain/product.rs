@@ -1,8 +1,8 @@
 //! Typical ranges know the furnish and the board; what a recipe starts with follows what was chosen.
 
-use haulm::domain::chemistry::equilibrium_moisture::equilibrium_moisture;
-use haulm::domain::recipe::check::limit_of;
+use haulm::domain::chemistry::equilibrium_moisture::{at_standard_climate, equilibrium_moisture};
 use haulm::domain::recipe::binder_system::SystemKey;
+use haulm::domain::recipe::check::limit_of;
 use haulm::domain::recipe::limit::{Source, Window, mat_moisture, press_factor};
 use haulm::domain::recipe::typical_density::{choose_substance, follow_solids, typical_density};
 use haulm::domain::{
@@ -154,10 +154,14 @@ fn equilibrium_moisture_is_that_of_the_table() {
         equilibrium_moisture(ThermodynamicTemperature::new::<degree_celsius>(at), Ratio::new::<percent>(humidity))
     };
     assert!(celsius(150.0, 65.0).is_none() && celsius(20.0, 99.0).is_none());
-    // The hint beside the board moisture says what the table gives.
-    let room = celsius(20.0, 65.0).unwrap().dry_basis().get::<percent>();
-    let hint = (ENGLISH.field)(Field::BoardMoisture, &Draft::default()).hint;
-    assert!(hint.contains(&format!("{room:.1} %")), "{room}: {hint}");
+    // What is offered for the board moisture is what the table gives, between its rows of 60 and 70 °F.
+    let room = celsius(20.0, 65.0).unwrap();
+    assert_eq!(at_standard_climate(), Some(room));
+    let between = 12.1 + (68.0 - 60.0) / 10.0 * (12.0 - 12.1);
+    assert!((room.dry_basis().get::<percent>() - between).abs() < 1e-9);
+    let mut draft = Draft::default();
+    draft.enter_standard_climate();
+    assert_eq!(draft.plain.board_moisture, Entry::typed("12", Unit::PercentDryBasis));
 }
 
 #[test]

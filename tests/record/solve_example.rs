@@ -65,9 +65,7 @@ fn prints_the_balance_with_unit_and_basis_in_every_key() {
 /// A recipe of a laboratory prints doses on fibre and the mat weight, and no key of a flow.
 #[test]
 fn a_recipe_without_a_fibre_flow_has_doses_and_a_mat() {
-    let path = spoilt("laboratory", |recipe| {
-        recipe.replace("\"feed_way\": \"oven_dry\"", "\"feed_way\": \"none\"")
-    });
+    let path = spoilt("laboratory", |recipe| recipe.replace("\"feed_way\": \"oven_dry\"", "\"feed_way\": \"none\""));
     let output = solve(&path);
     fs::remove_file(&path).unwrap();
     assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));

@@ -6,8 +6,8 @@ use haulm::domain::recipe::caution::Caution;
 use haulm::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
 use haulm::domain::recipe::safety_limit::safety_limits;
 use haulm::domain::{
-    DoseWay, Draft, Entry, Faces, Field, Figure, Finding, Grade, LiquidField, LiquidFigure, LiquidId, Place, Role, Station,
-    Substance, What, Work, cautions, cautions_at, cautions_of_solution, example, work_out,
+    DoseWay, Draft, Entry, Faces, Field, Figure, Finding, Grade, LiquidField, LiquidFigure, LiquidId, Place, Role,
+    Station, Substance, What, Work, cautions, cautions_at, cautions_of_solution, example, work_out,
 };
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::System;

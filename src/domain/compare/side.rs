@@ -7,9 +7,9 @@ use crate::domain::compare::rounding::without_noise;
 use crate::domain::compare::unpriced::missing;
 use crate::domain::recipe::binder_system::add_liquids;
 use crate::domain::recipe::check::read_field;
-use crate::domain::recipe::liquid::Faces;
 use crate::domain::recipe::draft::{Draft, FeedWay, LiquidDraft, WaterWay};
 use crate::domain::recipe::field::{Field, LiquidField};
+use crate::domain::recipe::liquid::Faces;
 use crate::quantity::{Amount, Unit};
 
 /// The fewest systems that can be compared.

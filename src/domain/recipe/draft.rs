@@ -2,10 +2,12 @@
 
 pub use crate::domain::form::Entry;
 
+use crate::domain::chemistry::equilibrium_moisture::at_standard_climate;
 use crate::domain::form::entries_of;
 use crate::domain::recipe::field::{Field, LiquidField, Plain};
 use crate::domain::recipe::liquid::{DoseWay, Faces, LiquidId, Role, Substance};
 use crate::domain::recipe::product::{BoardKind, Furnish, Product};
+use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::{Kind, Unit};
 use serde::{Deserialize, Serialize};
 
@@ -194,6 +196,15 @@ impl Draft {
         match field {
             Field::Liquid(id, part) => self.liquid_mut(id).map(|liquid| liquid.entry_mut(part)),
             plain => self.plain.entry_mut(plain),
+        }
+    }
+
+    /// Enters the moisture of solid wood at 20 °C and 65 % as that of the board, to a tenth of a percent. Straw and bonded board take up
+    /// less: it is a start, and no measurement.
+    pub fn enter_standard_climate(&mut self) {
+        if let Some(moisture) = at_standard_climate() {
+            let percent = (Unit::PercentDryBasis.from_base(moisture.dry_basis().value) * 10.0).round() / 10.0;
+            self.plain.board_moisture = Entry::typed(editable(percent, DecimalMark::Point), Unit::PercentDryBasis);
         }
     }
 

@@ -112,8 +112,7 @@ impl Liquids {
     pub fn new(list: ArrayVec<Liquid, MOST_LIQUIDS>) -> Result<Self, BaseError> {
         let mut order = ArrayVec::<u8, MOST_LIQUIDS>::new();
         for (at, liquid) in list.iter().enumerate() {
-            if let Dosing::SolidsOnLiquid(_, base) = liquid.dosing
-            {
+            if let Dosing::SolidsOnLiquid(_, base) = liquid.dosing {
                 match list.get(base) {
                     None => return Err(BaseError::Missing(at)),
                     Some(base) if base.dosing.on_faces().is_some() => return Err(BaseError::OnFaces(at)),

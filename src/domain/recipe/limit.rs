@@ -112,8 +112,7 @@ fn dose(liquid: &LiquidDraft, beside_another: bool, product: Product) -> Limit {
 }
 
 /// Where the typical dose of a pMDI that is the only binder comes from.
-pub const PMDI_DOSE_SOURCE: &str =
-    "Cheng, Han, Fang (2013), about 3 % on split wheat straw at 640 kg/m³; Halvarsson, Edlund, Norgren (2010), 3 to 5 % on rice \
+pub const PMDI_DOSE_SOURCE: &str = "Cheng, Han, Fang (2013), about 3 % on split wheat straw at 640 kg/m³; Halvarsson, Edlund, Norgren (2010), 3 to 5 % on rice \
      straw; from 2 to 6 % unverified";
 
 /// Solids on oven-dry fibre, %.

@@ -1,6 +1,5 @@
 //! What there is to say at the bench: data, without a word of any language.
 
-use crate::domain::{BoardKind, Grade};
 use crate::domain::recipe::finding::{Place as RecipePlace, What as RecipeWhat};
 use crate::domain::trial::boards::board::BoardId;
 use crate::domain::trial::boards::field::BoardField;
@@ -10,6 +9,7 @@ use crate::domain::trial::weigh_sheet::field::WeighField;
 use crate::domain::trial::weigh_sheet::line_id::LineId;
 use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryField;
 use crate::domain::trial::weigh_sheet::slip::Slip;
+use crate::domain::{BoardKind, Grade};
 use crate::quantity::Amount;
 
 /// Where a finding belongs.

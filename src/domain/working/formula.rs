@@ -426,7 +426,9 @@ impl Sheet<'_> {
                     let liquid = self.field(field(LiquidField::Dose)) * self.fig(Figure::Fibre);
                     liquid * self.field(field(LiquidField::Solids))
                 }
-                Dosing::LiquidOnFaces(..) => self.fig(own(LiquidFigure::Liquid)) * self.field(field(LiquidField::Solids)),
+                Dosing::LiquidOnFaces(..) => {
+                    self.fig(own(LiquidFigure::Liquid)) * self.field(field(LiquidField::Solids))
+                }
                 _ => self.field(field(LiquidField::Dose)) * self.fig(Figure::Fibre),
             },
             LiquidFigure::Liquid if self.is_on_faces(id) => {

@@ -8,10 +8,10 @@
 mod expr;
 /// The formulas of the balance.
 mod formula;
-/// The same formulas per oven-dry fibre, where there is no flow.
-mod per_fibre;
 /// What a field held when the recipe was solved.
 pub(in crate::domain) mod given;
+/// The same formulas per oven-dry fibre, where there is no flow.
+mod per_fibre;
 /// The letters of the model.
 pub(in crate::domain) mod symbol;
 

@@ -37,7 +37,9 @@ pub fn strip() -> View {
 
 /// What passes each station by the result shown.
 fn passing(state: State) -> Vec<Leg> {
-    state.shown.with(|shown| shown.case.as_ref().filter(|case| case.has_flow()).map_or_else(Vec::new, |case| legs(&streams(case))))
+    state.shown.with(|shown| {
+        shown.case.as_ref().filter(|case| case.has_flow()).map_or_else(Vec::new, |case| legs(&streams(case)))
+    })
 }
 
 /// The picture. What it shows stands in the table as well, so it is not read out.

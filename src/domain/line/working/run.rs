@@ -72,7 +72,8 @@ pub fn run_working(figure: LineFigure, running: &Actual, readings: &Readings, ca
             let mut laid = mat;
             for liquid in case.input.liquids.as_slice() {
                 if let Dosing::LiquidOnFaces(dose, faces) = liquid.dosing {
-                    let dose = sheet.field_as(Field::Liquid(liquid.id, LiquidField::Dose), Kind::UsePerArea, dose.value);
+                    let dose =
+                        sheet.field_as(Field::Liquid(liquid.id, LiquidField::Dose), Kind::UsePerArea, dose.value);
                     let solids = Field::Liquid(liquid.id, LiquidField::Solids);
                     let solids = sheet.field(solids, liquid.solids.ratio().value);
                     laid = laid + Expr::Number(f64::from(faces.count())) * dose * solids;

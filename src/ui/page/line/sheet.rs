@@ -6,8 +6,8 @@ use super::parts::{figure, findings, setting, shown};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::line::working::{drift_working, line_working, pump_working};
 use crate::domain::line::{
-    CheckedLine, LineBook, LineFigure, LineFinding, LinePlace, PumpRow, PumpSettings, RSquared,
-    RangeStatus, try_pump_settings,
+    CheckedLine, LineBook, LineFigure, LineFinding, LinePlace, PumpRow, PumpSettings, RSquared, RangeStatus,
+    try_pump_settings,
 };
 use crate::domain::{Case, Draft, Grade};
 use crate::quantity::{Amount, Kind};

@@ -1,16 +1,19 @@
 //! What is wanted, a group a station, in the material's order.
 
 use super::liquids;
-use crate::browser::element::{Part, View, el, many};
+use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::*;
+use crate::domain::chemistry::equilibrium_moisture::at_standard_climate;
 use crate::domain::recipe::draft::{FeedWay, WaterWay};
 use crate::domain::recipe::finding::What;
 use crate::domain::{BoardKind, Faces, Field, Finding, Furnish, Grade, Place, Station};
+use crate::quantity::{Amount, Kind};
 use crate::ui::field::choice::labelled;
 use crate::ui::field::number::number;
 use crate::ui::part::finding::{mark, says};
 use crate::ui::signal::Signal;
 use crate::ui::state::{State, state};
+use crate::ui::text::shown;
 
 /// The boxes of a station, those that are less often needed folded away.
 pub fn group(station: Station) -> View {
@@ -87,7 +90,9 @@ fn main_fields(state: State, station: Station) -> View {
         Station::Press => grid(fields(&[Field::PressLength])),
         Station::Board => grid(many([
             board_kind(state),
-            fields(&[Field::BoardDensity, Field::BoardMoisture, Field::Thickness, Field::SandTop, Field::SandBottom]),
+            fields(&[Field::BoardDensity, Field::BoardMoisture]),
+            standard_climate(state),
+            fields(&[Field::Thickness, Field::SandTop, Field::SandBottom]),
         ])),
     }
 }
@@ -141,8 +146,21 @@ fn board_kind(state: State) -> View {
     labelled("board-kind".to_owned(), label, Signal::stored(choices), now, choose)
 }
 
+/// Offers the moisture of solid wood in the climate of test standards.
+fn standard_climate(state: State) -> View {
+    let Some(moisture) = at_standard_climate() else { return View::Nothing };
+    let moisture = Amount::from_base(Kind::Moisture, moisture.dry_basis().value);
+    let words = move || {
+        let moisture = state.with_context(|context| shown(moisture, context));
+        format!("{}: {moisture}", state.words.recipe_page.standard_climate)
+    };
+    let enter = move || state.edit(None, |draft| draft.enter_standard_climate());
+    el("p").child(button().set("id", "standard-climate").on_click(enter).child(words)).view()
+}
+
 fn sprayed_faces(state: State) -> View {
-    let choices = Faces::ALL.iter().map(|each| (each.key().to_owned(), (state.words.faces)(*each).to_owned())).collect();
+    let choices =
+        Faces::ALL.iter().map(|each| (each.key().to_owned(), (state.words.faces)(*each).to_owned())).collect();
     let now = state.cell(move || state.draft.with(|draft| draft.sprayed_faces.key()).to_owned());
     let choose = Callback::new(move |key: String| {
         if let Some(each) = Faces::ALL.iter().find(|each| each.key() == key) {

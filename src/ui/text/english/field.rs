@@ -27,9 +27,7 @@ pub(super) fn field(field: Field, draft: &Draft) -> FieldWords {
         Field::WaterOnFibre => words("Water dose, water on oven-dry fibre", "kg of water per 100 kg oven-dry fibre."),
         Field::WaterFlow => words("Water dose, flow", ""),
         Field::BoardDensity => words("Board density", "Finished board at its board moisture (EN 323)."),
-        Field::BoardMoisture => {
-            words("Board moisture", "At which the density is meant. Solid wood at 20 °C and 65 %: 12.0 %.")
-        }
+        Field::BoardMoisture => words("Board moisture", "At which the density is meant."),
         Field::Thickness => words("Finished thickness", "After sanding."),
         Field::SandTop => words("Sanded off, top face", ""),
         Field::SandBottom => words("Sanded off, bottom face", ""),

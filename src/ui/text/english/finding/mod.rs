@@ -215,7 +215,7 @@ fn too_wet(excess: Amount, mat: Amount, way_out: Option<Amount>, context: &Conte
 /// As a flow, or per 100 kg of fibre where there is no flow.
 fn excess_shown(excess: Amount, context: &Context<'_>) -> String {
     match excess.kind {
-        Kind::Dose => format!("{} of the oven-dry fibre", shown(excess, context)),
+        Kind::Dose => format!("{} (of oven-dry fibre)", shown(excess, context)),
         _ => shown(excess, context),
     }
 }
