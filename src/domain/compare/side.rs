@@ -75,6 +75,7 @@ pub fn with_liquids(conditions: &Draft, liquids: &[LiquidDraft]) -> Draft {
 pub fn on_conditions(conditions: &Draft, system: &Draft) -> Draft {
     let mut draft = system.clone();
     draft.feed_way = conditions.feed_way;
+    draft.sprayed_faces = conditions.sprayed_faces;
     for field in Field::PLAIN.iter().filter(|field| Belongs::of(**field) != Belongs::System) {
         if let Some((entry, given)) = draft.entry_mut(*field).zip(conditions.entry(*field)) {
             entry.clone_from(given);

@@ -40,7 +40,7 @@ fn of_substance(state: State, substance: Substance) -> Vec<View> {
     };
     let mut made = LiquidDraft { substance, ..LiquidDraft::blank(LiquidId(1), role) };
     if role == Role::Hardener {
-        made.dose_way = crate::domain::DoseWay::SolidsOnLiquid(LiquidId(2));
+        made.dose_way = DoseWay::SolidsOnLiquid(LiquidId(2));
     }
     let draft = Draft { liquids: vec![made.clone()], ..Draft::default() };
     let name = (state.words.substance)(substance);

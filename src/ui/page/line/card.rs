@@ -46,7 +46,6 @@ pub fn card(state: State) -> View {
 
 /// A table a pump, and what stands in the way of one.
 pub fn tables(state: State) -> View {
-    let page = &state.words.line_page;
     solved(state, |draft, case, line, book| {
         let (card, said) = settings_table(draft, case, line, book);
         let tables = card.map(|card| {
