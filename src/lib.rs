@@ -1,10 +1,7 @@
 //! Haulm works out what a board mill that blends on the dry side has to dose.
 //!
 //! The arrows between the modules point one way, `quantity ← statistics ← domain ← record ← browser ← ui`,
-//! and a test (`tests/tidy.rs`) keeps it so.
-
-#[macro_use]
-extern crate uom;
+//! and a test (`tests/tidy/`) keeps it so.
 
 pub mod domain;
 pub mod quantity;

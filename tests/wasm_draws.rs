@@ -10,7 +10,7 @@
 #[path = "support/study.rs"]
 mod study;
 
-use haulm::domain::compare::uncertainty::monte_carlo::{Run, USUAL_DRAWS};
+use haulm::domain::compare::uncertainty::monte_carlo::{MonteCarloRun, USUAL_DRAWS};
 use haulm::domain::compare::uncertainty::study::Study;
 use std::hint::black_box;
 use wasm_bindgen_test::{console_log, wasm_bindgen_test, wasm_bindgen_test_configure};
@@ -25,7 +25,7 @@ fn times(study: &Study) -> Vec<f64> {
     (0..7)
         .map(|seed| {
             let start = js_sys::Date::now();
-            let mut run = Run::new(study.clone(), seed, USUAL_DRAWS);
+            let mut run = MonteCarloRun::new(study.clone(), seed, USUAL_DRAWS);
             run.step(USUAL_DRAWS);
             for asked in 0..run.study().asked().len() {
                 black_box(run.summary(asked).unwrap());

@@ -57,6 +57,9 @@ impl Entry {
 /// - the enum with a variant a row, and `ALL`, `key`, `kind`, `place` and `limit` of it;
 /// - the struct with an [`Entry`] a row, read and written by serde under its key, its `Default`, `entry` and `entry_mut`.
 ///
+/// A form whose boxes need no place leaves out `at Spot` and the column `place`. What a field measures or may hold can depend on
+/// another choice, such as the scale of a drive: the table then has that of the first choice, and the form's own code the others.
+///
 /// After a `+` stand variants that address boxes of another form. What the table says of a field is then an `Option`, by the names
 /// `FORM`, `declared_key`, `declared_kind`, `declared_place` and `declared_limit`, and is `None` for them.
 macro_rules! form {
@@ -64,6 +67,29 @@ macro_rules! form {
         $(#[$enum_doc:meta])*
         enum $Field:ident at $Place:ty {
             $( $(#[$doc:meta])* $Variant:ident: $key:ident, $kind:ident, $unit:ident, $preset:literal, $place:expr, $limit:expr; )*
+        }
+        $(#[$struct_doc:meta])*
+        struct $Entries:ident;
+    ) => {
+        $crate::domain::form::form! {
+            $(#[$enum_doc])*
+            enum $Field { $( $(#[$doc])* $Variant: $key, $kind, $unit, $preset, $limit; )* }
+            $(#[$struct_doc])*
+            struct $Entries;
+        }
+
+        impl $Field {
+            /// Where its box is.
+            #[must_use]
+            pub const fn place(self) -> $Place {
+                match self { $( Self::$Variant => $place, )* }
+            }
+        }
+    };
+    (
+        $(#[$enum_doc:meta])*
+        enum $Field:ident {
+            $( $(#[$doc:meta])* $Variant:ident: $key:ident, $kind:ident, $unit:ident, $preset:literal, $limit:expr; )*
         }
         $(#[$struct_doc:meta])*
         struct $Entries:ident;
@@ -86,12 +112,6 @@ macro_rules! form {
             #[must_use]
             pub const fn kind(self) -> $crate::quantity::Kind {
                 match self { $( Self::$Variant => $crate::quantity::Kind::$kind, )* }
-            }
-
-            /// Where its box is.
-            #[must_use]
-            pub const fn place(self) -> $Place {
-                match self { $( Self::$Variant => $place, )* }
             }
 
             /// What the field may hold, and what is typical.

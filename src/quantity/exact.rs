@@ -14,7 +14,13 @@ pub const POUND_FORCE: f64 = POUND * 9.806_65;
 pub const GALLON: f64 = 3.785_411_784e-3;
 /// Joules in a British thermal unit (International Table).
 pub const BTU: f64 = 1_055.055_852_62;
+/// Kilograms in a short ton of 2000 pounds, exact.
+pub const SHORT_TON: f64 = 2_000.0 * POUND;
+/// Square metres in a square foot, exact.
+pub const SQUARE_FOOT: f64 = FOOT * FOOT;
 /// Cubic metres in a cubic foot, exact.
 pub const CUBIC_FOOT: f64 = FOOT * FOOT * FOOT;
+/// Seconds in a minute.
+pub const MINUTE: f64 = 60.0;
 /// Seconds in an hour.
 pub const HOUR: f64 = 3_600.0;

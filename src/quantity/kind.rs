@@ -118,7 +118,7 @@ pub enum Kind {
 /// Which customary system a figure is shown in unless its kind has a unit of its own.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub enum System {
+pub enum UnitSystem {
     /// Metric units of the trade.
     #[default]
     Metric,
@@ -258,10 +258,10 @@ impl Kind {
 
     /// The usual unit of a system.
     #[must_use]
-    pub const fn unit_in(self, system: System) -> Unit {
+    pub const fn unit_in(self, system: UnitSystem) -> Unit {
         match system {
-            System::Metric => self.table()[0],
-            System::Us => self.table()[1],
+            UnitSystem::Metric => self.table()[0],
+            UnitSystem::Us => self.table()[1],
         }
     }
 

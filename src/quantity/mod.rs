@@ -5,7 +5,6 @@
 
 pub mod amount;
 pub mod basis;
-pub mod customary;
 pub mod exact;
 pub mod format;
 pub mod kind;

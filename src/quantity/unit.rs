@@ -1,13 +1,7 @@
 //! Every unit that a number can be typed or shown in.
 
-use super::{customary as cu, exact};
+use super::exact::{BTU, CUBIC_FOOT, FOOT, GALLON, HOUR, INCH, MINUTE, POUND, POUND_FORCE, SHORT_TON, SQUARE_FOOT};
 use serde::{Deserialize, Serialize};
-use std::marker::PhantomData;
-use uom::si::f64 as q;
-use uom::si::{
-    available_energy, frequency, length, linear_mass_density, mass, mass_density, power, thermodynamic_temperature,
-    time, velocity, volume,
-};
 
 /// What a unit measures. Two units convert into each other exactly when they share a dimension.
 ///
@@ -62,10 +56,15 @@ pub enum Dimension {
     Number,
 }
 
-/// Declares the units: the name, its dimension, its symbol, the other spellings that are understood
-/// when typed, and how its numbers turn into the base unit and back.
+/// Declares the units, one a line: the name, its dimension, its symbol, the other spellings that are understood when typed, and the
+/// factor: how many base units one of it is, as a number or a fraction of two (numbers divided by a whole stay as exact as can be).
+/// A scale whose zero is not the base unit's says where that zero is on it; a moisture on the wet basis says so.
 macro_rules! units {
-    ($( $(#[$doc:meta])* $name:ident: $dimension:ident, $symbol:literal, [$($alias:literal),*], $into:expr, $from:expr; )*) => {
+    ($(
+        $(#[$doc:meta])*
+        $name:ident: $dimension:ident, $symbol:literal, [$($alias:literal),*],
+        $factor:tt $(/ $divisor:tt)? $(, zero at $zero:literal)? $(, basis $basis:ident)?;
+    )*) => {
         /// A unit of measurement. It is stored as its symbol, so that a file says in plain text what its numbers mean.
         #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
         #[allow(missing_docs, reason = "the names say it")]
@@ -93,182 +92,227 @@ macro_rules! units {
                 match self { $( Self::$name => &[$($alias),*], )* }
             }
 
-            /// The number in the base unit (SI without prefix; moisture as a fraction on the dry
-            /// basis; money per kg or per m³) for `value` in this unit.
-            #[must_use]
-            pub fn to_base(self, value: f64) -> f64 {
-                match self { $( Self::$name => ($into)(value), )* }
-            }
-
-            /// The number in this unit for `base` in the base unit. The inverse of
-            /// [`to_base`](Self::to_base).
-            #[must_use]
-            pub fn from_base(self, base: f64) -> f64 {
-                match self { $( Self::$name => ($from)(base), )* }
+            /// How numbers in this unit become numbers in the base unit.
+            const fn conversion(self) -> Conversion {
+                match self { $(
+                    Self::$name => Conversion {
+                        factor: $factor,
+                        $( divisor: $divisor, )?
+                        $( zero: Some($zero), )?
+                        $( basis: Basis::$basis, )?
+                        ..Conversion::NONE
+                    },
+                )* }
             }
         }
     };
 }
 
-/// Both directions for a unit that uom knows: the typed constructor, then the typed reading.
-macro_rules! uom_into {
-    ($quantity:ident, $unit:path) => {
-        |x: f64| q::$quantity::new::<$unit>(x).value
-    };
-}
-macro_rules! uom_from {
-    ($quantity:ident, $unit:path) => {
-        |base: f64| q::$quantity { dimension: PhantomData, units: PhantomData, value: base }.get::<$unit>()
-    };
+/// Numbers of a unit to the base unit: (value − zero) · factor / divisor.
+struct Conversion {
+    factor: f64,
+    divisor: f64,
+    /// Where the base unit's zero is on this unit's scale, if not at its own zero.
+    zero: Option<f64>,
+    basis: Basis,
 }
 
-/// Zero for what is left of a zero after 273.15 was added and taken away again: the spacing of
+/// What a fraction is related to.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Basis {
+    /// What the base unit is related to.
+    Base,
+    /// The mass with its water, while the base unit is related to the oven-dry mass.
+    Wet,
+}
+
+impl Conversion {
+    const NONE: Self = Self { factor: 1.0, divisor: 1.0, zero: None, basis: Basis::Base };
+
+    fn to_base(&self, value: f64) -> f64 {
+        let scaled = (value - self.zero.unwrap_or(0.0)) * self.factor / self.divisor;
+        match self.basis {
+            Basis::Base => scaled,
+            Basis::Wet => dry_basis(scaled),
+        }
+    }
+
+    fn from_base(&self, base: f64) -> f64 {
+        let scaled = match self.basis {
+            Basis::Base => base,
+            Basis::Wet => base / (1.0 + base),
+        };
+        let value = scaled * self.divisor / self.factor;
+        self.zero.map_or(value, |zero| settled(value + zero))
+    }
+}
+
+/// ω = u/(1−u). Infinite from u = 1 up, where nothing is left to relate to (the formula itself would come back from there with a
+/// negative moisture).
+fn dry_basis(wet_basis: f64) -> f64 {
+    if wet_basis < 1.0 { wet_basis / (1.0 - wet_basis) } else { f64::INFINITY }
+}
+
+/// Zero for what is left of a zero after 273.15 was added and subtracted again: the spacing of
 /// doubles there is 6·10⁻¹⁴, and 32 °F must not be shown as 5.7·10⁻¹⁴ °C.
 fn settled(degrees: f64) -> f64 {
     if degrees.abs() < 1.0e-12 { 0.0 } else { degrees }
 }
 
 units! {
-    Gram: Mass, "g", ["gram", "grams"], uom_into!(Mass, mass::gram), uom_from!(Mass, mass::gram);
-    Kilogram: Mass, "kg", ["kilogram", "kilograms"], uom_into!(Mass, mass::kilogram), uom_from!(Mass, mass::kilogram);
-    Tonne: Mass, "t", ["tonne", "tonnes"], uom_into!(Mass, mass::megagram), uom_from!(Mass, mass::megagram);
-    Pound: Mass, "lb", ["lbs", "pound", "pounds"], uom_into!(Mass, cu::mass::pound), uom_from!(Mass, cu::mass::pound);
-    ShortTon: Mass, "short ton", ["short tons", "us ton"], uom_into!(Mass, cu::mass::short_ton), uom_from!(Mass, cu::mass::short_ton);
+    Gram: Mass, "g", ["gram", "grams"], 1.0 / 1_000.0;
+    Kilogram: Mass, "kg", ["kilogram", "kilograms"], 1.0;
+    Tonne: Mass, "t", ["tonne", "tonnes"], 1_000.0;
+    Pound: Mass, "lb", ["lbs", "pound", "pounds"], POUND;
+    ShortTon: Mass, "short ton", ["short tons", "us ton"], SHORT_TON;
 
-    KilogramPerHour: MassFlow, "kg/h", ["kg/hr", "kgh", "kg per hour"], uom_into!(MassRate, cu::mass_rate::kilogram_per_hour), uom_from!(MassRate, cu::mass_rate::kilogram_per_hour);
-    TonnePerHour: MassFlow, "t/h", ["t/hr", "tph", "tonnes per hour"], uom_into!(MassRate, cu::mass_rate::tonne_per_hour), uom_from!(MassRate, cu::mass_rate::tonne_per_hour);
-    KilogramPerMinute: MassFlow, "kg/min", ["kg per minute"], uom_into!(MassRate, cu::mass_rate::kilogram_per_minute), uom_from!(MassRate, cu::mass_rate::kilogram_per_minute);
-    GramPerMinute: MassFlow, "g/min", ["g per minute"], uom_into!(MassRate, cu::mass_rate::gram_per_minute), uom_from!(MassRate, cu::mass_rate::gram_per_minute);
-    PoundPerHour: MassFlow, "lb/h", ["lb/hr", "lbs/h", "lbs/hr", "pph"], uom_into!(MassRate, cu::mass_rate::pound_per_hour), uom_from!(MassRate, cu::mass_rate::pound_per_hour);
-    PoundPerMinute: MassFlow, "lb/min", ["lbs/min"], uom_into!(MassRate, cu::mass_rate::pound_per_minute), uom_from!(MassRate, cu::mass_rate::pound_per_minute);
-    ShortTonPerHour: MassFlow, "short ton/h", ["short tons/h", "st/h"], uom_into!(MassRate, cu::mass_rate::short_ton_per_hour), uom_from!(MassRate, cu::mass_rate::short_ton_per_hour);
+    KilogramPerHour: MassFlow, "kg/h", ["kg/hr", "kgh", "kg per hour"], 1.0 / HOUR;
+    TonnePerHour: MassFlow, "t/h", ["t/hr", "tph", "tonnes per hour"], 1_000.0 / HOUR;
+    KilogramPerMinute: MassFlow, "kg/min", ["kg per minute"], 1.0 / MINUTE;
+    GramPerMinute: MassFlow, "g/min", ["g per minute"], 1.0 / (1_000.0 * MINUTE);
+    PoundPerHour: MassFlow, "lb/h", ["lb/hr", "lbs/h", "lbs/hr", "pph"], POUND / HOUR;
+    PoundPerMinute: MassFlow, "lb/min", ["lbs/min"], POUND / MINUTE;
+    ShortTonPerHour: MassFlow, "short ton/h", ["short tons/h", "st/h"], SHORT_TON / HOUR;
 
-    Millilitre: Volume, "mL", ["ml"], uom_into!(Volume, volume::milliliter), uom_from!(Volume, volume::milliliter);
-    Litre: Volume, "L", ["l", "litre", "litres", "liter", "liters"], uom_into!(Volume, volume::liter), uom_from!(Volume, volume::liter);
-    CubicMetre: Volume, "m³", ["m3", "cubic metres"], uom_into!(Volume, volume::cubic_meter), uom_from!(Volume, volume::cubic_meter);
-    Gallon: Volume, "US gal", ["gal", "gallon", "gallons"], uom_into!(Volume, cu::volume::gallon), uom_from!(Volume, cu::volume::gallon);
-    CubicFoot: Volume, "ft³", ["ft3", "cu ft"], uom_into!(Volume, cu::volume::cubic_foot), uom_from!(Volume, cu::volume::cubic_foot);
+    Millilitre: Volume, "mL", ["ml"], 1.0 / 1.0e6;
+    Litre: Volume, "L", ["l", "litre", "litres", "liter", "liters"], 1.0 / 1_000.0;
+    CubicMetre: Volume, "m³", ["m3", "cubic metres"], 1.0;
+    Gallon: Volume, "US gal", ["gal", "gallon", "gallons"], GALLON;
+    CubicFoot: Volume, "ft³", ["ft3", "cu ft"], CUBIC_FOOT;
 
-    MillilitrePerMinute: VolumeFlow, "mL/min", ["ml/min"], |x: f64| x * 1.0e-6 / 60.0, |x: f64| x * 60.0 / 1.0e-6;
-    LitrePerHour: VolumeFlow, "L/h", ["l/h", "l/hr", "lph"], uom_into!(VolumeRate, cu::volume_rate::litre_per_hour), uom_from!(VolumeRate, cu::volume_rate::litre_per_hour);
-    LitrePerMinute: VolumeFlow, "L/min", ["l/min", "lpm"], uom_into!(VolumeRate, cu::volume_rate::litre_per_minute), uom_from!(VolumeRate, cu::volume_rate::litre_per_minute);
-    CubicMetrePerHour: VolumeFlow, "m³/h", ["m3/h", "m3/hr"], uom_into!(VolumeRate, cu::volume_rate::cubic_metre_per_hour), uom_from!(VolumeRate, cu::volume_rate::cubic_metre_per_hour);
-    GallonPerMinute: VolumeFlow, "US gal/min", ["gal/min", "gpm"], uom_into!(VolumeRate, cu::volume_rate::gallon_per_minute), uom_from!(VolumeRate, cu::volume_rate::gallon_per_minute);
-    GallonPerHour: VolumeFlow, "US gal/h", ["gal/h", "gal/hr", "gph"], uom_into!(VolumeRate, cu::volume_rate::gallon_per_hour), uom_from!(VolumeRate, cu::volume_rate::gallon_per_hour);
-    CubicFootPerHour: VolumeFlow, "ft³/h", ["ft3/h"], uom_into!(VolumeRate, cu::volume_rate::cubic_foot_per_hour), uom_from!(VolumeRate, cu::volume_rate::cubic_foot_per_hour);
+    MillilitrePerMinute: VolumeFlow, "mL/min", ["ml/min"], 1.0 / (1.0e6 * MINUTE);
+    LitrePerHour: VolumeFlow, "L/h", ["l/h", "l/hr", "lph"], 1.0 / (1_000.0 * HOUR);
+    LitrePerMinute: VolumeFlow, "L/min", ["l/min", "lpm"], 1.0 / (1_000.0 * MINUTE);
+    CubicMetrePerHour: VolumeFlow, "m³/h", ["m3/h", "m3/hr"], 1.0 / HOUR;
+    GallonPerMinute: VolumeFlow, "US gal/min", ["gal/min", "gpm"], GALLON / MINUTE;
+    GallonPerHour: VolumeFlow, "US gal/h", ["gal/h", "gal/hr", "gph"], GALLON / HOUR;
+    CubicFootPerHour: VolumeFlow, "ft³/h", ["ft3/h"], CUBIC_FOOT / HOUR;
 
-    KilogramPerCubicMetre: Density, "kg/m³", ["kg/m3"], uom_into!(MassDensity, mass_density::kilogram_per_cubic_meter), uom_from!(MassDensity, mass_density::kilogram_per_cubic_meter);
-    KilogramPerLitre: Density, "kg/L", ["kg/l", "g/cm³", "g/cm3", "g/ml"], uom_into!(MassDensity, cu::mass_density::kilogram_per_litre), uom_from!(MassDensity, cu::mass_density::kilogram_per_litre);
-    PoundPerCubicFoot: Density, "lb/ft³", ["lb/ft3", "lbs/ft3", "pcf"], uom_into!(MassDensity, cu::mass_density::pound_per_cubic_foot), uom_from!(MassDensity, cu::mass_density::pound_per_cubic_foot);
-    PoundPerGallon: Density, "lb/US gal", ["lb/gal", "lbs/gal", "ppg"], uom_into!(MassDensity, cu::mass_density::pound_per_gallon), uom_from!(MassDensity, cu::mass_density::pound_per_gallon);
+    KilogramPerCubicMetre: Density, "kg/m³", ["kg/m3"], 1.0;
+    KilogramPerLitre: Density, "kg/L", ["kg/l", "g/cm³", "g/cm3", "g/ml"], 1_000.0;
+    PoundPerCubicFoot: Density, "lb/ft³", ["lb/ft3", "lbs/ft3", "pcf"], POUND / CUBIC_FOOT;
+    PoundPerGallon: Density, "lb/US gal", ["lb/gal", "lbs/gal", "ppg"], POUND / GALLON;
 
-    KilogramPerSquareMetre: ArealMass, "kg/m²", ["kg/m2"], uom_into!(ArealMassDensity, cu::areal_mass_density::kilogram_per_square_metre), uom_from!(ArealMassDensity, cu::areal_mass_density::kilogram_per_square_metre);
-    GramPerSquareMetre: ArealMass, "g/m²", ["g/m2"], uom_into!(ArealMassDensity, cu::areal_mass_density::gram_per_square_metre), uom_from!(ArealMassDensity, cu::areal_mass_density::gram_per_square_metre);
-    PoundPerSquareFoot: ArealMass, "lb/ft²", ["lb/ft2", "psf"], uom_into!(ArealMassDensity, cu::areal_mass_density::pound_per_square_foot), uom_from!(ArealMassDensity, cu::areal_mass_density::pound_per_square_foot);
-    PoundPerThousandSquareFeet: ArealMass, "lb/1000 ft²", ["lb/1000 ft2", "lb/1000ft2", "lb/1000ft²", "lb/1000 sq ft", "lb/msf"], uom_into!(ArealMassDensity, cu::areal_mass_density::pound_per_thousand_square_feet), uom_from!(ArealMassDensity, cu::areal_mass_density::pound_per_thousand_square_feet);
+    KilogramPerSquareMetre: ArealMass, "kg/m²", ["kg/m2"], 1.0;
+    GramPerSquareMetre: ArealMass, "g/m²", ["g/m2"], 1.0 / 1_000.0;
+    PoundPerSquareFoot: ArealMass, "lb/ft²", ["lb/ft2", "psf"], POUND / SQUARE_FOOT;
+    PoundPerThousandSquareFeet: ArealMass, "lb/1000 ft²", ["lb/1000 ft2", "lb/1000ft2", "lb/1000ft²", "lb/1000 sq ft", "lb/msf"], POUND / (1_000.0 * SQUARE_FOOT);
 
-    KilogramPerMetre: LinearMass, "kg/m", [], uom_into!(LinearMassDensity, linear_mass_density::kilogram_per_meter), uom_from!(LinearMassDensity, linear_mass_density::kilogram_per_meter);
-    PoundPerFoot: LinearMass, "lb/ft", ["lbs/ft"], uom_into!(LinearMassDensity, cu::linear_mass_density::pound_per_foot), uom_from!(LinearMassDensity, cu::linear_mass_density::pound_per_foot);
+    KilogramPerMetre: LinearMass, "kg/m", [], 1.0;
+    PoundPerFoot: LinearMass, "lb/ft", ["lbs/ft"], POUND / FOOT;
 
-    Millimetre: Length, "mm", [], uom_into!(Length, length::millimeter), uom_from!(Length, length::millimeter);
-    Centimetre: Length, "cm", [], uom_into!(Length, length::centimeter), uom_from!(Length, length::centimeter);
-    Metre: Length, "m", ["metre", "metres", "meter", "meters"], uom_into!(Length, length::meter), uom_from!(Length, length::meter);
-    Inch: Length, "in", ["inch", "inches", "\""], uom_into!(Length, length::inch), uom_from!(Length, length::inch);
-    Foot: Length, "ft", ["foot", "feet", "'"], uom_into!(Length, length::foot), uom_from!(Length, length::foot);
+    Millimetre: Length, "mm", [], 1.0 / 1_000.0;
+    Centimetre: Length, "cm", [], 1.0 / 100.0;
+    Metre: Length, "m", ["metre", "metres", "meter", "meters"], 1.0;
+    Inch: Length, "in", ["inch", "inches", "\""], INCH;
+    Foot: Length, "ft", ["foot", "feet", "'"], FOOT;
 
-    SquareCentimetre: Area, "cm²", ["cm2"], |x: f64| x * 1.0e-4, |x: f64| x / 1.0e-4;
-    SquareMetre: Area, "m²", ["m2"], |x: f64| x, |x: f64| x;
-    SquareFoot: Area, "ft²", ["ft2", "sq ft"], |x: f64| x * (exact::FOOT * exact::FOOT), |x: f64| x / (exact::FOOT * exact::FOOT);
-    SquareMetrePerHour: AreaFlow, "m²/h", ["m2/h"], |x: f64| x / exact::HOUR, |x: f64| x * exact::HOUR;
-    SquareFootPerHour: AreaFlow, "ft²/h", ["ft2/h"], |x: f64| x * (exact::FOOT * exact::FOOT) / exact::HOUR, |x: f64| x * exact::HOUR / (exact::FOOT * exact::FOOT);
+    SquareCentimetre: Area, "cm²", ["cm2"], 1.0 / 1.0e4;
+    SquareMetre: Area, "m²", ["m2"], 1.0;
+    SquareFoot: Area, "ft²", ["ft2", "sq ft"], SQUARE_FOOT;
+    SquareMetrePerHour: AreaFlow, "m²/h", ["m2/h"], 1.0 / HOUR;
+    SquareFootPerHour: AreaFlow, "ft²/h", ["ft2/h"], SQUARE_FOOT / HOUR;
 
-    MetrePerMinute: Speed, "m/min", [], uom_into!(Velocity, cu::velocity::metre_per_minute), uom_from!(Velocity, cu::velocity::metre_per_minute);
-    MetrePerSecond: Speed, "m/s", [], uom_into!(Velocity, velocity::meter_per_second), uom_from!(Velocity, velocity::meter_per_second);
-    MetrePerHour: Speed, "m/h", [], uom_into!(Velocity, cu::velocity::metre_per_hour), uom_from!(Velocity, cu::velocity::metre_per_hour);
-    MillimetrePerSecond: Speed, "mm/s", [], uom_into!(Velocity, cu::velocity::millimetre_per_second), uom_from!(Velocity, cu::velocity::millimetre_per_second);
-    FootPerMinute: Speed, "ft/min", ["fpm"], uom_into!(Velocity, cu::velocity::foot_per_minute), uom_from!(Velocity, cu::velocity::foot_per_minute);
-    FootPerHour: Speed, "ft/h", [], uom_into!(Velocity, cu::velocity::foot_per_hour), uom_from!(Velocity, cu::velocity::foot_per_hour);
+    MetrePerMinute: Speed, "m/min", [], 1.0 / MINUTE;
+    MetrePerSecond: Speed, "m/s", [], 1.0;
+    MetrePerHour: Speed, "m/h", [], 1.0 / HOUR;
+    MillimetrePerSecond: Speed, "mm/s", [], 1.0 / 1_000.0;
+    FootPerMinute: Speed, "ft/min", ["fpm"], FOOT / MINUTE;
+    FootPerHour: Speed, "ft/h", [], FOOT / HOUR;
 
-    Second: Time, "s", ["sec", "seconds"], uom_into!(Time, time::second), uom_from!(Time, time::second);
-    Minute: Time, "min", ["minutes"], uom_into!(Time, time::minute), uom_from!(Time, time::minute);
-    Hour: Time, "h", ["hr", "hours"], uom_into!(Time, time::hour), uom_from!(Time, time::hour);
+    Second: Time, "s", ["sec", "seconds"], 1.0;
+    Minute: Time, "min", ["minutes"], MINUTE;
+    Hour: Time, "h", ["hr", "hours"], HOUR;
 
-    SecondPerMillimetre: Slowness, "s/mm", [], |x: f64| x * 1_000.0, |x: f64| x / 1_000.0;
-    SecondPerInch: Slowness, "s/in", [], |x: f64| x / 0.0254, |x: f64| x * 0.0254;
-    HourPerMetre: Slowness, "h/m", [], |x: f64| x * exact::HOUR, |x: f64| x / exact::HOUR;
-    HourPerFoot: Slowness, "h/ft", [], |x: f64| x * exact::HOUR / exact::FOOT, |x: f64| x * exact::FOOT / exact::HOUR;
+    SecondPerMillimetre: Slowness, "s/mm", [], 1_000.0;
+    SecondPerInch: Slowness, "s/in", [], 1.0 / INCH;
+    HourPerMetre: Slowness, "h/m", [], HOUR;
+    HourPerFoot: Slowness, "h/ft", [], HOUR / FOOT;
 
-    Celsius: Temperature, "°C", ["c", "degc", "deg c"], uom_into!(ThermodynamicTemperature, thermodynamic_temperature::degree_celsius), |base: f64| settled(uom_from!(ThermodynamicTemperature, thermodynamic_temperature::degree_celsius)(base));
-    Fahrenheit: Temperature, "°F", ["f", "degf", "deg f"], uom_into!(ThermodynamicTemperature, thermodynamic_temperature::degree_fahrenheit), |base: f64| settled(uom_from!(ThermodynamicTemperature, thermodynamic_temperature::degree_fahrenheit)(base));
+    Celsius: Temperature, "°C", ["c", "degc", "deg c"], 1.0, zero at -273.15;
+    Fahrenheit: Temperature, "°F", ["f", "degf", "deg f"], 1.0 / 1.8, zero at -459.67;
 
-    KilojoulePerKilogram: SpecificEnergy, "kJ/kg", ["kj/kg"], uom_into!(AvailableEnergy, available_energy::kilojoule_per_kilogram), uom_from!(AvailableEnergy, available_energy::kilojoule_per_kilogram);
-    BtuPerPound: SpecificEnergy, "Btu/lb", ["btu/lb"], uom_into!(AvailableEnergy, cu::available_energy::btu_per_pound), uom_from!(AvailableEnergy, cu::available_energy::btu_per_pound);
+    KilojoulePerKilogram: SpecificEnergy, "kJ/kg", ["kj/kg"], 1_000.0;
+    BtuPerPound: SpecificEnergy, "Btu/lb", ["btu/lb"], BTU / POUND;
 
-    Kilowatt: HeatFlow, "kW", ["kw"], uom_into!(Power, power::kilowatt), uom_from!(Power, power::kilowatt);
-    KilojoulePerHour: HeatFlow, "kJ/h", ["kj/h"], uom_into!(Power, cu::power::kilojoule_per_hour), uom_from!(Power, cu::power::kilojoule_per_hour);
-    BtuPerHour: HeatFlow, "Btu/h", ["btu/h"], uom_into!(Power, cu::power::btu_per_hour), uom_from!(Power, cu::power::btu_per_hour);
+    Kilowatt: HeatFlow, "kW", ["kw"], 1_000.0;
+    KilojoulePerHour: HeatFlow, "kJ/h", ["kj/h"], 1_000.0 / HOUR;
+    BtuPerHour: HeatFlow, "Btu/h", ["btu/h"], BTU / HOUR;
 
-    Newton: Force, "N", ["n", "newton", "newtons"], |x: f64| x, |x: f64| x;
-    Kilonewton: Force, "kN", ["kn"], |x: f64| x * 1_000.0, |x: f64| x / 1_000.0;
-    PoundForce: Force, "lbf", ["pound-force"], |x: f64| x * exact::POUND_FORCE, |x: f64| x / exact::POUND_FORCE;
+    Newton: Force, "N", ["n", "newton", "newtons"], 1.0;
+    Kilonewton: Force, "kN", ["kn"], 1_000.0;
+    PoundForce: Force, "lbf", ["pound-force"], POUND_FORCE;
 
-    NewtonPerSquareMillimetre: Stress, "N/mm²", ["n/mm2", "mpa"], |x: f64| x * 1.0e6, |x: f64| x / 1.0e6;
-    Pascal: Stress, "Pa", ["pa", "n/m2"], |x: f64| x, |x: f64| x;
-    PoundForcePerSquareInch: Stress, "psi", ["lbf/in2", "lb/in2"], |x: f64| x * (exact::POUND_FORCE / (exact::INCH * exact::INCH)), |x: f64| x / (exact::POUND_FORCE / (exact::INCH * exact::INCH));
-    PoundForcePerSquareFoot: Stress, "lbf/ft²", ["lbf/ft2"], |x: f64| x * (exact::POUND_FORCE / (exact::FOOT * exact::FOOT)), |x: f64| x / (exact::POUND_FORCE / (exact::FOOT * exact::FOOT));
+    NewtonPerSquareMillimetre: Stress, "N/mm²", ["n/mm2", "mpa"], 1.0e6;
+    Pascal: Stress, "Pa", ["pa", "n/m2"], 1.0;
+    PoundForcePerSquareInch: Stress, "psi", ["lbf/in2", "lb/in2"], POUND_FORCE / (INCH * INCH);
+    PoundForcePerSquareFoot: Stress, "lbf/ft²", ["lbf/ft2"], POUND_FORCE / SQUARE_FOOT;
 
-    NewtonPerMillimetre: Stiffness, "N/mm", ["n/mm"], |x: f64| x * 1_000.0, |x: f64| x / 1_000.0;
-    NewtonPerMetre: Stiffness, "N/m", ["n/m"], |x: f64| x, |x: f64| x;
-    PoundForcePerInch: Stiffness, "lbf/in", ["lb/in"], |x: f64| x * (exact::POUND_FORCE / exact::INCH), |x: f64| x / (exact::POUND_FORCE / exact::INCH);
-    PoundForcePerFoot: Stiffness, "lbf/ft", [], |x: f64| x * (exact::POUND_FORCE / exact::FOOT), |x: f64| x / (exact::POUND_FORCE / exact::FOOT);
+    NewtonPerMillimetre: Stiffness, "N/mm", ["n/mm"], 1_000.0;
+    NewtonPerMetre: Stiffness, "N/m", ["n/m"], 1.0;
+    PoundForcePerInch: Stiffness, "lbf/in", ["lb/in"], POUND_FORCE / INCH;
+    PoundForcePerFoot: Stiffness, "lbf/ft", [], POUND_FORCE / FOOT;
 
-    Percent: Fraction, "%", ["percent", "pct"], |x: f64| x / 100.0, |x: f64| x * 100.0;
+    Percent: Fraction, "%", ["percent", "pct"], 1.0 / 100.0;
     /// A plain fraction, kg/kg.
-    PerUnit: Fraction, "kg/kg", ["fraction"], |x: f64| x, |x: f64| x;
-    KilogramPerTonne: Fraction, "kg/t", [], |x: f64| x / 1_000.0, |x: f64| x * 1_000.0;
-    PoundPerShortTon: Fraction, "lb/short ton", ["lbs/short ton"], |x: f64| x / 2_000.0, |x: f64| x * 2_000.0;
+    PerUnit: Fraction, "kg/kg", ["fraction"], 1.0;
+    KilogramPerTonne: Fraction, "kg/t", [], 1.0 / 1_000.0;
+    PoundPerShortTon: Fraction, "lb/short ton", ["lbs/short ton"], 1.0 / 2_000.0;
 
-    LitrePerTonne: SpecificVolume, "L/t", ["l/t"], |x: f64| x / 1.0e6, |x: f64| x * 1.0e6;
-    GallonPerShortTon: SpecificVolume, "US gal/short ton", ["gal/short ton"], |x: f64| x * (exact::GALLON / (2_000.0 * exact::POUND)), |x: f64| x / (exact::GALLON / (2_000.0 * exact::POUND));
-    CubicMetrePerKilogram: SpecificVolume, "m³/kg", ["m3/kg"], |x: f64| x, |x: f64| x;
-    CubicFootPerPound: SpecificVolume, "ft³/lb", ["ft3/lb"], |x: f64| x * (exact::CUBIC_FOOT / exact::POUND), |x: f64| x / (exact::CUBIC_FOOT / exact::POUND);
+    LitrePerTonne: SpecificVolume, "L/t", ["l/t"], 1.0 / 1.0e6;
+    GallonPerShortTon: SpecificVolume, "US gal/short ton", ["gal/short ton"], GALLON / SHORT_TON;
+    CubicMetrePerKilogram: SpecificVolume, "m³/kg", ["m3/kg"], 1.0;
+    CubicFootPerPound: SpecificVolume, "ft³/lb", ["ft3/lb"], CUBIC_FOOT / POUND;
 
-    Hertz: Frequency, "Hz", ["hertz"], uom_into!(Frequency, frequency::hertz), uom_from!(Frequency, frequency::hertz);
+    Hertz: Frequency, "Hz", ["hertz"], 1.0;
     /// The base of a rotation is the number of turns a minute itself: it is read off a drive, and never
     /// treated as a frequency.
-    TurnPerMinute: Rotation, "rpm", ["r/min", "rev/min"], |x: f64| x, |x: f64| x;
-    KilogramPerHourPerHertz: FlowPerFrequency, "kg/h per Hz", [], |x: f64| x / exact::HOUR, |x: f64| x * exact::HOUR;
-    PoundPerHourPerHertz: FlowPerFrequency, "lb/h per Hz", [], |x: f64| x * (exact::POUND / exact::HOUR), |x: f64| x / (exact::POUND / exact::HOUR);
-    KilogramPerHourPerTurn: FlowPerRotation, "kg/h per rpm", [], |x: f64| x / exact::HOUR, |x: f64| x * exact::HOUR;
-    PoundPerHourPerTurn: FlowPerRotation, "lb/h per rpm", [], |x: f64| x * (exact::POUND / exact::HOUR), |x: f64| x / (exact::POUND / exact::HOUR);
+    TurnPerMinute: Rotation, "rpm", ["r/min", "rev/min"], 1.0;
+    KilogramPerHourPerHertz: FlowPerFrequency, "kg/h per Hz", [], 1.0 / HOUR;
+    PoundPerHourPerHertz: FlowPerFrequency, "lb/h per Hz", [], POUND / HOUR;
+    KilogramPerHourPerTurn: FlowPerRotation, "kg/h per rpm", [], 1.0 / HOUR;
+    PoundPerHourPerTurn: FlowPerRotation, "lb/h per rpm", [], POUND / HOUR;
 
-    PercentPerKelvin: Expansion, "%/K", ["%/°c"], |x: f64| x / 100.0, |x: f64| x * 100.0;
-    PercentPerFahrenheit: Expansion, "%/°F", [], |x: f64| x * 0.018, |x: f64| x / 0.018;
-    PerKelvin: Expansion, "/K", ["/°c"], |x: f64| x, |x: f64| x;
-    PerFahrenheit: Expansion, "/°F", [], |x: f64| x * 1.8, |x: f64| x / 1.8;
+    PercentPerKelvin: Expansion, "%/K", ["%/°c"], 1.0 / 100.0;
+    PercentPerFahrenheit: Expansion, "%/°F", [], 1.8 / 100.0;
+    PerKelvin: Expansion, "/K", ["/°c"], 1.0;
+    PerFahrenheit: Expansion, "/°F", [], 1.8;
 
     /// Water per oven-dry mass (EN 322).
-    PercentDryBasis: Moisture, "% dry basis", ["% dry", "% db", "% d.b.", "dry basis", "db"], |x: f64| x / 100.0, |x: f64| x * 100.0;
-    /// Water per total mass: ω = u/(1−u). Infinite from 100 % up, where nothing is left to relate to
-    /// (the formula itself would come back from there with a negative moisture).
-    PercentWetBasis: Moisture, "% wet basis", ["% wet", "% wb", "% w.b.", "wet basis", "wb"], |u: f64| if u < 100.0 { (u / 100.0) / (1.0 - u / 100.0) } else { f64::INFINITY }, |w: f64| 100.0 * w / (1.0 + w);
+    PercentDryBasis: Moisture, "% dry basis", ["% dry", "% db", "% d.b.", "dry basis", "db"], 1.0 / 100.0;
+    /// Water per total mass, u = ω/(1+ω).
+    PercentWetBasis: Moisture, "% wet basis", ["% wet", "% wb", "% w.b.", "wet basis", "wb"], 1.0 / 100.0, basis Wet;
 
-    PerTonne: Price, "/t", ["per tonne"], |x: f64| x / 1_000.0, |x: f64| x * 1_000.0;
-    PerKilogram: Price, "/kg", ["per kg"], |x: f64| x, |x: f64| x;
-    PerPound: Price, "/lb", ["per lb"], |x: f64| x / exact::POUND, |x: f64| x * exact::POUND;
-    PerShortTon: Price, "/short ton", ["per short ton"], |x: f64| x / (2_000.0 * exact::POUND), |x: f64| x * (2_000.0 * exact::POUND);
+    PerTonne: Price, "/t", ["per tonne"], 1.0 / 1_000.0;
+    PerKilogram: Price, "/kg", ["per kg"], 1.0;
+    PerPound: Price, "/lb", ["per lb"], 1.0 / POUND;
+    PerShortTon: Price, "/short ton", ["per short ton"], 1.0 / SHORT_TON;
 
-    PerCubicMetre: Cost, "/m³", ["/m3"], |x: f64| x, |x: f64| x;
-    PerCubicFoot: Cost, "/ft³", ["/ft3"], |x: f64| x / exact::CUBIC_FOOT, |x: f64| x * exact::CUBIC_FOOT;
+    PerCubicMetre: Cost, "/m³", ["/m3"], 1.0;
+    PerCubicFoot: Cost, "/ft³", ["/ft3"], 1.0 / CUBIC_FOOT;
     /// A thousand square feet, three quarters of an inch thick: 1.769 802 912 m³.
-    PerThousandSquareFeetThreeQuarter: Cost, "/1000 ft² of ¾ in", ["/msf 3/4"], |x: f64| x / (exact::CUBIC_FOOT * 62.5), |x: f64| x * (exact::CUBIC_FOOT * 62.5);
+    PerThousandSquareFeetThreeQuarter: Cost, "/1000 ft² of ¾ in", ["/msf 3/4"], 1.0 / (62.5 * CUBIC_FOOT);
 
-    PerYear: YearCost, "/year", ["per year"], |x: f64| x, |x: f64| x;
+    PerYear: YearCost, "/year", ["per year"], 1.0;
 
-    One: Number, "", [], |x: f64| x, |x: f64| x;
+    One: Number, "", [], 1.0;
 }
 
 impl Unit {
+    /// The number in the base unit (SI without prefix; moisture as a fraction on the dry
+    /// basis; money per kg or per m³) for `value` in this unit.
+    #[must_use]
+    pub fn to_base(self, value: f64) -> f64 {
+        self.conversion().to_base(value)
+    }
+
+    /// The number in this unit for `base` in the base unit. The inverse of
+    /// [`to_base`](Self::to_base).
+    #[must_use]
+    pub fn from_base(self, base: f64) -> f64 {
+        self.conversion().from_base(base)
+    }
+
     /// The unit of a stored symbol, exactly as [`symbol`](Self::symbol) gives it.
     #[must_use]
     pub fn from_symbol(symbol: &str) -> Option<Self> {

@@ -1,14 +1,14 @@
 //! Which unit each kind of figure is typed and shown in, and sets of units that fit each other.
 
 use super::format::DecimalMark;
-use super::kind::System;
+use super::kind::UnitSystem;
 use super::{Dimension, Kind, Unit};
 
 /// The units chosen: a system, and for single kinds another unit than the system's usual one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Units {
     /// The system that kinds without a choice of their own follow.
-    pub system: System,
+    pub system: UnitSystem,
     /// The decimal mark that numbers are shown with. Both are read.
     pub mark: DecimalMark,
     /// The unit chosen for a kind, at the kind's place in [`Kind::ALL`].
@@ -17,7 +17,7 @@ pub struct Units {
 
 impl Default for Units {
     fn default() -> Self {
-        Self { system: System::default(), mark: DecimalMark::default(), own: [None; Kind::ALL.len()] }
+        Self { system: UnitSystem::default(), mark: DecimalMark::default(), own: [None; Kind::ALL.len()] }
     }
 }
 
@@ -45,13 +45,13 @@ impl Units {
 
     /// Goes over to `system`, all kinds at once: choices made in the other system are dropped.
     /// Those for kinds that both systems show alike stay, as the basis of a moisture.
-    pub fn set_system(&mut self, system: System) {
+    pub fn set_system(&mut self, system: UnitSystem) {
         if system == self.system {
             return;
         }
         self.system = system;
         for (kind, own) in Kind::ALL.iter().zip(&mut self.own) {
-            if kind.unit_in(System::Metric) != kind.unit_in(System::Us) {
+            if kind.unit_in(UnitSystem::Metric) != kind.unit_in(UnitSystem::Us) {
                 *own = None;
             }
         }
@@ -69,11 +69,11 @@ pub enum Coherent {
     Us,
 }
 
-impl From<System> for Coherent {
-    fn from(system: System) -> Self {
+impl From<UnitSystem> for Coherent {
+    fn from(system: UnitSystem) -> Self {
         match system {
-            System::Metric => Self::Metric,
-            System::Us => Self::Us,
+            UnitSystem::Metric => Self::Metric,
+            UnitSystem::Us => Self::Us,
         }
     }
 }

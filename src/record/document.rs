@@ -4,6 +4,7 @@
 
 pub mod merge;
 pub mod open_draft;
+pub mod step;
 
 use super::limits;
 use super::refusal::{self, Refusal};

@@ -15,7 +15,7 @@ pub mod table;
 pub mod time;
 
 pub use content::check_log::{CheckRecord, LoggedFigure};
-pub use content::line::{LineRecord, Planned};
+pub use content::line::{LineRecord, PlannedChangeover};
 pub use content::revision::Revision;
 pub use content::settings::Settings;
 pub use content::summary::Summary;

@@ -12,14 +12,14 @@ pub(super) const HEAD: [&str; 2] = ["haulm", "version"];
 
 /// A place in a text, both from 1, as a text editor counts; the column is in bytes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Place {
+pub struct TextPosition {
     /// Line, from 1.
     pub line: usize,
     /// Byte within the line, from 1.
     pub column: usize,
 }
 
-impl Place {
+impl TextPosition {
     fn of(error: &serde_json::Error) -> Self {
         Self { line: error.line().max(1), column: error.column().max(1) }
     }
@@ -38,7 +38,7 @@ pub enum Refusal {
     /// Brackets nest deeper than [`DEEPEST`].
     TooDeep {
         /// The bracket that is one too many.
-        at: Place,
+        at: TextPosition,
     },
     /// A list has more items than can be shown.
     TooMany {
@@ -61,7 +61,7 @@ pub enum Refusal {
     /// Not JSON, or JSON that breaks off.
     NotJson {
         /// Where it stops being JSON.
-        at: Place,
+        at: TextPosition,
         /// Whether it is sound up to its end, and just ends too early.
         cut_short: bool,
     },
@@ -84,7 +84,7 @@ pub enum Refusal {
     /// From Haulm and of a known version, but a part is missing or has a value that cannot be.
     Damaged {
         /// Where reading stopped.
-        at: Place,
+        at: TextPosition,
         /// The end of what stands before that place in its line, at most 40 bytes of it.
         before: String,
         /// What was wrong there, in the words of the JSON reader: for a contributor, not for the page.
@@ -126,8 +126,8 @@ fn check_head(text: &str, limit: usize, kind: &str, known: u32) -> Result<(), Re
     };
     let head = head.map_err(|error| match error.classify() {
         Category::Data => damaged(text, &error),
-        Category::Eof => Refusal::NotJson { at: Place::of(&error), cut_short: true },
-        Category::Syntax | Category::Io => Refusal::NotJson { at: Place::of(&error), cut_short: false },
+        Category::Eof => Refusal::NotJson { at: TextPosition::of(&error), cut_short: true },
+        Category::Syntax | Category::Io => Refusal::NotJson { at: TextPosition::of(&error), cut_short: false },
     })?;
     if head.haulm.is_null() {
         return Err(Refusal::Foreign);
@@ -162,7 +162,7 @@ fn damaged(text: &str, error: &serde_json::Error) -> Refusal {
     let end = line.floor_char_boundary(error.column());
     let start = line.floor_char_boundary(end.saturating_sub(40));
     let before = line.get(start..end).unwrap_or_default().trim().to_owned();
-    Refusal::Damaged { at: Place::of(error), before, what }
+    Refusal::Damaged { at: TextPosition::of(error), before, what }
 }
 
 /// Refuses what is too long or nests too deep, in one pass and before anything is built from it.
@@ -171,7 +171,7 @@ fn bounded(text: &str, limit: usize) -> Result<(), Refusal> {
         return Err(Refusal::TooLarge { bytes: text.len(), limit });
     }
     let (mut depth, mut in_string, mut escaped) = (0_usize, false, false);
-    let mut at = Place { line: 1, column: 0 };
+    let mut at = TextPosition { line: 1, column: 0 };
     for byte in text.bytes() {
         at.column += 1;
         match byte {
@@ -185,7 +185,7 @@ fn bounded(text: &str, limit: usize) -> Result<(), Refusal> {
                 }
             }
             b']' | b'}' if !in_string => depth = depth.saturating_sub(1),
-            b'\n' => at = Place { line: at.line + 1, column: 0 },
+            b'\n' => at = TextPosition { line: at.line + 1, column: 0 },
             _ => {}
         }
     }

@@ -17,7 +17,7 @@ pub fn factor(coverage: f64, freedom: Option<f64>) -> f64 {
 
 /// One input's part in a combined uncertainty.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Part {
+pub struct Contribution {
     /// c·u: sensitivity times standard uncertainty, with its sign.
     pub part: f64,
     /// Degrees of freedom of u; `None` where it is taken to be exactly known.
@@ -37,11 +37,11 @@ pub struct Combined {
 ///
 /// Source: JCGM 100, equations 11a and G.2b (Welch-Satterthwaite).
 #[must_use]
-pub fn combine(parts: &[Part]) -> Combined {
+pub fn combine(parts: &[Contribution]) -> Combined {
     let variance: f64 = parts.iter().map(|part| part.part * part.part).sum();
     let standard = variance.sqrt();
     // Shares first, so that nothing of the fourth power can leave the range of numbers.
-    let share = |part: &Part| if standard > 0.0 { (part.part / standard).powi(2) } else { 0.0 };
+    let share = |part: &Contribution| if standard > 0.0 { (part.part / standard).powi(2) } else { 0.0 };
     let unsure: f64 = parts.iter().filter_map(|part| part.freedom.map(|freedom| share(part).powi(2) / freedom)).sum();
     Combined { standard, freedom: (unsure > 0.0).then(|| 1.0 / unsure) }
 }

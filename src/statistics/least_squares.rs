@@ -12,7 +12,7 @@ const NOTHING_NEW: f64 = 1e-9;
 
 /// A model fitted.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Fit {
+pub struct LeastSquaresFit {
     /// For each column its coefficient; `None` for one that is a combination of those before it.
     pub coefficients: Vec<Option<f64>>,
     /// Part of Qᵀy that each column adds; its square is the column's sum of squares given those before it.
@@ -30,7 +30,7 @@ pub struct Fit {
 /// Fits y by the columns. `None` when a number is not finite, a column is shorter than y, or there are fewer
 /// rows than columns that say something new.
 #[must_use]
-pub fn fit(columns: &[Vec<f64>], y: &[f64]) -> Option<Fit> {
+pub fn fit(columns: &[Vec<f64>], y: &[f64]) -> Option<LeastSquaresFit> {
     let rows = y.len();
     let mut y = y.to_vec();
     let mut reflectors: Vec<Vec<f64>> = Vec::new();
@@ -79,7 +79,7 @@ pub fn fit(columns: &[Vec<f64>], y: &[f64]) -> Option<Fit> {
         added[*column] = Some(finite(y[place])?);
     }
     let freedom = u32::try_from(rows - rank).ok()?;
-    Some(Fit { coefficients, added, residual: finite(residual)?, freedom, upper, kept })
+    Some(LeastSquaresFit { coefficients, added, residual: finite(residual)?, freedom, upper, kept })
 }
 
 fn norm(column: &[f64]) -> f64 {
@@ -101,7 +101,7 @@ fn reflect(column: &mut [f64], reflector: &[f64], from: usize) {
     }
 }
 
-impl Fit {
+impl LeastSquaresFit {
     /// Residual variance s² = RSS/(n − p); `None` without degrees of freedom.
     #[must_use]
     pub fn variance(&self) -> Option<f64> {

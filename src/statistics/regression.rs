@@ -33,7 +33,7 @@ impl Model {
 
 /// A measured point.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Point {
+pub struct DataPoint {
     /// What was set.
     pub x: f64,
     /// What was measured.
@@ -125,12 +125,12 @@ impl Fit {
     ///
     /// # Errors
     /// [`FitError`].
-    pub fn through(points: &[Point], model: Model) -> Result<Self, FitError> {
+    pub fn through(points: &[DataPoint], model: Model) -> Result<Self, FitError> {
         if points.len() < model.coefficients() {
             return Err(FitError::TooFew);
         }
         let weight = points.len() as f64;
-        let mean = |of: fn(&Point) -> f64| points.iter().map(of).sum::<f64>() / weight;
+        let mean = |of: fn(&DataPoint) -> f64| points.iter().map(of).sum::<f64>() / weight;
         let (centre, level) = match model {
             Model::WithIntercept => (mean(|p| p.x), mean(|p| p.y)),
             Model::ThroughOrigin => (0.0, 0.0),
@@ -157,7 +157,7 @@ impl Fit {
             Model::WithIntercept => level - slope * centre,
             Model::ThroughOrigin => 0.0,
         };
-        let off = |p: &Point| (p.y - level) - slope * (p.x - centre);
+        let off = |p: &DataPoint| (p.y - level) - slope * (p.x - centre);
         let unexplained: f64 = points.iter().map(|p| off(p).powi(2)).sum();
         if ![slope, intercept, unexplained].iter().all(|x| x.is_finite()) {
             return Err(FitError::NotFinite);
@@ -266,7 +266,7 @@ impl Fit {
 
     /// How far each point lies off the line.
     #[must_use]
-    pub fn residuals(&self, points: &[Point]) -> Vec<Residual> {
+    pub fn residuals(&self, points: &[DataPoint]) -> Vec<Residual> {
         let unexplained = self.residual_sd.map_or(0.0, |sd| sd.powi(2) * f64::from(self.freedom()));
         let studentised = |residual: f64, leverage: f64| {
             let rest = 1.0 - leverage;
@@ -280,7 +280,7 @@ impl Fit {
             let sd = without.max(0.0).sqrt().max(noise);
             finite(residual / (sd * rest.sqrt()))
         };
-        let one = |point: &Point| {
+        let one = |point: &DataPoint| {
             let residual = point.y - self.at(point.x);
             let leverage = self.leverage(point.x);
             Residual { residual, leverage, studentised: studentised(residual, leverage) }

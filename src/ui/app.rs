@@ -1,8 +1,8 @@
 //! The frame around all pages.
 
-use super::keep;
 use super::page;
 use super::part::{announce, bar, print, trouble};
+use super::persistence;
 use super::rescue;
 use super::route::Page;
 use super::state::{State, provide};
@@ -20,9 +20,9 @@ pub fn mount() {
 }
 
 fn app() -> View {
-    let state = keep::start();
+    let state = persistence::start();
     provide(state);
-    keep::keep(state);
+    persistence::autosave(state);
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
@@ -67,7 +67,7 @@ fn follow_address(state: State) {
     let read = move || {
         let hash = hash::read();
         if link::is_one(&hash) {
-            keep::link::open(state, hash);
+            persistence::link::open(state, hash);
         } else {
             state.page.set(Page::of(&hash));
         }
@@ -98,8 +98,8 @@ fn listen_to_keys(state: State) {
             (true, "s" | "S") => |state| state.save_and_tell(),
             (true, "k") => |_| browser::focus("find"),
             (false, "/") if !browser::in_text(&event) => |_| browser::focus("find"),
-            (true, "z") if !event.shift_key() && !browser::in_text(&event) => |state| state.undo(),
-            (true, "y" | "Z" | "z") if !browser::in_text(&event) => |state| state.redo(),
+            (true, "z") if !event.shift_key() && !browser::in_text(&event) => |state| state.undo_on_page(),
+            (true, "y" | "Z" | "z") if !browser::in_text(&event) => |state| state.redo_on_page(),
             _ => return,
         };
         event.prevent_default();

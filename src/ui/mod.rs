@@ -21,11 +21,11 @@ mod app;
 #[cfg(target_arch = "wasm32")]
 mod cells;
 #[cfg(target_arch = "wasm32")]
-mod keep;
-#[cfg(target_arch = "wasm32")]
 mod page;
 #[cfg(target_arch = "wasm32")]
 mod part;
+#[cfg(target_arch = "wasm32")]
+mod persistence;
 #[cfg(target_arch = "wasm32")]
 mod rescue;
 #[cfg(target_arch = "wasm32")]

@@ -1,6 +1,6 @@
 //! After a fault of the program: everything that is kept goes to a file, and nothing else is started.
 
-use super::keep::records;
+use super::persistence::records;
 use super::text::ENGLISH;
 use crate::browser::element::{self, Part, View, button, el};
 use crate::browser::graph::*;

@@ -1,7 +1,7 @@
 //! leptos's signals, with one piece of machine code for values of all types.
 //!
 //! leptos makes the whole of a signal anew for every type of value, which was an eighth of the
-//! download. Here every signal holds a [`Kept`], and only the cast to the value's own type is made for
+//! download. Here every signal holds a [`SignalValue`], and only the cast to the value's own type is made for
 //! each.
 
 use crate::browser::element::Act;
@@ -15,21 +15,21 @@ use std::time::Duration;
 
 /// A value of any type, and how two of that type are compared.
 #[derive(Clone)]
-struct Kept {
-    value: Held,
-    same: fn(&Held, &Held) -> bool,
+struct SignalValue {
+    value: BoxedValue,
+    same: fn(&BoxedValue, &BoxedValue) -> bool,
 }
 
 /// The value; nothing while it is being changed.
-type Held = Option<Arc<dyn Any + Send + Sync>>;
+type BoxedValue = Option<Arc<dyn Any + Send + Sync>>;
 
-impl PartialEq for Kept {
+impl PartialEq for SignalValue {
     fn eq(&self, other: &Self) -> bool {
         (self.same)(&self.value, &other.value)
     }
 }
 
-impl Kept {
+impl SignalValue {
     fn new<T: Send + Sync + 'static>(value: T) -> Self {
         Self { value: Some(Arc::new(value)), same: |_, _| false }
     }
@@ -42,19 +42,19 @@ impl Kept {
 /// Where a readable value comes from.
 #[derive(Clone, Copy)]
 enum Source {
-    Set(graph::RwSignal<Kept>),
-    WorkedOut(graph::Memo<Kept>),
+    Set(graph::RwSignal<SignalValue>),
+    WorkedOut(graph::Memo<SignalValue>),
 }
 
 impl Source {
-    fn read(self) -> Kept {
+    fn read(self) -> SignalValue {
         match self {
             Self::Set(signal) => signal.get(),
             Self::WorkedOut(memo) => memo.get(),
         }
     }
 
-    fn read_untracked(self) -> Kept {
+    fn read_untracked(self) -> SignalValue {
         match self {
             Self::Set(signal) => signal.get_untracked(),
             Self::WorkedOut(memo) => memo.get_untracked(),
@@ -77,7 +77,7 @@ pub struct Signal<T> {
 
 /// A value that can be set.
 pub struct RwSignal<T> {
-    signal: graph::RwSignal<Kept>,
+    signal: graph::RwSignal<SignalValue>,
     of: PhantomData<fn() -> T>,
 }
 
@@ -102,7 +102,7 @@ impl<T> Copy for RwSignal<T> {}
 
 // Once for each type: the type's own number, which it is compared with, does not compress.
 #[inline(never)]
-fn cast<T: 'static>(held: &Held) -> &T {
+fn cast<T: 'static>(held: &BoxedValue) -> &T {
     match held.as_deref().and_then(|value| value.downcast_ref()) {
         Some(value) => value,
         None => lost(),
@@ -118,7 +118,7 @@ fn lost() -> ! {
 
 /// The value to change; `None` while somebody else reads it.
 #[inline(never)]
-fn cast_mut<T: 'static>(held: &mut Held) -> Option<&mut T> {
+fn cast_mut<T: 'static>(held: &mut BoxedValue) -> Option<&mut T> {
     Arc::get_mut(held.as_mut()?)?.downcast_mut()
 }
 
@@ -165,7 +165,7 @@ impl<T: Send + Sync + 'static> Signal<T> {
 impl<T: Send + Sync + 'static> RwSignal<T> {
     /// A signal that holds `value`.
     pub fn new(value: T) -> Self {
-        Self { signal: graph::RwSignal::new(Kept::new(value)), of: PhantomData }
+        Self { signal: graph::RwSignal::new(SignalValue::new(value)), of: PhantomData }
     }
 
     fn readable(self) -> Signal<T> {
@@ -199,12 +199,12 @@ impl<T: Send + Sync + 'static> RwSignal<T> {
 
     /// Puts another value in its place.
     pub fn set(self, value: T) {
-        self.signal.set(Kept::new(value));
+        self.signal.set(SignalValue::new(value));
     }
 
     /// As [`set`](Self::set); gives the value back where the part of the page is gone that the signal belongs to.
     pub fn try_set(self, value: T) -> Option<()> {
-        self.signal.try_set(Kept::new(value)).map(|_| ())
+        self.signal.try_set(SignalValue::new(value)).map(|_| ())
     }
 
     /// Changes the value in its place.
@@ -237,11 +237,11 @@ impl<T: Send + Sync + 'static> RwSignal<T> {
 }
 
 /// Takes the value out, to be changed; nothing where somebody else has.
-fn take(signal: graph::RwSignal<Kept>) -> Held {
+fn take(signal: graph::RwSignal<SignalValue>) -> BoxedValue {
     signal.try_update_untracked(|kept| kept.value.take()).flatten()
 }
 
-fn put_back(signal: graph::RwSignal<Kept>, held: Held) {
+fn put_back(signal: graph::RwSignal<SignalValue>, held: BoxedValue) {
     if held.is_some() {
         signal.try_update_untracked(|kept| kept.value = held);
     }
@@ -285,28 +285,28 @@ pub fn memo_after<T: PartialEq + Send + Sync + 'static>(
 
 /// Works a value out, perhaps from the one before. No `dyn Fn`, for the reason given at [`Act`].
 trait WorkOut: Send + Sync {
-    fn work_out(&self, before: Option<&Kept>) -> Kept;
+    fn work_out(&self, before: Option<&SignalValue>) -> SignalValue;
 }
 
 struct Anew<F>(F);
 
 impl<T: PartialEq + Send + Sync + 'static, F: Fn() -> T + Send + Sync> WorkOut for Anew<F> {
-    fn work_out(&self, _: Option<&Kept>) -> Kept {
-        Kept::compared(self.0())
+    fn work_out(&self, _: Option<&SignalValue>) -> SignalValue {
+        SignalValue::compared(self.0())
     }
 }
 
 struct After<F, T>(F, PhantomData<fn() -> T>);
 
 impl<T: PartialEq + Send + Sync + 'static, F: Fn(Option<&T>) -> T + Send + Sync> WorkOut for After<F, T> {
-    fn work_out(&self, before: Option<&Kept>) -> Kept {
-        Kept::compared(self.0(before.map(|before| cast(&before.value))))
+    fn work_out(&self, before: Option<&SignalValue>) -> SignalValue {
+        SignalValue::compared(self.0(before.map(|before| cast(&before.value))))
     }
 }
 
 fn memo_kept<T: 'static>(work_out: Box<dyn WorkOut>) -> Memo<T> {
-    fn inner(work_out: Box<dyn WorkOut>) -> graph::Memo<Kept> {
-        graph::Memo::new(move |before: Option<&Kept>| work_out.work_out(before))
+    fn inner(work_out: Box<dyn WorkOut>) -> graph::Memo<SignalValue> {
+        graph::Memo::new(move |before: Option<&SignalValue>| work_out.work_out(before))
     }
     Signal::of(Source::WorkedOut(inner(work_out)))
 }

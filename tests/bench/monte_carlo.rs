@@ -7,7 +7,7 @@
 #[path = "../support/study.rs"]
 mod study;
 
-use haulm::domain::compare::uncertainty::monte_carlo::{Run, USUAL_DRAWS};
+use haulm::domain::compare::uncertainty::monte_carlo::{MonteCarloRun, USUAL_DRAWS};
 use haulm::domain::compare::uncertainty::study::Study;
 use std::hint::black_box;
 use std::time::Instant;
@@ -19,7 +19,7 @@ const LIMIT: f64 = 100.0;
 fn times(study: &Study) -> (f64, f64) {
     let mut least = (f64::INFINITY, f64::INFINITY);
     for seed in 0..7 {
-        let mut run = Run::new(study.clone(), seed, USUAL_DRAWS);
+        let mut run = MonteCarloRun::new(study.clone(), seed, USUAL_DRAWS);
         let start = Instant::now();
         run.step(USUAL_DRAWS);
         let drawn = start.elapsed().as_secs_f64() * 1e3;

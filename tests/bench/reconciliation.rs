@@ -8,7 +8,7 @@
 #[path = "../statistics/reconciliation/network.rs"]
 mod network;
 
-use haulm::statistics::reconciliation::{Equations, Verdict};
+use haulm::statistics::reconciliation::{Equations, TestConclusion};
 use network::{CONSTRAINTS, SOME_ERRORS, TRUTH, balances, problem};
 use rand_distr::{Distribution, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
@@ -69,8 +69,8 @@ fn main() {
             let mut errors = errors();
             errors[at] += if set % 2 == 0 { 6.0 } else { -6.0 };
             let verdict = problem(&errors).diagnose(&equations, &[]).unwrap().verdict;
-            alarm += usize::from(verdict != Verdict::Consistent);
-            if let Verdict::Suspects { errors, .. } = verdict {
+            alarm += usize::from(verdict != TestConclusion::Consistent);
+            if let TestConclusion::Suspects { errors, .. } = verdict {
                 let named = errors.iter().flat_map(|error| &error.suspects).any(|suspect| suspect.quantity == at);
                 let rival = errors.iter().flat_map(|error| &error.rivals).any(|suspect| suspect.quantity == at);
                 alike += usize::from(named);

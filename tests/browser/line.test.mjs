@@ -1,7 +1,7 @@
 // The line: pump settings first, catch tests, settings table, line check, changeover, delivery; with fingers, at two sizes.
 
 import assert from "node:assert/strict";
-import { journey } from "./harness.mjs";
+import { Key, journey } from "./harness.mjs";
 
 const TABLET = { hash: "#line", width: 820, height: 1180, touch: true };
 const PHONE = { hash: "#line", width: 390, height: 844, touch: true };
@@ -19,7 +19,7 @@ const small = (page) =>
       .filter(([, r]) => r.height > 0 && r.height < 47.5)
       .map(([name, r]) => `${name}: ${r.height}`));
 
-const SECTIONS = ["Pump settings", "Pumps and catch tests", "Settings table", "Line check", "Tanks", "Changeover", "New delivery"];
+const SECTIONS = ["Pump settings", "Pumps and catch tests", "Settings table", "Line check", "Tanks", "Changeover", "New delivery", "Period balance"];
 
 journey("one tap from the recipe to the pump settings, and its figures open their workings", { width: 820, height: 1180, touch: true }, async (page) => {
   await page.press("Line");
@@ -141,10 +141,48 @@ journey("a delivery shows what moves before it is accepted", TABLET, async (page
   await page.choose("Liquid delivered", await page.run(() => document.querySelector("#delivery-liquid").options[2].textContent));
   await page.type(await box(page, "delivery.solids"), "50");
   await page.sees("Settings that move");
+  await page.sees("No saved recipe uses this liquid.");
   await page.press("Accept the delivery");
-  await page.sees("The delivery is in the recipe.");
+  await page.sees("Delivery accepted.");
+  await page.press("Undo", { within: await page.css(".notice") });
+  await page.sees("Delivery undone.");
+  await page.press("Recipe");
+  await page.until(async () => assert.equal(await (await page.css('[data-field="solids.2"]')).getProperty("value"), "55"));
+  await page.press("Line");
+  assert.equal(await (await box(page, "delivery.solids")).getProperty("value"), "50");
+  await page.press("Accept the delivery");
+  await page.sees("Delivery accepted.");
   await page.type(await box(page, "delivery.solids"), "500");
   await page.css('[id="field-line.delivery.solids-says"] .finding.stop');
+});
+
+journey("undo of a cleared example leaves what was typed after it, and Ctrl+Z acts on the open page alone", TABLET, async (page) => {
+  await page.press("Recipe");
+  await page.type(await page.css('[data-field="board_density"]'), "700");
+  await page.press("Line");
+  await page.press("Start with a blank line");
+  await page.sees("The line is blank now.");
+  await page.press("Pumps and catch tests");
+  await page.press("Add a pump");
+  await page.type(await page.css("#pump-name-1"), "My pump");
+  await page.press("Undo", { within: await page.css(".notice") });
+  const names = () => page.run(() => [...document.querySelectorAll("article.pump > h3")].map((h) => h.textContent));
+  await page.until(async () => assert.deepEqual(await names(), ["P1 binder", "P2 wax", "P3 water", "My pump"]));
+  await page.sees("Example data.");
+  // Undo goes back step by step, Redo forward again; the recipe is not touched.
+  await page.run(() => document.activeElement.blur());
+  const steps = await page.css(".line-page > .actions");
+  await page.keys(Key.chord(Key.CONTROL, "z"));
+  await page.until(async () => assert.deepEqual(await names(), ["My pump"]));
+  await page.press("Undo", { within: steps });
+  await page.until(async () => assert.notDeepEqual(await names(), ["My pump"]));
+  await page.press("Redo", { within: steps });
+  await page.until(async () => assert.deepEqual(await names(), ["My pump"]));
+  for (let step = 0; step < 4; step++) await page.press("Undo", { within: steps });
+  await page.until(async () => assert.deepEqual(await names(), ["P1 binder", "P2 wax", "P3 water"]));
+  assert.equal(await page.run((e) => e.getAttribute("aria-disabled"), await page.button("Undo", { within: steps })), "true");
+  await page.press("Recipe");
+  await page.until(async () => assert.equal(await (await page.css('[data-field="board_density"]')).getProperty("value"), "700"));
 });
 
 journey("pump settings and settings table on paper", TABLET, async (page) => {

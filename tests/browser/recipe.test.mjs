@@ -39,7 +39,7 @@ journey("a pMDI board from a blank recipe: doses, water, mat", DESK, async (page
   await page.screenshot("recipe-pmdi");
 });
 
-journey("a UF board that comes out too wet says by how much and what would mend it", DESK, async (page) => {
+journey("a UF board that comes out too wet says by how much and what would fix it", DESK, async (page) => {
   await blank(page);
   await page.choose("Take a binder system", "UF");
   await put(page, "fibre_moisture", "9");

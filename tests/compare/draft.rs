@@ -3,7 +3,7 @@
 use haulm::domain::compare::draft::{CompareDraft, UncertaintyDraft};
 use haulm::domain::compare::number_key::{number_key, number_of};
 use haulm::domain::compare::price::{fill_prices, price_key};
-use haulm::domain::compare::side::{System, with_liquids};
+use haulm::domain::compare::side::{ComparedSystem, with_liquids};
 use haulm::domain::compare::uncertainty::input_uncertainty::{Form, Size};
 use haulm::domain::compare::uncertainty::source;
 use haulm::domain::compare::uncertainty::statement::Statement;
@@ -15,8 +15,8 @@ fn uf() -> Draft {
     with_liquids(&example(), &SystemKey::Uf.system().liquids)
 }
 
-fn systems() -> Vec<System> {
-    vec![System::new("pMDI", example()), System::new("UF", uf())]
+fn systems() -> Vec<ComparedSystem> {
+    vec![ComparedSystem::new("pMDI", example()), ComparedSystem::new("UF", uf())]
 }
 
 #[test]
@@ -31,7 +31,7 @@ fn a_price_is_taken_from_the_open_recipe_or_as_typed_and_never_spoils_a_system()
     fill_prices(&typed, &open, &mut system);
     // The example's wax costs 900 a tonne; what cannot be read is left blank.
     assert_eq!((price(&system, "Wax emulsion").as_str(), price(&system, "UF resin").as_str()), ("900", ""));
-    assert!(System::new("UF", system.clone()).case().is_some());
+    assert!(ComparedSystem::new("UF", system.clone()).case().is_some());
     typed.prices.insert(resin, Entry::typed("450", Unit::PerTonne));
     fill_prices(&typed, &open, &mut system);
     assert_eq!(price(&system, "UF resin"), "450");
@@ -51,7 +51,7 @@ fn a_number_is_found_again_by_its_key_in_another_system() {
         }
     }
     let [pmdi, uf] = systems().try_into().unwrap();
-    let wax = |system: &System| {
+    let wax = |system: &ComparedSystem| {
         let liquid = system.draft.liquids.iter().find(|liquid| liquid.name == "Wax emulsion").unwrap();
         Field::Liquid(liquid.id, LiquidField::Dose)
     };

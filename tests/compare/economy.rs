@@ -5,8 +5,8 @@ use haulm::domain::balance::outcome::Case;
 use haulm::domain::compare::Output;
 use haulm::domain::compare::draft::CompareDraft;
 use haulm::domain::compare::economy::costs::{Economy, EnergyPrice, SystemEconomy, release_agent};
-use haulm::domain::compare::economy::field::EconomyField;
-use haulm::domain::compare::side::{System, side_by_side, with_liquids};
+use haulm::domain::compare::economy::field::{EconomyField, SystemEconomyEntries};
+use haulm::domain::compare::side::{ComparedSystem, side_by_side, with_liquids};
 use haulm::domain::compare::system_choice::SystemChoice;
 use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Entry, Field, Figure, example};
@@ -23,12 +23,12 @@ fn near(found: Option<f64>, expected: f64) {
     assert!((found - expected).abs() <= 1e-9 * expected.abs(), "{found} for {expected}");
 }
 
-fn uf(name: &str) -> System {
+fn uf(name: &str) -> ComparedSystem {
     let mut draft = with_liquids(&example(), &SystemKey::Uf.system().liquids);
     for liquid in &mut draft.liquids {
         liquid.price = Entry::typed("450", Unit::PerTonne);
     }
-    System::new(name, draft)
+    ComparedSystem::new(name, draft)
 }
 
 fn of(case: &Case, output: Output) -> f64 {
@@ -51,9 +51,10 @@ fn typed() -> CompareDraft {
         (EconomyField::Changeovers, "25"),
         (EconomyField::SellingPrice, "400"),
     ] {
-        typed.economy.insert(field, Entry::typed(text, field.unit()));
+        typed.economy.entry_mut(field).text = text.to_owned();
     }
-    typed.release_agent.insert(SystemChoice::OpenRecipe, Entry::typed("0,15", Unit::One));
+    let agent = SystemEconomyEntries { release_agent: Entry::typed("0,15", Unit::One) };
+    typed.system_economy.insert(SystemChoice::OpenRecipe, agent);
     typed
 }
 
@@ -110,8 +111,8 @@ fn what_a_change_brings() {
 #[test]
 fn what_is_not_known_is_no_zero() {
     let mut typed = typed();
-    typed.economy.insert(EconomyField::DryerEfficiency, Entry::typed("0", Unit::Percent));
-    typed.economy.insert(EconomyField::SellingPrice, Entry::typed("much", Unit::PerCubicMetre));
+    typed.economy.dryer_efficiency = Entry::typed("0", Unit::Percent);
+    typed.economy.selling_price = Entry::typed("much", Unit::PerCubicMetre);
     typed.hours = Entry::typed("", Unit::Hour);
     let economy = Economy::of(&typed);
     assert_eq!((economy.dryer, economy.selling_price, economy.hours), (None, None, None));
@@ -123,13 +124,13 @@ fn what_is_not_known_is_no_zero() {
     );
     assert!(found.total.is_some());
     // A liquid without a price: no materials, no total.
-    let bare = System::new("UF", with_liquids(&example(), &SystemKey::Uf.system().liquids));
+    let bare = ComparedSystem::new("UF", with_liquids(&example(), &SystemKey::Uf.system().liquids));
     let found = economy.of_system(bare.case().unwrap(), None);
     assert_eq!((found.materials, found.total), (None, None));
     // A dryer price and a recipe that does not say how dry its fibre has to be: no total either.
     let mut draft = priced.draft.clone();
     draft.water_way = haulm::domain::recipe::draft::WaterWay::None;
-    let open = System::new("no target", draft);
+    let open = ComparedSystem::new("no target", draft);
     let found = Economy::of(&self::typed()).of_system(open.case().unwrap(), None);
     assert_eq!((found.dryer_energy, found.total), (None, None));
 }
@@ -137,7 +138,7 @@ fn what_is_not_known_is_no_zero() {
 /// A name that a spreadsheet would compute, with what XML and CSV set apart.
 const NAME: &str = "=1+1;\"<A&B>\",\r\nx";
 
-fn all(systems: &[System], units: &Units) -> Vec<Table> {
+fn all(systems: &[ComparedSystem], units: &Units) -> Vec<Table> {
     let context = Context { units, draft: &systems[0].draft, currency: "€" };
     let economy = Economy::of(&typed());
     let economies: Vec<_> = systems
@@ -145,7 +146,7 @@ fn all(systems: &[System], units: &Units) -> Vec<Table> {
         .map(|system| system.case().map(|case| economy.of_system(case, None)).unwrap_or_default())
         .collect();
     let side = side_by_side(systems, 0, Some(6000)).unwrap();
-    let said = Message { what: "=cmd answers".to_owned(), mend: "Enter it.".to_owned() };
+    let said = Message { what: "=cmd answers".to_owned(), fix: "Enter it.".to_owned() };
     vec![
         table(systems, &side, &ENGLISH, &context),
         sheet(systems, &economies, (&economy, 0), &ENGLISH, &context),
@@ -154,11 +155,16 @@ fn all(systems: &[System], units: &Units) -> Vec<Table> {
     ]
 }
 
-fn systems() -> Vec<System> {
+fn systems() -> Vec<ComparedSystem> {
     let mut draft = example();
     *draft.entry_mut(Field::FibreFlow).unwrap() = Entry::typed("30", Unit::TonnePerHour);
     let bare = with_liquids(&example(), &SystemKey::Uf.system().liquids);
-    vec![System::new(NAME, example()), System::new("beyond", draft), System::new("bare", bare), uf("UF")]
+    vec![
+        ComparedSystem::new(NAME, example()),
+        ComparedSystem::new("beyond", draft),
+        ComparedSystem::new("bare", bare),
+        uf("UF"),
+    ]
 }
 
 #[test]

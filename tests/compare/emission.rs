@@ -1,6 +1,5 @@
 //! Formaldehyde emission: ratios, concentrations, the perforator value and the limits.
 
-use haulm::domain::Entry;
 use haulm::domain::chemistry::emission::{
     AminoResin, EmissionError, LIMITS, LimitedArticle, Market, StatedLimit, mass_concentration, of_mix,
     perforator_at_reference, urea_for, volume_share,
@@ -119,13 +118,17 @@ fn limits_carry_their_regulation() {
 }
 
 fn entries(typed: &[(EmissionField, &str)]) -> EmissionEntries {
-    typed.iter().map(|(field, text)| (*field, Entry::typed(*text, field.unit()))).collect()
+    let mut entries = EmissionEntries::default();
+    for (field, text) in typed {
+        entries.entry_mut(*field).text = (*text).to_owned();
+    }
+    entries
 }
 
 #[test]
 fn the_sheet_answers_what_is_entered_and_nothing_else() {
     use EmissionField::{AddedUrea, BoardMoisture, Concentration, FormaldehydePerUrea, Perforator, TargetRatio};
-    let empty = sheet(&EmissionEntries::new());
+    let empty = sheet(&EmissionEntries::default());
     assert_eq!((empty.ratios, empty.urea, empty.concentration, empty.perforator), (None, None, None, None));
     let all = [
         (FormaldehydePerUrea, "1.1"),
@@ -144,7 +147,7 @@ fn the_sheet_answers_what_is_entered_and_nothing_else() {
     // An entry that is none leaves no answer.
     for (field, text) in [(FormaldehydePerUrea, "x"), (AddedUrea, "-1"), (EmissionField::MelaminePerUrea, "many")] {
         let mut wrong = entries(&all);
-        wrong.insert(field, Entry::typed(text, field.unit()));
+        wrong.entry_mut(field).text = text.to_owned();
         assert_eq!(sheet(&wrong).ratios, None, "{field:?}");
     }
     let text = to_csv(&emission(&found, &ENGLISH), DecimalMark::Point);

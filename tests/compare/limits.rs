@@ -4,9 +4,9 @@ use haulm::domain::balance::machine::Machine;
 use haulm::domain::balance::outcome::Case;
 use haulm::domain::compare::capacity::exceeded;
 use haulm::domain::compare::draft::{CompareDraft, RangeDraft};
-use haulm::domain::compare::feasibility::{Obstacle, Standing};
-use haulm::domain::compare::range::{NoRange, range};
-use haulm::domain::compare::side::System;
+use haulm::domain::compare::feasibility::{FeasibilityGrade, Obstacle};
+use haulm::domain::compare::range::{RangeError, range};
+use haulm::domain::compare::side::ComparedSystem;
 use haulm::domain::compare::solve_for::{Solution, solve_for};
 use haulm::domain::compare::sweep::{Axis, EDGE, grid, sweep};
 use haulm::domain::compare::variation::Variation;
@@ -29,7 +29,7 @@ fn dryer() -> Case {
     for field in [Field::BlenderCapacity, Field::LeastPressFactor, Field::TopLineSpeed] {
         draft.entry_mut(field).unwrap().text.clear();
     }
-    System::new("dryer", draft).case().unwrap().clone()
+    ComparedSystem::new("dryer", draft).case().unwrap().clone()
 }
 
 /// "13.0 t/h; the dryer gives 11.5."
@@ -56,7 +56,7 @@ fn an_answer_beyond_a_machine_says_so() {
 fn every_machine_is_named_in_its_own_terms() {
     let mut draft = example();
     set(&mut draft, Field::FibreFlow, "60", Unit::TonnePerHour);
-    let found = exceeded(System::new("", draft).case().unwrap());
+    let found = exceeded(ComparedSystem::new("", draft).case().unwrap());
     let kinds: Vec<_> = found.iter().map(|one| (one.machine, one.asked.kind)).collect();
     for (machine, kind) in [
         (Machine::FibreSupply, Kind::FibreFlow),
@@ -105,8 +105,8 @@ fn the_edges_of_a_map_are_refined_to_a_thousandth_of_the_axis() {
     let mut standing =
         |x: f64, y: f64| variation.feasibility(&[(Field::FibreFlow, x), (Field::Thickness, y)]).standing();
     let step = 2.0 * EDGE * (across.to - across.from);
-    assert_eq!(standing(flow(11.5) + step, 0.0151), Standing::Infeasible);
-    assert_ne!(standing(flow(11.5) - step, 0.0151), Standing::Infeasible);
+    assert_eq!(standing(flow(11.5) + step, 0.0151), FeasibilityGrade::Infeasible);
+    assert_ne!(standing(flow(11.5) - step, 0.0151), FeasibilityGrade::Infeasible);
 }
 
 /// What the recipe page warns of is a limit or advice on the map, and what it does not mention is neither.
@@ -114,31 +114,36 @@ fn the_edges_of_a_map_are_refined_to_a_thousandth_of_the_axis() {
 fn the_map_agrees_with_the_recipe_page() {
     let percent = Unit::PercentDryBasis;
     for (name, field, text, unit, expected) in [
-        ("as it is", Field::Thickness, "15", Unit::Millimetre, Standing::Free),
-        ("more than the dryer gives", Field::FibreFlow, "30", Unit::TonnePerHour, Standing::Infeasible),
-        ("wet board", Field::BoardMoisture, "14", percent, Standing::Advised),
-        ("wet fibre", Field::FibreMoisture, "20", percent, Standing::Infeasible),
-        ("wet mat", Field::MatMoisture, "19", percent, Standing::Advised),
+        ("as it is", Field::Thickness, "15", Unit::Millimetre, FeasibilityGrade::Free),
+        ("more than the dryer gives", Field::FibreFlow, "30", Unit::TonnePerHour, FeasibilityGrade::Infeasible),
+        ("wet board", Field::BoardMoisture, "14", percent, FeasibilityGrade::Advised),
+        ("wet fibre", Field::FibreMoisture, "20", percent, FeasibilityGrade::Infeasible),
+        ("wet mat", Field::MatMoisture, "19", percent, FeasibilityGrade::Advised),
     ] {
         let mut draft = example();
         set(&mut draft, field, text, unit);
-        let system = System::new(name, draft);
+        let system = ComparedSystem::new(name, draft);
         let warned = system.outcome.findings.iter().any(|finding| finding.grade == Grade::Unusual);
         let standing = Variation::new(system.case().unwrap()).feasibility(&[]).standing();
-        assert_eq!((standing, warned), (expected, expected != Standing::Free), "{name}: {:?}", system.outcome.findings);
+        assert_eq!(
+            (standing, warned),
+            (expected, expected != FeasibilityGrade::Free),
+            "{name}: {:?}",
+            system.outcome.findings
+        );
     }
 }
 
 #[test]
 fn a_range_that_is_none_is_said_and_never_replaced() {
-    let system = System::new("", example());
+    let system = ComparedSystem::new("", example());
     let entry = |text: &str| Some(Entry::typed(text, Unit::TonnePerHour));
     let ask = |from, to| range(&system, "fibre_flow", Some(&RangeDraft { from, to }), 5);
-    assert_eq!(ask(entry("9"), entry("9")), Err(NoRange::Equal));
-    assert_eq!(ask(entry("9"), entry("8")), Err(NoRange::Reversed));
-    assert_eq!(ask(entry("much"), entry("8")), Err(NoRange::NotReadable));
-    assert_eq!(ask(entry("-3"), entry("8")), Err(NoRange::NotReadable));
-    assert_eq!(range(&system, "water_flow", None, 5), Err(NoRange::NotUsed));
+    assert_eq!(ask(entry("9"), entry("9")), Err(RangeError::Equal));
+    assert_eq!(ask(entry("9"), entry("8")), Err(RangeError::Reversed));
+    assert_eq!(ask(entry("much"), entry("8")), Err(RangeError::NotReadable));
+    assert_eq!(ask(entry("-3"), entry("8")), Err(RangeError::NotReadable));
+    assert_eq!(range(&system, "water_flow", None, 5), Err(RangeError::NotUsed));
     let found = ask(entry("8"), entry("9")).unwrap();
     assert_eq!((found.from, found.to), (flow(8.0), flow(9.0)));
     // A blank end is as it starts.
@@ -162,7 +167,7 @@ fn an_entry_that_is_none_leaves_no_answer() {
     for text in ["", "many", "0", "9000", "-1"] {
         typed.hours = Entry::typed(text, Unit::Hour);
         assert_eq!(typed.hours(), None, "{text}");
-        let systems = [System::new("A", example()), System::new("B", example())];
+        let systems = [ComparedSystem::new("A", example()), ComparedSystem::new("B", example())];
         let side = haulm::domain::compare::side::side_by_side(&systems, 0, typed.hours()).unwrap();
         assert!(!side.rows.iter().any(|row| matches!(row.output, Output::CostPerYear(_))));
     }

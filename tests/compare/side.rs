@@ -3,17 +3,17 @@
 use haulm::domain::balance::machine::Machine;
 use haulm::domain::compare::Output;
 use haulm::domain::compare::side::{
-    Belongs, Differing, NotSideBySide, System, on_conditions, side_by_side, with_liquids,
+    Belongs, ComparedSystem, Differing, SideBySideError, on_conditions, side_by_side, with_liquids,
 };
 use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Draft, Entry, Field, Figure, LiquidField, example};
 use haulm::quantity::Unit;
 
-fn system(name: &str, draft: Draft) -> System {
-    System::new(name, draft)
+fn system(name: &str, draft: Draft) -> ComparedSystem {
+    ComparedSystem::new(name, draft)
 }
 
-fn of_library(key: SystemKey) -> System {
+fn of_library(key: SystemKey) -> ComparedSystem {
     let mut draft = with_liquids(&example(), &key.system().liquids);
     for liquid in &mut draft.liquids {
         liquid.price = Entry::typed("600", Unit::PerTonne);
@@ -107,7 +107,9 @@ fn what_differs_is_said_and_can_be_made_the_same() {
         .iter()
         .map(|difference| match &difference.what {
             Differing::Number(field, values) => (difference.belongs, Some(*field), values[1].map(|value| value.base)),
-            Differing::FeedWay(_) | Differing::WaterWay(_) | Differing::SprayedFaces(_) => (difference.belongs, None, None),
+            Differing::FeedWay(_) | Differing::WaterWay(_) | Differing::SprayedFaces(_) => {
+                (difference.belongs, None, None)
+            }
         })
         .collect();
     assert_eq!(
@@ -137,9 +139,9 @@ fn what_differs_is_said_and_can_be_made_the_same() {
 fn two_to_six() {
     let one = system("one", example());
     let many = |count| vec![one.clone(); count];
-    assert_eq!(side_by_side(&many(1), 0, Some(1)), Err(NotSideBySide::TooFew));
-    assert_eq!(side_by_side(&many(7), 0, Some(1)), Err(NotSideBySide::TooMany));
-    assert_eq!(side_by_side(&many(2), 2, Some(1)), Err(NotSideBySide::NoReference));
+    assert_eq!(side_by_side(&many(1), 0, Some(1)), Err(SideBySideError::TooFew));
+    assert_eq!(side_by_side(&many(7), 0, Some(1)), Err(SideBySideError::TooMany));
+    assert_eq!(side_by_side(&many(2), 2, Some(1)), Err(SideBySideError::NoReference));
     assert!(side_by_side(&many(6), 5, Some(1)).is_ok());
     let price = Field::Liquid(one.draft.liquids[0].id, LiquidField::Price);
     assert!(!one.unpriced().contains(&price));

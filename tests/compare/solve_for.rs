@@ -2,10 +2,10 @@
 
 use crate::support;
 use haulm::domain::balance::outcome::Case;
-use haulm::domain::compare::break_even::{BreakEven, NoPrice, break_even};
+use haulm::domain::compare::break_even::{BreakEven, BreakEvenError, break_even};
 use haulm::domain::compare::feasibility::Obstacle;
-use haulm::domain::compare::side::System;
-use haulm::domain::compare::solve_for::{Method, NoAnswer, Solution, is_linear, solve_for};
+use haulm::domain::compare::side::ComparedSystem;
+use haulm::domain::compare::solve_for::{Method, Solution, SolveForError, is_linear, solve_for};
 use haulm::domain::compare::sweep::{Axis, MOST_POINTS, grid, sweep};
 use haulm::domain::compare::{Output, variable};
 use haulm::domain::recipe::binder_system::SystemKey;
@@ -175,11 +175,11 @@ fn a_question_that_does_not_fit_is_refused() {
     let case = case();
     let ask = |field, output, wanted| solve_for(&case, field, output, wanted).unwrap_err();
     let dose = Output::Figure(Figure::WaterDose);
-    assert_eq!(ask(Field::WaterFlow, dose, 1.0), NoAnswer::NotUsed);
-    assert_eq!(ask(Field::Liquid(LiquidId(99), LiquidField::Dose), dose, 1.0), NoAnswer::NotUsed);
+    assert_eq!(ask(Field::WaterFlow, dose, 1.0), SolveForError::NotUsed);
+    assert_eq!(ask(Field::Liquid(LiquidId(99), LiquidField::Dose), dose, 1.0), SolveForError::NotUsed);
     let spray = Figure::Liquid(case.solved.liquids[0].id, haulm::domain::LiquidFigure::Spray);
-    assert_eq!(ask(Field::FibreFlow, Output::Figure(spray), 1.0), NoAnswer::NotGiven);
-    assert_eq!(ask(Field::FibreFlow, dose, f64::NAN), NoAnswer::NotWanted);
+    assert_eq!(ask(Field::FibreFlow, Output::Figure(spray), 1.0), SolveForError::NotGiven);
+    assert_eq!(ask(Field::FibreFlow, dose, f64::NAN), SolveForError::NotWanted);
 }
 
 /// Two answers: with heavily sanded, dense faces the fibre flow that the line can take grows with the
@@ -225,11 +225,11 @@ fn priced(draft: &mut haulm::domain::Draft, price: &str) {
 
 #[test]
 fn price_at_which_two_systems_cost_the_same() {
-    let cheap = System::new("cheap", example());
+    let cheap = ComparedSystem::new("cheap", example());
     let mut draft = example();
     draft.liquids = SystemKey::Uf.system().liquids;
     priced(&mut draft, "450");
-    let other = System::new("UF", draft);
+    let other = ComparedSystem::new("UF", draft);
     let (case, other_case) = (cheap.case().unwrap(), other.case().unwrap());
     let field = Field::Liquid(case.solved.liquids[0].id, LiquidField::Price);
     let cost = Output::Figure(Figure::Cost);
@@ -249,7 +249,7 @@ fn price_at_which_two_systems_cost_the_same() {
         found => panic!("{found:?}"),
     }
     assert_eq!(break_even(&cheap, Field::FibrePrice, &cheap, false).unwrap().at, BreakEven::Always);
-    assert_eq!(break_even(&cheap, Field::FibreFlow, &other, false), Err(NoPrice::NotAPrice));
+    assert_eq!(break_even(&cheap, Field::FibreFlow, &other, false), Err(BreakEvenError::NotAPrice));
     let free = break_even(&other, Field::Liquid(LiquidId(4), LiquidField::Price), &cheap, true).unwrap();
     assert!(matches!(free.at, BreakEven::At(_) | BreakEven::DearerAtZero(_)));
 }
@@ -257,11 +257,11 @@ fn price_at_which_two_systems_cost_the_same() {
 /// The price moves in the first system alone, though the other one uses the same material: the other keeps its own.
 #[test]
 fn a_price_can_move_in_one_system_alone() {
-    let first = System::new("first", example());
+    let first = ComparedSystem::new("first", example());
     let mut draft = example();
     draft.liquids = SystemKey::Uf.system().liquids;
     priced(&mut draft, "450");
-    let other = System::new("UF", draft);
+    let other = ComparedSystem::new("UF", draft);
     let found = break_even(&first, Field::FibrePrice, &other, true).unwrap();
     assert_eq!((found.moves_with, found.other_keeps.map(|price| (price * 1000.0).round())), (None, Some(90.0)));
     let cost = Output::Figure(Figure::Cost);
@@ -278,11 +278,11 @@ fn a_price_can_move_in_one_system_alone() {
 /// A system that lacks a price has no cost, no bar and no break-even, and the missing prices are listed.
 #[test]
 fn without_a_price_there_is_no_cost_and_no_break_even() {
-    let cheap = System::new("cheap", example());
+    let cheap = ComparedSystem::new("cheap", example());
     let mut draft = example();
     draft.liquids[1].price = Entry::empty(Unit::PerTonne);
     draft.plain.fibre_price = Entry::empty(Unit::PerTonne);
-    let unpriced = System::new("unpriced", draft);
+    let unpriced = ComparedSystem::new("unpriced", draft);
     let missing = vec![Field::FibrePrice, Field::Liquid(unpriced.draft.liquids[1].id, LiquidField::Price)];
     let case = unpriced.case().unwrap();
     for output in [Output::Figure(Figure::Cost), Output::CostPerYear(6000)] {
@@ -292,10 +292,10 @@ fn without_a_price_there_is_no_cost_and_no_break_even() {
     assert_eq!(unpriced.unpriced(), missing);
     let field = Field::Liquid(cheap.draft.liquids[0].id, LiquidField::Price);
     let found = break_even(&cheap, field, &unpriced, false);
-    assert_eq!(found, Err(NoPrice::Unpriced([vec![], missing.clone()])));
+    assert_eq!(found, Err(BreakEvenError::Unpriced([vec![], missing.clone()])));
     // The price that is looked for need not be there.
     let found = break_even(&unpriced, missing[1], &cheap, true);
-    assert_eq!(found, Err(NoPrice::Unpriced([vec![Field::FibrePrice], vec![]])));
+    assert_eq!(found, Err(BreakEvenError::Unpriced([vec![Field::FibrePrice], vec![]])));
 }
 
 /// A sweep is nothing but single solves.

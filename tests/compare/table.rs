@@ -2,23 +2,23 @@
 
 use calamine::{Data, Reader, Xlsx};
 use haulm::domain::compare::Output;
-use haulm::domain::compare::side::{System, side_by_side, with_liquids};
+use haulm::domain::compare::side::{ComparedSystem, side_by_side, with_liquids};
 use haulm::domain::compare::uncertainty::instrument::sources;
-use haulm::domain::compare::uncertainty::monte_carlo::Run;
-use haulm::domain::compare::uncertainty::study::{Asked, Study};
+use haulm::domain::compare::uncertainty::monte_carlo::MonteCarloRun;
+use haulm::domain::compare::uncertainty::study::{RequestedFigure, Study};
 use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Figure, example};
 use haulm::quantity::Units;
 use haulm::quantity::format::DecimalMark;
-use haulm::quantity::kind::System as UnitSystem;
+use haulm::quantity::kind::UnitSystem;
 use haulm::record::table::{Cell, to_csv, to_xlsx};
-use haulm::ui::table::{Measured, assumptions, shares, side_by_side as table, stacked, uncertainty};
+use haulm::ui::table::{FigureUncertainty, assumptions, shares, side_by_side as table, stacked, uncertainty};
 use haulm::ui::text::{Context, ENGLISH};
 use std::io::Cursor;
 
-fn systems() -> Vec<System> {
+fn systems() -> Vec<ComparedSystem> {
     [SystemKey::Pmdi, SystemKey::Uf]
-        .map(|key| System::new(key.key(), with_liquids(&example(), &key.system().liquids)))
+        .map(|key| ComparedSystem::new(key.key(), with_liquids(&example(), &key.system().liquids)))
         .into()
 }
 
@@ -69,10 +69,12 @@ fn the_uncertainty_sheet() {
     let pairs: Vec<_> = systems.iter().zip(&cases).map(|(system, case)| (&system.draft, case)).collect();
     let uncertain = sources(&pairs);
     let output = Output::Figure(Figure::BlenderMoisture);
-    let asked =
-        [Asked::Of { system: 1, output }, Asked::Difference { system: 1, reference: 0, output: Output::DryerWater }];
+    let asked = [
+        RequestedFigure::Of { system: 1, output },
+        RequestedFigure::Difference { system: 1, reference: 0, output: Output::DryerWater },
+    ];
     let study = Study::new(&cases, &uncertain, &asked).unwrap();
-    let mut run = Run::new(study, 11, 20_000);
+    let mut run = MonteCarloRun::new(study, 11, 20_000);
     run.step(20_000);
     let budgets: Vec<_> = (0..2).map(|at| run.study().budget(at).unwrap()).collect();
     let summaries: Vec<_> = (0..2).map(|at| run.summary(at).unwrap()).collect();
@@ -80,8 +82,8 @@ fn the_uncertainty_sheet() {
     let context = Context { units: &units, draft: &systems[0].draft, currency: "€" };
     let around = Output::DryerWater.value(&cases[0]).map(|amount| amount.base);
     let figures = [
-        Measured { budget: &budgets[0], summary: Some(&summaries[0]), around: None },
-        Measured { budget: &budgets[1], summary: None, around },
+        FigureUncertainty { budget: &budgets[0], summary: Some(&summaries[0]), around: None },
+        FigureUncertainty { budget: &budgets[1], summary: None, around },
     ];
     let study = run.study().clone();
     let sheet = uncertainty(&figures, &study, &systems, 11, &ENGLISH, &context);

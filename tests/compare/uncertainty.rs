@@ -3,24 +3,24 @@
 use crate::study;
 use crate::support;
 use haulm::domain::balance::outcome::Case;
-use haulm::domain::compare::uncertainty::agreement::{self, Why};
+use haulm::domain::compare::uncertainty::agreement::{self, DisagreementCause};
 use haulm::domain::compare::uncertainty::input_uncertainty::{
     Form, InputUncertainty, Shape, Size, width_from, width_in,
 };
-use haulm::domain::compare::uncertainty::monte_carlo::{Run, USUAL_DRAWS};
-use haulm::domain::compare::uncertainty::study::{Asked, NoStudy, Study, Uncertain};
+use haulm::domain::compare::uncertainty::monte_carlo::{MonteCarloRun, USUAL_DRAWS};
+use haulm::domain::compare::uncertainty::study::{RequestedFigure, Study, StudyError, UncertainInput};
 use haulm::domain::compare::{Output, variable};
 use haulm::domain::{Entry, Field, Figure, LiquidField, LiquidId, work_out};
 use haulm::quantity::Unit;
-use haulm::statistics::coverage::{Combined, Part, combine, factor};
+use haulm::statistics::coverage::{Combined, Contribution, combine, factor};
 
 #[track_caller]
 fn check(what: &str, found: f64, expected: f64, tolerance: f64) {
     assert!((found - expected).abs() <= tolerance, "{what}: {found} for {expected} ± {tolerance}");
 }
 
-fn certain(part: f64) -> Part {
-    Part { part, freedom: None }
+fn certain(part: f64) -> Contribution {
+    Contribution { part, freedom: None }
 }
 
 /// Source: JCGM 100:2008, annex H.1 (end gauge), table H.1 and H.1.6: c·u of the standard, the
@@ -29,7 +29,7 @@ fn certain(part: f64) -> Part {
 #[test]
 fn gum_h1() {
     let parts = [(25.0, 18.0), (9.7, 25.6), (2.9, 50.0), (575.0 * 0.029, 2.0)]
-        .map(|(part, freedom)| Part { part, freedom: Some(freedom) });
+        .map(|(part, freedom)| Contribution { part, freedom: Some(freedom) });
     let Combined { standard, freedom } = combine(&parts);
     check("u_c", standard, 31.71, 0.005);
     check("degrees of freedom", freedom.unwrap(), 16.66, 0.02);
@@ -71,13 +71,13 @@ fn price(id: u16) -> Field {
     Field::Liquid(LiquidId(id), LiquidField::Price)
 }
 
-fn one(output: Output) -> Vec<Asked> {
-    vec![Asked::Of { system: 0, output }]
+fn one(output: Output) -> Vec<RequestedFigure> {
+    vec![RequestedFigure::Of { system: 0, output }]
 }
 
 fn additive_study(spreads: [InputUncertainty; 4]) -> Study {
     let uncertain: Vec<_> =
-        (1..).zip(spreads).map(|(id, spread)| Uncertain { targets: vec![(0, price(id))], spread }).collect();
+        (1..).zip(spreads).map(|(id, spread)| UncertainInput { targets: vec![(0, price(id))], spread }).collect();
     Study::new(&[additive()], &uncertain, &one(Output::Figure(Figure::Cost))).unwrap()
 }
 
@@ -85,8 +85,8 @@ fn spread(form: Form, width: f64) -> InputUncertainty {
     InputUncertainty::new(form, Size::Absolute(width), None).unwrap()
 }
 
-fn run(study: &Study, seed: u64, draws: usize) -> Run {
-    let mut run = Run::new(study.clone(), seed, draws);
+fn run(study: &Study, seed: u64, draws: usize) -> MonteCarloRun {
+    let mut run = MonteCarloRun::new(study.clone(), seed, draws);
     run.step(draws);
     run
 }
@@ -163,7 +163,7 @@ fn jcgm_101_9_2_one_rectangular_outweighs() {
     check("high", summary.high, 400.0 + exact, 0.05);
     let compared = agreement::compare(&study, &budget, &summary, 2);
     assert!(!compared.agree && !compared.noisy);
-    assert_eq!(compared.why, [Why::Rectangular]);
+    assert_eq!(compared.why, [DisagreementCause::Rectangular]);
     assert_eq!(budget.shares[0].source, 3);
     check("share", budget.shares[0].share, 100.0 / 103.0, 1e-12);
     let better = budget.improve_first().unwrap();
@@ -178,8 +178,10 @@ fn a_product_has_its_closed_form() {
     let resin = |part| Field::Liquid(LiquidId(1), part);
     let relative = |share| InputUncertainty::new(Form::Standard, Size::Relative(share), None).unwrap();
     let parts = [(Field::FibreFlow, 0.01), (resin(LiquidField::Dose), 0.02), (resin(LiquidField::Solids), 0.015)];
-    let uncertain: Vec<_> =
-        parts.iter().map(|(field, share)| Uncertain { targets: vec![(0, *field)], spread: relative(*share) }).collect();
+    let uncertain: Vec<_> = parts
+        .iter()
+        .map(|(field, share)| UncertainInput { targets: vec![(0, *field)], spread: relative(*share) })
+        .collect();
     let output = Output::Figure(Figure::Liquid(LiquidId(1), haulm::domain::LiquidFigure::Liquid));
     let study = Study::new(std::slice::from_ref(&case), &uncertain, &one(output)).unwrap();
     let budget = study.budget(0).unwrap();
@@ -220,18 +222,18 @@ fn what_both_have_in_common_cancels() {
     let spread = InputUncertainty::new(Form::Standard, Size::Relative(0.01), None).unwrap();
     let output = Output::Figure(Figure::Cost);
     let ask = [
-        Asked::Of { system: 0, output: Output::Figure(Figure::Fibre) },
-        Asked::Difference { system: 1, reference: 0, output: Output::Figure(Figure::Fibre) },
-        Asked::Difference { system: 1, reference: 0, output },
+        RequestedFigure::Of { system: 0, output: Output::Figure(Figure::Fibre) },
+        RequestedFigure::Difference { system: 1, reference: 0, output: Output::Figure(Figure::Fibre) },
+        RequestedFigure::Difference { system: 1, reference: 0, output },
     ];
-    let common = [Uncertain { targets: vec![(0, Field::FibreFlow), (1, Field::FibreFlow)], spread }];
+    let common = [UncertainInput { targets: vec![(0, Field::FibreFlow), (1, Field::FibreFlow)], spread }];
     let study_common = Study::new(&cases, &common, &ask).unwrap();
     assert!(study_common.budget(0).unwrap().standard > 0.0);
     assert_eq!(study_common.budget(1).unwrap().standard, 0.0);
     let summary = run(&study_common, 1, 10_000).summary(1).unwrap();
     assert_eq!((summary.mean, summary.standard), (0.0, 0.0));
 
-    let own = [0, 1].map(|system| Uncertain { targets: vec![(system, Field::FibreFlow)], spread });
+    let own = [0, 1].map(|system| UncertainInput { targets: vec![(system, Field::FibreFlow)], spread });
     let study_own = Study::new(&cases, &own, &ask).unwrap();
     let single = study_own.budget(0).unwrap().standard;
     check("u of the difference", study_own.budget(1).unwrap().standard, single * 2.0_f64.sqrt(), 1e-12 * single);
@@ -253,11 +255,11 @@ fn a_correlated_difference_has_its_closed_form() {
     let resin = Field::Liquid(LiquidId(1), LiquidField::Price);
     let absolute = |width| InputUncertainty::new(Form::Standard, Size::Absolute(width), None).unwrap();
     let uncertain = [
-        Uncertain { targets: vec![(0, Field::FibrePrice), (1, Field::FibrePrice)], spread: absolute(0.01) },
-        Uncertain { targets: vec![(0, resin)], spread: absolute(0.02) },
-        Uncertain { targets: vec![(1, resin)], spread: absolute(0.03) },
+        UncertainInput { targets: vec![(0, Field::FibrePrice), (1, Field::FibrePrice)], spread: absolute(0.01) },
+        UncertainInput { targets: vec![(0, resin)], spread: absolute(0.02) },
+        UncertainInput { targets: vec![(1, resin)], spread: absolute(0.03) },
     ];
-    let ask = [Asked::Difference { system: 1, reference: 0, output: Output::Figure(Figure::Cost) }];
+    let ask = [RequestedFigure::Difference { system: 1, reference: 0, output: Output::Figure(Figure::Cost) }];
     let used = |case: &Case, figure| case.figure(figure).unwrap().base;
     let resin_used = |case: &Case| used(case, Figure::Liquid(LiquidId(1), haulm::domain::LiquidFigure::PerVolume));
     let fibre = used(&dear, Figure::FibrePerVolume) - used(&cheap, Figure::FibrePerVolume);
@@ -273,7 +275,7 @@ fn a_correlated_difference_has_its_closed_form() {
 fn slices_do_not_matter() {
     let study = study::large(1);
     let mut whole = run(&study, 7, 10_000);
-    let mut slices = Run::new(study.clone(), 7, 10_000);
+    let mut slices = MonteCarloRun::new(study.clone(), 7, 10_000);
     let mut size = 1;
     while !slices.step(size).is_done() {
         size = size * 3 % 1_000 + 1;
@@ -297,7 +299,7 @@ fn a_dose_held_at_zero_is_said() {
         Entry::typed(format!("{}", needed.base * 99.5), Unit::PercentDryBasis);
     let case = work_out(&draft).case.unwrap();
     let spread = InputUncertainty::new(Form::Standard, Size::Absolute(0.005), None).unwrap();
-    let uncertain = [Uncertain { targets: vec![(0, Field::FibreMoisture)], spread }];
+    let uncertain = [UncertainInput { targets: vec![(0, Field::FibreMoisture)], spread }];
     let study = Study::new(&[case], &uncertain, &one(Output::Figure(Figure::WaterDose))).unwrap();
     let (budget, summary) = (study.budget(0).unwrap(), run(&study, 2, USUAL_DRAWS).summary(0).unwrap());
     assert_eq!(summary.low, 0.0);
@@ -305,7 +307,7 @@ fn a_dose_held_at_zero_is_said() {
     let compared = agreement::compare(&study, &budget, &summary, 1);
     assert!(!compared.agree);
     assert!(
-        matches!(compared.why.as_slice(), [Why::AtBound(share), Why::Curved] if *share == summary.held),
+        matches!(compared.why.as_slice(), [DisagreementCause::AtBound(share), DisagreementCause::Curved] if *share == summary.held),
         "{:?}",
         compared.why
     );
@@ -318,7 +320,7 @@ fn impossible_draws_are_left_out_and_counted() {
     *draft.entry_mut(Field::FibreMoisture).unwrap() = Entry::typed("0.5", Unit::PercentDryBasis);
     let case = work_out(&draft).case.unwrap();
     let spread = InputUncertainty::new(Form::Standard, Size::Absolute(0.005), None).unwrap();
-    let uncertain = [Uncertain { targets: vec![(0, Field::FibreMoisture)], spread }];
+    let uncertain = [UncertainInput { targets: vec![(0, Field::FibreMoisture)], spread }];
     let study = Study::new(&[case], &uncertain, &one(Output::Figure(Figure::WaterOnHand))).unwrap();
     let mut run = run(&study, 2, USUAL_DRAWS);
     let summary = run.summary(0).unwrap();
@@ -326,7 +328,7 @@ fn impossible_draws_are_left_out_and_counted() {
     assert_eq!(summary.draws + summary.left_out, USUAL_DRAWS);
     assert!(summary.low >= 0.0);
     let compared = agreement::compare(&study, &study.budget(0).unwrap(), &summary, 1);
-    assert!(compared.why.contains(&Why::LeftOut(summary.left_out)), "{compared:?}");
+    assert!(compared.why.contains(&DisagreementCause::LeftOut(summary.left_out)), "{compared:?}");
 }
 
 /// Student's distribution: SD of the draws √(ν/(ν−2)) times the scale, and the interval that of its table.
@@ -334,7 +336,7 @@ fn impossible_draws_are_left_out_and_counted() {
 fn few_degrees_of_freedom_widen_both() {
     let few = InputUncertainty::new(Form::Standard, Size::Absolute(1.0), Some(6.0)).unwrap();
     assert_eq!(few.shape(), Shape::Student(6.0));
-    let uncertain = [Uncertain { targets: vec![(0, price(1))], spread: few }];
+    let uncertain = [UncertainInput { targets: vec![(0, price(1))], spread: few }];
     let study = Study::new(&[additive()], &uncertain, &one(Output::Figure(Figure::Cost))).unwrap();
     let budget = study.budget(0).unwrap();
     check("degrees of freedom", budget.freedom.unwrap(), 6.0, 1e-9);
@@ -374,16 +376,16 @@ fn a_stated_width_becomes_a_standard_uncertainty() {
 fn what_is_not_there_is_named() {
     let case = study::case();
     let spread = InputUncertainty::new(Form::Standard, Size::Relative(0.01), None).unwrap();
-    let at = |system, field| [Uncertain { targets: vec![(system, field)], spread }];
+    let at = |system, field| [UncertainInput { targets: vec![(system, field)], spread }];
     let ask = one(Output::Figure(Figure::Cost));
     let cases = [case];
-    let new = |uncertain: &[Uncertain], ask: &[Asked]| Study::new(&cases, uncertain, ask).unwrap_err();
-    assert_eq!(new(&[], &ask), NoStudy::Empty);
-    assert_eq!(new(&at(0, Field::FibreFlow), &[]), NoStudy::Empty);
-    assert_eq!(new(&at(1, Field::FibreFlow), &ask), NoStudy::NoSystem(1));
-    assert_eq!(new(&at(0, Field::WaterFlow), &ask), NoStudy::NotUsed(0, Field::WaterFlow));
+    let new = |uncertain: &[UncertainInput], ask: &[RequestedFigure]| Study::new(&cases, uncertain, ask).unwrap_err();
+    assert_eq!(new(&[], &ask), StudyError::Empty);
+    assert_eq!(new(&at(0, Field::FibreFlow), &[]), StudyError::Empty);
+    assert_eq!(new(&at(1, Field::FibreFlow), &ask), StudyError::NoSystem(1));
+    assert_eq!(new(&at(0, Field::WaterFlow), &ask), StudyError::NotUsed(0, Field::WaterFlow));
     let spray = Output::Figure(Figure::Liquid(LiquidId(1), haulm::domain::LiquidFigure::Spray));
-    assert_eq!(new(&at(0, Field::FibreFlow), &one(spray)), NoStudy::NotGiven(0, spray));
+    assert_eq!(new(&at(0, Field::FibreFlow), &one(spray)), StudyError::NotGiven(0, spray));
 }
 
 /// Source: JCGM 101:2008, 7.9.2: u = 0.35 g with two digits is 35·10⁻², δ = 0.005; 9.95 carries to 10.
@@ -419,7 +421,7 @@ fn starting_values_make_a_study() {
     let resin = Field::Liquid(draft.liquids[0].id, LiquidField::Solids);
     assert_eq!(start(&cases[0], resin), None, "nothing to test in a liquid without water");
     assert_eq!(Instrument::of(Field::FibreFlow), Instrument::BeltScale);
-    let ask = [Asked::Difference { system: 1, reference: 0, output: Output::Figure(Figure::Cost) }];
+    let ask = [RequestedFigure::Difference { system: 1, reference: 0, output: Output::Figure(Figure::Cost) }];
     let study = Study::new(&cases, &uncertain, &ask).unwrap();
     let budget = study.budget(0).unwrap();
     assert!(budget.standard > 0.0 && budget.value < 0.0);
@@ -436,9 +438,10 @@ fn all_figures_at_once_are_each_figure_alone() {
     let pairs: Vec<_> = drafts.iter().zip(&cases).collect();
     let uncertain = haulm::domain::compare::uncertainty::instrument::sources(&pairs);
     let outputs = Output::side_by_side(1);
-    let asked = Asked::all(&cases, 1, &outputs);
+    let asked = RequestedFigure::all(&cases, 1, &outputs);
     let given = |at: usize| outputs.iter().filter(|output| output.value(&cases[at]).is_some()).count();
-    let differences = asked.iter().filter(|asked| matches!(asked, Asked::Difference { system: 0, reference: 1, .. }));
+    let differences =
+        asked.iter().filter(|asked| matches!(asked, RequestedFigure::Difference { system: 0, reference: 1, .. }));
     assert!(given(0) > 20, "{}", given(0));
     assert_eq!(asked.len(), given(0) + given(1) + differences.count());
     let study = Study::new(&cases, &uncertain, &asked).unwrap();
@@ -460,9 +463,9 @@ fn all_figures_at_once_are_each_figure_alone() {
 #[test]
 fn typed_degrees_of_freedom_are_carried_to_the_figure() {
     use haulm::domain::compare::draft::UncertaintyDraft;
-    use haulm::domain::compare::side::System;
+    use haulm::domain::compare::side::ComparedSystem;
     use haulm::domain::compare::uncertainty::source::all;
-    let systems = [System::new("A", haulm::domain::example())];
+    let systems = [ComparedSystem::new("A", haulm::domain::example())];
     let mut typed = UncertaintyDraft::default();
     let budget = |typed: &UncertaintyDraft| {
         let sources = all(typed, &systems);

@@ -19,7 +19,7 @@ proptest! {
     fn mass_closes_at_every_machine((_, case) in solved()) {
         let closures = closures(&streams(&case));
         prop_assert_eq!(closures.len(), 8);
-        prop_assert!(largest_gap(&closures) < 1e-9, "{:?}", closures);
+        prop_assert!(largest_gap(&closures).value < 1e-9, "{:?}", closures);
     }
 
     #[test]

@@ -11,6 +11,7 @@ use serde_json::Value;
 use uom::si::f64::{ArealMassDensity, Length, MassDensity, MassRate, Ratio, ThermodynamicTemperature, Time};
 use uom::si::length::{meter, millimeter};
 use uom::si::mass_density::kilogram_per_cubic_meter;
+use uom::si::mass_rate::kilogram_per_second;
 use uom::si::ratio::ratio;
 use uom::si::thermodynamic_temperature::degree_celsius;
 use uom::si::time::hour;
@@ -24,7 +25,7 @@ fn moisture(of: &Value, key: &str) -> Moisture {
 }
 
 fn flow(kg_h: f64) -> MassRate {
-    MassRate::new::<haulm::quantity::customary::mass_rate::kilogram_per_hour>(kg_h)
+    MassRate::new::<kilogram_per_second>(Unit::KilogramPerHour.to_base(kg_h))
 }
 
 fn price(of: &Value, key: &str) -> Option<Price> {

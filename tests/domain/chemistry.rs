@@ -2,7 +2,7 @@
 
 use haulm::domain::chemistry::formaldehyde_ratio::{FormaldehydeRatioError, after_extra_urea, of_charge};
 use haulm::domain::chemistry::isocyanate::{IsocyanateError, equivalent_weight, reaction_with_water};
-use haulm::domain::chemistry::molar_mass::Substance;
+use haulm::domain::chemistry::molar_mass::Species;
 use proptest::prelude::*;
 use uom::si::f64::{Mass, Ratio};
 use uom::si::mass::{gram, kilogram};
@@ -26,11 +26,11 @@ fn check(what: &str, got: f64, expected: f64, tolerance: f64) {
 fn molar_masses() {
     let table = include_str!("../values/molar_mass_iupac.csv");
     for (substance, name) in [
-        (Substance::Water, "water"),
-        (Substance::Formaldehyde, "formaldehyde"),
-        (Substance::Urea, "urea"),
-        (Substance::IsocyanateGroup, "isocyanate group NCO"),
-        (Substance::CarbonDioxide, "carbon dioxide"),
+        (Species::Water, "water"),
+        (Species::Formaldehyde, "formaldehyde"),
+        (Species::Urea, "urea"),
+        (Species::IsocyanateGroup, "isocyanate group NCO"),
+        (Species::CarbonDioxide, "carbon dioxide"),
     ] {
         let line = table.lines().find(|line| line.split(',').next() == Some(name)).unwrap();
         let expected: f64 = line.rsplit(',').next().unwrap().parse().unwrap();

@@ -62,7 +62,7 @@ fn a_release_agent_is_dosed_by_face_width_and_speed() {
     near(figure(&case, Figure::PressVapour, Unit::KilogramPerHour), vapour);
     // 3 a kilogram, 40 g/m² of a board 16 mm thick.
     near(case.figure(Figure::Cost).unwrap().base, 0.04 / 0.016 * 3.0);
-    assert!(largest_gap(&closures(&streams(&case))) < 1e-12);
+    assert!(largest_gap(&closures(&streams(&case))).value < 1e-12);
     // It is no part of the furnish.
     near(figure(&case, Figure::Solids, Unit::KilogramPerHour), 10_000.0);
     for part in [LiquidFigure::Share, LiquidFigure::SolidsOnFibre, LiquidFigure::InMat] {

@@ -1,6 +1,6 @@
 //! Premixed glues: worked examples, conservation, and what is refused.
 
-use haulm::domain::mixing::glue_batch::{GlueError, MAX_PARTS, Part, batch, mix};
+use haulm::domain::mixing::glue_batch::{GlueComponent, GlueError, MAX_PARTS, batch, mix};
 use haulm::domain::mixing::target_amount::Wanted;
 use proptest::prelude::*;
 use uom::si::f64::{Mass, MassDensity, MassRate, Ratio, Volume};
@@ -10,8 +10,8 @@ use uom::si::mass_rate::kilogram_per_hour;
 use uom::si::ratio::{percent, ratio};
 use uom::si::volume::{cubic_meter, liter};
 
-fn part(share: f64, solids_pct: f64, density: f64) -> Part {
-    Part {
+fn part(share: f64, solids_pct: f64, density: f64) -> GlueComponent {
+    GlueComponent {
         share: Ratio::new::<ratio>(share),
         solids: Ratio::new::<percent>(solids_pct),
         density: MassDensity::new::<kilogram_per_cubic_meter>(density),
@@ -23,7 +23,7 @@ fn kg(value: f64) -> Wanted {
 }
 
 /// A binder, a hardener solution and water, as they might stand in a recipe (invented).
-fn glue() -> [Part; 3] {
+fn glue() -> [GlueComponent; 3] {
     [part(100.0, 66.0, 1280.0), part(6.0, 20.0, 1115.4), part(10.0, 0.0, 998.2)]
 }
 
@@ -63,8 +63,9 @@ fn a_batch_by_mass() {
 
 #[test]
 fn only_the_proportion_of_the_parts_counts() {
-    let by_flow =
-        glue().map(|p| Part::from_flow(MassRate::new::<kilogram_per_hour>(7.5 * p.share.value), p.solids, p.density));
+    let by_flow = glue().map(|p| {
+        GlueComponent::from_flow(MassRate::new::<kilogram_per_hour>(7.5 * p.share.value), p.solids, p.density)
+    });
     let (one, other) = (mix(&glue()).unwrap(), mix(&by_flow).unwrap());
     assert!((one.solids.value - other.solids.value).abs() < 1e-14);
     assert!((one.density.value - other.density.value).abs() < 1e-9);
@@ -80,7 +81,7 @@ fn a_part_that_is_not_used_stays_in_its_place() {
 
 #[test]
 fn parts_that_cannot_be_mixed_are_named() {
-    let with = |wrong: Part| mix(&[part(1.0, 50.0, 1000.0), wrong]);
+    let with = |wrong: GlueComponent| mix(&[part(1.0, 50.0, 1000.0), wrong]);
     assert_eq!(mix(&[]), Err(GlueError::NothingToMix));
     assert_eq!(mix(&[part(0.0, 50.0, 1000.0)]), Err(GlueError::NothingToMix));
     let many = [part(1.0, 50.0, 1000.0); MAX_PARTS + 1];
@@ -112,7 +113,7 @@ fn amounts_out_of_range_are_refused() {
     assert_eq!(batch(&glue(), wanted), Err(GlueError::AmountOutOfRange { given: wanted }));
 }
 
-fn some_parts() -> impl Strategy<Value = Vec<Part>> {
+fn some_parts() -> impl Strategy<Value = Vec<GlueComponent>> {
     prop::collection::vec((0.001..1000.0f64, 0.0..100.0f64, 300.0..2500.0f64), 1..=MAX_PARTS)
         .prop_map(|rows| rows.into_iter().map(|(s, w, d)| part(s, w, d)).collect())
 }
@@ -150,7 +151,7 @@ proptest! {
     ) {
         // Positive more often than not: the sign bit off in three of four numbers.
         let number = |bits: u64| f64::from_bits(if bits.is_multiple_of(4) { bits } else { bits & !(1 << 63) });
-        let parts: Vec<Part> =
+        let parts: Vec<GlueComponent> =
             rows.into_iter().map(|(s, d, w)| part(number(s), w, number(d))).collect();
         let wanted = if by_mass {
             kg(number(amount))

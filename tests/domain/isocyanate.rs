@@ -3,7 +3,7 @@
 use crate::support::recipe;
 use haulm::domain::compare::variable::{limit, set};
 use haulm::domain::mixing::glue_batch::GlueError;
-use haulm::domain::mixing::{Candidate, MixDraft, Trouble, batch, tank};
+use haulm::domain::mixing::{MixDraft, MixError, PremixCandidate, batch, tank};
 use haulm::domain::{
     Draft, Entry, Field, Finding, Grade, LiquidDraft, LiquidField, LiquidId, Place, Role, Substance, What, example,
     work_out,
@@ -17,7 +17,7 @@ const FIRST: LiquidId = LiquidId(1);
 fn said(draft: &Draft, finding: &Finding) -> String {
     let context = Context { units: &Units::default(), draft, currency: "€" };
     let message = (ENGLISH.finding)(finding, &context);
-    format!("{} {}", message.what, message.mend)
+    format!("{} {}", message.what, message.fix)
 }
 
 /// The example with its binder changed to `substance`.
@@ -65,7 +65,7 @@ fn no_input_that_is_looked_for_lowers_its_solids() {
     assert!(set(&mut input, field, 0.37).is_err());
 }
 
-fn brings_water(candidate: &Candidate) -> bool {
+fn brings_water(candidate: &PremixCandidate) -> bool {
     candidate.in_tank && !candidate.substance.is_some_and(Substance::is_isocyanate) && candidate.solids.value < 1.0
 }
 
@@ -102,7 +102,7 @@ proptest! {
         }
         let chosen = tank(&mix, &draft, &case);
         let isocyanate = chosen.iter().any(|part| part.in_tank && part.substance.is_some_and(Substance::is_isocyanate));
-        let refused = batch(&mix, &chosen).err() == Some(Trouble::Refused(GlueError::IsocyanateWithWater));
+        let refused = batch(&mix, &chosen).err() == Some(MixError::Refused(GlueError::IsocyanateWithWater));
         prop_assert_eq!(refused, isocyanate && chosen.iter().any(brings_water));
     }
 }

@@ -2,7 +2,7 @@
 
 use haulm::domain::mixing::glue_batch::GlueError;
 use haulm::domain::mixing::{
-    AmountWay, Candidate, MixDraft, MixField, PartKey, ShareWay, Trouble, batch, cautions, fill_in_shares,
+    AmountWay, MixDraft, MixError, MixField, PartKey, PremixCandidate, ShareWay, batch, cautions, fill_in_shares,
     formaldehyde_ratio, isocyanate, solution, tank,
 };
 use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
@@ -26,12 +26,12 @@ fn recipe(system: SystemKey) -> Draft {
     draft
 }
 
-fn candidates(mix: &MixDraft, draft: &Draft) -> Vec<Candidate> {
+fn candidates(mix: &MixDraft, draft: &Draft) -> Vec<PremixCandidate> {
     tank(mix, draft, &work_out(draft).case.unwrap())
 }
 
-fn inside(candidates: &[Candidate]) -> Vec<&str> {
-    fn name(candidate: &Candidate) -> &str {
+fn inside(candidates: &[PremixCandidate]) -> Vec<&str> {
+    fn name(candidate: &PremixCandidate) -> &str {
         match &candidate.key {
             PartKey::Liquid(name) => name,
             PartKey::Thinning => "thinning",
@@ -62,7 +62,7 @@ fn every_field_has_an_entry_of_its_kind_and_a_key_of_its_own() {
     assert_eq!(keys.len(), MixField::ALL.len());
 }
 
-/// A box that cannot be read says so itself; nothing is reckoned from it.
+/// A box that cannot be read says so itself; nothing is computed from it.
 #[test]
 fn nothing_is_reckoned_from_what_cannot_be_read() {
     for (field, text) in [
@@ -74,19 +74,19 @@ fn nothing_is_reckoned_from_what_cannot_be_read() {
     ] {
         let mut mix = MixDraft::default();
         put(&mut mix, field, text);
-        assert_eq!(solution(&mix).err(), Some(Trouble::Entry), "{field:?} {text}");
+        assert_eq!(solution(&mix).err(), Some(MixError::Entry), "{field:?} {text}");
     }
     let mut mix = MixDraft::default();
-    assert_eq!(formaldehyde_ratio(&mix).err(), Some(Trouble::Entry), "two boxes are blank");
+    assert_eq!(formaldehyde_ratio(&mix).err(), Some(MixError::Entry), "two boxes are blank");
     put(&mut mix, MixField::Nco, "0");
-    assert_eq!(isocyanate(&mix).err(), Some(Trouble::Entry));
+    assert_eq!(isocyanate(&mix).err(), Some(MixError::Entry));
 }
 
 #[test]
 fn what_does_not_dissolve_is_refused() {
     let mut mix = MixDraft::default();
     put(&mut mix, MixField::Concentration, "45");
-    assert!(matches!(solution(&mix), Err(Trouble::Refused(_))));
+    assert!(matches!(solution(&mix), Err(MixError::Refused(_))));
 }
 
 /// Source: computed from molar masses (IUPAC abridged): 1.480099, and 1.233415 with 100 g more urea.
@@ -162,13 +162,13 @@ fn shares_are_filled_in_as_the_recipe_has_them_and_what_was_typed_stays() {
     let hardener = PartKey::Liquid("Ammonium sulfate solution".to_owned());
     mix.part_mut(&PartKey::Liquid("Urea solution".to_owned())).share = Entry::typed("7", Unit::One);
     let parts = candidates(&mix, &draft);
-    assert_eq!(batch(&mix, &parts).err(), Some(Trouble::Entry), "some shares are blank");
+    assert_eq!(batch(&mix, &parts).err(), Some(MixError::Entry), "some shares are blank");
     fill_in_shares(&mut mix, &parts, DecimalMark::Comma);
     let text = |key: &str| mix.part(&PartKey::Liquid(key.to_owned())).unwrap().share.text.clone();
     assert_eq!([text("UF resin"), text("Ammonium sulfate solution"), text("Urea solution")], ["100", "6,6", "7"]);
     assert!(batch(&mix, &parts).is_ok());
     mix.part_mut(&hardener).share.text = "-2".to_owned();
-    assert_eq!(batch(&mix, &parts).err(), Some(Trouble::Entry));
+    assert_eq!(batch(&mix, &parts).err(), Some(MixError::Entry));
 }
 
 #[test]
@@ -186,14 +186,14 @@ fn cautions_are_of_what_is_in_the_tank() {
     assert!(batch(&mix, &alone).is_ok());
     mix.part_mut(&PartKey::Water).in_tank = Some(true);
     let refused = batch(&mix, &candidates(&mix, &pmdi)).err();
-    assert_eq!(refused, Some(Trouble::Refused(GlueError::IsocyanateWithWater)));
+    assert_eq!(refused, Some(MixError::Refused(GlueError::IsocyanateWithWater)));
 }
 
 #[test]
 fn an_empty_tank_is_nothing_to_mix() {
     let mix = MixDraft::default();
     let parts = candidates(&mix, &recipe(SystemKey::Pmdi));
-    assert_eq!(batch(&mix, &parts).err(), Some(Trouble::Refused(GlueError::NothingToMix)));
+    assert_eq!(batch(&mix, &parts).err(), Some(MixError::Refused(GlueError::NothingToMix)));
 }
 
 proptest! {

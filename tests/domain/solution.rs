@@ -1,7 +1,7 @@
 //! Solutions from crystals: densities against the handbook, saturation, make-up, and what is refused.
 
 use haulm::domain::chemistry::solute::{SolubilityError, Solute, saturation};
-use haulm::domain::chemistry::solution::{MakeUpError, Order, make_up};
+use haulm::domain::chemistry::solution::{MakeUpError, SolutionRequest, make_up};
 use haulm::domain::chemistry::solution_density::{DensityError, density_at_20c, largest_fraction};
 use haulm::domain::mixing::target_amount::Wanted;
 use proptest::prelude::*;
@@ -28,8 +28,8 @@ fn litres(value: f64) -> Wanted {
     Wanted::Volume(Volume::new::<liter>(value))
 }
 
-fn order(solute: Solute, wanted: Wanted, fraction: f64, t: f64) -> Order {
-    Order { solute, wanted, fraction: pct(fraction), temperature: celsius(t), density: None }
+fn order(solute: Solute, wanted: Wanted, fraction: f64, t: f64) -> SolutionRequest {
+    SolutionRequest { solute, wanted, fraction: pct(fraction), temperature: celsius(t), density: None }
 }
 
 /// The density table: solute, mass percent, g/cm³.
@@ -146,12 +146,13 @@ fn make_up_by_volume() {
 fn a_measured_density_goes_before_the_table() {
     let measured = MassDensity::new::<kilogram_per_cubic_meter>(1230.0);
     for solute in Solute::ALL {
-        let made = make_up(&Order { density: Some(measured), ..order(solute, litres(100.0), 22.0, 20.0) }).unwrap();
+        let made =
+            make_up(&SolutionRequest { density: Some(measured), ..order(solute, litres(100.0), 22.0, 20.0) }).unwrap();
         assert!((made.total.get::<kilogram>() - 123.0).abs() < 1e-9);
         assert_eq!(made.density, Some(measured));
     }
     for wrong in [0.0, -1.0, f64::NAN, f64::INFINITY] {
-        let refused = make_up(&Order {
+        let refused = make_up(&SolutionRequest {
             density: Some(MassDensity::new::<kilogram_per_cubic_meter>(wrong)),
             ..order(Solute::Urea, kg(1.0), 10.0, 20.0)
         });
@@ -180,7 +181,7 @@ fn above_saturation_is_refused_with_the_largest_that_dissolves() {
     for solute in Solute::ALL {
         let temperature = celsius(15.0);
         let largest = saturation(solute, temperature).unwrap();
-        let at = |fraction| make_up(&Order { fraction, ..order(solute, kg(1.0), 0.0, 15.0) });
+        let at = |fraction| make_up(&SolutionRequest { fraction, ..order(solute, kg(1.0), 0.0, 15.0) });
         assert!(at(largest).is_ok());
         let given = largest + pct(0.1);
         assert_eq!(at(given), Err(MakeUpError::AboveSaturation { solute, given, largest, temperature }));
@@ -242,7 +243,7 @@ proptest! {
     fn salt_and_water_make_the_total(
         solute in any_solute(), mass in 1e-6..1e6f64, w in 0.001..0.4f64, t in 0.0..60.0f64,
     ) {
-        let order = Order { fraction: Ratio::new::<ratio>(w), ..order(solute, kg(mass), 0.0, t) };
+        let order = SolutionRequest { fraction: Ratio::new::<ratio>(w), ..order(solute, kg(mass), 0.0, t) };
         if let Ok(made) = make_up(&order) {
             let total = made.total.get::<kilogram>();
             prop_assert!(((made.salt + made.water).get::<kilogram>() - total).abs() <= 1e-12 * total);
@@ -259,9 +260,9 @@ proptest! {
     ) {
         let fraction = Ratio::new::<ratio>(w);
         let wanted = Wanted::Volume(Volume::new::<cubic_meter>(volume));
-        let by_volume = make_up(&Order { fraction, ..order(solute, wanted, 0.0, t) }).unwrap();
+        let by_volume = make_up(&SolutionRequest { fraction, ..order(solute, wanted, 0.0, t) }).unwrap();
         let again = Wanted::Mass(by_volume.total);
-        let by_mass = make_up(&Order { fraction, ..order(solute, again, 0.0, t) }).unwrap();
+        let by_mass = make_up(&SolutionRequest { fraction, ..order(solute, again, 0.0, t) }).unwrap();
         let back = by_mass.volume.unwrap().get::<cubic_meter>();
         prop_assert!((back - volume).abs() <= 1e-12 * volume);
         prop_assert_eq!(by_mass.salt, by_volume.salt);
@@ -281,7 +282,7 @@ proptest! {
             Wanted::Volume(Volume::new::<cubic_meter>(amount))
         };
         for density in [None, Some(MassDensity::new::<kilogram_per_cubic_meter>(density))] {
-            let made = make_up(&Order {
+            let made = make_up(&SolutionRequest {
                 solute,
                 wanted,
                 fraction: Ratio::new::<ratio>(fraction),

@@ -63,7 +63,7 @@ impl Words<'_> {
 }
 
 fn sentence(message: &Message) -> String {
-    format!("{} {}", message.what, message.mend)
+    format!("{} {}", message.what, message.fix)
 }
 
 fn run(path: &std::path::Path) -> Result<Value, Vec<String>> {
@@ -244,7 +244,7 @@ fn verdict(found: &LineReconciliation, words: &Words<'_>) -> Value {
     json!({
         "verdict": key_of,
         "message": message.what,
-        "next": message.mend,
+        "next": message.fix,
         "distrust": doubts.collect::<Vec<_>>(),
         "unchecked": found.unchecked().map(key).collect::<Vec<_>>(),
     })

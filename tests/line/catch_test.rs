@@ -242,9 +242,9 @@ fn drift_is_not_a_change_of_density() {
     let old = pump.calibration(TEST).unwrap().clone();
     let mut denser = old.clone();
     denser.id = CalibrationId(9);
-    denser.density.text = "1291.5".to_owned();
+    denser.entries.density.text = "1291.5".to_owned();
     for row in &mut denser.rows {
-        row.mass.text = format!("{}", row.mass.text.parse::<f64>().unwrap() * 1.05);
+        row.entries.mass.text = format!("{}", row.entries.mass.text.parse::<f64>().unwrap() * 1.05);
     }
     pump.calibrations = vec![old, denser];
     let pump = mill.line().pumps.remove(0);
@@ -265,7 +265,7 @@ fn another_scale_keeps_what_was_typed() {
     let mut mill = Mill::new();
     let pump = mill.book.pump_mut(PUMP).unwrap();
     pump.set_unit(SettingUnit::Rpm);
-    assert_eq!((pump.most_setting.text.as_str(), pump.most_setting.unit), ("95", Unit::TurnPerMinute));
+    assert_eq!((pump.entries.most_setting.text.as_str(), pump.entries.most_setting.unit), ("95", Unit::TurnPerMinute));
     let checked = check_line(&mill.book);
     assert_eq!(checked.pumps[0].last().unwrap().rows[0].setting, Setting(20.0));
 }
@@ -296,25 +296,28 @@ fn time_vessel_and_density_carry_down() {
     let pump = mill.book.pump_mut(PUMP).unwrap();
     let id = pump.offer_calibration(7, Some(&recipe));
     let test = pump.calibration_mut(id).unwrap();
-    assert_eq!((test.density.text.as_str(), test.density.preset), ("1230", true));
-    test.row_mut(RowId(1)).unwrap().seconds = Entry::typed("45", Unit::Second);
-    test.row_mut(RowId(1)).unwrap().tare = Entry::typed("0.5", Unit::Kilogram);
+    assert_eq!((test.entries.density.text.as_str(), test.entries.density.preset), ("1230", true));
+    test.row_mut(RowId(1)).unwrap().entries.seconds = Entry::typed("45", Unit::Second);
+    test.row_mut(RowId(1)).unwrap().entries.tare = Entry::typed("0.5", Unit::Kilogram);
     test.carry_down(RowId(1), RowField::Seconds);
     test.carry_down(RowId(1), RowField::Tare);
     let texts = |test: &haulm::domain::line::CalibrationDraft| {
-        test.rows.iter().map(|row| (row.seconds.text.clone(), row.tare.text.clone())).collect::<Vec<_>>()
+        test.rows
+            .iter()
+            .map(|row| (row.entries.seconds.text.clone(), row.entries.tare.text.clone()))
+            .collect::<Vec<_>>()
     };
     assert!(texts(test).iter().all(|row| *row == ("45".to_owned(), "0.5".to_owned())), "{:?}", texts(test));
     assert!(test.rows[1].is_blank() && test.rows[2].is_blank());
     // What was typed below stays.
-    test.row_mut(RowId(2)).unwrap().seconds = Entry::typed("60", Unit::Second);
-    test.row_mut(RowId(1)).unwrap().seconds = Entry::typed("30", Unit::Second);
+    test.row_mut(RowId(2)).unwrap().entries.seconds = Entry::typed("60", Unit::Second);
+    test.row_mut(RowId(1)).unwrap().entries.seconds = Entry::typed("30", Unit::Second);
     test.carry_down(RowId(1), RowField::Seconds);
-    assert_eq!(test.rows[1].seconds.text, "60");
+    assert_eq!(test.rows[1].entries.seconds.text, "60");
     let added = test.add_row(SettingUnit::Percent);
-    assert_eq!(test.row(added).unwrap().tare.text, "0.5");
+    assert_eq!(test.row(added).unwrap().entries.tare.text, "0.5");
     // Without an earlier test the recipe's density is offered.
     pump.calibrations.clear();
     let id = pump.offer_calibration(8, Some(&Entry::typed("1240", Unit::KilogramPerCubicMetre)));
-    assert_eq!(pump.calibration(id).unwrap().density.text, "1240");
+    assert_eq!(pump.calibration(id).unwrap().entries.density.text, "1240");
 }

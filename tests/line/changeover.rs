@@ -4,7 +4,7 @@ use super::mill::Mill;
 use super::support::{solved, something};
 use approx::assert_relative_eq;
 use haulm::domain::line::changeover::{Downstream, Recipe, Stop};
-use haulm::domain::line::step::{Change, Pipe, Why};
+use haulm::domain::line::step::{Change, Pipe, StepReason};
 use haulm::domain::line::{
     Changeover, Feeds, LineField, LineFindingKind, PumpField, PumpId, SettingUnit, Tie, TransportField, changeover,
 };
@@ -44,9 +44,9 @@ fn less_water_goes_first_and_more_goes_last() {
     let dose = Field::Liquid(LiquidId(1), LiquidField::Dose);
     let drier = plan(&mill, &changed(&[(Field::MatMoisture, "9"), (dose, "5"), (Field::FibreMoisture, "4")]));
     let why = |plan: &Changeover| plan.steps.iter().map(|step| step.why).collect::<Vec<_>>();
-    assert_eq!(why(&drier), [Why::DrierFibreFirst, Why::LessWaterFirst, Why::Together]);
+    assert_eq!(why(&drier), [StepReason::DrierFibreFirst, StepReason::LessWaterFirst, StepReason::Together]);
     let wetter = plan(&mill, &changed(&[(Field::MatMoisture, "12"), (dose, "3"), (Field::FibreMoisture, "5")]));
-    assert_eq!(why(&wetter), [Why::Together, Why::MoreWaterLast, Why::MoisterFibreLast]);
+    assert_eq!(why(&wetter), [StepReason::Together, StepReason::MoreWaterLast, StepReason::MoisterFibreLast]);
     // Ten seconds from one moment to the next.
     assert_eq!(wetter.steps.iter().map(|step| step.at - START).collect::<Vec<_>>(), [0, 10_000, 20_000]);
 }
@@ -71,10 +71,10 @@ fn binders_change_together() {
             _ => None,
         })
         .collect();
-    assert_eq!(pumps[0], (PumpId(3), Why::LessWaterFirst, None));
-    assert_eq!(pumps[1], (PumpId(1), Why::Together, Some((Pipe::Flush, None))));
+    assert_eq!(pumps[0], (PumpId(3), StepReason::LessWaterFirst, None));
+    assert_eq!(pumps[1], (PumpId(1), StepReason::Together, Some((Pipe::Flush, None))));
     let (pump, why, Some((Pipe::Fills, Some(time)))) = pumps[2] else { panic!("{pumps:?}") };
-    assert_eq!((pump, why), (id, Why::Together));
+    assert_eq!((pump, why), (id, StepReason::Together));
     // Ten litres at its flow, and the new furnish is not there before.
     assert!(time.value > 10.0);
     let lasts = (plan.complete.unwrap() - plan.start) as f64 / 1_000.0;
@@ -217,7 +217,7 @@ proptest! {
         }
         prop_assert!(plan.steps.is_sorted_by_key(|step| (step.why, step.at)));
         // The last step leaves the new recipe's mat.
-        if let Some(mat) = plan.steps.last().filter(|step| step.why == Why::MoisterFibreLast).and_then(|step| step.mat_after) {
+        if let Some(mat) = plan.steps.last().filter(|step| step.why == StepReason::MoisterFibreLast).and_then(|step| step.mat_after) {
             assert_relative_eq!(mat.dry_basis().value, new_case.solved.water.mat.dry_basis().value, max_relative = 1e-9, epsilon = 1e-12);
         }
     }

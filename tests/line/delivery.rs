@@ -3,9 +3,15 @@
 use super::mill::Mill;
 use approx::assert_relative_eq;
 use haulm::domain::line::tanks::delivery::density_at;
-use haulm::domain::line::{Delivered, DeliveryField, LineField, LineFinding, LineFindingKind, PumpId, deliver};
+use haulm::domain::line::{
+    Delivered, DeliveryField, Feeds, LineField, LineFinding, LineFindingKind, PumpId, TankField, TankWay, Tie, deliver,
+};
 use haulm::domain::{Figure, LiquidFigure, LiquidId};
 use haulm::quantity::Unit;
+use haulm::record::Revision;
+use haulm::record::content::revision::{Stamp, Title};
+use haulm::record::store::MemoryStore;
+use haulm::record::store::library::Library;
 use uom::si::f64::{MassDensity, ThermodynamicTemperature};
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::thermodynamic_temperature::degree_celsius;
@@ -128,4 +134,117 @@ fn a_delivery_is_for_every_recipe_of_its_liquid() {
     other.liquid_mut(WAX).unwrap().name = "another wax".to_owned();
     assert_eq!(delivered.applied_to(&own, &other), None);
     assert_eq!(delivered.applied_to(&own, &delivered.draft), None, "it has it already");
+}
+
+/// A tank of 20 000 L at 42 % with wax of 55 % solids and 950 kg/m³; 5000 kg of 44 % and 950 kg/m³ come. In it are 8400 L, 7980 kg; then
+/// 12 980 kg, 13 663.16 L, 68.3158 % of the tank, with (7980 · 0.55 + 5000 · 0.44)/12 980 = 50.7627 % solids.
+fn filled(way: TankWay, content: &str, unit: Unit) -> (Mill, Delivered) {
+    let mut mill = Mill::new();
+    let wax = mill.draft.liquid(WAX).unwrap();
+    let tank = mill.book.add_tank(Feeds::Liquid(Tie::to(wax)));
+    mill.book.tank_mut(tank).unwrap().set_way(way);
+    mill.put(LineField::Tank(tank, TankField::Capacity), "20000", Unit::Litre);
+    mill.put(LineField::Tank(tank, TankField::Content), content, unit);
+    mill.book.delivered = Some(WAX);
+    mill.put(LineField::Delivery(DeliveryField::Solids), "44", Unit::Percent);
+    mill.put(LineField::Delivery(DeliveryField::Amount), "5000", Unit::Kilogram);
+    let delivered = deliver(&mill.draft, &mill.case, &mill.line(), &mill.book).0.unwrap();
+    (mill, delivered)
+}
+
+#[test]
+fn an_accepted_delivery_raises_the_content_of_its_tank() {
+    for (way, content, unit, expected) in [
+        (TankWay::Level, "42", Unit::Percent, 68.3158),
+        (TankWay::Volume, "8400", Unit::Litre, 13_663.16),
+        (TankWay::Mass, "7980", Unit::Kilogram, 12_980.0),
+    ] {
+        let (mut mill, delivered) = filled(way, content, unit);
+        let blend = delivered.blend.unwrap();
+        assert_relative_eq!(blend.after.solids.ratio().value, 0.507_627, max_relative = 1e-5);
+        let before = mill.book.tank(blend.tank).unwrap().read_at;
+        delivered.fill(&mut mill.book, 1_772_431_200_000);
+        let tank = mill.book.tank(blend.tank).unwrap();
+        assert_relative_eq!(tank.entries.content.text.parse::<f64>().unwrap(), expected, max_relative = 1e-5);
+        assert_eq!((before, tank.read_at, tank.entries.content.unit), (None, Some(1_772_431_200_000), unit));
+        // The other tank is as it was.
+        assert_eq!(mill.book.tanks[0].entries.content.text, "42");
+    }
+}
+
+/// Of two tanks that hold the liquid the one chosen is filled; one that holds something else cannot be.
+#[test]
+fn a_delivery_goes_into_the_tank_chosen() {
+    let (mut mill, delivered) = filled(TankWay::Level, "42", Unit::Percent);
+    let first = delivered.blend.unwrap().tank;
+    let second = mill.book.add_tank(Feeds::Liquid(Tie::to(mill.draft.liquid(WAX).unwrap())));
+    mill.put(LineField::Tank(second, TankField::Capacity), "10000", Unit::Litre);
+    mill.put(LineField::Tank(second, TankField::Content), "10", Unit::Percent);
+    let into = |mill: &Mill| deliver(&mill.draft, &mill.case, &mill.line(), &mill.book).0.unwrap().blend.unwrap();
+    assert_eq!(into(&mill).tank, first);
+    mill.book.delivered_into = Some(second);
+    let blend = into(&mill);
+    assert_eq!(blend.tank, second);
+    // 1000 L of 950 kg/m³.
+    assert_relative_eq!(blend.before.mass.value, 950.0, max_relative = 1e-9);
+    mill.book.delivered_into = Some(mill.book.tanks[0].id);
+    assert_eq!(into(&mill).tank, first, "the other one holds the binder");
+}
+
+#[test]
+fn a_delivery_is_taken_out_again_and_leaves_what_came_after() {
+    let (mill, delivered) = filled(TankWay::Level, "42", Unit::Percent);
+    let mut now = delivered.draft.clone();
+    now.plain.board_density.text = "720".to_owned();
+    delivered.take_out(&mill.draft, &mut now);
+    assert_eq!(now.liquid(WAX), mill.draft.liquid(WAX));
+    assert_eq!(now.plain.board_density.text, "720");
+    // Solids that were typed since are the user's.
+    now.clone_from(&delivered.draft);
+    now.liquid_mut(WAX).unwrap().solids.text = "51".to_owned();
+    delivered.take_out(&mill.draft, &mut now);
+    assert_eq!(now.liquid(WAX).unwrap().solids.text, "51");
+}
+
+/// Two saved recipes use the wax, one under its name in capitals; a third has another wax, and a fourth is left out.
+#[test]
+fn each_saved_recipe_that_is_selected_gets_a_revision_of_its_own() {
+    let (mill, delivered) = filled(TankWay::Level, "42", Unit::Percent);
+    let mut library = Library::open(MemoryStore::default()).unwrap();
+    let stamp = |at| Stamp { at, author: "AB".to_owned(), remark: "New delivery".to_owned() };
+    let mut saved = |name: &str, wax: &str, density: &str| {
+        let mut draft = mill.draft.clone();
+        draft.liquid_mut(WAX).unwrap().name = wax.to_owned();
+        draft.plain.board_density.text = density.to_owned();
+        let title = Title { name: name.to_owned(), ..Title::default() };
+        library.save(Revision::first(title, draft, stamp(1_000)).unwrap()).unwrap()
+    };
+    let own_name = mill.draft.liquid(WAX).unwrap().name.clone();
+    let thin = saved("thin", &own_name, "720");
+    let thick = saved("thick", &own_name.to_uppercase(), "640");
+    let other = saved("other", "another wax", "680");
+    let left_out = saved("left out", &own_name, "700");
+    let tie = Tie::to(mill.draft.liquid(WAX).unwrap());
+    let using: Vec<_> = library.recipes_with(&tie).into_iter().map(|(head, ..)| head).collect();
+    assert_eq!(using.len(), 3);
+    assert!(using.contains(&thin) && using.contains(&thick) && !using.contains(&other));
+    let entered = library.enter_delivery(&[thin, thick], &delivered, &mill.draft, &stamp(2_000)).unwrap();
+    assert_eq!(entered.iter().map(|(before, _)| *before).collect::<Vec<_>>(), [thin, thick]);
+    for ((before, new), density) in entered.iter().zip(["720", "640"]) {
+        let (before, new) = (library.revision(*before).unwrap(), library.revision(*new).unwrap());
+        assert_eq!((new.recipe(), &new.content().parents), (before.recipe(), &vec![before.revision()]));
+        let draft = &new.content().draft;
+        assert_eq!((draft.plain.board_density.text.as_str(), new.content().remark.as_str()), (density, "New delivery"));
+        let solids: f64 = draft.liquid(WAX).unwrap().solids.text.parse().unwrap();
+        assert_relative_eq!(solids, 50.7627, max_relative = 1e-5);
+        // What it said before is there still.
+        assert_eq!(before.content().draft.liquid(WAX).unwrap().solids.text, "55");
+    }
+    for untouched in [other, left_out] {
+        let recipe = library.revision(untouched).unwrap().recipe();
+        assert_eq!(library.recipe(recipe).unwrap().head.id, untouched);
+    }
+    // Entered a second time nothing changes.
+    let heads: Vec<_> = entered.iter().map(|(_, new)| *new).collect();
+    assert_eq!(library.enter_delivery(&heads, &delivered, &mill.draft, &stamp(3_000)).unwrap(), vec![]);
 }

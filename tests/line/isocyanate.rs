@@ -1,8 +1,8 @@
 //! No advice at the line puts water into an isocyanate.
 
 use super::mill::Mill;
-use haulm::domain::line::{Help, LineFindingKind};
-use haulm::domain::{Entry, Field, Substance, work_out};
+use haulm::domain::line::{DeliveryField, Help, LineField, LineFindingKind, deliver};
+use haulm::domain::{Entry, Field, Grade, Substance, work_out};
 use haulm::quantity::Unit;
 use std::collections::BTreeSet;
 
@@ -39,4 +39,20 @@ fn no_pump_asks_for_an_isocyanate_with_other_solids() {
     assert!(out_of_reach > 50, "only {out_of_reach} pumps out of reach");
     assert!(!thinned.contains("Pmdi"), "an isocyanate with other solids");
     assert_eq!(thinned.len(), Substance::ALL.len() - 1, "the others may have other solids: {thinned:?}");
+}
+
+/// A certificate of 97 % solids for an isocyanate is asked about: it is no 3 % of water, blended or not, and cannot be accepted as such.
+#[test]
+fn a_certificate_does_not_bring_water_into_an_isocyanate() {
+    for amount in ["", "5000"] {
+        let mut mill = Mill::new();
+        let binder = mill.draft.liquids[0].id;
+        assert!(mill.draft.liquids[0].substance.is_isocyanate());
+        mill.book.delivered = Some(binder);
+        mill.put(LineField::Delivery(DeliveryField::Solids), "97", Unit::Percent);
+        mill.put(LineField::Delivery(DeliveryField::Amount), amount, Unit::Kilogram);
+        let delivered = deliver(&mill.draft, &mill.case, &mill.line(), &mill.book).0.unwrap();
+        assert!(delivered.after.is_none(), "no settings for it: {amount:?}");
+        assert!(delivered.recipe_findings.iter().any(|finding| finding.grade == Grade::Stop), "{delivered:?}");
+    }
 }

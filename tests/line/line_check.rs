@@ -36,6 +36,7 @@ pub fn exact(mill: &Mill) -> Readings {
         moisture: mill.case.input.fibre_moisture,
         pumps: pumps.collect(),
         line_speed: mill.case.solved.line.speed,
+        mat_width: None,
         board: RawBoard::default(),
         uncertainties: Uncertainties::default(),
         sample: Some(Sample {
@@ -149,7 +150,7 @@ fn another_way_of_reading_starts_blank() {
     let mut mill = Mill::new();
     let pump = mill.book.pump_mut(PumpId(1)).unwrap();
     pump.set_reading_way(ReadingWay::VolumeMeter);
-    assert_eq!((pump.reading.text.as_str(), pump.reading.unit), ("", Unit::LitrePerHour));
+    assert_eq!((pump.entries.reading.text.as_str(), pump.entries.reading.unit), ("", Unit::LitrePerHour));
 }
 
 /// Any recipe with a pump on each liquid, the thinning of each, and the water.

@@ -2,17 +2,18 @@
 
 use super::mill::Mill;
 use haulm::domain::line::changeover::Stop;
-use haulm::domain::line::step::{Change, Pipe, Why};
+use haulm::domain::line::step::{Change, Pipe, StepReason};
 use haulm::domain::line::{
     CalibrationField, CalibrationId, Check, DeliveryField, Deviation, Fed, FlowSource, Help, LineField, LineFigure,
-    LineFinding, LineFindingKind, LinePlace, Metering, Model, PumpAction, PumpCorrection, PumpField, PumpId, RSquared,
-    RangeStatus, ReadingWay, RowField, RowId, RunFigure, RunningField, Setting, SettingUnit, TableField, TableRows,
-    TankField, TankId, TankWay, ToleranceField, TransportField, UncertaintyField, check_line, pump_settings,
+    LineFinding, LineFindingKind, LinePlace, Metering, Model, PeriodField, PeriodLiquidField, PeriodLiquidId,
+    PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, ReadingWay, RowField, RowId, RunFigure,
+    RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
+    TransportField, UncertaintyField, check_line, pump_settings,
 };
 use haulm::domain::recipe::finding::What;
 use haulm::domain::{Grade, LiquidId, work_out};
 use haulm::quantity::format::DecimalMark;
-use haulm::quantity::kind::System;
+use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::{Amount, Kind, Moisture, Solids, Unit, Units};
 use haulm::ui::text::{Context, ENGLISH, LineContext, Message};
 use std::collections::BTreeSet;
@@ -50,11 +51,11 @@ fn sound(text: &str) {
 }
 
 fn written(message: &Message) -> String {
-    for part in [&message.what, &message.mend] {
+    for part in [&message.what, &message.fix] {
         sound(part);
         assert!(part.ends_with(['.', '?']), "no whole sentence: {part:?}");
     }
-    format!("  {}\n    → {}\n", message.what, message.mend)
+    format!("  {}\n    → {}\n", message.what, message.fix)
 }
 
 fn with<T>(mill: &Mill, units: &Units, tell: impl FnOnce(&LineContext<'_>) -> T) -> T {
@@ -239,7 +240,7 @@ fn findings() {
 #[test]
 fn findings_in_us_units_with_a_comma() {
     let mut units = Units::default();
-    units.set_system(System::Us);
+    units.set_system(UnitSystem::Us);
     units.mark = DecimalMark::Comma;
     snapshot!("findings_in_us_units_with_a_comma", told(&Mill::new(), &units));
 }
@@ -373,7 +374,7 @@ fn steps() {
         sound(&line);
         writeln!(text, "{line}").unwrap();
     }
-    for why in Why::ALL {
+    for why in StepReason::ALL {
         writeln!(text, "{}", (ENGLISH.line.why)(*why)).unwrap();
     }
     for pipe in [Pipe::Fills, Pipe::Flush, Pipe::Displaces] {
@@ -395,12 +396,15 @@ fn fields() -> Vec<LineField> {
     fields.extend(RunningField::ALL.iter().map(|part| LineField::Running(*part)));
     fields.extend(TableField::ALL.iter().map(|part| LineField::Table(*part)));
     fields.extend(DeliveryField::ALL.iter().map(|part| LineField::Delivery(*part)));
+    fields.extend(PeriodField::ALL.iter().map(|part| LineField::Period(*part)));
+    fields.extend(PeriodLiquidField::ALL.iter().map(|part| LineField::PeriodLiquid(PeriodLiquidId(1), *part)));
     fields
 }
 
 #[test]
 fn names() {
-    let mill = Mill::new();
+    let mut mill = Mill::new();
+    mill.book.period = mill.book.period.next(&mill.draft, 0);
     let mut text = String::new();
     let mut labels = BTreeSet::new();
     let mut keys = BTreeSet::new();

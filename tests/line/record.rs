@@ -1,22 +1,25 @@
 //! The line, its log and its table, as they are kept.
 
 use super::mill::Mill;
-use haulm::domain::line::{LineBook, check_readings, read_running};
+use haulm::domain::line::{Feeds, LineBook, SettingUnit, check_readings, read_running};
+use haulm::domain::recipe::draft::Entry;
+use haulm::quantity::Unit;
 use haulm::quantity::format::DecimalMark;
-use haulm::record::content::check_log::{CheckContent, series};
+use haulm::record::content::check_log::{CheckContent, ONE_PRESS, series};
 use haulm::record::content::line::{End, LINE};
+use haulm::record::document::step::DocumentStep;
 use haulm::record::file::log_csv::{COLUMNS, log_csv};
 use haulm::record::store::library::{Library, Unread};
 use haulm::record::store::{MemoryStore, Store};
-use haulm::record::{LineRecord, LoggedFigure, Planned, Refusal, Stored};
+use haulm::record::{LineRecord, LoggedFigure, PlannedChangeover, Refusal, Stored};
 use haulm::statistics::control_chart::control_chart;
 use proptest::prelude::*;
 
 fn record() -> LineRecord {
     let mill = Mill::new();
     let end = |name: &str| End { name: name.to_owned(), draft: mill.draft.clone() };
-    let planned = Planned { from: end("A"), to: end("B"), started: Some(1_772_431_200_000) };
-    LineRecord { book: mill.book.clone(), planned: Some(planned), example: true }
+    let planned = PlannedChangeover { from: end("A"), to: end("B"), started: Some(1_772_431_200_000) };
+    LineRecord { book: mill.book.clone(), planned: Some(planned), example: true, ..LineRecord::default() }
 }
 
 fn check(at: u64, remark: &str) -> CheckContent {
@@ -58,13 +61,95 @@ fn a_check_struck_out_is_kept_and_does_not_count() {
     assert_eq!(library.log().unwrap().counting().len(), 2);
 }
 
+/// Struck out by mistake: it counts again, and a second strike holds.
+#[test]
+fn a_check_restored_counts_again() {
+    let library = Library::open(MemoryStore::default()).unwrap();
+    let slip = library.log_check(check(1_000, "no slip")).unwrap();
+    library.log_check(check(2_000, "second")).unwrap();
+    let counting = || library.log().unwrap().counting().len();
+    library.strike_check(&slip, 3_000, "CD".to_owned()).unwrap();
+    library.strike_check(&slip, 4_000, "CD".to_owned()).unwrap();
+    assert_eq!(counting(), 1);
+    library.restore_check(&slip, 5_000, "CD").unwrap();
+    assert_eq!(counting(), 2);
+    let log = library.log().unwrap();
+    assert!(log.struck.is_empty() && log.unreadable.is_empty());
+    library.strike_check(&slip, 6_000, "CD".to_owned()).unwrap();
+    assert_eq!(counting(), 1);
+    library.restore_check(&slip, 7_000, "CD").unwrap();
+    assert_eq!(counting(), 2);
+    // One that counts is left as it is.
+    library.restore_check(&slip, 8_000, "CD").unwrap();
+    assert_eq!(counting(), 2);
+}
+
+/// Four quick presses, the remark cleared by the first one; then a later check, and one with another remark.
+#[test]
+fn quick_presses_make_one_entry() {
+    let library = Library::open(MemoryStore::default()).unwrap();
+    let first = library.log_check_once(check(1_772_431_200_000, "filter cleaned")).unwrap();
+    for after in [120, 260, 410] {
+        let again = library.log_check_once(check(1_772_431_200_000 + after, "")).unwrap();
+        assert_eq!(again, first);
+    }
+    assert_eq!(library.log().unwrap().checks, std::slice::from_ref(&first));
+    library.log_check_once(check(1_772_431_200_000 + 5_000, "nozzle changed")).unwrap();
+    assert_eq!(library.log().unwrap().checks.len(), 2, "another remark is another entry");
+    library.log_check_once(check(1_772_431_200_000 + ONE_PRESS + 5_000, "")).unwrap();
+    assert_eq!(library.log().unwrap().checks.len(), 3, "a check a minute later is one of its own");
+    let mut other = check(1_772_431_200_000 + 6_000, "");
+    other.figures[0].actual = "4.4".to_owned();
+    library.log_check_once(other).unwrap();
+    assert_eq!(library.log().unwrap().checks.len(), 4, "other readings are another entry");
+    // One that was struck out is no entry any more.
+    library.strike_check(&first, 1_772_431_200_000 + 900, "AB".to_owned()).unwrap();
+    library.log_check_once(check(1_772_431_200_000 + 1_000, "filter cleaned")).unwrap();
+    assert_eq!(library.log().unwrap().checks.len(), 5);
+}
+
+/// "Clear example" is taken back after a pump and a transport time were typed: the example comes back, and both stay.
+#[test]
+fn taking_a_step_back_leaves_what_was_typed_after_it() {
+    let example = record();
+    let cleared = DocumentStep { before: example.clone(), after: LineRecord::default() };
+    let mut now = cleared.after.clone();
+    let own = now.book.add_pump(Feeds::Water, SettingUnit::Hertz);
+    "My pump".clone_into(&mut now.book.pump_mut(own).unwrap().name);
+    now.book.transport.mixing = Entry::typed("75", Unit::Second);
+    now.book.remark = "mine".to_owned();
+    let back = cleared.taken_back(&LINE, &now);
+    let names: Vec<&str> = back.book.pumps.iter().map(|pump| pump.name.as_str()).collect();
+    assert_eq!(names, ["P1 binder", "P2 wax", "P3 water", "My pump"]);
+    assert_eq!((back.book.transport.mixing.text.as_str(), back.book.remark.as_str()), ("75", "mine"));
+    assert_eq!(back.book.transport.blender_to_former.text, "150");
+    assert!(back.example && back.planned == example.planned);
+    // With nothing after it all is as before.
+    assert_eq!(cleared.taken_back(&LINE, &cleared.after), example);
+}
+
+/// A pump is removed, another one renamed, and the removal is taken back.
+#[test]
+fn a_removed_pump_comes_back_among_what_changed_since() {
+    let before = record();
+    let mut after = before.clone();
+    after.book.pumps.remove(1);
+    let removed = DocumentStep { before: before.clone(), after };
+    let mut now = removed.after.clone();
+    now.book.pumps[1].name = "P3 water, new".to_owned();
+    let back = removed.taken_back(&LINE, &now);
+    let names: Vec<&str> = back.book.pumps.iter().map(|pump| pump.name.as_str()).collect();
+    assert_eq!(names, ["P1 binder", "P2 wax", "P3 water, new"]);
+    assert_eq!(back.book.pumps[1], before.book.pumps[1]);
+}
+
 #[test]
 fn a_line_is_kept_as_it_was_typed() {
     let store = MemoryStore::default();
     let library = Library::open(store.clone()).unwrap();
     assert_eq!(library.document(&LINE), Ok(None));
     let mut kept = record();
-    kept.book.pumps[0].calibrations[0].rows[0].mass.text = " 2,71 kg ".to_owned();
+    kept.book.pumps[0].calibrations[0].rows[0].entries.mass.text = " 2,71 kg ".to_owned();
     let kept = Stored::new(kept);
     library.keep(&LINE, &kept).unwrap();
     assert_eq!(Library::open(store).unwrap().document(&LINE), Ok(Some(kept)));

@@ -2,7 +2,7 @@
 
 use approx::assert_relative_eq;
 use haulm::quantity::format::DecimalMark;
-use haulm::quantity::kind::System;
+use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::{Amount, Coherent, Dimension, Kind, Unit, Units, exact};
 use haulm::record::Settings;
 use proptest::prelude::*;
@@ -73,6 +73,42 @@ fn temperatures_convert_at_the_fixed_points() {
         assert_relative_eq!(amount.get(Unit::Fahrenheit), fahrenheit, max_relative = 1e-14);
     }
     assert_eq!(Unit::Fahrenheit.from_base(Unit::Fahrenheit.to_base(0.0)).to_bits(), 0, "no dust at zero");
+}
+
+/// What is read with a unit becomes a typed quantity by its number in the base unit: that unit is uom's.
+#[test]
+fn base_units_are_those_of_the_typed_quantities() {
+    use uom::si::f64::{
+        ArealMassDensity, AvailableEnergy, Frequency, Length, LinearMassDensity, Mass, MassDensity, MassRate, Power,
+        ThermodynamicTemperature, Time, Velocity, Volume, VolumeRate,
+    };
+    use uom::si::{
+        areal_mass_density, available_energy, frequency, length, linear_mass_density, mass, mass_density, mass_rate,
+        power, thermodynamic_temperature, time, velocity, volume, volume_rate,
+    };
+    let typed = [
+        (Unit::Tonne, Mass::new::<mass::ton>(1.0).value),
+        (Unit::Gram, Mass::new::<mass::gram>(1.0).value),
+        (Unit::KilogramPerHour, MassRate::new::<mass_rate::kilogram_per_hour>(1.0).value),
+        (Unit::Litre, Volume::new::<volume::liter>(1.0).value),
+        (Unit::LitrePerMinute, VolumeRate::new::<volume_rate::liter_per_minute>(1.0).value),
+        (Unit::KilogramPerCubicMetre, MassDensity::new::<mass_density::kilogram_per_cubic_meter>(1.0).value),
+        (
+            Unit::KilogramPerSquareMetre,
+            ArealMassDensity::new::<areal_mass_density::kilogram_per_square_meter>(1.0).value,
+        ),
+        (Unit::KilogramPerMetre, LinearMassDensity::new::<linear_mass_density::kilogram_per_meter>(1.0).value),
+        (Unit::Millimetre, Length::new::<length::millimeter>(1.0).value),
+        (Unit::MillimetrePerSecond, Velocity::new::<velocity::millimeter_per_second>(1.0).value),
+        (Unit::Minute, Time::new::<time::minute>(1.0).value),
+        (Unit::Celsius, ThermodynamicTemperature::new::<thermodynamic_temperature::degree_celsius>(1.0).value),
+        (Unit::KilojoulePerKilogram, AvailableEnergy::new::<available_energy::kilojoule_per_kilogram>(1.0).value),
+        (Unit::Kilowatt, Power::new::<power::kilowatt>(1.0).value),
+        (Unit::Hertz, Frequency::new::<frequency::hertz>(1.0).value),
+    ];
+    for (unit, value) in typed {
+        assert_relative_eq!(unit.to_base(1.0), value, max_relative = 1e-15);
+    }
 }
 
 /// Source: EN 322 defines the dry basis; worked figures in common handbooks: 20, 50 and 100 % on the
@@ -168,13 +204,13 @@ fn a_choice_of_unit_holds_until_the_system_changes() {
     assert_eq!(units.unit(Kind::PumpFlow), Unit::LitrePerMinute);
     assert_eq!(units.unit(Kind::Thickness), Unit::Millimetre, "not offered, not taken");
 
-    units.set_system(System::Metric);
+    units.set_system(UnitSystem::Metric);
     assert_eq!(units.unit(Kind::PumpFlow), Unit::LitrePerMinute, "no change of system, no change");
-    units.set_system(System::Us);
+    units.set_system(UnitSystem::Us);
     assert_eq!(units.unit(Kind::PumpFlow), Unit::GallonPerMinute);
     assert_eq!(units.unit(Kind::Moisture), Unit::PercentWetBasis, "a basis belongs to no system");
     units.choose(Kind::Moisture, Unit::PercentDryBasis);
-    units.set_system(System::Metric);
+    units.set_system(UnitSystem::Metric);
     assert_eq!(units, Units::default(), "the usual unit is no choice of its own");
 }
 
@@ -193,7 +229,7 @@ fn read_units(stored: &str) -> Units {
 fn units_are_stored_in_words() {
     let mut units = Units::default();
     units.mark = DecimalMark::Comma;
-    units.set_system(System::Us);
+    units.set_system(UnitSystem::Us);
     units.choose(Kind::MatWeight, Unit::PoundPerSquareFoot);
     let text = stored(units);
     assert_eq!(text, r#"{"mark":"comma","system":"us","units":{"mat_weight":"lb/ft²"}}"#);
@@ -237,7 +273,7 @@ proptest! {
     fn stored_units_come_back(us: bool, comma: bool, choices in proptest::collection::vec((0..Kind::ALL.len(), unit()), 0..60)) {
         let mut units = Units::default();
         units.mark = if comma { DecimalMark::Comma } else { DecimalMark::Point };
-        units.set_system(if us { System::Us } else { System::Metric });
+        units.set_system(if us { UnitSystem::Us } else { UnitSystem::Metric });
         for (kind, unit) in choices {
             units.choose(Kind::ALL[kind], unit);
         }

@@ -27,7 +27,7 @@ enum Step {
     Fill(usize),
     Block,
     HideList,
-    Mend,
+    Repair,
     Spoil(usize),
     Clear,
     FillAgain,
@@ -51,7 +51,7 @@ fn step() -> impl Strategy<Value = Step> {
         1 => (0_usize..6_000).prop_map(Step::Fill),
         1 => Just(Step::Block),
         1 => Just(Step::HideList),
-        3 => Just(Step::Mend),
+        3 => Just(Step::Repair),
         1 => pick.prop_map(Step::Spoil),
         1 => Just(Step::Clear),
         2 => Just(Step::FillAgain),
@@ -159,7 +159,7 @@ impl Life {
             Step::HideList => self.store.hide_list(),
             // Whatever fails meanwhile: what was there before is there afterwards, and untouched.
             Step::FillAgain => drop(self.tabs[tab].fill_again()),
-            Step::Mend => self.store.mend(),
+            Step::Repair => self.store.repair(),
             Step::Spoil(n) => {
                 let Some(id) = self.pick(tab, *n) else { return };
                 let key = format!("haulm/revision/{id}");
@@ -171,7 +171,7 @@ impl Life {
             Step::Clear => {
                 // The tabs see it and write back what they have; what was spoilt is whole again if a
                 // tab had read it before.
-                self.store.mend();
+                self.store.repair();
                 self.store.clear();
                 for tab in &mut self.tabs {
                     tab.refresh().unwrap();
@@ -205,7 +205,7 @@ impl Life {
 
     /// A fresh start after all of it.
     fn check_reopened(&self) {
-        self.store.mend();
+        self.store.repair();
         let mut library = Library::open(self.store.clone()).unwrap();
         library.verify(usize::MAX);
         for (id, text) in &self.confirmed {
@@ -258,7 +258,7 @@ proptest! {
             store.fail_write(away, fault);
             drop(library.fill_again());
             drop(library.refresh());
-            store.mend();
+            store.repair();
         }
         library.refresh().unwrap();
         library.fill_again().unwrap();

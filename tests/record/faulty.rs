@@ -61,7 +61,7 @@ impl FaultyStore {
         self.state.borrow_mut().fault = Some((away, fault));
     }
 
-    pub fn mend(&self) {
+    pub fn repair(&self) {
         let mut state = self.state.borrow_mut();
         (state.fault, state.room, state.blocked, state.unlisted) = (None, None, false, false);
     }

@@ -4,7 +4,7 @@ use crate::faults::cases;
 use crate::sample::{draft, stamp, title};
 use haulm::record::content::revision::Revision;
 use haulm::record::file::recipe::{LARGEST, RecipeFile};
-use haulm::record::refusal::{Place, Refusal};
+use haulm::record::refusal::{Refusal, TextPosition};
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
@@ -90,8 +90,8 @@ fn check_refused(text: &str, expected: Refusal) {
     assert_eq!(RecipeFile::read(text), Err(expected));
 }
 
-fn at(line: usize, column: usize) -> Place {
-    Place { line, column }
+fn at(line: usize, column: usize) -> TextPosition {
+    TextPosition { line, column }
 }
 
 #[test]

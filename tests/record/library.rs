@@ -170,7 +170,7 @@ fn a_full_store_keeps_what_it_has_and_takes_more_once_there_is_room() {
     store.set_room(store.used() + 100);
     let full = Err(SaveError::Store(StoreError::Full));
     assert_eq!(library.rename(first, "new".to_owned(), stamp(2)), full);
-    store.mend();
+    store.repair();
     assert!(library.rename(first, "new".to_owned(), stamp(2)).is_ok());
 }
 

@@ -4,7 +4,7 @@ use crate::sample::{draft, stamp, title};
 use haulm::domain::{Draft, Entry, LiquidDraft, LiquidId, Role};
 use haulm::quantity::Unit;
 use haulm::record::content::revision::{Revision, Title};
-use haulm::record::content::summary::{Order, find};
+use haulm::record::content::summary::{SortOrder, find};
 use haulm::record::store::MemoryStore;
 use haulm::record::store::library::Library;
 
@@ -22,7 +22,7 @@ fn library() -> Library<MemoryStore> {
 }
 
 #[track_caller]
-fn check(query: &str, order: Order, expected: &[&str]) {
+fn check(query: &str, order: SortOrder, expected: &[&str]) {
     let library = library();
     let found = find(&library.recipes(), query, order);
     let names: Vec<&str> = found.iter().map(|listed| listed.head.name.as_str()).collect();
@@ -31,23 +31,23 @@ fn check(query: &str, order: Order, expected: &[&str]) {
 
 #[test]
 fn every_word_has_to_occur_somewhere() {
-    check("straw 12", Order::Name, &["straw 12 mm"]);
-    check("  STRAW   mm ", Order::Name, &["Straw 9 mm", "Straw 009 mm, thin", "straw 12 mm"]);
-    check("summer", Order::Name, &["Wood 9 mm"]);
-    check("720", Order::Name, &["straw 12 mm"]);
-    check("ähre pmdi", Order::Name, &["Ähre"]);
-    check("isocyanate wax emulsion screen summer ab wood", Order::Name, &["Wood 9 mm"]);
-    check("nothing of that", Order::Name, &[]);
-    check("thick", Order::Name, &[]);
+    check("straw 12", SortOrder::Name, &["straw 12 mm"]);
+    check("  STRAW   mm ", SortOrder::Name, &["Straw 9 mm", "Straw 009 mm, thin", "straw 12 mm"]);
+    check("summer", SortOrder::Name, &["Wood 9 mm"]);
+    check("720", SortOrder::Name, &["straw 12 mm"]);
+    check("ähre pmdi", SortOrder::Name, &["Ähre"]);
+    check("isocyanate wax emulsion screen summer ab wood", SortOrder::Name, &["Wood 9 mm"]);
+    check("nothing of that", SortOrder::Name, &[]);
+    check("thick", SortOrder::Name, &[]);
 }
 
 #[test]
 fn sorted_by_name_and_time() {
     let by_name = ["Straw 9 mm", "Straw 009 mm, thin", "straw 12 mm", "Wood 9 mm", "Ähre"];
-    check("", Order::Name, &by_name);
-    check("", Order::NameBackwards, &by_name.iter().rev().copied().collect::<Vec<_>>());
-    check("", Order::Newest, &["Ähre", "Straw 009 mm, thin", "Wood 9 mm", "straw 12 mm", "Straw 9 mm"]);
-    check("", Order::Oldest, &["Straw 9 mm", "straw 12 mm", "Wood 9 mm", "Straw 009 mm, thin", "Ähre"]);
+    check("", SortOrder::Name, &by_name);
+    check("", SortOrder::NameBackwards, &by_name.iter().rev().copied().collect::<Vec<_>>());
+    check("", SortOrder::Newest, &["Ähre", "Straw 009 mm, thin", "Wood 9 mm", "straw 12 mm", "Straw 9 mm"]);
+    check("", SortOrder::Oldest, &["Straw 9 mm", "straw 12 mm", "Wood 9 mm", "Straw 009 mm, thin", "Ähre"]);
 }
 
 /// A recipe with everything filled in and four liquids.
@@ -77,6 +77,6 @@ fn two_thousand_recipes_open_and_are_searched() {
     }
     let library = Library::open(store).unwrap();
     let listed = library.recipes();
-    let found = find(&listed, "recipe liquid 1234", Order::Name).len();
+    let found = find(&listed, "recipe liquid 1234", SortOrder::Name).len();
     assert_eq!((listed.len(), found), (2_000, 1));
 }

@@ -45,7 +45,7 @@ impl Laptop {
         Self { library, seen: None, there: 0, next: Next::Look }
     }
 
-    /// The same steps as `ui::keep::shared` takes, one at a time.
+    /// The same steps as `ui::persistence::shared` takes, one at a time.
     fn step(&mut self, file: &mut File) {
         self.next = match std::mem::take(&mut self.next) {
             Next::Look => {

@@ -7,14 +7,14 @@ use haulm::domain::compare::draft::CompareDraft;
 use haulm::domain::compare::system_choice::SystemChoice;
 use haulm::domain::mixing::{MixDraft, MixField, PartKey};
 use haulm::quantity::format::DecimalMark;
-use haulm::quantity::kind::System;
+use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::{Kind, Unit, Units};
-use haulm::record::content::binder_system::BinderSystem;
+use haulm::record::content::binder_system::SystemRevision;
 use haulm::record::content::comparison::COMPARISON;
 use haulm::record::content::mixing::MIXING;
 use haulm::record::content::revision::{Revision, Standing};
 use haulm::record::content::settings::{Settings, Theme};
-use haulm::record::content::summary::Order;
+use haulm::record::content::summary::SortOrder;
 use haulm::record::document::open_draft::{OpenDraft, RECIPE};
 use haulm::record::id::RevisionId;
 use haulm::record::store::Store;
@@ -184,7 +184,7 @@ fn settings_take_what_they_know_and_keep_the_rest() {
         "haulm": "settings", "version": 1,
         "theme": "sepia", "units": [3], "currency": 5, "order": "name", "copied_at": -1, "initials": "CD", "later": [1, 2],
     }));
-    assert_eq!((some.theme, some.currency.as_str(), some.order), (Theme::System, "€", Order::Name));
+    assert_eq!((some.theme, some.currency.as_str(), some.order), (Theme::System, "€", SortOrder::Name));
     assert_eq!((some.copied_at, some.initials.as_str(), some.units), (None, "CD", Units::default()));
     let written: Value = serde_json::from_str(&some.text().unwrap()).unwrap();
     assert_eq!((&written["later"], &written["haulm"]), (&json!([1, 2]), &json!("settings")));
@@ -201,7 +201,7 @@ fn units_of_settings_take_what_they_know() {
     let own = json!({ "moisture": "% wet basis", "dose": "ell", "thickness": "kg/h", "extent": 5, "later": "m" });
     assert_eq!(with(json!({ "system": "imperial", "mark": "comma", "units": own })), expected);
     let us = with(json!({ "system": "us", "mark": { "mark": 1 }, "units": "none" }));
-    assert_eq!((us.system, us.mark, us.chosen().count()), (System::Us, DecimalMark::Point, 0));
+    assert_eq!((us.system, us.mark, us.chosen().count()), (UnitSystem::Us, DecimalMark::Point, 0));
 }
 
 #[test]
@@ -209,7 +209,7 @@ fn settings_are_kept() {
     let (store, library) = new_library();
     assert_eq!(library.settings(), Ok(Settings::default()));
     let mut units = Units::default();
-    units.set_system(System::Us);
+    units.set_system(UnitSystem::Us);
     units.choose(Kind::Moisture, Unit::PercentWetBasis);
     units.mark = DecimalMark::Comma;
     let settings = Settings {
@@ -217,7 +217,7 @@ fn settings_are_kept() {
         currency: "kr".to_owned(),
         theme: Theme::Dark,
         initials: "CD".to_owned(),
-        order: Order::NameBackwards,
+        order: SortOrder::NameBackwards,
         copied_at: Some(5),
         ..Settings::default()
     };
@@ -233,9 +233,11 @@ fn binder_systems_are_kept_changed_and_removed() {
     };
     let liquids = draft("680").liquids;
     let first =
-        BinderSystem::first("Own pMDI".to_owned(), "certificate".to_owned(), liquids.clone(), stamp(1)).unwrap();
+        SystemRevision::first("Own pMDI".to_owned(), "certificate".to_owned(), liquids.clone(), stamp(1)).unwrap();
     let id = library.save_system(first.clone()).unwrap();
-    library.save_system(BinderSystem::first("A second".to_owned(), String::new(), vec![], stamp(2)).unwrap()).unwrap();
+    library
+        .save_system(SystemRevision::first("A second".to_owned(), String::new(), vec![], stamp(2)).unwrap())
+        .unwrap();
     assert_eq!(names(&library), ["A second", "Own pMDI"]);
 
     let changed = first.follow(stamp(3), |content| content.name = "Own pMDI b".to_owned()).unwrap();

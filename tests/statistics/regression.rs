@@ -1,10 +1,10 @@
 //! Least squares against certified values, and what must hold for all points.
 
 use approx::assert_relative_eq;
-use haulm::statistics::regression::{Fit, FitError, Interval, Model, Point, RSquared};
+use haulm::statistics::regression::{DataPoint, Fit, FitError, Interval, Model, RSquared};
 use proptest::prelude::*;
 
-fn norris() -> Vec<Point> {
+fn norris() -> Vec<DataPoint> {
     let table = include_str!("../values/nist_strd_norris.csv");
     let number = |text: Option<&str>| text.unwrap().trim().parse::<f64>().unwrap();
     table
@@ -12,7 +12,7 @@ fn norris() -> Vec<Point> {
         .skip(1)
         .map(|line| {
             let mut cells = line.split(',');
-            Point { x: number(cells.next()), y: number(cells.next()) }
+            DataPoint { x: number(cells.next()), y: number(cells.next()) }
         })
         .collect()
 }
@@ -36,7 +36,7 @@ fn norris_is_met_to_ten_digits() {
 /// both in °C; y₁ = −0.1712 (0.0029), y₂ = 0.002 18 (0.000 67), s = 0.0035; b(30 °C) = −0.1494 with u = 0.0041 (H.3.4).
 #[test]
 fn calibration_of_a_thermometer() {
-    let points: Vec<Point> = [
+    let points: Vec<DataPoint> = [
         (21.521, -0.171),
         (22.012, -0.169),
         (22.512, -0.166),
@@ -49,7 +49,7 @@ fn calibration_of_a_thermometer() {
         (26.010, -0.161),
         (26.511, -0.160),
     ]
-    .map(|(reading, correction)| Point { x: reading - 20.0, y: correction })
+    .map(|(reading, correction)| DataPoint { x: reading - 20.0, y: correction })
     .to_vec();
     let fit = Fit::through(&points, Model::WithIntercept).unwrap();
     assert_eq!(fit.freedom(), 9);
@@ -69,7 +69,7 @@ fn calibration_of_a_thermometer() {
 /// Worked by hand: (1, 2), (2, 3), (3, 7). Through the origin b = 29/14, about zero R² = 1 − Σe²/62.
 #[test]
 fn a_line_through_the_origin_has_an_uncentred_r_squared() {
-    let points = [(1.0, 2.0), (2.0, 3.0), (3.0, 7.0)].map(|(x, y)| Point { x, y });
+    let points = [(1.0, 2.0), (2.0, 3.0), (3.0, 7.0)].map(|(x, y)| DataPoint { x, y });
     let fit = Fit::through(&points, Model::ThroughOrigin).unwrap();
     assert_relative_eq!(fit.slope, 29.0 / 14.0, max_relative = 1e-14);
     assert_eq!((fit.intercept, fit.intercept_sd(), fit.freedom()), (0.0, None, 2));
@@ -83,7 +83,7 @@ fn a_line_through_the_origin_has_an_uncentred_r_squared() {
 /// t(3)·s·√(1.2), s² = 0.4/3.
 #[test]
 fn a_prediction_interval() {
-    let points = [1.0, 2.0, 3.0, 4.0, 6.0].iter().enumerate().map(|(at, y)| Point { x: at as f64 + 1.0, y: *y });
+    let points = [1.0, 2.0, 3.0, 4.0, 6.0].iter().enumerate().map(|(at, y)| DataPoint { x: at as f64 + 1.0, y: *y });
     let fit = Fit::through(&points.collect::<Vec<_>>(), Model::WithIntercept).unwrap();
     let Interval { low, high } = fit.prediction(3.0).unwrap();
     let half = 3.182_446_305_284_263 * (0.4_f64 / 3.0).sqrt() * 1.2_f64.sqrt();
@@ -93,7 +93,7 @@ fn a_prediction_interval() {
 
 #[test]
 fn what_gives_no_line() {
-    let points = |xs: &[f64]| xs.iter().map(|x| Point { x: *x, y: 2.0 * x }).collect::<Vec<_>>();
+    let points = |xs: &[f64]| xs.iter().map(|x| DataPoint { x: *x, y: 2.0 * x }).collect::<Vec<_>>();
     let with = |xs: &[f64]| Fit::through(&points(xs), Model::WithIntercept).unwrap_err();
     assert_eq!(with(&[]), FitError::TooFew);
     assert_eq!(with(&[1.0]), FitError::TooFew);
@@ -110,11 +110,11 @@ fn what_gives_no_line() {
 /// One row of six is a tenth too high: it is pointed at, and it alone.
 #[test]
 fn a_point_far_off_is_suspicious() {
-    let mut points: Vec<_> = (1..=6).map(|x| Point { x: f64::from(x), y: 10.0 * f64::from(x) }).collect();
+    let mut points: Vec<_> = (1..=6).map(|x| DataPoint { x: f64::from(x), y: 10.0 * f64::from(x) }).collect();
     for (point, noise) in points.iter_mut().zip([0.05, -0.04, 0.02, 0.03, -0.06, 0.01]) {
         point.y += noise;
     }
-    let far = |points: &[Point]| {
+    let far = |points: &[DataPoint]| {
         let fit = Fit::through(points, Model::WithIntercept).unwrap();
         let from = fit.suspicious_from().unwrap();
         let residuals = fit.residuals(points);
@@ -141,12 +141,12 @@ fn studentised_residuals_are_those_of_the_line_without_the_point() {
 }
 
 /// Points about a rising line, scattered.
-fn scattered() -> impl Strategy<Value = (Vec<Point>, Model)> {
+fn scattered() -> impl Strategy<Value = (Vec<DataPoint>, Model)> {
     let points = prop::collection::vec((0.05..1.5_f64, -1.0..1.0_f64), 3..20);
     let model = prop::sample::select(Model::ALL);
     (points, 0.01..100.0_f64, -0.2..0.2_f64, 0.0..0.05_f64, model).prop_map(
         |(points, slope, offset, scatter, model)| {
-            let point = |(x, noise): (f64, f64)| Point { x, y: slope * (x + offset + scatter * noise) };
+            let point = |(x, noise): (f64, f64)| DataPoint { x, y: slope * (x + offset + scatter * noise) };
             (points.into_iter().map(point).collect(), model)
         },
     )
@@ -192,7 +192,7 @@ proptest! {
     fn no_points_panic_or_give_what_is_no_number(
         raw in prop::collection::vec((number(), number()), 0..8), model in prop::sample::select(Model::ALL), x: f64
     ) {
-        let points: Vec<_> = raw.into_iter().map(|(x, y)| Point { x, y }).collect();
+        let points: Vec<_> = raw.into_iter().map(|(x, y)| DataPoint { x, y }).collect();
         let fit = Fit::through(&points, model);
         prop_assume!(fit.is_ok(), "no line");
         let fit = fit.unwrap();

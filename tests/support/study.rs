@@ -3,8 +3,8 @@
 
 use haulm::domain::balance::outcome::Case;
 use haulm::domain::compare::uncertainty::input_uncertainty::{Form, InputUncertainty, Size};
-use haulm::domain::compare::uncertainty::monte_carlo::{Run, USUAL_DRAWS};
-use haulm::domain::compare::uncertainty::study::{Asked, Study, Uncertain};
+use haulm::domain::compare::uncertainty::monte_carlo::{MonteCarloRun, USUAL_DRAWS};
+use haulm::domain::compare::uncertainty::study::{RequestedFigure, Study, UncertainInput};
 use haulm::domain::compare::{Output, variable};
 use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Field, Figure, LiquidField, LiquidId, example, work_out};
@@ -58,12 +58,12 @@ pub fn large(systems: usize) -> Study {
         let spread = InputUncertainty::new(form, Size::Relative(share), None).unwrap();
         let all = (0..systems).map(|system| (system, field));
         match field {
-            Field::Liquid(..) => uncertain.extend(all.map(|target| Uncertain { targets: vec![target], spread })),
-            _ => uncertain.push(Uncertain { targets: all.collect(), spread }),
+            Field::Liquid(..) => uncertain.extend(all.map(|target| UncertainInput { targets: vec![target], spread })),
+            _ => uncertain.push(UncertainInput { targets: all.collect(), spread }),
         }
     }
-    let asked: Vec<Asked> =
-        (0..systems).flat_map(|system| OUTPUTS.map(|output| Asked::Of { system, output })).collect();
+    let asked: Vec<RequestedFigure> =
+        (0..systems).flat_map(|system| OUTPUTS.map(|output| RequestedFigure::Of { system, output })).collect();
     Study::new(&cases, &uncertain, &asked).unwrap()
 }
 
@@ -75,7 +75,7 @@ pub fn page() -> Study {
     let cases: Vec<Case> = drafts.iter().map(|draft| work_out(draft).case.unwrap()).collect();
     let pairs: Vec<_> = drafts.iter().zip(&cases).collect();
     let uncertain = haulm::domain::compare::uncertainty::instrument::sources(&pairs);
-    Study::new(&cases, &uncertain, &Asked::all(&cases, 0, &Output::side_by_side(1))).unwrap()
+    Study::new(&cases, &uncertain, &RequestedFigure::all(&cases, 0, &Output::side_by_side(1))).unwrap()
 }
 
 /// Everything that another program needs to make the same draws, what came of them here, and how long they
@@ -92,7 +92,7 @@ pub fn json(milliseconds: f64) -> String {
             serde_json::json!({ "field": field.key(), "width": share * at, "rectangular": rectangular })
         })
         .collect();
-    let mut run = Run::new(large(1), 1, USUAL_DRAWS);
+    let mut run = MonteCarloRun::new(large(1), 1, USUAL_DRAWS);
     run.step(USUAL_DRAWS);
     let figures: Vec<_> = (0..OUTPUTS.len())
         .map(|asked| {

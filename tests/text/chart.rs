@@ -2,10 +2,10 @@
 
 use haulm::quantity::format::DecimalMark;
 use haulm::ui::chart::bars::{Bar, bars};
-use haulm::ui::chart::contour::{Run, lines, runs};
-use haulm::ui::chart::curves::{Curve, Labels, curves};
-use haulm::ui::chart::map::{Cells, Ground, Legend, map};
-use haulm::ui::chart::scale::{Linear, Ticks};
+use haulm::ui::chart::contour::{CellRun, lines, runs};
+use haulm::ui::chart::curves::{Labels, PlottedCurve, curves};
+use haulm::ui::chart::map::{CellStatus, Legend, MapCells, map};
+use haulm::ui::chart::scale::{LinearScale, Ticks};
 use proptest::prelude::*;
 
 #[track_caller]
@@ -44,19 +44,19 @@ fn no_ticks_for_no_range() {
     for (low, high) in [(1.0, 1.0), (2.0, 1.0), (f64::NAN, 1.0), (0.0, f64::INFINITY), (f64::MIN, f64::MAX)] {
         assert_eq!(Ticks::new(low, high, 5), None, "{low} to {high}");
     }
-    assert_eq!(Linear::new((0.0, f64::NAN), (0.0, 1.0)), None);
-    assert!(Linear::around([], (0.0, 1.0), 5).is_none());
-    assert!(Linear::around([f64::NAN], (0.0, 1.0), 5).is_none());
+    assert_eq!(LinearScale::new((0.0, f64::NAN), (0.0, 1.0)), None);
+    assert!(LinearScale::around([], (0.0, 1.0), 5).is_none());
+    assert!(LinearScale::around([f64::NAN], (0.0, 1.0), 5).is_none());
 }
 
 #[test]
 fn one_number_lies_in_the_middle() {
     for number in [0.0, 7.0, -3.0e5] {
-        let (scale, ticks) = Linear::around([number], (0.0, 100.0), 5).unwrap();
+        let (scale, ticks) = LinearScale::around([number], (0.0, 100.0), 5).unwrap();
         assert!((scale.place(number) - 50.0).abs() < 30.0, "{scale:?}");
         assert!(ticks.count >= 2);
     }
-    let upward = Linear::new((0.0, 10.0), (200.0, 0.0)).unwrap();
+    let upward = LinearScale::new((0.0, 10.0), (200.0, 0.0)).unwrap();
     assert_eq!(
         (upward.place(0.0), upward.place(10.0), upward.place(2.5), upward.number(150.0)),
         (200.0, 0.0, 150.0, 2.5)
@@ -77,7 +77,7 @@ proptest! {
         let mut labels: Vec<String> = all.iter().map(|tick| ticks.label(*tick, DecimalMark::Point)).collect();
         labels.dedup();
         prop_assert_eq!(labels.len(), ticks.count);
-        let (scale, ticks) = Linear::around([low, high], (0.0, 300.0), about).unwrap();
+        let (scale, ticks) = LinearScale::around([low, high], (0.0, 300.0), about).unwrap();
         for number in ticks.iter().chain([low, high]) {
             let place = scale.place(number);
             prop_assert!((-1e-6..=300.000_001).contains(&place));
@@ -141,7 +141,7 @@ fn saddles_and_gaps() {
 #[test]
 fn regions_are_runs() {
     let cells = [true, true, false, true, false, true, true, true];
-    let run = |row, column, length| Run { row, column, length };
+    let run = |row, column, length| CellRun { row, column, length };
     assert_eq!(runs(&cells, 4, |cell| *cell), [run(0, 0, 2), run(0, 3, 1), run(1, 1, 3)]);
     assert_eq!(runs(&cells, 0, |cell| *cell).len(), 6);
 }
@@ -163,7 +163,8 @@ fn whole(drawing: &haulm::ui::chart::drawing::Drawing) {
 
 #[test]
 fn curves_are_drawn_to_scale_and_told_apart_without_colour() {
-    let curve = |at: usize, values: [Option<f64>; 3]| Curve { at, name: format!("S<{at}>"), values: values.into() };
+    let curve =
+        |at: usize, values: [Option<f64>; 3]| PlottedCurve { at, name: format!("S<{at}>"), values: values.into() };
     let two = [curve(0, [Some(0.0), Some(5.0), Some(10.0)]), curve(1, [None, Some(2.0), Some(4.0)])];
     let drawing = curves((680.0, 380.0), &[0.0, 1.0, 2.0], &two, Some(1.0), LABELS).unwrap();
     whole(&drawing);
@@ -195,10 +196,10 @@ fn bars_begin_at_zero_on_either_side() {
 fn a_map_shows_lines_and_where_it_cannot_be_run() {
     let legend = Legend { barred: "barred", unusual: "unusual", now: "now" };
     let values: Vec<Option<f64>> = (0..25).map(|at| Some(f64::from(at % 5))).collect();
-    let mut grounds = vec![Ground::Free; 25];
-    grounds[0] = Ground::Barred;
+    let mut grounds = vec![CellStatus::Free; 25];
+    grounds[0] = CellStatus::Barred;
     let axis: Vec<f64> = (0..5).map(f64::from).collect();
-    let cells = Cells {
+    let cells = MapCells {
         across: axis.clone(),
         up: axis,
         values,
@@ -210,6 +211,6 @@ fn a_map_shows_lines_and_where_it_cannot_be_run() {
     whole(&drawing);
     // The value is the column, so the line of 2 stands upright in the middle.
     assert!(drawing.inline().contains("M364 412L364 316L364 220L364 124L364 28"), "{}", drawing.inline());
-    let nothing = Cells { values: vec![None; 25], ..cells };
+    let nothing = MapCells { values: vec![None; 25], ..cells };
     assert!(map((680.0, 460.0), &nothing, LABELS, legend).is_none());
 }

@@ -54,7 +54,7 @@ proptest! {
 fn a_combined_uncertainty_shows_its_parts() {
     use haulm::domain::compare::Output;
     use haulm::domain::compare::uncertainty::input_uncertainty::{Form, InputUncertainty, Size};
-    use haulm::domain::compare::uncertainty::study::{Asked, Study, Uncertain};
+    use haulm::domain::compare::uncertainty::study::{RequestedFigure, Study, UncertainInput};
     use haulm::domain::{DoseWay, Entry, Field, LiquidField};
     use haulm::quantity::Unit;
     let mut draft = plain_recipe();
@@ -66,11 +66,11 @@ fn a_combined_uncertainty_shows_its_parts() {
     }
     draft.plain.fibre_price = Entry::typed("0", Unit::PerTonne);
     let case = haulm::domain::work_out(&draft).case.unwrap();
-    let uncertain = [(1, 3.0), (2, 4.0)].map(|(id, width)| Uncertain {
+    let uncertain = [(1, 3.0), (2, 4.0)].map(|(id, width)| UncertainInput {
         targets: vec![(0, Field::Liquid(LiquidId(id), LiquidField::Price))],
         spread: InputUncertainty::new(Form::Standard, Size::Absolute(width), None).unwrap(),
     });
-    let asked = [Asked::Of { system: 0, output: Output::Figure(Figure::Cost) }];
+    let asked = [RequestedFigure::Of { system: 0, output: Output::Figure(Figure::Cost) }];
     let budget = Study::new(&[case], &uncertain, &asked).unwrap().budget(0).unwrap();
     let single = budget.shares[0].single.unwrap();
     assert!((single.slope - 1.0).abs() < 1e-12 && (single.standard - 4.0).abs() < 1e-12, "{single:?}");

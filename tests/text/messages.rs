@@ -10,7 +10,7 @@ use haulm::domain::{
     Station, Substance, What, Work, cautions, cautions_at, cautions_of_solution, example, work_out,
 };
 use haulm::quantity::format::DecimalMark;
-use haulm::quantity::kind::System;
+use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::number::ReadError;
 use haulm::quantity::{Amount, Kind, Moisture, Unit, Units};
 use haulm::ui::text::{Carrier, Context, ENGLISH, Message};
@@ -51,11 +51,11 @@ fn sound(text: &str) {
 }
 
 fn written(message: &Message) -> String {
-    for part in [&message.what, &message.mend] {
+    for part in [&message.what, &message.fix] {
         sound(part);
         assert!(part.ends_with(['.', '?']), "no whole sentence: {part:?}");
     }
-    format!("  {}\n    → {}\n", message.what, message.mend)
+    format!("  {}\n    → {}\n", message.what, message.fix)
 }
 
 /// The findings of `draft` in words.
@@ -301,7 +301,7 @@ fn findings() {
 fn findings_in_us_units_with_a_comma() {
     let mut units = Units::default();
     units.mark = DecimalMark::Comma;
-    units.set_system(System::Us);
+    units.set_system(UnitSystem::Us);
     units.choose(Kind::Moisture, Unit::PercentWetBasis);
     snapshot!("findings_in_us_units_with_a_comma", all_cases(&units).0);
 }

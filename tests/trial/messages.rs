@@ -28,7 +28,7 @@ use haulm::domain::trial::{
 use haulm::domain::working::Constant;
 use haulm::domain::{Draft, Entry, Grade, LiquidId, What as EntryWhat};
 use haulm::quantity::format::DecimalMark;
-use haulm::quantity::kind::System;
+use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::{Amount, Kind, Unit, Units};
 use haulm::ui::text::{BenchContext, Context, ENGLISH, FieldWords, FigureWords, Message};
 use std::collections::BTreeSet;
@@ -58,11 +58,11 @@ fn sound(text: &str) {
 }
 
 fn written(message: &Message) -> String {
-    for part in [&message.what, &message.mend] {
+    for part in [&message.what, &message.fix] {
         sound(part);
         assert!(part.ends_with(['.', '?']), "no whole sentence: {part:?}");
     }
-    format!("  {}\n    → {}\n", message.what, message.mend)
+    format!("  {}\n    → {}\n", message.what, message.fix)
 }
 
 /// Everything that may be typed at the bench.
@@ -299,7 +299,7 @@ fn every_finding_has_words() {
 #[test]
 fn findings_in_customary_units() {
     let mut bench = Bench::new();
-    bench.units.set_system(System::Us);
+    bench.units.set_system(UnitSystem::Us);
     bench.units.mark = DecimalMark::Comma;
     let numbers: Vec<TrialFinding> =
         every().into_iter().filter(|finding| matches!(number(&finding.what), 5 | 6 | 9 | 26 | 27)).collect();

@@ -27,7 +27,7 @@ fn loss_and_mass_to_lay() {
     let solids = 700.0 * 0.45 * 0.45 * 16.0 / 1.07;
     assert_relative_eq!(own.put_in.value * 1e3, solids, max_relative = 1e-9);
     assert_relative_eq!(own.loss.value, 1.0 - 2_000.0 / solids, max_relative = 1e-9);
-    assert_relative_eq!(own.lay.value * 1e3, solids * 1.1, max_relative = 1e-9);
+    assert_relative_eq!(own.mat_mass.value * 1e3, solids * 1.1, max_relative = 1e-9);
     assert_relative_eq!(own.mats.value, 2_000.0 / solids, max_relative = 1e-9);
     assert!(findings.is_empty());
 }

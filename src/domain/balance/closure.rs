@@ -12,6 +12,7 @@ use crate::domain::recipe::liquid::LiquidId;
 use arrayvec::ArrayVec;
 use uom::ConstZero;
 use uom::si::f64::{ArealMassDensity, MassRate, Ratio};
+use uom::si::mass_rate::kilogram_per_second;
 
 /// A machine, or the world outside the line.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -130,12 +131,11 @@ pub struct Closure {
 impl Closure {
     /// What does not close, relative to all mass through the machine: solids, then water.
     #[must_use]
-    pub fn relative_gap(&self) -> (f64, f64) {
-        let through = (self.solids_in + self.water_in).value.abs().max(f64::MIN_POSITIVE);
-        (
-            (self.solids_in - self.solids_out).value.abs() / through,
-            (self.water_in - self.water_out).value.abs() / through,
-        )
+    pub fn relative_gap(&self) -> (Ratio, Ratio) {
+        // A machine with nothing in and nothing out closes.
+        let least = MassRate::new::<kilogram_per_second>(f64::MIN_POSITIVE);
+        let through = (self.solids_in + self.water_in).abs().max(least);
+        ((self.solids_in - self.solids_out).abs() / through, (self.water_in - self.water_out).abs() / through)
     }
 }
 
@@ -220,6 +220,9 @@ pub fn closures(streams: &[Stream]) -> ArrayVec<Closure, 8> {
 
 /// The largest relative gap of all machines, solids and water.
 #[must_use]
-pub fn largest_gap(closures: &[Closure]) -> f64 {
-    closures.iter().map(Closure::relative_gap).fold(0.0, |largest, (solids, water)| largest.max(solids).max(water))
+pub fn largest_gap(closures: &[Closure]) -> Ratio {
+    closures
+        .iter()
+        .map(Closure::relative_gap)
+        .fold(Ratio::ZERO, |largest, (solids, water)| largest.max(solids).max(water))
 }

@@ -45,6 +45,12 @@ impl Cost {
     pub fn per_cubic_metre(self) -> f64 {
         self.0
     }
+
+    /// Whether it is a number.
+    #[must_use]
+    pub fn is_finite(self) -> bool {
+        self.0.is_finite()
+    }
 }
 
 impl std::ops::Add for Cost {

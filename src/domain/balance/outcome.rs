@@ -60,13 +60,13 @@ pub fn work_out(draft: &Draft) -> Outcome {
 fn explain(draft: &Draft, input: &Input, unsolvable: Unsolvable) -> Finding {
     match unsolvable {
         Unsolvable::DosesFillBoard { share } => {
-            let culprit = input
+            let liquid = input
                 .liquids
                 .as_slice()
                 .iter()
                 .find(|liquid| matches!(liquid.dosing, Dosing::LiquidPerBoard(_) | Dosing::LiquidOnFaces(..)));
             let what = What::DosesFillBoard { share: Amount::from_base(Kind::Share, share.value) };
-            let place = culprit.map_or(Place::Station(Station::Blender), |liquid| {
+            let place = liquid.map_or(Place::Station(Station::Blender), |liquid| {
                 Place::Field(Field::Liquid(liquid.id, LiquidField::Dose))
             });
             Finding { grade: Grade::Stop, place, what }

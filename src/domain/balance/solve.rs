@@ -37,11 +37,13 @@ pub enum Unsolvable {
     OutOfRange,
 }
 
-/// Solids of each liquid of the furnish as a·F + c·S; none for those on the faces.
+/// Solids of a liquid of the furnish as a·F + c·S; none for one on the faces.
 #[derive(Clone, Copy, Default)]
-struct Part {
-    of_fibre: f64,
-    of_furnish: f64,
+struct SolidsPart {
+    /// a
+    of_fibre: Ratio,
+    /// c
+    of_furnish: Ratio,
 }
 
 fn one() -> Ratio {
@@ -50,6 +52,16 @@ fn one() -> Ratio {
 
 /// Oven-dry fibre flow of a recipe that has none. Nothing that grows with it is shown, so it may be any: 100 kg/h.
 const NOMINAL: MassRate = MassRate { value: 100.0 / 3_600.0, dimension: PhantomData, units: PhantomData };
+
+/// What is left of a board of additives only, in which no fibre can be told from rounding.
+fn no_fibre() -> Ratio {
+    Ratio::new::<ratio>(1e-9)
+}
+
+/// How far below 0 % a mat moisture comes out by rounding when it is to be exactly 0 %.
+fn moisture_rounding() -> Ratio {
+    Ratio::new::<ratio>(1e-12)
+}
 
 /// Solves the balance of a recipe.
 ///
@@ -62,7 +74,7 @@ pub fn solve(input: &Input) -> Result<Solved, Unsolvable> {
     let od_board = raw_board / board.moisture.wet_per_dry();
     // What is sprayed on the faces is in the board and not in the mat that the former lays.
     let on_faces: ArealMassDensity = liquids.as_slice().iter().filter_map(solids_on_faces).sum();
-    if on_faces > od_board * (1.0 - 1e-9) {
+    if on_faces > od_board * (one() - no_fibre()) {
         return Err(Unsolvable::DosesFillBoard { share: on_faces / od_board });
     }
     let od = od_board - on_faces;
@@ -70,13 +82,13 @@ pub fn solve(input: &Input) -> Result<Solved, Unsolvable> {
     let net = one() - line.reject;
     let volume_per_solids = net * line.area_yield * board.thickness / od;
     let parts = solids_of(liquids, volume_per_solids);
-    let of_fibre: f64 = parts.iter().map(|part| part.of_fibre).sum();
-    let of_furnish: f64 = parts.iter().map(|part| part.of_furnish).sum();
-    // A board of additives only has no fibre to put them on; the last 1e-9 of it cannot be told from that.
-    if of_furnish > 1.0 - 1e-9 {
-        return Err(Unsolvable::DosesFillBoard { share: Ratio::new::<ratio>(of_furnish) });
+    let of_fibre: Ratio = parts.iter().map(|part| part.of_fibre).sum();
+    let of_furnish: Ratio = parts.iter().map(|part| part.of_furnish).sum();
+    // A board of additives only has no fibre to put them on.
+    if of_furnish > one() - no_fibre() {
+        return Err(Unsolvable::DosesFillBoard { share: of_furnish });
     }
-    let furnish_per_fibre = Ratio::new::<ratio>((1.0 + of_fibre) / (1.0 - of_furnish));
+    let furnish_per_fibre: Ratio = (one() + of_fibre) / (one() - of_furnish);
 
     let fibre = match input.feed {
         Feed::OvenDry(flow) => flow,
@@ -98,7 +110,7 @@ pub fn solve(input: &Input) -> Result<Solved, Unsolvable> {
     for (liquid, part) in liquids.as_slice().iter().zip(&parts) {
         let amount = match solids_on_faces(liquid) {
             Some(on_faces) => on_faces * (net_solids / od),
-            None => fibre * Ratio::new::<ratio>(part.of_fibre) + solids * Ratio::new::<ratio>(part.of_furnish),
+            None => fibre * part.of_fibre + solids * part.of_furnish,
         };
         flows.push(flow_of(liquid, amount, &Whole { fibre, solids, od, finished_volume, board }));
     }
@@ -131,22 +143,22 @@ pub fn solve(input: &Input) -> Result<Solved, Unsolvable> {
 }
 
 /// Resolves the tree of bases, each base before what is dosed on it.
-fn solids_of(liquids: &Liquids, volume_per_solids: SpecificVolume) -> ArrayVec<Part, MOST_LIQUIDS> {
-    let mut parts: ArrayVec<Part, MOST_LIQUIDS> = liquids.as_slice().iter().map(|_| Part::default()).collect();
+fn solids_of(liquids: &Liquids, volume_per_solids: SpecificVolume) -> ArrayVec<SolidsPart, MOST_LIQUIDS> {
+    let mut parts: ArrayVec<SolidsPart, MOST_LIQUIDS> =
+        liquids.as_slice().iter().map(|_| SolidsPart::default()).collect();
     for (at, liquid) in liquids.bases_first() {
         let solids = liquid.solids.ratio();
         parts[at] = match liquid.dosing {
-            Dosing::SolidsOnFibre(dose) => Part { of_fibre: dose.ratio().value, of_furnish: 0.0 },
-            Dosing::LiquidOnFibre(dose) => Part { of_fibre: (dose.ratio() * solids).value, of_furnish: 0.0 },
+            Dosing::SolidsOnFibre(dose) => SolidsPart { of_fibre: dose.ratio(), of_furnish: Ratio::ZERO },
+            Dosing::LiquidOnFibre(dose) => SolidsPart { of_fibre: dose.ratio() * solids, of_furnish: Ratio::ZERO },
             Dosing::LiquidPerBoard(dose) => {
-                Part { of_fibre: 0.0, of_furnish: (dose * solids * volume_per_solids).value }
+                SolidsPart { of_fibre: Ratio::ZERO, of_furnish: dose * solids * volume_per_solids }
             }
             Dosing::SolidsOnLiquid(dose, base) => {
-                let base = parts[base];
-                let dose = dose.ratio().value;
-                Part { of_fibre: dose * base.of_fibre, of_furnish: dose * base.of_furnish }
+                let (base, dose) = (parts[base], dose.ratio());
+                SolidsPart { of_fibre: dose * base.of_fibre, of_furnish: dose * base.of_furnish }
             }
-            Dosing::LiquidOnFaces(..) => Part::default(),
+            Dosing::LiquidOnFaces(..) => SolidsPart::default(),
         };
     }
     parts
@@ -214,10 +226,9 @@ fn balance_water(
     };
     let blender_out = (on_hand + dose) / solids;
     let mat = blender_out - input.drying_loss;
-    let blender_out = Moisture::from_dry_basis(blender_out.value).ok_or(Unsolvable::OutOfRange)?;
-    // A target of exactly 0 % may come out a rounding error below it.
-    let mat = if mat.value < 0.0 && mat.value > -1e-12 { 0.0 } else { mat.value };
-    let mat = Moisture::from_dry_basis(mat).ok_or(Unsolvable::DriesBelowZero { blender_out })?;
+    let blender_out = Moisture::from_dry_basis(blender_out.get::<ratio>()).ok_or(Unsolvable::OutOfRange)?;
+    let mat = if mat < Ratio::ZERO && mat > -moisture_rounding() { Ratio::ZERO } else { mat };
+    let mat = Moisture::from_dry_basis(mat.get::<ratio>()).ok_or(Unsolvable::DriesBelowZero { blender_out })?;
     let fibre_moisture_for_none = needed.map(|needed| (needed - with_liquids) / fibre);
     Ok(WaterBalance { needed, on_hand, dose, excess, fibre_moisture_for_none, blender_out, mat })
 }

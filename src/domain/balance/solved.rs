@@ -188,55 +188,55 @@ impl Solved {
         let Self { water, mat, line, losses, usage, .. } = self;
         let liquids = self.liquids.iter().all(|flow| {
             [
-                flow.solids.value,
-                flow.liquid.value,
-                flow.volume.value,
-                flow.spray.value,
-                flow.share.value,
-                flow.solids_on_fibre.value,
-                flow.liquid_on_fibre.value,
-                flow.per_volume.value,
-                flow.per_board_mass.value,
-                flow.cost.unwrap_or_default().per_cubic_metre(),
+                flow.solids.is_finite(),
+                flow.liquid.is_finite(),
+                flow.volume.is_finite(),
+                flow.spray.is_finite(),
+                flow.share.is_finite(),
+                flow.solids_on_fibre.is_finite(),
+                flow.liquid_on_fibre.is_finite(),
+                flow.per_volume.is_finite(),
+                flow.per_board_mass.is_finite(),
+                flow.cost.is_none_or(Cost::is_finite),
             ]
-            .iter()
-            .all(|figure| figure.is_finite())
+            .into_iter()
+            .all(|finite| finite)
         });
         let optional = [
-            mat.running.map(|x| x.value),
-            mat.height.map(|x| x.value),
-            mat.compaction.map(|x| x.value),
-            line.speed.map(|x| x.value),
-            line.press_time.map(|x| x.value),
-            line.press_factor.map(|x| x.value),
-            losses.trim.map(|x| x.value),
-            water.needed.map(|x| x.value),
-            water.fibre_moisture_for_none.map(|x| x.value),
+            mat.running.is_none_or(|x| x.is_finite()),
+            mat.height.is_none_or(|x| x.is_finite()),
+            mat.compaction.is_none_or(|x| x.is_finite()),
+            line.speed.is_none_or(|x| x.is_finite()),
+            line.press_time.is_none_or(|x| x.is_finite()),
+            line.press_factor.is_none_or(|x| x.is_finite()),
+            losses.trim.is_none_or(|x| x.is_finite()),
+            water.needed.is_none_or(|x| x.is_finite()),
+            water.fibre_moisture_for_none.is_none_or(|x| x.is_finite()),
         ];
         let plain = [
-            self.fibre.value,
-            self.fibre_wet.value,
-            self.solids.value,
-            water.on_hand.value,
-            water.dose.value,
-            water.excess.value,
-            mat.raw_board.value,
-            mat.od.value,
-            mat.wet.value,
-            mat.fibre.value,
-            line.net_solids.value,
-            line.finished_area.value,
-            line.finished_volume.value,
-            line.finished_mass.value,
-            losses.press_vapour.value,
-            losses.press_heat.value,
-            usage.fibre_per_volume.value,
-            usage.fibre_per_board_mass.value,
-            usage.water_per_volume.value,
-            usage.cost.per_cubic_metre(),
+            self.fibre.is_finite(),
+            self.fibre_wet.is_finite(),
+            self.solids.is_finite(),
+            water.on_hand.is_finite(),
+            water.dose.is_finite(),
+            water.excess.is_finite(),
+            mat.raw_board.is_finite(),
+            mat.od.is_finite(),
+            mat.wet.is_finite(),
+            mat.fibre.is_finite(),
+            line.net_solids.is_finite(),
+            line.finished_area.is_finite(),
+            line.finished_volume.is_finite(),
+            line.finished_mass.is_finite(),
+            losses.press_vapour.is_finite(),
+            losses.press_heat.is_finite(),
+            usage.fibre_per_volume.is_finite(),
+            usage.fibre_per_board_mass.is_finite(),
+            usage.water_per_volume.is_finite(),
+            usage.cost.is_finite(),
         ];
         liquids
-            && optional.into_iter().flatten().chain(plain).all(f64::is_finite)
+            && optional.into_iter().chain(plain).all(|finite| finite)
             && self.capacities.iter().all(|capacity| capacity.used.is_finite() && capacity.fibre_at_limit.is_finite())
     }
 }

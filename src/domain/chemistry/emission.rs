@@ -1,7 +1,7 @@
 //! Formaldehyde emission: molar ratios of a mix of amino resins and urea, concentrations in air, the perforator value at
 //! its reference moisture, and the limits of the law. A test decides: nothing here predicts an emission.
 
-use crate::domain::chemistry::molar_mass::Substance;
+use crate::domain::chemistry::molar_mass::Species;
 use uom::si::f64::{Mass, MassDensity, MolarMass, Ratio, ThermodynamicTemperature};
 use uom::si::mass_density::milligram_per_cubic_meter;
 use uom::si::molar_mass::gram_per_mole;
@@ -69,8 +69,8 @@ impl AminoResin {
 
     /// Moles of urea in so much of its solids, which are taken as urea, melamine and formaldehyde alone.
     fn urea(self, solids: Mass, waters: f64) -> f64 {
-        let bound = Substance::Formaldehyde.molar_mass() - waters * Substance::Water.molar_mass();
-        let per_urea = Substance::Urea.molar_mass()
+        let bound = Species::Formaldehyde.molar_mass() - waters * Species::Water.molar_mass();
+        let per_urea = Species::Urea.molar_mass()
             + self.melamine_per_urea.get::<ratio>() * melamine()
             + self.formaldehyde_per_urea.get::<ratio>() * bound;
         (solids / per_urea).value
@@ -107,7 +107,7 @@ pub fn of_mix(resins: &[(AminoResin, Mass)], urea: Mass) -> Result<MixRatios, Em
     if !(urea.is_finite() && urea.value >= 0.0) {
         return Err(EmissionError::MassOutOfRange);
     }
-    let extra = (urea / Substance::Urea.molar_mass()).value;
+    let extra = (urea / Species::Urea.molar_mass()).value;
     let mut found = [[0.0; 2]; 2];
     for (at, waters) in STRUCTURES.into_iter().enumerate() {
         let [formaldehyde, built_in, amino] = moles(resins, waters)?;
@@ -135,7 +135,7 @@ pub fn urea_for(resins: &[(AminoResin, Mass)], wanted: Ratio) -> Result<[Mass; 2
         if extra < -1e-12 * amino {
             return Err(EmissionError::NotReachable(wanted));
         }
-        mass.value = extra.max(0.0) * Substance::Urea.molar_mass().value;
+        mass.value = extra.max(0.0) * Species::Urea.molar_mass().value;
     }
     Ok(found)
 }
@@ -151,7 +151,7 @@ fn pure(at: ThermodynamicTemperature) -> Result<f64, EmissionError> {
     if !(223.15..=373.15).contains(&temperature) {
         return Err(EmissionError::TemperatureOutOfRange(at));
     }
-    Ok(Substance::Formaldehyde.molar_mass().value * ATMOSPHERE / (GAS_CONSTANT * temperature))
+    Ok(Species::Formaldehyde.molar_mass().value * ATMOSPHERE / (GAS_CONSTANT * temperature))
 }
 
 /// Formaldehyde in air as a mass concentration, from its volume share, as an ideal gas at 101.325 kPa.

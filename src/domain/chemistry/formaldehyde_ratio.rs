@@ -3,7 +3,7 @@
 use uom::si::f64::{Mass, Ratio};
 use uom::si::ratio::ratio;
 
-use crate::domain::chemistry::molar_mass::Substance;
+use crate::domain::chemistry::molar_mass::Species;
 
 /// Why no molar ratio can be given.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -65,7 +65,7 @@ pub fn of_charge(formalin: Mass, strength: Ratio, urea: Mass) -> Result<Ratio, F
     if !(urea.is_finite() && urea.value > 0.0) {
         return Err(FormaldehydeRatioError::UreaOutOfRange { given: urea });
     }
-    let molar = Substance::Urea.molar_mass() / Substance::Formaldehyde.molar_mass();
+    let molar = Species::Urea.molar_mass() / Species::Formaldehyde.molar_mass();
     let result = strength * molar * (formalin / urea);
     if result.is_finite() { Ok(result) } else { Err(FormaldehydeRatioError::UreaOutOfRange { given: urea }) }
 }
@@ -91,14 +91,14 @@ pub fn after_extra_urea(before: Ratio, extra_per_solids: Ratio) -> Result<RatioA
     if !(x.is_finite() && x >= 0.0) {
         return Err(FormaldehydeRatioError::ExtraOutOfRange { given: extra_per_solids });
     }
-    let urea = Substance::Urea.molar_mass();
-    let formaldehyde = Substance::Formaldehyde.molar_mass();
+    let urea = Species::Urea.molar_mass();
+    let formaldehyde = Species::Formaldehyde.molar_mass();
     let after = |bound| {
         let built_in: Ratio = urea / (urea + r * bound);
         before * (built_in / (built_in + extra_per_solids))
     };
     Ok(RatioAfterUrea {
         all_methylol: after(formaldehyde),
-        all_methylene: after(formaldehyde - Substance::Water.molar_mass()),
+        all_methylene: after(formaldehyde - Species::Water.molar_mass()),
     })
 }

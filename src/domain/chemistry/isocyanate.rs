@@ -3,9 +3,9 @@
 use uom::si::f64::{MolarMass, Ratio};
 use uom::si::ratio::ratio;
 
-use crate::domain::chemistry::molar_mass::Substance;
+use crate::domain::chemistry::molar_mass::Species;
 
-/// Why nothing can be reckoned for an isocyanate.
+/// Why nothing can be computed for an isocyanate.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum IsocyanateError {
     /// The NCO content is not above 0 and at most 100 % by mass.
@@ -35,7 +35,7 @@ pub struct WaterReaction {
 /// Source: definition; M(NCO) = 42.017 g/mol from the IUPAC abridged atomic weights.
 pub fn equivalent_weight(nco: Ratio) -> Result<MolarMass, IsocyanateError> {
     let content = checked(nco)?;
-    let weight = Substance::IsocyanateGroup.molar_mass() / content;
+    let weight = Species::IsocyanateGroup.molar_mass() / content;
     if weight.is_finite() { Ok(weight) } else { Err(IsocyanateError::NcoOutOfRange { given: nco }) }
 }
 
@@ -51,10 +51,10 @@ pub fn equivalent_weight(nco: Ratio) -> Result<MolarMass, IsocyanateError> {
 /// Source: stoichiometry with the IUPAC abridged atomic weights.
 pub fn reaction_with_water(nco: Ratio) -> Result<WaterReaction, IsocyanateError> {
     let content = checked(nco)?;
-    let group = Substance::IsocyanateGroup.molar_mass();
+    let group = Species::IsocyanateGroup.molar_mass();
     Ok(WaterReaction {
-        water: content * (Substance::Water.molar_mass() / group) / 2.0,
-        carbon_dioxide: content * (Substance::CarbonDioxide.molar_mass() / group) / 2.0,
+        water: content * (Species::Water.molar_mass() / group) / 2.0,
+        carbon_dioxide: content * (Species::CarbonDioxide.molar_mass() / group) / 2.0,
     })
 }
 

@@ -5,7 +5,7 @@ use uom::si::molar_mass::gram_per_mole;
 
 /// A substance, or a reacting group of one.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Substance {
+pub enum Species {
     /// H₂O
     Water,
     /// CH₂O
@@ -18,17 +18,17 @@ pub enum Substance {
     CarbonDioxide,
 }
 
-impl Substance {
+impl Species {
     /// Molar mass.
     ///
     /// Source: IUPAC abridged standard atomic weights (`tests/values/molar_mass_iupac.csv`).
     pub fn molar_mass(self) -> MolarMass {
         MolarMass::new::<gram_per_mole>(match self {
-            Substance::Water => 18.015,
-            Substance::Formaldehyde => 30.026,
-            Substance::Urea => 60.056,
-            Substance::IsocyanateGroup => 42.017,
-            Substance::CarbonDioxide => 44.009,
+            Species::Water => 18.015,
+            Species::Formaldehyde => 30.026,
+            Species::Urea => 60.056,
+            Species::IsocyanateGroup => 42.017,
+            Species::CarbonDioxide => 44.009,
         })
     }
 }

@@ -13,7 +13,7 @@ const WATER_AT_20C: f64 = 998.207;
 
 /// A solution that is wanted.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Order {
+pub struct SolutionRequest {
     /// What is dissolved.
     pub solute: Solute,
     /// How much solution, by mass, or by volume at 20 °C.
@@ -90,8 +90,8 @@ pub enum MakeUpError {
 /// # Errors
 /// [`MakeUpError`], one variant for each way in which the order cannot be met. Beyond the density
 /// table, or without one, an order by mass is still met, with no density and no volume.
-pub fn make_up(order: &Order) -> Result<MakeUp, MakeUpError> {
-    let Order { solute, wanted, fraction, temperature, .. } = *order;
+pub fn make_up(order: &SolutionRequest) -> Result<MakeUp, MakeUpError> {
+    let SolutionRequest { solute, wanted, fraction, temperature, .. } = *order;
     if !wanted.is_sound() {
         return Err(MakeUpError::AmountOutOfRange { given: wanted });
     }

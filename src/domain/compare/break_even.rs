@@ -4,7 +4,7 @@ use crate::domain::balance::figure::Figure;
 use crate::domain::balance::outcome::Case;
 use crate::domain::compare::capacity::{Exceeded, exceeded};
 use crate::domain::compare::number_key::liquid_key;
-use crate::domain::compare::side::System;
+use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::unpriced::{missing, used};
 use crate::domain::compare::variable;
 use crate::domain::recipe::field::{Field, LiquidField};
@@ -38,7 +38,7 @@ pub struct BreakEvenAnswer {
 
 /// Why there is no such price.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub enum NoPrice {
+pub enum BreakEvenError {
     /// The field is no price of this system.
     NotAPrice,
     /// A system has no balance.
@@ -53,19 +53,24 @@ pub enum NoPrice {
 /// Costs are straight lines over a price: c = c_rest + p·use, so p = (c_other − c_rest)/(use − use_other).
 ///
 /// # Errors
-/// [`NoPrice`].
-pub fn break_even(system: &System, field: Field, other: &System, alone: bool) -> Result<BreakEvenAnswer, NoPrice> {
-    let (case, other_case) = system.case().zip(other.case()).ok_or(NoPrice::NoBalance)?;
-    used(case, field).ok_or(NoPrice::NotAPrice)?;
+/// [`BreakEvenError`].
+pub fn break_even(
+    system: &ComparedSystem,
+    field: Field,
+    other: &ComparedSystem,
+    alone: bool,
+) -> Result<BreakEvenAnswer, BreakEvenError> {
+    let (case, other_case) = system.case().zip(other.case()).ok_or(BreakEvenError::NoBalance)?;
+    used(case, field).ok_or(BreakEvenError::NotAPrice)?;
     let same = same_price(system, field, other);
     let moves_with = same.filter(|_| !alone);
     let missing = [missing(case, Some(field)), missing(other_case, moves_with)];
     if missing.iter().any(|missing| !missing.is_empty()) {
-        return Err(NoPrice::Unpriced(missing));
+        return Err(BreakEvenError::Unpriced(missing));
     }
-    let (own_use, own_rest) = split(case, field).ok_or(NoPrice::NotAPrice)?;
+    let (own_use, own_rest) = split(case, field).ok_or(BreakEvenError::NotAPrice)?;
     let (other_use, other_rest) = match moves_with {
-        Some(field) => split(other_case, field).ok_or(NoPrice::NotAPrice)?,
+        Some(field) => split(other_case, field).ok_or(BreakEvenError::NotAPrice)?,
         None => (0.0, whole(other_case)),
     };
     let other_keeps = same.filter(|_| alone).and_then(|field| variable::get(&other_case.input, field));
@@ -81,7 +86,7 @@ pub fn break_even(system: &System, field: Field, other: &System, alone: bool) ->
 }
 
 /// The price of the same material in another system that uses it.
-fn same_price(own: &System, field: Field, other: &System) -> Option<Field> {
+fn same_price(own: &ComparedSystem, field: Field, other: &ComparedSystem) -> Option<Field> {
     let Field::Liquid(id, LiquidField::Price) = field else { return (field == Field::FibrePrice).then_some(field) };
     let key = own.draft.liquid(id).map(|liquid| liquid_key(&liquid.name, liquid.substance))?;
     let liquid = other.draft.liquids.iter().find(|liquid| liquid_key(&liquid.name, liquid.substance) == key)?;

@@ -4,7 +4,7 @@
 //! [`number_key`](crate::domain::compare::number_key::number_key)); an empty key stands for nothing chosen yet. A value
 //! entered for one figure or number stays its own, whatever is chosen meanwhile.
 
-use crate::domain::compare::economy::field::EconomyField;
+use crate::domain::compare::economy::field::{EconomyEntries, SystemEconomyEntries};
 use crate::domain::compare::emission::EmissionEntries;
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::compare::uncertainty::monte_carlo::USUAL_DRAWS;
@@ -38,9 +38,9 @@ pub struct CompareDraft {
     /// Prices of liquids that have none of their own, by the liquid's key.
     pub prices: BTreeMap<String, Entry>,
     /// Energy, freight, changeovers and selling price, for the economy of a change.
-    pub economy: BTreeMap<EconomyField, Entry>,
-    /// Release agent of each system, per area of board.
-    pub release_agent: BTreeMap<SystemChoice, Entry>,
+    pub economy: EconomyEntries,
+    /// The same of each system by itself.
+    pub system_economy: BTreeMap<SystemChoice, SystemEconomyEntries>,
     /// The emission sheet.
     pub emission: EmissionEntries,
     /// Solving for an input.
@@ -65,9 +65,9 @@ impl Default for CompareDraft {
             open_revision: None,
             hours: Entry::preset(TYPICAL_HOURS, Unit::Hour),
             prices: BTreeMap::new(),
-            economy: BTreeMap::new(),
-            release_agent: BTreeMap::new(),
-            emission: BTreeMap::new(),
+            economy: EconomyEntries::default(),
+            system_economy: BTreeMap::new(),
+            emission: EmissionEntries::default(),
             solve: SolveDraft::default(),
             break_even: BreakEvenDraft::default(),
             sweep: SweepDraft::default(),

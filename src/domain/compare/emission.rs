@@ -3,116 +3,58 @@
 use crate::domain::chemistry::emission::{
     AminoResin, EmissionError, MixRatios, mass_concentration, of_mix, perforator_at_reference, urea_for,
 };
+use crate::domain::form::form;
+use crate::domain::limit::Limit;
 use crate::domain::recipe::check::read_entry;
-use crate::domain::recipe::draft::Entry;
-use crate::domain::recipe::limit::Limit;
-use crate::quantity::{Kind, Unit};
-use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
+use crate::quantity::Unit as U;
 use uom::si::f64::{Mass, MassDensity, Ratio, ThermodynamicTemperature};
 use uom::si::ratio::{part_per_million, ratio};
 
-/// A number of the emission sheet.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum EmissionField {
-    /// F/U of the resin, mol/mol.
-    FormaldehydePerUrea,
-    /// Melamine per urea of the resin, mol/mol; blank for a urea resin.
-    MelaminePerUrea,
-    /// Solids of the resin.
-    ResinSolids,
-    /// Urea added to it; blank for none.
-    AddedUrea,
-    /// F/(NH₂)₂ wanted of the mix.
-    TargetRatio,
-    /// Formaldehyde in air, ppm by volume.
-    Concentration,
-    /// Air temperature.
-    AirTemperature,
-    /// Perforator value, mg per 100 g of oven-dry board.
+/// What a number of the emission sheet is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum EmissionSection {
+    /// The molar ratio of resin and added urea.
+    Resin,
+    /// Formaldehyde in air.
+    Air,
+    /// The perforator test.
     Perforator,
-    /// Board moisture at the perforator test.
-    BoardMoisture,
 }
 
-/// Entries of the emission sheet.
-pub type EmissionEntries = BTreeMap<EmissionField, Entry>;
-
-impl EmissionField {
-    /// All of them, in the order of the page.
-    pub const ALL: [Self; 9] = [
-        Self::FormaldehydePerUrea,
-        Self::MelaminePerUrea,
-        Self::ResinSolids,
-        Self::AddedUrea,
-        Self::TargetRatio,
-        Self::Concentration,
-        Self::AirTemperature,
-        Self::Perforator,
-        Self::BoardMoisture,
-    ];
-
-    /// The stable key, on the page.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::FormaldehydePerUrea => "formaldehyde_per_urea",
-            Self::MelaminePerUrea => "melamine_per_urea",
-            Self::ResinSolids => "resin_solids",
-            Self::AddedUrea => "added_urea",
-            Self::TargetRatio => "target_ratio",
-            Self::Concentration => "concentration",
-            Self::AirTemperature => "air_temperature",
-            Self::Perforator => "perforator",
-            Self::BoardMoisture => "board_moisture",
-        }
+form! {
+    /// A number of the emission sheet.
+    enum EmissionField at EmissionSection {
+        /// F/U of the resin, mol/mol.
+        FormaldehydePerUrea: formaldehyde_per_urea, Ratio, One, "", EmissionSection::Resin,
+            Limit::above_to(U::One, 0.0, 100.0).optional();
+        /// Melamine per urea of the resin, mol/mol; blank for a urea resin.
+        MelaminePerUrea: melamine_per_urea, Ratio, One, "", EmissionSection::Resin,
+            Limit::from_to(U::One, 0.0, 100.0).optional();
+        /// Solids of the resin.
+        ResinSolids: resin_solids, BatchMass, Kilogram, "100", EmissionSection::Resin,
+            Limit::from_to(U::Kilogram, 0.0, 1e6).optional();
+        /// Urea added to it; blank for none.
+        AddedUrea: added_urea, BatchMass, Kilogram, "", EmissionSection::Resin,
+            Limit::from_to(U::Kilogram, 0.0, 1e6).optional();
+        /// F/(NH₂)₂ wanted of the mix.
+        TargetRatio: target_ratio, Ratio, One, "", EmissionSection::Resin,
+            Limit::above_to(U::One, 0.0, 100.0).optional();
+        /// Formaldehyde in air, ppm by volume.
+        Concentration: concentration, Ratio, One, "", EmissionSection::Air,
+            Limit::from_to(U::One, 0.0, 1e6).optional();
+        /// Air temperature; 23 °C as in the reference chamber (EN 717-1).
+        AirTemperature: air_temperature, Temperature, Celsius, "23", EmissionSection::Air,
+            Limit::from_to(U::Celsius, -50.0, 100.0).optional();
+        /// Perforator value, mg per 100 g of oven-dry board.
+        Perforator: perforator, Ratio, One, "", EmissionSection::Perforator,
+            Limit::from_to(U::One, 0.0, 1e6).optional();
+        /// Board moisture at the perforator test.
+        BoardMoisture: board_moisture, Moisture, PercentDryBasis, "", EmissionSection::Perforator,
+            Limit::from_to(U::PercentDryBasis, 0.0, 30.0).optional();
     }
 
-    /// What it measures.
-    #[must_use]
-    pub const fn kind(self) -> Kind {
-        match self {
-            Self::ResinSolids | Self::AddedUrea => Kind::BatchMass,
-            Self::AirTemperature => Kind::Temperature,
-            Self::BoardMoisture => Kind::Moisture,
-            _ => Kind::Ratio,
-        }
-    }
-
-    /// The unit that it starts with.
-    #[must_use]
-    pub const fn unit(self) -> Unit {
-        match self {
-            Self::ResinSolids | Self::AddedUrea => Unit::Kilogram,
-            Self::AirTemperature => Unit::Celsius,
-            Self::BoardMoisture => Unit::PercentDryBasis,
-            _ => Unit::One,
-        }
-    }
-
-    /// What it may hold.
-    #[must_use]
-    pub const fn limit(self) -> Limit {
-        let (least, most, above_least) = match self {
-            Self::FormaldehydePerUrea | Self::TargetRatio => (0.0, 100.0, true),
-            Self::MelaminePerUrea => (0.0, 100.0, false),
-            Self::AirTemperature => (-50.0, 100.0, false),
-            Self::BoardMoisture => (0.0, 30.0, false),
-            _ => (0.0, 1e6, false),
-        };
-        Limit { unit: self.unit(), least, above_least, most, below_most: false, usual: None, optional: true }
-    }
-
-    /// What the box holds at first: 100 kg of resin solids, air at 23 °C as in the reference chamber (EN 717-1).
-    #[must_use]
-    pub fn start(self) -> Entry {
-        match self {
-            Self::ResinSolids => Entry::preset("100", self.unit()),
-            Self::AirTemperature => Entry::preset("23", self.unit()),
-            _ => Entry::empty(self.unit()),
-        }
-    }
+    /// Entries of the emission sheet.
+    struct EmissionEntries;
 }
 
 /// What came of an entry; `None` where something that it needs is blank or not valid.
@@ -134,10 +76,7 @@ pub struct EmissionSheet {
 /// Works out the emission sheet.
 #[must_use]
 pub fn sheet(entries: &EmissionEntries) -> EmissionSheet {
-    let read = |field: EmissionField| {
-        let start = field.start();
-        read_entry(entries.get(&field).unwrap_or(&start), field.kind(), &field.limit())
-    };
+    let read = |field: EmissionField| read_entry(entries.entry(field), field.kind(), &field.limit());
     let needed = |field| read(field).ok().flatten();
     // Blank stands for none; what is not valid leaves no answer.
     let or_none = |field| read(field).ok().map(|value| value.unwrap_or(0.0));

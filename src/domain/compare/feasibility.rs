@@ -78,7 +78,7 @@ impl Obstacle {
 
 /// What all obstacles together come to.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Standing {
+pub enum FeasibilityGrade {
     /// It can be run, and nothing is unusual.
     Free,
     /// It can be run, but something is outside its typical range.
@@ -115,11 +115,11 @@ impl Feasibility {
 
     /// What it comes to.
     #[must_use]
-    pub fn standing(self) -> Standing {
+    pub fn standing(self) -> FeasibilityGrade {
         match (self.is_feasible(), self.is_usual()) {
-            (false, _) => Standing::Infeasible,
-            (true, false) => Standing::Advised,
-            (true, true) => Standing::Free,
+            (false, _) => FeasibilityGrade::Infeasible,
+            (true, false) => FeasibilityGrade::Advised,
+            (true, true) => FeasibilityGrade::Free,
         }
     }
 

@@ -19,7 +19,7 @@ pub const MOST: usize = 6;
 
 /// One system: a recipe, worked out.
 #[derive(Debug, Clone, PartialEq)]
-pub struct System {
+pub struct ComparedSystem {
     /// Its name: the recipe's, or the binder system's.
     pub name: String,
     /// The recipe as entered.
@@ -28,7 +28,7 @@ pub struct System {
     pub outcome: Outcome,
 }
 
-impl System {
+impl ComparedSystem {
     /// Works out a recipe.
     #[must_use]
     pub fn new(name: impl Into<String>, draft: Draft) -> Self {
@@ -140,14 +140,14 @@ pub enum Differing {
 
 /// A difference between systems beside their liquids.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Difference {
+pub struct SystemDifference {
     /// What it belongs to.
     pub belongs: Belongs,
     /// What differs.
     pub what: Differing,
 }
 
-impl Difference {
+impl SystemDifference {
     /// Whether systems can still be compared in fairness: only what belongs to the system differs.
     #[must_use]
     pub fn is_fair(&self) -> bool {
@@ -195,12 +195,12 @@ pub struct SideBySide {
     /// The figures that at least one system gives, in the material's order.
     pub rows: Vec<Row>,
     /// What differs beside the liquids, what is to be the same first.
-    pub differences: Vec<Difference>,
+    pub differences: Vec<SystemDifference>,
 }
 
 /// Why systems cannot stand side by side.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum NotSideBySide {
+pub enum SideBySideError {
     /// Fewer than [`FEWEST`].
     TooFew,
     /// More than [`MOST`].
@@ -212,15 +212,19 @@ pub enum NotSideBySide {
 /// Puts systems side by side, with costs for so many hours a year; without hours there is no cost per year.
 ///
 /// # Errors
-/// [`NotSideBySide`].
-pub fn side_by_side(systems: &[System], reference: usize, hours: Option<u16>) -> Result<SideBySide, NotSideBySide> {
+/// [`SideBySideError`].
+pub fn side_by_side(
+    systems: &[ComparedSystem],
+    reference: usize,
+    hours: Option<u16>,
+) -> Result<SideBySide, SideBySideError> {
     match systems.len() {
-        ..FEWEST => return Err(NotSideBySide::TooFew),
+        ..FEWEST => return Err(SideBySideError::TooFew),
         FEWEST..=MOST => {}
-        _ => return Err(NotSideBySide::TooMany),
+        _ => return Err(SideBySideError::TooMany),
     }
     if reference >= systems.len() {
-        return Err(NotSideBySide::NoReference);
+        return Err(SideBySideError::NoReference);
     }
     let row = |output: Output| Row {
         output,
@@ -234,25 +238,26 @@ pub fn side_by_side(systems: &[System], reference: usize, hours: Option<u16>) ->
 
 /// What differs between the systems beside their liquids, what is to be the same first.
 #[must_use]
-pub fn differences(systems: &[System]) -> Vec<Difference> {
+pub fn differences(systems: &[ComparedSystem]) -> Vec<SystemDifference> {
     let mut found = Vec::new();
     let feed: Vec<_> = systems.iter().map(|system| system.draft.feed_way).collect();
     if !all_same(&feed) {
-        found.push(Difference { belongs: Belongs::Fibre, what: Differing::FeedWay(feed) });
+        found.push(SystemDifference { belongs: Belongs::Fibre, what: Differing::FeedWay(feed) });
     }
     let water: Vec<_> = systems.iter().map(|system| system.draft.water_way).collect();
     if !all_same(&water) {
-        found.push(Difference { belongs: Belongs::System, what: Differing::WaterWay(water) });
+        found.push(SystemDifference { belongs: Belongs::System, what: Differing::WaterWay(water) });
     }
     let faces: Vec<_> = systems.iter().map(|system| system.draft.sprayed_faces).collect();
     if !all_same(&faces) {
-        found.push(Difference { belongs: Belongs::of(Field::SurfaceSpray), what: Differing::SprayedFaces(faces) });
+        found
+            .push(SystemDifference { belongs: Belongs::of(Field::SurfaceSpray), what: Differing::SprayedFaces(faces) });
     }
     for field in Field::PLAIN {
         let amounts: Vec<_> = systems.iter().map(|system| amount(&system.draft, *field)).collect();
         let first = amounts.first().copied().flatten();
         if amounts.iter().any(|other| !same(first, *other)) {
-            found.push(Difference { belongs: Belongs::of(*field), what: Differing::Number(*field, amounts) });
+            found.push(SystemDifference { belongs: Belongs::of(*field), what: Differing::Number(*field, amounts) });
         }
     }
     let mut sorted = Vec::with_capacity(found.len());

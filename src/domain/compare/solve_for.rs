@@ -63,7 +63,7 @@ pub enum Solution {
 
 /// An answer.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Answer {
+pub struct SolvedInput {
     /// The input solved for.
     pub field: Field,
     /// The figure.
@@ -80,7 +80,7 @@ pub struct Answer {
 
 /// Why nothing can be solved for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum NoAnswer {
+pub enum SolveForError {
     /// The recipe does not use the input.
     NotUsed,
     /// The recipe never gives the figure.
@@ -92,24 +92,24 @@ pub enum NoAnswer {
 /// Solves for `field` so that `output` comes to `wanted` (in base units).
 ///
 /// # Errors
-/// [`NoAnswer`] where the question itself does not fit the recipe.
-pub fn solve_for(case: &Case, field: Field, output: Output, wanted: f64) -> Result<Answer, NoAnswer> {
+/// [`SolveForError`] where the question itself does not fit the recipe.
+pub fn solve_for(case: &Case, field: Field, output: Output, wanted: f64) -> Result<SolvedInput, SolveForError> {
     if !wanted.is_finite() {
-        return Err(NoAnswer::NotWanted);
+        return Err(SolveForError::NotWanted);
     }
     let now = variable::get(&case.input, field);
     let mut search = Search { variation: Variation::new(case), field, output, wanted, tolerance: 0.0 };
     // A blank optional field can be solved for, one that the recipe has no place for cannot.
     let range = search.range(case);
     let Some(range) = range.filter(|(from, to)| search.can_set(*from) || search.can_set(*to)) else {
-        return Err(NoAnswer::NotUsed);
+        return Err(SolveForError::NotUsed);
     };
     if is_linear(case, field, output)
         && let Some(found) = search.line(range, now)
     {
         return Ok(search.answer(Method::Linear, found));
     }
-    let found = search.look_through(range, now).ok_or(NoAnswer::NotGiven)?;
+    let found = search.look_through(range, now).ok_or(SolveForError::NotGiven)?;
     Ok(search.answer(Method::Search, found))
 }
 
@@ -219,11 +219,11 @@ struct Search {
 }
 
 /// A point looked at: the input, and by how much the figure misses; `None` without a balance.
-type Point = (f64, Option<f64>);
+type Evaluation = (f64, Option<f64>);
 
 impl Search {
     /// The answer, with the machines that cannot follow it.
-    fn answer(mut self, method: Method, found: Solution) -> Answer {
+    fn answer(mut self, method: Method, found: Solution) -> SolvedInput {
         let at: Vec<f64> = match &found {
             Solution::One(at) => vec![*at],
             Solution::Several(all) => all.clone(),
@@ -234,7 +234,7 @@ impl Search {
         for at in at {
             over.extend(beyond_limit(&mut self.variation, self.field, at, self.output));
         }
-        Answer { field: self.field, output: self.output, wanted: self.wanted, method, found, over }
+        SolvedInput { field: self.field, output: self.output, wanted: self.wanted, method, found, over }
     }
 
     /// What the field may hold, an end that is refused moved in by a billionth.
@@ -303,7 +303,7 @@ impl Search {
     /// Looks through the whole range; `None` where the recipe never gives the figure.
     fn look_through(&mut self, range: (f64, f64), now: Option<f64>) -> Option<Solution> {
         let points = Self::points(range, now);
-        let mut seen: Vec<Point> = points.into_iter().map(|at| (at, self.miss(at))).collect();
+        let mut seen: Vec<Evaluation> = points.into_iter().map(|at| (at, self.miss(at))).collect();
         self.add_edges(&mut seen);
         let misses = || seen.iter().filter_map(|(_, miss)| *miss);
         let (least, most) =
@@ -343,7 +343,7 @@ impl Search {
 
     /// Between a point with a balance and one without, the last with one is looked for, so that what
     /// happens on the way there is not missed.
-    fn add_edges(&mut self, seen: &mut Vec<Point>) {
+    fn add_edges(&mut self, seen: &mut Vec<Evaluation>) {
         let mut edges = Vec::new();
         for pair in seen.windows(2) {
             let [(left, at_left), (right, at_right)] = pair else { continue };
@@ -364,8 +364,8 @@ impl Search {
     }
 
     /// Two or more points in a row that all reach the value: a stretch, its ends narrowed down.
-    fn stretch(&mut self, seen: &[Point]) -> Option<Solution> {
-        let reaches = |point: &Point| point.1.is_some_and(|miss| self.reached(miss));
+    fn stretch(&mut self, seen: &[Evaluation]) -> Option<Solution> {
+        let reaches = |point: &Evaluation| point.1.is_some_and(|miss| self.reached(miss));
         let first = seen.iter().position(reaches)?;
         let length = seen.iter().skip(first).take_while(|point| reaches(point)).count();
         if length < 2 {
@@ -376,8 +376,8 @@ impl Search {
     }
 
     /// The ends of a run of points that all reach the value, narrowed down.
-    fn ends(&mut self, seen: &[Point], first: usize, last: usize) -> (f64, f64) {
-        let mut narrow = |inside: f64, outside: Option<&Point>| {
+    fn ends(&mut self, seen: &[Evaluation], first: usize, last: usize) -> (f64, f64) {
+        let mut narrow = |inside: f64, outside: Option<&Evaluation>| {
             let Some((outside, Some(_))) = outside else { return inside };
             let (mut good, mut bad) = (inside, *outside);
             for _ in 0..60 {
@@ -393,7 +393,7 @@ impl Search {
     }
 
     /// Where the figure goes through the value.
-    fn crossings(&mut self, seen: &[Point]) -> Vec<f64> {
+    fn crossings(&mut self, seen: &[Evaluation]) -> Vec<f64> {
         let mut found: Vec<f64> =
             seen.iter().filter(|(_, miss)| miss.is_some_and(|miss| self.reached(miss))).map(|(at, _)| *at).collect();
         for pair in seen.windows(2) {
@@ -422,9 +422,9 @@ impl Search {
     }
 
     /// The whole range around what comes nearest that gives as much.
-    fn widened(&mut self, seen: &[Point], nearest: Reached) -> Reached {
+    fn widened(&mut self, seen: &[Evaluation], nearest: Reached) -> Reached {
         let shift = nearest.gives - self.wanted;
-        let rebased: Vec<Point> = seen.iter().map(|(at, miss)| (*at, miss.map(|miss| miss - shift))).collect();
+        let rebased: Vec<Evaluation> = seen.iter().map(|(at, miss)| (*at, miss.map(|miss| miss - shift))).collect();
         let (wanted, tolerance) = (self.wanted, self.tolerance);
         self.wanted = nearest.gives;
         self.tolerance = 1e-9 * nearest.gives.abs().max(tolerance);
@@ -450,8 +450,8 @@ impl Search {
     }
 
     /// What comes nearest, looked at more closely between its neighbours (golden section).
-    fn nearest(&mut self, seen: &[Point]) -> Option<Reached> {
-        let miss = |point: &Point| point.1.map_or(f64::INFINITY, f64::abs);
+    fn nearest(&mut self, seen: &[Evaluation]) -> Option<Reached> {
+        let miss = |point: &Evaluation| point.1.map_or(f64::INFINITY, f64::abs);
         let (place, best) = seen.iter().enumerate().min_by(|a, b| miss(a.1).total_cmp(&miss(b.1)))?;
         let near = |at: usize| seen.get(at).filter(|point| point.1.is_some()).map_or(best.0, |point| point.0);
         let (mut low, mut high) = (place.checked_sub(1).map_or(best.0, near), near(place + 1));

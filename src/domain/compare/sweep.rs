@@ -1,6 +1,6 @@
 //! One input over a range, and two over a grid.
 
-use super::feasibility::{Feasibility, Obstacle, Standing};
+use super::feasibility::{Feasibility, FeasibilityGrade, Obstacle};
 use super::output::Output;
 use super::variation::Variation;
 use crate::domain::balance::outcome::Case;
@@ -194,7 +194,7 @@ pub fn grid(case: &Case, across: &Axis, up: &Axis, output: Output) -> Grid {
 }
 
 /// Where one state meets another between two neighbours, and which two they are; `None` for none.
-type Crossing = Option<((f64, f64), Standing, Standing)>;
+type Crossing = Option<((f64, f64), FeasibilityGrade, FeasibilityGrade)>;
 
 /// The edges of the grid's squares on which the state changes, joined within each square.
 fn edges(

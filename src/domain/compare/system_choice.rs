@@ -19,9 +19,9 @@ pub enum SystemChoice {
 
 /// A text that names no system.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct NoSystemChoice;
+pub struct SystemChoiceError;
 
-impl fmt::Display for NoSystemChoice {
+impl fmt::Display for SystemChoiceError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str("not a system to compare")
     }
@@ -62,8 +62,8 @@ impl From<SystemChoice> for String {
 }
 
 impl TryFrom<String> for SystemChoice {
-    type Error = NoSystemChoice;
-    fn try_from(key: String) -> Result<Self, NoSystemChoice> {
-        Self::parse(&key).ok_or(NoSystemChoice)
+    type Error = SystemChoiceError;
+    fn try_from(key: String) -> Result<Self, SystemChoiceError> {
+        Self::parse(&key).ok_or(SystemChoiceError)
     }
 }

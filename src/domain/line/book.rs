@@ -1,12 +1,11 @@
 //! What a mill's line is: pumps, tanks, transport times, tolerances, and what is read off it, as typed.
 
 use super::entries::{
-    DeliveryDraft, RunningDraft, TableDraft, TableRows, ToleranceDraft, TransportDraft, UncertaintyDraft,
+    DeliveryEntries, RunningEntries, TableEntries, TableRows, ToleranceEntries, TransportEntries, UncertaintyEntries,
 };
 use super::field::LineField;
-use crate::domain::line::pumps::catch_test::{
-    CalibrationDraft, CalibrationField, CalibrationId, RowDraft, RowField, RowId,
-};
+use crate::domain::line::period::draft::PeriodDraft;
+use crate::domain::line::pumps::catch_test::{CalibrationDraft, CalibrationId, RowDraft, RowId};
 use crate::domain::line::pumps::pump::{PumpDraft, PumpId};
 use crate::domain::line::pumps::setting::SettingUnit;
 use crate::domain::line::tanks::feeds::Feeds;
@@ -34,25 +33,29 @@ pub struct LineBook {
     /// The tanks, in the order of the page.
     pub tanks: Vec<TankDraft>,
     /// Transport times.
-    pub transport: TransportDraft,
+    pub transport: TransportEntries,
     /// Tolerances.
-    pub tolerances: ToleranceDraft,
+    pub tolerances: ToleranceEntries,
     /// Uncertainties.
-    pub uncertainties: UncertaintyDraft,
-    /// What is read now; the pumps' readings stand with the pumps.
-    pub running: RunningDraft,
+    pub uncertainties: UncertaintyEntries,
+    /// What is read now; the pumps' readings are with the pumps.
+    pub running: RunningEntries,
     /// On which recipe, and when, the last of that was read.
     pub read_on: Option<ReadOn>,
     /// A remark on what is read now.
     pub remark: String,
-    /// What the rows of the rate card mean.
+    /// What the rows of the settings table mean.
     pub table_rows: TableRows,
-    /// The rate card.
-    pub table: TableDraft,
+    /// The settings table.
+    pub table: TableEntries,
     /// Which liquid of the recipe is delivered anew.
     pub delivered: Option<LiquidId>,
+    /// Into which tank, where several hold it; the first one as long as none is chosen.
+    pub delivered_into: Option<TankId>,
     /// What its certificate says.
-    pub delivery: DeliveryDraft,
+    pub delivery: DeliveryEntries,
+    /// What was read over a shift or a week.
+    pub period: PeriodDraft,
 }
 
 impl LineBook {
@@ -118,6 +121,8 @@ impl LineBook {
             LineField::Running(part) => self.running.entry(part),
             LineField::Table(part) => self.table.entry(part),
             LineField::Delivery(part) => self.delivery.entry(part),
+            LineField::Period(part) => self.period.entries.entry(part),
+            LineField::PeriodLiquid(id, part) => self.period.liquid(id)?.entries.entry(part),
         })
     }
 
@@ -136,6 +141,8 @@ impl LineBook {
             LineField::Running(part) => self.running.entry_mut(part),
             LineField::Table(part) => self.table.entry_mut(part),
             LineField::Delivery(part) => self.delivery.entry_mut(part),
+            LineField::Period(part) => self.period.entries.entry_mut(part),
+            LineField::PeriodLiquid(id, part) => self.period.liquid_mut(id)?.entries.entry_mut(part),
         })
     }
 
@@ -145,8 +152,8 @@ impl LineBook {
         let unit = |pump| self.pump(pump).map_or(SettingUnit::Percent, |pump| pump.unit);
         match field {
             LineField::Pump(id, part) => self.pump(id).map_or(Kind::Ratio, |pump| pump.kind(part)),
-            LineField::Calibration(_, _, part) => CalibrationField::kind(part),
-            LineField::Row(pump, _, _, part) => RowField::kind(part, unit(pump)),
+            LineField::Calibration(_, _, part) => part.kind(),
+            LineField::Row(pump, _, _, part) => part.kind_on(unit(pump)),
             LineField::Tank(id, part) => self.tank(id).map_or(Kind::Ratio, |tank| tank.kind(part)),
             LineField::Transport(part) => part.kind(),
             LineField::Tolerance(part) => part.kind(),
@@ -154,6 +161,8 @@ impl LineBook {
             LineField::Running(part) => part.kind(),
             LineField::Table(part) => part.kind(),
             LineField::Delivery(part) => part.kind(),
+            LineField::Period(part) => part.kind(),
+            LineField::PeriodLiquid(_, part) => part.kind(),
         }
     }
 }

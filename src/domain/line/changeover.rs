@@ -4,7 +4,7 @@
 use super::entries::TransportField;
 use super::field::LineField;
 use super::finding::{LineFinding, LineFindingKind, LinePlace};
-use super::step::{Change, Pipe, Step, Why, mat_moisture, water};
+use super::step::{Change, Pipe, Step, StepReason, mat_moisture, water};
 use crate::domain::balance::outcome::Case;
 use crate::domain::line::checked::CheckedLine;
 use crate::domain::line::pumps::pump::Pump;
@@ -150,9 +150,9 @@ pub fn changeover(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine, start: u
         findings.push(LineFinding::new(Grade::Note, LinePlace::Line, LineFindingKind::NothingChanges));
     }
     let gap = line.transport.step_gap.unwrap_or(Time::ZERO);
-    let mut moments: Vec<Why> = changes.iter().map(|(why, _)| *why).collect();
+    let mut moments: Vec<StepReason> = changes.iter().map(|(why, _)| *why).collect();
     moments.dedup();
-    let moment = |why: Why| moments.iter().position(|moment| *moment == why).unwrap_or(0) as f64;
+    let moment = |why: StepReason| moments.iter().position(|moment| *moment == why).unwrap_or(0) as f64;
     let steps: Vec<Step> = changes
         .into_iter()
         .map(|(why, change)| Step {
@@ -212,22 +212,22 @@ fn downstream(old: &Case, new: &Case) -> Vec<DownstreamStep> {
 }
 
 /// What changes, and its place in the order.
-fn changes(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine) -> Vec<(Why, Change)> {
+fn changes(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine) -> Vec<(StepReason, Change)> {
     let mut changes = Vec::new();
     let (from, to) = (old.case.input.fibre_moisture, new.case.input.fibre_moisture);
     if differ(from.dry_basis().value, to.dry_basis().value) {
-        let why = if to < from { Why::DrierFibreFirst } else { Why::MoisterFibreLast };
+        let why = if to < from { StepReason::DrierFibreFirst } else { StepReason::MoisterFibreLast };
         changes.push((why, Change::FibreMoisture { from, to }));
     }
     let (from, to) = (old.case.solved.fibre, new.case.solved.fibre);
     if differ(from.value, to.value) && old.case.has_flow() && new.case.has_flow() {
-        changes.push((Why::Together, Change::Fibre { from, to, to_wet: new.case.solved.fibre_wet }));
+        changes.push((StepReason::Together, Change::Fibre { from, to, to_wet: new.case.solved.fibre_wet }));
     }
     changes.extend(line.pumps.iter().filter_map(|pump| pump_change(pump, old, new)));
     changes
 }
 
-fn pump_change(pump: &Pump, old: Recipe<'_>, new: Recipe<'_>) -> Option<(Why, Change)> {
+fn pump_change(pump: &Pump, old: Recipe<'_>, new: Recipe<'_>) -> Option<(StepReason, Change)> {
     let part = |recipe: Recipe<'_>| {
         let fed = pump.feeds.within(recipe.draft)?;
         row(pump, fed, recipe.case)
@@ -273,19 +273,19 @@ fn pump_change(pump: &Pump, old: Recipe<'_>, new: Recipe<'_>) -> Option<(Why, Ch
     Some((why(fed, from, to, recipe.draft), change))
 }
 
-fn why(fed: Fed, from: MassRate, to: MassRate, draft: &Draft) -> Why {
+fn why(fed: Fed, from: MassRate, to: MassRate, draft: &Draft) -> StepReason {
     let agent = |id: LiquidId| draft.liquid(id).is_some_and(|liquid| liquid.role == Role::ReleaseAgent);
     match fed {
         Fed::Water => water(from, to),
         Fed::Liquid(id) | Fed::Thinning(id) if agent(id) => {
             if to > from {
-                Why::ReleaseFirst
+                StepReason::ReleaseFirst
             } else {
-                Why::ReleaseLast
+                StepReason::ReleaseLast
             }
         }
         // Water on the faces belongs to the mat that it goes on.
-        Fed::Liquid(_) | Fed::Thinning(_) | Fed::FaceWater => Why::Together,
+        Fed::Liquid(_) | Fed::Thinning(_) | Fed::FaceWater => StepReason::Together,
     }
 }
 

@@ -7,7 +7,8 @@ use crate::domain::line::entries::{ToleranceField, TransportField};
 use crate::domain::line::field::LineField;
 use crate::domain::line::finding::{LineFinding, LineFindingKind, LinePlace};
 use crate::domain::line::pumps::catch_test::{
-    Calibration, CalibrationDraft, CalibrationField, Caught, LEAST_ROWS, RowDraft, RowField, Suspect, fit, suspects,
+    Calibration, CalibrationDraft, CalibrationField, Caught, LEAST_ROWS, RowDraft, RowField, SuspectCatch, fit,
+    suspects,
 };
 use crate::domain::line::pumps::curve::Curve;
 use crate::domain::line::pumps::pump::{Nozzles, Pump, PumpDraft, PumpField, PumpId};
@@ -105,7 +106,7 @@ pub struct Examined {
     /// The line through them as soon as there is one, kg/s on the setting's base unit.
     pub fit: Option<Fit>,
     /// Rows far off the line.
-    pub suspects: Vec<Suspect>,
+    pub suspects: Vec<SuspectCatch>,
     /// The catch test, once it counts.
     pub calibration: Option<Calibration>,
     /// What there is to say about it.

@@ -1,131 +1,201 @@
-//! The numbers entered about a line beside its pumps and tanks, in groups.
+//! The numbers entered about a line beside its pumps and tanks: one table a form, from which fields, entries, checks and storage follow.
 
-use super::group::group;
+use crate::domain::form::form;
+use crate::domain::limit::Limit;
+use crate::domain::limit::Source::CommonPractice;
+use crate::quantity::Unit as U;
 use serde::{Deserialize, Serialize};
 
-group! {
+const fn seconds() -> Limit {
+    Limit::from_to(U::Second, 0.0, 36_000.0)
+}
+
+const fn tolerance() -> Limit {
+    Limit::above_to(U::Percent, 0.0, 50.0)
+}
+
+const fn uncertainty(unit: U, most: f64) -> Limit {
+    Limit::above_to(unit, 0.0, most).optional()
+}
+
+const fn flow() -> Limit {
+    Limit::above_to(U::KilogramPerHour, 0.0, 1e6)
+}
+
+const fn moisture() -> Limit {
+    Limit::from_to(U::PercentDryBasis, 0.0, 200.0)
+}
+
+const fn area() -> Limit {
+    Limit::above_to(U::SquareMetre, 0.0, 100.0).usually(0.01, 10.0, CommonPractice).optional()
+}
+
+const fn mass() -> Limit {
+    Limit::above_to(U::Kilogram, 0.0, 10_000.0).optional()
+}
+
+/// What a liquid's density may be.
+pub(super) const fn density() -> Limit {
+    Limit::above_to(U::KilogramPerCubicMetre, 0.0, 3_000.0).usually(700.0, 1_500.0, CommonPractice)
+}
+
+/// What a liquid's temperature may be.
+pub(super) const fn temperature() -> Limit {
+    Limit::from_to(U::Celsius, -30.0, 150.0).usually(5.0, 60.0, CommonPractice).optional()
+}
+
+form! {
     /// How long material travels.
-    TransportDraft,
-    /// A time of the transport.
-    TransportField;
-    /// From the blender to the former, bunker included.
-    blender_to_former: BlenderToFormer, RunTime, Second, "";
-    /// From the former to the press.
-    former_to_press: FormerToPress, RunTime, Second, "";
-    /// From the press exit to the saw.
-    press_to_saw: PressToSaw, RunTime, Second, "";
-    /// How long old and new furnish mix in blender, bunker and former.
-    mixing: Mixing, RunTime, Second, "0";
-    /// Between two groups of steps of a changeover.
-    step_gap: StepGap, RunTime, Second, "10";
+    enum TransportField {
+        /// From the blender to the former, bunker included.
+        BlenderToFormer: blender_to_former, RunTime, Second, "", seconds().usually(5.0, 1_800.0, CommonPractice).optional();
+        /// From the former to the press.
+        FormerToPress: former_to_press, RunTime, Second, "", seconds().usually(1.0, 1_800.0, CommonPractice).optional();
+        /// From the press exit to the saw.
+        PressToSaw: press_to_saw, RunTime, Second, "", seconds().usually(1.0, 1_800.0, CommonPractice).optional();
+        /// How long old and new furnish mix in blender, bunker and former.
+        Mixing: mixing, RunTime, Second, "0", seconds().usually(0.0, 1_800.0, CommonPractice);
+        /// Between two groups of steps of a changeover.
+        StepGap: step_gap, RunTime, Second, "10", seconds().usually(0.0, 300.0, CommonPractice);
+    }
+
+    /// Transport times as entered.
+    struct TransportEntries;
 }
 
-group! {
+form! {
     /// How far what runs may be from the recipe.
-    ToleranceDraft,
-    /// A tolerance.
-    ToleranceField;
-    /// A dose, relative.
-    dose: Dose, Share, Percent, "3";
-    /// A moisture, in points.
-    moisture: Moisture, Share, Percent, "0.5";
-    /// The oven-dry mat weight, relative.
-    mat_weight: MatWeight, Share, Percent, "2";
-    /// The board density, relative.
-    density: Density, Share, Percent, "3";
+    enum ToleranceField {
+        /// A dose, relative.
+        Dose: dose, Share, Percent, "3", tolerance().usually(0.5, 10.0, CommonPractice);
+        /// A moisture, in points.
+        Moisture: moisture, Share, Percent, "0.5", tolerance().usually(0.1, 2.0, CommonPractice);
+        /// The oven-dry mat weight, relative.
+        MatWeight: mat_weight, Share, Percent, "2", tolerance().usually(0.5, 5.0, CommonPractice);
+        /// The board density, relative.
+        Density: density, Share, Percent, "3", tolerance().usually(1.0, 7.0, CommonPractice);
+    }
+
+    /// Tolerances as entered.
+    struct ToleranceEntries;
 }
 
-group! {
-    /// Standard uncertainties of the line's instruments; blank for those of the usual instrument.
-    UncertaintyDraft,
-    /// A standard uncertainty.
-    UncertaintyField;
-    /// Belt scale, relative.
-    belt_scale: BeltScale, Share, Percent, "";
-    /// Moisture meters, in points of dry basis.
-    moisture: Moisture, Share, Percent, "";
-    /// Flow meters, relative.
-    flow_meter: FlowMeter, Share, Percent, "";
-    /// Solids contents, in points.
-    solids: Solids, Share, Percent, "";
-    /// Line speed, relative.
-    line_speed: LineSpeed, Share, Percent, "";
-    /// Mass per area of a mat sample, relative.
-    mat_sample: MatSample, Share, Percent, "";
-    /// Mass per area of a raw board, relative.
-    board_mass: BoardMass, Share, Percent, "";
-    /// Thickness.
-    thickness: Thickness, Thickness, Millimetre, "";
-    /// Mat width.
-    mat_width: MatWidth, Thickness, Millimetre, "";
+form! {
+    /// A standard uncertainty of one of the line's instruments; blank for that of the usual instrument.
+    enum UncertaintyField {
+        /// Belt scale, relative.
+        BeltScale: belt_scale, Share, Percent, "", uncertainty(U::Percent, 50.0);
+        /// Moisture meters, in points of dry basis.
+        Moisture: moisture, Share, Percent, "", uncertainty(U::Percent, 50.0);
+        /// Flow meters, relative.
+        FlowMeter: flow_meter, Share, Percent, "", uncertainty(U::Percent, 50.0);
+        /// Solids contents, in points.
+        Solids: solids, Share, Percent, "", uncertainty(U::Percent, 50.0);
+        /// Line speed, relative.
+        LineSpeed: line_speed, Share, Percent, "", uncertainty(U::Percent, 50.0);
+        /// Mass per area of a mat sample, relative.
+        MatSample: mat_sample, Share, Percent, "", uncertainty(U::Percent, 50.0);
+        /// Mass per area of a raw board, relative.
+        BoardMass: board_mass, Share, Percent, "", uncertainty(U::Percent, 50.0);
+        /// Thickness.
+        Thickness: thickness, Thickness, Millimetre, "", uncertainty(U::Millimetre, 100.0);
+        /// Mat width.
+        MatWidth: mat_width, Thickness, Millimetre, "", uncertainty(U::Millimetre, 100.0);
+    }
+
+    /// Standard uncertainties as entered.
+    struct UncertaintyEntries;
 }
 
-group! {
+/// What a reading is taken from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum ReadOf {
+    /// The fibre on its way to the blender.
+    Fibre,
+    /// The line, its mat and its boards.
+    Line,
+}
+
+form! {
     /// What is read off the running line beside the pumps.
-    RunningDraft,
-    /// A reading.
-    RunningField;
-    /// Reading of the belt scale, moist fibre.
-    belt: Belt, FibreFlow, KilogramPerHour, "";
-    /// Moisture of that fibre.
-    moisture: Moisture, Moisture, PercentDryBasis, "";
-    /// Speed of the line.
-    line_speed: LineSpeed, LineSpeed, MetrePerMinute, "";
-    /// Area of a mat sample.
-    sample_area: SampleArea, SampleArea, SquareMetre, "";
-    /// Its mass, moist.
-    sample_mass: SampleMass, BatchMass, Kilogram, "";
-    /// Its moisture.
-    sample_moisture: SampleMoisture, Moisture, PercentDryBasis, "";
-    /// Area of a raw board, or of a piece of it.
-    board_area: BoardArea, SampleArea, SquareMetre, "";
-    /// Its mass.
-    board_mass: BoardMass, BatchMass, Kilogram, "";
-    /// Its thickness as it leaves the press.
-    board_thickness: BoardThickness, Thickness, Millimetre, "";
-    /// Its moisture.
-    board_moisture: BoardMoisture, Moisture, PercentDryBasis, "";
+    enum RunningField at ReadOf {
+        /// Reading of the belt scale, moist fibre.
+        Belt: belt, FibreFlow, KilogramPerHour, "", ReadOf::Fibre, flow().usually(500.0, 60_000.0, CommonPractice);
+        /// Moisture of that fibre.
+        Moisture: moisture, Moisture, PercentDryBasis, "", ReadOf::Fibre, moisture().usually(1.0, 12.0, CommonPractice);
+        /// Speed of the line.
+        LineSpeed: line_speed, LineSpeed, MetrePerMinute, "", ReadOf::Line,
+            Limit::above_to(U::MetrePerMinute, 0.0, 500.0).usually(1.0, 150.0, CommonPractice).optional();
+        /// Width of the trimmed mat, measured; blank for the recipe's.
+        MatWidth: mat_width, Extent, Metre, "", ReadOf::Line,
+            Limit::above_to(U::Metre, 0.0, 20.0).usually(0.3, 4.5, CommonPractice).optional();
+        /// Area of a mat sample.
+        SampleArea: sample_area, SampleArea, SquareMetre, "", ReadOf::Line, area();
+        /// Its mass, moist.
+        SampleMass: sample_mass, BatchMass, Kilogram, "", ReadOf::Line, mass();
+        /// Its moisture.
+        SampleMoisture: sample_moisture, Moisture, PercentDryBasis, "", ReadOf::Line,
+            moisture().usually(4.0, 16.0, CommonPractice).optional();
+        /// Area of a raw board, or of a piece of it.
+        BoardArea: board_area, SampleArea, SquareMetre, "", ReadOf::Line, area();
+        /// Its mass.
+        BoardMass: board_mass, BatchMass, Kilogram, "", ReadOf::Line, mass();
+        /// Its thickness as it leaves the press.
+        BoardThickness: board_thickness, Thickness, Millimetre, "", ReadOf::Line,
+            Limit::above_to(U::Millimetre, 0.0, 200.0).usually(2.0, 60.0, CommonPractice).optional();
+        /// Its moisture.
+        BoardMoisture: board_moisture, Moisture, PercentDryBasis, "", ReadOf::Line,
+            moisture().usually(2.0, 12.0, CommonPractice).optional();
+    }
+
+    /// Readings as entered; the pumps' own are with the pumps.
+    struct RunningEntries;
 }
 
-group! {
-    /// The rows and columns of a rate card.
-    TableDraft,
-    /// A number of the rate card.
-    TableField;
-    /// Lowest fibre flow.
-    flow_from: FlowFrom, FibreFlow, KilogramPerHour, "";
-    /// Highest fibre flow.
-    flow_to: FlowTo, FibreFlow, KilogramPerHour, "";
-    /// From one row to the next.
-    flow_step: FlowStep, FibreFlow, KilogramPerHour, "";
-    /// Lowest fibre moisture.
-    moisture_from: MoistureFrom, Moisture, PercentDryBasis, "";
-    /// Highest fibre moisture.
-    moisture_to: MoistureTo, Moisture, PercentDryBasis, "";
-    /// From one column to the next, in points of dry-basis moisture.
-    moisture_step: MoistureStep, Share, Percent, "1";
+form! {
+    /// The rows and columns of the settings table.
+    enum TableField {
+        /// Lowest fibre flow.
+        FlowFrom: flow_from, FibreFlow, KilogramPerHour, "", flow();
+        /// Highest fibre flow.
+        FlowTo: flow_to, FibreFlow, KilogramPerHour, "", flow();
+        /// From one row to the next.
+        FlowStep: flow_step, FibreFlow, KilogramPerHour, "", flow();
+        /// Lowest fibre moisture.
+        MoistureFrom: moisture_from, Moisture, PercentDryBasis, "", moisture();
+        /// Highest fibre moisture.
+        MoistureTo: moisture_to, Moisture, PercentDryBasis, "", moisture();
+        /// From one column to the next, in points of dry-basis moisture.
+        MoistureStep: moisture_step, Share, Percent, "1", Limit::above_to(U::Percent, 0.0, 100.0);
+    }
+
+    /// Rows and columns as entered.
+    struct TableEntries;
 }
 
-group! {
+form! {
     /// What a certificate says of a new delivery. Blank boxes change nothing.
-    DeliveryDraft,
-    /// A number of a new delivery.
-    DeliveryField;
-    /// Solids.
-    solids: Solids, Solids, Percent, "";
-    /// Density at the certificate's temperature.
-    density: Density, LiquidDensity, KilogramPerCubicMetre, "";
-    /// Temperature at which the density was measured.
-    measured_at: MeasuredAt, Temperature, Celsius, "20";
-    /// Temperature at which it will be pumped.
-    pumped_at: PumpedAt, Temperature, Celsius, "";
-    /// How much its volume grows per degree.
-    expansion: Expansion, Expansion, PercentPerKelvin, "";
-    /// Mass delivered, to be blended with what is in the tank.
-    amount: Amount, BatchMass, Kilogram, "";
+    enum DeliveryField {
+        /// Solids.
+        Solids: solids, Solids, Percent, "", Limit::above_to(U::Percent, 0.0, 100.0).optional();
+        /// Density at the certificate's temperature.
+        Density: density, LiquidDensity, KilogramPerCubicMetre, "", density().optional();
+        /// Temperature at which the density was measured.
+        MeasuredAt: measured_at, Temperature, Celsius, "20", temperature();
+        /// Temperature at which it will be pumped.
+        PumpedAt: pumped_at, Temperature, Celsius, "", temperature();
+        /// How much its volume grows per degree.
+        Expansion: expansion, Expansion, PercentPerKelvin, "",
+            Limit::from_to(U::PercentPerKelvin, 0.0, 0.5).usually(0.02, 0.12, CommonPractice).optional();
+        /// Mass delivered, to be blended with what is in the tank.
+        Amount: amount, BatchMass, Kilogram, "", Limit::above_to(U::Kilogram, 0.0, 1e7).optional();
+    }
+
+    /// A new delivery as entered.
+    struct DeliveryEntries;
 }
 
-/// What the rows of a rate card mean.
+/// What the rows of the settings table mean.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum TableRows {

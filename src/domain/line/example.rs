@@ -154,7 +154,7 @@ fn add(book: &mut LineBook, feeds: Feeds, typed: &Typed) {
         for (week, (density, rows)) in (0..).zip(typed.tests) {
             let id = pump.start_calibration(FIRST + week * WEEK);
             if let Some(test) = pump.calibration_mut(id) {
-                test.density = Entry::typed(*density, Unit::KilogramPerCubicMetre);
+                test.entries.density = Entry::typed(*density, Unit::KilogramPerCubicMetre);
                 caught(test, rows, typed.unit);
             }
         }
@@ -175,9 +175,9 @@ fn caught(test: &mut CalibrationDraft, rows: &[Row], unit: SettingUnit) {
     for (setting, seconds, mass) in rows {
         let id = test.add_row(unit);
         if let Some(row) = test.row_mut(id) {
-            row.setting = Entry::typed(*setting, unit.unit());
-            row.seconds = Entry::typed(*seconds, Unit::Second);
-            row.mass = Entry::typed(*mass, Unit::Kilogram);
+            row.entries.setting = Entry::typed(*setting, unit.unit());
+            row.entries.seconds = Entry::typed(*seconds, Unit::Second);
+            row.entries.mass = Entry::typed(*mass, Unit::Kilogram);
         }
     }
 }

@@ -1,6 +1,7 @@
 //! The address of every number that is typed at the line.
 
 use super::entries::{DeliveryField, RunningField, TableField, ToleranceField, TransportField, UncertaintyField};
+use crate::domain::line::period::draft::{PeriodField, PeriodLiquidField, PeriodLiquidId};
 use crate::domain::line::pumps::catch_test::{CalibrationField, CalibrationId, RowField, RowId};
 use crate::domain::line::pumps::pump::{PumpField, PumpId};
 use crate::domain::line::tanks::tank::{TankField, TankId};
@@ -28,6 +29,10 @@ pub enum LineField {
     Table(TableField),
     /// A number of a new delivery.
     Delivery(DeliveryField),
+    /// A number read over a period.
+    Period(PeriodField),
+    /// A number of a liquid over a period.
+    PeriodLiquid(PeriodLiquidId, PeriodLiquidField),
 }
 
 impl LineField {
@@ -46,6 +51,8 @@ impl LineField {
             Self::Running(part) => format!("line.running.{}", part.key()),
             Self::Table(part) => format!("line.table.{}", part.key()),
             Self::Delivery(part) => format!("line.delivery.{}", part.key()),
+            Self::Period(part) => format!("line.period.{}", part.key()),
+            Self::PeriodLiquid(id, part) => format!("line.period.{}.{}", id.0, part.key()),
         }
     }
 }

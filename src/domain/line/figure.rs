@@ -79,7 +79,7 @@ pub enum LineFigure {
     RunFurnishMoisture,
     /// Mat moisture that runs, from the flows.
     RunMatMoisture,
-    /// Moisture by which the mat sample is reckoned: its own, or else the mat's from the flows.
+    /// Moisture by which the mat sample is computed: its own, or else the mat's from the flows.
     SampleMoisture,
     /// Oven-dry mat weight of the sample.
     RunMat,

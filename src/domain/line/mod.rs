@@ -12,7 +12,6 @@ macro_rules! si {
 
 /// The numbers entered beside pumps and tanks, in groups.
 pub mod entries;
-mod group;
 
 /// A mill's line as typed.
 pub mod book;
@@ -49,7 +48,7 @@ pub use book::{LineBook, ReadOn};
 pub use changeover::{Changeover, changeover};
 pub use checked::{CheckedLine, Tolerances, Transport, check_line, examine};
 pub use entries::{
-    DeliveryField, RunningField, TableField, TableRows, ToleranceField, TransportField, UncertaintyField,
+    DeliveryField, ReadOf, RunningField, TableField, TableRows, ToleranceField, TransportField, UncertaintyField,
 };
 pub use example::example_line;
 pub use field::LineField;
@@ -63,8 +62,11 @@ pub use line_check::reading::{MeterReading, PumpReading, RawBoard, Readings, Sam
 pub use line_check::reconcile::model::LineModel;
 pub use line_check::reconcile::quantity::LineQuantity;
 pub use line_check::reconcile::uncertainty::Uncertainties;
-pub use line_check::reconcile::verdict::{DensitySplit, Doubt, DoubtfulReading, LineReconciliation, LineVerdict};
+pub use line_check::reconcile::verdict::{Doubt, DoubtfulReading, LineDensitySplit, LineReconciliation, LineVerdict};
 pub use line_check::stale::stale;
+pub use period::{
+    PeriodBalance, PeriodDraft, PeriodField, PeriodLiquidField, PeriodLiquidId, PeriodQuantity, read_period,
+};
 pub use pumps::catch_test::{
     CalibrationDraft, CalibrationField, CalibrationId, Caught, LEAST_ROWS, RowDraft, RowField, RowId,
 };

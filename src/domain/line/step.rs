@@ -19,7 +19,7 @@ use uom::si::f64::{MassRate, Ratio, Time, Volume};
 
 /// Why a step stands where it stands; in the order in which they are taken.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
-pub enum Why {
+pub enum StepReason {
     /// Drier fibre first: the dryer takes longest, and drier fibre cannot make the mat too wet.
     DrierFibreFirst,
     /// Less water first: what is left in between is drier than the old recipe.
@@ -37,9 +37,9 @@ pub enum Why {
     MoisterFibreLast,
 }
 
-impl Why {
+impl StepReason {
     /// All of them, in their order.
-    pub const ALL: &'static [Why] = &[
+    pub const ALL: &'static [StepReason] = &[
         Self::DrierFibreFirst,
         Self::LessWaterFirst,
         Self::ReleaseFirst,
@@ -107,7 +107,7 @@ pub enum Change {
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Step {
     /// Why it stands here; steps with the same reason are taken at one moment.
-    pub why: Why,
+    pub why: StepReason,
     /// What changes.
     pub change: Change,
     /// When, milliseconds since 1970-01-01 00:00 UTC.
@@ -119,19 +119,19 @@ pub struct Step {
 /// The mat moisture with some of the steps taken: those up to and with `done`.
 ///
 /// Water over solids, less the drying loss; `None` below zero.
-pub(super) fn mat_moisture(old: &Case, new: &Case, done: Why) -> Option<Moisture> {
+pub(super) fn mat_moisture(old: &Case, new: &Case, done: StepReason) -> Option<Moisture> {
     let (old_moisture, new_moisture) = (old.input.fibre_moisture, new.input.fibre_moisture);
-    let taken = |why: Why| done >= why;
+    let taken = |why: StepReason| done >= why;
     let drier = new_moisture < old_moisture;
-    let fibre_moisture = if taken(if drier { Why::DrierFibreFirst } else { Why::MoisterFibreLast }) {
+    let fibre_moisture = if taken(if drier { StepReason::DrierFibreFirst } else { StepReason::MoisterFibreLast }) {
         new_moisture
     } else {
         old_moisture
     };
     let (old_dose, new_dose) = (old.solved.water.dose, new.solved.water.dose);
     let dose = if taken(water(old_dose, new_dose)) { new_dose } else { old_dose };
-    let (released, off) = (taken(Why::ReleaseFirst), taken(Why::ReleaseLast));
-    let base = if taken(Why::Together) { new } else { old };
+    let (released, off) = (taken(StepReason::ReleaseFirst), taken(StepReason::ReleaseLast));
+    let base = if taken(StepReason::Together) { new } else { old };
     // Of the release agent as much as the greater of both recipes, between its two moments.
     let agents = |case: &Case| totals(case, true);
     let agent = match (released, off) {
@@ -151,8 +151,8 @@ pub(super) fn mat_moisture(old: &Case, new: &Case, done: Why) -> Option<Moisture
 }
 
 /// Where a change of the water dose stands.
-pub(super) fn water(old: MassRate, new: MassRate) -> Why {
-    if new > old { Why::MoreWaterLast } else { Why::LessWaterFirst }
+pub(super) fn water(old: MassRate, new: MassRate) -> StepReason {
+    if new > old { StepReason::MoreWaterLast } else { StepReason::LessWaterFirst }
 }
 
 /// Solids and water of the release agents of a recipe, or of all its other liquids.

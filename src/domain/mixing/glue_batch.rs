@@ -13,7 +13,7 @@ pub const MAX_PARTS: usize = 16;
 
 /// One liquid of the glue.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Part {
+pub struct GlueComponent {
     /// Parts by mass of the liquid as delivered; only the proportion between the parts counts.
     pub share: Ratio,
     /// Solids, mass fraction of the liquid.
@@ -22,16 +22,16 @@ pub struct Part {
     pub density: MassDensity,
 }
 
-impl Part {
+impl GlueComponent {
     /// A part in proportion to the flow at which the liquid is dosed.
     ///
     /// All parts of a glue have to be made from flows then, or none.
-    pub fn from_flow(flow: MassRate, solids: Ratio, density: MassDensity) -> Part {
-        Part { share: Ratio::new::<ratio>(flow.get::<kilogram_per_second>()), solids, density }
+    pub fn from_flow(flow: MassRate, solids: Ratio, density: MassDensity) -> GlueComponent {
+        GlueComponent { share: Ratio::new::<ratio>(flow.get::<kilogram_per_second>()), solids, density }
     }
 }
 
-/// One liquid of a batch, in the place of its [`Part`].
+/// One liquid of a batch, in the place of its [`GlueComponent`].
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BatchPart {
     /// Liquid to weigh in.
@@ -108,7 +108,7 @@ pub enum GlueError {
         /// What was asked for.
         given: Wanted,
     },
-    /// The parts differ so much in size that the mix cannot be reckoned.
+    /// The parts differ so much in size that the mix cannot be computed.
     NotFinite,
 }
 
@@ -121,7 +121,7 @@ pub enum GlueError {
 ///
 /// # Errors
 /// [`GlueError`], naming the part.
-pub fn mix(parts: &[Part]) -> Result<Mix, GlueError> {
+pub fn mix(parts: &[GlueComponent]) -> Result<Mix, GlueError> {
     let sum = checked_sum(parts)?;
     let mut solids = Ratio::new::<ratio>(0.0);
     let mut volume = SpecificVolume::new::<cubic_meter_per_kilogram>(0.0);
@@ -145,7 +145,7 @@ pub fn mix(parts: &[Part]) -> Result<Mix, GlueError> {
 ///
 /// # Errors
 /// Those of [`mix`], and [`GlueError::AmountOutOfRange`].
-pub fn batch(parts: &[Part], wanted: Wanted) -> Result<Batch, GlueError> {
+pub fn batch(parts: &[GlueComponent], wanted: Wanted) -> Result<Batch, GlueError> {
     let mix = mix(parts)?;
     let sum = checked_sum(parts)?;
     let refused = GlueError::AmountOutOfRange { given: wanted };
@@ -171,13 +171,13 @@ pub fn batch(parts: &[Part], wanted: Wanted) -> Result<Batch, GlueError> {
 }
 
 /// The sum of all shares, if every part is sound.
-fn checked_sum(parts: &[Part]) -> Result<Ratio, GlueError> {
+fn checked_sum(parts: &[GlueComponent]) -> Result<Ratio, GlueError> {
     if parts.len() > MAX_PARTS {
         return Err(GlueError::TooManyParts { given: parts.len() });
     }
     let mut sum = Ratio::new::<ratio>(0.0);
     for (i, part) in parts.iter().enumerate() {
-        let Part { share, solids, density } = *part;
+        let GlueComponent { share, solids, density } = *part;
         if !(share.is_finite() && share.value >= 0.0) {
             return Err(GlueError::ShareOutOfRange { part: i, given: share });
         }

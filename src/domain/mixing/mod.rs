@@ -10,6 +10,6 @@ mod premix;
 pub mod target_amount;
 
 pub use draft::{AmountWay, MixDraft, PartKey, ShareWay, TankPart};
-pub use field::{Entries, MixField, SHARE, Section};
-pub use outcome::{Isocyanate, MadeUp, Trouble, formaldehyde_ratio, isocyanate, solution};
-pub use premix::{Candidate, batch, cautions, fill_in_shares, tank};
+pub use field::{Entries, MixField, MixSection, SHARE};
+pub use outcome::{Isocyanate, MadeUp, MixError, formaldehyde_ratio, isocyanate, solution};
+pub use premix::{PremixCandidate, batch, cautions, fill_in_shares, tank};

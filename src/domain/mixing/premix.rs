@@ -4,8 +4,8 @@ use crate::domain::balance::outcome::Case;
 use crate::domain::chemistry::water;
 use crate::domain::mixing::draft::{MixDraft, PartKey, ShareWay};
 use crate::domain::mixing::field::MixField;
-use crate::domain::mixing::glue_batch::{self, Batch, GlueError, Part};
-use crate::domain::mixing::outcome::{Trouble, wanted};
+use crate::domain::mixing::glue_batch::{self, Batch, GlueComponent, GlueError};
+use crate::domain::mixing::outcome::{MixError, wanted};
 use crate::domain::recipe::caution::Caution;
 use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};
 use crate::domain::recipe::liquid::{LiquidId, Role, Substance};
@@ -18,7 +18,7 @@ use uom::si::thermodynamic_temperature::degree_celsius;
 
 /// What may go into the tank.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Candidate {
+pub struct PremixCandidate {
     /// The part.
     pub key: PartKey,
     /// The liquid that it is; `None` for water.
@@ -41,7 +41,7 @@ pub struct Candidate {
 /// water does no harm to, their hardeners and scavengers go in, thinned as they are sprayed; wax and
 /// the water dose stay out. A recipe without any thinned liquid has no thinning water to offer.
 #[must_use]
-pub fn tank(mix: &MixDraft, draft: &Draft, case: &Case) -> Vec<Candidate> {
+pub fn tank(mix: &MixDraft, draft: &Draft, case: &Case) -> Vec<PremixCandidate> {
     let chosen = |key: &PartKey| mix.part(key).and_then(|part| part.in_tank);
     let mut parts = Vec::with_capacity(draft.liquids.len() + 2);
     let mut thinning = MassRate::new::<kilogram_per_second>(0.0);
@@ -60,7 +60,7 @@ pub fn tank(mix: &MixDraft, draft: &Draft, case: &Case) -> Vec<Candidate> {
                 thinning += flow.thinning;
             }
         }
-        parts.push(Candidate {
+        parts.push(PremixCandidate {
             key,
             liquid: Some(liquid.id),
             role: Some(liquid.role),
@@ -75,7 +75,7 @@ pub fn tank(mix: &MixDraft, draft: &Draft, case: &Case) -> Vec<Candidate> {
         let density = water::density(ThermodynamicTemperature::new::<degree_celsius>(20.0)).ok()?;
         let in_tank = chosen(&key).unwrap_or(unless_chosen);
         let solids = Ratio::new::<ratio>(0.0);
-        Some(Candidate { key, liquid: None, role: None, substance: None, in_tank, flow, solids, density })
+        Some(PremixCandidate { key, liquid: None, role: None, substance: None, in_tank, flow, solids, density })
     };
     parts.extend(thinned.then(|| water(PartKey::Thinning, thinned_inside, thinning)).flatten());
     parts.extend(water(PartKey::Water, false, case.solved.water.dose));
@@ -99,29 +99,29 @@ const fn goes_in(role: Role, substance: Substance) -> bool {
 /// The glue of the parts in the tank. Its parts stand in the order of those candidates that go in.
 ///
 /// # Errors
-/// [`Trouble`], with those of [`glue_batch::batch`], and [`GlueError::IsocyanateWithWater`].
-pub fn batch(mix: &MixDraft, tank: &[Candidate]) -> Result<Batch, Trouble<GlueError>> {
+/// [`MixError`], with those of [`glue_batch::batch`], and [`GlueError::IsocyanateWithWater`].
+pub fn batch(mix: &MixDraft, tank: &[PremixCandidate]) -> Result<Batch, MixError<GlueError>> {
     if wets_isocyanate(tank) {
-        return Err(Trouble::Refused(GlueError::IsocyanateWithWater));
+        return Err(MixError::Refused(GlueError::IsocyanateWithWater));
     }
     let wanted = wanted(mix, mix.glue_way, MixField::GlueMass, MixField::GlueVolume)?;
     let parts = tank.iter().filter(|candidate| candidate.in_tank).map(|candidate| {
-        let Candidate { flow, solids, density, .. } = *candidate;
+        let PremixCandidate { flow, solids, density, .. } = *candidate;
         Ok(match mix.share_way {
-            ShareWay::Recipe => Part::from_flow(flow, solids, density),
+            ShareWay::Recipe => GlueComponent::from_flow(flow, solids, density),
             ShareWay::Typed => {
-                let share = mix.share(&candidate.key).map_err(|_| Trouble::Entry)?;
-                Part { share: Ratio::new::<ratio>(share), solids, density }
+                let share = mix.share(&candidate.key).map_err(|_| MixError::Entry)?;
+                GlueComponent { share: Ratio::new::<ratio>(share), solids, density }
             }
         })
     });
     let parts = parts.collect::<Result<Vec<_>, _>>()?;
-    glue_batch::batch(&parts, wanted).map_err(Trouble::Refused)
+    glue_batch::batch(&parts, wanted).map_err(MixError::Refused)
 }
 
 /// Fills in the parts by mass that nobody typed, in the recipe's proportions, to 100 parts of the
 /// first part that flows.
-pub fn fill_in_shares(mix: &mut MixDraft, tank: &[Candidate], mark: DecimalMark) {
+pub fn fill_in_shares(mix: &mut MixDraft, tank: &[PremixCandidate], mark: DecimalMark) {
     let Some(first) = tank.iter().map(|candidate| candidate.flow).find(|flow| flow.value > 0.0) else { return };
     for candidate in tank {
         let part = mix.part_mut(&candidate.key);
@@ -145,7 +145,7 @@ fn four_digits(value: f64) -> f64 {
 
 /// The cautions for what goes into the tank together.
 #[must_use]
-pub fn cautions(tank: &[Candidate]) -> Vec<Caution> {
+pub fn cautions(tank: &[PremixCandidate]) -> Vec<Caution> {
     let substance = |what: fn(Substance) -> bool| {
         tank.iter().any(|candidate| candidate.in_tank && candidate.substance.is_some_and(what))
     };
@@ -165,8 +165,8 @@ pub fn cautions(tank: &[Candidate]) -> Vec<Caution> {
 
 /// Whether an isocyanate would be in one tank with something that brings water.
 #[must_use]
-fn wets_isocyanate(tank: &[Candidate]) -> bool {
-    let isocyanate = |candidate: &Candidate| candidate.substance.is_some_and(Substance::is_isocyanate);
+fn wets_isocyanate(tank: &[PremixCandidate]) -> bool {
+    let isocyanate = |candidate: &PremixCandidate| candidate.substance.is_some_and(Substance::is_isocyanate);
     let inside = || tank.iter().filter(|candidate| candidate.in_tank);
     inside().any(isocyanate)
         && inside().any(|candidate| !isocyanate(candidate) && candidate.solids.get::<ratio>() < 1.0)

@@ -49,9 +49,9 @@ impl Content for SystemContent {
 }
 
 /// One save of a binder system, sealed.
-pub type BinderSystem = Sealed<SystemContent>;
+pub type SystemRevision = Sealed<SystemContent>;
 
-impl BinderSystem {
+impl SystemRevision {
     /// The first save of a binder system.
     ///
     /// # Errors

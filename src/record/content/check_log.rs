@@ -4,17 +4,20 @@ use crate::domain::LiquidId;
 use crate::domain::line::{Check, Deviation, RunFigure, Verdict};
 use crate::quantity::Unit;
 use crate::quantity::format::{DecimalMark, editable};
-use crate::quantity::kind::System;
+use crate::quantity::kind::UnitSystem;
 use crate::quantity::number::finite;
 use crate::record::content::sealed::{Content, Sealed};
 use crate::record::id::{CheckId, RevisionId};
 use crate::record::store::library::{Library, SaveError, Unread};
 use crate::record::store::{Store, StoreError};
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Followed by the id of a check.
 const CHECK: &str = "haulm/check/";
+
+/// Checks of the same figures within so many milliseconds are one: nobody reads a whole line twice in a minute.
+pub const ONE_PRESS: u64 = 60_000;
 
 /// One figure of a check. Numbers are text, so that the record is the same on every machine.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -46,7 +49,7 @@ impl LoggedFigure {
         if check.verdict() == Verdict::NotRead {
             return None;
         }
-        let unit = check.actual.kind.unit_in(System::Metric);
+        let unit = check.actual.kind.unit_in(UnitSystem::Metric);
         // Seven digits: far more than a line can tell, and none of a computer's own.
         let number = |value: f64| editable(value, DecimalMark::Point);
         let percent = |fraction: f64| number(Unit::Percent.from_base(fraction));
@@ -100,7 +103,7 @@ pub struct CheckContent {
     pub remark: String,
     /// What was checked.
     pub figures: Vec<LoggedFigure>,
-    /// The check that this one strikes out; such a record has no figures of its own.
+    /// The check that this one strikes out, or the record that struck one out; such a record has no figures of its own.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub strikes: Option<CheckId>,
 }
@@ -133,6 +136,8 @@ pub struct Log {
     pub checks: Vec<CheckRecord>,
     /// Those that were struck out: kept and shown, and left out of control limits.
     pub struck: BTreeSet<CheckId>,
+    /// Of each of those, the records that strike it out.
+    pub strikes: BTreeMap<CheckId, Vec<CheckId>>,
     /// Keys of records that cannot be read, and why. They stay as they are.
     pub unreadable: Vec<(String, Unread)>,
 }
@@ -151,15 +156,51 @@ impl<S: Store> Library<S> {
     /// # Errors
     /// When it is not in the store.
     pub fn strike_check(&self, check: &CheckRecord, at: u64, author: String) -> Result<CheckRecord, SaveError> {
+        self.strike(CheckId(check.id()), check.content().recipe.clone(), at, author)
+    }
+
+    /// Makes a check that was struck out count again: what struck it out is struck out itself.
+    ///
+    /// # Errors
+    /// When it is not in the store, or the store does not list its keys.
+    pub fn restore_check(&self, check: &CheckRecord, at: u64, author: &str) -> Result<(), SaveError> {
+        let strikes = self.log()?.strikes;
+        for strike in strikes.get(&CheckId(check.id())).into_iter().flatten() {
+            self.strike(*strike, check.content().recipe.clone(), at, author.to_owned())?;
+        }
+        Ok(())
+    }
+
+    fn strike(&self, strikes: CheckId, recipe: String, at: u64, author: String) -> Result<CheckRecord, SaveError> {
         self.log_check(CheckContent {
             at,
             author,
-            recipe: check.content().recipe.clone(),
+            recipe,
             revision: None,
             remark: String::new(),
             figures: Vec::new(),
-            strikes: Some(CheckId(check.id())),
+            strikes: Some(strikes),
         })
+    }
+
+    /// Puts a check into the log, but for one that was put there a moment ago: a button pressed again makes no second entry.
+    /// The same figures of the same recipe within [`ONE_PRESS`] are one check, unless there is another remark now.
+    ///
+    /// # Errors
+    /// When it is not in the store, or the store does not list its keys.
+    pub fn log_check_once(&self, content: CheckContent) -> Result<CheckRecord, SaveError> {
+        let same = |record: &CheckRecord| {
+            let logged = record.content();
+            logged.at.abs_diff(content.at) < ONE_PRESS
+                && (&logged.recipe, logged.revision, &logged.author)
+                    == (&content.recipe, content.revision, &content.author)
+                && logged.figures == content.figures
+                && (content.remark.is_empty() || content.remark == logged.remark)
+        };
+        match self.log()?.counting().into_iter().rev().find(same) {
+            Some(logged) => Ok(logged),
+            None => self.log_check(content),
+        }
     }
 
     /// Puts a check into the log.
@@ -177,7 +218,7 @@ impl<S: Store> Library<S> {
     /// # Errors
     /// When the store does not list its keys. A single record that cannot be read is no error.
     pub fn log(&self) -> Result<Log, StoreError> {
-        let mut log = Log { checks: Vec::new(), struck: BTreeSet::new(), unreadable: Vec::new() };
+        let (mut checks, mut strikes, mut unreadable) = (Vec::new(), Vec::new(), Vec::new());
         for key in self.store().keys()? {
             let Some(hex) = key.strip_prefix(CHECK) else { continue };
             let read = match CheckId::parse(hex) {
@@ -189,14 +230,30 @@ impl<S: Store> Library<S> {
             };
             match read {
                 Ok(check) => match check.content().strikes {
-                    Some(struck) => drop(log.struck.insert(struck)),
-                    None => log.checks.push(check),
+                    Some(struck) => strikes.push((CheckId(check.id()), struck)),
+                    None => checks.push(check),
                 },
-                Err(why) => log.unreadable.push((key, why)),
+                Err(why) => unreadable.push((key, why)),
             }
         }
-        log.checks.sort_by(|a, b| a.content().at.cmp(&b.content().at).then(a.id().cmp(&b.id())));
-        log.unreadable.sort_by(|a, b| a.0.cmp(&b.0));
-        Ok(log)
+        checks.sort_by(|a: &CheckRecord, b| a.content().at.cmp(&b.content().at).then(a.id().cmp(&b.id())));
+        unreadable.sort_by(|a, b| a.0.cmp(&b.0));
+        let strikes = in_force(&strikes);
+        let is_check = |id: &CheckId| checks.iter().any(|check| check.id() == id.0);
+        let struck = strikes.keys().copied().filter(is_check).collect();
+        Ok(Log { checks, struck, strikes, unreadable })
     }
+}
+
+/// Strikes that are not struck out themselves, by what they strike out. A record's id is a hash of what it says, the id of what
+/// it strikes out included: there are no circles.
+fn in_force(strikes: &[(CheckId, CheckId)]) -> BTreeMap<CheckId, Vec<CheckId>> {
+    fn holds(own: CheckId, strikes: &[(CheckId, CheckId)]) -> bool {
+        !strikes.iter().any(|(other, struck)| *struck == own && holds(*other, strikes))
+    }
+    let mut by_struck: BTreeMap<CheckId, Vec<CheckId>> = BTreeMap::new();
+    for (own, struck) in strikes.iter().filter(|(own, _)| holds(*own, strikes)) {
+        by_struck.entry(*struck).or_default().push(*own);
+    }
+    by_struck
 }

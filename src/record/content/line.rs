@@ -3,7 +3,9 @@
 use crate::domain::Draft;
 use crate::domain::line::LineBook;
 use crate::record::document::Document;
+use crate::record::id::RecipeId;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
 
 /// The line. A catch test of six rows has 2 000 bytes.
 pub const LINE: Document<LineRecord> = Document::new("haulm/line", "line", 1, 2_000_000);
@@ -19,7 +21,7 @@ pub struct End {
 
 /// A changeover that was planned, and perhaps started.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Planned {
+pub struct PlannedChangeover {
     /// From this recipe.
     pub from: End,
     /// To this one.
@@ -36,7 +38,9 @@ pub struct LineRecord {
     /// Pumps, tanks, times, tolerances, readings.
     pub book: LineBook,
     /// The changeover.
-    pub planned: Option<Planned>,
+    pub planned: Option<PlannedChangeover>,
+    /// Saved recipes that a new delivery is not entered into, though they use its liquid.
+    pub delivery_not_for: BTreeSet<RecipeId>,
     /// Whether it is the line of the example still, and none of a mill's own.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
     pub example: bool,

@@ -1,10 +1,10 @@
 //! What the user has chosen for the app as a whole.
 
 use crate::quantity::format::DecimalMark;
-use crate::quantity::kind::System;
+use crate::quantity::kind::UnitSystem;
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::content::sealed::{Extra, Headed};
-use crate::record::content::summary::Order;
+use crate::record::content::summary::SortOrder;
 use crate::record::refusal::{self, HEAD, Refusal};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -55,7 +55,7 @@ pub struct Settings {
     pub initials: String,
     /// How the library is sorted.
     #[serde(deserialize_with = "or_default")]
-    pub order: Order,
+    pub order: SortOrder,
     /// When the last copy of the library went to a file: milliseconds since 1970-01-01 00:00 UTC.
     #[serde(deserialize_with = "or_default")]
     pub copied_at: Option<u64>,
@@ -71,7 +71,7 @@ impl Default for Settings {
             currency: "€".to_owned(),
             theme: Theme::System,
             initials: String::new(),
-            order: Order::Newest,
+            order: SortOrder::Newest,
             copied_at: None,
             extra: Extra::new(),
         }
@@ -117,7 +117,7 @@ fn read_currency<'de, D: Deserializer<'de>>(from: D) -> Result<String, D::Error>
 #[serde(default)]
 struct StoredUnits<Own> {
     #[serde(deserialize_with = "or_default")]
-    system: System,
+    system: UnitSystem,
     #[serde(deserialize_with = "or_default")]
     mark: DecimalMark,
     /// The units chosen for single kinds.

@@ -48,7 +48,7 @@ pub struct Summary {
 /// The parts of a revision's text that a summary is made of. Skipping the rest takes a fifth of the
 /// time of reading it whole, which is what a library of thousands opens in.
 #[derive(Deserialize)]
-struct Glance {
+struct RevisionExcerpt {
     haulm: String,
     version: u32,
     recipe: Option<RecipeId>,
@@ -68,23 +68,23 @@ struct Glance {
     standing: Standing,
     #[serde(default)]
     released: bool,
-    draft: GlanceDraft,
+    draft: DraftExcerpt,
 }
 
 #[derive(Deserialize)]
-struct GlanceDraft {
-    liquids: Vec<GlanceLiquid>,
-    plain: GlancePlain,
+struct DraftExcerpt {
+    liquids: Vec<LiquidExcerpt>,
+    plain: PlainExcerpt,
 }
 
 #[derive(Deserialize)]
-struct GlanceLiquid {
+struct LiquidExcerpt {
     name: String,
     substance: Substance,
 }
 
 #[derive(Deserialize)]
-struct GlancePlain {
+struct PlainExcerpt {
     board_density: Option<Entry>,
     thickness: Option<Entry>,
 }
@@ -100,7 +100,7 @@ impl Summary {
     /// format. That the rest of it can be read is not said by it.
     #[must_use]
     pub fn glance(id: RevisionId, text: &str) -> Option<Self> {
-        let Glance {
+        let RevisionExcerpt {
             haulm,
             version,
             recipe,
@@ -113,7 +113,7 @@ impl Summary {
             tags,
             standing,
             released,
-            draft: GlanceDraft { liquids, plain: GlancePlain { board_density, thickness } },
+            draft: DraftExcerpt { liquids, plain: PlainExcerpt { board_density, thickness } },
         } = serde_json::from_str(text).ok()?;
         if haulm != RevisionContent::KIND || version != RevisionContent::VERSION {
             return None;
@@ -196,7 +196,7 @@ impl<'a> Listed<'a> {
 /// How a list is sorted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub enum Order {
+pub enum SortOrder {
     /// Last saved first.
     #[default]
     Newest,
@@ -208,15 +208,15 @@ pub enum Order {
     NameBackwards,
 }
 
-impl Order {
+impl SortOrder {
     /// All of them, in the order in which they are offered.
-    pub const ALL: &'static [Order] = &[Self::Newest, Self::Oldest, Self::Name, Self::NameBackwards];
+    pub const ALL: &'static [SortOrder] = &[Self::Newest, Self::Oldest, Self::Name, Self::NameBackwards];
 }
 
 /// The recipes in which every word of `query` occurs: in name, note, tags, author, the liquids'
 /// names or substances, density or thickness. Capitals do not matter; a blank query finds all.
 #[must_use]
-pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: Order) -> Vec<Listed<'a>> {
+pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: SortOrder) -> Vec<Listed<'a>> {
     let query = query.to_lowercase();
     let words: Vec<&str> = query.split_whitespace().collect();
     let holds = |summary: &Summary| words.iter().all(|word| summary.haystack.contains(word));
@@ -225,10 +225,10 @@ pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: Order) -> Vec<Listed<
     let by = |a: &Listed<'_>, b: &Listed<'_>| {
         let by_name = || by_name(&a.head.name, &b.head.name);
         match order {
-            Order::Newest => Ordering::Equal,
-            Order::Oldest => newest_first(b.head, a.head),
-            Order::Name => by_name(),
-            Order::NameBackwards => by_name().reverse(),
+            SortOrder::Newest => Ordering::Equal,
+            SortOrder::Oldest => newest_first(b.head, a.head),
+            SortOrder::Name => by_name(),
+            SortOrder::NameBackwards => by_name().reverse(),
         }
         .then_with(|| newest_first(a.head, b.head))
     };

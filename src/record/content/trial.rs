@@ -33,7 +33,7 @@ pub const TRIAL_ON_PAGE: Document<OpenTrial> = Document::new("haulm/bench", "ope
 /// What was weighed of one batch of one sheet.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
-pub struct Weighed {
+pub struct WeighedBatch {
     /// The place of the run in the run order, from 1; none outside a series.
     #[serde(default)]
     pub run: Option<u16>,
@@ -120,7 +120,7 @@ pub struct TrialContent {
     pub sheet: SheetDraft,
     /// What was weighed.
     #[serde(default)]
-    pub weighed: Vec<Weighed>,
+    pub weighed: Vec<WeighedBatch>,
     /// The series; none for boards by themselves.
     #[serde(default)]
     pub series: Option<SeriesDraft>,
@@ -158,7 +158,7 @@ impl Content for TrialContent {
 /// One save of a trial, sealed.
 pub type Trial = Sealed<TrialContent>;
 
-impl Weighed {
+impl WeighedBatch {
     /// Whether anything was weighed.
     #[must_use]
     pub fn is_begun(&self) -> bool {
@@ -297,10 +297,10 @@ impl TrialContent {
     }
 
     /// One batch, to type into; a new empty one where there was none.
-    pub fn weighed_mut(&mut self, run: Option<u16>, batch: u16) -> Option<&mut Weighed> {
-        let own = |weighed: &Weighed| (weighed.run, weighed.batch) == (run, batch);
+    pub fn weighed_mut(&mut self, run: Option<u16>, batch: u16) -> Option<&mut WeighedBatch> {
+        let own = |weighed: &WeighedBatch| (weighed.run, weighed.batch) == (run, batch);
         let at = self.weighed.iter().position(own).unwrap_or_else(|| {
-            self.weighed.push(Weighed {
+            self.weighed.push(WeighedBatch {
                 run,
                 batch,
                 lines: BatchDraft::default(),

@@ -5,7 +5,7 @@
 use crate::quantity::format::DecimalMark;
 use crate::record::content::check_log::{CheckRecord, LoggedFigure};
 use crate::record::content::summary::Listed;
-use crate::record::table::csv::{Cell, Csv};
+use crate::record::table::csv::{Csv, CsvCell};
 use crate::record::time::utc;
 
 /// The names of the columns of [`log_csv`].
@@ -29,24 +29,24 @@ pub const COLUMNS: [&str; 13] = [
 #[must_use]
 pub fn log_csv(log: &[CheckRecord], mark: DecimalMark) -> String {
     let mut csv = Csv::new(mark);
-    csv.row(COLUMNS.map(Cell::text));
+    csv.row(COLUMNS.map(CsvCell::text));
     for check in log.iter().map(CheckRecord::content) {
         for figure in &check.figures {
             let LoggedFigure { figure, liquid, unit, actual, target, deviation, points, tolerance } = figure;
             csv.row([
-                Cell::text(utc(check.at)),
-                Cell::text(&check.recipe),
-                check.revision.map_or(Cell::Blank, |revision| Cell::text(revision.to_string())),
-                Cell::text(&check.author),
-                Cell::text(figure),
-                Cell::text(liquid.as_deref().unwrap_or_default()),
-                Cell::text(unit.symbol()),
-                Cell::number(actual),
-                Cell::number(target),
-                Cell::number(deviation),
-                Cell::text(if *points { "points" } else { "%" }),
-                Cell::number(tolerance),
-                Cell::text(&check.remark),
+                CsvCell::text(utc(check.at)),
+                CsvCell::text(&check.recipe),
+                check.revision.map_or(CsvCell::Blank, |revision| CsvCell::text(revision.to_string())),
+                CsvCell::text(&check.author),
+                CsvCell::text(figure),
+                CsvCell::text(liquid.as_deref().unwrap_or_default()),
+                CsvCell::text(unit.symbol()),
+                CsvCell::number(actual),
+                CsvCell::number(target),
+                CsvCell::number(deviation),
+                CsvCell::text(if *points { "points" } else { "%" }),
+                CsvCell::number(tolerance),
+                CsvCell::text(&check.remark),
             ]);
         }
     }
@@ -76,25 +76,25 @@ pub const RECIPE_COLUMNS: [&str; 15] = [
 #[must_use]
 pub fn library_csv(recipes: &[Listed<'_>], mark: DecimalMark) -> String {
     let mut csv = Csv::new(mark);
-    csv.row(RECIPE_COLUMNS.map(Cell::text));
+    csv.row(RECIPE_COLUMNS.map(CsvCell::text));
     for listed in recipes {
         let head = listed.head;
         csv.row([
-            Cell::text(&head.name),
-            Cell::text(head.tags.join("; ")),
-            Cell::text(&head.note),
-            Cell::text(head.liquids.join("; ")),
-            Cell::number(&head.density.text),
-            Cell::text(head.density.unit.symbol()),
-            Cell::number(&head.thickness.text),
-            Cell::text(head.thickness.unit.symbol()),
-            Cell::text(utc(head.saved_at)),
-            Cell::text(&head.author),
-            Cell::text(&head.remark),
-            Cell::text(if head.released { "yes" } else { "no" }),
-            Cell::Number((listed.others.len() + 1).to_string()),
-            Cell::text(head.id.to_string()),
-            Cell::text(listed.recipe.to_string()),
+            CsvCell::text(&head.name),
+            CsvCell::text(head.tags.join("; ")),
+            CsvCell::text(&head.note),
+            CsvCell::text(head.liquids.join("; ")),
+            CsvCell::number(&head.density.text),
+            CsvCell::text(head.density.unit.symbol()),
+            CsvCell::number(&head.thickness.text),
+            CsvCell::text(head.thickness.unit.symbol()),
+            CsvCell::text(utc(head.saved_at)),
+            CsvCell::text(&head.author),
+            CsvCell::text(&head.remark),
+            CsvCell::text(if head.released { "yes" } else { "no" }),
+            CsvCell::Number((listed.others.len() + 1).to_string()),
+            CsvCell::text(head.id.to_string()),
+            CsvCell::text(listed.recipe.to_string()),
         ]);
     }
     csv.finish()

@@ -19,7 +19,7 @@ const KIND: &str = "recipe";
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 #[serde(rename_all = "snake_case")]
-pub enum Kind {
+pub enum FileKind {
     /// One recipe.
     Recipe,
 }
@@ -30,7 +30,7 @@ pub enum Kind {
 #[cfg_attr(test, derive(schemars::JsonSchema))]
 pub struct RecipeFile {
     /// What the file is.
-    pub haulm: Kind,
+    pub haulm: FileKind,
     /// The format version, from 1.
     pub version: u32,
     /// The version of the app that wrote it.
@@ -60,7 +60,7 @@ impl RecipeFile {
     #[must_use]
     pub fn new(title: Title, draft: Draft, revision: Option<RevisionId>) -> Self {
         Self {
-            haulm: Kind::Recipe,
+            haulm: FileKind::Recipe,
             version: VERSION,
             app: env!("CARGO_PKG_VERSION").to_owned(),
             name: title.name,

@@ -14,25 +14,25 @@ use crate::domain::trial::weigh_sheet::sheet::{WeighSheet, make_out};
 use crate::domain::trial::weigh_sheet::weighing::read_mass;
 use crate::domain::trial::{LineId, Property};
 use crate::quantity::format::{DecimalMark, editable};
-use crate::quantity::kind::System;
+use crate::quantity::kind::UnitSystem;
 use crate::quantity::{Amount, Kind, Unit};
 use crate::record::content::trial::TrialContent;
-use crate::record::table::csv::{Cell, Csv};
+use crate::record::table::csv::{Csv, CsvCell};
 use crate::record::time::utc;
 
 /// The unit that a kind of figure has here.
 const fn metric(kind: Kind) -> Unit {
-    kind.unit_in(System::Metric)
+    kind.unit_in(UnitSystem::Metric)
 }
 
-fn shown(amount: Amount) -> Cell {
-    Cell::number(&editable(amount.get(metric(amount.kind)), DecimalMark::Point))
+fn shown(amount: Amount) -> CsvCell {
+    CsvCell::number(&editable(amount.get(metric(amount.kind)), DecimalMark::Point))
 }
 
-fn in_unit(name: &str, unit: Unit) -> Cell {
+fn in_unit(name: &str, unit: Unit) -> CsvCell {
     match unit.symbol() {
-        "" => Cell::text(name),
-        symbol => Cell::text(format!("{name} [{symbol}]")),
+        "" => CsvCell::text(name),
+        symbol => CsvCell::text(format!("{name} [{symbol}]")),
     }
 }
 
@@ -49,63 +49,63 @@ impl TrialContent {
 pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
     let series = trial.planned();
     let factors = series.as_ref().map_or(&[][..], |series| &series.factors);
-    let mut head: Vec<Cell> =
+    let mut head: Vec<CsvCell> =
         ["trial", "saved", "recipe", "revision", "board", "run", "standard", "block", "replicate"]
-            .map(Cell::text)
+            .map(CsvCell::text)
             .into();
     for (at, factor) in factors.iter().enumerate() {
         let name = format!("{} {}", letter(at), factor.of.key());
         head.push(match factor.levels.first() {
             Some(Level::Value(amount)) => in_unit(&name, metric(amount.kind)),
-            _ => Cell::text(name),
+            _ => CsvCell::text(name),
         });
     }
     head.extend(Property::ALL.iter().map(|property| in_unit(property.key(), metric(property.kind()))));
-    head.push(Cell::text("note"));
+    head.push(CsvCell::text("note"));
     let mut csv = Csv::new(mark);
     csv.row(head);
     for board in &trial.boards {
         let run = board.run.and_then(|place| series.as_ref()?.run(place));
         let from = trial.made_from(board);
         let mut cells = vec![
-            Cell::text(&trial.name),
+            CsvCell::text(&trial.name),
             saved(trial),
-            Cell::text(&from.recipe_name),
-            from.revision.map_or(Cell::Blank, |revision| Cell::text(revision.to_string())),
+            CsvCell::text(&from.recipe_name),
+            from.revision.map_or(CsvCell::Blank, |revision| CsvCell::text(revision.to_string())),
             board_name(board),
-            Cell::whole(board.run),
-            Cell::whole(run.map(|run| run.standard)),
-            Cell::whole(run.map(|run| run.block)),
-            Cell::whole(run.map(|run| run.replicate)),
+            CsvCell::whole(board.run),
+            CsvCell::whole(run.map(|run| run.standard)),
+            CsvCell::whole(run.map(|run| run.block)),
+            CsvCell::whole(run.map(|run| run.replicate)),
         ];
         for at in 0..factors.len() {
             let level = run.and_then(|run| series.as_ref()?.level(run, at));
             cells.push(match level {
                 Some(Level::Value(amount)) => shown(*amount),
-                Some(Level::System(name)) => Cell::text(name),
-                None => Cell::Blank,
+                Some(Level::System(name)) => CsvCell::text(name),
+                None => CsvCell::Blank,
             });
         }
         let measured = measure(board).board;
         for property in Property::ALL {
             let mean = measured.mean(*property).map(|mean| shown(Amount::from_base(property.kind(), mean)));
-            cells.push(mean.unwrap_or(Cell::Blank));
+            cells.push(mean.unwrap_or(CsvCell::Blank));
         }
-        cells.push(Cell::text(&board.note));
+        cells.push(CsvCell::text(&board.note));
         csv.row(cells);
     }
     csv.finish()
 }
 
 /// When the trial was saved, in UTC; blank for work that was not.
-fn saved(trial: &TrialContent) -> Cell {
-    if trial.saved_at == 0 { Cell::Blank } else { Cell::text(utc(trial.saved_at)) }
+fn saved(trial: &TrialContent) -> CsvCell {
+    if trial.saved_at == 0 { CsvCell::Blank } else { CsvCell::text(utc(trial.saved_at)) }
 }
 
-fn board_name(board: &BoardDraft) -> Cell {
+fn board_name(board: &BoardDraft) -> CsvCell {
     match board.name.trim() {
-        "" => Cell::whole(Some(board.id.0)),
-        name => Cell::text(name),
+        "" => CsvCell::whole(Some(board.id.0)),
+        name => CsvCell::text(name),
     }
 }
 
@@ -114,7 +114,7 @@ fn board_name(board: &BoardDraft) -> Cell {
 pub fn readings_csv(trial: &TrialContent, mark: DecimalMark) -> String {
     let head = ["trial", "saved", "board", "run", "reading", "piece", "typed", "typed_unit", "value", "unit"];
     let mut csv = Csv::new(mark);
-    csv.row(head.map(Cell::text));
+    csv.row(head.map(CsvCell::text));
     for board in &trial.boards {
         for (field, piece) in fields(board) {
             let Some(entry) = board.entry(field).filter(|entry| !entry.is_blank()) else { continue };
@@ -124,16 +124,16 @@ pub fn readings_csv(trial: &TrialContent, mark: DecimalMark) -> String {
             let key = field.key();
             let reading = key.split_once('.').map_or(key.as_str(), |(name, _)| name);
             csv.row([
-                Cell::text(&trial.name),
+                CsvCell::text(&trial.name),
                 saved(trial),
                 board_name(board),
-                Cell::whole(board.run),
-                Cell::text(reading),
-                Cell::whole(piece.map(|at| u64::from(at) + 1)),
-                Cell::number(entry.text.trim()),
-                Cell::text(entry.unit.symbol()),
-                value.unwrap_or(Cell::Blank),
-                Cell::text(unit.symbol()),
+                CsvCell::whole(board.run),
+                CsvCell::text(reading),
+                CsvCell::whole(piece.map(|at| u64::from(at) + 1)),
+                CsvCell::number(entry.text.trim()),
+                CsvCell::text(entry.unit.symbol()),
+                value.unwrap_or(CsvCell::Blank),
+                CsvCell::text(unit.symbol()),
             ]);
         }
     }
@@ -169,12 +169,12 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
     let mass = metric(Kind::BenchMass);
     let mut csv = Csv::new(mark);
     csv.row([
-        Cell::text("trial"),
-        Cell::text("saved"),
-        Cell::text("run"),
-        Cell::text("batch"),
-        Cell::text("line"),
-        Cell::text("name"),
+        CsvCell::text("trial"),
+        CsvCell::text("saved"),
+        CsvCell::text("run"),
+        CsvCell::text("batch"),
+        CsvCell::text("line"),
+        CsvCell::text("name"),
         in_unit("exact", mass),
         in_unit("to_weigh", mass),
         in_unit("volume", metric(Kind::BenchVolume)),
@@ -194,18 +194,18 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
                 let weighed = trial.batch(run, batch).and_then(|lines| lines.entry(line.id));
                 let weighed = weighed.and_then(|entry| read_mass(entry).ok().flatten());
                 csv.row([
-                    Cell::text(&trial.name),
+                    CsvCell::text(&trial.name),
                     saved(trial),
-                    Cell::whole(run),
-                    Cell::whole(Some(batch)),
-                    Cell::text(line.id.key()),
-                    Cell::text(name(line.id, &recipe)),
+                    CsvCell::whole(run),
+                    CsvCell::whole(Some(batch)),
+                    CsvCell::text(line.id.key()),
+                    CsvCell::text(name(line.id, &recipe)),
                     grams(line.mass.value),
                     grams(line.rounded.value),
                     line.volume
                         .map(|volume| shown(Amount::from_base(Kind::BenchVolume, volume.value)))
-                        .unwrap_or(Cell::Blank),
-                    weighed.map_or(Cell::Blank, grams),
+                        .unwrap_or(CsvCell::Blank),
+                    weighed.map_or(CsvCell::Blank, grams),
                 ]);
             }
         }

@@ -3,7 +3,7 @@
 mod documents;
 mod steps;
 
-use crate::record::content::binder_system::BinderSystem;
+use crate::record::content::binder_system::SystemRevision;
 use crate::record::content::revision::{Revision, Standing};
 use crate::record::content::sealed::Sealed;
 use crate::record::content::settings::Settings;
@@ -78,7 +78,7 @@ impl From<serde_json::Error> for SaveError {
 
 /// A record of ours, under its key in the store.
 #[derive(Debug, Clone)]
-struct Held {
+struct CachedRecord {
     /// The [`refresh`](Library::refresh) that last saw it in the store.
     seen: u32,
     record: Record,
@@ -94,7 +94,7 @@ enum Record {
         /// Whether it was read whole; see [`Library::verify`].
         whole: bool,
     },
-    System(BinderSystem),
+    System(SystemRevision),
     Unreadable(Unreadable),
 }
 
@@ -113,7 +113,7 @@ impl Record {
 #[derive(Debug, Clone)]
 pub struct Library<S> {
     store: S,
-    held: BTreeMap<String, Held>,
+    held: BTreeMap<String, CachedRecord>,
     /// Counts refreshes.
     turn: u32,
 }
@@ -264,7 +264,7 @@ impl<S: Store> Library<S> {
         let readable = outcome.is_ok();
         let text = text.ok().flatten();
         let record = outcome.unwrap_or_else(|why| Record::Unreadable(Unreadable { key: key.clone(), text, why }));
-        self.held.insert(key, Held { seen: self.turn, record });
+        self.held.insert(key, CachedRecord { seen: self.turn, record });
         readable
     }
 
@@ -369,13 +369,14 @@ impl<S: Store> Library<S> {
         let summary = Summary::of(&revision).ok_or_else(|| SaveError::NoJson(String::new()))?;
         let text = revision.text().to_owned();
         self.put(&key, &text)?;
-        self.held.insert(key, Held { seen: self.turn, record: Record::Revision { summary, text, whole: true } });
+        self.held
+            .insert(key, CachedRecord { seen: self.turn, record: Record::Revision { summary, text, whole: true } });
         Ok(id)
     }
 
     // --- binder systems of the mill's own ------------------------------------------------------
 
-    fn all_systems(&self) -> impl Iterator<Item = &BinderSystem> {
+    fn all_systems(&self) -> impl Iterator<Item = &SystemRevision> {
         self.held.values().filter_map(|held| match &held.record {
             Record::System(system) => Some(system),
             _ => None,
@@ -384,10 +385,10 @@ impl<S: Store> Library<S> {
 
     /// The binder systems that are kept, by name; of each its last save.
     #[must_use]
-    pub fn systems(&self) -> Vec<&BinderSystem> {
+    pub fn systems(&self) -> Vec<&SystemRevision> {
         let mut replaced: BTreeSet<Id> = BTreeSet::new();
         replaced.extend(self.all_systems().filter_map(|system| system.content().replaces.map(|id| id.0)));
-        let mut systems: Vec<&BinderSystem> = self
+        let mut systems: Vec<&SystemRevision> = self
             .all_systems()
             .filter(|system| !replaced.contains(&system.id()) && system.content().standing == Standing::Kept)
             .collect();
@@ -397,7 +398,7 @@ impl<S: Store> Library<S> {
 
     /// A save of a binder system.
     #[must_use]
-    pub fn system(&self, id: SystemId) -> Option<&BinderSystem> {
+    pub fn system(&self, id: SystemId) -> Option<&SystemRevision> {
         match &self.held.get(&format!("{SYSTEM}{id}"))?.record {
             Record::System(system) => Some(system),
             _ => None,
@@ -408,11 +409,11 @@ impl<S: Store> Library<S> {
     ///
     /// # Errors
     /// When it is not in the store; nothing else has changed then.
-    pub fn save_system(&mut self, system: BinderSystem) -> Result<SystemId, SaveError> {
+    pub fn save_system(&mut self, system: SystemRevision) -> Result<SystemId, SaveError> {
         let id = system.system();
         let key = format!("{SYSTEM}{id}");
         self.put(&key, system.text())?;
-        self.held.insert(key, Held { seen: self.turn, record: Record::System(system) });
+        self.held.insert(key, CachedRecord { seen: self.turn, record: Record::System(system) });
         Ok(id)
     }
 

@@ -10,7 +10,7 @@ use crate::record::store::{Store, StoreError};
 
 /// What comes of a look at the file.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Plan {
+pub struct MergePlan {
     /// What the library took from it.
     pub merged: Merged,
     /// How many of our records the file has.
@@ -24,7 +24,7 @@ pub struct Plan {
 
 /// Why a file and the library are not the same.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub enum PlanError {
+pub enum MergePlanError {
     /// The file is none that can be read.
     Refused(Refusal),
     /// The library's store cannot be reached.
@@ -36,17 +36,17 @@ pub enum PlanError {
 ///
 /// # Errors
 /// When the file or the store cannot be read. Nothing was changed then.
-pub fn plan<S: Store>(library: &mut Library<S>, text: Option<&str>, there: usize) -> Result<Plan, PlanError> {
+pub fn plan<S: Store>(library: &mut Library<S>, text: Option<&str>, there: usize) -> Result<MergePlan, MergePlanError> {
     let mut merged = Merged::default();
     let mut there = there;
     if let Some(text) = text {
         // A new file is empty.
         if !text.trim().is_empty() {
-            merged = library.merge_file(text).map_err(PlanError::Refused)?;
+            merged = library.merge_file(text).map_err(MergePlanError::Refused)?;
         }
         there = merged.added + merged.known;
     }
-    let (ours, count) = library.library_file().map_err(PlanError::Store)?;
+    let (ours, count) = library.library_file().map_err(MergePlanError::Store)?;
     let write = (there != count && merged.refused == 0 && merged.stopped.is_none()).then_some(ours);
-    Ok(Plan { merged, there, count, write })
+    Ok(MergePlan { merged, there, count, write })
 }

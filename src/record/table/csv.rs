@@ -13,7 +13,7 @@ const BYTE_ORDER_MARK: &str = "\u{feff}";
 
 /// One cell of a table of separated values.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub(crate) enum Cell {
+pub(crate) enum CsvCell {
     /// Nothing.
     Blank,
     /// A text, always in quotation marks.
@@ -22,7 +22,7 @@ pub(crate) enum Cell {
     Number(String),
 }
 
-impl Cell {
+impl CsvCell {
     /// A text; anyone may have typed it.
     pub(crate) fn text(text: impl Into<String>) -> Self {
         Self::Text(text.into())
@@ -70,12 +70,12 @@ impl Csv {
     }
 
     /// Writes a row.
-    pub(crate) fn row(&mut self, cells: impl IntoIterator<Item = Cell>) {
+    pub(crate) fn row(&mut self, cells: impl IntoIterator<Item = CsvCell>) {
         let cells = cells.into_iter().map(|cell| match (cell, self.mark) {
-            (Cell::Blank, _) => String::new(),
-            (Cell::Text(text), _) => quoted(&text),
-            (Cell::Number(number), DecimalMark::Point) => number,
-            (Cell::Number(number), DecimalMark::Comma) => number.replace('.', ","),
+            (CsvCell::Blank, _) => String::new(),
+            (CsvCell::Text(text), _) => quoted(&text),
+            (CsvCell::Number(number), DecimalMark::Point) => number,
+            (CsvCell::Number(number), DecimalMark::Comma) => number.replace('.', ","),
         });
         // Memory takes every byte and a flexible table every length of row: there is no way to fail.
         let _ = self.writer.write_record(cells.collect::<Vec<_>>());
@@ -107,11 +107,11 @@ pub fn to_csv(table: &Table, mark: DecimalMark) -> String {
     let mut csv = Csv::new(mark);
     for row in &table.rows {
         csv.row(row.iter().map(|cell| match cell {
-            super::Cell::Text(words) | super::Cell::Heading(words) => Cell::text(words),
+            super::Cell::Text(words) | super::Cell::Heading(words) => CsvCell::text(words),
             super::Cell::Number { value, .. } | super::Cell::Formula { value, .. } if value.is_finite() => {
-                Cell::number(&value.to_string())
+                CsvCell::number(&value.to_string())
             }
-            super::Cell::Empty | super::Cell::Number { .. } | super::Cell::Formula { .. } => Cell::Blank,
+            super::Cell::Empty | super::Cell::Number { .. } | super::Cell::Formula { .. } => CsvCell::Blank,
         }));
     }
     csv.finish()

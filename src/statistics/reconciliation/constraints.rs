@@ -19,12 +19,12 @@ pub trait Constraints {
 
 /// Linear constraints M·x + c = 0.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Linear {
+pub struct LinearConstraints {
     matrix: DMatrix<f64>,
     constants: DVector<f64>,
 }
 
-impl Linear {
+impl LinearConstraints {
     /// M·x + c = 0.
     ///
     /// # Errors
@@ -41,7 +41,7 @@ impl Linear {
     }
 }
 
-impl Constraints for Linear {
+impl Constraints for LinearConstraints {
     fn count(&self) -> usize {
         self.matrix.nrows()
     }

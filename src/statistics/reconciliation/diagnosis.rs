@@ -10,7 +10,7 @@ use super::error::ReconciliationError;
 use super::hypothesis::{GlobalTest, chi_squared_limit};
 use super::problem::{Problem, Quantity};
 use super::result::Reconciliation;
-use super::separation::{Candidate, ExtraReading, extra_readings};
+use super::separation::{CandidateReading, ExtraReading, extra_readings};
 use super::subspace::Signatures;
 
 /// Most gross errors that are named. Where more readings have to be left out, the uncertainties or the constraints are
@@ -23,12 +23,12 @@ pub struct Diagnosis {
     /// All readings reconciled.
     pub all: Reconciliation,
     /// What follows.
-    pub verdict: Verdict,
+    pub verdict: TestConclusion,
 }
 
 /// What follows from the global test.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Verdict {
+pub enum TestConclusion {
     /// No constraint checks any reading.
     NothingChecked,
     /// The readings agree within their uncertainties.
@@ -53,10 +53,10 @@ pub enum Verdict {
 pub struct GrossError {
     /// The likeliest reading, then those that no data of these instruments can tell from it, in the order of their
     /// errors in uncertainties. All explain the data equally well.
-    pub suspects: Vec<Suspect>,
+    pub suspects: Vec<SuspectReading>,
     /// Readings that explain these data nearly as well: χ² without them is higher by less than chance would
     /// make it.
-    pub rivals: Vec<Suspect>,
+    pub rivals: Vec<SuspectReading>,
     /// Candidates that would separate the first from all other suspects and rivals, the best first; empty where it
     /// stands alone.
     pub extra_readings: Vec<ExtraReading>,
@@ -64,7 +64,7 @@ pub struct GrossError {
 
 /// A reading that may be wrong.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Suspect {
+pub struct SuspectReading {
     /// The quantity that it reads.
     pub quantity: usize,
     /// Reading less the value that the rest gives.
@@ -87,7 +87,7 @@ impl Problem {
     pub fn diagnose<C: Constraints>(
         &self,
         constraints: &C,
-        candidates: &[Candidate],
+        candidates: &[CandidateReading],
     ) -> Result<Diagnosis, ReconciliationError> {
         diagnose(self, constraints, candidates)
     }
@@ -110,12 +110,12 @@ impl Problem {
 fn diagnose<C: Constraints>(
     problem: &Problem,
     constraints: &C,
-    candidates: &[Candidate],
+    candidates: &[CandidateReading],
 ) -> Result<Diagnosis, ReconciliationError> {
     let all = problem.reconcile(constraints)?;
     let verdict = match all.global {
-        None => Verdict::NothingChecked,
-        Some(test) if test.passes() => Verdict::Consistent,
+        None => TestConclusion::NothingChecked,
+        Some(test) if test.passes() => TestConclusion::Consistent,
         Some(_) => Search { problem, constraints, all: &all }.verdict(candidates),
     };
     Ok(Diagnosis { all, verdict })
@@ -128,7 +128,7 @@ struct Search<'a, C> {
 }
 
 impl<C: Constraints> Search<'_, C> {
-    fn verdict(&self, candidates: &[Candidate]) -> Verdict {
+    fn verdict(&self, candidates: &[CandidateReading]) -> TestConclusion {
         let mut left_out = Vec::new();
         let mut present = self.all.clone();
         while !present.is_consistent() {
@@ -141,12 +141,12 @@ impl<C: Constraints> Search<'_, C> {
             let reconciled = self.without(&left_out).filter(|_| few && enough && !next.is_empty());
             match reconciled {
                 Some(reconciled) => present = reconciled,
-                None => return Verdict::Unexplained { tried: left_out },
+                None => return TestConclusion::Unexplained { tried: left_out },
             }
         }
         self.put_back(&mut left_out, &mut present);
         let errors = left_out.iter().map(|quantity| self.gross_error(*quantity, &left_out, candidates)).collect();
-        Verdict::Suspects { errors, without: Box::new(present) }
+        TestConclusion::Suspects { errors, without: Box::new(present) }
     }
 
     fn without(&self, left_out: &[usize]) -> Option<Reconciliation> {
@@ -167,7 +167,7 @@ impl<C: Constraints> Search<'_, C> {
         }
     }
 
-    fn gross_error(&self, quantity: usize, left_out: &[usize], candidates: &[Candidate]) -> GrossError {
+    fn gross_error(&self, quantity: usize, left_out: &[usize], candidates: &[CandidateReading]) -> GrossError {
         let signatures = Signatures::new(&self.all.basis);
         let place_of = |quantity: &usize| signatures.quantities.iter().position(|index| index == quantity);
         let besides: Vec<usize> = left_out.iter().copied().filter(|other| *other != quantity).collect();
@@ -187,12 +187,13 @@ impl<C: Constraints> Search<'_, C> {
             if signatures.parallel(first, place) {
                 found.suspects.extend(self.suspect(*other, &besides));
             } else if signatures.statistic(first).powi(2) - signatures.statistic(place).powi(2) <= nearly {
-                let consistent = |rival: &Suspect| rival.without.is_none_or(|test| test.passes());
+                let consistent = |rival: &SuspectReading| rival.without.is_none_or(|test| test.passes());
                 found.rivals.extend(self.suspect(*other, &besides).filter(consistent));
             }
         }
-        let smaller =
-            |a: &Suspect, b: &Suspect| a.error_in_uncertainties.abs().total_cmp(&b.error_in_uncertainties.abs());
+        let smaller = |a: &SuspectReading, b: &SuspectReading| {
+            a.error_in_uncertainties.abs().total_cmp(&b.error_in_uncertainties.abs())
+        };
         if let Some((_, others)) = found.suspects.split_first_mut() {
             others.sort_by(smaller);
         }
@@ -206,13 +207,13 @@ impl<C: Constraints> Search<'_, C> {
     }
 
     /// What is wrong with a reading if it is this one, besides those that are left out anyway.
-    fn suspect(&self, quantity: usize, besides: &[usize]) -> Option<Suspect> {
+    fn suspect(&self, quantity: usize, besides: &[usize]) -> Option<SuspectReading> {
         let left_out: Vec<usize> = besides.iter().copied().chain([quantity]).collect();
         let rest = self.without(&left_out)?;
         let reading = self.all.quantities.get(quantity)?.reading?;
         let estimate = rest.quantities.get(quantity)?.estimate?;
         let error = reading.value - estimate.value;
-        Some(Suspect {
+        Some(SuspectReading {
             quantity,
             error,
             error_in_uncertainties: error / reading.uncertainty,

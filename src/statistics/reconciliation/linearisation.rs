@@ -6,7 +6,7 @@
 //! W = R⁻ᵀ·G from the QR decomposition of Gᵀ and y = R⁻ᵀ·h. The elements of y are independent and of unit variance
 //! where only chance is at work: ‖y‖² is the global test.
 
-use super::problem::Readings;
+use super::problem::Measurements;
 use nalgebra::linalg::{ColPivQR, QR};
 use nalgebra::{DMatrix, DVector, Dyn};
 
@@ -88,7 +88,7 @@ fn rank(qr: &ColPivQR<f64, Dyn, Dyn>) -> usize {
 impl Linearisation {
     /// `x` is the point, `z` the adjustments there in readings of unit variance.
     pub(super) fn new(
-        readings: &Readings,
+        readings: &Measurements,
         sizes: Vec<f64>,
         residuals: &DVector<f64>,
         jacobian: &DMatrix<f64>,
@@ -139,25 +139,25 @@ impl Linearisation {
 
     /// By how much the unmeasured quantities have to change when the readings' adjustments change by `step`. What is
     /// not observable stays.
-    pub(super) fn unmeasured_step(&self, readings: &Readings, step: &DVector<f64>) -> DVector<f64> {
+    pub(super) fn unmeasured_step(&self, readings: &Measurements, step: &DVector<f64>) -> DVector<f64> {
         let moved = self.measured_part(readings) * step + &self.residuals;
         let response = self.eliminate(&DMatrix::from_column_slice(moved.len(), 1, moved.as_slice()), readings);
         response.column(0).into_owned()
     }
 
     /// Change of the unmeasured quantities per change of the adjustments, K.
-    pub(super) fn unmeasured_response(&self, readings: &Readings) -> DMatrix<f64> {
+    pub(super) fn unmeasured_response(&self, readings: &Measurements) -> DMatrix<f64> {
         self.eliminate(&self.measured_part(readings), readings)
     }
 
     /// Derivatives of the residuals by the adjustments in readings of unit variance.
-    fn measured_part(&self, readings: &Readings) -> DMatrix<f64> {
+    fn measured_part(&self, readings: &Measurements) -> DMatrix<f64> {
         let measured = self.jacobian.select_columns(&readings.measured);
         in_unit_variance(measured, &self.sizes, readings)
     }
 
     /// What the unmeasured quantities have to do to make up for `moved`, a row a quantity.
-    fn eliminate(&self, moved: &DMatrix<f64>, readings: &Readings) -> DMatrix<f64> {
+    fn eliminate(&self, moved: &DMatrix<f64>, readings: &Measurements) -> DMatrix<f64> {
         let Elimination { qr, lengths, order, rank } = &self.elimination;
         let mut right = moved.clone();
         qr.q_tr_mul(&mut right);
@@ -205,7 +205,7 @@ fn scale(residuals: &DVector<f64>, jacobian: &DMatrix<f64>, sizes: &[f64]) -> (V
 }
 
 /// Derivatives per size of a reading as derivatives per adjustment of unit variance.
-fn in_unit_variance(mut matrix: DMatrix<f64>, sizes: &[f64], readings: &Readings) -> DMatrix<f64> {
+fn in_unit_variance(mut matrix: DMatrix<f64>, sizes: &[f64], readings: &Measurements) -> DMatrix<f64> {
     for (mut column, index) in matrix.column_iter_mut().zip(&readings.measured) {
         column /= sizes[*index];
     }

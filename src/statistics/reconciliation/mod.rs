@@ -47,11 +47,11 @@ mod solver;
 /// Directions in which errors of readings show.
 mod subspace;
 
-pub use constraints::{Constraints, Equations, Linear};
-pub use diagnosis::{Diagnosis, GrossError, Suspect, Verdict};
+pub use constraints::{Constraints, Equations, LinearConstraints};
+pub use diagnosis::{Diagnosis, GrossError, SuspectReading, TestConclusion};
 pub use error::ReconciliationError;
 pub use hypothesis::{GlobalTest, MeasurementTest};
 pub use num_dual::Dual64;
 pub use problem::{Correlation, Problem, Quantity};
 pub use result::{Estimate, ReadingResult, Reconciled, Reconciliation, Status};
-pub use separation::{Candidate, ExtraReading};
+pub use separation::{CandidateReading, ExtraReading};

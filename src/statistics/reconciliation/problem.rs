@@ -44,7 +44,7 @@ pub struct Problem {
 
 /// The measured quantities with the factor of their covariance.
 #[derive(Debug)]
-pub(super) struct Readings {
+pub(super) struct Measurements {
     /// Which quantities are measured.
     pub measured: Vec<usize>,
     /// Which are not.
@@ -55,7 +55,7 @@ pub(super) struct Readings {
     pub independent: bool,
 }
 
-impl Readings {
+impl Measurements {
     /// M·L: derivatives by the readings as derivatives by adjustments of unit variance.
     pub(super) fn in_unit_variance(&self, mut matrix: DMatrix<f64>) -> DMatrix<f64> {
         if !self.independent {
@@ -88,7 +88,7 @@ impl Problem {
         Self { quantities, correlations: Vec::new(), level: 0.95 }
     }
 
-    pub(super) fn readings(&self) -> Result<Readings, ReconciliationError> {
+    pub(super) fn readings(&self) -> Result<Measurements, ReconciliationError> {
         if !(self.level > 0.0 && self.level < 1.0) {
             return Err(ReconciliationError::Level);
         }
@@ -107,7 +107,7 @@ impl Problem {
             }
         }
         let factor = self.factor(&measured, &sd)?;
-        Ok(Readings { measured, unmeasured, factor, independent: self.correlations.is_empty() })
+        Ok(Measurements { measured, unmeasured, factor, independent: self.correlations.is_empty() })
     }
 
     fn factor(&self, measured: &[usize], sd: &[f64]) -> Result<DMatrix<f64>, ReconciliationError> {

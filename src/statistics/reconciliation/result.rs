@@ -3,7 +3,7 @@
 use super::error::ReconciliationError;
 use super::hypothesis::{GlobalTest, MeasurementTest, critical_value};
 use super::linearisation::Linearisation;
-use super::problem::{Problem, Quantity, Readings};
+use super::problem::{Measurements, Problem, Quantity};
 use nalgebra::{DMatrix, DVector};
 
 /// What the constraints say of a quantity.
@@ -66,12 +66,12 @@ pub struct Reconciliation {
     pub global: Option<GlobalTest>,
     /// Linearisations that it took.
     pub iterations: usize,
-    pub(super) basis: Basis,
+    pub(super) basis: ErrorSpace,
 }
 
 /// What the diagnosis goes on from: the readings' errors in the space of the independent constraints.
 #[derive(Debug, Clone, PartialEq)]
-pub(super) struct Basis {
+pub(super) struct ErrorSpace {
     /// Quantity of each reading.
     pub measured: Vec<usize>,
     /// Whether anything checks it.
@@ -86,8 +86,8 @@ pub(super) struct Basis {
     pub sensitivities: DMatrix<f64>,
 }
 
-impl Basis {
-    fn new(problem: &Problem, readings: &Readings, linear: &Linearisation) -> Self {
+impl ErrorSpace {
+    fn new(problem: &Problem, readings: &Measurements, linear: &Linearisation) -> Self {
         let whitened = &linear.whitened;
         let kept = DMatrix::identity(whitened.ncols(), whitened.ncols()) - whitened.tr_mul(whitened);
         let mut deviations = DMatrix::zeros(problem.quantities.len(), whitened.ncols());
@@ -116,12 +116,12 @@ impl Basis {
 impl Reconciliation {
     pub(super) fn new(
         problem: &Problem,
-        readings: &Readings,
+        readings: &Measurements,
         linear: &Linearisation,
         x: &[f64],
         iterations: usize,
     ) -> Result<Self, ReconciliationError> {
-        let basis = Basis::new(problem, readings, linear);
+        let basis = ErrorSpace::new(problem, readings, linear);
         let critical = critical_value(problem.level, basis.checked.iter().filter(|checked| **checked).count());
         let mut quantities: Vec<Reconciled> = x
             .iter()

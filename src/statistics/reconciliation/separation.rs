@@ -1,12 +1,12 @@
 //! Which extra reading would separate two suspects.
 
-use super::result::{Basis, Reconciliation};
+use super::result::{ErrorSpace, Reconciliation};
 use super::subspace::{PARALLEL, sine_squared};
 use nalgebra::DVector;
 
 /// A reading that could be made in addition.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Candidate {
+pub struct CandidateReading {
     /// The quantity. A second, independent reading of one that is measured already may be meant.
     pub quantity: usize,
     /// Standard uncertainty that the reading would have.
@@ -29,13 +29,13 @@ pub struct ExtraReading {
 /// readings that are suspected besides.
 pub(super) fn extra_readings(
     all: &Reconciliation,
-    candidates: &[Candidate],
+    candidates: &[CandidateReading],
     first: usize,
     error: f64,
     others: &[usize],
     left_out: &[usize],
 ) -> Vec<ExtraReading> {
-    let separates = |(at, candidate): (usize, &Candidate)| {
+    let separates = |(at, candidate): (usize, &CandidateReading)| {
         let known = all.quantities.get(candidate.quantity)?.estimate.is_some();
         let usable = known && candidate.uncertainty.is_finite() && candidate.uncertainty > 0.0;
         let extended = Extended { basis: &all.basis, candidate, left_out };
@@ -59,8 +59,8 @@ pub(super) fn extra_readings(
 
 /// The scores with those of an extra reading.
 struct Extended<'a> {
-    basis: &'a Basis,
-    candidate: &'a Candidate,
+    basis: &'a ErrorSpace,
+    candidate: &'a CandidateReading,
     left_out: &'a [usize],
 }
 

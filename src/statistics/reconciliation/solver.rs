@@ -7,7 +7,7 @@
 use super::constraints::Constraints;
 use super::error::ReconciliationError;
 use super::linearisation::Linearisation;
-use super::problem::{Problem, Quantity, Readings};
+use super::problem::{Measurements, Problem, Quantity};
 use super::result::Reconciliation;
 use nalgebra::{DMatrix, DVector};
 
@@ -27,12 +27,12 @@ const STILL_INFERRED: f64 = 1e-9;
 /// What is solved.
 struct System<'a, C> {
     problem: &'a Problem,
-    readings: Readings,
+    readings: Measurements,
     constraints: &'a C,
 }
 
 /// A point of the iteration.
-struct Point {
+struct Iterate {
     /// Adjustments of the readings, in readings of unit variance.
     z: DVector<f64>,
     /// Unmeasured quantities.
@@ -42,7 +42,7 @@ struct Point {
     jacobian: DMatrix<f64>,
 }
 
-impl Point {
+impl Iterate {
     /// The first constraint that has no finite value or derivative here.
     fn fault(&self) -> Option<usize> {
         let finite = |row: usize| {
@@ -106,7 +106,7 @@ fn solve<C: Constraints>(problem: &Problem, constraints: &C) -> Result<Reconcili
 }
 
 impl<C: Constraints> System<'_, C> {
-    fn start(&self) -> Point {
+    fn start(&self) -> Iterate {
         let start = self.readings.unmeasured.iter().map(|index| match self.problem.quantities[*index] {
             Quantity::Measured { value, .. } => value,
             Quantity::Unmeasured { start } => start,
@@ -115,7 +115,7 @@ impl<C: Constraints> System<'_, C> {
         self.point(DVector::zeros(self.readings.measured.len()), u)
     }
 
-    fn point(&self, z: DVector<f64>, u: DVector<f64>) -> Point {
+    fn point(&self, z: DVector<f64>, u: DVector<f64>) -> Iterate {
         let mut x = self.spread(&z, &u);
         for (x, quantity) in x.iter_mut().zip(&self.problem.quantities) {
             if let Quantity::Measured { value, .. } = quantity {
@@ -125,7 +125,7 @@ impl<C: Constraints> System<'_, C> {
         let mut residuals = DVector::zeros(self.constraints.count());
         let mut jacobian = DMatrix::zeros(self.constraints.count(), x.len());
         self.constraints.evaluate(&x, &mut residuals, &mut jacobian);
-        Point { z, u, x, residuals, jacobian }
+        Iterate { z, u, x, residuals, jacobian }
     }
 
     /// Adjustments and unmeasured quantities in the order of all quantities.
@@ -140,7 +140,7 @@ impl<C: Constraints> System<'_, C> {
         all
     }
 
-    fn linearise(&self, point: &Point) -> Linearisation {
+    fn linearise(&self, point: &Iterate) -> Linearisation {
         let size = |(x, quantity): (&f64, &Quantity)| match quantity {
             Quantity::Measured { uncertainty, .. } => x.abs().max(*uncertainty),
             Quantity::Unmeasured { start } => Some(x.abs().max(start.abs())).filter(|size| *size > 0.0).unwrap_or(1.0),
@@ -149,7 +149,7 @@ impl<C: Constraints> System<'_, C> {
         Linearisation::new(&self.readings, sizes, &point.residuals, &point.jacobian, &point.z)
     }
 
-    fn step(&self, linear: &Linearisation, point: &Point) -> Step {
+    fn step(&self, linear: &Linearisation, point: &Iterate) -> Step {
         let z = linear.adjustments() - &point.z;
         let u = linear.unmeasured_step(&self.readings, &z);
         Step { z, u }
@@ -167,7 +167,7 @@ impl<C: Constraints> System<'_, C> {
     }
 
     /// The point after the whole step, or after a part of it that lowers the merit.
-    fn descend(&self, linear: &Linearisation, point: &Point, step: &Step, penalty: &mut f64) -> Option<Point> {
+    fn descend(&self, linear: &Linearisation, point: &Iterate, step: &Step, penalty: &mut f64) -> Option<Iterate> {
         let change = DVector::from_vec(self.spread(&step.z, &step.u));
         let now = point.residual_sum(&linear.scales);
         let left = &point.residuals + &point.jacobian * change;
@@ -176,7 +176,7 @@ impl<C: Constraints> System<'_, C> {
         if gain > 0.0 {
             *penalty = penalty.max(2.0 * (uphill + 0.5 * step.z.norm_squared()) / gain);
         }
-        let merit = |point: &Point| 0.5 * point.z.norm_squared() + *penalty * point.residual_sum(&linear.scales);
+        let merit = |point: &Iterate| 0.5 * point.z.norm_squared() + *penalty * point.residual_sum(&linear.scales);
         let before = merit(point);
         let slope = (uphill - *penalty * gain).min(0.0);
         // Rounding must not look like a rise.

@@ -4,7 +4,7 @@
 //! the reading out removes that direction, and χ² falls by the square of the scores' part along it. Two readings
 //! whose signatures are parallel cannot be told from each other, whatever the data.
 
-use super::result::Basis;
+use super::result::ErrorSpace;
 use nalgebra::{DMatrix, DVector};
 
 /// The square of the sine below which two signatures are parallel.
@@ -21,7 +21,7 @@ pub(super) struct Signatures {
 
 impl Signatures {
     /// Those of the checked readings.
-    pub(super) fn new(basis: &Basis) -> Self {
+    pub(super) fn new(basis: &ErrorSpace) -> Self {
         let places: Vec<usize> = (0..basis.measured.len()).filter(|place| basis.checked[*place]).collect();
         let mut directions = basis.signatures.select_columns(&places);
         for mut direction in directions.column_iter_mut() {

@@ -1,7 +1,7 @@
 //! Bars of one figure, a bar a system, from zero.
 
 use super::drawing::{Anchor, Drawing, place};
-use super::scale::Linear;
+use super::scale::LinearScale;
 use super::series;
 
 /// One bar.
@@ -36,7 +36,7 @@ pub fn bars(width: f64, title: &str, bars: &[Bar]) -> Drawing {
     let room = width - NAMES - TEXT.max(longest as f64 * LETTER + 12.0);
     let values = || bars.iter().filter_map(|bar| bar.value).filter(|value| value.is_finite());
     let (low, high) = values().fold((0.0_f64, 0.0_f64), |(low, high), value| (low.min(value), high.max(value)));
-    let scale = if high > low { Linear::new((low, high), (0.0, room)) } else { None };
+    let scale = if high > low { LinearScale::new((low, high), (0.0, room)) } else { None };
     for (row, bar) in bars.iter().enumerate() {
         let top = head + ROW * row as f64;
         let base = top + 16.0;

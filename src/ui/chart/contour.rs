@@ -4,7 +4,7 @@
 //! no cells without a value.
 
 /// A point on the grid: column and row, with fractions between them.
-pub type Point = (f64, f64);
+pub type GridPoint = (f64, f64);
 
 /// The lines along which a grid's values are `level`, each a run of points; the first and the last are the
 /// same where a line closes. Cells with a corner without a value have none.
@@ -14,7 +14,7 @@ pub type Point = (f64, f64);
 ///
 /// Source: the plane case of Lorensen and Cline, Marching cubes, Computer Graphics 21 (1987) 163.
 #[must_use]
-pub fn lines(values: &[Option<f64>], columns: usize, level: f64) -> Vec<Vec<Point>> {
+pub fn lines(values: &[Option<f64>], columns: usize, level: f64) -> Vec<Vec<GridPoint>> {
     let rows = values.len().checked_div(columns).unwrap_or(0);
     let mut pieces: Vec<(Edge, Edge)> = Vec::new();
     for row in 0..rows.saturating_sub(1) {
@@ -37,7 +37,7 @@ struct Edge {
 }
 
 impl Edge {
-    fn crossing(self, values: &[Option<f64>], columns: usize, level: f64) -> Point {
+    fn crossing(self, values: &[Option<f64>], columns: usize, level: f64) -> GridPoint {
         let value = |column: usize, row: usize| values.get(row * columns + column).copied().flatten().unwrap_or(level);
         let (column, row) = (self.column as f64, self.row as f64);
         let start = value(self.column, self.row);
@@ -101,7 +101,7 @@ fn join(mut pieces: Vec<(Edge, Edge)>) -> Vec<Vec<Edge>> {
 
 /// A run of cells in one row: from this column, so many.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Run {
+pub struct CellRun {
     /// The row.
     pub row: usize,
     /// The first column.
@@ -112,13 +112,13 @@ pub struct Run {
 
 /// The cells of a grid for which `inside` holds, as runs along the rows: few shapes to draw.
 #[must_use]
-pub fn runs<T>(cells: &[T], columns: usize, inside: impl Fn(&T) -> bool) -> Vec<Run> {
-    let mut runs: Vec<Run> = Vec::new();
+pub fn runs<T>(cells: &[T], columns: usize, inside: impl Fn(&T) -> bool) -> Vec<CellRun> {
+    let mut runs: Vec<CellRun> = Vec::new();
     for (row, cells) in cells.chunks(columns.max(1)).enumerate() {
         for (column, _) in cells.iter().enumerate().filter(|(_, cell)| inside(cell)) {
             match runs.last_mut() {
                 Some(run) if run.row == row && run.column + run.length == column => run.length += 1,
-                _ => runs.push(Run { row, column, length: 1 }),
+                _ => runs.push(CellRun { row, column, length: 1 }),
             }
         }
     }

@@ -1,13 +1,13 @@
 //! Lines of several systems over one input, with axes, ticks, units and a legend.
 
 use super::drawing::{Anchor, Drawing, path, place};
-use super::scale::{Linear, Ticks};
+use super::scale::{LinearScale, Ticks};
 use super::series;
 use crate::quantity::format::DecimalMark;
 
 /// One system's line.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Curve {
+pub struct PlottedCurve {
     /// The system's place, which gives letter, mark and dash.
     pub at: usize,
     /// Its name.
@@ -38,7 +38,12 @@ pub(super) const BOTTOM: f64 = 48.0;
 pub(super) const LINE: f64 = 20.0;
 
 /// The frame of a drawing: axes with ticks, grid and labels.
-pub(super) fn frame(drawing: &mut Drawing, (x, across): (Linear, Ticks), (y, up): (Linear, Ticks), labels: Labels<'_>) {
+pub(super) fn frame(
+    drawing: &mut Drawing,
+    (x, across): (LinearScale, Ticks),
+    (y, up): (LinearScale, Ticks),
+    labels: Labels<'_>,
+) {
     let (left, right) = x.range;
     let (bottom, top) = y.range;
     drawing.text((0.0, 16.0), Anchor::Start, 14, labels.title);
@@ -59,7 +64,7 @@ pub(super) fn frame(drawing: &mut Drawing, (x, across): (Linear, Ticks), (y, up)
     drawing.upward((14.0, f64::midpoint(top, bottom)), 13, labels.up);
 }
 
-fn within(scale: Linear, number: f64) -> bool {
+fn within(scale: LinearScale, number: f64) -> bool {
     let (low, high) = (scale.domain.0.min(scale.domain.1), scale.domain.0.max(scale.domain.1));
     let slack = (high - low) * 1e-9;
     (low - slack..=high + slack).contains(&number)
@@ -71,16 +76,16 @@ fn within(scale: Linear, number: f64) -> bool {
 pub fn curves(
     (width, height): (f64, f64),
     inputs: &[f64],
-    curves: &[Curve],
+    curves: &[PlottedCurve],
     now: Option<f64>,
     labels: Labels<'_>,
 ) -> Option<Drawing> {
     let (first, last) = (inputs.first().copied()?, inputs.last().copied()?);
     let (right, bottom) = (width - RIGHT, height - BOTTOM);
-    let x = Linear::new((first, last), (LEFT, right))?;
+    let x = LinearScale::new((first, last), (LEFT, right))?;
     let across = Ticks::new(first.min(last), first.max(last), if width < 500.0 { 4 } else { 7 })?;
     let values = curves.iter().flat_map(|curve| curve.values.iter().flatten().copied());
-    let (y, up) = Linear::around(values, (bottom, TOP), 6)?;
+    let (y, up) = LinearScale::around(values, (bottom, TOP), 6)?;
     let mut drawing = Drawing::new(width, height + LINE * curves.len() as f64, labels.title);
     frame(&mut drawing, (x, across), (y, up), labels);
     if let Some(now) = now.filter(|now| within(x, *now)) {

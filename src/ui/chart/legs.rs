@@ -1,6 +1,6 @@
 //! What passes each station: the streams of the balance, put together by station.
 
-use super::strip_layout::{Leg, Stream};
+use super::strip_layout::{Leg, StripStream};
 use crate::domain::Station;
 use crate::domain::balance::closure::{Node, Stream as Flow, StreamName};
 
@@ -38,13 +38,13 @@ fn leg(streams: &[Flow], station: Station) -> Leg {
     leg
 }
 
-fn add(stream: &mut Stream, solids: f64, water: f64) {
+fn add(stream: &mut StripStream, solids: f64, water: f64) {
     stream.solids += solids;
     stream.water += water;
 }
 
 /// A stream below zero runs the other way, as water that a board loses where it usually takes some up.
-fn signed(with: &mut Stream, against: &mut Stream, solids: f64, water: f64) {
+fn signed(with: &mut StripStream, against: &mut StripStream, solids: f64, water: f64) {
     add(with, solids.max(0.0), water.max(0.0));
     add(against, (-solids).max(0.0), (-water).max(0.0));
 }
@@ -78,8 +78,8 @@ mod tests {
             flow(StreamName::SanderDust, Node::Sander, Node::Outside, 5.0, 0.5),
             flow(StreamName::Board, Node::Saw, Node::Outside, 85.0, 8.5),
         ];
-        let stream = |solids, water| Stream { solids, water };
-        let none = Stream::default();
+        let stream = |solids, water| StripStream { solids, water };
+        let none = StripStream::default();
         let expected = [
             Leg { arrives: stream(100.0, 5.0), added: none, lost: none, goes_on: stream(100.0, 5.0) },
             Leg { arrives: stream(100.0, 5.0), added: stream(0.0, 7.0), lost: none, goes_on: stream(100.0, 12.0) },

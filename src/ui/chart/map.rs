@@ -1,14 +1,14 @@
 //! A figure over two inputs: lines of equal value, and where the recipe can be run.
 
-use super::contour::{Run, lines, runs};
+use super::contour::{CellRun, lines, runs};
 use super::curves::{BOTTOM, LEFT, LINE, Labels, RIGHT, TOP, frame};
 use super::drawing::{Anchor, Drawing, path, place};
-use super::scale::{Linear, Ticks};
+use super::scale::{LinearScale, Ticks};
 use std::fmt::Write as _;
 
 /// How a cell stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Ground {
+pub enum CellStatus {
     /// It can be run, and nothing is unusual.
     Free,
     /// It can be run, but something is outside its usual window.
@@ -19,7 +19,7 @@ pub enum Ground {
 
 /// What is drawn, in the units shown; cells row by row, the first input along the row.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Cells {
+pub struct MapCells {
     /// Values of the first input.
     pub across: Vec<f64>,
     /// Values of the second input.
@@ -27,7 +27,7 @@ pub struct Cells {
     /// The figure; `None` where there is none.
     pub values: Vec<Option<f64>>,
     /// How each cell stands.
-    pub grounds: Vec<Ground>,
+    pub grounds: Vec<CellStatus>,
     /// Edges between the states, as pieces of line.
     pub edges: Vec<[(f64, f64); 2]>,
     /// Where the recipe is.
@@ -60,19 +60,19 @@ fn between(values: &[f64], at: f64) -> f64 {
 
 /// The map; `None` where no cell has a value.
 #[must_use]
-pub fn map((width, height): (f64, f64), cells: &Cells, labels: Labels<'_>, legend: Legend<'_>) -> Option<Drawing> {
+pub fn map((width, height): (f64, f64), cells: &MapCells, labels: Labels<'_>, legend: Legend<'_>) -> Option<Drawing> {
     let ends = |values: &[f64]| Some((values.first().copied()?, values.last().copied()?));
     let (first, last) = ends(&cells.across)?;
     let (low, high) = ends(&cells.up)?;
     let (right, bottom) = (width - RIGHT, height - BOTTOM);
-    let x = Linear::new((first, last), (LEFT, right))?;
-    let y = Linear::new((low, high), (bottom, TOP))?;
+    let x = LinearScale::new((first, last), (LEFT, right))?;
+    let y = LinearScale::new((low, high), (bottom, TOP))?;
     let across = Ticks::new(first.min(last), first.max(last), if width < 500.0 { 4 } else { 7 })?;
     let up = Ticks::new(low.min(high), low.max(high), 6)?;
     let mut drawing = Drawing::new(width, height + LINE * 3.0, labels.title);
     let columns = cells.across.len();
-    for (ground, step, opacity) in [(Ground::Barred, 5.0, 0.7), (Ground::Unusual, 10.0, 0.35)] {
-        let area = |run: &Run| area(cells, (x, y), run);
+    for (ground, step, opacity) in [(CellStatus::Barred, 5.0, 0.7), (CellStatus::Unusual, 10.0, 0.35)] {
+        let area = |run: &CellRun| area(cells, (x, y), run);
         let areas: Vec<_> = runs(&cells.grounds, columns, |cell| *cell == ground).iter().map(area).collect();
         hatch(&mut drawing, &areas, step, opacity);
     }
@@ -127,7 +127,7 @@ fn cross(drawing: &mut Drawing, x: f64, y: f64) {
 }
 
 /// A run of cells as left, top, width and height. A cell reaches half way to its neighbours.
-fn area(cells: &Cells, (x, y): (Linear, Linear), run: &Run) -> [f64; 4] {
+fn area(cells: &MapCells, (x, y): (LinearScale, LinearScale), run: &CellRun) -> [f64; 4] {
     let edge = |values: &[f64], at: f64| between(values, at.clamp(0.0, values.len().saturating_sub(1) as f64));
     let (from, to) = (run.column as f64 - 0.5, (run.column + run.length) as f64 - 0.5);
     let (left, right) = (x.place(edge(&cells.across, from)), x.place(edge(&cells.across, to)));

@@ -4,7 +4,7 @@ use crate::quantity::format::{DecimalMark, full, significant};
 
 /// A straight scale from numbers to places.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Linear {
+pub struct LinearScale {
     /// The numbers at both ends.
     pub domain: (f64, f64),
     /// The places at both ends, in the drawing's units. A range that falls turns the scale round, as an
@@ -12,7 +12,7 @@ pub struct Linear {
     pub range: (f64, f64),
 }
 
-impl Linear {
+impl LinearScale {
     /// A scale. A domain without width is widened around its number, so that one number lies in the middle.
     /// `None` for what is not finite.
     #[must_use]

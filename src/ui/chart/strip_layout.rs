@@ -16,14 +16,14 @@ const MARGIN: f64 = 2.0;
 
 /// Solids and water of a stream, in any unit of mass flow.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
-pub struct Stream {
+pub struct StripStream {
     /// Oven-dry mass flow.
     pub solids: f64,
     /// Water.
     pub water: f64,
 }
 
-impl Stream {
+impl StripStream {
     fn total(self) -> f64 {
         self.solids + self.water
     }
@@ -33,13 +33,13 @@ impl Stream {
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Leg {
     /// What comes from the station before.
-    pub arrives: Stream,
+    pub arrives: StripStream,
     /// What is added here.
-    pub added: Stream,
+    pub added: StripStream,
     /// What leaves the line here.
-    pub lost: Stream,
+    pub lost: StripStream,
     /// What goes on to the next station.
-    pub goes_on: Stream,
+    pub goes_on: StripStream,
 }
 
 /// The outlines of all streams, each the `d` of an SVG path: solids and water apart, and what joins
@@ -65,7 +65,7 @@ pub fn outlines(legs: &[Leg]) -> Outlines {
     let floor = MARGIN + GAP + most * scale;
     for (at, leg) in legs.iter().enumerate() {
         let left = at as f64 * WIDTH;
-        let thick = |stream: Stream| Stream { solids: stream.solids * scale, water: stream.water * scale };
+        let thick = |stream: StripStream| StripStream { solids: stream.solids * scale, water: stream.water * scale };
         let (arrives, goes_on) = (thick(leg.arrives), thick(leg.goes_on));
         let (added, lost) = (thick(leg.added), thick(leg.lost));
         if added.total() > 0.0 {
@@ -92,7 +92,7 @@ pub fn outlines(legs: &[Leg]) -> Outlines {
 
 impl Outlines {
     /// Water above, solids below, each drawn from its upper edge and thickness.
-    fn side(&mut self, stream: Stream, outline: impl Fn(f64, f64) -> String) {
+    fn side(&mut self, stream: StripStream, outline: impl Fn(f64, f64) -> String) {
         let parts = [(&mut self.side_water, 0.0, stream.water), (&mut self.side_solids, stream.water, stream.solids)];
         for (outlines, top, thick) in parts {
             if thick > 0.0 {
@@ -148,8 +148,8 @@ mod tests {
     #![allow(clippy::unwrap_used)]
     use super::*;
 
-    fn stream(solids: f64, water: f64) -> Stream {
-        Stream { solids, water }
+    fn stream(solids: f64, water: f64) -> StripStream {
+        StripStream { solids, water }
     }
 
     /// A blender that adds and a sifter that rejects.

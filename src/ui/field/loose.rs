@@ -1,7 +1,7 @@
 //! A box for a number that belongs to no recipe.
 
 use super::number::{in_brackets, unit_choice};
-use super::number_text::{Offer, entry_offers, entry_other_basis, entry_read_as, in_box};
+use super::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::*;
 use crate::browser::page;
@@ -159,7 +159,7 @@ fn say(
     let entry = entry.get();
     let loose = Loose { name, typed: &entry.text, kind, limit };
     let message = state.with_context(|context| (state.words.loose_entry)(&what, &loose, context));
-    let button = |offer: Offer| {
+    let button = |offer: Suggestion| {
         let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
         let words = format!("{}: {}{unit}", state.words.tools.use_this, offer.text);
         let key = key.to_owned();

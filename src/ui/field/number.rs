@@ -1,7 +1,7 @@
 //! A box for a number: the field is all it needs to know.
 
 use super::choice;
-use super::number_text::{Offer, in_box, offers, other_basis, read_as};
+use super::number_text::{Suggestion, in_box, offers, other_basis, read_as};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::*;
 use crate::browser::page;
@@ -38,7 +38,7 @@ struct Shown {
     /// What a typed unit was read as, and the other basis of a moisture.
     aside: String,
     said: Option<Said>,
-    offers: Vec<Offer>,
+    offers: Vec<Suggestion>,
 }
 
 impl Shown {
@@ -180,7 +180,7 @@ fn beside(state: State, shown: &Shown) -> View {
 /// The finding in words, with a button for each entry that may have been meant.
 fn told(state: State, field: Field, shown: &Shown) -> Option<View> {
     let said = shown.said.clone()?;
-    let button = move |offer: Offer| {
+    let button = move |offer: Suggestion| {
         let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
         let words = format!("{}: {}{unit}", state.words.tools.use_this, offer.text);
         let put = move || {

@@ -64,7 +64,7 @@ pub fn entry_other_basis(entry: &Entry, kind: Kind, units: &Units) -> Option<(Am
 
 /// An entry that may have been meant.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Offer {
+pub struct Suggestion {
     /// The text to put in.
     pub text: String,
     /// The unit beside the box that it is meant with.
@@ -75,24 +75,24 @@ pub struct Offer {
 
 /// The entries that a finding about a field offers in place of what was typed.
 #[must_use]
-pub fn offers(draft: &Draft, field: Field, what: &What, units: &Units) -> Vec<Offer> {
+pub fn offers(draft: &Draft, field: Field, what: &What, units: &Units) -> Vec<Suggestion> {
     draft.entry(field).map_or_else(Vec::new, |entry| entry_offers(entry, what, units))
 }
 
 /// As [`offers`], of a box by itself.
 #[must_use]
-pub fn entry_offers(entry: &Entry, what: &What, units: &Units) -> Vec<Offer> {
+pub fn entry_offers(entry: &Entry, what: &What, units: &Units) -> Vec<Suggestion> {
     match what {
         What::LikelyFraction { meant, .. } | What::NotAllowed { meant: Some(meant), .. } => {
             let unit = units.unit(meant.kind);
-            vec![Offer { text: format::editable(meant.get(unit), units.mark), unit, has_unit: false }]
+            vec![Suggestion { text: format::editable(meant.get(unit), units.mark), unit, has_unit: false }]
         }
         What::Unreadable(ReadError::Ambiguous { decimal, grouped }) => {
             let unit = behind_number(&entry.text);
             let offer = |value: f64| {
                 let number = format::editable(value, units.mark);
                 let text = if unit.is_empty() { number } else { format!("{number} {unit}") };
-                Offer { text, unit: entry.unit, has_unit: !unit.is_empty() }
+                Suggestion { text, unit: entry.unit, has_unit: !unit.is_empty() }
             };
             vec![offer(*decimal), offer(*grouped)]
         }
@@ -119,11 +119,11 @@ mod tests {
     use crate::domain::recipe::check::read_field;
     use crate::domain::{LiquidDraft, LiquidField, Role};
     use crate::quantity::format::DecimalMark;
-    use crate::quantity::kind::System;
+    use crate::quantity::kind::UnitSystem;
 
     fn us() -> Units {
         let mut units = Units::default();
-        units.set_system(System::Us);
+        units.set_system(UnitSystem::Us);
         units
     }
 
@@ -209,6 +209,6 @@ mod tests {
         *typed.entry_mut(field).unwrap() = Entry::typed("65", Unit::PerUnit);
         let what = read_field(&typed, field).unwrap_err();
         let offers = offers(&typed, field, &what, &Units::default());
-        assert_eq!(offers, [Offer { text: "65".to_owned(), unit: Unit::Percent, has_unit: false }]);
+        assert_eq!(offers, [Suggestion { text: "65".to_owned(), unit: Unit::Percent, has_unit: false }]);
     }
 }

@@ -11,10 +11,10 @@ use crate::record::SystemId;
 use crate::record::content::binder_system::SystemDraft;
 use crate::record::limits::LONGEST_NAME;
 use crate::ui::field::number_text::in_box;
-use crate::ui::keep::records;
 use crate::ui::part::amount::joined;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
+use crate::ui::persistence::records;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{State, state};
 use crate::ui::text::unit_shown;
@@ -54,7 +54,7 @@ fn own(state: State) -> View {
     // What is shown of each, so that a system that did not change is not made anew.
     let systems = memo(move || {
         state.library.with(|library| {
-            let own = |system: &&crate::record::content::binder_system::BinderSystem| {
+            let own = |system: &&crate::record::content::binder_system::SystemRevision| {
                 let content = system.content();
                 (system.system(), content.name.clone(), content.note.clone(), content.saved_at, content.liquids.clone())
             };

@@ -11,7 +11,7 @@ use crate::ui::text::unit_shown;
 
 /// How much room a figure takes.
 #[derive(Clone, Copy, PartialEq, Eq)]
-pub enum Size {
+pub enum FigureSize {
     /// One among many.
     Plain,
     /// To be read from two metres.
@@ -38,14 +38,14 @@ pub fn text(state: State, figure: Figure) -> Option<String> {
 }
 
 /// A figure in its cell. It takes no room where the recipe does not give it.
-pub fn figure(figure: Figure, size: Size) -> View {
+pub fn figure(figure: Figure, size: FigureSize) -> View {
     let state = state();
     let words = (state.words.figure)(figure);
     cell(figure, words.label.to_owned().into(), words.note, size)
 }
 
 /// A figure in its cell, under another label than its usual one.
-pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Size) -> View {
+pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: FigureSize) -> View {
     let state = state();
     let there = state
         .cell(move || state.shown.with(|shown| shown.case.as_ref().is_some_and(|case| case.figure(figure).is_some())));
@@ -54,7 +54,7 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
     let (label_id, working_id) = (format!("figure-{key}"), format!("working-{key}"));
     el("div")
         .class("figure")
-        .class_if("big", size == Size::Big)
+        .class_if("big", size == FigureSize::Big)
         .class_if("open", move || open.get())
         .set("hidden", move || !there.get())
         .child(
@@ -88,10 +88,10 @@ pub fn cell(figure: Figure, label: Signal<String>, note: &'static str, size: Siz
 
 /// Number and unit of a figure. Where they are big, the unit is smaller, so that the number is what is
 /// seen.
-pub fn value(state: State, figure: Figure, unit: Option<fn(State) -> Unit>, size: Size) -> View {
+pub fn value(state: State, figure: Figure, unit: Option<fn(State) -> Unit>, size: FigureSize) -> View {
     let unit = move || unit.map(|unit| unit(state));
     let number = move || parts(state, figure, unit()).0;
-    let number = if size == Size::Big { state.first_cell(number) } else { state.cell(number) };
+    let number = if size == FigureSize::Big { state.first_cell(number) } else { state.cell(number) };
     let symbol = state.cell(move || match parts(state, figure, unit()).1 {
         none if none.is_empty() => none,
         symbol => format!("\u{a0}{symbol}"),
@@ -100,6 +100,6 @@ pub fn value(state: State, figure: Figure, unit: Option<fn(State) -> Unit>, size
 }
 
 /// A list of figures. Those that the recipe does not give are left out.
-pub fn list(figures: &[Figure], size: Size) -> View {
+pub fn list(figures: &[Figure], size: FigureSize) -> View {
     el("dl").class("figures").child(figures.iter().map(|each| figure(*each, size)).collect::<View>()).view()
 }

@@ -36,7 +36,7 @@ pub fn mark(grade: Grade) -> View {
         .view()
 }
 
-/// How grave, what happened, and how to mend it.
+/// How grave, what happened, and how to fix it.
 pub fn says(said: Said) -> View {
     told(said.finding.grade, said.message)
 }
@@ -52,6 +52,6 @@ pub fn told(grade: Grade, message: Message) -> View {
         .text(" ")
         .child(message.what)
         .text(" ")
-        .child(message.mend)
+        .child(message.fix)
         .view()
 }

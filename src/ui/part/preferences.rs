@@ -3,7 +3,7 @@
 use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
 use crate::quantity::format::DecimalMark;
-use crate::quantity::kind::System;
+use crate::quantity::kind::UnitSystem;
 use crate::record::content::settings::Theme;
 use crate::ui::field::choice::{Choice, labelled, select};
 use crate::ui::signal::{Signal, memo};
@@ -44,11 +44,11 @@ fn system() -> View {
     let asked = Asked {
         id: "system",
         label: words.tools.units,
-        choices: vec![("metric", (words.system)(System::Metric)), ("us", (words.system)(System::Us))],
+        choices: vec![("metric", (words.system)(UnitSystem::Metric)), ("us", (words.system)(UnitSystem::Us))],
     };
-    let now = memo(move || if state.units.get().system == System::Us { "us" } else { "metric" }.to_owned());
+    let now = memo(move || if state.units.get().system == UnitSystem::Us { "us" } else { "metric" }.to_owned());
     let choose = Callback::new(move |value: String| {
-        let system = if value == "us" { System::Us } else { System::Metric };
+        let system = if value == "us" { UnitSystem::Us } else { UnitSystem::Metric };
         state.settings.update(|settings| settings.units.set_system(system));
     });
     select(asked.id.to_owned(), Signal::stored(asked.label.to_owned()), asked.choices(), now, choose)

@@ -7,7 +7,7 @@ use crate::domain::balance::closure::streams;
 use crate::domain::{Grade, Station};
 use crate::quantity::{Amount, Kind};
 use crate::ui::chart::legs::legs;
-use crate::ui::chart::strip_layout::{HEIGHT, Leg, Outlines, Stream, WIDTH, outlines};
+use crate::ui::chart::strip_layout::{HEIGHT, Leg, Outlines, StripStream, WIDTH, outlines};
 use crate::ui::part::amount::with_unit;
 use crate::ui::signal::{RwSignal, Signal, effect};
 use crate::ui::state::{State, state};
@@ -88,7 +88,7 @@ fn station_button(state: State, station: Station, at: usize, (legs, none): (Sign
                 .child(el("span").class("grade").child((state.words.grade)(grade)))
         })
     };
-    let passes = move |kind: Kind, mass: fn(&Stream) -> f64| {
+    let passes = move |kind: Kind, mass: fn(&StripStream) -> f64| {
         move || {
             let mass = legs.with(|legs| legs.get(at).map(|leg| mass(&leg.goes_on)))?;
             Some(with_unit(state, Amount::from_base(kind, mass), None))
@@ -187,8 +187,8 @@ pub fn table() -> View {
         .view()
 }
 
-fn sum(one: Stream, other: Stream) -> Stream {
-    Stream { solids: one.solids + other.solids, water: one.water + other.water }
+fn sum(one: StripStream, other: StripStream) -> StripStream {
+    StripStream { solids: one.solids + other.solids, water: one.water + other.water }
 }
 
 /// A difference that is only rounding is none.

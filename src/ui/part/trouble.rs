@@ -3,15 +3,15 @@
 use super::finding::mark;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::Grade;
-use crate::ui::keep;
-use crate::ui::state::{Trouble, WayOut, state};
+use crate::ui::persistence;
+use crate::ui::state::{StorageProblem, WayOut, state};
 
 /// The trouble, until it is mended or closed.
 pub fn trouble() -> View {
     let state = state();
     let tools = &state.words.tools;
-    let told = move |Trouble { message, way_out }: Trouble| {
-        let mend = way_out.map(|way| match way {
+    let told = move |StorageProblem { message, way_out }: StorageProblem| {
+        let fix = way_out.map(|way| match way {
             WayOut::ToFile => button().on_click(move || state.give_out()).child(tools.save_to_file_now).view(),
             WayOut::AllToFile => {
                 let words = state.words.library_page.save_library;
@@ -30,18 +30,18 @@ pub fn trouble() -> View {
                     .text(" ")
                     .child(el("strong").child(message.what))
                     .text(" ")
-                    .child(message.mend),
+                    .child(message.fix),
             )
             .child(
                 el("div")
                     .class("actions")
-                    .child(mend)
+                    .child(fix)
                     .child(button().on_click(move || state.trouble.set(None)).child(tools.close)),
             )
     };
     let newer = move || {
         state.newer.get().then(|| {
-            let use_it = button().on_click(move || keep::use_newer(state)).child(tools.use_newer);
+            let use_it = button().on_click(move || persistence::use_newer(state)).child(tools.use_newer);
             el("div").class("finding note").child(el("p").child(mark(Grade::Note)).text(" ").child(tools.newer)).child(
                 el("div")
                     .class("actions")

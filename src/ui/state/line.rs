@@ -3,13 +3,16 @@
 use crate::browser::clock;
 use crate::domain::line::{CheckedLine, LineBook, LineField, check_line, example_line};
 use crate::domain::recipe::example::example;
+use crate::record::content::line::LINE;
+use crate::record::document::step::DocumentStep;
 use crate::record::{CheckId, CheckRecord, LineRecord};
+use crate::ui::history::History;
 use crate::ui::signal::{Memo, RwSignal, memo};
 use std::collections::BTreeSet;
 
 /// A part of the page. One is shown at a time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Section {
+pub enum LineSection {
     /// What every pump has to be set to.
     Sheet,
     /// Pumps and their catch tests.
@@ -24,12 +27,14 @@ pub enum Section {
     Change,
     /// A new delivery of a liquid.
     Delivery,
+    /// The mass balance of a shift or a week.
+    Period,
 }
 
-impl Section {
+impl LineSection {
     /// All of them, in the order of the page.
-    pub const ALL: &'static [Section] =
-        &[Self::Sheet, Self::Pumps, Self::Card, Self::Running, Self::Tanks, Self::Change, Self::Delivery];
+    pub const ALL: &'static [LineSection] =
+        &[Self::Sheet, Self::Pumps, Self::Card, Self::Running, Self::Tanks, Self::Change, Self::Delivery, Self::Period];
 
     /// Where a field is entered.
     #[must_use]
@@ -45,6 +50,7 @@ impl Section {
             LineField::Transport(_) => Self::Change,
             LineField::Table(_) => Self::Card,
             LineField::Delivery(_) => Self::Delivery,
+            LineField::Period(_) | LineField::PeriodLiquid(..) => Self::Period,
         }
     }
 }
@@ -66,6 +72,7 @@ pub struct LineState {
     pub struck: RwSignal<BTreeSet<CheckId>>,
     /// The time, milliseconds since 1970, while the page is shown.
     pub now: RwSignal<u64>,
+    history: RwSignal<History<LineRecord, String>>,
 }
 
 impl LineState {
@@ -81,6 +88,7 @@ impl LineState {
             log: RwSignal::new(Vec::new()),
             struck: RwSignal::new(BTreeSet::new()),
             now: RwSignal::new(clock::now()),
+            history: RwSignal::new(History::default()),
         }
     }
 
@@ -89,19 +97,69 @@ impl LineState {
         self.record.with(|record| act(&record.book))
     }
 
-    /// Changes what was typed.
+    /// Changes what was typed, as a step that can be taken back.
     pub fn edit(&self, change: impl FnOnce(&mut LineBook)) {
-        self.record.update(|record| change(&mut record.book));
+        self.step(None, |record| change(&mut record.book));
+    }
+
+    /// The same while something is typed into one box, which `session` names: all of it is one step.
+    pub fn type_into(&self, session: String, change: impl FnOnce(&mut LineBook)) {
+        self.step(Some(session), |record| change(&mut record.book));
+    }
+
+    /// Changes all that is kept of the line, as a step that can be taken back by itself.
+    pub fn change(&self, change: impl FnOnce(&mut LineRecord)) -> DocumentStep<LineRecord> {
+        let before = self.record.get_untracked();
+        self.step(None, change);
+        DocumentStep { before, after: self.record.get_untracked() }
+    }
+
+    fn step(&self, session: Option<String>, change: impl FnOnce(&mut LineRecord)) {
+        self.history.update(|history| history.before(session, || self.record.get_untracked()));
+        self.record.update(change);
+    }
+
+    /// Takes one step back and leaves what came after it.
+    pub fn take_back(&self, step: &DocumentStep<LineRecord>) {
+        let then = step.taken_back(&LINE, &self.record.get_untracked());
+        self.step(None, |record| *record = then);
+    }
+
+    /// Takes the last step back.
+    pub fn undo(&self) {
+        if let Some(before) = self.history.try_update(|history| history.undo(|| self.record.get_untracked())).flatten()
+        {
+            self.record.set(before);
+        }
+    }
+
+    /// Goes a step forward again.
+    pub fn redo(&self) {
+        if let Some(after) = self.history.try_update(|history| history.redo(|| self.record.get_untracked())).flatten() {
+            self.record.set(after);
+        }
+    }
+
+    /// Whether there is a step to take back.
+    #[must_use]
+    pub fn can_undo(&self) -> bool {
+        self.history.with(History::can_undo)
+    }
+
+    /// Whether there is a step to go forward to.
+    #[must_use]
+    pub fn can_redo(&self) -> bool {
+        self.history.with(History::can_redo)
     }
 
     /// Shows a section.
-    pub fn show(&self, section: Section) {
-        self.section.set(Section::ALL.iter().position(|other| *other == section).unwrap_or(0));
+    pub fn show(&self, section: LineSection) {
+        self.section.set(LineSection::ALL.iter().position(|other| *other == section).unwrap_or(0));
     }
 }
 
 /// The line of the example.
 #[must_use]
-pub fn taught() -> LineRecord {
+pub fn example_line_record() -> LineRecord {
     LineRecord { book: example_line(&example()), example: true, ..LineRecord::default() }
 }

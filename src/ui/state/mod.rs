@@ -66,13 +66,13 @@ pub struct Notice {
 pub struct Said {
     /// The finding.
     pub finding: Finding,
-    /// What happened, and how to mend it.
+    /// What happened, and how to fix it.
     pub message: Message,
 }
 
 /// What went wrong with keeping things.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Trouble {
+pub struct StorageProblem {
     /// In words.
     pub message: Message,
     /// What helps, as a button.
@@ -108,7 +108,7 @@ pub struct Shown {
 }
 
 /// The documents that were open when the app was left.
-pub struct Opened {
+pub struct OpenDocuments {
     /// The recipe.
     pub recipe: OpenDraft,
     /// The line.
@@ -163,7 +163,7 @@ pub struct State {
     /// Told while records were being written: shown once they are on the disk.
     pub held: StoredValue<Option<Notice>>,
     /// What went wrong with keeping things, until it goes right again.
-    pub trouble: RwSignal<Option<Trouble>>,
+    pub trouble: RwSignal<Option<StorageProblem>>,
     /// The recipe as a link; `None` where the browser cannot make one.
     pub link: RwSignal<Option<String>>,
     /// The library file on a shared drive.
@@ -198,11 +198,11 @@ impl State {
     pub fn new(
         library: BrowserLibrary,
         settings: Settings,
-        open: Opened,
+        open: OpenDocuments,
         documents: Documents,
-        trouble: Option<Trouble>,
+        trouble: Option<StorageProblem>,
     ) -> Self {
-        let Opened { recipe: open, line, mix, compare, system } = open;
+        let OpenDocuments { recipe: open, line, mix, compare, system } = open;
         let (mix, compare, line) = (RwSignal::new(mix), CompareState::new(compare), LineState::new(line));
         let settings = RwSignal::new(settings);
         let draft = RwSignal::new(open.draft);
@@ -278,7 +278,7 @@ impl State {
 
     /// The recipe as it stands on the page. Follows no change.
     #[must_use]
-    pub fn at_hand(&self) -> OpenDraft {
+    pub fn current_recipe(&self) -> OpenDraft {
         OpenDraft {
             from: self.from.get_untracked(),
             title: self.title.get_untracked(),
@@ -289,7 +289,7 @@ impl State {
     }
 
     fn before(&self) -> Before {
-        (self.opened.get_untracked(), self.at_hand())
+        (self.opened.get_untracked(), self.current_recipe())
     }
 
     /// Keeps the result as it is before a step, if there is one.
@@ -301,14 +301,14 @@ impl State {
     }
 
     /// What is on the page is of another opening from here on: an old result never outlives its recipe.
-    fn go_over_to(&self, opened: u32) {
+    fn switch_document(&self, opened: u32) {
         if self.opened.get_untracked() != opened {
             self.settled.set(None);
             self.opened.set(opened);
         }
     }
 
-    fn lay(&self, recipe: OpenDraft) {
+    fn load(&self, recipe: OpenDraft) {
         self.from.set(recipe.from);
         self.example.set(recipe.example);
         self.title.set(recipe.title);
@@ -318,7 +318,7 @@ impl State {
     /// What another tab has typed into the recipe.
     pub fn follow_tab(&self, recipe: OpenDraft) {
         self.remark.set(recipe.remark.clone());
-        self.lay(recipe);
+        self.load(recipe);
     }
 
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
@@ -377,6 +377,24 @@ impl State {
         self.step(|history| history.redo(|| self.before()));
     }
 
+    /// Takes back the last step of the page that is open: never that of another one.
+    pub fn undo_on_page(&self) {
+        match self.page.get_untracked() {
+            Page::Recipe => self.undo(),
+            Page::Line => self.line.undo(),
+            _ => {}
+        }
+    }
+
+    /// Goes forward again on the page that is open.
+    pub fn redo_on_page(&self) {
+        match self.page.get_untracked() {
+            Page::Recipe => self.redo(),
+            Page::Line => self.line.redo(),
+            _ => {}
+        }
+    }
+
     fn step(&self, way: impl FnOnce(&mut History<Before, Session>) -> Option<Before>) {
         let restored = self.history.try_update(way).flatten();
         let Some((opened, mut recipe)) = restored else { return };
@@ -384,8 +402,8 @@ impl State {
             // What is typed is taken back, and not that it was saved meanwhile.
             (recipe.from, recipe.example) = (self.from.get_untracked(), self.example.get_untracked());
         }
-        self.go_over_to(opened);
-        self.lay(recipe);
+        self.switch_document(opened);
+        self.load(recipe);
     }
 
     /// Whether there is a step to take back.
@@ -405,10 +423,10 @@ impl State {
         self.set_aside_unsaved();
         self.history.update(|history| history.before(None, || self.before()));
         self.openings.update_value(|openings| *openings += 1);
-        self.go_over_to(self.openings.get_value());
+        self.switch_document(self.openings.get_value());
         self.naming.set(false);
         self.remark.set(recipe.remark.clone());
-        self.lay(recipe);
+        self.load(recipe);
     }
 
     /// Tells something for a while.

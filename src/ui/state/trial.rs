@@ -48,7 +48,7 @@ impl Bench {
     }
 
     /// Puts another trial on the page.
-    pub fn lay(&self, open: OpenTrial) {
+    pub fn load(&self, open: OpenTrial) {
         self.run.set(0);
         self.batch.set(1);
         self.opening.update(|opening| *opening += 1);

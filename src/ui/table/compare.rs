@@ -1,11 +1,11 @@
 //! Systems side by side, what was assumed, and how sure the figures are.
 
 use super::without_conversion;
-use crate::domain::compare::side::{SideBySide, System};
+use crate::domain::compare::side::{ComparedSystem, SideBySide};
 use crate::domain::compare::uncertainty::agreement::{compare, is_exact};
 use crate::domain::compare::uncertainty::budget::Budget;
 use crate::domain::compare::uncertainty::input_uncertainty::width_in;
-use crate::domain::compare::uncertainty::study::{Asked, Study, Uncertain};
+use crate::domain::compare::uncertainty::study::{RequestedFigure, Study, UncertainInput};
 use crate::domain::recipe::check::read_field;
 use crate::domain::{Field, LiquidField};
 use crate::quantity::number::read;
@@ -31,7 +31,7 @@ fn labelled(label: &str, note: &str) -> String {
 
 /// The systems side by side in the units chosen, and what each has more than the reference as formulas.
 #[must_use]
-pub fn side_by_side(systems: &[System], side: &SideBySide, words: &Words, context: &Context<'_>) -> Table {
+pub fn side_by_side(systems: &[ComparedSystem], side: &SideBySide, words: &Words, context: &Context<'_>) -> Table {
     let names = &words.compare.sheet;
     let others: Vec<usize> = (0..systems.len()).filter(|at| *at != side.reference).collect();
     let mut head = vec![Cell::heading(names.figure), Cell::heading(names.unit)];
@@ -64,7 +64,7 @@ pub fn side_by_side(systems: &[System], side: &SideBySide, words: &Words, contex
 
 /// A number as entered, in `unit`: as it was typed where it was typed in that unit, else converted, without the digits
 /// that the conversion alone brings in. `None` where it is blank or not allowed.
-fn entered(system: &System, field: Field, unit: Unit) -> Option<f64> {
+fn entered(system: &ComparedSystem, field: Field, unit: Unit) -> Option<f64> {
     let base = read_field(&system.draft, field).ok().flatten()?;
     let entry = system.draft.entry(field)?;
     let typed = read(&entry.text, system.draft.kind(field), entry.unit).ok()?;
@@ -76,7 +76,7 @@ fn entered(system: &System, field: Field, unit: Unit) -> Option<f64> {
 
 /// What was entered for each system, in the units chosen; empty where it is blank or not readable.
 #[must_use]
-pub fn assumptions(systems: &[System], words: &Words, context: &Context<'_>) -> Table {
+pub fn assumptions(systems: &[ComparedSystem], words: &Words, context: &Context<'_>) -> Table {
     let names = &words.compare.sheet;
     let mut head = vec![Cell::heading(names.input), Cell::heading(names.unit)];
     head.extend(systems.iter().map(|system| Cell::heading(&system.name)));
@@ -113,7 +113,7 @@ fn line(label: String, kind: Kind, values: &[Option<f64>], context: &Context<'_>
 
 /// A figure with its uncertainty by both methods.
 #[derive(Debug, Clone, Copy)]
-pub struct Measured<'a> {
+pub struct FigureUncertainty<'a> {
     /// First order.
     pub budget: &'a Budget,
     /// Monte Carlo, once it is done.
@@ -126,9 +126,9 @@ pub struct Measured<'a> {
 /// their differences are as the study has them.
 #[must_use]
 pub fn uncertainty(
-    figures: &[Measured<'_>],
+    figures: &[FigureUncertainty<'_>],
     study: &Study,
-    systems: &[System],
+    systems: &[ComparedSystem],
     seed: u64,
     words: &Words,
     context: &Context<'_>,
@@ -186,7 +186,12 @@ pub fn uncertainty(
 
 /// The share of each source in the variance of each figure, in %: a row a figure, a column a source.
 #[must_use]
-pub fn shares(figures: &[Measured<'_>], sources: &[Uncertain], systems: &[System], words: &Words) -> Table {
+pub fn shares(
+    figures: &[FigureUncertainty<'_>],
+    sources: &[UncertainInput],
+    systems: &[ComparedSystem],
+    words: &Words,
+) -> Table {
     let names = &words.compare.sheet;
     let mut head = vec![Cell::heading(names.share)];
     head.extend(sources.iter().map(|source| Cell::heading((words.compare.uncertain)(source, systems))));
@@ -218,11 +223,13 @@ pub fn stacked(tables: Vec<Table>) -> Table {
 }
 
 /// "Water dose: UF", "Water dose: UF − pMDI".
-fn asked(asked: Asked, systems: &[System], words: &Words) -> String {
+fn asked(asked: RequestedFigure, systems: &[ComparedSystem], words: &Words) -> String {
     let label = (words.compare.output)(asked.output()).label;
     let name = |at: usize| systems.get(at).map_or("", |system| system.name.as_str());
     match asked {
-        Asked::Of { system, .. } => format!("{label}: {}", name(system)),
-        Asked::Difference { system, reference, .. } => format!("{label}: {} − {}", name(system), name(reference)),
+        RequestedFigure::Of { system, .. } => format!("{label}: {}", name(system)),
+        RequestedFigure::Difference { system, reference, .. } => {
+            format!("{label}: {} − {}", name(system), name(reference))
+        }
     }
 }

@@ -3,7 +3,7 @@
 use super::without_conversion;
 use crate::domain::compare::capacity::exceeded;
 use crate::domain::compare::economy::costs::{Economy, Switch, SystemEconomy};
-use crate::domain::compare::side::System;
+use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::unpriced::missing;
 use crate::quantity::{Amount, Kind, Unit};
 use crate::record::table::{Cell, Table};
@@ -17,7 +17,7 @@ fn number(value: Option<f64>, decimals: u8) -> Cell {
 /// The economy of each system, and what changing from the reference to it brings.
 #[must_use]
 pub fn economy(
-    systems: &[System],
+    systems: &[ComparedSystem],
     economies: &[SystemEconomy],
     (economy, reference): (&Economy, usize),
     words: &Words,
@@ -79,7 +79,7 @@ pub fn economy(
 
 /// What limits each system, and the prices that it lacks: system, what, asked, limit, unit.
 #[must_use]
-pub fn limits(systems: &[System], words: &Words, context: &Context<'_>) -> Table {
+pub fn limits(systems: &[ComparedSystem], words: &Words, context: &Context<'_>) -> Table {
     let names = &words.compare.economy;
     let head = [names.system, names.limited_by, names.asked, names.limit, words.compare.sheet.unit];
     let mut rows = vec![head.map(Cell::heading).to_vec()];
@@ -112,8 +112,8 @@ pub fn limits(systems: &[System], words: &Words, context: &Context<'_>) -> Table
 pub fn answers(asked: &[(String, Message)], words: &Words) -> Table {
     let names = &words.compare.economy;
     let mut rows = vec![[names.question, names.answer].map(Cell::heading).to_vec()];
-    rows.extend(asked.iter().map(|(question, Message { what, mend })| {
-        vec![Cell::text(question), Cell::text(format!("{what} {mend}").trim())]
+    rows.extend(asked.iter().map(|(question, Message { what, fix })| {
+        vec![Cell::text(question), Cell::text(format!("{what} {fix}").trim())]
     }));
     Table { name: names.answers.to_owned(), rows, frozen: 1 }
 }

@@ -25,7 +25,7 @@ pub fn emission(sheet: &EmissionSheet, words: &Words) -> Table {
             }
             Err(error) => {
                 let message = (names.error)(error);
-                let said = format!("{} {}", message.what, message.mend);
+                let said = format!("{} {}", message.what, message.fix);
                 cells.extend([Cell::Empty, Cell::Empty, Cell::text(said)]);
             }
         }

@@ -10,6 +10,6 @@ mod compare;
 mod economy;
 mod emission;
 
-pub use compare::{Measured, assumptions, shares, side_by_side, stacked, uncertainty};
+pub use compare::{FigureUncertainty, assumptions, shares, side_by_side, stacked, uncertainty};
 pub use economy::{answers, economy, limits};
 pub use emission::emission;

@@ -5,16 +5,16 @@ use super::compare_emission::EmissionWords;
 use super::{ComparePage, Context, FieldWords, FigureWords, Message};
 use crate::domain::Field;
 use crate::domain::compare::Output;
-use crate::domain::compare::break_even::{BreakEvenAnswer, NoPrice};
+use crate::domain::compare::break_even::{BreakEvenAnswer, BreakEvenError};
 use crate::domain::compare::feasibility::Obstacle;
-use crate::domain::compare::range::NoRange;
-use crate::domain::compare::side::{Belongs, Difference, NotSideBySide, System};
-use crate::domain::compare::solve_for::{Answer, NoAnswer};
-use crate::domain::compare::uncertainty::agreement::{Agreement, Why};
+use crate::domain::compare::range::RangeError;
+use crate::domain::compare::side::{Belongs, ComparedSystem, SideBySideError, SystemDifference};
+use crate::domain::compare::solve_for::{SolveForError, SolvedInput};
+use crate::domain::compare::uncertainty::agreement::{Agreement, DisagreementCause};
 use crate::domain::compare::uncertainty::budget::Improvement;
 use crate::domain::compare::uncertainty::input_uncertainty::Form;
 use crate::domain::compare::uncertainty::instrument::Instrument;
-use crate::domain::compare::uncertainty::study::{NoStudy, Uncertain};
+use crate::domain::compare::uncertainty::study::{StudyError, UncertainInput};
 use crate::quantity::{Amount, Kind};
 
 /// The words of the comparison.
@@ -27,7 +27,7 @@ pub struct CompareWords {
     /// What a difference belongs to.
     pub belongs: fn(Belongs) -> &'static str,
     /// What differs between systems beside their liquids, each system by its name, and what to do.
-    pub difference: fn(&Difference, &[System], &Context<'_>) -> Message,
+    pub difference: fn(&SystemDifference, &[ComparedSystem], &Context<'_>) -> Message,
     /// The page.
     pub page: ComparePage,
     /// The economy of a change, limits and answers.
@@ -37,19 +37,19 @@ pub struct CompareWords {
     /// Sheets and headings of what is taken away.
     pub sheet: SheetWords,
     /// Why systems cannot stand side by side.
-    pub not_side_by_side: fn(NotSideBySide) -> Message,
+    pub not_side_by_side: fn(SideBySideError) -> Message,
     /// Prices that a system has no cost without; `None` where all are there.
-    pub unpriced: fn(&System) -> Option<Message>,
+    pub unpriced: fn(&ComparedSystem) -> Option<Message>,
     /// What a solved-for input comes to, and how it was found. The context's draft is the system's.
-    pub answer: fn(&Answer, &Context<'_>) -> Message,
+    pub answer: fn(&SolvedInput, &Context<'_>) -> Message,
     /// Why nothing can be solved for. The context's draft is the system's.
-    pub no_answer: fn(NoAnswer, Field, Output, &Context<'_>) -> Message,
+    pub no_answer: fn(SolveForError, Field, Output, &Context<'_>) -> Message,
     /// The price at which two systems, named, cost the same. The context's draft is the first one's.
-    pub break_even: fn(&BreakEvenAnswer, Field, [&System; 2], &Context<'_>) -> Message,
+    pub break_even: fn(&BreakEvenAnswer, Field, [&ComparedSystem; 2], &Context<'_>) -> Message,
     /// Why there is no such price.
-    pub no_price: fn(&NoPrice, [&System; 2]) -> Message,
+    pub no_price: fn(&BreakEvenError, [&ComparedSystem; 2]) -> Message,
     /// Why there is no range to sweep.
-    pub no_range: fn(NoRange) -> Message,
+    pub no_range: fn(RangeError) -> Message,
     /// A limit of a system, by its name, between two values of the input.
     pub limited: fn(&str, Obstacle, [Amount; 2], &Context<'_>) -> String,
     /// What a stated ± means: label and hint.
@@ -57,15 +57,15 @@ pub struct CompareWords {
     /// What a number comes from.
     pub instrument: fn(Instrument) -> &'static str,
     /// A source of uncertainty by its instrument and what it acts on.
-    pub uncertain: fn(&Uncertain, &[System]) -> String,
+    pub uncertain: fn(&UncertainInput, &[ComparedSystem]) -> String,
     /// Why there is no uncertainty to show.
-    pub no_study: fn(NoStudy, &[System]) -> Message,
+    pub no_study: fn(StudyError, &[ComparedSystem]) -> Message,
     /// Whether both methods agree.
     pub agreement: fn(&Agreement) -> Message,
     /// The same in a few words with the reasons, for a table.
     pub agreement_note: fn(&Agreement, &Context<'_>) -> String,
     /// Why both methods differ.
-    pub why: fn(Why, &Context<'_>) -> String,
+    pub why: fn(DisagreementCause, &Context<'_>) -> String,
     /// Which source to improve first: the source in words, then the figure's label; what it brings, around
     /// this value of the figure.
     pub improve: fn(&Improvement, [&str; 2], Width, &Context<'_>) -> Message,

@@ -1,7 +1,7 @@
 //! Words of the economy of a change, of limits and of answers that are taken away.
 
 use super::FieldWords;
-use crate::domain::compare::economy::field::EconomyField;
+use crate::domain::compare::economy::field::{EconomyField, SystemEconomyField};
 
 /// Labels and headings.
 #[derive(Debug, Clone, Copy)]
@@ -9,6 +9,8 @@ use crate::domain::compare::economy::field::EconomyField;
 pub struct EconomyWords {
     /// Label, with its unit after the currency, and hint of a field.
     pub field: fn(EconomyField) -> FieldWords,
+    /// The same of a field that each system has of its own.
+    pub system_field: fn(SystemEconomyField) -> FieldWords,
     pub title: &'static str,
     pub hint: &'static str,
     pub materials: &'static str,

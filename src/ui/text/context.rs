@@ -28,13 +28,13 @@ pub struct Loose<'a> {
     pub limit: Limit,
 }
 
-/// What happened, and how to mend it: whole sentences each.
+/// What happened, and how to fix it: whole sentences each.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Message {
     /// What happened, naming the field or the liquid.
     pub what: String,
-    /// How to mend it.
-    pub mend: String,
+    /// How to fix it.
+    pub fix: String,
 }
 
 /// The words of a field. Its letter in formulas is no word:

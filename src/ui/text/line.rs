@@ -2,11 +2,11 @@
 
 use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::line::changeover::{Downstream, Stop};
-use crate::domain::line::step::{Change, Pipe, Why};
+use crate::domain::line::step::{Change, Pipe, StepReason};
 use crate::domain::line::{
-    Check, DensitySplit, Fed, FlowSource, Help, LineBook, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
-    LineReconciliation, Metering, Model, PumpCorrection, PumpDraft, RSquared, RangeStatus, ReadingWay, RunFigure,
-    SettingUnit, TableRows, TankDraft, TankWay,
+    Check, Fed, FlowSource, Help, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace,
+    LineQuantity, LineReconciliation, Metering, Model, PeriodBalance, PeriodLiquidId, PumpCorrection, PumpDraft,
+    RSquared, RangeStatus, ReadingWay, RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use std::borrow::Cow;
@@ -53,9 +53,13 @@ pub struct LineWords {
     /// Which reading to distrust, and what to do next.
     pub verdict: fn(&LineReconciliation, &LineContext<'_>) -> Message,
     /// A density deviation by its parts, and what to correct.
-    pub split: fn(&DensitySplit, &LineContext<'_>) -> Message,
+    pub split: fn(&LineDensitySplit, &LineContext<'_>) -> Message,
+    /// Which meter drifts over a period, and what to do next.
+    pub period: fn(&PeriodBalance, &LineContext<'_>) -> Message,
+    /// What a liquid of a period is called.
+    pub period_liquid: fn(PeriodLiquidId, &LineBook) -> String,
     /// Why a step stands where it stands, as a sentence.
-    pub why: fn(Why) -> &'static str,
+    pub why: fn(StepReason) -> &'static str,
     /// What changes in a step, as a line to act on.
     pub change: fn(&Change, &LineContext<'_>) -> String,
     /// What changes at former or press, as a line to act on.

@@ -46,7 +46,7 @@ use crate::domain::working::{Constant, Ground};
 use crate::domain::{
     BoardKind, DoseWay, Draft, Faces, Field, Figure, Finding, Furnish, Grade, Role, Station, Substance, What,
 };
-use crate::quantity::kind::System;
+use crate::quantity::kind::UnitSystem;
 use crate::quantity::{Dimension, Kind};
 use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, StoreError};
@@ -68,9 +68,9 @@ pub struct Words {
     pub figure: fn(Figure) -> FigureWords,
     /// What a liquid is called: its own name, or what it is while it has none.
     pub liquid: fn(&LiquidDraft) -> Cow<'_, str>,
-    /// What was found, and how to mend it.
+    /// What was found, and how to fix it.
     pub finding: fn(&Finding, &Context<'_>) -> Message,
-    /// What is wrong or unusual with an entry outside the recipe, and how to mend it.
+    /// What is wrong or unusual with an entry outside the recipe, and how to fix it.
     pub loose_entry: fn(&What, &Loose<'_>, &Context<'_>) -> Message,
     /// How grave a finding is, in one word or two.
     pub grade: fn(Grade) -> &'static str,
@@ -105,7 +105,7 @@ pub struct Words {
     /// What a unit measures.
     pub dimension: fn(Dimension) -> &'static str,
     /// A system of units.
-    pub system: fn(System) -> &'static str,
+    pub system: fn(UnitSystem) -> &'static str,
     /// A substance that is dissolved in water.
     pub solute: fn(Solute) -> &'static str,
     /// Label and hint of a field where solutions and glues are made up.

@@ -2,7 +2,9 @@
 
 use super::network::measured;
 use approx::assert_abs_diff_eq;
-use haulm::statistics::reconciliation::{Correlation, Linear, Problem, Quantity, Reconciliation, Status, Verdict};
+use haulm::statistics::reconciliation::{
+    Correlation, LinearConstraints, Problem, Quantity, Reconciliation, Status, TestConclusion,
+};
 use nalgebra::DMatrix;
 
 fn values(result: &Reconciliation) -> Vec<f64> {
@@ -10,8 +12,8 @@ fn values(result: &Reconciliation) -> Vec<f64> {
 }
 
 /// Streams 1 = 2 + 3, 2 = 4, 3 = 5, 4 + 5 = 6.
-fn exchanger() -> Linear {
-    Linear::homogeneous(DMatrix::from_row_slice(
+fn exchanger() -> LinearConstraints {
+    LinearConstraints::homogeneous(DMatrix::from_row_slice(
         4,
         6,
         &[
@@ -35,7 +37,7 @@ fn heat_exchanger_with_bypass() {
     let global = result.all.global.unwrap();
     assert_abs_diff_eq!(global.chi_squared, 6.4075, epsilon = 5e-5);
     assert_eq!(global.degrees_of_freedom, 4);
-    assert_eq!(result.verdict, Verdict::Consistent);
+    assert_eq!(result.verdict, TestConclusion::Consistent);
     assert!(result.all.quantities.iter().all(|quantity| quantity.status == Status::Checked));
 }
 
@@ -57,7 +59,7 @@ fn heat_exchanger_with_an_error_in_the_second_stream() {
     assert_abs_diff_eq!(second.statistic, 3.2047, epsilon = 5e-5);
     assert_abs_diff_eq!(second.critical, 2.6310, epsilon = 5e-5);
     assert!(second.statistic > 2.638);
-    let Verdict::Suspects { errors, without } = result.verdict else { panic!("no suspect") };
+    let TestConclusion::Suspects { errors, without } = result.verdict else { panic!("no suspect") };
     assert_eq!(errors.len(), 1);
     assert_eq!(errors[0].suspects.len(), 1);
     assert_eq!(errors[0].suspects[0].quantity, 1);
@@ -66,8 +68,8 @@ fn heat_exchanger_with_an_error_in_the_second_stream() {
 }
 
 /// The balances of a steam cycle: feed water, steam and condensate flows in kg/s; four of the sums are not measured.
-fn steam_cycle() -> Linear {
-    Linear::homogeneous(DMatrix::from_row_slice(
+fn steam_cycle() -> LinearConstraints {
+    LinearConstraints::homogeneous(DMatrix::from_row_slice(
         7,
         15,
         &[

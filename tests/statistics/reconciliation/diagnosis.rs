@@ -3,7 +3,9 @@
 use super::network::{CONSTRAINTS, SOME_ERRORS, balances, measured, problem};
 use super::simulation::named;
 use approx::assert_relative_eq;
-use haulm::statistics::reconciliation::{Candidate, Diagnosis, Equations, Linear, Problem, Quantity, Verdict};
+use haulm::statistics::reconciliation::{
+    CandidateReading, Diagnosis, Equations, LinearConstraints, Problem, Quantity, TestConclusion,
+};
 use nalgebra::DMatrix;
 
 fn diagnose(problem: &Problem) -> Diagnosis {
@@ -11,8 +13,8 @@ fn diagnose(problem: &Problem) -> Diagnosis {
 }
 
 /// a + b = c and c = d: an error of c shows in both balances, errors of a and b show alike.
-fn chain() -> Linear {
-    Linear::homogeneous(DMatrix::from_row_slice(2, 4, &[1., 1., -1., 0., 0., 0., 1., -1.]))
+fn chain() -> LinearConstraints {
+    LinearConstraints::homogeneous(DMatrix::from_row_slice(2, 4, &[1., 1., -1., 0., 0., 0., 1., -1.]))
 }
 
 #[test]
@@ -20,14 +22,14 @@ fn readings_that_show_alike_are_named_together() {
     let problem = Problem::new(measured(&[10.0, 28.0, 30.0, 30.0], &[1.0; 4]));
     let candidates = [
         // The balances say that already.
-        Candidate { quantity: 3, uncertainty: 0.5 },
-        Candidate { quantity: 0, uncertainty: 1.0 },
-        Candidate { quantity: 0, uncertainty: 0.1 },
+        CandidateReading { quantity: 3, uncertainty: 0.5 },
+        CandidateReading { quantity: 0, uncertainty: 1.0 },
+        CandidateReading { quantity: 0, uncertainty: 0.1 },
         // Nothing to go by.
-        Candidate { quantity: 0, uncertainty: f64::NAN },
-        Candidate { quantity: 17, uncertainty: 1.0 },
+        CandidateReading { quantity: 0, uncertainty: f64::NAN },
+        CandidateReading { quantity: 17, uncertainty: 1.0 },
     ];
-    let Verdict::Suspects { errors, without } = problem.diagnose(&chain(), &candidates).unwrap().verdict else {
+    let TestConclusion::Suspects { errors, without } = problem.diagnose(&chain(), &candidates).unwrap().verdict else {
         panic!("no suspect")
     };
     assert_eq!(errors.len(), 1);
@@ -49,9 +51,11 @@ fn readings_that_show_alike_are_named_together() {
 
 #[test]
 fn one_constraint_alone_accuses_all_its_readings() {
-    let sum = Linear::homogeneous(DMatrix::from_row_slice(1, 3, &[1.0, 1.0, -1.0]));
+    let sum = LinearConstraints::homogeneous(DMatrix::from_row_slice(1, 3, &[1.0, 1.0, -1.0]));
     let problem = Problem::new(measured(&[10.0, 20.0, 40.0], &[1.0; 3]));
-    let Verdict::Suspects { errors, .. } = problem.diagnose(&sum, &[]).unwrap().verdict else { panic!("no suspect") };
+    let TestConclusion::Suspects { errors, .. } = problem.diagnose(&sum, &[]).unwrap().verdict else {
+        panic!("no suspect")
+    };
     let suspects: Vec<usize> = errors[0].suspects.iter().map(|suspect| suspect.quantity).collect();
     assert_eq!(suspects, [0, 1, 2]);
     assert!(errors[0].suspects.iter().all(|suspect| suspect.without.is_none()));
@@ -61,7 +65,7 @@ fn one_constraint_alone_accuses_all_its_readings() {
 fn a_large_error_is_measured() {
     let mut errors = SOME_ERRORS;
     errors[5] = 25.0;
-    let Verdict::Suspects { errors, .. } = diagnose(&problem(&errors)).verdict else { panic!("no suspect") };
+    let TestConclusion::Suspects { errors, .. } = diagnose(&problem(&errors)).verdict else { panic!("no suspect") };
     assert_eq!(errors.len(), 1);
     let suspect = errors[0].suspects[0];
     assert_eq!(suspect.quantity, 5);
@@ -78,7 +82,7 @@ fn two_and_three_errors_are_found_together() {
         }
         let diagnosis = diagnose(&problem(&errors));
         let (suspects, all) = named(&diagnosis);
-        let Verdict::Suspects { errors, without } = &diagnosis.verdict else { panic!("no suspect: {wrong:?}") };
+        let TestConclusion::Suspects { errors, without } = &diagnosis.verdict else { panic!("no suspect: {wrong:?}") };
         assert!(wrong.iter().all(|index| all.contains(index)), "{wrong:?}: {suspects:?}, with rivals {all:?}");
         assert_eq!(errors.len(), wrong.len(), "{wrong:?}: {suspects:?}");
         assert!(without.is_consistent());
@@ -89,7 +93,7 @@ fn two_and_three_errors_are_found_together() {
 fn errors_everywhere_stay_unexplained() {
     let errors: [f64; 16] = std::array::from_fn(|at| if at % 2 == 0 { 30.0 } else { -30.0 });
     let diagnosis = diagnose(&problem(&errors));
-    let Verdict::Unexplained { tried } = diagnosis.verdict else { panic!("{:?}", diagnosis.verdict) };
+    let TestConclusion::Unexplained { tried } = diagnosis.verdict else { panic!("{:?}", diagnosis.verdict) };
     assert!(!tried.is_empty());
 }
 
@@ -99,7 +103,7 @@ fn an_unchecked_reading_is_never_accused() {
     problem.quantities[14] = Quantity::Unmeasured { start: 1200.0 };
     // The volume stands alone now: an error of it cannot show.
     problem.quantities[15] = Quantity::Measured { value: 20.0, uncertainty: 0.075 };
-    assert_eq!(diagnose(&problem).verdict, Verdict::Consistent);
+    assert_eq!(diagnose(&problem).verdict, TestConclusion::Consistent);
 }
 
 /// Of two readings that explain the data alike the one is named first that has to err by less of its uncertainty: the
@@ -108,7 +112,7 @@ fn an_unchecked_reading_is_never_accused() {
 fn the_coarser_of_two_alike_is_named_first() {
     for (first, uncertainties) in [(0, [3.0, 1.0, 1.0, 1.0]), (1, [1.0, 3.0, 1.0, 1.0])] {
         let problem = Problem::new(measured(&[10.0, 40.0, 30.0, 30.0], &uncertainties));
-        let Verdict::Suspects { errors, without } = problem.diagnose(&chain(), &[]).unwrap().verdict else {
+        let TestConclusion::Suspects { errors, without } = problem.diagnose(&chain(), &[]).unwrap().verdict else {
             panic!("no suspect")
         };
         let suspects: Vec<usize> = errors[0].suspects.iter().map(|suspect| suspect.quantity).collect();

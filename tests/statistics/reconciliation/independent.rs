@@ -3,7 +3,7 @@
 use super::kkt;
 use super::network::{CONSTRAINTS, SOME_ERRORS, TRUTH, balances, measured, problem};
 use approx::assert_relative_eq;
-use haulm::statistics::reconciliation::{Equations, Linear, Problem, Quantity, Status};
+use haulm::statistics::reconciliation::{Equations, LinearConstraints, Problem, Quantity, Status};
 use nalgebra::DMatrix;
 
 /// Source: Newton's method on the Lagrange conditions and its finite differences (`kkt.rs`).
@@ -66,7 +66,7 @@ fn uncertainty_is_the_scatter_of_the_estimates() {
 /// read with an uncertainty of one; the reconciled sum a + b is c, whose variance is 2/3.
 #[test]
 fn uncertainty_of_a_derived_figure() {
-    let balance = Linear::homogeneous(DMatrix::from_row_slice(1, 3, &[1.0, 1.0, -1.0]));
+    let balance = LinearConstraints::homogeneous(DMatrix::from_row_slice(1, 3, &[1.0, 1.0, -1.0]));
     let result = Problem::new(measured(&[1.0, 2.0, 3.3], &[1.0; 3])).reconcile(&balance).unwrap();
     assert_relative_eq!(result.uncertainty_of(&[1.0, 1.0, 0.0]).unwrap(), (2.0_f64 / 3.0).sqrt(), epsilon = 1e-12);
     assert!(result.uncertainty_of(&[1.0, 1.0, -1.0]).unwrap() < 1e-12);

@@ -1,7 +1,7 @@
 //! What holds for all readings.
 
 use super::network::{CONSTRAINTS, TRUTH, UNCERTAINTIES, balances, measured, problem};
-use haulm::statistics::reconciliation::{Constraints, Equations, Linear, Problem, Quantity, Reconciliation};
+use haulm::statistics::reconciliation::{Constraints, Equations, LinearConstraints, Problem, Quantity, Reconciliation};
 use nalgebra::{DMatrix, DVector};
 use proptest::prelude::*;
 
@@ -122,7 +122,7 @@ proptest! {
         }).collect());
         let columns = quantities.len();
         let matrix = DMatrix::from_iterator(rows, columns, matrix.into_iter().cycle().take(rows * columns));
-        if let Ok(found) = problem.diagnose(&Linear::homogeneous(matrix), &[]) {
+        if let Ok(found) = problem.diagnose(&LinearConstraints::homogeneous(matrix), &[]) {
             for quantity in found.all.quantities {
                 prop_assert!(quantity.estimate.is_none_or(|e| e.value.is_finite() && e.uncertainty.is_finite()));
             }

@@ -2,12 +2,12 @@
 
 use super::network::measured;
 use haulm::statistics::reconciliation::{
-    Correlation, Equations, Linear, Problem, Quantity, ReconciliationError, Verdict,
+    Correlation, Equations, LinearConstraints, Problem, Quantity, ReconciliationError, TestConclusion,
 };
 use nalgebra::{DMatrix, DVector};
 
-fn sum() -> Linear {
-    Linear::homogeneous(DMatrix::from_row_slice(1, 3, &[1.0, 1.0, -1.0]))
+fn sum() -> LinearConstraints {
+    LinearConstraints::homogeneous(DMatrix::from_row_slice(1, 3, &[1.0, 1.0, -1.0]))
 }
 
 #[test]
@@ -41,7 +41,7 @@ fn levels_and_shapes() {
     }
     let problem = Problem::new(measured(&[1.0, 2.0], &[1.0; 2]));
     assert_eq!(problem.reconcile(&sum()).unwrap_err(), ReconciliationError::Shape);
-    let one_row = Linear::new(DMatrix::zeros(1, 2), DVector::zeros(2));
+    let one_row = LinearConstraints::new(DMatrix::zeros(1, 2), DVector::zeros(2));
     assert_eq!(one_row.unwrap_err(), ReconciliationError::Shape);
 }
 
@@ -49,7 +49,7 @@ fn levels_and_shapes() {
 fn correlations_that_no_readings_have() {
     let mut quantities = measured(&[1.0, 2.0, 3.0], &[1.0; 3]);
     quantities.push(Quantity::Unmeasured { start: 0.0 });
-    let sum = Linear::homogeneous(DMatrix::from_row_slice(1, 4, &[1.0, 1.0, -1.0, 0.0]));
+    let sum = LinearConstraints::homogeneous(DMatrix::from_row_slice(1, 4, &[1.0, 1.0, -1.0, 0.0]));
     let pair = |first, second, coefficient| Correlation { first, second, coefficient };
     let wrong = [
         vec![pair(0, 3, 0.5)],
@@ -70,22 +70,24 @@ fn correlations_that_no_readings_have() {
 #[test]
 fn constraints_that_contradict_each_other() {
     // x₀ = 1 and x₀ = 2.
-    let both = Linear::new(DMatrix::from_row_slice(2, 1, &[1.0, 1.0]), DVector::from_row_slice(&[-1.0, -2.0]));
+    let both =
+        LinearConstraints::new(DMatrix::from_row_slice(2, 1, &[1.0, 1.0]), DVector::from_row_slice(&[-1.0, -2.0]));
     let error = Problem::new(measured(&[1.5], &[1.0])).reconcile(&both.unwrap()).unwrap_err();
     assert!(matches!(error, ReconciliationError::Inconsistent { .. }), "{error}");
     // The same of a quantity that is not measured.
-    let both = Linear::new(DMatrix::from_row_slice(2, 1, &[1.0, 1.0]), DVector::from_row_slice(&[-1.0, -2.0]));
+    let both =
+        LinearConstraints::new(DMatrix::from_row_slice(2, 1, &[1.0, 1.0]), DVector::from_row_slice(&[-1.0, -2.0]));
     let error = Problem::new(vec![Quantity::Unmeasured { start: 0.0 }]).reconcile(&both.unwrap()).unwrap_err();
     assert!(matches!(error, ReconciliationError::Inconsistent { .. }), "{error}");
     // A constraint without quantities.
-    let empty = Linear::new(DMatrix::zeros(1, 1), DVector::from_row_slice(&[1.0])).unwrap();
+    let empty = LinearConstraints::new(DMatrix::zeros(1, 1), DVector::from_row_slice(&[1.0])).unwrap();
     let error = Problem::new(measured(&[1.5], &[1.0])).reconcile(&empty).unwrap_err();
     assert!(matches!(error, ReconciliationError::Inconsistent { constraint: 0 }), "{error}");
 }
 
 #[test]
 fn constraints_that_say_the_same_twice() {
-    let twice = Linear::homogeneous(DMatrix::from_row_slice(2, 3, &[1.0, 1.0, -1.0, 2.0, 2.0, -2.0]));
+    let twice = LinearConstraints::homogeneous(DMatrix::from_row_slice(2, 3, &[1.0, 1.0, -1.0, 2.0, 2.0, -2.0]));
     let problem = Problem::new(measured(&[1.0, 2.0, 3.3], &[1.0; 3]));
     let (once, twice) = (problem.reconcile(&sum()).unwrap(), problem.reconcile(&twice).unwrap());
     assert_eq!(twice.global.unwrap().degrees_of_freedom, 1);
@@ -109,11 +111,11 @@ fn constraints_that_no_numbers_satisfy() {
 
 #[test]
 fn nothing_to_check() {
-    let none = Linear::homogeneous(DMatrix::zeros(0, 2));
+    let none = LinearConstraints::homogeneous(DMatrix::zeros(0, 2));
     let result = Problem::new(measured(&[1.0, 2.0], &[1.0; 2])).diagnose(&none, &[]).unwrap();
-    assert_eq!(result.verdict, Verdict::NothingChecked);
+    assert_eq!(result.verdict, TestConclusion::NothingChecked);
     approx::assert_relative_eq!(result.all.quantities[0].estimate.unwrap().value, 1.0);
-    let empty = Problem::new(Vec::new()).reconcile(&Linear::homogeneous(DMatrix::zeros(0, 0))).unwrap();
+    let empty = Problem::new(Vec::new()).reconcile(&LinearConstraints::homogeneous(DMatrix::zeros(0, 0))).unwrap();
     assert!(empty.quantities.is_empty());
 }
 

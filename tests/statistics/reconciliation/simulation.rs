@@ -2,7 +2,7 @@
 //! `tests/bench/reconciliation.rs` asserts the same of 10 000.
 
 use super::network::{CONSTRAINTS, balances, problem};
-use haulm::statistics::reconciliation::{Diagnosis, Equations, Verdict};
+use haulm::statistics::reconciliation::{Diagnosis, Equations, TestConclusion};
 use rand_distr::{Distribution, StandardNormal};
 use rand_xoshiro::Xoshiro256PlusPlus;
 use rand_xoshiro::rand_core::SeedableRng;
@@ -19,7 +19,7 @@ fn diagnose(errors: &[f64; 16]) -> Diagnosis {
 
 /// Readings that a diagnosis names, without and with the rivals.
 pub fn named(diagnosis: &Diagnosis) -> (Vec<usize>, Vec<usize>) {
-    let Verdict::Suspects { errors, .. } = &diagnosis.verdict else { return (Vec::new(), Vec::new()) };
+    let TestConclusion::Suspects { errors, .. } = &diagnosis.verdict else { return (Vec::new(), Vec::new()) };
     let suspects: Vec<usize> = errors.iter().flat_map(|error| &error.suspects).map(|s| s.quantity).collect();
     let rivals = errors.iter().flat_map(|error| &error.rivals).map(|s| s.quantity);
     let all = suspects.iter().copied().chain(rivals).collect();
@@ -29,7 +29,8 @@ pub fn named(diagnosis: &Diagnosis) -> (Vec<usize>, Vec<usize>) {
 #[test]
 fn one_clean_set_in_twenty_raises_an_alarm() {
     const SETS: usize = 600;
-    let alarms = normal_errors(1).take(SETS).filter(|errors| diagnose(errors).verdict != Verdict::Consistent).count();
+    let alarms =
+        normal_errors(1).take(SETS).filter(|errors| diagnose(errors).verdict != TestConclusion::Consistent).count();
     // 30 expected, standard deviation 5.3.
     assert!((15..=45).contains(&alarms), "{alarms} alarms in {SETS} sets");
 }

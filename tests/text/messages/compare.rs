@@ -4,18 +4,18 @@ use super::{Context, ENGLISH, Units, example, sound, written};
 use haulm::domain::balance::machine::Machine;
 use haulm::domain::chemistry::emission::{EmissionError, LIMITS};
 use haulm::domain::compare::Output;
-use haulm::domain::compare::break_even::{BreakEven, BreakEvenAnswer, NoPrice};
-use haulm::domain::compare::economy::field::EconomyField;
+use haulm::domain::compare::break_even::{BreakEven, BreakEvenAnswer, BreakEvenError};
+use haulm::domain::compare::economy::field::{EconomyField, SystemEconomyField};
 use haulm::domain::compare::emission::EmissionField;
 use haulm::domain::compare::feasibility::Obstacle;
-use haulm::domain::compare::range::NoRange;
-use haulm::domain::compare::side::{Belongs, NotSideBySide, System, differences, with_liquids};
-use haulm::domain::compare::solve_for::{Answer, Method, NoAnswer, Reached, Solution, solve_for};
-use haulm::domain::compare::uncertainty::agreement::{Agreement, Why};
+use haulm::domain::compare::range::RangeError;
+use haulm::domain::compare::side::{Belongs, ComparedSystem, SideBySideError, differences, with_liquids};
+use haulm::domain::compare::solve_for::{Method, Reached, Solution, SolveForError, SolvedInput, solve_for};
+use haulm::domain::compare::uncertainty::agreement::{Agreement, DisagreementCause};
 use haulm::domain::compare::uncertainty::budget::Improvement;
 use haulm::domain::compare::uncertainty::input_uncertainty::Form;
 use haulm::domain::compare::uncertainty::instrument::{Instrument, sources};
-use haulm::domain::compare::uncertainty::study::{Asked, NoStudy, Study};
+use haulm::domain::compare::uncertainty::study::{RequestedFigure, Study, StudyError};
 use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Draft, Entry, Field, Figure, LiquidField, LiquidId, work_out};
 use haulm::quantity::format::DecimalMark;
@@ -28,7 +28,7 @@ fn context<'a>(draft: &'a Draft, units: &'a Units) -> Context<'a> {
     Context { units, draft, currency: "€" }
 }
 
-fn systems() -> [System; 2] {
+fn systems() -> [ComparedSystem; 2] {
     let mut draft = with_liquids(&example(), &SystemKey::Uf.system().liquids);
     draft.feed_way = haulm::domain::recipe::draft::FeedWay::Belt;
     draft.water_way = haulm::domain::recipe::draft::WaterWay::None;
@@ -39,7 +39,7 @@ fn systems() -> [System; 2] {
     ] {
         *draft.entry_mut(field).unwrap() = Entry::typed(text, unit);
     }
-    [System::new("Straw with pMDI", example()), System::new("UF", draft)]
+    [ComparedSystem::new("Straw with pMDI", example()), ComparedSystem::new("UF", draft)]
 }
 
 const PRICE: Field = Field::Liquid(LiquidId(1), LiquidField::Price);
@@ -55,7 +55,7 @@ fn side_by_side() {
         let message = (words.difference)(&difference, &systems, &context);
         write!(text, "  [{}]\n{}", (words.belongs)(difference.belongs), written(&message)).unwrap();
     }
-    for error in [NotSideBySide::TooFew, NotSideBySide::TooMany, NotSideBySide::NoReference] {
+    for error in [SideBySideError::TooFew, SideBySideError::TooMany, SideBySideError::NoReference] {
         text += &written(&(words.not_side_by_side)(error));
     }
     assert_eq!((words.unpriced)(&systems[0]), None);
@@ -81,7 +81,7 @@ fn answers() {
     ] {
         text += &written(&(words.answer)(&solve_for(&case, field, output, wanted).unwrap(), &context));
     }
-    let found = |found| Answer {
+    let found = |found| SolvedInput {
         field: Field::Thickness,
         output: Output::FibreAtLimit,
         wanted: 2.5,
@@ -97,9 +97,9 @@ fn answers() {
         text += &written(&(words.answer)(&found, &context));
     }
     for (error, field) in [
-        (NoAnswer::NotUsed, Field::WaterFlow),
-        (NoAnswer::NotGiven, Field::Thickness),
-        (NoAnswer::NotWanted, Field::Thickness),
+        (SolveForError::NotUsed, Field::WaterFlow),
+        (SolveForError::NotGiven, Field::Thickness),
+        (SolveForError::NotWanted, Field::Thickness),
     ] {
         text += &written(&(words.no_answer)(error, field, Output::VolumeAtLimit, &context));
     }
@@ -121,10 +121,14 @@ fn answers() {
     ] {
         text += &written(&(words.break_even)(&found, PRICE, pair, &context));
     }
-    for error in [NoPrice::NotAPrice, NoPrice::NoBalance, NoPrice::Unpriced([vec![], vec![Field::FibrePrice, PRICE]])] {
+    for error in [
+        BreakEvenError::NotAPrice,
+        BreakEvenError::NoBalance,
+        BreakEvenError::Unpriced([vec![], vec![Field::FibrePrice, PRICE]]),
+    ] {
         text += &written(&(words.no_price)(&error, pair));
     }
-    for error in [NoRange::NotUsed, NoRange::NotReadable, NoRange::Equal, NoRange::Reversed] {
+    for error in [RangeError::NotUsed, RangeError::NotReadable, RangeError::Equal, RangeError::Reversed] {
         text += &written(&(words.no_range)(error));
     }
     let ends = [10_000.0, 12_000.0].map(|flow| Amount::new(Kind::FibreFlow, flow, Unit::KilogramPerHour));
@@ -137,7 +141,7 @@ fn answers() {
 #[test]
 fn uncertainty() {
     let mut systems = systems();
-    systems[1] = System::new("UF", with_liquids(&example(), &SystemKey::Uf.system().liquids));
+    systems[1] = ComparedSystem::new("UF", with_liquids(&example(), &SystemKey::Uf.system().liquids));
     let mut units = Units::default();
     units.mark = DecimalMark::Comma;
     let context = context(&systems[0].draft, &units);
@@ -151,7 +155,7 @@ fn uncertainty() {
         writeln!(text, "  {source}").unwrap();
     }
     let output = Output::Figure(Figure::WaterDose);
-    let study = Study::new(&cases.map(Clone::clone), &uncertain, &[Asked::Of { system: 0, output }]).unwrap();
+    let study = Study::new(&cases.map(Clone::clone), &uncertain, &[RequestedFigure::Of { system: 0, output }]).unwrap();
     let budget = study.budget(0).unwrap();
     let first: Improvement = budget.improve_first().unwrap();
     let width = Width { kind: output.kind(), at: budget.value, standard: budget.standard };
@@ -160,23 +164,37 @@ fn uncertainty() {
     for (agree, noisy) in [(true, false), (false, false), (false, true)] {
         let found = Agreement { tolerance: 0.1, low: 0.2, high: 0.0, agree, noisy, why: Vec::new() };
         text += &written(&(words.agreement)(&found));
-        let why =
-            if agree { Vec::new() } else { vec![Why::AtBound(0.123), Why::LeftOut(2), Why::Curved, Why::Rectangular] };
+        let why = if agree {
+            Vec::new()
+        } else {
+            vec![
+                DisagreementCause::AtBound(0.123),
+                DisagreementCause::LeftOut(2),
+                DisagreementCause::Curved,
+                DisagreementCause::Rectangular,
+            ]
+        };
         let agreement_note = (words.agreement_note)(&Agreement { why, ..found }, &context);
         sound(&agreement_note);
         writeln!(text, "  {agreement_note}").unwrap();
     }
-    for why in [Why::AtBound(0.123), Why::LeftOut(1), Why::LeftOut(812), Why::Curved, Why::Rectangular, Why::FewDegrees]
-    {
+    for why in [
+        DisagreementCause::AtBound(0.123),
+        DisagreementCause::LeftOut(1),
+        DisagreementCause::LeftOut(812),
+        DisagreementCause::Curved,
+        DisagreementCause::Rectangular,
+        DisagreementCause::FewDegrees,
+    ] {
         let why = (words.why)(why, &context);
         sound(&why);
         writeln!(text, "  {why}").unwrap();
     }
     for error in [
-        NoStudy::Empty,
-        NoStudy::NoSystem(7),
-        NoStudy::NotUsed(1, Field::WaterFlow),
-        NoStudy::NotGiven(0, Output::VolumeAtLimit),
+        StudyError::Empty,
+        StudyError::NoSystem(7),
+        StudyError::NotUsed(1, Field::WaterFlow),
+        StudyError::NotGiven(0, Output::VolumeAtLimit),
     ] {
         text += &written(&(words.no_study)(error, &systems));
     }
@@ -187,8 +205,9 @@ fn uncertainty() {
 fn economy_and_emission() {
     let (economy, emission) = (&ENGLISH.compare.economy, &ENGLISH.compare.emission);
     let mut text = String::new();
-    let economy_fields = EconomyField::COMMON.into_iter().chain([EconomyField::ReleaseAgent]);
-    for words in economy_fields.map(economy.field).chain(EmissionField::ALL.map(emission.field)) {
+    let all = EconomyField::ALL.iter().map(|field| (economy.field)(*field));
+    let own = SystemEconomyField::ALL.iter().map(|field| (economy.system_field)(*field));
+    for words in all.chain(own).chain(EmissionField::ALL.iter().map(|field| (emission.field)(*field))) {
         sound(words.label);
         writeln!(text, "  {}: {}", words.label, words.hint).unwrap();
     }

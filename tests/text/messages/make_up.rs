@@ -2,8 +2,8 @@
 
 use super::{Context, ENGLISH, Units, example, written};
 use haulm::domain::chemistry::solute::Solute;
-use haulm::domain::chemistry::solution::{MakeUpError, Order, make_up};
-use haulm::domain::mixing::glue_batch::{GlueError, MAX_PARTS, Part, batch, mix};
+use haulm::domain::chemistry::solution::{MakeUpError, SolutionRequest, make_up};
+use haulm::domain::mixing::glue_batch::{GlueComponent, GlueError, MAX_PARTS, batch, mix};
 use haulm::domain::mixing::target_amount::Wanted;
 use std::fmt::Write;
 use uom::si::f64::{Mass, MassDensity, Ratio, ThermodynamicTemperature, Volume};
@@ -13,8 +13,8 @@ use uom::si::ratio::{percent, ratio};
 use uom::si::thermodynamic_temperature::degree_celsius;
 use uom::si::volume::liter;
 
-fn order(solute: Solute, wanted: Wanted, salt: f64, celsius: f64) -> Order {
-    Order {
+fn order(solute: Solute, wanted: Wanted, salt: f64, celsius: f64) -> SolutionRequest {
+    SolutionRequest {
         solute,
         wanted,
         fraction: Ratio::new::<percent>(salt),
@@ -35,8 +35,8 @@ fn density(value: f64) -> MassDensity {
     MassDensity::new::<kilogram_per_cubic_meter>(value)
 }
 
-fn part(share: f64, solids: f64, rho: f64) -> Part {
-    Part { share: Ratio::new::<ratio>(share), solids: Ratio::new::<percent>(solids), density: density(rho) }
+fn part(share: f64, solids: f64, rho: f64) -> GlueComponent {
+    GlueComponent { share: Ratio::new::<ratio>(share), solids: Ratio::new::<percent>(solids), density: density(rho) }
 }
 
 /// Runs `say` with a context of the example.
@@ -48,7 +48,7 @@ fn in_context(say: impl FnOnce(&Context<'_>) -> String) -> String {
 #[test]
 fn solutions() {
     let sulfate = Solute::AmmoniumSulfate;
-    let measured = Order { density: Some(density(-1.0)), ..order(sulfate, kilograms(100.0), 20.0, 20.0) };
+    let measured = SolutionRequest { density: Some(density(-1.0)), ..order(sulfate, kilograms(100.0), 20.0, 20.0) };
     let orders = [
         order(sulfate, kilograms(0.0), 20.0, 20.0),
         order(sulfate, litres(-5.0), 20.0, 20.0),

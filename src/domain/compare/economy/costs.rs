@@ -7,7 +7,7 @@ use crate::domain::balance::figure::{Figure, LiquidFigure};
 use crate::domain::balance::outcome::Case;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::CompareDraft;
-use crate::domain::compare::economy::field::EconomyField;
+use crate::domain::compare::economy::field::{EconomyField, SystemEconomyField};
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::recipe::check::read_entry;
 use crate::domain::recipe::liquid::Role;
@@ -98,10 +98,8 @@ impl Economy {
     /// What is entered for all systems; an entry that is none leaves its part unknown.
     #[must_use]
     pub fn of(typed: &CompareDraft) -> Self {
-        let read = |field: EconomyField| {
-            let entry = typed.economy.get(&field)?;
-            read_entry(entry, field.kind(), &field.limit()).ok().flatten()
-        };
+        let read =
+            |field: EconomyField| read_entry(typed.economy.entry(field), field.kind(), &field.limit()).ok().flatten();
         let energy = |price, efficiency| {
             Some(EnergyPrice { price: read(price)? / MEGAWATT_HOUR, efficiency: read(efficiency)? })
         };
@@ -180,8 +178,8 @@ impl Economy {
 /// The release agent entered for a system, money per m² of board; `None` for none that counts.
 #[must_use]
 pub fn release_agent(typed: &CompareDraft, system: &SystemChoice) -> Option<f64> {
-    let entry = typed.release_agent.get(system)?;
-    read_entry(entry, EconomyField::ReleaseAgent.kind(), &EconomyField::ReleaseAgent.limit()).ok().flatten()
+    let field = SystemEconomyField::ReleaseAgent;
+    read_entry(typed.system_economy.get(system)?.entry(field), field.kind(), &field.limit()).ok().flatten()
 }
 
 /// Binders as delivered per kilogram of their solids.

@@ -1,96 +1,61 @@
-//! What is entered for the economy of a change: one table of fields, kinds and limits.
+//! What is entered for the economy of a change: one table each for what all systems have in common and for what each has of its own.
 
-use crate::domain::recipe::limit::Limit;
-use crate::quantity::{Kind, Unit};
-use serde::{Deserialize, Serialize};
+use crate::domain::form::form;
+use crate::domain::limit::Limit;
+use crate::quantity::Unit as U;
 
-/// A number of the economy.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum EconomyField {
-    /// Price of the dryer's energy, money per MWh.
-    DryerEnergyPrice,
-    /// Heat that reaches the water, per energy bought for the dryer.
-    DryerEfficiency,
-    /// Price of the press's energy, money per MWh.
-    PressEnergyPrice,
-    /// Heat that reaches the water, per energy bought for the press.
-    PressEfficiency,
-    /// Freight of the liquids as delivered.
-    Freight,
-    /// Board scrapped at each changeover, m³.
-    ChangeoverScrap,
-    /// Changeovers a year.
-    Changeovers,
-    /// Selling price of the board, money per m³.
-    SellingPrice,
-    /// Release agent, money per m² of finished board; each system has its own.
-    ReleaseAgent,
+/// What a number of the economy is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum EconomySection {
+    /// Energy of dryer and press.
+    Energy,
+    /// Liquids and other consumables.
+    Materials,
+    /// Changing over and selling.
+    Production,
 }
 
-impl EconomyField {
-    /// Those that all systems have in common, in the order of the page.
-    pub const COMMON: [Self; 8] = [
-        Self::DryerEnergyPrice,
-        Self::DryerEfficiency,
-        Self::PressEnergyPrice,
-        Self::PressEfficiency,
-        Self::Freight,
-        Self::ChangeoverScrap,
-        Self::Changeovers,
-        Self::SellingPrice,
-    ];
-
-    /// The stable key, on the page.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::DryerEnergyPrice => "dryer_energy_price",
-            Self::DryerEfficiency => "dryer_efficiency",
-            Self::PressEnergyPrice => "press_energy_price",
-            Self::PressEfficiency => "press_efficiency",
-            Self::Freight => "freight",
-            Self::ChangeoverScrap => "changeover_scrap",
-            Self::Changeovers => "changeovers",
-            Self::SellingPrice => "selling_price",
-            Self::ReleaseAgent => "release_agent",
-        }
+form! {
+    /// A number that all systems have in common.
+    enum EconomyField at EconomySection {
+        /// Price of the dryer's energy, money per MWh.
+        DryerEnergyPrice: dryer_energy_price, Ratio, One, "", EconomySection::Energy,
+            Limit::from_to(U::One, 0.0, 1e6).optional();
+        /// Heat that reaches the water, per energy bought for the dryer.
+        DryerEfficiency: dryer_efficiency, Share, Percent, "", EconomySection::Energy,
+            Limit::above_to(U::Percent, 0.0, 100.0).optional();
+        /// Price of the press's energy, money per MWh.
+        PressEnergyPrice: press_energy_price, Ratio, One, "", EconomySection::Energy,
+            Limit::from_to(U::One, 0.0, 1e6).optional();
+        /// Heat that reaches the water, per energy bought for the press.
+        PressEfficiency: press_efficiency, Share, Percent, "", EconomySection::Energy,
+            Limit::above_to(U::Percent, 0.0, 100.0).optional();
+        /// Freight of the liquids as delivered.
+        Freight: freight, Price, PerTonne, "", EconomySection::Materials,
+            Limit::from_to(U::PerTonne, 0.0, 1e6).optional();
+        /// Board scrapped at each changeover, m³.
+        ChangeoverScrap: changeover_scrap, Ratio, One, "", EconomySection::Production,
+            Limit::from_to(U::One, 0.0, 1e6).optional();
+        /// Changeovers a year.
+        Changeovers: changeovers, Ratio, One, "", EconomySection::Production,
+            Limit::from_to(U::One, 0.0, 1e6).optional();
+        /// Selling price of the board, money per m³.
+        SellingPrice: selling_price, Cost, PerCubicMetre, "", EconomySection::Production,
+            Limit::from_to(U::PerCubicMetre, 0.0, 1e6).optional();
     }
 
-    /// What it measures.
-    #[must_use]
-    pub const fn kind(self) -> Kind {
-        match self {
-            Self::DryerEfficiency | Self::PressEfficiency => Kind::Share,
-            Self::Freight => Kind::Price,
-            Self::SellingPrice => Kind::Cost,
-            _ => Kind::Ratio,
-        }
+    /// The numbers entered for all systems.
+    struct EconomyEntries;
+}
+
+form! {
+    /// A number that each system has of its own.
+    enum SystemEconomyField at EconomySection {
+        /// Release agent, money per m² of finished board.
+        ReleaseAgent: release_agent, Ratio, One, "", EconomySection::Materials,
+            Limit::from_to(U::One, 0.0, 1e6).optional();
     }
 
-    /// The unit that it starts with.
-    #[must_use]
-    pub const fn unit(self) -> Unit {
-        match self {
-            Self::DryerEfficiency | Self::PressEfficiency => Unit::Percent,
-            Self::Freight => Unit::PerTonne,
-            Self::SellingPrice => Unit::PerCubicMetre,
-            _ => Unit::One,
-        }
-    }
-
-    /// What it may hold; blank: not known.
-    #[must_use]
-    pub const fn limit(self) -> Limit {
-        let efficiency = matches!(self, Self::DryerEfficiency | Self::PressEfficiency);
-        Limit {
-            unit: self.unit(),
-            least: 0.0,
-            above_least: efficiency,
-            most: if efficiency { 100.0 } else { 1e6 },
-            below_most: false,
-            usual: None,
-            optional: true,
-        }
-    }
+    /// The numbers entered for one system.
+    struct SystemEconomyEntries;
 }

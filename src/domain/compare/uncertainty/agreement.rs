@@ -7,7 +7,7 @@ use crate::statistics::draws::DrawSummary;
 
 /// Why both methods differ.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Why {
+pub enum DisagreementCause {
     /// So large a share of the draws is at the figure's bound, such as a water dose that cannot be below
     /// zero: there the figure no longer follows its inputs.
     AtBound(f64),
@@ -37,7 +37,7 @@ pub struct Agreement {
     /// Whether the draws are too few to judge: their own noise is larger than a third of the tolerance.
     pub noisy: bool,
     /// Why not, the likeliest reason first; empty where they agree.
-    pub why: Vec<Why>,
+    pub why: Vec<DisagreementCause>,
 }
 
 /// δ = ½·10^l where u = c·10^l and c has `digits` whole digits (JCGM 101, 7.9.2). Zero for an u of zero.
@@ -87,37 +87,37 @@ pub fn is_at_bound(summary: &DrawSummary) -> bool {
 /// Less than this share of the draws held at the lowest changes no end of an interval.
 const HELD: f64 = 1e-3;
 
-fn reasons(study: &Study, budget: &Budget, summary: &DrawSummary) -> Vec<Why> {
+fn reasons(study: &Study, budget: &Budget, summary: &DrawSummary) -> Vec<DisagreementCause> {
     let mut why = Vec::new();
     if summary.held > HELD {
-        why.push(Why::AtBound(summary.held));
+        why.push(DisagreementCause::AtBound(summary.held));
     }
     if summary.left_out > 0 {
-        why.push(Why::LeftOut(summary.left_out));
+        why.push(DisagreementCause::LeftOut(summary.left_out));
     }
     let few = budget.freedom.is_some_and(|freedom| freedom < 50.0);
     // The mean of the draws wavers with u/√n; its standard deviation by 1/√(2n).
     let noise = 1.0 / (summary.draws as f64).sqrt();
     if budget.standard <= 0.0 {
-        return if why.is_empty() { vec![Why::Curved] } else { why };
+        return if why.is_empty() { vec![DisagreementCause::Curved] } else { why };
     }
     let shifted = (summary.mean - budget.value).abs() > budget.standard * (4.0 * noise).max(0.02);
     let wider = (summary.standard / budget.standard - 1.0).abs() > (4.0 * noise).max(0.02);
     // With few degrees of freedom Student's distribution itself is wider than its scale.
     if shifted || (wider && !few) {
-        why.push(Why::Curved);
+        why.push(DisagreementCause::Curved);
     }
     let rectangular = budget.shares.first().is_some_and(|share| {
         share.share > 0.3 && study.sources.get(share.source).is_some_and(|(shape, _)| *shape == Shape::Rectangular)
     });
     if rectangular {
-        why.push(Why::Rectangular);
+        why.push(DisagreementCause::Rectangular);
     }
     if few {
-        why.push(Why::FewDegrees);
+        why.push(DisagreementCause::FewDegrees);
     }
     if why.is_empty() {
-        why.push(Why::Curved);
+        why.push(DisagreementCause::Curved);
     }
     why
 }

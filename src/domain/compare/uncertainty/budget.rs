@@ -3,9 +3,9 @@
 
 use crate::domain::compare::rounding::without_noise;
 use crate::domain::compare::uncertainty::drawn_shares::DrawnShare;
-use crate::domain::compare::uncertainty::study::{Asked, Study};
+use crate::domain::compare::uncertainty::study::{RequestedFigure, Study};
 use crate::domain::recipe::field::Field;
-use crate::statistics::coverage::{Combined, Part, combine, factor};
+use crate::statistics::coverage::{Combined, Contribution, combine, factor};
 use crate::statistics::distribution::CONFIDENCE;
 
 /// One source's part in a figure's uncertainty.
@@ -39,7 +39,7 @@ pub struct Single {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Budget {
     /// The figure.
-    pub asked: Asked,
+    pub asked: RequestedFigure,
     /// Its value y.
     pub value: f64,
     /// Combined standard uncertainty u_c.
@@ -85,10 +85,10 @@ impl Study {
         for (part, acts) in parts.iter_mut().zip(&acts) {
             *part = without_noise(*part, acts.iter().map(|single| (single.slope * single.standard).abs()).sum());
         }
-        let independent: Vec<Part> = parts
+        let independent: Vec<Contribution> = parts
             .iter()
             .zip(&self.sources)
-            .map(|(part, (_, freedom))| Part { part: *part, freedom: *freedom })
+            .map(|(part, (_, freedom))| Contribution { part: *part, freedom: *freedom })
             .collect();
         let Combined { standard, freedom } = combine(&independent);
         if !standard.is_finite() || !value.is_finite() {

@@ -2,7 +2,7 @@
 
 use crate::domain::balance::outcome::Case;
 use crate::domain::compare::uncertainty::input_uncertainty::{Form, InputUncertainty, Size};
-use crate::domain::compare::uncertainty::study::Uncertain;
+use crate::domain::compare::uncertainty::study::UncertainInput;
 use crate::domain::compare::variable;
 use crate::domain::recipe::draft::Draft;
 use crate::domain::recipe::field::{Field, LiquidField};
@@ -131,12 +131,12 @@ pub fn start(case: &Case, field: Field) -> Option<Start> {
 /// their instruments in common; so have liquids that go by the same name and are made of the same
 /// substance in several systems.
 #[must_use]
-pub fn sources(systems: &[(&Draft, &Case)]) -> Vec<Uncertain> {
-    let mut sources: Vec<Uncertain> = Vec::new();
+pub fn sources(systems: &[(&Draft, &Case)]) -> Vec<UncertainInput> {
+    let mut sources: Vec<UncertainInput> = Vec::new();
     for (system, (draft, case)) in systems.iter().enumerate() {
         for field in variable::used(&case.input) {
             let Some(start) = start(case, field) else { continue };
-            let same = |source: &Uncertain| {
+            let same = |source: &UncertainInput| {
                 source.spread == start.spread
                     && source.targets.iter().all(|(at, _)| *at != system)
                     && source.targets.first().is_some_and(|(at, other)| {
@@ -145,7 +145,7 @@ pub fn sources(systems: &[(&Draft, &Case)]) -> Vec<Uncertain> {
             };
             match sources.iter_mut().find(|source| same(source)) {
                 Some(source) => source.targets.push((system, field)),
-                None => sources.push(Uncertain { targets: vec![(system, field)], spread: start.spread }),
+                None => sources.push(UncertainInput { targets: vec![(system, field)], spread: start.spread }),
             }
         }
     }

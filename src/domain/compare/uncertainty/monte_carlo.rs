@@ -4,7 +4,7 @@
 use crate::domain::compare::rounding::without_noise;
 use crate::domain::compare::uncertainty::drawn_shares::{Correlations, DrawnShare, SHARE_DRAWS};
 use crate::domain::compare::uncertainty::input_uncertainty::Shape;
-use crate::domain::compare::uncertainty::study::{Study, Term, Varied};
+use crate::domain::compare::uncertainty::study::{SignedOutput, Study, Varied};
 use crate::domain::compare::uncertainty::tape::{Block, LANES, Lane};
 use crate::statistics::draws::DrawSummary;
 use crate::statistics::ends::{Ends, pilot};
@@ -18,7 +18,7 @@ pub const USUAL_DRAWS: usize = 100_000;
 
 /// A run.
 #[derive(Debug, Clone)]
-pub struct Run {
+pub struct MonteCarloRun {
     study: Study,
     random: Xoshiro256PlusPlus,
     wanted: usize,
@@ -52,7 +52,7 @@ impl Progress {
     }
 }
 
-impl Run {
+impl MonteCarloRun {
     /// A run of `draws` draws. The same study, seed and number of draws give the same figures on every
     /// machine, in slices of whatever size.
     #[must_use]
@@ -169,10 +169,10 @@ impl Run {
 fn figure_lane<'a>(
     study: &Study,
     blocks: &'a [Block],
-    terms: &[Option<Term>; 2],
+    terms: &[Option<SignedOutput>; 2],
     room: &'a mut Lane,
 ) -> Option<&'a Lane> {
-    let lane_of = |(system, output, _): &Term| {
+    let lane_of = |(system, output, _): &SignedOutput| {
         let (part, block) = study.parts.get(*system).zip(blocks.get(*system))?;
         part.tape.output(block, *output)
     };

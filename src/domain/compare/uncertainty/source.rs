@@ -3,11 +3,11 @@
 use crate::domain::balance::outcome::Case;
 use crate::domain::compare::draft::UncertaintyDraft;
 use crate::domain::compare::number_key::{number_key, number_of};
-use crate::domain::compare::side::System;
+use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::uncertainty::input_uncertainty::{Form, InputUncertainty, Size, width_from, width_in};
 use crate::domain::compare::uncertainty::instrument::sources;
 use crate::domain::compare::uncertainty::statement::Statement;
-use crate::domain::compare::uncertainty::study::Uncertain;
+use crate::domain::compare::uncertainty::study::UncertainInput;
 use crate::domain::compare::variable;
 use crate::domain::recipe::check::read_entry;
 use crate::domain::recipe::draft::{Draft, Entry};
@@ -56,11 +56,11 @@ pub const FREEDOM: Limit = Limit {
 
 /// The sources of systems that all have a result: those to start from, then those that were added.
 #[must_use]
-pub fn all(draft: &UncertaintyDraft, systems: &[System]) -> Vec<UncertaintySource> {
+pub fn all(draft: &UncertaintyDraft, systems: &[ComparedSystem]) -> Vec<UncertaintySource> {
     let pairs: Vec<(&Draft, &Case)> =
         systems.iter().filter_map(|system| system.case().map(|case| (&system.draft, case))).collect();
     let mut found: Vec<UncertaintySource> = Vec::new();
-    for Uncertain { targets, spread } in sources(&pairs) {
+    for UncertainInput { targets, spread } in sources(&pairs) {
         let Some((key, at, kind)) = targets.first().and_then(|target| named(&pairs, *target)) else { continue };
         found.push(UncertaintySource { key, targets, at, kind, start: Some(spread) });
     }
@@ -146,7 +146,7 @@ impl UncertaintySource {
 
     /// For a study; `None` for a number that is taken to be exact.
     #[must_use]
-    pub fn uncertain(&self, draft: &UncertaintyDraft) -> Option<Uncertain> {
-        self.spread(draft).map(|spread| Uncertain { targets: self.targets.clone(), spread })
+    pub fn uncertain(&self, draft: &UncertaintyDraft) -> Option<UncertainInput> {
+        self.spread(draft).map(|spread| UncertainInput { targets: self.targets.clone(), spread })
     }
 }

@@ -13,7 +13,7 @@ use crate::quantity::Kind;
 /// common acts on all of them at once: what the belt scale reads too much for one, it reads too much
 /// for the others.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Uncertain {
+pub struct UncertainInput {
     /// A system's place, and the field there.
     pub targets: Vec<(usize, Field)>,
     /// How uncertain.
@@ -22,7 +22,7 @@ pub struct Uncertain {
 
 /// A figure that is asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Asked {
+pub enum RequestedFigure {
     /// A figure of one system.
     Of {
         /// The system's place.
@@ -41,7 +41,7 @@ pub enum Asked {
     },
 }
 
-impl Asked {
+impl RequestedFigure {
     /// Every figure at once: figure by figure each system that gives it, then what each other one has more
     /// than the reference, where both give it.
     #[must_use]
@@ -85,7 +85,7 @@ impl Asked {
 
 /// Why there is no study.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum NoStudy {
+pub enum StudyError {
     /// Nothing is uncertain, or nothing is asked for.
     Empty,
     /// There is no such system.
@@ -103,21 +103,21 @@ pub(in crate::domain::compare) struct Varied {
     /// Its value.
     pub at: f64,
     /// What it may hold; `None` where no draw can come near an end.
-    pub reach: Option<Reach>,
+    pub reach: Option<InputRange>,
     /// The sources that act on it: place, and standard uncertainty in the base unit.
     pub sources: Vec<(usize, f64)>,
 }
 
 /// What an input may hold, in its base unit.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub(in crate::domain::compare) struct Reach {
+pub(in crate::domain::compare) struct InputRange {
     least: f64,
     above_least: bool,
     most: f64,
     below_most: bool,
 }
 
-impl Reach {
+impl InputRange {
     fn of(limit: &Limit) -> Self {
         Self {
             least: limit.unit.to_base(limit.least),
@@ -159,25 +159,25 @@ impl SystemPart {
 }
 
 /// A term of a figure asked for: a system's place, an output's place there, and its sign.
-pub(in crate::domain::compare) type Term = (usize, usize, f64);
+pub(in crate::domain::compare) type SignedOutput = (usize, usize, f64);
 
 /// A study, ready to be carried out by either method.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Study {
     pub(in crate::domain::compare) sources: Vec<(Shape, Option<f64>)>,
     pub(in crate::domain::compare) parts: Vec<SystemPart>,
-    pub(in crate::domain::compare) asked: Vec<Asked>,
-    pub(in crate::domain::compare) terms: Vec<[Option<Term>; 2]>,
+    pub(in crate::domain::compare) asked: Vec<RequestedFigure>,
+    pub(in crate::domain::compare) terms: Vec<[Option<SignedOutput>; 2]>,
 }
 
 impl Study {
     /// Puts a study together.
     ///
     /// # Errors
-    /// [`NoStudy`] names what is not there.
-    pub fn new(cases: &[Case], uncertain: &[Uncertain], asked: &[Asked]) -> Result<Self, NoStudy> {
+    /// [`StudyError`] names what is not there.
+    pub fn new(cases: &[Case], uncertain: &[UncertainInput], asked: &[RequestedFigure]) -> Result<Self, StudyError> {
         if asked.is_empty() || uncertain.iter().all(|source| source.targets.is_empty()) {
-            return Err(NoStudy::Empty);
+            return Err(StudyError::Empty);
         }
         let mut parts = Vec::with_capacity(cases.len());
         for (system, case) in cases.iter().enumerate() {
@@ -188,9 +188,9 @@ impl Study {
             let mut places = [None; 2];
             for (place, term) in places.iter_mut().zip(asked.terms()) {
                 if let Some((system, output, sign)) = term {
-                    let part = parts.get(system).ok_or(NoStudy::NoSystem(system))?;
+                    let part = parts.get(system).ok_or(StudyError::NoSystem(system))?;
                     let at = part.outputs.iter().position(|other| *other == output);
-                    *place = Some((system, at.ok_or(NoStudy::NotGiven(system, output))?, sign));
+                    *place = Some((system, at.ok_or(StudyError::NotGiven(system, output))?, sign));
                 }
             }
             terms.push(places);
@@ -198,7 +198,7 @@ impl Study {
         if let Some((system, _)) =
             uncertain.iter().flat_map(|source| &source.targets).find(|(system, _)| *system >= cases.len())
         {
-            return Err(NoStudy::NoSystem(*system));
+            return Err(StudyError::NoSystem(*system));
         }
         let sources = uncertain.iter().map(|source| (source.spread.shape(), source.spread.freedom)).collect();
         Ok(Self { sources, parts, asked: asked.to_vec(), terms })
@@ -206,7 +206,7 @@ impl Study {
 
     /// The figures asked for.
     #[must_use]
-    pub fn asked(&self) -> &[Asked] {
+    pub fn asked(&self) -> &[RequestedFigure] {
         &self.asked
     }
 
@@ -223,16 +223,21 @@ impl Study {
     }
 }
 
-fn part(system: usize, case: &Case, uncertain: &[Uncertain], asked: &[Asked]) -> Result<SystemPart, NoStudy> {
+fn part(
+    system: usize,
+    case: &Case,
+    uncertain: &[UncertainInput],
+    asked: &[RequestedFigure],
+) -> Result<SystemPart, StudyError> {
     let mut varied: Vec<Varied> = Vec::new();
-    for (source, Uncertain { targets, spread }) in uncertain.iter().enumerate() {
+    for (source, UncertainInput { targets, spread }) in uncertain.iter().enumerate() {
         for (_, field) in targets.iter().filter(|(at, _)| *at == system) {
-            let at = variable::get(&case.input, *field).ok_or(NoStudy::NotUsed(system, *field))?;
+            let at = variable::get(&case.input, *field).ok_or(StudyError::NotUsed(system, *field))?;
             let acts = (source, spread.standard(at));
             match varied.iter_mut().find(|varied| varied.field == *field) {
                 Some(varied) => varied.sources.push(acts),
                 None => {
-                    let reach = Some(Reach::of(&variable::limit(&case.input, *field)));
+                    let reach = Some(InputRange::of(&variable::limit(&case.input, *field)));
                     varied.push(Varied { field: *field, at, reach, sources: vec![acts] });
                 }
             }
@@ -258,9 +263,9 @@ fn part(system: usize, case: &Case, uncertain: &[Uncertain], asked: &[Asked]) ->
         }
     }
     if let Some(output) = outputs.iter().find(|output| output.value(case).is_none()) {
-        return Err(NoStudy::NotGiven(system, *output));
+        return Err(StudyError::NotGiven(system, *output));
     }
     let fields: Vec<Field> = varied.iter().map(|varied| varied.field).collect();
-    let tape = Tape::new(case, &fields, &outputs).ok_or(NoStudy::Empty)?;
+    let tape = Tape::new(case, &fields, &outputs).ok_or(StudyError::Empty)?;
     Ok(SystemPart { varied, outputs, tape })
 }

@@ -13,7 +13,7 @@ use crate::domain::line::line_check::flows::actual;
 use crate::domain::line::line_check::reading::Readings;
 use crate::domain::line::line_check::reconcile::model::LineModel;
 use crate::domain::line::line_check::reconcile::quantity::LineQuantity;
-use crate::domain::line::line_check::reconcile::verdict::{DensitySplit, LineReconciliation};
+use crate::domain::line::line_check::reconcile::verdict::{LineDensitySplit, LineReconciliation};
 use crate::domain::line::pumps::settings_table::at;
 use crate::domain::recipe::draft::Draft;
 use crate::quantity::Moisture;
@@ -32,7 +32,7 @@ pub struct LineCheck {
     /// The readings reconciled with the balances; `None` where that did not come to an end.
     pub reconciliation: Option<LineReconciliation>,
     /// How a density deviation of the raw board comes about; `None` where it is not known.
-    pub density_split: Option<DensitySplit>,
+    pub density_split: Option<LineDensitySplit>,
     /// What there is to say.
     pub findings: Vec<LineFinding>,
 }

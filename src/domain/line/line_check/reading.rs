@@ -65,6 +65,8 @@ pub struct Readings {
     pub pumps: Vec<PumpReading>,
     /// Speed of the line.
     pub line_speed: Option<Velocity>,
+    /// Width of the trimmed mat; `None` for the recipe's.
+    pub mat_width: Option<Length>,
     /// A piece of mat.
     pub sample: Option<Sample>,
     /// A raw board, or a piece of it.
@@ -100,6 +102,7 @@ pub fn read_running(book: &LineBook) -> (Option<Readings>, Vec<LineFinding>) {
         }
     }
     let line_speed = reader.number(field(RunningField::LineSpeed)).map(|speed| si!(Velocity, speed));
+    let mat_width = reader.number(field(RunningField::MatWidth)).map(|width| si!(Length, width));
     let area = reader.number(field(RunningField::SampleArea));
     let mass = reader.number(field(RunningField::SampleMass));
     let sample_moisture = reader.number(field(RunningField::SampleMoisture)).and_then(Moisture::from_dry_basis);
@@ -128,6 +131,7 @@ pub fn read_running(book: &LineBook) -> (Option<Readings>, Vec<LineFinding>) {
         moisture,
         pumps,
         line_speed,
+        mat_width,
         sample,
         board,
         uncertainties,

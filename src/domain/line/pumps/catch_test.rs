@@ -1,10 +1,14 @@
 //! Catch tests: a pump runs at a setting, and what it delivers in some seconds is caught and weighed.
 
+use crate::domain::form::form;
+use crate::domain::limit::Limit;
+use crate::domain::limit::Source::CommonPractice;
+use crate::domain::line::entries::{density, temperature};
 use crate::domain::line::pumps::curve::Curve;
 use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::recipe::draft::Entry;
-use crate::quantity::{Kind, Unit};
-use crate::statistics::regression::{Fit, FitError, Model, Point};
+use crate::quantity::{Kind, Unit as U};
+use crate::statistics::regression::{DataPoint, Fit, FitError, Model};
 use serde::{Deserialize, Serialize};
 use uom::si::f64::{Mass, MassDensity, MassRate, ThermodynamicTemperature, Time};
 
@@ -21,75 +25,56 @@ pub struct CalibrationId(pub u16);
 #[serde(transparent)]
 pub struct RowId(pub u16);
 
-/// A number of a row.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum RowField {
-    /// The setting.
-    Setting,
-    /// How long was caught.
-    Seconds,
-    /// What the scale showed.
-    Mass,
-    /// The empty vessel; blank when the scale was set to zero with it.
-    Tare,
+form! {
+    /// A number of a row. The setting is on the scale of the drive, here in percent.
+    enum RowField {
+        /// The setting.
+        Setting: setting, SettingPercent, Percent, "", SettingUnit::Percent.limit();
+        /// How long was caught.
+        Seconds: seconds, RunTime, Second, "",
+            Limit::above_to(U::Second, 0.0, 36_000.0).usually(10.0, 600.0, CommonPractice);
+        /// What the scale showed.
+        Mass: mass, BatchMass, Kilogram, "",
+            Limit::from_to(U::Kilogram, 0.0, 10_000.0).usually(0.2, 500.0, CommonPractice);
+        /// The empty vessel; blank when the scale was set to zero with it.
+        Tare: tare, BatchMass, Kilogram, "", Limit::from_to(U::Kilogram, 0.0, 10_000.0).optional();
+    }
+
+    /// The numbers of a row as entered.
+    struct RowEntries;
 }
 
 impl RowField {
-    /// All of them, in the order of the page.
-    pub const ALL: &'static [RowField] = &[Self::Setting, Self::Seconds, Self::Mass, Self::Tare];
-
-    /// The stable key of the field.
+    /// What the field measures on this drive.
     #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Setting => "setting",
-            Self::Seconds => "seconds",
-            Self::Mass => "mass",
-            Self::Tare => "tare",
-        }
-    }
-
-    /// What the field measures.
-    #[must_use]
-    pub const fn kind(self, unit: SettingUnit) -> Kind {
+    pub const fn kind_on(self, unit: SettingUnit) -> Kind {
         match self {
             Self::Setting => unit.kind(),
-            Self::Seconds => Kind::RunTime,
-            Self::Mass | Self::Tare => Kind::BatchMass,
+            other => other.kind(),
+        }
+    }
+
+    /// What the field may hold on this drive.
+    #[must_use]
+    pub const fn limit_on(self, unit: SettingUnit) -> Limit {
+        match self {
+            Self::Setting => unit.limit(),
+            other => other.limit(),
         }
     }
 }
 
-/// A number of a catch test as a whole.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum CalibrationField {
-    /// Density of the liquid that was caught.
-    Density,
-    /// Its temperature, for the record.
-    Temperature,
-}
-
-impl CalibrationField {
-    /// All of them, in the order of the page.
-    pub const ALL: &'static [CalibrationField] = &[Self::Density, Self::Temperature];
-
-    /// The stable key of the field.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Density => "density",
-            Self::Temperature => "temperature",
-        }
+form! {
+    /// A number of a catch test as a whole.
+    enum CalibrationField {
+        /// Density of the liquid that was caught.
+        Density: density, LiquidDensity, KilogramPerCubicMetre, "", density();
+        /// Its temperature, for the record.
+        Temperature: temperature, Temperature, Celsius, "", temperature();
     }
 
-    /// What the field measures.
-    #[must_use]
-    pub const fn kind(self) -> Kind {
-        match self {
-            Self::Density => Kind::LiquidDensity,
-            Self::Temperature => Kind::Temperature,
-        }
-    }
+    /// The numbers of a catch test as entered.
+    struct CalibrationEntries;
 }
 
 /// One row as entered.
@@ -97,15 +82,9 @@ impl CalibrationField {
 pub struct RowDraft {
     /// Its number within the catch test.
     pub id: RowId,
-    /// The setting.
-    pub setting: Entry,
-    /// How long was caught.
-    pub seconds: Entry,
-    /// What the scale showed.
-    pub mass: Entry,
-    /// The empty vessel.
-    pub tare: Entry,
-    /// Set aside by the user: kept and shown, but the line is laid without it.
+    /// Its numbers.
+    pub entries: RowEntries,
+    /// Excluded by the user: kept and shown, but left out of the fit.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub excluded: bool,
 }
@@ -114,14 +93,9 @@ impl RowDraft {
     /// A blank row.
     #[must_use]
     pub fn blank(id: RowId, unit: SettingUnit) -> Self {
-        Self {
-            id,
-            setting: Entry::empty(unit.unit()),
-            seconds: Entry::empty(Unit::Second),
-            mass: Entry::empty(Unit::Kilogram),
-            tare: Entry::empty(Unit::Kilogram),
-            excluded: false,
-        }
+        let mut row = Self { id, entries: RowEntries::default(), excluded: false };
+        row.entries.setting.unit = unit.unit();
+        row
     }
 
     /// Whether nothing was typed into it, whatever was carried down to it: such a row waits for its test.
@@ -133,22 +107,12 @@ impl RowDraft {
     /// The entry of a field.
     #[must_use]
     pub const fn entry(&self, field: RowField) -> &Entry {
-        match field {
-            RowField::Setting => &self.setting,
-            RowField::Seconds => &self.seconds,
-            RowField::Mass => &self.mass,
-            RowField::Tare => &self.tare,
-        }
+        self.entries.entry(field)
     }
 
     /// The entry of a field, to type into.
     pub const fn entry_mut(&mut self, field: RowField) -> &mut Entry {
-        match field {
-            RowField::Setting => &mut self.setting,
-            RowField::Seconds => &mut self.seconds,
-            RowField::Mass => &mut self.mass,
-            RowField::Tare => &mut self.tare,
-        }
+        self.entries.entry_mut(field)
     }
 }
 
@@ -159,10 +123,8 @@ pub struct CalibrationDraft {
     pub id: CalibrationId,
     /// Milliseconds since 1970-01-01 00:00 UTC.
     pub at: u64,
-    /// Density of the liquid that was caught.
-    pub density: Entry,
-    /// Its temperature.
-    pub temperature: Entry,
+    /// Its numbers.
+    pub entries: CalibrationEntries,
     /// A remark.
     #[serde(default)]
     pub remark: String,
@@ -175,14 +137,7 @@ impl CalibrationDraft {
     #[must_use]
     pub fn blank(id: CalibrationId, at: u64, unit: SettingUnit) -> Self {
         let rows = (1..=LEAST_ROWS as u16).map(|id| RowDraft::blank(RowId(id), unit)).collect();
-        Self {
-            id,
-            at,
-            density: Entry::empty(Unit::KilogramPerCubicMetre),
-            temperature: Entry::empty(Unit::Celsius),
-            remark: String::new(),
-            rows,
-        }
+        Self { id, at, entries: CalibrationEntries::default(), remark: String::new(), rows }
     }
 
     /// Puts a row behind the others, with the time and the vessel of the last one.
@@ -190,8 +145,8 @@ impl CalibrationDraft {
         let id = RowId(self.rows.iter().map(|row| row.id.0).max().map_or(1, |most| most.saturating_add(1)));
         let mut row = RowDraft::blank(id, unit);
         if let Some(last) = self.rows.last() {
-            row.seconds = carried(&last.seconds);
-            row.tare = carried(&last.tare);
+            row.entries.seconds = carried(&last.entries.seconds);
+            row.entries.tare = carried(&last.entries.tare);
         }
         self.rows.push(row);
         id
@@ -225,18 +180,12 @@ impl CalibrationDraft {
     /// The entry of a field.
     #[must_use]
     pub const fn entry(&self, field: CalibrationField) -> &Entry {
-        match field {
-            CalibrationField::Density => &self.density,
-            CalibrationField::Temperature => &self.temperature,
-        }
+        self.entries.entry(field)
     }
 
     /// The entry of a field, to type into.
     pub const fn entry_mut(&mut self, field: CalibrationField) -> &mut Entry {
-        match field {
-            CalibrationField::Density => &mut self.density,
-            CalibrationField::Temperature => &mut self.temperature,
-        }
+        self.entries.entry_mut(field)
     }
 }
 
@@ -273,14 +222,14 @@ impl Caught {
         self.net() / self.time
     }
 
-    fn point(&self) -> Point {
-        Point { x: self.setting.0, y: self.flow().value }
+    fn point(&self) -> DataPoint {
+        DataPoint { x: self.setting.0, y: self.flow().value }
     }
 }
 
 /// A row far off the line. It is pointed at and still counts, until the user sets it aside.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Suspect {
+pub struct SuspectCatch {
     /// The row.
     pub row: RowId,
     /// Its externally studentised residual.
@@ -318,14 +267,14 @@ pub fn fit(rows: &[Caught], model: Model) -> Result<Fit, FitError> {
 /// anywhere (see [`Fit::suspicious_from`]). Leverage counts: a row at the end of the tested settings pulls
 /// the line to itself, and its residual is judged the more strictly.
 #[must_use]
-pub fn suspects(rows: &[Caught], fit: &Fit) -> Vec<Suspect> {
+pub fn suspects(rows: &[Caught], fit: &Fit) -> Vec<SuspectCatch> {
     let Some(from) = fit.suspicious_from() else { return Vec::new() };
     let points: Vec<_> = rows.iter().map(Caught::point).collect();
     let judged = rows.iter().zip(fit.residuals(&points));
     judged
         .filter_map(|(row, residual)| {
             let studentised = residual.studentised.filter(|size| size.abs() > from)?;
-            Some(Suspect { row: row.row, studentised, from })
+            Some(SuspectCatch { row: row.row, studentised, from })
         })
         .collect()
 }

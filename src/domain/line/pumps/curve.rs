@@ -1,7 +1,7 @@
 //! A pump's line: mass flow over setting at the density of today.
 
 use crate::domain::line::pumps::metering::Metering;
-use crate::domain::line::pumps::setting::{Setting, Settings};
+use crate::domain::line::pumps::setting::{Setting, SettingRange};
 use crate::quantity::number::finite;
 use crate::statistics::regression::{Fit, Interval};
 use std::marker::PhantomData;
@@ -27,7 +27,7 @@ pub struct SettingFor {
     pub setting: Setting,
     /// The settings at which one catch may well give that flow, 95 %. `None` where the rows are too few, or
     /// scatter so much that none is ruled out.
-    pub interval: Option<Settings>,
+    pub interval: Option<SettingRange>,
     /// Where one catch at the setting is expected, 95 %.
     pub flow: Option<Flows>,
 }
@@ -88,8 +88,8 @@ impl Curve {
 
     /// Lowest and highest tested setting.
     #[must_use]
-    pub const fn tested(&self) -> Settings {
-        Settings { low: Setting(self.fit.tested.low), high: Setting(self.fit.tested.high) }
+    pub const fn tested(&self) -> SettingRange {
+        SettingRange { low: Setting(self.fit.tested.low), high: Setting(self.fit.tested.high) }
     }
 
     /// Where one catch at the setting is expected, 95 %.
@@ -112,7 +112,7 @@ impl Curve {
         let interval = self.fit.inverse_interval((flow / self.scale).value);
         Some(SettingFor {
             setting,
-            interval: interval.map(|Interval { low, high }| Settings { low: Setting(low), high: Setting(high) }),
+            interval: interval.map(|Interval { low, high }| SettingRange { low: Setting(low), high: Setting(high) }),
             flow: self.prediction(setting),
         })
     }

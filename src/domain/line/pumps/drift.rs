@@ -4,7 +4,7 @@ use crate::domain::line::pumps::catch_test::{Calibration, CalibrationId};
 use crate::domain::line::pumps::curve::Curve;
 use crate::domain::line::pumps::pump::Pump;
 use crate::domain::line::pumps::setting::Setting;
-use crate::statistics::coverage::{Combined, Part, combine, factor};
+use crate::statistics::coverage::{Combined, Contribution, combine, factor};
 use crate::statistics::distribution::CONFIDENCE;
 use uom::ConstZero;
 use uom::si::f64::{MassDensity, MassRate, Ratio};
@@ -54,7 +54,7 @@ fn differ(
 ) -> Option<bool> {
     let part = |curve: &Curve, test: &Calibration| {
         let deviation = curve.sd_of_mean(setting)?.value;
-        Some(Part { part: deviation, freedom: Some(f64::from(test.curve.fit.freedom())) })
+        Some(Contribution { part: deviation, freedom: Some(f64::from(test.curve.fit.freedom())) })
     };
     let Combined { standard, freedom } = combine(&[part(old, old_test)?, part(new, new_test)?]);
     if standard <= 0.0 {

@@ -1,11 +1,13 @@
 //! Pumps, as entered and as checked.
 
+use crate::domain::form::form;
+use crate::domain::limit::Limit;
 use crate::domain::line::pumps::catch_test::{Calibration, CalibrationDraft, CalibrationId};
 use crate::domain::line::pumps::metering::Metering;
 use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::line::tanks::feeds::Feeds;
 use crate::domain::recipe::draft::Entry;
-use crate::quantity::{Kind, Unit};
+use crate::quantity::{Kind, Unit, Unit as U};
 use crate::statistics::regression::Model;
 use serde::{Deserialize, Serialize};
 use uom::si::f64::{Ratio, Volume, VolumeRate};
@@ -30,60 +32,53 @@ impl ReadingWay {
     pub const ALL: &'static [ReadingWay] = &[Self::MassMeter, Self::VolumeMeter];
 }
 
-/// A number of a pump.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum PumpField {
-    /// Lowest setting that the pump may run at.
-    LeastSetting,
-    /// Highest setting that the pump may run at.
-    MostSetting,
-    /// Share of the liquid's flow that this pump delivers.
-    Share,
-    /// How many nozzles it can feed.
-    Nozzles,
-    /// Least flow of one nozzle.
-    NozzleLeast,
-    /// Greatest flow of one nozzle.
-    NozzleMost,
-    /// Volume of the pipe from the valve to the nozzles.
-    PipeVolume,
-    /// Step of the drive's setting.
-    SettingStep,
-    /// Reading of its flow meter, in the way of its [`ReadingWay`].
-    Reading,
-    /// Setting at which it runs now.
-    PresentSetting,
+const fn nozzle() -> Limit {
+    Limit::above_to(U::LitrePerHour, 0.0, 100_000.0).optional()
+}
+
+form! {
+    /// A number of a pump. Settings are on the scale of its drive, here in percent.
+    enum PumpField {
+        /// Lowest setting that the pump may run at; blank without a limit.
+        LeastSetting: least_setting, SettingPercent, Percent, "", SettingUnit::Percent.limit().optional();
+        /// Highest setting that the pump may run at; blank without a limit.
+        MostSetting: most_setting, SettingPercent, Percent, "", SettingUnit::Percent.limit().optional();
+        /// Share of the liquid's flow that this pump delivers.
+        Share: share, Share, Percent, "100", Limit::above_to(U::Percent, 0.0, 100.0);
+        /// How many nozzles it can feed; blank to leave them out.
+        Nozzles: nozzles, Ratio, One, "", Limit::from_to(U::One, 1.0, 500.0).optional();
+        /// Minimum flow of one nozzle.
+        NozzleLeast: nozzle_least, PumpFlow, LitrePerHour, "", nozzle();
+        /// Maximum flow of one nozzle.
+        NozzleMost: nozzle_most, PumpFlow, LitrePerHour, "", nozzle();
+        /// Volume of the pipe from the valve to the nozzles.
+        PipeVolume: pipe_volume, BatchVolume, Litre, "", Limit::above_to(U::Litre, 0.0, 10_000.0).optional();
+        /// Step of the drive's setting; blank for the usual one.
+        SettingStep: setting_step, SettingPercent, Percent, "", SettingUnit::Percent.step_limit();
+        /// Reading of its flow meter, in the way of its [`ReadingWay`], here by mass.
+        Reading: reading, LiquidFlow, KilogramPerHour, "", Limit::from_to(U::KilogramPerHour, 0.0, 1e6).optional();
+        /// Setting at which it runs now.
+        PresentSetting: present_setting, SettingPercent, Percent, "", SettingUnit::Percent.limit().optional();
+    }
+
+    /// The numbers of a pump as entered.
+    struct PumpEntries;
 }
 
 impl PumpField {
-    /// All of them, in the order of the page.
-    pub const ALL: &'static [PumpField] = &[
-        Self::LeastSetting,
-        Self::MostSetting,
-        Self::Share,
-        Self::Nozzles,
-        Self::NozzleLeast,
-        Self::NozzleMost,
-        Self::PipeVolume,
-        Self::SettingStep,
-        Self::Reading,
-        Self::PresentSetting,
-    ];
+    /// Whether it is a number on the scale of the drive.
+    const fn is_on_drive(self) -> bool {
+        matches!(self, Self::LeastSetting | Self::MostSetting | Self::SettingStep | Self::PresentSetting)
+    }
 
-    /// The stable key of the field.
+    /// What the field may hold on this drive and with this flow meter.
     #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::LeastSetting => "least_setting",
-            Self::MostSetting => "most_setting",
-            Self::Share => "share",
-            Self::Nozzles => "nozzles",
-            Self::NozzleLeast => "nozzle_least",
-            Self::NozzleMost => "nozzle_most",
-            Self::PipeVolume => "pipe_volume",
-            Self::SettingStep => "setting_step",
-            Self::Reading => "reading",
-            Self::PresentSetting => "present_setting",
+    pub const fn limit_on(self, unit: SettingUnit, way: ReadingWay) -> Limit {
+        match (self, way) {
+            (Self::LeastSetting | Self::MostSetting | Self::PresentSetting, _) => unit.limit().optional(),
+            (Self::SettingStep, _) => unit.step_limit(),
+            (Self::Reading, ReadingWay::VolumeMeter) => Limit::from_to(U::LitrePerHour, 0.0, 1e6).optional(),
+            _ => self.limit(),
         }
     }
 }
@@ -105,26 +100,8 @@ pub struct PumpDraft {
     pub model: Model,
     /// Which flow meter it has.
     pub reading_way: ReadingWay,
-    /// Lowest setting, blank without a limit.
-    pub least_setting: Entry,
-    /// Highest setting, blank without a limit.
-    pub most_setting: Entry,
-    /// Share of the liquid's flow.
-    pub share: Entry,
-    /// Number of nozzles, blank to leave them out.
-    pub nozzles: Entry,
-    /// Least flow of one nozzle.
-    pub nozzle_least: Entry,
-    /// Greatest flow of one nozzle.
-    pub nozzle_most: Entry,
-    /// Volume of the pipe from the valve to the nozzles.
-    pub pipe_volume: Entry,
-    /// Step of the drive's setting, blank for the usual one.
-    pub setting_step: Entry,
-    /// Reading of its flow meter.
-    pub reading: Entry,
-    /// Setting at which it runs now.
-    pub present_setting: Entry,
+    /// Its numbers.
+    pub entries: PumpEntries,
     /// Its catch tests, the oldest first; the last one counts.
     #[serde(default)]
     pub calibrations: Vec<CalibrationDraft>,
@@ -134,7 +111,7 @@ impl PumpDraft {
     /// A pump without a name or a catch test.
     #[must_use]
     pub fn blank(id: PumpId, feeds: Feeds, unit: SettingUnit) -> Self {
-        Self {
+        let mut pump = Self {
             id,
             name: String::new(),
             feeds,
@@ -142,29 +119,21 @@ impl PumpDraft {
             metering: Metering::Volume,
             model: Model::WithIntercept,
             reading_way: ReadingWay::MassMeter,
-            least_setting: Entry::empty(unit.unit()),
-            most_setting: Entry::empty(unit.unit()),
-            share: Entry::preset("100", Unit::Percent),
-            nozzles: Entry::empty(Unit::One),
-            nozzle_least: Entry::empty(Unit::LitrePerHour),
-            nozzle_most: Entry::empty(Unit::LitrePerHour),
-            pipe_volume: Entry::empty(Unit::Litre),
-            setting_step: Entry::empty(unit.unit()),
-            reading: Entry::empty(Unit::KilogramPerHour),
-            present_setting: Entry::empty(unit.unit()),
+            entries: PumpEntries::default(),
             calibrations: Vec::new(),
-        }
+        };
+        pump.set_unit(unit);
+        pump
     }
 
-    /// Changes the scale of the drive. The numbers typed stay, and now stand on the new scale.
+    /// Changes the scale of the drive. The numbers typed stay, and are now on the new scale.
     pub fn set_unit(&mut self, unit: SettingUnit) {
         self.unit = unit;
-        self.least_setting.unit = unit.unit();
-        self.most_setting.unit = unit.unit();
-        self.setting_step.unit = unit.unit();
-        self.present_setting.unit = unit.unit();
+        for field in PumpField::ALL.iter().filter(|field| field.is_on_drive()) {
+            self.entries.entry_mut(*field).unit = unit.unit();
+        }
         for row in self.calibrations.iter_mut().flat_map(|calibration| &mut calibration.rows) {
-            row.setting.unit = unit.unit();
+            row.entries.setting.unit = unit.unit();
         }
     }
 
@@ -172,7 +141,7 @@ impl PumpDraft {
     pub fn set_reading_way(&mut self, way: ReadingWay) {
         if way != self.reading_way {
             self.reading_way = way;
-            self.reading = Entry::empty(match way {
+            self.entries.reading = Entry::empty(match way {
                 ReadingWay::MassMeter => Unit::KilogramPerHour,
                 ReadingWay::VolumeMeter => Unit::LitrePerHour,
             });
@@ -182,51 +151,21 @@ impl PumpDraft {
     /// The entry of a field.
     #[must_use]
     pub const fn entry(&self, field: PumpField) -> &Entry {
-        match field {
-            PumpField::LeastSetting => &self.least_setting,
-            PumpField::MostSetting => &self.most_setting,
-            PumpField::Share => &self.share,
-            PumpField::Nozzles => &self.nozzles,
-            PumpField::NozzleLeast => &self.nozzle_least,
-            PumpField::NozzleMost => &self.nozzle_most,
-            PumpField::PipeVolume => &self.pipe_volume,
-            PumpField::SettingStep => &self.setting_step,
-            PumpField::Reading => &self.reading,
-            PumpField::PresentSetting => &self.present_setting,
-        }
+        self.entries.entry(field)
     }
 
     /// The entry of a field, to type into.
     pub const fn entry_mut(&mut self, field: PumpField) -> &mut Entry {
-        match field {
-            PumpField::LeastSetting => &mut self.least_setting,
-            PumpField::MostSetting => &mut self.most_setting,
-            PumpField::Share => &mut self.share,
-            PumpField::Nozzles => &mut self.nozzles,
-            PumpField::NozzleLeast => &mut self.nozzle_least,
-            PumpField::NozzleMost => &mut self.nozzle_most,
-            PumpField::PipeVolume => &mut self.pipe_volume,
-            PumpField::SettingStep => &mut self.setting_step,
-            PumpField::Reading => &mut self.reading,
-            PumpField::PresentSetting => &mut self.present_setting,
-        }
+        self.entries.entry_mut(field)
     }
 
     /// What a field measures.
     #[must_use]
     pub const fn kind(&self, field: PumpField) -> Kind {
-        match field {
-            PumpField::LeastSetting | PumpField::MostSetting | PumpField::SettingStep | PumpField::PresentSetting => {
-                self.unit.kind()
-            }
-            PumpField::Share => Kind::Share,
-            PumpField::Nozzles => Kind::Ratio,
-            PumpField::NozzleLeast | PumpField::NozzleMost => Kind::PumpFlow,
-            PumpField::PipeVolume => Kind::BatchVolume,
-            PumpField::Reading => match self.reading_way {
-                ReadingWay::MassMeter => Kind::LiquidFlow,
-                ReadingWay::VolumeMeter => Kind::PumpFlow,
-            },
+        match (field, self.reading_way) {
+            (PumpField::Reading, ReadingWay::VolumeMeter) => Kind::PumpFlow,
+            _ if field.is_on_drive() => self.unit.kind(),
+            _ => field.kind(),
         }
     }
 
@@ -250,11 +189,11 @@ impl PumpDraft {
 
     /// The same with the density of the last one, or else `density`, that of the recipe, to be checked.
     pub fn offer_calibration(&mut self, at: u64, density: Option<&Entry>) -> CalibrationId {
-        let last = self.calibrations.last().map(|test| &test.density).filter(|density| !density.is_blank());
+        let last = self.calibrations.last().map(|test| &test.entries.density).filter(|density| !density.is_blank());
         let offered = last.or(density).map(|density| Entry::preset(density.text.clone(), density.unit));
         let id = self.start_calibration(at);
         if let Some((test, density)) = self.calibration_mut(id).zip(offered) {
-            test.density = density;
+            test.entries.density = density;
         }
         id
     }

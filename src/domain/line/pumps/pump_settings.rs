@@ -10,7 +10,7 @@ use crate::domain::line::pumps::help::Help;
 use crate::domain::line::pumps::nozzles::{Fits, Opened, open};
 use crate::domain::line::pumps::pump::{Pump, PumpId};
 use crate::domain::line::pumps::range_status::RangeStatus;
-use crate::domain::line::pumps::setting::{Setting, SettingUnit, Settings};
+use crate::domain::line::pumps::setting::{Setting, SettingRange, SettingUnit};
 use crate::domain::line::tanks::draw::{drawn, water_density};
 use crate::domain::line::tanks::feeds::Fed;
 use crate::domain::recipe::draft::Draft;
@@ -59,12 +59,12 @@ pub struct PumpRow {
     /// Where the setting lies.
     pub range_status: RangeStatus,
     /// Settings that are tested and allowed.
-    pub usable: Option<Settings>,
+    pub usable: Option<SettingRange>,
     /// Where the setting lies between the lowest (0) and the highest (1) tested one; below 0 or above 1 when
     /// outside.
     pub place: Option<f64>,
     /// Fibre flows that it serves.
-    pub reach: Option<Reach>,
+    pub reach: Option<FibreRange>,
     /// Nozzles to open.
     pub nozzles: Option<Opened>,
     /// Through the nozzles, by volume: with the thinning water, volumes added up.
@@ -79,7 +79,7 @@ pub struct PumpRow {
 
 /// The fibre flows, oven-dry, that a pump serves within its settings.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Reach {
+pub struct FibreRange {
     /// Least.
     pub least: MassRate,
     /// Most.
@@ -210,11 +210,11 @@ fn thinning(fed: Fed, case: &Case) -> MassRate {
     }
 }
 
-fn usable(pump: &Pump, curve: &Curve) -> Settings {
+fn usable(pump: &Pump, curve: &Curve) -> SettingRange {
     let tested = curve.tested();
     let low = pump.least.map_or(tested.low.0, |least| tested.low.0.max(least.0));
     let high = pump.most.map_or(tested.high.0, |most| tested.high.0.min(most.0));
-    Settings { low: Setting(low), high: Setting(high) }
+    SettingRange { low: Setting(low), high: Setting(high) }
 }
 
 /// Whether what is fed grows in proportion to the fibre.
@@ -223,12 +223,12 @@ fn follows_fibre(fed: Fed, case: &Case) -> bool {
 }
 
 /// Everything that follows the fibre grows in proportion to it, so the flow at a bound is F·L_bound/L.
-fn reach(curve: &Curve, usable: Settings, fed: Fed, mass: MassRate, case: &Case) -> Option<Reach> {
+fn reach(curve: &Curve, usable: SettingRange, fed: Fed, mass: MassRate, case: &Case) -> Option<FibreRange> {
     if mass <= MassRate::ZERO || usable.low > usable.high || !follows_fibre(fed, case) {
         return None;
     }
     let at = |setting| case.solved.fibre * (curve.flow(setting) / mass);
-    let reach = Reach { least: at(usable.low), most: at(usable.high) };
+    let reach = FibreRange { least: at(usable.low), most: at(usable.high) };
     (reach.least.is_finite() && reach.most.is_finite()).then_some(reach)
 }
 

@@ -1,5 +1,7 @@
 //! What a pump's drive is set to.
 
+use crate::domain::limit::Limit;
+use crate::domain::limit::Source::CommonPractice;
 use crate::quantity::{Amount, Kind, Unit};
 use serde::{Deserialize, Serialize};
 
@@ -49,6 +51,27 @@ impl SettingUnit {
         }
     }
 
+    /// The settings that a drive of this scale can be at.
+    #[must_use]
+    pub const fn limit(self) -> Limit {
+        match self {
+            Self::Percent => Limit::from_to(Unit::Percent, 0.0, 150.0).usually(5.0, 100.0, CommonPractice),
+            Self::Hertz => Limit::from_to(Unit::Hertz, 0.0, 400.0).usually(5.0, 70.0, CommonPractice),
+            Self::Rpm => Limit::from_to(Unit::TurnPerMinute, 0.0, 20_000.0).usually(5.0, 3_600.0, CommonPractice),
+        }
+    }
+
+    /// The steps that it can have; blank for the usual one.
+    #[must_use]
+    pub const fn step_limit(self) -> Limit {
+        match self {
+            Self::Percent => Limit::above_to(Unit::Percent, 0.0, 10.0),
+            Self::Hertz => Limit::above_to(Unit::Hertz, 0.0, 10.0),
+            Self::Rpm => Limit::above_to(Unit::TurnPerMinute, 0.0, 100.0),
+        }
+        .optional()
+    }
+
     /// What mass flow per setting measures. In percent it is the flow per full setting, 100 %.
     #[must_use]
     pub const fn slope_kind(self) -> Kind {
@@ -76,7 +99,7 @@ impl Setting {
 
 /// From one setting to another.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Settings {
+pub struct SettingRange {
     /// Lowest.
     pub low: Setting,
     /// Highest.

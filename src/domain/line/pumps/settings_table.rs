@@ -38,12 +38,12 @@ pub struct SettingsTable {
     /// Row and column next to the recipe as it is; `None` where it lies outside the table.
     pub present: Option<(usize, usize)>,
     /// The cells, row by row; `None` where the recipe has no balance.
-    pub cells: Vec<Vec<Option<Cell>>>,
+    pub cells: Vec<Vec<Option<SettingsCell>>>,
 }
 
 /// One cell of a card.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Cell {
+pub struct SettingsCell {
     /// Oven-dry fibre flow.
     pub fibre: MassRate,
     /// What the belt scale reads.
@@ -120,13 +120,19 @@ pub fn at(case: &Case, rows: TableRows, flow: MassRate, moisture: Moisture) -> O
     Some(Case { input, solved })
 }
 
-fn cell(case: &Case, rows: TableRows, flow: MassRate, moisture: Moisture, pumps: &[(&Pump, Fed)]) -> Option<Cell> {
+fn cell(
+    case: &Case,
+    rows: TableRows,
+    flow: MassRate,
+    moisture: Moisture,
+    pumps: &[(&Pump, Fed)],
+) -> Option<SettingsCell> {
     let case = at(case, rows, flow, moisture)?;
     let one = |(pump, fed): &(&Pump, Fed)| {
         let bare = bare(pump, *fed, &case)?;
         Some(CellPump { mass: bare.mass, setting: bare.set_to, range_status: bare.range_status })
     };
-    Some(Cell {
+    Some(SettingsCell {
         fibre: case.solved.fibre,
         fibre_wet: case.solved.fibre_wet,
         too_wet: case.solved.water.excess > MassRate::ZERO,

@@ -11,9 +11,10 @@ use crate::domain::line::pumps::pump::PumpId;
 use crate::domain::line::pumps::pump_settings::{PumpSettings, pump_settings};
 use crate::domain::line::pumps::range_status::RangeStatus;
 use crate::domain::line::pumps::setting::{Setting, SettingUnit};
-use crate::domain::line::read::Reader;
+use crate::domain::line::read::{Reader, read_line_field};
 use crate::domain::line::tanks::blend::{Blend, Stock};
 use crate::domain::line::tanks::feeds::{Fed, Tie};
+use crate::domain::line::tanks::tank::{TankField, TankWay};
 use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};
 use crate::domain::recipe::field::{Field, LiquidField};
 use crate::domain::recipe::finding::{Finding, Grade};
@@ -152,7 +153,9 @@ impl Reader<'_> {
     ) -> Option<Blend> {
         let now = case.input.liquids.as_slice().iter().find(|liquid| liquid.id == id)?;
         let fed = Fed::Liquid(id);
-        let tank = line.tanks.iter().find(|tank| tank.feeds.within(draft) == Some(fed))?;
+        let holding = || line.tanks.iter().filter(|tank| tank.feeds.within(draft) == Some(fed));
+        let chosen = holding().find(|tank| Some(tank.id) == self.book.delivered_into);
+        let tank = chosen.or_else(|| holding().next())?;
         let state = tank.state(draft, case)?;
         let before = Stock { mass: state.content * now.density, solids: now.solids, density: now.density };
         let delivered = Stock {
@@ -206,6 +209,35 @@ fn enter(liquid: &mut LiquidDraft, (solids, density): &(Option<Entry>, Option<En
 }
 
 impl Delivered {
+    /// Raises the content of its tank to what is in it with the delivery, as read `at` that time. Nothing where the blend is not known.
+    pub fn fill(&self, book: &mut LineBook, at: u64) {
+        let Some(Blend { tank, after, .. }) = self.blend else { return };
+        let capacity = read_line_field(book, LineField::Tank(tank, TankField::Capacity)).ok().flatten();
+        let Some(tank) = book.tank_mut(tank) else { return };
+        let base = match tank.way {
+            TankWay::Level => capacity.map(|capacity| after.volume().value / capacity),
+            TankWay::Volume => Some(after.volume().value),
+            TankWay::Mass => Some(after.mass.value),
+        };
+        if let Some(base) = base.filter(|base| base.is_finite()) {
+            let unit = tank.entries.content.unit;
+            tank.entries.content = Entry::typed(editable(unit.from_base(base), DecimalMark::Point), unit);
+            tank.read_at = Some(at);
+        }
+    }
+
+    /// Takes the delivery out of a recipe again: what it entered goes back to what `before` says. What was entered since stays.
+    pub fn take_out(&self, before: &Draft, now: &mut Draft) {
+        let Some((old, new)) = before.liquid(self.liquid).zip(self.draft.liquid(self.liquid)) else { return };
+        let Some(liquid) = now.liquid_mut(self.liquid).filter(|liquid| Tie::to(old).is(liquid)) else { return };
+        if liquid.solids == new.solids {
+            liquid.solids.clone_from(&old.solids);
+        }
+        if liquid.density == new.density {
+            liquid.density.clone_from(&old.density);
+        }
+    }
+
     /// The same liquid in another recipe, by its name: that recipe with the delivery, or `None` where it does not use it or
     /// nothing changes. `own` is the recipe that the delivery was computed for.
     #[must_use]

@@ -1,8 +1,10 @@
 //! Tanks, as entered and as checked.
 
+use crate::domain::form::form;
+use crate::domain::limit::Limit;
 use crate::domain::line::tanks::feeds::Feeds;
 use crate::domain::recipe::draft::Entry;
-use crate::quantity::{Kind, Unit};
+use crate::quantity::{Kind, Unit, Unit as U};
 use serde::{Deserialize, Serialize};
 use uom::si::f64::{Mass, Ratio, Time, Volume};
 
@@ -26,33 +28,43 @@ pub enum TankWay {
 impl TankWay {
     /// All of them, in the order in which they are offered.
     pub const ALL: &'static [TankWay] = &[Self::Level, Self::Volume, Self::Mass];
+
+    /// The unit of a content that is not typed yet.
+    #[must_use]
+    pub const fn unit(self) -> Unit {
+        match self {
+            Self::Level => Unit::Percent,
+            Self::Volume => Unit::Litre,
+            Self::Mass => Unit::Kilogram,
+        }
+    }
 }
 
-/// A number of a tank.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-pub enum TankField {
-    /// What it holds when full.
-    Capacity,
-    /// What stays in it and cannot be pumped.
-    Heel,
-    /// What is in it, heel included, in the way of its [`TankWay`].
-    Content,
-    /// How long before a delivery it must be ordered.
-    LeadTime,
+form! {
+    /// A number of a tank.
+    enum TankField {
+        /// What it holds when full.
+        Capacity: capacity, BatchVolume, Litre, "", Limit::above_to(U::Litre, 0.0, 1e7);
+        /// What cannot be pumped out of it.
+        Heel: heel, BatchVolume, Litre, "0", Limit::from_to(U::Litre, 0.0, 1e7);
+        /// What is in it, heel included, in the way of its [`TankWay`], here as a level.
+        Content: content, Share, Percent, "", Limit::from_to(U::Percent, 0.0, 100.0);
+        /// How long before a delivery it must be ordered.
+        LeadTime: lead_time, ShiftTime, Hour, "", Limit::from_to(U::Hour, 0.0, 8_760.0).optional();
+    }
+
+    /// The numbers of a tank as entered.
+    struct TankEntries;
 }
 
 impl TankField {
-    /// All of them, in the order of the page.
-    pub const ALL: &'static [TankField] = &[Self::Capacity, Self::Heel, Self::Content, Self::LeadTime];
-
-    /// The stable key of the field.
+    /// What the field may hold where the content is read in this way.
     #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Capacity => "capacity",
-            Self::Heel => "heel",
-            Self::Content => "content",
-            Self::LeadTime => "lead_time",
+    pub const fn limit_by(self, way: TankWay) -> Limit {
+        match (self, way) {
+            (Self::Content, TankWay::Volume) => Limit::from_to(U::Litre, 0.0, 1e7),
+            (Self::Content, TankWay::Mass) => Limit::from_to(U::Kilogram, 0.0, 1e7),
+            _ => self.limit(),
         }
     }
 }
@@ -68,80 +80,46 @@ pub struct TankDraft {
     pub feeds: Feeds,
     /// How its content is read.
     pub way: TankWay,
-    /// What it holds when full.
-    pub capacity: Entry,
-    /// What cannot be pumped out of it.
-    pub heel: Entry,
-    /// What is in it.
-    pub content: Entry,
-    /// When that was read, milliseconds since 1970-01-01 00:00 UTC.
+    /// Its numbers.
+    pub entries: TankEntries,
+    /// When its content was read, milliseconds since 1970-01-01 00:00 UTC.
     #[serde(default)]
     pub read_at: Option<u64>,
-    /// How long before a delivery it must be ordered.
-    pub lead_time: Entry,
 }
 
 impl TankDraft {
     /// A tank without a name or numbers.
     #[must_use]
     pub fn blank(id: TankId, feeds: Feeds) -> Self {
-        Self {
-            id,
-            name: String::new(),
-            feeds,
-            way: TankWay::Level,
-            capacity: Entry::empty(Unit::Litre),
-            heel: Entry::preset("0", Unit::Litre),
-            content: Entry::empty(Unit::Percent),
-            read_at: None,
-            lead_time: Entry::empty(Unit::Hour),
-        }
+        Self { id, name: String::new(), feeds, way: TankWay::Level, entries: TankEntries::default(), read_at: None }
     }
 
     /// Changes how its content is read. A number of another kind makes no sense there and goes.
     pub fn set_way(&mut self, way: TankWay) {
         if way != self.way {
             self.way = way;
-            self.content = Entry::empty(match way {
-                TankWay::Level => Unit::Percent,
-                TankWay::Volume => Unit::Litre,
-                TankWay::Mass => Unit::Kilogram,
-            });
+            self.entries.content = Entry::empty(way.unit());
         }
     }
 
     /// The entry of a field.
     #[must_use]
     pub const fn entry(&self, field: TankField) -> &Entry {
-        match field {
-            TankField::Capacity => &self.capacity,
-            TankField::Heel => &self.heel,
-            TankField::Content => &self.content,
-            TankField::LeadTime => &self.lead_time,
-        }
+        self.entries.entry(field)
     }
 
     /// The entry of a field, to type into.
     pub const fn entry_mut(&mut self, field: TankField) -> &mut Entry {
-        match field {
-            TankField::Capacity => &mut self.capacity,
-            TankField::Heel => &mut self.heel,
-            TankField::Content => &mut self.content,
-            TankField::LeadTime => &mut self.lead_time,
-        }
+        self.entries.entry_mut(field)
     }
 
     /// What a field measures.
     #[must_use]
     pub const fn kind(&self, field: TankField) -> Kind {
-        match field {
-            TankField::Capacity | TankField::Heel => Kind::BatchVolume,
-            TankField::Content => match self.way {
-                TankWay::Level => Kind::Share,
-                TankWay::Volume => Kind::BatchVolume,
-                TankWay::Mass => Kind::BatchMass,
-            },
-            TankField::LeadTime => Kind::ShiftTime,
+        match (field, self.way) {
+            (TankField::Content, TankWay::Volume) => Kind::BatchVolume,
+            (TankField::Content, TankWay::Mass) => Kind::BatchMass,
+            _ => field.kind(),
         }
     }
 }

@@ -3,7 +3,7 @@
 use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::property::Property;
 use crate::statistics::distribution::{CONFIDENCE, two_sided_t};
-use crate::statistics::regression::{Fit, Model, Point};
+use crate::statistics::regression::{DataPoint, Fit, Model};
 
 /// A strength at the target density.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -30,10 +30,10 @@ pub fn at_density(property: Property, boards: &[MeasuredBoard], target: f64) -> 
     for board in boards {
         match property {
             Property::BendingStrength => points.extend(board.bending.iter().filter_map(|(_, piece)| {
-                piece.density.map(|density| Point { x: density.value, y: piece.strength().value })
+                piece.density.map(|density| DataPoint { x: density.value, y: piece.strength().value })
             })),
             Property::InternalBond => points.extend(board.bond.iter().filter_map(|(_, piece)| {
-                piece.density.map(|density| Point { x: density.value, y: piece.strength().value })
+                piece.density.map(|density| DataPoint { x: density.value, y: piece.strength().value })
             })),
             _ => return None,
         }

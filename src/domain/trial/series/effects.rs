@@ -10,7 +10,7 @@ use crate::domain::trial::series::run::Run;
 use crate::domain::trial::series::runs::Series;
 use crate::domain::trial::series::word::Word;
 use crate::statistics::distribution::{CONFIDENCE, f_tail, two_sided_t};
-use crate::statistics::least_squares::{Fit, fit};
+use crate::statistics::least_squares::{LeastSquaresFit, fit};
 use serde::{Deserialize, Serialize};
 
 /// A term whose F is so large by chance in fewer cases than this is significant.
@@ -240,7 +240,7 @@ impl<'a> Model<'a> {
         self.terms.push((term, from..self.columns.len()));
     }
 
-    fn solve(&self, y: &[f64]) -> Option<(Vec<TermResult>, Vec<LevelEffect>, Fit)> {
+    fn solve(&self, y: &[f64]) -> Option<(Vec<TermResult>, Vec<LevelEffect>, LeastSquaresFit)> {
         let whole = fit(&self.columns, y)?;
         let total: f64 = y.iter().map(|value| value * value).sum();
         let terms = self.terms.iter().map(|(term, columns)| self.term(*term, columns, &whole, y, total));
@@ -252,7 +252,7 @@ impl<'a> Model<'a> {
         &self,
         term: Term,
         columns: &std::ops::Range<usize>,
-        whole: &Fit,
+        whole: &LeastSquaresFit,
         y: &[f64],
         total: f64,
     ) -> Option<TermResult> {
@@ -282,7 +282,7 @@ impl<'a> Model<'a> {
     }
 
     /// Twice the coefficient of a term with a single column of ±1.
-    fn effect(&self, term: Term, columns: &std::ops::Range<usize>, whole: &Fit) -> Option<EffectEstimate> {
+    fn effect(&self, term: Term, columns: &std::ops::Range<usize>, whole: &LeastSquaresFit) -> Option<EffectEstimate> {
         if columns.len() != 1 || term == Term::Blocks {
             return None;
         }
@@ -302,7 +302,7 @@ impl<'a> Model<'a> {
         words
     }
 
-    fn levels(&self, whole: &Fit) -> Vec<LevelEffect> {
+    fn levels(&self, whole: &LeastSquaresFit) -> Vec<LevelEffect> {
         let mut all = Vec::new();
         for (term, columns) in &self.terms {
             let Term::Main(factor) = *term else { continue };
@@ -330,7 +330,7 @@ impl<'a> Model<'a> {
     }
 }
 
-fn estimate(whole: &Fit, weights: &[f64]) -> Option<EffectEstimate> {
+fn estimate(whole: &LeastSquaresFit, weights: &[f64]) -> Option<EffectEstimate> {
     let (value, deviation) = whole.combination(weights)?;
     let half_width =
         deviation.zip(two_sided_t(CONFIDENCE, f64::from(whole.freedom))).map(|(deviation, t)| t * deviation);

@@ -1,4 +1,4 @@
-//! The true blending loss of a batch, and the mass to lay, from the furnish recovered and its measured moisture.
+//! The true blending loss of a batch, and the mass to mat_mass, from the furnish recovered and its measured moisture.
 
 use crate::domain::recipe::check::read_entry;
 use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
@@ -23,7 +23,7 @@ pub struct Recovery {
     /// Share of the solids that stayed in the blender or was spilled, 1 − recovered/put in.
     pub loss: Ratio,
     /// Furnish to lay for one mat at its measured moisture: oven-dry mat mass · (1 + ω).
-    pub lay: Mass,
+    pub mat_mass: Mass,
     /// Mats that the furnish recovered makes.
     pub mats: Ratio,
 }
@@ -60,7 +60,7 @@ pub fn recovery(
         let what = TrialProblem::RecoveredTooMuch { put_in: amount(put_in), recovered: amount(recovered) };
         findings.push(TrialFinding::unusual(TrialPlace::Recovery(RecoveryField::Mass), what));
     }
-    let lay = sheet.mat.oven_dry * (one + moisture);
-    let recovery = Recovery { put_in, recovered, loss, lay, mats: recovered / sheet.mat.oven_dry };
-    (loss.is_finite() && recovery.mats.is_finite() && lay.is_finite()).then_some(recovery)
+    let mat_mass = sheet.mat.oven_dry * (one + moisture);
+    let recovery = Recovery { put_in, recovered, loss, mat_mass, mats: recovered / sheet.mat.oven_dry };
+    (loss.is_finite() && recovery.mats.is_finite() && mat_mass.is_finite()).then_some(recovery)
 }

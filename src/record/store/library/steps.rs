@@ -1,6 +1,7 @@
 //! What can be done with a recipe in the library. Each step is a revision that follows.
 
 use crate::domain::Draft;
+use crate::domain::line::{Delivered, Tie};
 use crate::record::content::revision::{Stamp, Standing};
 use crate::record::id::{RecipeId, RevisionId};
 use crate::record::store::Store;
@@ -49,6 +50,40 @@ impl<S: Store> Library<S> {
     pub fn release(&mut self, head: RevisionId, stamp: Stamp) -> Result<RevisionId, SaveError> {
         let released = self.known(head)?.follow(stamp, |content| content.released = true)?;
         self.save(released)
+    }
+
+    /// The saved recipes that use a liquid: of each the head that counts, and its name.
+    #[must_use]
+    pub fn recipes_with(&self, tie: &Tie) -> Vec<(RevisionId, RecipeId, String)> {
+        let kept = self.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
+        let uses =
+            |id| self.revision(id).is_some_and(|head| head.content().draft.liquids.iter().any(|own| tie.is(own)));
+        kept.filter(|listed| uses(listed.head.id))
+            .map(|listed| (listed.head.id, listed.recipe, listed.head.name.clone()))
+            .collect()
+    }
+
+    /// Enters an accepted delivery into saved recipes: each gets a revision of its own that follows its head. Of each that
+    /// changes, the head before and the new one. `own` is the recipe that the delivery was computed for.
+    ///
+    /// # Errors
+    /// As [`save`](Self::save), or when there is no such revision; those before it are saved then.
+    pub fn enter_delivery(
+        &mut self,
+        heads: &[RevisionId],
+        delivered: &Delivered,
+        own: &Draft,
+        stamp: &Stamp,
+    ) -> Result<Vec<(RevisionId, RevisionId)>, SaveError> {
+        let mut entered = Vec::new();
+        for head in heads {
+            let before = self.known(*head)?;
+            if let Some(draft) = delivered.applied_to(own, &before.content().draft) {
+                let next = before.follow(stamp.clone(), |content| content.draft = draft)?;
+                entered.push((*head, self.save(next)?));
+            }
+        }
+        Ok(entered)
     }
 
     /// Makes two heads one: what `head` says, with what `change` takes over from the other.

@@ -196,7 +196,7 @@ fn inside(desk: Desk, id: BoardId) -> View {
     let remove = move || {
         let before = bench.open.get_untracked();
         bench.edit(|trial| trial.boards.retain(|board| board.id != id));
-        state.tell_undo(page.board_removed, move || bench.lay(before.clone()));
+        state.tell_undo(page.board_removed, move || bench.load(before.clone()));
     };
     let runs = memo(move || {
         let runs = desk.planned.with(|planned| planned.sheets.len());

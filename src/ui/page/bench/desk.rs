@@ -35,7 +35,7 @@ pub struct Basis {
 
 /// What comes of the series.
 #[derive(Clone, PartialEq, Default)]
-pub struct Planned {
+pub struct PlannedSeries {
     /// The series.
     pub series: Option<Series>,
     /// One sheet a run.
@@ -97,7 +97,7 @@ pub struct Desk {
     /// Recipe, sheet and series as typed.
     pub basis: Memo<Basis>,
     /// The series.
-    pub planned: Memo<Planned>,
+    pub planned: Memo<PlannedSeries>,
     /// The sheet.
     pub made: Memo<Made>,
     /// The batch being weighed.
@@ -168,8 +168,8 @@ impl Desk {
     }
 }
 
-fn plan_series(basis: &Basis) -> Planned {
-    let Some(draft) = &basis.series else { return Planned::default() };
+fn plan_series(basis: &Basis) -> PlannedSeries {
+    let Some(draft) = &basis.series else { return PlannedSeries::default() };
     let outcome = series(&basis.recipe, draft, &basis.made);
     let mut findings = outcome.findings;
     let (mut made, mut all) = (Vec::new(), Vec::new());
@@ -178,10 +178,10 @@ fn plan_series(basis: &Basis) -> Planned {
         all = needed(series, &made);
         findings.extend(unsolved(&made));
     }
-    Planned { series: outcome.series, sheets: made, needed: all, findings }
+    PlannedSeries { series: outcome.series, sheets: made, needed: all, findings }
 }
 
-fn make(basis: &Basis, planned: &Planned, of: (u32, u32), before: Option<&Made>) -> Made {
+fn make(basis: &Basis, planned: &PlannedSeries, of: (u32, u32), before: Option<&Made>) -> Made {
     let run = planned.series.as_ref().and_then(|series| series.run(u16::try_from(of.1).unwrap_or(0)));
     let (recipe, typed) = match (run, &basis.series) {
         (Some(run), Some(draft)) => of_run(&basis.recipe, &basis.sheet, draft, run),
@@ -199,7 +199,7 @@ fn make(basis: &Basis, planned: &Planned, of: (u32, u32), before: Option<&Made>)
     Made { recipe, typed, sheet: sheet.or(last), old, findings, of }
 }
 
-fn test(trial: &TrialContent, planned: &Planned) -> Tested {
+fn test(trial: &TrialContent, planned: &PlannedSeries) -> Tested {
     let (mut made, mut findings) = (Vec::new(), Vec::new());
     for draft in &trial.boards {
         let measured = measure(draft);

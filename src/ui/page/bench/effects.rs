@@ -9,7 +9,7 @@ use crate::domain::trial::{Property, Series};
 use crate::quantity::Kind;
 use crate::quantity::format::{DecimalMark, significant};
 use crate::ui::chart::drawing::{Anchor, Drawing};
-use crate::ui::chart::scale::Linear;
+use crate::ui::chart::scale::LinearScale;
 use crate::ui::field::choice;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::text::unit_shown;
@@ -196,7 +196,7 @@ fn drawn(desk: Desk, effects: &Effects, name: impl Fn(&TermResult) -> String) ->
         })
         .collect();
     let ends = bars.iter().flat_map(|(_, value, half)| [value - half, value + half]).chain([0.0]);
-    let (x, ticks) = Linear::around(ends, (16.0, 424.0), 5)?;
+    let (x, ticks) = LinearScale::around(ends, (16.0, 424.0), 5)?;
     let height = 44.0 * bars.len() as f64 + 48.0;
     let mut drawing = Drawing::new(440.0, height, state.words.bench_page.interval);
     let floor = height - 40.0;

@@ -16,8 +16,8 @@ pub use paper::paper;
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::untrack;
 use crate::browser::print;
-use crate::ui::keep::is_tied;
 use crate::ui::part::save::when;
+use crate::ui::persistence::has_begun;
 use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
 use desk::Desk;
@@ -97,11 +97,11 @@ fn head(state: State) -> View {
         })
     });
     let differs =
-        memo(move || bench.open.with(|open| is_tied(open) && state.draft.with(|draft| *draft != open.trial.draft)));
+        memo(move || bench.open.with(|open| has_begun(open) && state.draft.with(|draft| *draft != open.trial.draft)));
     let take = move || {
         let before = bench.open.get_untracked();
         state.take_recipe();
-        state.tell_undo(page.recipe_taken, move || bench.lay(before.clone()));
+        state.tell_undo(page.recipe_taken, move || bench.load(before.clone()));
     };
     // Read once a save, not once a key.
     let kept = memo(move || {

@@ -1,6 +1,6 @@
 //! A series: factors with levels, the design with what it cannot tell apart, the run order, and the material.
 
-use super::desk::{Desk, Planned};
+use super::desk::{Desk, PlannedSeries};
 use super::parts::{act, choose, findings, group, numbered, pick, shown, table};
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, each, el, many};
@@ -41,7 +41,7 @@ pub fn series(desk: Desk) -> View {
 }
 
 fn blank_levels(of: Of, recipe: &Draft) -> Vec<LevelDraft> {
-    let unit = kind_of(of, recipe).unit_in(crate::quantity::kind::System::Metric);
+    let unit = kind_of(of, recipe).unit_in(crate::quantity::kind::UnitSystem::Metric);
     vec![LevelDraft::blank(unit), LevelDraft::blank(unit)]
 }
 
@@ -91,7 +91,7 @@ fn planned(desk: Desk) -> View {
         let before = bench.open.get_untracked();
         bench.edit(|trial| trial.series = None);
         bench.run.set(0);
-        state.tell_undo(page.series_dropped, move || bench.lay(before.clone()));
+        state.tell_undo(page.series_dropped, move || bench.load(before.clone()));
     };
     let ways = memo(move || {
         let factors = ids.with(Vec::len);
@@ -325,7 +325,7 @@ fn system(state: State, id: FactorId, at: u8, named: String) -> View {
     choice::labelled(format!("level-{}-{at}", id.0), named.into(), choices, now, choose)
 }
 
-fn results(desk: Desk, planned: &Planned) -> View {
+fn results(desk: Desk, planned: &PlannedSeries) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
     let said = desk.basis.with(|basis| findings(desk, &planned.findings, &basis.recipe, &basis.sheet));
@@ -423,7 +423,7 @@ pub fn run_cells(desk: Desk, series: &Series, run: &crate::domain::trial::series
 }
 
 /// The material of all runs.
-pub fn material(desk: Desk, planned: &Planned) -> View {
+pub fn material(desk: Desk, planned: &PlannedSeries) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
     let none = SeriesDraft::default();

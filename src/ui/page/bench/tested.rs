@@ -16,7 +16,7 @@ use crate::domain::trial::boards::target::{RequirementDraft, profile as places};
 use crate::domain::trial::boards::working::{BoardFigure, correction_working, summary_working};
 use crate::quantity::{Kind, Unit};
 use crate::ui::chart::drawing::{Anchor, Drawing};
-use crate::ui::chart::scale::Linear;
+use crate::ui::chart::scale::LinearScale;
 use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::memo;
 use crate::ui::state::State;
@@ -226,8 +226,8 @@ fn drawn(state: State, points: &[(f64, f64)]) -> Option<Drawing> {
     let mark = state.units.get().mark;
     let (x_unit, y_unit) = (state.unit(Kind::BenchExtent), state.unit(Kind::BoardDensity));
     let points: Vec<(f64, f64)> = points.iter().map(|(x, y)| (x_unit.from_base(*x), y_unit.from_base(*y))).collect();
-    let (x, across) = Linear::around(points.iter().map(|p| p.0), (64.0, 420.0), 5)?;
-    let (y, up) = Linear::around(points.iter().map(|p| p.1), (150.0, 24.0), 4)?;
+    let (x, across) = LinearScale::around(points.iter().map(|p| p.0), (64.0, 420.0), 5)?;
+    let (y, up) = LinearScale::around(points.iter().map(|p| p.1), (150.0, 24.0), 4)?;
     let mut drawing = Drawing::new(440.0, 190.0, state.words.bench_page.profile);
     for tick in across.iter() {
         drawing.text((x.place(tick), 168.0), Anchor::Middle, 12, &across.label(tick, mark));

@@ -8,9 +8,9 @@ use crate::browser::graph::event_target;
 use crate::browser::graph::spawn_local;
 use crate::domain::Grade;
 use crate::record::content::trial::{LARGEST, Trial};
-use crate::ui::keep::TrialTable;
 use crate::ui::part::finding::told;
 use crate::ui::part::save::when;
+use crate::ui::persistence::TrialTable;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::State;
 use crate::ui::text::{Carrier, Message};
@@ -71,8 +71,8 @@ fn list(state: State) -> View {
     };
     let lines: Vec<View> = trials.kept().map(|trial| line(state, trial)).collect();
     let unreadable = trials.unreadable.iter().map(|(key, why)| {
-        let Message { what, mend } = (state.words.unread)(why);
-        el("li").child(format!("{key}: {what} {mend}"))
+        let Message { what, fix } = (state.words.unread)(why);
+        el("li").child(format!("{key}: {what} {fix}"))
     });
     many([
         if lines.is_empty() {

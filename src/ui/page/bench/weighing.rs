@@ -273,7 +273,7 @@ fn blending_loss(desk: Desk) -> View {
                         state,
                         "mass_to_lay",
                         (page.mass_to_lay, ""),
-                        shown(state, Kind::BenchMass, own.lay.value),
+                        shown(state, Kind::BenchMass, own.mat_mass.value),
                         true,
                         None,
                     ))

@@ -10,7 +10,7 @@ use crate::browser::graph::*;
 use crate::domain::compare::break_even::{BreakEven, break_even as solve};
 use crate::domain::compare::draft::BreakEvenDraft;
 use crate::domain::compare::number_key::number_key;
-use crate::domain::compare::side::System;
+use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::{Field, Grade, LiquidField};
 use crate::ui::field::choice::{self, Choice};
@@ -42,7 +42,7 @@ const fn is_price(field: &Field) -> bool {
 }
 
 /// The system to compare with: another than the first, as long as none is chosen.
-fn other_at(own: &BreakEvenDraft, shown: &Compared) -> Option<(System, bool, Option<usize>)> {
+fn other_at(own: &BreakEvenDraft, shown: &Compared) -> Option<(ComparedSystem, bool, Option<usize>)> {
     let first = shown.ready_at(own.system.as_ref());
     let place = shown.keys.iter().position(|key| Some(key) == own.other.as_ref());
     let at = place.and_then(|place| shown.places.iter().position(|other| *other == place));
@@ -51,7 +51,7 @@ fn other_at(own: &BreakEvenDraft, shown: &Compared) -> Option<(System, bool, Opt
 }
 
 /// The prices of a system. A liquid's first: the fibre's is much the same for all.
-fn prices_of(state: State, system: &System) -> Vec<Choice> {
+fn prices_of(state: State, system: &ComparedSystem) -> Vec<Choice> {
     let mut all: Vec<Field> = inputs(system).into_iter().filter(is_price).collect();
     let fibre = all.first() == Some(&Field::FibrePrice);
     all.rotate_left(usize::from(fibre));

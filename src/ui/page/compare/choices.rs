@@ -7,7 +7,7 @@ use crate::browser::element::View;
 use crate::browser::graph::*;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::number_key::number_key;
-use crate::domain::compare::side::System;
+use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::compare::{Output, variable};
 use crate::domain::{Field, LiquidField};
@@ -27,7 +27,7 @@ pub struct SystemSlot {
 }
 
 /// The inputs of a system that can be solved for: those that it holds, and its prices.
-pub fn inputs(system: &System) -> Vec<Field> {
+pub fn inputs(system: &ComparedSystem) -> Vec<Field> {
     let Some(case) = system.case() else { return Vec::new() };
     let mut all: Vec<Field> = variable::used(&case.input).collect();
     let prices = system.draft.liquids.iter().map(|liquid| Field::Liquid(liquid.id, LiquidField::Price));
@@ -40,25 +40,25 @@ pub fn inputs(system: &System) -> Vec<Field> {
 }
 
 /// Inputs to choose from.
-pub fn input_choices(state: State, system: &System) -> Vec<Choice> {
+pub fn input_choices(state: State, system: &ComparedSystem) -> Vec<Choice> {
     let choice = |field: Field| (number_key(&system.draft, field), (state.words.field_name)(field, &system.draft));
     inputs(system).into_iter().map(choice).collect()
 }
 
 /// Figures to choose from.
-pub fn output_choices(state: State, system: &System) -> Vec<Choice> {
+pub fn output_choices(state: State, system: &ComparedSystem) -> Vec<Choice> {
     let choice = |output: Output| (output.key(), output_name(state, output, &system.draft));
     system.case().map(|case| outputs(case).into_iter().map(choice).collect()).unwrap_or_default()
 }
 
 /// The figure of a key. Only a cost a year follows the hours.
-pub fn output_of(system: &System, hours: Memo<Option<u16>>, key: &str) -> Option<Output> {
+pub fn output_of(system: &ComparedSystem, hours: Memo<Option<u16>>, key: &str) -> Option<Output> {
     let found = outputs(system.case()?).into_iter().find(|output| output.key() == key)?;
     Some(if matches!(found, Output::CostPerYear(_)) { Output::CostPerYear(hours.get()?) } else { found })
 }
 
 /// The system chosen, among those that have a result.
-pub fn system_at(typed: &CompareDraft, shown: &Compared, slot: SystemSlot) -> Option<System> {
+pub fn system_at(typed: &CompareDraft, shown: &Compared, slot: SystemSlot) -> Option<ComparedSystem> {
     shown.ready.get(shown.ready_at((slot.get)(typed))).cloned()
 }
 
@@ -79,7 +79,7 @@ pub fn system_choice(comparison: Comparison, slot: SystemSlot, label: &'static s
 }
 
 /// Inputs that can be swept: those that the system holds.
-pub fn used_inputs(state: State, system: &System) -> Vec<Choice> {
+pub fn used_inputs(state: State, system: &ComparedSystem) -> Vec<Choice> {
     let Some(case) = system.case() else { return Vec::new() };
     let choice = |field: Field| (number_key(&system.draft, field), (state.words.field_name)(field, &system.draft));
     variable::used(&case.input).map(choice).collect()
@@ -97,13 +97,13 @@ pub fn all_inputs(state: State, shown: &Compared) -> Vec<Choice> {
 }
 
 /// The reference, or else the first system that has a result.
-pub fn first(shown: &Compared) -> Option<&System> {
+pub fn first(shown: &Compared) -> Option<&ComparedSystem> {
     shown.ready.get(shown.ready_at(None))
 }
 
 /// The first system that uses the number of that key, the reference before the others.
-pub fn first_with<'a>(shown: &'a Compared, key: &str) -> Option<&'a System> {
-    let uses = |system: &&System| {
+pub fn first_with<'a>(shown: &'a Compared, key: &str) -> Option<&'a ComparedSystem> {
+    let uses = |system: &&ComparedSystem| {
         system
             .case()
             .is_some_and(|case| crate::domain::compare::number_key::number_of(&system.draft, case, key).is_some())

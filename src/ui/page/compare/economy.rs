@@ -7,7 +7,7 @@ use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
 use crate::domain::Entry;
 use crate::domain::compare::draft::CompareDraft;
-use crate::domain::compare::economy::field::EconomyField;
+use crate::domain::compare::economy::field::{EconomyField, SystemEconomyEntries, SystemEconomyField};
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::signal::memo;
@@ -16,25 +16,24 @@ use crate::ui::signal::memo;
 pub fn section(comparison: Comparison) -> View {
     let Comparison { state, shown, .. } = comparison;
     let words = &state.words.compare.economy;
-    let boxes = EconomyField::COMMON.map(|field| {
+    let boxes = EconomyField::ALL.iter().map(|field| {
+        let field = *field;
         let kept = KeptBox {
             id: format!("economy-{}", field.key()),
             words: (words.field)(field),
             kind: field.kind(),
             limit: field.limit(),
-            get: move |typed: &CompareDraft| {
-                typed.economy.get(&field).cloned().unwrap_or_else(|| Entry::empty(field.unit()))
-            },
-            put: move |typed: &mut CompareDraft, entry: Entry| _ = typed.economy.insert(field, entry),
+            get: move |typed: &CompareDraft| typed.economy.entry(field).clone(),
+            put: move |typed: &mut CompareDraft, entry: Entry| *typed.economy.entry_mut(field) = entry,
         };
         number_box(state, kept)
     });
     let agents = move || {
         shown.with(|shown| {
             let of = |(at, key): (usize, &SystemChoice)| {
-                let field = EconomyField::ReleaseAgent;
+                let field = SystemEconomyField::ReleaseAgent;
                 let (own, put) = (key.clone(), key.clone());
-                let label = (words.field)(field);
+                let label = (words.system_field)(field);
                 let named = format!("{}: {}", label.label, shown.name(at));
                 el("div").class("named").child(el("p").child(shown.name(at))).child(number(LooseBox {
                     key: format!("release-agent-{at}"),
@@ -43,11 +42,13 @@ pub fn section(comparison: Comparison) -> View {
                     kind: field.kind(),
                     limit: field.limit(),
                     entry: memo(move || {
-                        let entered = state.compare.typed.with(|typed| typed.release_agent.get(&own).cloned());
-                        entered.unwrap_or_else(|| Entry::empty(field.unit()))
+                        let entered = state.compare.typed.with(|typed| typed.system_economy.get(&own).cloned());
+                        entered.unwrap_or_else(SystemEconomyEntries::default).entry(field).clone()
                     }),
                     put: Callback::new(move |entry: Entry| {
-                        state.compare.typed.update(|typed| _ = typed.release_agent.insert(put.clone(), entry));
+                        state.compare.typed.update(|typed| {
+                            *typed.system_economy.entry(put.clone()).or_default().entry_mut(field) = entry;
+                        });
                     }),
                 }))
             };
@@ -57,7 +58,7 @@ pub fn section(comparison: Comparison) -> View {
     let result = move || shown.with(|shown| table::economy(state, shown));
     many([
         el("p").class("note").child(words.hint).view(),
-        el("div").class("fields").child(boxes.into_iter().collect::<View>()).child(agents).view(),
+        el("div").class("fields").child(boxes.collect::<View>()).child(agents).view(),
         el("div").class("results").child(result).view(),
     ])
     .view()

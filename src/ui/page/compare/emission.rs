@@ -13,14 +13,15 @@ use crate::ui::table::emission as figures;
 pub fn section(comparison: Comparison) -> View {
     let state = comparison.state;
     let words = &state.words.compare.emission;
-    let boxes = EmissionField::ALL.map(|field| {
+    let boxes = EmissionField::ALL.iter().map(|field| {
+        let field = *field;
         let kept = KeptBox {
             id: format!("emission-{}", field.key()),
             words: (words.field)(field),
             kind: field.kind(),
             limit: field.limit(),
-            get: move |typed: &CompareDraft| typed.emission.get(&field).cloned().unwrap_or_else(|| field.start()),
-            put: move |typed: &mut CompareDraft, entry: Entry| _ = typed.emission.insert(field, entry),
+            get: move |typed: &CompareDraft| typed.emission.entry(field).clone(),
+            put: move |typed: &mut CompareDraft, entry: Entry| *typed.emission.entry_mut(field) = entry,
         };
         number_box(state, kept)
     });
@@ -28,7 +29,7 @@ pub fn section(comparison: Comparison) -> View {
     let result = move || own.with(|own| table::shown(state, &figures(&sheet(own), state.words)));
     many([
         el("p").class("note").child(words.caution).view(),
-        el("div").class("fields").child(boxes.into_iter().collect::<View>()).view(),
+        el("div").class("fields").child(boxes.collect::<View>()).view(),
         el("div").class("results").child(result).view(),
     ])
     .view()

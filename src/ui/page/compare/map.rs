@@ -9,14 +9,14 @@ use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
 use crate::domain::Grade;
 use crate::domain::compare::draft::MapDraft;
-use crate::domain::compare::feasibility::{Obstacle, Standing};
-use crate::domain::compare::range::{NoRange, range};
+use crate::domain::compare::feasibility::{FeasibilityGrade, Obstacle};
+use crate::domain::compare::range::{RangeError, range};
 use crate::domain::compare::sweep::grid;
 use crate::domain::compare::variable;
 use crate::quantity::{Amount, Kind, Unit, format};
 use crate::ui::chart::curves::Labels;
 use crate::ui::chart::drawing::Drawing;
-use crate::ui::chart::map::{Cells, Ground, Legend, map as draw};
+use crate::ui::chart::map::{CellStatus, Legend, MapCells, map as draw};
 use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
 use crate::ui::signal::{Memo, memo};
@@ -57,17 +57,17 @@ pub struct Mapped {
 }
 
 /// The map chosen, as it is whenever something changes.
-pub fn mapped(comparison: Comparison) -> Memo<Option<Result<Mapped, NoRange>>> {
+pub fn mapped(comparison: Comparison) -> Memo<Option<Result<Mapped, RangeError>>> {
     let Comparison { state, shown, hours } = comparison;
     let own = follow(state, |typed| typed.map.clone());
     memo(move || own.with(|own| shown.with(|shown| work_out(state, own, shown, hours))))
 }
 
-const fn ground(standing: Standing) -> Ground {
+const fn ground(standing: FeasibilityGrade) -> CellStatus {
     match standing {
-        Standing::Infeasible => Ground::Barred,
-        Standing::Advised => Ground::Unusual,
-        Standing::Free => Ground::Free,
+        FeasibilityGrade::Infeasible => CellStatus::Barred,
+        FeasibilityGrade::Advised => CellStatus::Unusual,
+        FeasibilityGrade::Free => CellStatus::Free,
     }
 }
 
@@ -76,7 +76,7 @@ fn work_out(
     own: &MapDraft,
     shown: &Compared,
     hours: Memo<Option<u16>>,
-) -> Option<Result<Mapped, NoRange>> {
+) -> Option<Result<Mapped, RangeError>> {
     let words = &state.words.compare;
     let system = shown.ready.get(shown.ready_at(own.system.as_ref()))?;
     let case = system.case()?;
@@ -98,7 +98,7 @@ fn work_out(
     let [x_unit, y_unit, unit] = kinds.map(|kind| units.unit(kind));
     let convert = |bases: &[f64], unit: Unit| bases.iter().map(|base| unit.from_base(*base)).collect::<Vec<_>>();
     let now = variable::get(&case.input, x.field).zip(variable::get(&case.input, y.field));
-    let cells = Cells {
+    let cells = MapCells {
         across: convert(&grid.across, x_unit),
         up: convert(&grid.up, y_unit),
         values: grid.values.iter().map(|value| value.map(|base| unit.from_base(base))).collect(),
@@ -144,12 +144,12 @@ fn work_out(
 }
 
 /// The map, where there are ranges.
-pub fn map_of(mapped: &Option<Result<Mapped, NoRange>>) -> Option<&Mapped> {
+pub fn map_of(mapped: &Option<Result<Mapped, RangeError>>) -> Option<&Mapped> {
     mapped.as_ref()?.as_ref().ok()
 }
 
 /// The section.
-pub fn map(comparison: Comparison, mapped: Memo<Option<Result<Mapped, NoRange>>>) -> View {
+pub fn map(comparison: Comparison, mapped: Memo<Option<Result<Mapped, RangeError>>>) -> View {
     let Comparison { state, shown, .. } = comparison;
     let page = &state.words.compare.page;
     let own = follow(state, |typed| typed.map.system.clone());

@@ -6,7 +6,7 @@ use crate::domain::Entry;
 use crate::domain::compare::draft::{CompareDraft, RangeDraft, RangeDrafts};
 use crate::domain::compare::number_key::number_of;
 use crate::domain::compare::range::end_limit;
-use crate::domain::compare::side::System;
+use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::sweep::Axis;
 use crate::domain::compare::variable;
 use crate::quantity::format;
@@ -26,7 +26,7 @@ pub struct RangeSlot {
 type End = (fn(&RangeDraft) -> Option<&Entry>, fn(&mut RangeDraft, Entry));
 
 /// The boxes for both ends of the range of an input; `id` begins their names on the page.
-pub fn range_boxes(state: State, system: &System, slot: RangeSlot, key: &str, id: &str) -> Option<View> {
+pub fn range_boxes(state: State, system: &ComparedSystem, slot: RangeSlot, key: &str, id: &str) -> Option<View> {
     let page = &state.words.compare.page;
     let case = system.case()?;
     let field = number_of(&system.draft, case, key)?;

@@ -10,7 +10,7 @@ use super::{side, table, uncertainty};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::browser::{clock, print};
-use crate::domain::compare::range::NoRange;
+use crate::domain::compare::range::RangeError;
 use crate::ui::signal::{Memo, RwSignal};
 use crate::ui::state::State;
 use crate::ui::table::answers;
@@ -21,9 +21,9 @@ pub struct ReportParts {
     /// The systems.
     pub comparison: Comparison,
     /// The sweep.
-    pub swept: Memo<Option<Result<Swept, NoRange>>>,
+    pub swept: Memo<Option<Result<Swept, RangeError>>>,
     /// The map.
-    pub mapped: Memo<Option<Result<Mapped, NoRange>>>,
+    pub mapped: Memo<Option<Result<Mapped, RangeError>>>,
     /// The uncertainty.
     pub study: Memo<Option<PageStudy>>,
 }

@@ -2,7 +2,7 @@
 
 use super::comparison::Comparison;
 use super::parts::{KeptBox, number_box, with_draft};
-use super::systems::{Compared, Offer, chosen, conditions, offered};
+use super::systems::{Compared, SystemOffer, chosen, conditions, offered};
 use super::table;
 use super::uncertainty::study::PageStudy;
 use super::{economy, emission};
@@ -12,7 +12,7 @@ use crate::browser::page as browser;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::{CompareDraft, hours_limit};
 use crate::domain::compare::price::{price_key, price_of};
-use crate::domain::compare::side::{Difference, FEWEST, MOST, Row, System};
+use crate::domain::compare::side::{ComparedSystem, FEWEST, MOST, Row, SystemDifference};
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::recipe::limit;
 use crate::domain::{Entry, Figure, Finding, Grade, LiquidDraft, LiquidField, Product};
@@ -84,7 +84,7 @@ fn systems(comparison: Comparison) -> View {
     let there = memo(keys);
     // Choices; how many recipes are offered of how many; whether there are many.
     let offer = memo(move || {
-        let Offer { mut choices, recipes, found, many } = find.with(|find| offered(state, find));
+        let SystemOffer { mut choices, recipes, found, many } = find.with(|find| offered(state, find));
         there.with(|there| choices.retain(|(key, _)| !there.iter().any(|other| other.key() == *key)));
         let said = match () {
             () if choices.is_empty() => page.none_found.to_owned(),
@@ -251,7 +251,7 @@ fn prices(comparison: Comparison) -> View {
 /// What differs beside the liquids, what is to be the same first.
 pub fn differing(state: State, shown: &Compared) -> View {
     let Ok(side) = &shown.side else { return View::Nothing };
-    let say = |difference: &Difference| {
+    let say = |difference: &SystemDifference| {
         let grade = if difference.is_fair() { Grade::Note } else { Grade::Unusual };
         told(grade, state.with_context(|context| (state.words.compare.difference)(difference, &shown.systems, context)))
     };
@@ -263,7 +263,8 @@ pub fn differing(state: State, shown: &Compared) -> View {
 
 /// What the costs leave out.
 pub fn unpriced(state: State, shown: &Compared) -> View {
-    let say = |system: &System| (state.words.compare.unpriced)(system).map(|message| told(Grade::Note, message));
+    let say =
+        |system: &ComparedSystem| (state.words.compare.unpriced)(system).map(|message| told(Grade::Note, message));
     shown.systems.iter().filter_map(say).collect::<View>()
 }
 
@@ -301,7 +302,7 @@ pub fn multiples(state: State, shown: &Compared, width: f64) -> View {
 
 /// What was found about each system.
 pub fn findings(state: State, shown: &Compared) -> View {
-    let of = |(at, system): (usize, &System)| {
+    let of = |(at, system): (usize, &ComparedSystem)| {
         let say = |finding: &Finding| {
             told(finding.grade, with_draft(state, &system.draft, |context| (state.words.finding)(finding, context)))
         };

@@ -9,12 +9,12 @@ use crate::browser::element::{Part, View, el};
 use crate::domain::Grade;
 use crate::domain::compare::draft::SweepDraft;
 use crate::domain::compare::number_key::number_of;
-use crate::domain::compare::range::{NoRange, range};
-use crate::domain::compare::side::System;
+use crate::domain::compare::range::{RangeError, range};
+use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::sweep::{Axis, LimitSpan, sweep as solve};
 use crate::domain::compare::{Output, variable};
 use crate::quantity::{Amount, Kind, Unit, format};
-use crate::ui::chart::curves::{Curve, Labels, curves};
+use crate::ui::chart::curves::{Labels, PlottedCurve, curves};
 use crate::ui::chart::drawing::Drawing;
 use crate::ui::chart::series::letter;
 use crate::ui::part::finding::told;
@@ -51,7 +51,7 @@ pub struct Swept {
 }
 
 /// Everything of the sweep chosen, as it is whenever something changes.
-pub fn swept(comparison: Comparison) -> Memo<Option<Result<Swept, NoRange>>> {
+pub fn swept(comparison: Comparison) -> Memo<Option<Result<Swept, RangeError>>> {
     let Comparison { state, shown, hours } = comparison;
     let own = follow(state, |typed| typed.sweep.clone());
     memo(move || own.with(|own| shown.with(|shown| work_out(state, own, shown, hours))))
@@ -70,7 +70,7 @@ fn work_out(
     own: &SweepDraft,
     shown: &Compared,
     hours: Memo<Option<u16>>,
-) -> Option<Result<Swept, NoRange>> {
+) -> Option<Result<Swept, RangeError>> {
     let (key, output) = keys(state, own, shown, hours)?;
     let system = first_with(shown, &key)?;
     let axis = match range(system, &key, own.ranges.get(&key), POINTS) {
@@ -104,12 +104,12 @@ fn work_out(
     }
     let inputs = axis.values();
     let converted: Vec<f64> = inputs.iter().map(|base| across.from_base(*base)).collect();
-    let curve = |(at, system, values): &(usize, &System, Vec<Option<f64>>)| Curve {
+    let curve = |(at, system, values): &(usize, &ComparedSystem, Vec<Option<f64>>)| PlottedCurve {
         at: *at,
         name: system.name.clone(),
         values: values.iter().map(|value| value.map(|base| up.from_base(base))).collect(),
     };
-    let all: Vec<Curve> = lines.iter().map(curve).collect();
+    let all: Vec<PlottedCurve> = lines.iter().map(curve).collect();
     let input_name = (state.words.field_name)(axis.field, &system.draft);
     let output_name = output_name(state, output, &system.draft);
     let (x, y) = (with_unit_named(state, &input_name, kind), with_unit_named(state, &output_name, output.kind()));
@@ -134,12 +134,12 @@ fn work_out(
 }
 
 /// The sweep, where there is a range.
-pub fn swept_of(swept: &Option<Result<Swept, NoRange>>) -> Option<&Swept> {
+pub fn swept_of(swept: &Option<Result<Swept, RangeError>>) -> Option<&Swept> {
     swept.as_ref()?.as_ref().ok()
 }
 
 /// The section.
-pub fn sweep(comparison: Comparison, swept: Memo<Option<Result<Swept, NoRange>>>) -> View {
+pub fn sweep(comparison: Comparison, swept: Memo<Option<Result<Swept, RangeError>>>) -> View {
     let Comparison { state, shown, .. } = comparison;
     let page = &state.words.compare.page;
     let offered = memo(move || shown.with(|shown| all_inputs(state, shown)));
@@ -164,12 +164,12 @@ pub fn sweep(comparison: Comparison, swept: Memo<Option<Result<Swept, NoRange>>>
         })
     };
     let limited = move || {
-        let say = |text: String| told(Grade::Unusual, Message { what: text, mend: String::new() });
+        let say = |text: String| told(Grade::Unusual, Message { what: text, fix: String::new() });
         swept.with(|swept| swept_of(swept).into_iter().flat_map(|s| s.limited.clone()).map(say).collect::<View>())
     };
     let level = move || {
         let say = |name: String| {
-            let message = Message { what: (page.level)(&name), mend: String::new() };
+            let message = Message { what: (page.level)(&name), fix: String::new() };
             told(Grade::Note, message)
         };
         swept.with(|swept| swept_of(swept).into_iter().flat_map(|swept| swept.level.clone()).map(say).collect::<View>())

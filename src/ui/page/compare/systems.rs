@@ -2,7 +2,9 @@
 
 use crate::domain::compare::draft::OpenRecipeChange;
 use crate::domain::compare::price::fill_prices;
-use crate::domain::compare::side::{NotSideBySide, SideBySide, System, on_conditions, side_by_side, with_liquids};
+use crate::domain::compare::side::{
+    ComparedSystem, SideBySide, SideBySideError, on_conditions, side_by_side, with_liquids,
+};
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::recipe::binder_system::SystemKey;
 use crate::domain::recipe::liquid::Role;
@@ -27,15 +29,15 @@ pub struct Compared {
     /// What each is known by.
     pub keys: Vec<SystemChoice>,
     /// The systems.
-    pub systems: Vec<System>,
+    pub systems: Vec<ComparedSystem>,
     /// The place of the reference.
     pub reference: usize,
     /// Side by side, with the cost a year for one hour: what is typed for the hours is not waited for here.
-    pub side: Result<SideBySide, NotSideBySide>,
+    pub side: Result<SideBySide, SideBySideError>,
     /// Places of the systems that have a result.
     pub places: Vec<usize>,
     /// Those systems.
-    pub ready: Vec<System>,
+    pub ready: Vec<ComparedSystem>,
 }
 
 impl Compared {
@@ -84,7 +86,7 @@ fn binders(draft: &Draft) -> Vec<Substance> {
 }
 
 /// What can be compared.
-pub struct Offer {
+pub struct SystemOffer {
     /// The open recipe, systems, and recipes of the library.
     pub choices: Vec<Choice>,
     /// How many recipes are among them.
@@ -97,7 +99,7 @@ pub struct Offer {
 
 /// What can be compared and has this in its name, whatever the case.
 #[must_use]
-pub fn offered(state: State, part: &str) -> Offer {
+pub fn offered(state: State, part: &str) -> SystemOffer {
     let page = &state.words.compare.page;
     let mut choices = vec![(SystemChoice::OpenRecipe.key(), format!("{}: {}", page.open_recipe, open_name(state)))];
     for key in SystemKey::ALL {
@@ -126,7 +128,7 @@ pub fn offered(state: State, part: &str) -> Offer {
     });
     let is_recipe = |key: &str| matches!(SystemChoice::parse(key), Some(SystemChoice::Revision(_)));
     choices.retain(|(key, label)| is_recipe(key) || label.to_lowercase().contains(&part));
-    Offer { choices, recipes, found, many: all >= MANY_RECIPES }
+    SystemOffer { choices, recipes, found, many: all >= MANY_RECIPES }
 }
 
 fn open_name(state: State) -> String {
@@ -213,7 +215,7 @@ pub fn compared(state: State) -> Memo<Arc<Compared>> {
                     let mut draft = if moved { on_conditions(base, draft) } else { draft.clone() };
                     fill_prices(&typed, base, &mut draft);
                     found.push(key.clone());
-                    systems.push(System::new(name.clone(), draft));
+                    systems.push(ComparedSystem::new(name.clone(), draft));
                 }
             });
         });

@@ -13,7 +13,7 @@ use crate::domain::compare::Output;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::economy::costs::{Economy, SystemEconomy, release_agent};
 use crate::domain::compare::emission::sheet;
-use crate::domain::compare::side::{Row, SideBySide, System, side_by_side as beside};
+use crate::domain::compare::side::{ComparedSystem, Row, SideBySide, side_by_side as beside};
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::quantity::{Unit, format};
 use crate::record::table::{Table, to_csv, to_xlsx};
@@ -64,7 +64,7 @@ pub fn table(comparison: Comparison, shown: &Arc<Compared>, side: &SideBySide, o
             let yearly = move || {
                 let hours = hours.get();
                 let output = Output::CostPerYear(hours.unwrap_or(1));
-                let value = |system: &System| hours.and(system.case()).and_then(|case| output.value(case));
+                let value = |system: &ComparedSystem| hours.and(system.case()).and_then(|case| output.value(case));
                 let row = Row { output, values: shown.systems.iter().map(value).collect() };
                 line_of(state, &shown, &row, (line, reference), open)
             };
@@ -213,7 +213,7 @@ fn tables(comparison: Comparison, study: Memo<Option<PageStudy>>) -> Option<Vec<
 fn worked(state: State, typed: &CompareDraft, shown: &Compared, context: &Context<'_>) -> Option<Table> {
     let reference = shown.side.as_ref().ok()?.reference;
     let economy = Economy::of(typed);
-    let of = |(system, key): (&System, &SystemChoice)| {
+    let of = |(system, key): (&ComparedSystem, &SystemChoice)| {
         system.case().map(|case| economy.of_system(case, release_agent(typed, key))).unwrap_or_default()
     };
     let all: Vec<SystemEconomy> = shown.systems.iter().zip(&shown.keys).map(of).collect();
@@ -239,7 +239,7 @@ pub fn economy(state: State, shown: &Compared) -> Option<View> {
 pub fn asked(comparison: Comparison) -> Vec<(String, Message)> {
     let Comparison { state, hours, .. } = comparison;
     let page = &state.words.compare.page;
-    let said = |what: String| Message { what, mend: String::new() };
+    let said = |what: String| Message { what, fix: String::new() };
     let no_answer = || state.words.tools.no_figure.to_owned();
     let mut all = vec![(page.hours.to_owned(), said(hours.get().map_or_else(no_answer, |hours| hours.to_string())))];
     let typed = state.compare.typed.get();

@@ -7,12 +7,12 @@ use crate::browser::graph::*;
 use crate::browser::{database, shared, storage};
 use crate::domain::Grade;
 use crate::record::file::library::LARGEST;
-use crate::ui::keep::{self, Imported};
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
+use crate::ui::persistence::{self, Imported};
 use crate::ui::route::Page;
 use crate::ui::signal::{RwSignal, memo};
-use crate::ui::state::{State, Trouble, state};
+use crate::ui::state::{State, StorageProblem, state};
 use crate::ui::text::{Carrier, Message};
 
 /// The section.
@@ -79,11 +79,14 @@ fn shared_file(state: State) -> View {
     let actions = move || {
         let actions = if chosen.with(String::is_empty) {
             [
-                act(page.take_up_file, |state| keep::shared::choose(state, false)),
-                act(page.begin_file, |state| keep::shared::choose(state, true)),
+                act(page.take_up_file, |state| persistence::shared::choose(state, false)),
+                act(page.begin_file, |state| persistence::shared::choose(state, true)),
             ]
         } else {
-            [act(page.level_now, |state| keep::shared::level(state, true)), act(page.let_go, keep::shared::let_go)]
+            [
+                act(page.level_now, |state| persistence::shared::level(state, true)),
+                act(page.let_go, persistence::shared::let_go),
+            ]
         };
         el("div").class("actions").child(many(actions))
     };
@@ -102,9 +105,9 @@ fn shared_file(state: State) -> View {
 }
 
 /// Why something was not done.
-fn stop(Message { what, mend }: Message) -> El {
+fn stop(Message { what, fix }: Message) -> El {
     let line = el("p").class("finding stop").child(mark(Grade::Stop)).text(" ");
-    line.child(el("strong").child(what)).text(" ").child(mend)
+    line.child(el("strong").child(what)).text(" ").child(fix)
 }
 
 /// A link that came by mail or was read by a camera.
@@ -114,7 +117,7 @@ fn paste_link(state: State) -> View {
     let open = move || {
         let link = text.get_untracked();
         if !link.trim().is_empty() {
-            keep::link::open(state, link);
+            persistence::link::open(state, link);
         }
     };
     let input = el("input")
@@ -139,7 +142,7 @@ fn paste_link(state: State) -> View {
 pub fn dropped(state: State, file: ChosenFile) {
     spawn_local(async move {
         match taken(state, file).await {
-            Some(message) => state.trouble.set(Some(Trouble { message, way_out: None })),
+            Some(message) => state.trouble.set(Some(StorageProblem { message, way_out: None })),
             None => state.page.set(Page::Library),
         }
     });
@@ -157,7 +160,7 @@ async fn taken(state: State, file: ChosenFile) -> Option<Message> {
     };
     // "straw-15.haulm.json" is called "straw-15".
     let stem = file_name.split('.').next().unwrap_or_default();
-    keep::records::loaded(state).await;
+    persistence::records::loaded(state).await;
     match state.import(&text, stem) {
         Imported::Refused(refusal) => Some((state.words.refusal)(&refusal, Carrier::File)),
         Imported::Kept | Imported::NotKept => None,

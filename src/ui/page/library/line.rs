@@ -3,14 +3,14 @@
 use super::differences::{Pair, differences_of};
 use super::facts::{facts, saved};
 use super::history;
-use super::list::{Head, Line};
+use super::list::{Head, ListedRecipe};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::Grade;
 use crate::record::limits::LONGEST_NAME;
-use crate::ui::keep::records;
 use crate::ui::part::finding::mark;
+use crate::ui::persistence::records;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{State, state};
 
@@ -23,7 +23,7 @@ enum Open {
 }
 
 /// The line.
-pub fn line(line: Line) -> View {
+pub fn line(line: ListedRecipe) -> View {
     let state = state();
     let page = &state.words.library_page;
     let open = RwSignal::new(Open::Nothing);
@@ -62,7 +62,7 @@ pub fn line(line: Line) -> View {
 }
 
 /// Several heads: each can be opened, and saving one goes on from it.
-fn heads(state: State, line: &Line) -> View {
+fn heads(state: State, line: &ListedRecipe) -> View {
     let page = &state.words.library_page;
     let head = |head: &Head| {
         let (id, text) = (head.id, saved(head));
@@ -93,7 +93,7 @@ fn heads(state: State, line: &Line) -> View {
 }
 
 /// The newest two heads, to be made one.
-fn side_by_side(state: State, line: &Line) -> Option<View> {
+fn side_by_side(state: State, line: &ListedRecipe) -> Option<View> {
     let pair = Pair { one: line.others.first()?.id, other: line.head.id, heads: true };
     let open = RwSignal::new(false);
     let see = button()
@@ -103,7 +103,7 @@ fn side_by_side(state: State, line: &Line) -> Option<View> {
     Some(el("div").child(see).child(move || open.get().then(|| differences_of(pair))).view())
 }
 
-fn actions(state: State, line: &Line, name: &str, open: RwSignal<Open>) -> View {
+fn actions(state: State, line: &ListedRecipe, name: &str, open: RwSignal<Open>) -> View {
     let page = &state.words.library_page;
     let tools = &state.words.tools;
     let (recipe, head) = (line.recipe, line.head.id);

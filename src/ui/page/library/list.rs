@@ -3,13 +3,13 @@
 use crate::domain::{Entry, Substance};
 use crate::quantity::format::DecimalMark;
 use crate::record::content::revision::Standing;
-use crate::record::content::summary::{self, Order};
+use crate::record::content::summary::{self, SortOrder};
 use crate::record::file::log_csv::library_csv;
 use crate::record::{Library, RecipeId, RevisionId, Store, Summary};
 
 /// A recipe in the list.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Line {
+pub struct ListedRecipe {
     /// The recipe.
     pub recipe: RecipeId,
     /// Its newest head.
@@ -61,7 +61,7 @@ impl Head {
     }
 }
 
-impl Line {
+impl ListedRecipe {
     /// What a line is known by: one that went on by a revision is another one.
     pub fn key(&self) -> String {
         format!("{} {} {}", self.recipe, self.head.id, self.others.len())
@@ -72,7 +72,7 @@ impl Line {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Found {
     /// The lines shown.
-    pub lines: Vec<Line>,
+    pub lines: Vec<ListedRecipe>,
     /// How many recipes match.
     pub matching: usize,
     /// How many there are.
@@ -82,7 +82,7 @@ pub struct Found {
 }
 
 /// The first `most` recipes that match.
-pub fn find(library: &Library<impl Store>, query: &str, order: Order, most: usize) -> Found {
+pub fn find(library: &Library<impl Store>, query: &str, order: SortOrder, most: usize) -> Found {
     let mut recipes = library.recipes();
     let before = recipes.len();
     recipes.retain(|listed| listed.standing() == Standing::Kept);
@@ -90,7 +90,7 @@ pub fn find(library: &Library<impl Store>, query: &str, order: Order, most: usiz
     let matching = summary::find(&recipes, query, order);
     let line = |listed: &summary::Listed<'_>| {
         let head = listed.head;
-        Line {
+        ListedRecipe {
             recipe: listed.recipe,
             head: Head::of(head),
             name: head.name.clone(),
@@ -108,7 +108,7 @@ pub fn find(library: &Library<impl Store>, query: &str, order: Order, most: usiz
 }
 
 /// The recipes that match, as a table to take away.
-pub fn csv(library: &Library<impl Store>, query: &str, order: Order, mark: DecimalMark) -> String {
+pub fn csv(library: &Library<impl Store>, query: &str, order: SortOrder, mark: DecimalMark) -> String {
     let mut recipes = library.recipes();
     recipes.retain(|listed| listed.standing() == Standing::Kept);
     library_csv(&summary::find(&recipes, query, order), mark)
@@ -118,6 +118,6 @@ pub fn csv(library: &Library<impl Store>, query: &str, order: Order, mark: Decim
 pub fn removed(library: &Library<impl Store>, most: usize) -> Vec<(RecipeId, String, u64)> {
     let mut recipes = library.recipes();
     recipes.retain(|listed| listed.standing() == Standing::Removed);
-    let found = summary::find(&recipes, "", Order::Newest);
+    let found = summary::find(&recipes, "", SortOrder::Newest);
     found.iter().take(most).map(|listed| (listed.recipe, listed.head.name.clone(), listed.head.saved_at)).collect()
 }

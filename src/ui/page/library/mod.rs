@@ -6,11 +6,11 @@ mod files;
 mod history;
 mod line;
 mod list;
-mod strays;
+mod unreadable;
 
 use crate::browser::element::{Part, View, button, each, el};
 use crate::browser::graph::*;
-use crate::record::content::summary::Order;
+use crate::record::content::summary::SortOrder;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo};
 use crate::ui::state::{State, state};
@@ -59,14 +59,14 @@ pub fn library() -> View {
         .child(empty(state, found))
         .child(el("ul").class("lines").set("aria-label", page.title).child(each(
             move || found.with(|found| found.lines.clone()),
-            list::Line::key,
+            list::ListedRecipe::key,
             line::line,
         )))
         .child(more(state, found, most))
         .child(take_away(state, found, query))
         .child(removed(state, found))
         .child(files::files())
-        .child(strays::strays())
+        .child(unreadable::unreadable())
         .view()
 }
 
@@ -91,13 +91,13 @@ fn empty(state: State, found: Memo<Found>) -> View {
         .view()
 }
 
-fn sort(state: State, order: Memo<Order>) -> View {
+fn sort(state: State, order: Memo<SortOrder>) -> View {
     let page = &state.words.library_page;
     let orders = [
-        (Order::Newest, "newest", page.newest),
-        (Order::Oldest, "oldest", page.oldest),
-        (Order::Name, "name", page.by_name),
-        (Order::NameBackwards, "name-backwards", page.by_name_backwards),
+        (SortOrder::Newest, "newest", page.newest),
+        (SortOrder::Oldest, "oldest", page.oldest),
+        (SortOrder::Name, "name", page.by_name),
+        (SortOrder::NameBackwards, "name-backwards", page.by_name_backwards),
     ];
     let choices: Vec<Choice> = orders.iter().map(|(_, key, words)| ((*key).to_owned(), (*words).to_owned())).collect();
     let now = memo(move || {

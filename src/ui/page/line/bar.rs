@@ -3,7 +3,7 @@
 use super::parts::setting;
 use crate::browser::element::{Part, View, el, many, svg};
 use crate::domain::line::{PumpRow, Setting};
-use crate::ui::chart::scale::Linear;
+use crate::ui::chart::scale::LinearScale;
 use crate::ui::state::State;
 
 /// Width and height of the drawing; it is stretched to the room there is.
@@ -18,7 +18,7 @@ pub fn bar(state: State, row: &PumpRow, (least, most): (Option<Setting>, Option<
     let ends = all.into_iter().flatten().map(|setting| setting.0);
     let (low, high) = ends.fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), x| (a.min(x), b.max(x)));
     // A little room, so that a mark at the very end is whole.
-    let scale = Linear::new((low, high), (12.0, SIZE.0 - 12.0))?;
+    let scale = LinearScale::new((low, high), (12.0, SIZE.0 - 12.0))?;
     let block = |class: &'static str, from: f64, to: f64, top: f64, height: f64| {
         svg("rect")
             .class(class)

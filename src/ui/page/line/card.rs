@@ -6,7 +6,7 @@ use super::sheet::pump_name;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::print::print;
 use crate::domain::Grade;
-use crate::domain::line::pumps::settings_table::Cell;
+use crate::domain::line::pumps::settings_table::SettingsCell;
 use crate::domain::line::{LineField, PumpId, RangeStatus, SettingsTable, TableField, TableRows, settings_table};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::amount::with_unit;
@@ -64,7 +64,7 @@ fn table(state: State, card: &SettingsTable, at: usize, pump: PumpId, unit: crat
     let page = &state.words.line_page;
     let caption = format!("{} · {}", pump_name(state, pump), (state.words.line.table_rows)(card.rows));
     let amount = |kind, base| with_unit(state, Amount::from_base(kind, base), None);
-    let one = |here: bool, cell: &Option<Cell>| {
+    let one = |here: bool, cell: &Option<SettingsCell>| {
         let Some((cell, of)) = cell.as_ref().and_then(|cell| Some((cell, cell.pumps.get(at)?))) else {
             return el("td").child(page.no_balance);
         };
@@ -90,7 +90,7 @@ fn table(state: State, card: &SettingsTable, at: usize, pump: PumpId, unit: crat
             .child(here.then(|| el("span").class("marked").text(" ").child(page.present)))
             .child(words.map(|words| el("span").class("marked").child(mark(Grade::Unusual)).text(" ").child(words)))
     };
-    let row = |(at, (flow, cells)): (usize, (&uom::si::f64::MassRate, &Vec<Option<Cell>>))| {
+    let row = |(at, (flow, cells)): (usize, (&uom::si::f64::MassRate, &Vec<Option<SettingsCell>>))| {
         let here = |column| card.present == Some((at, column));
         el("tr")
             .child(el("th").set("scope", "row").child(amount(Kind::FibreFlow, flow.value)))

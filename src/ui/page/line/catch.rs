@@ -63,20 +63,13 @@ fn test_row(state: State, (pump, id, row): (PumpId, CalibrationId, RowId)) -> Vi
         });
     };
     let take_away = move || {
-        let before = state.line.record.with_untracked(|record| record.book.calibration(pump, id).cloned());
-        state.line.edit(|book| {
-            if let Some(test) = book.pump_mut(pump).and_then(|pump| pump.calibration_mut(id)) {
+        let removed = state.line.change(|record| {
+            let test = record.book.pump_mut(pump).and_then(|pump| pump.calibration_mut(id));
+            if let Some(test) = test {
                 test.rows.retain(|other| other.id != row);
             }
         });
-        state.tell_undo(page.row_removed, move || {
-            state.line.edit(|book| {
-                let test = book.pump_mut(pump).and_then(|pump| pump.calibration_mut(id));
-                if let Some((test, before)) = test.zip(before.as_ref()) {
-                    test.rows.clone_from(&before.rows);
-                }
-            });
-        });
+        state.tell_undo(page.row_removed, move || state.line.take_back(&removed));
     };
     let remove_label = move || format!("{} {}", state.words.tools.remove, label());
     el("div")

@@ -13,7 +13,7 @@ use crate::domain::{cautions, work_out};
 use crate::quantity::{Amount, Kind};
 use crate::record::content::line::End;
 use crate::record::content::revision::Standing;
-use crate::record::{Planned, RevisionId};
+use crate::record::{PlannedChangeover, RevisionId};
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::caution;
@@ -43,7 +43,7 @@ pub fn change(state: State) -> View {
         let ends = end(state, &from.get_untracked()).zip(end(state, &to.get_untracked()));
         match ends {
             Some((from, to)) => {
-                state.line.record.update(|record| record.planned = Some(Planned { from, to, started: None }));
+                state.line.change(|record| record.planned = Some(PlannedChangeover { from, to, started: None }));
             }
             None => state.tell(page.choose_both),
         }
@@ -81,7 +81,7 @@ fn recipes(state: State) -> Vec<Choice> {
 
 fn end(state: State, key: &str) -> Option<End> {
     if key == OPEN {
-        let open = state.at_hand();
+        let open = state.current_recipe();
         return Some(End { name: open.title.name, draft: open.draft });
     }
     let revision = state.library.with_untracked(|library| library.revision(RevisionId::parse(key)?))?;
@@ -91,24 +91,21 @@ fn end(state: State, key: &str) -> Option<End> {
 
 fn laid(state: State) -> View {
     let page = &state.words.line_page;
-    let Some(Planned { from, to, started }) = state.line.record.with(|record| record.planned.clone()) else {
+    let Some(PlannedChangeover { from, to, started }) = state.line.record.with(|record| record.planned.clone()) else {
         return View::Nothing;
     };
     let (old, new) = (work_out(&from.draft), work_out(&to.draft));
     let title = el("h3").child(format!("{} → {}", from.name, to.name)).view();
     let start = move |at: Option<u64>| {
-        state.line.record.update(|record| {
+        state.line.change(|record| {
             if let Some(planned) = &mut record.planned {
                 planned.started = at;
             }
         });
     };
     let drop_it = move || {
-        let before = state.line.record.with_untracked(|record| record.planned.clone());
-        state.line.record.update(|record| record.planned = None);
-        state.tell_undo(page.plan_dropped, move || {
-            state.line.record.update(|record| record.planned.clone_from(&before));
-        });
+        let dropped = state.line.change(|record| record.planned = None);
+        state.tell_undo(page.plan_dropped, move || state.line.take_back(&dropped));
     };
     let actions = el("div")
         .class("actions")

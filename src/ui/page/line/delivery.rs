@@ -1,17 +1,21 @@
 //! A new delivery: what its certificate moves, before it is accepted.
 
 use super::context::{off_line, solved};
+use super::delivery_recipes as recipes;
+use super::delivery_recipes::Using;
 use super::parts::{choose, findings, numbered, numbers, setting, shown, table, table_row};
 use super::sheet::pump_name;
 use crate::browser::element::{Part, View, button, el, many};
-use crate::domain::LiquidId;
 use crate::domain::line::tanks::delivery::Moved;
 use crate::domain::line::working::density_working;
-use crate::domain::line::{DeliveryField, LineField, LineFigure, RangeStatus, Setting, Stock, deliver};
+use crate::domain::line::{
+    DeliveryField, Fed, LineBook, LineField, LineFigure, RangeStatus, Setting, Stock, TankId, deliver,
+};
+use crate::domain::{Draft, LiquidId};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::working::figure_name;
-use crate::ui::signal::memo;
+use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
 use std::marker::PhantomData;
 use uom::si::f64::{MassDensity, ThermodynamicTemperature};
@@ -25,6 +29,21 @@ pub fn delivery(state: State) -> View {
         let names = liquids().into_iter().map(|id| state.liquid_name(id));
         numbered(std::iter::once(page.choose.to_owned()).chain(names))
     });
+    let using = recipes::using(state);
+    let tanks = memo(move || state.draft.with(|draft| state.line.book(|book| holding(state, draft, book))));
+    let into = choose(
+        state,
+        "delivery-into".to_owned(),
+        page.into_tank,
+        memo(move || numbered(tanks.get().into_iter().map(|(_, name)| name))),
+        move |book| {
+            let at = |id| tanks.with(|tanks| tanks.iter().position(|(other, _)| *other == id));
+            book.delivered_into.and_then(at).unwrap_or(0)
+        },
+        move |book, at| {
+            book.delivered_into = tanks.with_untracked(|tanks| tanks.get(at).map(|(id, _)| *id));
+        },
+    );
     many([
         el("p").child(page.delivery_hint).view(),
         el("div")
@@ -42,13 +61,22 @@ pub fn delivery(state: State) -> View {
                     book.delivered = at.checked_sub(1).and_then(|at| liquids().get(at).copied());
                 },
             ))
+            .child(el("div").set("hidden", move || tanks.with(|tanks| tanks.len() < 2)).child(into))
             .view(),
         numbers(state, DeliveryField::ALL.iter().map(|part| LineField::Delivery(*part))),
-        el("div").class("results").set("aria-live", "polite").child(move || result(state)).view(),
+        recipes::list(state, using),
+        el("div").class("results").set("aria-live", "polite").child(move || result(state, using)).view(),
     ])
 }
 
-fn result(state: State) -> View {
+/// The tanks that hold the liquid delivered.
+fn holding(state: State, draft: &Draft, book: &LineBook) -> Vec<(TankId, String)> {
+    let fed = book.delivered.map(Fed::Liquid);
+    let own = book.tanks.iter().filter(|tank| fed.is_some() && tank.feeds.within(draft) == fed);
+    own.map(|tank| (tank.id, (state.words.line.tank)(tank).into_owned())).collect()
+}
+
+fn result(state: State, using: Memo<Vec<Using>>) -> View {
     let page = &state.words.line_page;
     let old = state.shown.with(|shown| shown.old);
     solved(state, |draft, case, line, book| {
@@ -121,27 +149,9 @@ fn result(state: State) -> View {
         let unsolved = delivered.after.is_none();
         let after = delivered.after.as_ref().map(|after| findings(state, &after.findings));
         let changed = delivered.draft != *draft;
-        let draft = delivered.draft.clone();
-        // A running changeover follows, at both ends.
-        let planned = state.line.record.with(|record| {
-            let planned = record.planned.as_ref()?;
-            let own = &delivered.draft;
-            Some((delivered.applied_to(own, &planned.from.draft), delivered.applied_to(own, &planned.to.draft)))
-        });
-        let accept = move || {
-            state.edit(None, |open| *open = draft.clone());
-            state.line.record.update(|record| {
-                if let Some((planned, (from, to))) = record.planned.as_mut().zip(planned.clone()) {
-                    if let Some(from) = from {
-                        planned.from.draft = from;
-                    }
-                    if let Some(to) = to {
-                        planned.to.draft = to;
-                    }
-                }
-            });
-            state.line.edit(|book| book.delivery = crate::domain::line::LineBook::default().delivery);
-            state.tell_step(page.accepted);
+        let accept = {
+            let delivered = delivered.clone();
+            move || state.accept_delivery(&delivered, &recipes::selected(state, using))
         };
         many([
             said,
@@ -157,7 +167,7 @@ fn result(state: State) -> View {
             (!delivered.figures.is_empty())
                 .then(|| table(page.figures_move, &[page.figure, page.before, page.after], figures.collect()))
                 .view(),
-            (changed && !unsolved && !old)
+            ((changed || !recipes::selected(state, using).is_empty()) && !unsolved && !old)
                 .then(|| el("p").child(button().class("primary").on_click(accept).child(page.accept)))
                 .view(),
         ])

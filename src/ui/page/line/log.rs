@@ -40,7 +40,7 @@ pub fn keep_check(state: State) {
         figures: ran.checks.iter().filter_map(|check| LoggedFigure::of(check, |id| state.liquid_name(id))).collect(),
         strikes: None,
     };
-    if state.change_library(|library| library.log_check(content)).is_some() {
+    if state.change_library(|library| library.log_check_once(content)).is_some() {
         state.line.edit(|book| book.remark.clear());
         read(state);
         state.tell(page.check_kept);
@@ -52,6 +52,17 @@ fn strike(state: State, check: &CheckRecord) {
     let stamp = state.stamp();
     if state.change_library(|library| library.strike_check(check, stamp.at, stamp.author)).is_some() {
         read(state);
+        let own = check.clone();
+        state.tell_undo(state.words.line_page.check_struck, move || restore(state, &own));
+    }
+}
+
+/// Makes a check that was struck out count again.
+fn restore(state: State, check: &CheckRecord) {
+    let stamp = state.stamp();
+    if state.change_library(|library| library.restore_check(check, stamp.at, &stamp.author)).is_some() {
+        read(state);
+        state.tell(state.words.line_page.check_restored);
     }
 }
 
@@ -227,10 +238,11 @@ fn checks(state: State, log: &[CheckRecord]) -> View {
             many([mark(Grade::Unusual), format!(" {}", off.join("; ")).view()])
         };
         let struck = state.line.struck.with(|struck| struck.contains(&CheckId(check.id())));
+        let own = check.clone();
         let last = if struck {
-            page.struck_out.view()
+            let back = button().on_click(move || restore(state, &own)).child(page.restore_check);
+            many([el("p").child(page.struck_out).view(), back.view()])
         } else {
-            let own = check.clone();
             button().on_click(move || strike(state, &own)).child(page.strike_out).view()
         };
         table_row(

@@ -7,9 +7,11 @@ mod catch;
 mod change;
 mod context;
 mod delivery;
+mod delivery_recipes;
 mod log;
 mod paper;
 mod parts;
+mod period;
 mod plot;
 mod present_check;
 mod pumps;
@@ -26,7 +28,7 @@ use crate::domain::{Caution, Grade};
 use crate::record::{LineRecord, RevisionId};
 use crate::ui::part::caution;
 use crate::ui::part::finding::mark;
-use crate::ui::state::line::Section;
+use crate::ui::state::line::LineSection;
 use crate::ui::state::{State, state};
 use std::time::Duration;
 
@@ -38,15 +40,38 @@ pub fn line() -> View {
     el("div")
         .class("line-page page")
         .child(el("h1").child(state.words.tools.line))
+        .child(steps(state))
         .child(move || state.line.record.with(|record| record.example).then(|| example(state)))
         .child(
             el("nav")
                 .class("sections")
                 .set("aria-label", page.sections)
-                .child(Section::ALL.iter().enumerate().map(|(at, of)| tab(state, at, *of)).collect::<View>()),
+                .child(LineSection::ALL.iter().enumerate().map(|(at, of)| tab(state, at, *of)).collect::<View>()),
         )
-        .child(move || body(state, Section::ALL.get(state.line.section.get()).copied().unwrap_or(Section::Sheet)))
+        .child(move || {
+            body(state, LineSection::ALL.get(state.line.section.get()).copied().unwrap_or(LineSection::Sheet))
+        })
         .child(move || caution::list(vec![Caution::Advice]))
+        .view()
+}
+
+/// Undo and Redo of what is typed about the line.
+fn steps(state: State) -> View {
+    let tools = &state.words.tools;
+    el("div")
+        .class("actions")
+        .child(
+            button()
+                .set("aria-disabled", move || (!state.line.can_undo()).then_some("true"))
+                .on_click(move || state.line.undo())
+                .child(tools.undo),
+        )
+        .child(
+            button()
+                .set("aria-disabled", move || (!state.line.can_redo()).then_some("true"))
+                .on_click(move || state.line.redo())
+                .child(tools.redo),
+        )
         .view()
 }
 
@@ -58,25 +83,26 @@ fn tick(state: State) {
     }
 }
 
-const fn name(state: State, section: Section) -> &'static str {
+const fn name(state: State, section: LineSection) -> &'static str {
     let page = &state.words.line_page;
     match section {
-        Section::Sheet => page.sheet,
-        Section::Pumps => page.pumps,
-        Section::Card => page.card,
-        Section::Running => page.running,
-        Section::Tanks => page.tanks,
-        Section::Change => page.change,
-        Section::Delivery => page.delivery,
+        LineSection::Sheet => page.sheet,
+        LineSection::Pumps => page.pumps,
+        LineSection::Card => page.card,
+        LineSection::Running => page.running,
+        LineSection::Tanks => page.tanks,
+        LineSection::Change => page.change,
+        LineSection::Delivery => page.delivery,
+        LineSection::Period => page.period,
     }
 }
 
 /// The names of all sections, in the order of the page.
 pub fn sections(state: State) -> impl Iterator<Item = &'static str> {
-    Section::ALL.iter().map(move |section| name(state, *section))
+    LineSection::ALL.iter().map(move |section| name(state, *section))
 }
 
-fn tab(state: State, at: usize, section: Section) -> View {
+fn tab(state: State, at: usize, section: LineSection) -> View {
     button()
         .set("aria-current", move || (state.line.section.get() == at).then_some("true"))
         .on_click(move || state.line.section.set(at))
@@ -84,15 +110,16 @@ fn tab(state: State, at: usize, section: Section) -> View {
         .view()
 }
 
-fn body(state: State, section: Section) -> View {
+fn body(state: State, section: LineSection) -> View {
     let inside = match section {
-        Section::Sheet => sheet::sheet(state),
-        Section::Pumps => pumps::pumps(state),
-        Section::Card => card::card(state),
-        Section::Running => running::running(state),
-        Section::Tanks => tanks::tanks(state),
-        Section::Change => change::change(state),
-        Section::Delivery => delivery::delivery(state),
+        LineSection::Sheet => sheet::sheet(state),
+        LineSection::Pumps => pumps::pumps(state),
+        LineSection::Card => card::card(state),
+        LineSection::Running => running::running(state),
+        LineSection::Tanks => tanks::tanks(state),
+        LineSection::Change => change::change(state),
+        LineSection::Delivery => delivery::delivery(state),
+        LineSection::Period => period::period(state),
     };
     el("section")
         .set("aria-labelledby", "line-section")
@@ -144,12 +171,10 @@ fn not_released(state: State) -> Option<View> {
 fn example(state: State) -> View {
     let page = &state.words.line_page;
     let blank = move || {
-        let before = state.line.record.get_untracked();
-        state.line.record.set(LineRecord::default());
-        let back = move || state.line.record.set(before.clone());
-        state.tell_undo(page.blanked, back);
+        let blanked = state.line.change(|record| *record = LineRecord::default());
+        state.tell_undo(page.blanked, move || state.line.take_back(&blanked));
     };
-    let own = move || state.line.record.update(|record| record.example = false);
+    let own = move || drop(state.line.change(|record| record.example = false));
     el("div")
         .class("finding note example-line")
         .child(

@@ -20,7 +20,7 @@ use crate::ui::part::finding;
 use crate::ui::part::working::{origin_name, told};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
-use crate::ui::state::line::Section;
+use crate::ui::state::line::LineSection;
 use crate::ui::text::FieldWords;
 
 // --- boxes ---------------------------------------------------------------------------------------
@@ -41,7 +41,7 @@ pub fn number(state: State, field: LineField, hint: bool) -> View {
             state.line.book(|book| book.entry(field).cloned()).unwrap_or_else(|| Entry::empty(Unit::One))
         }),
         put: Callback::new(move |entry| {
-            state.line.edit(|book| {
+            state.line.type_into(field.key(), |book| {
                 if let Some(place) = book.entry_mut(field) {
                     *place = entry;
                 }
@@ -88,7 +88,8 @@ pub fn text_box(
     of: u16,
 ) -> View {
     let shown = move || state.line.book(|book| now(book, of));
-    text::plain(id, label, shown, move |text| state.line.edit(|book| put(book, of, text))).view()
+    let session = id.clone();
+    text::plain(id, label, shown, move |text| state.line.type_into(session.clone(), |book| put(book, of, text))).view()
 }
 
 /// A choice, each thing by its place among what is offered.
@@ -236,7 +237,7 @@ fn origin_of(state: State, origin: LineOrigin) -> View {
         LineOrigin::Entry(field) => {
             let name = with_context(state, |context| (state.words.line.field_name)(field, context));
             let go = move || {
-                state.line.show(Section::of(field));
+                state.line.show(LineSection::of(field));
                 request_animation_frame(move || page::focus_field(&field.key()));
             };
             button().class("link").on_click(go).child(name).view()

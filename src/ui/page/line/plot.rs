@@ -2,7 +2,7 @@
 
 use crate::browser::element::{Part, View, svg};
 use crate::quantity::format::DecimalMark;
-use crate::ui::chart::scale::Linear;
+use crate::ui::chart::scale::LinearScale;
 
 /// A point.
 pub struct Mark {
@@ -41,8 +41,8 @@ pub fn plot(mark: DecimalMark, plot: &Plot) -> Option<View> {
     let ends = |of: fn(&(f64, f64)) -> f64| plot.lines.iter().flat_map(move |line| [of(&line.0), of(&line.1)]);
     let xs = plot.points.iter().map(|point| point.x).chain(ends(|end| end.0));
     let ys = plot.points.iter().map(|point| point.y).chain(ends(|end| end.1));
-    let (x, x_ticks) = Linear::around(xs, (64.0, WIDTH - 16.0), 6)?;
-    let (y, y_ticks) = Linear::around(ys, (HEIGHT - 48.0, 28.0), 5)?;
+    let (x, x_ticks) = LinearScale::around(xs, (64.0, WIDTH - 16.0), 6)?;
+    let (y, y_ticks) = LinearScale::around(ys, (HEIGHT - 48.0, 28.0), 5)?;
     let text = |at: (f64, f64), anchor: &'static str, words: String| {
         svg("text")
             .set("x", format!("{:.1}", at.0))

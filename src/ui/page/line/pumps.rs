@@ -30,21 +30,14 @@ pub fn pumps(state: State) -> View {
     let page = &state.words.line_page;
     let keys = move || state.line.book(|book| book.pumps.iter().map(|pump| (pump.id, pump.unit)).collect::<Vec<_>>());
     let add = move || {
-        let id = state.line.record.try_update(|record| record.book.add_pump(Feeds::Water, SettingUnit::Percent));
-        if let Some(id) = id {
-            // What nobody has a pump for yet comes first.
-            let free = ties(state, None).into_iter().map(|(feeds, _)| feeds);
-            let free = state.line.record.with_untracked(|record| {
-                let taken = |feeds: &Feeds| record.book.pumps.iter().any(|p| p.id != id && p.feeds.same(feeds));
-                free.into_iter().find(|feeds| !taken(feeds))
-            });
-            if let Some(feeds) = free {
-                state.line.edit(|book| {
-                    if let Some(pump) = book.pump_mut(id) {
-                        pump.feeds = feeds;
-                    }
-                });
-            }
+        // What nobody has a pump for yet comes first.
+        let free = state.line.record.with_untracked(|record| {
+            let taken = |feeds: &Feeds| record.book.pumps.iter().any(|pump| pump.feeds.same(feeds));
+            ties(state, None).into_iter().map(|(feeds, _)| feeds).find(|feeds| !taken(feeds))
+        });
+        let mut added = None;
+        state.line.edit(|book| added = Some(book.add_pump(free.unwrap_or(Feeds::Water), SettingUnit::Percent)));
+        if let Some(id) = added {
             request_animation_frame(move || browser::focus(&format!("pump-name-{}", id.0)));
         }
     };
@@ -64,9 +57,8 @@ fn pump(state: State, id: PumpId, unit: SettingUnit) -> View {
         state.line.book(|book| book.pump(id).map(|pump| (state.words.line.pump)(pump).into_owned())).unwrap_or_default()
     };
     let take_away = move || {
-        let before = state.line.record.with_untracked(|record| record.book.pumps.clone());
-        state.line.edit(|book| book.pumps.retain(|pump| pump.id != id));
-        state.tell_undo(page.pump_removed, move || state.line.edit(|book| book.pumps.clone_from(&before)));
+        let removed = state.line.change(|record| record.book.pumps.retain(|pump| pump.id != id));
+        state.tell_undo(page.pump_removed, move || state.line.take_back(&removed));
     };
     let offered_ties = memo(move || {
         let now = state.line.book(|book| book.pump(id).map(|pump| pump.feeds.clone()));

@@ -9,8 +9,8 @@ use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::line::working::{correction_working, dose_working, former_working, run_working};
 use crate::domain::line::{
-    Check, LineCheck, LineField, LineFigure, LineVerdict, LineWorking, PumpField, PumpId, ReadingWay, RunFigure,
-    RunningField, ToleranceField, UncertaintyField, Verdict, read_running,
+    Check, LineCheck, LineField, LineFigure, LineVerdict, LineWorking, PumpField, PumpId, ReadOf, ReadingWay,
+    RunFigure, RunningField, ToleranceField, UncertaintyField, Verdict, read_running,
 };
 use crate::domain::{Grade, Work, cautions_at};
 use crate::record::limits::LONGEST_NAME;
@@ -29,7 +29,7 @@ pub fn running(state: State) -> View {
     let keep = move || log::keep_check(state);
     many([
         el("p").child(page.running_hint).view(),
-        numbers(state, RunningField::ALL[..2].iter().map(|part| LineField::Running(*part))),
+        numbers(state, readings(ReadOf::Fibre)),
         el("div")
             .class("readings")
             .child(each(
@@ -38,7 +38,7 @@ pub fn running(state: State) -> View {
                 move |(id, ..)| reading(state, id),
             ))
             .view(),
-        numbers(state, RunningField::ALL[2..].iter().map(|part| LineField::Running(*part))),
+        numbers(state, readings(ReadOf::Line)),
         fold(page.tolerances, move || {
             many([
                 numbers(state, ToleranceField::ALL.iter().map(|part| LineField::Tolerance(*part))),
@@ -58,7 +58,7 @@ pub fn running(state: State) -> View {
                         .set("autocomplete", "off")
                         .property("value", move || state.line.book(|book| book.remark.clone()))
                         .on("input", move |event| {
-                            state.line.edit(|book| book.remark = event_target_value(&event));
+                            state.line.type_into("remark".to_owned(), |book| book.remark = event_target_value(&event));
                         }),
                 ),
             )
@@ -276,4 +276,8 @@ fn workings(state: State, check: &LineCheck) -> View {
         ]))
     });
     el("details").class("more").child(el("summary").child(state.words.line_page.how)).child(of_run.flatten()).view()
+}
+
+fn readings(of: ReadOf) -> impl Iterator<Item = LineField> {
+    RunningField::ALL.iter().filter(move |part| part.place() == of).map(|part| LineField::Running(*part))
 }

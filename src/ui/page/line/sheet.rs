@@ -15,7 +15,7 @@ use crate::ui::part::amount::with_unit;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
-use crate::ui::state::line::Section;
+use crate::ui::state::line::LineSection;
 use crate::ui::text::trimmed_to;
 
 /// The section.
@@ -32,7 +32,7 @@ fn laid(state: State, draft: &Draft, case: &Case, line: &CheckedLine, book: &Lin
     let sheet = match try_pump_settings(draft, Some(case), line) {
         Ok(sheet) => sheet,
         Err(none) => {
-            let go = move || state.line.show(Section::Pumps);
+            let go = move || state.line.show(LineSection::Pumps);
             return many([
                 findings(state, [&none]),
                 el("p").child(button().class("primary").on_click(go).child(page.to_pumps)).view(),

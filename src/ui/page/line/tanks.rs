@@ -39,9 +39,8 @@ fn tank(state: State, id: TankId) -> View {
         ties(state, now)
     });
     let take_away = move || {
-        let before = state.line.record.with_untracked(|record| record.book.tanks.clone());
-        state.line.edit(|book| book.tanks.retain(|tank| tank.id != id));
-        state.tell_undo(page.tank_removed, move || state.line.edit(|book| book.tanks.clone_from(&before)));
+        let removed = state.line.change(|record| record.book.tanks.retain(|tank| tank.id != id));
+        state.tell_undo(page.tank_removed, move || state.line.take_back(&removed));
     };
     // By the minute: nobody reads a tank by the second.
     let minute = memo(move || state.line.now.get() / 60_000);

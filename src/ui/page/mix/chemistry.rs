@@ -1,11 +1,11 @@
 //! Two small sums of the chemistry: what an isocyanate does with water, and formaldehyde to urea.
 
 use super::boxes::field;
-use super::result::{self, Line, worked};
+use super::result::{self, ResultLine, worked};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Caution;
-use crate::domain::chemistry::molar_mass::Substance;
-use crate::domain::mixing::{Isocyanate, MixField, Section, formaldehyde_ratio, isocyanate as reckon};
+use crate::domain::chemistry::molar_mass::Species;
+use crate::domain::mixing::{Isocyanate, MixField, MixSection, formaldehyde_ratio, isocyanate as water_reaction};
 use crate::quantity::format::significant;
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::amount::with_unit;
@@ -18,7 +18,7 @@ use uom::si::molar_mass::gram_per_mole;
 pub fn isocyanate() -> View {
     let state = state();
     let page = &state.words.mix_page;
-    let outcome = memo(move || state.mix.with(reckon));
+    let outcome = memo(move || state.mix.with(water_reaction));
     let shown = move || match outcome.get() {
         Ok(isocyanate) => groups(state, &isocyanate),
         Err(_) => el("p").class("empty").child(page.fill_in).view(),
@@ -30,7 +30,7 @@ pub fn isocyanate() -> View {
         .child(
             el("div")
                 .class("fields")
-                .child(MixField::of(Section::Isocyanate).map(|each| field(state, each)).collect::<View>()),
+                .child(MixField::of(MixSection::Isocyanate).map(|each| field(state, each)).collect::<View>()),
         )
         .child(el("div").class("results").set("aria-live", "polite").child(shown))
         .child(caution::list(vec![Caution::Isocyanate]))
@@ -41,31 +41,31 @@ fn groups(state: State, isocyanate: &Isocyanate) -> View {
     let page = &state.words.mix_page;
     let mark = state.units.get().mark;
     let number = |value: f64| significant(value, 4, mark);
-    let molar = |substance: Substance| {
+    let molar = |substance: Species| {
         format!("{}\u{a0}g/mol", significant(substance.molar_mass().get::<gram_per_mole>(), 5, mark))
     };
     let nco = with_unit(state, Amount::from_base(Kind::Share, isocyanate.nco.value), None);
-    let group = molar(Substance::IsocyanateGroup);
+    let group = molar(Species::IsocyanateGroup);
     let per_kilogram = |value: f64| format!("{}\u{a0}g/kg", number(value * 1_000.0));
     let reaction = &isocyanate.reaction;
     let lines = [
-        Line {
+        ResultLine {
             key: "equivalent_weight",
             label: page.equivalent_weight,
             value: format!("{}\u{a0}g/mol", number(isocyanate.equivalent_weight.get::<gram_per_mole>())),
             worked: worked(page.work_equivalent, &format!("{group} / {nco}")),
         },
-        Line {
+        ResultLine {
             key: "water_used",
             label: page.water_used,
             value: per_kilogram(reaction.water.value),
-            worked: worked(page.work_water_used, &format!("{nco} / 2 · {} / {group}", molar(Substance::Water))),
+            worked: worked(page.work_water_used, &format!("{nco} / 2 · {} / {group}", molar(Species::Water))),
         },
-        Line {
+        ResultLine {
             key: "gas_released",
             label: page.gas_released,
             value: per_kilogram(reaction.carbon_dioxide.value),
-            worked: worked(page.work_gas, &format!("{nco} / 2 · {} / {group}", molar(Substance::CarbonDioxide))),
+            worked: worked(page.work_gas, &format!("{nco} / 2 · {} / {group}", molar(Species::CarbonDioxide))),
         },
     ];
     many([result::list(lines).view(), el("p").class("note").child(page.upper_bound).view()]).view()
@@ -79,7 +79,7 @@ pub fn ratio() -> View {
     let shown = move || match outcome.get() {
         Ok((charge, after)) => {
             let mark = state.units.get().mark;
-            let line = |key, label, value: f64, worked: String| Line {
+            let line = |key, label, value: f64, worked: String| ResultLine {
                 key,
                 label,
                 value: format!("{}\u{a0}mol/mol", significant(value, 4, mark)),
@@ -104,7 +104,7 @@ pub fn ratio() -> View {
         .child(
             el("div")
                 .class("fields")
-                .child(MixField::of(Section::Ratio).map(|each| field(state, each)).collect::<View>()),
+                .child(MixField::of(MixSection::Ratio).map(|each| field(state, each)).collect::<View>()),
         )
         .child(el("div").class("results").set("aria-live", "polite").child(shown))
         .child(caution::list(vec![Caution::Formaldehyde]))

@@ -2,10 +2,12 @@
 
 use super::boxes::{amount, choose};
 use super::parts;
-use super::result::{self, Line, worked};
+use super::result::{self, ResultLine, worked};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::mixing::glue_batch::{Batch, GlueError};
-use crate::domain::mixing::{Candidate, MixDraft, MixField, ShareWay, Trouble, batch, cautions, fill_in_shares, tank};
+use crate::domain::mixing::{
+    MixDraft, MixError, MixField, PremixCandidate, ShareWay, batch, cautions, fill_in_shares, tank,
+};
 use crate::domain::{Draft, Grade};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::amount::with_unit;
@@ -39,11 +41,11 @@ pub fn glue() -> View {
     };
     let results = move || match outcome.get() {
         Ok(batch) => mixed(state, &batch),
-        Err(Trouble::Entry) => el("p").class("empty").child(page.fill_in).view(),
-        Err(Trouble::Refused(_)) if tank.with(|tank| !tank.iter().any(|candidate| candidate.in_tank)) => {
+        Err(MixError::Entry) => el("p").class("empty").child(page.fill_in).view(),
+        Err(MixError::Refused(_)) if tank.with(|tank| !tank.iter().any(|candidate| candidate.in_tank)) => {
             el("p").class("empty").child(page.tick).view()
         }
-        Err(Trouble::Refused(error)) => tank.with(|tank| refused(state, tank, &error)),
+        Err(MixError::Refused(error)) => tank.with(|tank| refused(state, tank, &error)),
     };
     el("section")
         .set("aria-labelledby", "glue")
@@ -103,16 +105,26 @@ fn mixed(state: State, batch: &Batch) -> View {
     let (mass, density) = (show(Kind::BatchMass, batch.mass.value), show(Kind::LiquidDensity, batch.mix.density.value));
     let solids = show(Kind::Solids, batch.mix.solids.value);
     let lines = [
-        Line { key: "glue_mass", label: page.mix, value: mass.clone(), worked: String::new() },
-        Line {
+        ResultLine { key: "glue_mass", label: page.mix, value: mass.clone(), worked: String::new() },
+        ResultLine {
             key: "glue_volume",
             label: page.mix_volume,
             value: show(Kind::BatchVolume, batch.volume.value),
             worked: worked(page.work_volume, &format!("{mass} / {density}")),
         },
-        Line { key: "glue_solids", label: page.mix_solids, value: solids.clone(), worked: page.work_solids.to_owned() },
-        Line { key: "glue_density", label: page.mix_density, value: density, worked: page.work_density.to_owned() },
-        Line {
+        ResultLine {
+            key: "glue_solids",
+            label: page.mix_solids,
+            value: solids.clone(),
+            worked: page.work_solids.to_owned(),
+        },
+        ResultLine {
+            key: "glue_density",
+            label: page.mix_density,
+            value: density,
+            worked: page.work_density.to_owned(),
+        },
+        ResultLine {
             key: "glue_water",
             label: page.mix_water,
             value: show(Kind::BatchMass, batch.water.value),
@@ -122,7 +134,7 @@ fn mixed(state: State, batch: &Batch) -> View {
     many([result::list(lines).view(), el("p").class("note").child(page.ideal_mixing).view()]).view()
 }
 
-fn refused(state: State, tank: &[Candidate], error: &GlueError) -> View {
+fn refused(state: State, tank: &[PremixCandidate], error: &GlueError) -> View {
     let inside = tank.iter().filter(|candidate| candidate.in_tank);
     let names: Vec<String> = inside.map(|candidate| parts::name(state, candidate)).collect();
     let names: Vec<&str> = names.iter().map(String::as_str).collect();
@@ -130,7 +142,7 @@ fn refused(state: State, tank: &[Candidate], error: &GlueError) -> View {
 }
 
 /// What can go wrong in a tank with all that in it.
-fn warnings(state: State, tank: &[Candidate]) -> View {
+fn warnings(state: State, tank: &[PremixCandidate]) -> View {
     let page = &state.words.mix_page;
     let cautions = cautions(tank);
     let pot_life =

@@ -4,7 +4,7 @@ use super::result::worked;
 use crate::browser::element::{Part, View, each, el};
 use crate::browser::graph::*;
 use crate::domain::mixing::glue_batch::{Batch, GlueError};
-use crate::domain::mixing::{Candidate, PartKey, SHARE, ShareWay, TankPart, Trouble};
+use crate::domain::mixing::{MixError, PartKey, PremixCandidate, SHARE, ShareWay, TankPart};
 use crate::quantity::{Amount, Kind};
 use crate::ui::field::loose::{LooseBox, number};
 use crate::ui::part::amount::with_unit;
@@ -13,10 +13,10 @@ use crate::ui::state::{State, state};
 use crate::ui::text::FieldWords;
 
 /// What comes of the tank.
-type Outcome = Result<Batch, Trouble<GlueError>>;
+type Outcome = Result<Batch, MixError<GlueError>>;
 
 /// What a part is called.
-pub fn name(state: State, candidate: &Candidate) -> String {
+pub fn name(state: State, candidate: &PremixCandidate) -> String {
     let page = &state.words.mix_page;
     match (&candidate.key, candidate.liquid) {
         (PartKey::Thinning, _) => page.thinning.to_owned(),
@@ -29,7 +29,7 @@ pub fn name(state: State, candidate: &Candidate) -> String {
 }
 
 /// The parts, one under the other.
-pub fn parts(tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>) -> View {
+pub fn parts(tank: Memo<Vec<PremixCandidate>>, outcome: Memo<Outcome>) -> View {
     let state = state();
     let page = &state.words.mix_page;
     let keys =
@@ -50,7 +50,12 @@ fn row_key((at, key): &(usize, PartKey)) -> String {
     format!("{at} {part}")
 }
 
-fn part_line(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, (at, key): (usize, PartKey)) -> View {
+fn part_line(
+    state: State,
+    tank: Memo<Vec<PremixCandidate>>,
+    outcome: Memo<Outcome>,
+    (at, key): (usize, PartKey),
+) -> View {
     let candidate = memo(move || tank.with(|tank| tank.get(at).cloned()));
     let name = memo(move || candidate.get().map_or_else(String::new, |candidate| name(state, &candidate)));
     let in_tank = memo(move || candidate.with(|candidate| candidate.as_ref().is_some_and(|part| part.in_tank)));
@@ -102,8 +107,8 @@ fn share_box(state: State, at: usize, key: PartKey, name: Memo<String>) -> View 
     })
 }
 
-/// What to weigh in of a part; nothing for one that stays out, or while nothing can be reckoned.
-fn weighed(state: State, tank: Memo<Vec<Candidate>>, outcome: Memo<Outcome>, at: usize) -> Option<View> {
+/// What to weigh in of a part; nothing for one that stays out, or while nothing can be computed.
+fn weighed(state: State, tank: Memo<Vec<PremixCandidate>>, outcome: Memo<Outcome>, at: usize) -> Option<View> {
     let page = &state.words.mix_page;
     // The batch has only the parts that go in.
     let place = tank.with(|tank| {

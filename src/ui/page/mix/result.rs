@@ -3,7 +3,7 @@
 use crate::browser::element::{Part, View, el};
 
 /// One result.
-pub struct Line {
+pub struct ResultLine {
     /// `data-figure` on the page.
     pub key: &'static str,
     /// What it is, with its basis.
@@ -15,8 +15,8 @@ pub struct Line {
 }
 
 /// A list of results.
-pub fn list(lines: impl IntoIterator<Item = Line>) -> View {
-    let line = |Line { key, label, value, worked }: Line| {
+pub fn list(lines: impl IntoIterator<Item = ResultLine>) -> View {
+    let line = |ResultLine { key, label, value, worked }: ResultLine| {
         el("div").class("figure").child(el("dt").child(label)).child(
             el("dd")
                 .child(el("span").class("value").set("data-figure", key).child(value))

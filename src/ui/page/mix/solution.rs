@@ -1,11 +1,11 @@
 //! A solution made up from crystals.
 
 use super::boxes::{amount, choose, field};
-use super::result::{self, Line, worked};
+use super::result::{self, ResultLine, worked};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::chemistry::solute::Solute;
 use crate::domain::mixing::target_amount::Wanted;
-use crate::domain::mixing::{MadeUp, MixField, Trouble, solution as made_up};
+use crate::domain::mixing::{MadeUp, MixError, MixField, solution as made_up};
 use crate::domain::{Grade, cautions_of_solution};
 use crate::quantity::{Amount, Kind};
 use crate::ui::part::amount::with_unit;
@@ -21,8 +21,8 @@ pub fn solution() -> View {
     let outcome = memo(move || state.mix.with(made_up));
     let shown = move || match outcome.get() {
         Ok(made_up) => results(state, &made_up),
-        Err(Trouble::Entry) => el("p").class("empty").child(page.fill_in).view(),
-        Err(Trouble::Refused(error)) => {
+        Err(MixError::Entry) => el("p").class("empty").child(page.fill_in).view(),
+        Err(MixError::Refused(error)) => {
             told(Grade::Stop, state.with_context(|context| (state.words.make_up)(&error, context)))
         }
     };
@@ -65,7 +65,7 @@ fn results(state: State, MadeUp { order, make_up }: &MadeUp) -> View {
         }
         _ => String::new(),
     };
-    let volume = make_up.volume.zip(density.as_ref()).map(|(volume, density)| Line {
+    let volume = make_up.volume.zip(density.as_ref()).map(|(volume, density)| ResultLine {
         key: "solution_volume",
         label: page.volume,
         value: show(Kind::BatchVolume, volume.value),
@@ -75,27 +75,27 @@ fn results(state: State, MadeUp { order, make_up }: &MadeUp) -> View {
         },
     });
     let lines = [
-        Some(Line {
+        Some(ResultLine {
             key: "crystals",
             label: page.crystals,
             value: mass(make_up.salt.value),
             worked: worked(page.work_crystals, &format!("{share} · {total}")),
         }),
-        Some(Line {
+        Some(ResultLine {
             key: "solution_water",
             label: page.water,
             value: mass(make_up.water.value),
             worked: worked(page.work_water, &format!("{total} − {}", mass(make_up.salt.value))),
         }),
-        Some(Line {
+        Some(ResultLine {
             key: "solution_water_volume",
             label: page.water_volume,
             value: show(Kind::BatchVolume, make_up.water_volume.value),
             worked: String::new(),
         }),
-        Some(Line { key: "solution_mass", label: page.total, value: total.clone(), worked: total_worked }),
+        Some(ResultLine { key: "solution_mass", label: page.total, value: total.clone(), worked: total_worked }),
         volume,
-        density.clone().map(|value| Line {
+        density.clone().map(|value| ResultLine {
             key: "solution_density",
             label: page.density,
             value,
@@ -105,7 +105,7 @@ fn results(state: State, MadeUp { order, make_up }: &MadeUp) -> View {
                 page.density_source.to_owned()
             },
         }),
-        Some(Line {
+        Some(ResultLine {
             key: "saturation",
             label: page.saturation,
             value: show(Kind::Share, make_up.saturation.value),

@@ -3,7 +3,7 @@
 use crate::browser::element::{Part, View, each, el, many};
 use crate::domain::balance::machine::Machine;
 use crate::domain::{Figure, LiquidFigure, Station};
-use crate::ui::part::figure::{self, Size};
+use crate::ui::part::figure::{self, FigureSize};
 use crate::ui::part::fold::fold;
 use crate::ui::part::strip;
 use crate::ui::state::{State, state};
@@ -21,7 +21,7 @@ pub fn group(station: Station) -> View {
         .set("aria-labelledby", labelled_by)
         .set("hidden", move || none.get())
         .child(el("h2").set("id", title).child((state.words.station)(station)))
-        .child(figure::list(plain(station), Size::Plain))
+        .child(figure::list(plain(station), FigureSize::Plain))
         .child(particular(state, station))
         .view()
 }
@@ -101,7 +101,10 @@ fn each_liquid(state: State, title: &'static str, parts: &'static [LiquidFigure]
     fold(title, move || {
         let ids = state.cell(move || state.liquids_shown());
         let fibre = (!of_fibre.is_empty()).then(|| {
-            many([el("h3").child(state.words.recipe_page.fibre).view(), (figure::list(of_fibre, Size::Plain)).view()])
+            many([
+                el("h3").child(state.words.recipe_page.fibre).view(),
+                (figure::list(of_fibre, FigureSize::Plain)).view(),
+            ])
         });
         let liquid = move |id| {
             let name = state.cell(move || state.liquid_name(id));
@@ -112,7 +115,7 @@ fn each_liquid(state: State, title: &'static str, parts: &'static [LiquidFigure]
                     .child(
                         parts
                             .iter()
-                            .map(|part| figure::figure(Figure::Liquid(id, *part), Size::Plain))
+                            .map(|part| figure::figure(Figure::Liquid(id, *part), FigureSize::Plain))
                             .collect::<View>(),
                     )
                     .view(),
@@ -130,7 +133,7 @@ fn split(state: State) -> View {
         el("h3").child(state.words.recipe_page.mat_split).view(),
         el("dl")
             .class("figures")
-            .child(figure::figure(Figure::MatFibre, Size::Plain))
+            .child(figure::figure(Figure::MatFibre, FigureSize::Plain))
             .child(each(
                 move || ids.get(),
                 |id| id.0.to_string(),
@@ -139,11 +142,11 @@ fn split(state: State) -> View {
                         Figure::Liquid(id, LiquidFigure::InMat),
                         state.cell(move || state.liquid_name(id)),
                         (state.words.figure)(Figure::Liquid(id, LiquidFigure::InMat)).note,
-                        Size::Plain,
+                        FigureSize::Plain,
                     )
                 },
             ))
-            .child(figure::figure(Figure::MatWater, Size::Plain))
+            .child(figure::figure(Figure::MatWater, FigureSize::Plain))
             .view(),
     ])
     .view()
@@ -164,8 +167,8 @@ fn machines(state: State, station: Station) -> View {
     let each = |machine: &Machine| {
         let machine = *machine;
         many([
-            (figure::figure(Figure::Used(machine), Size::Plain)).view(),
-            (figure::figure(Figure::FibreAtLimit(machine), Size::Plain)).view(),
+            (figure::figure(Figure::Used(machine), FigureSize::Plain)).view(),
+            (figure::figure(Figure::FibreAtLimit(machine), FigureSize::Plain)).view(),
             el("div")
                 .class("limiting")
                 .set("hidden", move || first.get() != Some(machine))
@@ -182,8 +185,11 @@ fn usage(state: State) -> View {
     let words = &state.words.recipe_page;
     many([
         el("h3").child(words.use_and_cost).view(),
-        (figure::list(&[Figure::Cost, Figure::FibreCost, Figure::FibrePerVolume, Figure::WaterPerVolume], Size::Plain))
-            .view(),
+        (figure::list(
+            &[Figure::Cost, Figure::FibreCost, Figure::FibrePerVolume, Figure::WaterPerVolume],
+            FigureSize::Plain,
+        ))
+        .view(),
         (each_liquid(
             state,
             words.per_board,

@@ -6,10 +6,10 @@ use crate::browser::graph::*;
 use crate::browser::{clock, link, page, print};
 use crate::record::limits::LONGEST_NAME;
 use crate::ui::field::text;
-use crate::ui::keep;
 use crate::ui::part::code::code;
 use crate::ui::part::fold::fold;
 use crate::ui::part::save;
+use crate::ui::persistence;
 use crate::ui::signal::memo;
 use crate::ui::state::{Session, State, state};
 
@@ -144,7 +144,7 @@ fn actions(state: State) -> View {
     let undo = state.cell(move || state.can_undo());
     let redo = state.cell(move || state.can_redo());
     let blank = move |_| {
-        state.open(keep::blank());
+        state.open(persistence::blank());
         state.tell_step(words.new);
         page::focus(save::NAME);
     };

@@ -4,7 +4,7 @@ use crate::browser::element::{Part, View, each, el, many};
 use crate::domain::recipe::finding::What;
 use crate::domain::{Figure, LiquidFigure, LiquidId, Place, Station};
 use crate::quantity::{Kind, Unit};
-use crate::ui::part::figure::{self, Size};
+use crate::ui::part::figure::{self, FigureSize};
 use crate::ui::part::finding::says;
 use crate::ui::state::{State, state};
 
@@ -76,7 +76,7 @@ fn liquid(state: State, id: LiquidId) -> View {
 
 /// A big figure whose label says all there is to say.
 fn short(state: State, figure: Figure) -> View {
-    figure::cell(figure, (state.words.figure)(figure).label.to_owned().into(), "", Size::Big)
+    figure::cell(figure, (state.words.figure)(figure).label.to_owned().into(), "", FigureSize::Big)
 }
 
 fn water(state: State) -> View {
@@ -116,7 +116,7 @@ fn other_time(state: State, of: Figure) -> View {
                 state,
                 of,
                 Some(unit),
-                Size::Big,
+                FigureSize::Big,
             )),
         ))
         .view()
@@ -141,7 +141,7 @@ fn too_wet(state: State) -> View {
                 .child(says(finding))
                 .child(figure::list(
                     &[Figure::WaterExcess, Figure::MatMoisture, Figure::FibreMoistureForNoWater],
-                    Size::Plain,
+                    FigureSize::Plain,
                 ))
         })
     };

@@ -59,7 +59,7 @@ pub(super) const LIBRARY: LibraryPage = LibraryPage {
     paste_link: "Link to a recipe",
     open_link: "Open the link",
     no_link: "There is no recipe in this link, or it was cut off on the way.",
-    no_link_mend: "Ask for it again, and copy the whole of it.",
+    no_link_fix: "Ask for it again, and copy the whole of it.",
     opened_link: |name| format!("«{name}» from the link is open, and not saved yet. Undo brings back what was here."),
     title: "Library",
     empty: "Nothing saved yet",
@@ -113,7 +113,7 @@ pub(super) const LIBRARY: LibraryPage = LibraryPage {
             SaveError::Store(StoreError::Blocked) => "Local storage is blocked.".to_owned(),
             why => super::record::unsaved(why).what,
         },
-        mend: "What is typed goes to the browser's database; what was typed in the last second before a reload may be lost. \
+        fix: "What is typed goes to the browser's database; what was typed in the last second before a reload may be lost. \
                Make room by clearing what other pages of this address keep."
             .to_owned(),
     }
@@ -151,16 +151,16 @@ pub(super) const LIBRARY: LibraryPage = LibraryPage {
     shared_foreign: |count| {
         Message {
         what: format!("{} of the file cannot be read here. The file was left as it is.", records(count)),
-        mend:
+        fix:
             "What could be read is in the library. Use the version of Haulm that wrote the file, or choose another file."
                 .to_owned(),
     }
     },
     shared_restless: "Others write to the file again and again.",
-    shared_restless_mend: "Everything is in this library. Press «Level now» in a moment.",
+    shared_restless_fix: "Everything is in this library. Press «Level now» in a moment.",
     shared_gone: "The file is not where it was.",
     shared_denied: "The browser was not allowed to open the file.",
-    shared_mend: "Everything is in this library. See that the drive is there and press «Level now», or choose the file again.",
+    shared_fix: "Everything is in this library. See that the drive is there and press «Level now», or choose the file again.",
     fill_again: "Write them back",
     filled_again: |count| format!("{} written back.", records(count)),
 };
@@ -180,7 +180,7 @@ fn file_too_large(bytes: u64, limit: u64) -> Message {
     let kilobytes = |bytes: u64| format!("{}\u{a0}kB", bytes.div_ceil(1_000));
     Message {
         what: format!("The file has {}; at most {} are read.", kilobytes(bytes), kilobytes(limit)),
-        mend: "Check that it is a recipe or a library of Haulm: a recipe with a dozen liquids has about 6\u{a0}kB. Nothing was changed."
+        fix: "Check that it is a recipe or a library of Haulm: a recipe with a dozen liquids has about 6\u{a0}kB. Nothing was changed."
             .to_owned(),
     }
 }
@@ -189,6 +189,6 @@ fn file_unreadable(own: &str) -> Message {
     let own = if own.is_empty() { String::new() } else { format!(" It says: «{own}».") };
     Message {
         what: format!("The browser could not read the file.{own}"),
-        mend: "Check that it is still there and that you may read it. Nothing was changed.".to_owned(),
+        fix: "Check that it is still there and that you may read it. Nothing was changed.".to_owned(),
     }
 }

@@ -10,8 +10,8 @@ use crate::quantity::{Amount, Kind};
 use crate::ui::text::{Context, Message, shown};
 use uom::si::f64::{MassDensity, Ratio, ThermodynamicTemperature};
 
-fn message(what: impl Into<String>, mend: impl Into<String>) -> Message {
-    Message { what: what.into(), mend: mend.into() }
+fn message(what: impl Into<String>, fix: impl Into<String>) -> Message {
+    Message { what: what.into(), fix: fix.into() }
 }
 
 fn share(share: Ratio, context: &Context<'_>) -> String {
@@ -73,14 +73,14 @@ pub(super) fn make_up(error: &MakeUpError, context: &Context<'_>) -> Message {
 }
 
 fn volume_without_density(why: DensityError, context: &Context<'_>) -> Message {
-    let mend = "Ask for the solution by mass, or measure its density and type it.";
+    let fix = "Ask for the solution by mass, or measure its density and type it.";
     match why {
         DensityError::NoTable { solute: what } => message(
             format!(
                 "Amount wanted: a volume needs the density, and there is no table for {}.",
                 solute(what).to_lowercase()
             ),
-            mend,
+            fix,
         ),
         DensityError::OutsideTable { solute: what, given, max } => message(
             format!(
@@ -89,7 +89,7 @@ fn volume_without_density(why: DensityError, context: &Context<'_>) -> Message {
                 share(max, context),
                 share(given, context)
             ),
-            mend,
+            fix,
         ),
     }
 }

@@ -5,7 +5,7 @@ use crate::domain::chemistry::solute::Solute;
 use crate::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
 use crate::domain::recipe::limit::Source;
 use crate::domain::{BoardKind, DoseWay, Draft, Faces, Furnish, Grade, Role, Station, Substance};
-use crate::quantity::kind::System;
+use crate::quantity::kind::UnitSystem;
 use crate::quantity::{Dimension, Kind};
 use std::borrow::Cow;
 
@@ -236,10 +236,10 @@ pub(super) fn dimension(dimension: Dimension) -> &'static str {
     }
 }
 
-pub(super) fn system(system: System) -> &'static str {
+pub(super) fn system(system: UnitSystem) -> &'static str {
     match system {
-        System::Metric => "Metric",
-        System::Us => "US customary",
+        UnitSystem::Metric => "Metric",
+        UnitSystem::Us => "US customary",
     }
 }
 

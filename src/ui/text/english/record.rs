@@ -1,15 +1,15 @@
 //! Files and the browser's store: why a text is not taken, why something was not saved.
 
-use crate::record::refusal::{DEEPEST, Place};
+use crate::record::refusal::{DEEPEST, TextPosition};
 use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, StoreError};
 use crate::ui::text::{Carrier, Message};
 
-fn message(what: impl Into<String>, mend: impl Into<String>) -> Message {
-    Message { what: what.into(), mend: mend.into() }
+fn message(what: impl Into<String>, fix: impl Into<String>) -> Message {
+    Message { what: what.into(), fix: fix.into() }
 }
 
-fn at(place: Place) -> String {
+fn at(place: TextPosition) -> String {
     format!("line {}, byte {}", place.line, place.column)
 }
 
@@ -28,7 +28,7 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
         Carrier::File | Carrier::Link => "Nothing on the page or in the library was changed.",
         Carrier::Record => "It is kept as it is; save it to a file before anything else.",
     };
-    let (what, mend) = match refusal {
+    let (what, fix) = match refusal {
         Refusal::TooLarge { bytes, limit } => (
             format!("{subject} has {}; at most {} are read.", kilobytes(*bytes), kilobytes(*limit)),
             "Check that it is a recipe: one with a dozen liquids has about 6\u{a0}kB.".to_owned(),
@@ -51,7 +51,7 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
         ),
         Refusal::NotJson { at: place, cut_short: false } => (
             format!("{subject} is no JSON text from {} on.", at(*place)),
-            "Take a copy that was not changed, or mend it there in a text editor.".to_owned(),
+            "Take a copy that was not changed, or fix it there in a text editor.".to_owned(),
         ),
         Refusal::Foreign => (
             format!("{subject} is not from Haulm: it lacks the key \"haulm\"."),
@@ -79,7 +79,7 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
             "Take an older revision, or the copy in a file.".to_owned(),
         ),
     };
-    message(what, format!("{mend} {keep}"))
+    message(what, format!("{fix} {keep}"))
 }
 
 pub(super) fn unread(why: &Unread) -> Message {

@@ -14,7 +14,7 @@ use crate::domain::line::tanks::draw::drawn;
 use crate::domain::line::tanks::feeds::Fed;
 use crate::domain::recipe::liquid::LiquidId;
 use crate::statistics::reconciliation::{
-    Candidate, Constraints, Diagnosis, Dual64, Equations, Problem, Quantity, Reconciliation, ReconciliationError,
+    CandidateReading, Constraints, Diagnosis, Dual64, Equations, Problem, Quantity, Reconciliation, ReconciliationError,
 };
 use uom::ConstZero;
 use uom::si::f64::MassRate;
@@ -26,7 +26,7 @@ pub struct LineModel {
     pub quantities: Vec<LineQuantity>,
     /// Readings and start values.
     pub problem: Problem,
-    candidates: Vec<Candidate>,
+    candidates: Vec<CandidateReading>,
     balances: Balances,
 }
 
@@ -76,7 +76,7 @@ struct Builder<'a> {
     uncertainties: &'a Uncertainties,
     quantities: Vec<LineQuantity>,
     problem: Vec<Quantity>,
-    candidates: Vec<Candidate>,
+    candidates: Vec<CandidateReading>,
 }
 
 impl Builder<'_> {
@@ -97,7 +97,7 @@ impl Builder<'_> {
             !matches!(quantity, LineQuantity::Fibre | LineQuantity::FurnishSolids | LineQuantity::Setting(_));
         if has_instrument {
             let uncertainty = self.uncertainty(quantity, typical, typical);
-            self.candidates.push(Candidate { quantity: at, uncertainty });
+            self.candidates.push(CandidateReading { quantity: at, uncertainty });
         }
         at
     }
@@ -281,7 +281,7 @@ fn read(case: &Case, readings: &Readings) -> impl Fn(LineQuantity) -> Option<f64
             LineQuantity::FibreMoisture => readings.moisture.dry_basis().value,
             LineQuantity::DryingLoss => case.input.drying_loss.value,
             LineQuantity::LineSpeed => readings.line_speed?.value,
-            LineQuantity::MatWidth => case.input.line.width?.value,
+            LineQuantity::MatWidth => readings.mat_width.or(case.input.line.width)?.value,
             LineQuantity::MatMass => (sample?.mass / sample?.area).value,
             LineQuantity::MatMoisture => sample?.moisture?.dry_basis().value,
             LineQuantity::BoardMass => readings.board.weight?.value,

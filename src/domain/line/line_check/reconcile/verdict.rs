@@ -4,7 +4,7 @@ use super::model::{LineModel, raw_board};
 use super::quantity::LineQuantity;
 use crate::domain::balance::outcome::Case;
 use crate::statistics::reconciliation::{
-    Diagnosis, GrossError, Reconciliation, ReconciliationError, Status, Suspect, Verdict as Found,
+    Diagnosis, GrossError, Reconciliation, ReconciliationError, Status, SuspectReading, TestConclusion as Found,
 };
 
 /// A reading that may be wrong.
@@ -66,7 +66,7 @@ pub enum LineVerdict {
 
 /// How a density deviation comes about: each part as ln(actual/target); their sum is that of the density.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct DensitySplit {
+pub struct LineDensitySplit {
     /// Actual over target, less one.
     pub deviation: f64,
     /// Oven-dry mass per area: former or line speed.
@@ -132,12 +132,12 @@ impl LineReconciliation {
 
     /// Splits the deviation of the raw board's density from the recipe's; `None` where it is not known.
     #[must_use]
-    pub fn density_split(&self, case: &Case) -> Option<DensitySplit> {
+    pub fn density_split(&self, case: &Case) -> Option<LineDensitySplit> {
         let ratio = |quantity| Some(self.value(quantity)? / raw_board(case, quantity)?);
         let wet = |moisture: f64| 1.0 + moisture;
         let moisture = LineQuantity::BoardMoisture;
         let moisture = (wet(self.value(moisture)?) / wet(raw_board(case, moisture)?)).ln();
-        let split = DensitySplit {
+        let split = LineDensitySplit {
             deviation: ratio(LineQuantity::Density)? - 1.0,
             mass: ratio(LineQuantity::BoardMass)?.ln() - moisture,
             thickness: -ratio(LineQuantity::Thickness)?.ln(),
@@ -158,7 +158,7 @@ const EQUAL: f64 = 10.0;
 /// What cannot be is no suspect, unless nothing else is left; neither is a reading that would have to err by far more than its
 /// instrument does, where another explains as much.
 fn doubt(model: &LineModel, all: &Reconciliation, error: &GrossError) -> Doubt {
-    let reading = |suspect: &Suspect| {
+    let reading = |suspect: &SuspectReading| {
         let quantity = *model.quantities.get(suspect.quantity)?;
         let read = all.quantities.get(suspect.quantity)?.reading?.value;
         Some(DoubtfulReading {

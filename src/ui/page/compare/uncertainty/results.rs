@@ -5,7 +5,7 @@ use crate::browser::clock;
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
 use crate::domain::Grade;
-use crate::domain::compare::uncertainty::agreement::{Agreement, Why, compare, is_exact};
+use crate::domain::compare::uncertainty::agreement::{Agreement, DisagreementCause, compare, is_exact};
 use crate::domain::compare::uncertainty::budget::Budget;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
@@ -265,7 +265,7 @@ struct Said {
     /// One that disagrees for each kind of disagreement, and how many there are.
     kinds: Vec<(Agreement, usize)>,
     /// Each reason once, as grave as it is anywhere.
-    why: Vec<Why>,
+    why: Vec<DisagreementCause>,
 }
 
 impl Said {
@@ -281,8 +281,8 @@ impl Said {
         }
         for why in &agreement.why {
             match self.why.iter_mut().find(|other| std::mem::discriminant(*other) == std::mem::discriminant(why)) {
-                Some(Why::AtBound(most)) => {
-                    if let Why::AtBound(share) = why {
+                Some(DisagreementCause::AtBound(most)) => {
+                    if let DisagreementCause::AtBound(share) = why {
                         *most = most.max(*share);
                     }
                 }
@@ -299,7 +299,7 @@ impl Said {
             let what = (words.page.of_figures)(*count, self.all, &message.what);
             told(Grade::Note, Message { what, ..message })
         };
-        let why = |why: &Why| el("li").child(state.with_context(|context| (words.why)(*why, context)));
+        let why = |why: &DisagreementCause| el("li").child(state.with_context(|context| (words.why)(*why, context)));
         many([
             el("p").child((words.page.agreeing)(self.agree, self.all)).view(),
             self.kinds.iter().map(say).collect::<View>(),

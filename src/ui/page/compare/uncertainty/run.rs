@@ -3,7 +3,7 @@
 use super::study::PageStudy;
 use crate::browser::clock;
 use crate::browser::graph::*;
-use crate::domain::compare::uncertainty::monte_carlo::Run;
+use crate::domain::compare::uncertainty::monte_carlo::MonteCarloRun;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
 use crate::ui::signal::Memo;
@@ -17,7 +17,7 @@ const STRIDE: usize = 16_384;
 
 /// A run on its way.
 struct Task {
-    run: Run,
+    run: MonteCarloRun,
     /// Its number.
     number: u32,
     seed: u64,
@@ -30,7 +30,7 @@ pub fn start(compare: CompareState, study: Study, seed: u64, draws: usize) {
     let number = compare.progress.with_untracked(|progress| progress.run.wrapping_add(1));
     compare.progress.set(RunProgress { run: number, stage: Stage::Running, made: 0, wanted: draws });
     let began = clock::now();
-    let task = move || Task { run: Run::new(study, seed, draws), number, seed, began, summaries: Vec::new() };
+    let task = move || Task { run: MonteCarloRun::new(study, seed, draws), number, seed, began, summaries: Vec::new() };
     set_timeout(move || slice(compare, task()), Duration::ZERO);
 }
 
@@ -41,7 +41,7 @@ pub fn warm_up(study: Memo<Option<PageStudy>>) {
     let begin = move || {
         let study = study.with_untracked(|known| known.as_ref().and_then(|known| known.study.clone().ok()));
         if let Some(study) = study {
-            warm(Run::new(study, 0, WARM));
+            warm(MonteCarloRun::new(study, 0, WARM));
         }
     };
     let timer = set_timeout_with_handle(begin, Duration::from_millis(900));
@@ -56,7 +56,7 @@ pub fn warm_up(study: Memo<Option<PageStudy>>) {
 const WARM: usize = 16_384;
 const WARM_SLICE: u64 = 6;
 
-fn warm(mut run: Run) {
+fn warm(mut run: MonteCarloRun) {
     let from = clock::now();
     let stride = (STRIDE / run.study().asked().len().max(1)).max(64);
     while !run.progress().is_done() && clock::now().saturating_sub(from) < WARM_SLICE {

@@ -5,7 +5,7 @@ use crate::browser::element::{Part, View, el, many};
 use crate::domain::Grade;
 use crate::domain::compare::uncertainty::agreement::is_at_bound;
 use crate::domain::compare::uncertainty::budget::{Budget, Share};
-use crate::domain::compare::uncertainty::monte_carlo::Run;
+use crate::domain::compare::uncertainty::monte_carlo::MonteCarloRun;
 use crate::quantity::{Coherent, Kind};
 use crate::ui::math::{Style, combined_letters, combined_numbers};
 use crate::ui::page::compare::comparison::Comparison;
@@ -44,7 +44,7 @@ pub fn shares(
                 summary.filter(is_at_bound).map(|summary| (summary, found.seed))
             });
             if let (Some((summary, seed)), Ok(study)) = (bound, &known.study) {
-                budget = budget.with_drawn_shares(&Run::shares(study, at, seed), summary.standard);
+                budget = budget.with_drawn_shares(&MonteCarloRun::shares(study, at, seed), summary.standard);
             }
             Some(of(state, known, &budget, known.around(asked, hours), with_working))
         })

@@ -5,11 +5,11 @@ use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::Entry;
 use crate::domain::compare::number_key::number_of;
-use crate::domain::compare::side::System;
+use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::uncertainty::input_uncertainty::{Form, InputUncertainty, Size};
 use crate::domain::compare::uncertainty::source::{FREEDOM, SIZE, UncertaintySource};
 use crate::domain::compare::uncertainty::statement::Statement;
-use crate::domain::compare::uncertainty::study::Uncertain;
+use crate::domain::compare::uncertainty::study::UncertainInput;
 use crate::quantity::{Kind, Unit, format};
 use crate::record::table::{Cell, Table};
 use crate::ui::field::choice::{self, Choice};
@@ -221,10 +221,10 @@ fn rounded(width: f64) -> f64 {
     if rounded.is_finite() { rounded } else { width }
 }
 
-fn source_name(state: State, source: &UncertaintySource, systems: &[System]) -> String {
+fn source_name(state: State, source: &UncertaintySource, systems: &[ComparedSystem]) -> String {
     // A source that was made exact still has its name.
     let spread = InputUncertainty { form: Form::Standard, size: Size::Absolute(1.0), freedom: None };
-    (state.words.compare.uncertain)(&Uncertain { targets: source.targets.clone(), spread }, systems)
+    (state.words.compare.uncertain)(&UncertainInput { targets: source.targets.clone(), spread }, systems)
 }
 
 /// What is uncertain and by how much, as a table: source, ±, its unit, how it is stated, degrees of freedom.

@@ -2,10 +2,10 @@
 
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::UncertaintyDraft;
-use crate::domain::compare::side::System;
+use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::uncertainty::budget::Budget;
 use crate::domain::compare::uncertainty::source::{self, UncertaintySource};
-use crate::domain::compare::uncertainty::study::{Asked, NoStudy, Study, Uncertain};
+use crate::domain::compare::uncertainty::study::{RequestedFigure, Study, StudyError, UncertainInput};
 use crate::statistics::draws::DrawSummary;
 use crate::ui::chart::series::letter;
 use crate::ui::page::compare::comparison::Comparison;
@@ -13,7 +13,7 @@ use crate::ui::page::compare::parts::follow;
 use crate::ui::page::compare::systems::Compared;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::compare::DrawsFound;
-use crate::ui::table::Measured;
+use crate::ui::table::FigureUncertainty;
 
 /// The uncertainty of the figures compared.
 #[derive(Debug, Clone, PartialEq)]
@@ -21,13 +21,13 @@ pub struct PageStudy {
     /// All sources on the page.
     pub sources: Vec<UncertaintySource>,
     /// Those that are not exact, as the study has them.
-    pub uncertain: Vec<Uncertain>,
+    pub uncertain: Vec<UncertainInput>,
     /// The systems that have a result.
-    pub systems: Vec<System>,
+    pub systems: Vec<ComparedSystem>,
     /// The letter of each.
     pub letters: Vec<char>,
     /// The study of every figure and difference, or why there is none.
-    pub study: Result<Study, NoStudy>,
+    pub study: Result<Study, StudyError>,
     /// Each of them to first order; `None` where it comes to no number.
     pub budgets: Vec<Option<Budget>>,
 }
@@ -46,10 +46,10 @@ fn work_out(shown: &Compared, typed: &UncertaintyDraft) -> Option<PageStudy> {
     let systems = shown.ready.clone();
     let reference = shown.ready_at(None);
     let sources = source::all(typed, &systems);
-    let uncertain: Vec<Uncertain> = sources.iter().filter_map(|source| source.uncertain(typed)).collect();
+    let uncertain: Vec<UncertainInput> = sources.iter().filter_map(|source| source.uncertain(typed)).collect();
     let cases: Vec<_> = systems.iter().filter_map(|system| system.case().cloned()).collect();
     cases.first()?;
-    let asked = Asked::all(&cases, reference, &Output::side_by_side(1));
+    let asked = RequestedFigure::all(&cases, reference, &Output::side_by_side(1));
     let study = Study::new(&cases, &uncertain, &asked);
     let budgets = match &study {
         Ok(study) => (0..asked.len()).map(|at| study.budget(at)).collect(),
@@ -60,7 +60,7 @@ fn work_out(shown: &Compared, typed: &UncertaintyDraft) -> Option<PageStudy> {
 }
 
 /// A cost per year is worked out for one hour: so many times that is what is shown. `None` where no hours are known.
-fn times(asked: Asked, hours: Option<u16>) -> Option<u16> {
+fn times(asked: RequestedFigure, hours: Option<u16>) -> Option<u16> {
     if matches!(asked.output(), Output::CostPerYear(_)) { hours } else { Some(1) }
 }
 
@@ -89,14 +89,19 @@ impl PageStudy {
 
     /// The value near which a difference lies: the reference's; `None` for a figure by itself.
     #[must_use]
-    pub fn around(&self, asked: Asked, hours: Option<u16>) -> Option<f64> {
-        let Asked::Difference { reference, output, .. } = asked else { return None };
+    pub fn around(&self, asked: RequestedFigure, hours: Option<u16>) -> Option<f64> {
+        let RequestedFigure::Difference { reference, output, .. } = asked else { return None };
         let times = f64::from(times(asked, hours)?);
         output.value(self.systems.get(reference)?.case()?).map(|amount| amount.base * times)
     }
 
     /// Every figure by both methods, to be given out.
-    pub fn measured<T>(&self, found: &DrawsFound, hours: Option<u16>, act: impl FnOnce(&[Measured<'_>]) -> T) -> T {
+    pub fn measured<T>(
+        &self,
+        found: &DrawsFound,
+        hours: Option<u16>,
+        act: impl FnOnce(&[FigureUncertainty<'_>]) -> T,
+    ) -> T {
         let now = self.is_of(found);
         let both = |at: usize| {
             let budget = self.budget(at, hours)?;
@@ -106,20 +111,22 @@ impl PageStudy {
         let mut measured = Vec::with_capacity(all.len());
         for (budget, summary) in &all {
             let around = self.around(budget.asked, hours);
-            measured.push(Measured { budget, summary: summary.as_ref(), around });
+            measured.push(FigureUncertainty { budget, summary: summary.as_ref(), around });
         }
         act(&measured)
     }
 
     /// A figure asked for in words: its system by letter and name, or the letters of both.
     #[must_use]
-    pub fn name(&self, asked: Asked) -> String {
+    pub fn name(&self, asked: RequestedFigure) -> String {
         let letter = |at: usize| self.letters.get(at).copied().unwrap_or('?');
         match asked {
-            Asked::Of { system, .. } => {
+            RequestedFigure::Of { system, .. } => {
                 format!("{} {}", letter(system), self.systems.get(system).map_or("", |system| system.name.as_str()))
             }
-            Asked::Difference { system, reference, .. } => format!("{} − {}", letter(system), letter(reference)),
+            RequestedFigure::Difference { system, reference, .. } => {
+                format!("{} − {}", letter(system), letter(reference))
+            }
         }
     }
 

@@ -18,8 +18,8 @@ pub(super) fn finding(finding: &TrialFinding, context: &BenchContext<'_>) -> Mes
         return entry(finding, what, context);
     }
     let place = place_called(finding.place, context);
-    let (what, mend) = told(finding, context).unwrap_or_else(|| told_of_series(finding, context));
-    Message { what: format!("{place}: {what}"), mend }
+    let (what, fix) = told(finding, context).unwrap_or_else(|| told_of_series(finding, context));
+    Message { what: format!("{place}: {what}"), fix }
 }
 
 /// What is said of one entry, in the words that every box has.
@@ -56,7 +56,7 @@ fn entry(finding: &TrialFinding, what: RecipeWhat, context: &BenchContext<'_>) -
 /// What is said of the sheet and of boards; `None` for what belongs to a series.
 fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<(String, String)> {
     let amount = |amount: Amount| shown(amount, &context.plain);
-    let (what, mend): (String, String) = match finding.what {
+    let (what, fix): (String, String) = match finding.what {
         TrialProblem::NotWhole => ("not a whole number.".to_owned(), "Type a whole number, such as 2.".to_owned()),
         TrialProblem::RecipeUnsolved => (
             "the recipe cannot be computed as it is made here, so there is nothing to weigh out.".to_owned(),
@@ -191,7 +191,7 @@ fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<(String, S
         ),
         _ => return None,
     };
-    Some((what, mend))
+    Some((what, fix))
 }
 
 /// "7.28 g planned, 72.8 g entered: did you mean 7.28 g?"
@@ -229,7 +229,7 @@ fn below_least(
         format!("thin it to {} solids with part of the water, and weigh the thinned liquid", amount(solids))
     });
     let ways: Vec<String> = boards.into_iter().chain(dilute).collect();
-    let mend = match ways.join(", or ") {
+    let fix = match ways.join(", or ") {
         ways if ways.is_empty() => match finding.place {
             TrialPlace::Line(LineId::Fibre) => "Make more boards, or take a balance with a finer step.".to_owned(),
             _ => "Take a balance with a finer step, or a blender that takes a larger batch.".to_owned(),
@@ -242,5 +242,5 @@ fn below_least(
             format!("{ways}; or take a balance with a finer step.")
         }
     };
-    (what, mend)
+    (what, fix)
 }

@@ -3,8 +3,8 @@
 use crate::domain::trial::{TrialFinding, TrialProblem};
 use crate::ui::text::BenchContext;
 
-fn said(what: impl Into<String>, mend: impl Into<String>) -> (String, String) {
-    (what.into(), mend.into())
+fn said(what: impl Into<String>, fix: impl Into<String>) -> (String, String) {
+    (what.into(), fix.into())
 }
 
 pub(super) fn series(finding: &TrialFinding, _: &BenchContext<'_>) -> (String, String) {

@@ -4,12 +4,12 @@ use super::name;
 use crate::domain::Field;
 use crate::domain::balance::machine::Machine;
 use crate::domain::compare::Output;
-use crate::domain::compare::break_even::{BreakEven, BreakEvenAnswer, NoPrice};
+use crate::domain::compare::break_even::{BreakEven, BreakEvenAnswer, BreakEvenError};
 use crate::domain::compare::capacity::{BeyondLimit, Exceeded};
 use crate::domain::compare::feasibility::Obstacle;
-use crate::domain::compare::range::NoRange;
-use crate::domain::compare::side::System;
-use crate::domain::compare::solve_for::{Answer, Method, NoAnswer, Reached, Solution};
+use crate::domain::compare::range::RangeError;
+use crate::domain::compare::side::ComparedSystem;
+use crate::domain::compare::solve_for::{Method, Reached, Solution, SolveForError, SolvedInput};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::english::field;
 use crate::ui::text::lower_first;
@@ -20,7 +20,7 @@ fn figure(output: Output) -> String {
     lower_first(name::output(output).label)
 }
 
-pub(super) fn answer(answer: &Answer, context: &Context<'_>) -> Message {
+pub(super) fn answer(answer: &SolvedInput, context: &Context<'_>) -> Message {
     let input = field::field_name(answer.field, context.draft);
     let kind = context.draft.kind(answer.field);
     let number = |base: f64| shown(Amount::from_base(kind, base), context);
@@ -44,7 +44,7 @@ pub(super) fn answer(answer: &Answer, context: &Context<'_>) -> Message {
             format!("{input}: {output} does not depend on it and stays at {}.", value(*gives))
         }
     };
-    let mend = match (&answer.found, answer.method) {
+    let fix = match (&answer.found, answer.method) {
         _ if !answer.over.is_empty() => {
             let said: Vec<_> = groups(&answer.over).map(|over| beyond(over, number, context)).collect();
             said.join(" ")
@@ -56,7 +56,7 @@ pub(super) fn answer(answer: &Answer, context: &Context<'_>) -> Message {
         (_, Method::Linear) => "The figure is linear in this input, so the answer is exact.".to_owned(),
         (_, Method::Search) => "Found by a search through all allowed values.".to_owned(),
     };
-    Message { what, mend }
+    Message { what, fix }
 }
 
 /// The limits exceeded at one value of the input each.
@@ -96,28 +96,28 @@ fn listed(all: &[String]) -> String {
     }
 }
 
-pub(super) fn no_answer(error: NoAnswer, input: Field, output: Output, context: &Context<'_>) -> Message {
-    let (what, mend) = match error {
-        NoAnswer::NotUsed => (
+pub(super) fn no_answer(error: SolveForError, input: Field, output: Output, context: &Context<'_>) -> Message {
+    let (what, fix) = match error {
+        SolveForError::NotUsed => (
             format!("{}: this recipe does not use it.", field::field_name(input, context.draft)),
             "Select an input that the recipe uses.".to_owned(),
         ),
-        NoAnswer::NotGiven => (
+        SolveForError::NotGiven => (
             format!("{}: this recipe does not give it.", name::output(output).label),
             "Enter what it needs, such as a width, a length or all prices, or select another figure.".to_owned(),
         ),
-        NoAnswer::NotWanted => (
+        SolveForError::NotWanted => (
             format!("{}: the target value is not a number.", name::output(output).label),
             "Enter the target value.".to_owned(),
         ),
     };
-    Message { what, mend }
+    Message { what, fix }
 }
 
 pub(super) fn break_even(
     found: &BreakEvenAnswer,
     price: Field,
-    systems: [&System; 2],
+    systems: [&ComparedSystem; 2],
     context: &Context<'_>,
 ) -> Message {
     let [own, other] = systems.map(|system| system.name.as_str());
@@ -148,19 +148,21 @@ pub(super) fn break_even(
     let over = systems.into_iter().zip(&found.exceeded).flat_map(|(system, all)| {
         all.iter().map(move |one| format!(" {} is beyond a limit: {}.", system.name, exceeded(one, context)))
     });
-    let mend = format!("{moves}{}", over.collect::<String>());
-    Message { what, mend }
+    let fix = format!("{moves}{}", over.collect::<String>());
+    Message { what, fix }
 }
 
-pub(super) fn no_price(error: &NoPrice, systems: [&System; 2]) -> Message {
-    let (what, mend) = match error {
-        NoPrice::NotAPrice => (
+pub(super) fn no_price(error: &BreakEvenError, systems: [&ComparedSystem; 2]) -> Message {
+    let (what, fix) = match error {
+        BreakEvenError::NotAPrice => (
             "This is not a price of the first system.".to_owned(),
             "Select the price of its fibre or of a liquid.".to_owned(),
         ),
-        NoPrice::NoBalance => ("A system has no result.".to_owned(), "Fix the errors of its recipe first.".to_owned()),
-        NoPrice::Unpriced(missing) => {
-            let of = |(system, fields): (&System, &Vec<Field>)| {
+        BreakEvenError::NoBalance => {
+            ("A system has no result.".to_owned(), "Fix the errors of its recipe first.".to_owned())
+        }
+        BreakEvenError::Unpriced(missing) => {
+            let of = |(system, fields): (&ComparedSystem, &Vec<Field>)| {
                 let names: Vec<_> = fields.iter().map(|price| field::field_name(*price, &system.draft)).collect();
                 (!names.is_empty()).then(|| format!("{}: {}", system.name, names.join("; ")))
             };
@@ -168,17 +170,19 @@ pub(super) fn no_price(error: &NoPrice, systems: [&System; 2]) -> Message {
             (format!("Prices are missing. {}.", all.join(". ")), "Enter these prices.".to_owned())
         }
     };
-    Message { what, mend }
+    Message { what, fix }
 }
 
-pub(super) fn no_range(error: NoRange) -> Message {
-    let (what, mend) = match error {
-        NoRange::NotUsed => ("The recipe does not use this input.", "Select another input."),
-        NoRange::NotReadable => ("An end of the range is not valid.", "Fix it, or leave it blank for the start value."),
-        NoRange::Equal => ("Both ends of the range are the same.", "Enter two different values."),
-        NoRange::Reversed => ("The range is reversed: “From” is above “To”.", "Swap the two values."),
+pub(super) fn no_range(error: RangeError) -> Message {
+    let (what, fix) = match error {
+        RangeError::NotUsed => ("The recipe does not use this input.", "Select another input."),
+        RangeError::NotReadable => {
+            ("An end of the range is not valid.", "Fix it, or leave it blank for the start value.")
+        }
+        RangeError::Equal => ("Both ends of the range are the same.", "Enter two different values."),
+        RangeError::Reversed => ("The range is reversed: “From” is above “To”.", "Swap the two values."),
     };
-    Message { what: what.to_owned(), mend: mend.to_owned() }
+    Message { what: what.to_owned(), fix: fix.to_owned() }
 }
 
 pub(super) fn limited(system: &str, obstacle: Obstacle, ends: [Amount; 2], context: &Context<'_>) -> String {

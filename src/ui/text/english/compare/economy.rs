@@ -1,11 +1,12 @@
 //! The economy of a change in English.
 
-use crate::domain::compare::economy::field::EconomyField;
+use crate::domain::compare::economy::field::{EconomyField, SystemEconomyField};
 use crate::ui::text::FieldWords;
 use crate::ui::text::compare_economy::EconomyWords;
 
 pub(super) const ECONOMY: EconomyWords = EconomyWords {
     field,
+    system_field,
     title: "Economy",
     hint: "Energy, freight, changeovers and capacity beside the materials. A blank price leaves its part out of all \
            systems.",
@@ -47,7 +48,14 @@ fn field(field: EconomyField) -> FieldWords {
         EconomyField::ChangeoverScrap => ("Scrap per changeover, m³", ""),
         EconomyField::Changeovers => ("Changeovers a year", "Those that the change adds"),
         EconomyField::SellingPrice => ("Selling price", ""),
-        EconomyField::ReleaseAgent => ("Release agent, per m² of board", "Leave blank if none"),
     };
     FieldWords { label, hint }
+}
+
+fn system_field(field: SystemEconomyField) -> FieldWords {
+    match field {
+        SystemEconomyField::ReleaseAgent => {
+            FieldWords { label: "Release agent, per m² of board", hint: "Leave blank if none" }
+        }
+    }
 }

@@ -43,7 +43,7 @@ fn field(field: EmissionField) -> FieldWords {
 
 fn error(error: EmissionError) -> Message {
     let [least, most] = PERFORATOR_MOISTURE;
-    let (what, mend) = match error {
+    let (what, fix) = match error {
         EmissionError::RatioOutOfRange(_) => ("F/U must be above 0 and at most 100.", "Fix F/U."),
         EmissionError::MelamineOutOfRange(_) => ("Melamine per urea must be from 0 to 100.", "Fix it."),
         EmissionError::MassOutOfRange => ("There is no resin.", "Enter its solids."),
@@ -56,10 +56,10 @@ fn error(error: EmissionError) -> Message {
         EmissionError::ValueOutOfRange(_) => ("The value must be 0 or more.", "Fix the value."),
         EmissionError::MoistureOutOfRange(_) => {
             let what = format!("The correction holds for board moistures from {least} % to {most} %.");
-            return Message { what, mend: "Condition the board and test again.".to_owned() };
+            return Message { what, fix: "Condition the board and test again.".to_owned() };
         }
     };
-    Message { what: what.to_owned(), mend: mend.to_owned() }
+    Message { what: what.to_owned(), fix: fix.to_owned() }
 }
 
 fn market(market: Market) -> &'static str {

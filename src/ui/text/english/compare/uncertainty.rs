@@ -1,16 +1,16 @@
 //! How sure figures are, and what to improve.
 
 use super::name;
-use crate::domain::compare::side::System;
-use crate::domain::compare::uncertainty::agreement::{Agreement, Why};
+use crate::domain::compare::side::ComparedSystem;
+use crate::domain::compare::uncertainty::agreement::{Agreement, DisagreementCause};
 use crate::domain::compare::uncertainty::budget::Improvement;
 use crate::domain::compare::uncertainty::instrument::Instrument;
-use crate::domain::compare::uncertainty::study::{NoStudy, Uncertain};
+use crate::domain::compare::uncertainty::study::{StudyError, UncertainInput};
 use crate::ui::text::compare::Width;
 use crate::ui::text::english::field;
 use crate::ui::text::{Context, Message, trimmed_to, width_shown};
 
-pub(super) fn uncertain(source: &Uncertain, systems: &[System]) -> String {
+pub(super) fn uncertain(source: &UncertainInput, systems: &[ComparedSystem]) -> String {
     let Some((system, target)) = source.targets.first() else { return String::new() };
     let instrument = name::instrument(Instrument::of(*target));
     let label = systems.get(*system).map(|system| field::field_name(*target, &system.draft)).unwrap_or_default();
@@ -31,29 +31,29 @@ pub(super) fn uncertain(source: &Uncertain, systems: &[System]) -> String {
     format!("{instrument}: {label}{whose}")
 }
 
-pub(super) fn no_study(error: NoStudy, systems: &[System]) -> Message {
+pub(super) fn no_study(error: StudyError, systems: &[ComparedSystem]) -> Message {
     let named = |at: usize| systems.get(at).map_or("A system", |system| system.name.as_str());
-    let (what, mend) = match error {
-        NoStudy::Empty => (
+    let (what, fix) = match error {
+        StudyError::Empty => (
             "No input has a ±, or no figure is selected.".to_owned(),
             "Enter a ± for at least one input, and select a figure.".to_owned(),
         ),
-        NoStudy::NoSystem(_) => ("A system was deleted.".to_owned(), "Select the systems again.".to_owned()),
-        NoStudy::NotUsed(at, input) => {
+        StudyError::NoSystem(_) => ("A system was deleted.".to_owned(), "Select the systems again.".to_owned()),
+        StudyError::NotUsed(at, input) => {
             let label =
                 systems.get(at).map_or_else(|| "an input".to_owned(), |system| field::field_name(input, &system.draft));
             (format!("{} does not use this input, which has a ±: {label}.", named(at)), "Clear its ±.".to_owned())
         }
-        NoStudy::NotGiven(at, output) => (
+        StudyError::NotGiven(at, output) => (
             format!("{} does not give this figure: {}.", named(at), name::output(output).label),
             "Enter what the figure needs, such as a width, a length or all prices, or select another.".to_owned(),
         ),
     };
-    Message { what, mend }
+    Message { what, fix }
 }
 
 pub(super) fn agreement(agreement: &Agreement) -> Message {
-    let (what, mend) = match (agreement.agree, agreement.noisy) {
+    let (what, fix) = match (agreement.agree, agreement.noisy) {
         (true, _) => ("First order and Monte Carlo give the same interval, to the digits stated.", "Use either."),
         (false, false) => (
             "The two methods differ by more than the last digit stated.",
@@ -63,49 +63,55 @@ pub(super) fn agreement(agreement: &Agreement) -> Message {
             ("The two methods differ, but the draws are too few to say by how much.", "Run again with more draws.")
         }
     };
-    Message { what: what.to_owned(), mend: mend.to_owned() }
+    Message { what: what.to_owned(), fix: fix.to_owned() }
 }
 
 pub(super) fn agreement_note(agreement: &Agreement, context: &Context<'_>) -> String {
     if agreement.agree {
         return "agree".to_owned();
     }
-    let few = |why: &Why| match why {
-        Why::AtBound(share) => {
+    let few = |why: &DisagreementCause| match why {
+        DisagreementCause::AtBound(share) => {
             format!("at its bound in {} % of the draws", trimmed_to(share * 100.0, 2, context.units.mark))
         }
-        Why::LeftOut(1) => "one draw left out".to_owned(),
-        Why::LeftOut(count) => format!("{count} draws left out"),
-        Why::Curved => "not in proportion to its inputs".to_owned(),
-        Why::Rectangular => "one source with fixed limits outweighs".to_owned(),
-        Why::FewDegrees => "few degrees of freedom".to_owned(),
+        DisagreementCause::LeftOut(1) => "one draw left out".to_owned(),
+        DisagreementCause::LeftOut(count) => format!("{count} draws left out"),
+        DisagreementCause::Curved => "not in proportion to its inputs".to_owned(),
+        DisagreementCause::Rectangular => "one source with fixed limits outweighs".to_owned(),
+        DisagreementCause::FewDegrees => "few degrees of freedom".to_owned(),
     };
     let noisy = agreement.noisy.then(|| "too few draws to say by how much".to_owned());
     let why: Vec<String> = noisy.into_iter().chain(agreement.why.iter().map(few)).collect();
     format!("differ: {}", why.join("; "))
 }
 
-pub(super) fn why(why: Why, context: &Context<'_>) -> String {
+pub(super) fn why(why: DisagreementCause, context: &Context<'_>) -> String {
     match why {
-        Why::AtBound(share) => format!(
+        DisagreementCause::AtBound(share) => format!(
             "In up to {} % of the draws a figure is at its bound, such as a water dose of zero: its distribution is one-sided.",
             trimmed_to(share * 100.0, 2, context.units.mark)
         ),
-        Why::LeftOut(1) => "One draw was left out: an input in it was outside its allowed values.".to_owned(),
-        Why::LeftOut(count) => {
+        DisagreementCause::LeftOut(1) => {
+            "One draw was left out: an input in it was outside its allowed values.".to_owned()
+        }
+        DisagreementCause::LeftOut(count) => {
             format!("{count} draws were left out: an input in them was outside its allowed values.")
         }
-        Why::Curved => {
+        DisagreementCause::Curved => {
             "Over so wide a range the figure does not change in proportion to its inputs; first order takes \
                         it for a straight line."
                 .to_owned()
         }
-        Why::Rectangular => "One source with fixed limits outweighs the others, and its values are all alike up to \
+        DisagreementCause::Rectangular => {
+            "One source with fixed limits outweighs the others, and its values are all alike up to \
                              them; first order takes the result for a normal distribution."
-            .to_owned(),
-        Why::FewDegrees => "Few degrees of freedom: the two methods treat them in different ways, and neither is the \
+                .to_owned()
+        }
+        DisagreementCause::FewDegrees => {
+            "Few degrees of freedom: the two methods treat them in different ways, and neither is the \
                             better."
-            .to_owned(),
+                .to_owned()
+        }
     }
 }
 
@@ -114,11 +120,11 @@ pub(super) fn improve(found: &Improvement, names: [&str; 2], width: Width, conte
     let share = trimmed_to(found.share * 100.0, 2, context.units.mark);
     let shown = |standard: f64| width_shown(width.kind, standard, width.at, context);
     let what = format!("{figure}: improve this first. {source}; it makes up {share} % of the variance.");
-    let mend = format!(
+    let fix = format!(
         "With this uncertainty halved, the standard uncertainty falls from {} to {}; without it, to {}.",
         shown(width.standard),
         shown(found.halved),
         shown(found.exact)
     );
-    Message { what, mend }
+    Message { what, fix }
 }

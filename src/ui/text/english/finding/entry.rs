@@ -11,7 +11,7 @@ use crate::ui::text::{Context, shown, unit_shown};
 
 /// The box that an entry stands in.
 #[derive(Clone, Copy)]
-pub(super) struct Asked<'a> {
+pub(super) struct EntryBox<'a> {
     /// What was typed.
     pub typed: &'a str,
     /// What it measures.
@@ -20,7 +20,7 @@ pub(super) struct Asked<'a> {
     pub limit: Limit,
 }
 
-impl<'a> Asked<'a> {
+impl<'a> EntryBox<'a> {
     /// The box of a field of the recipe.
     pub(super) fn at(field: Field, context: &Context<'a>) -> Self {
         let typed = context.draft.entry(field).map_or("", |entry| entry.text.as_str());
@@ -37,19 +37,19 @@ impl<'a> Asked<'a> {
     }
 }
 
-pub(super) fn missing(asked: Option<Asked<'_>>, context: &Context<'_>) -> (String, String) {
-    let mend = match asked {
+pub(super) fn missing(asked: Option<EntryBox<'_>>, context: &Context<'_>) -> (String, String) {
+    let fix = match asked {
         Some(asked) => format!("Type a number, such as {}.", example(&asked.limit, asked.kind, context)),
         None => "Type a number.".to_owned(),
     };
-    ("still empty.".to_owned(), mend)
+    ("still empty.".to_owned(), fix)
 }
 
-pub(super) fn unreadable(asked: Option<Asked<'_>>, error: ReadError, context: &Context<'_>) -> (String, String) {
+pub(super) fn unreadable(asked: Option<EntryBox<'_>>, error: ReadError, context: &Context<'_>) -> (String, String) {
     let Some(asked) = asked else {
         return ("what was typed is not a number.".to_owned(), "Type digits only.".to_owned());
     };
-    let Asked { typed, kind, limit } = asked;
+    let EntryBox { typed, kind, limit } = asked;
     let raw = raw(typed);
     match error {
         ReadError::Empty => missing(Some(asked), context),
@@ -102,8 +102,8 @@ fn raw(typed: &str) -> String {
 }
 
 /// Which units a box takes.
-fn in_a_unit(asked: Asked<'_>, context: &Context<'_>) -> String {
-    let Asked { kind, limit, .. } = asked;
+fn in_a_unit(asked: EntryBox<'_>, context: &Context<'_>) -> String {
+    let EntryBox { kind, limit, .. } = asked;
     let units: Vec<_> = kind
         .units()
         .map(|unit| unit_shown(unit, context.currency).into_owned())
@@ -116,7 +116,7 @@ fn in_a_unit(asked: Asked<'_>, context: &Context<'_>) -> String {
 }
 
 pub(super) fn not_allowed(
-    asked: Option<Asked<'_>>,
+    asked: Option<EntryBox<'_>>,
     value: Amount,
     limit: &Limit,
     meant: Option<Amount>,
@@ -128,11 +128,11 @@ pub(super) fn not_allowed(
         Some(raw) => format!("{raw} is {value}, which cannot be."),
         None => format!("{value} cannot be."),
     };
-    let mend = match meant {
+    let fix = match meant {
         Some(meant) => format!("Did you mean {}? Type a value {range}.", shown(meant, context)),
         None => format!("Type a value {range}."),
     };
-    (what, mend)
+    (what, fix)
 }
 
 pub(super) fn likely_fraction(value: Amount, meant: Amount, context: &Context<'_>) -> (String, String) {
@@ -151,12 +151,12 @@ pub(super) fn not_usual(value: Amount, window: Window, unit: Unit, context: &Con
 
 /// A press factor that came out.
 pub(super) fn press_factor(value: Amount, window: Window, unit: Unit, context: &Context<'_>) -> (String, String) {
-    let mend = if unit.from_base(value.base) > window.high {
+    let fix = if unit.from_base(value.base) > window.high {
         "The line could run faster, or the board is pressed longer than is usual. If it is meant so, leave it."
     } else {
         "The board may not cure in that time. Check fibre flow, mat width and press length, and try it out with care."
     };
-    (format!("the press factor comes to {}.", outside(value, window, unit, ",", context)), mend.to_owned())
+    (format!("the press factor comes to {}.", outside(value, window, unit, ",", context)), fix.to_owned())
 }
 
 /// "14 % is above the usual 9 to 12 % (source)", with another link than " is" where that reads ill.

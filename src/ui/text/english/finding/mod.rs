@@ -1,10 +1,10 @@
-//! Findings: what happened, and how to mend it. Every message begins with the name of what it is
+//! Findings: what happened, and how to fix it. Every message begins with the name of what it is
 //! about, so that it can be read away from its field.
 
 mod entry;
 mod range;
 
-use self::entry::Asked;
+use self::entry::EntryBox;
 use super::field::field_name;
 use super::name;
 use crate::domain::balance::machine::Machine;
@@ -15,8 +15,8 @@ use crate::ui::text::{Context, Loose, Message, shown};
 
 pub(super) fn finding(finding: &Finding, context: &Context<'_>) -> Message {
     let place = place(finding.place, context);
-    let asked = Asked::of(finding.place, context);
-    let (what, mend) = match finding.what {
+    let asked = EntryBox::of(finding.place, context);
+    let (what, fix) = match finding.what {
         What::NotAllowed { value, .. } if value.base < 1.0 && holds_isocyanate(finding.place, context) => {
             isocyanate(value, context)
         }
@@ -25,7 +25,7 @@ pub(super) fn finding(finding: &Finding, context: &Context<'_>) -> Message {
         What::OverLimit { machine, used, fibre_at_limit } => over_limit(machine, used, fibre_at_limit, context),
         other => of_entry(&other, asked, context).unwrap_or_else(|| plain(other, finding.place, context)),
     };
-    Message { what: format!("{place}: {what}"), mend }
+    Message { what: format!("{place}: {what}"), fix }
 }
 
 /// Whether it is about the solids of an isocyanate as delivered.
@@ -49,13 +49,13 @@ fn isocyanate(solids: Amount, context: &Context<'_>) -> (String, String) {
 
 /// What is wrong or unusual with an entry outside the recipe.
 pub(super) fn loose_entry(what: &What, loose: &Loose<'_>, context: &Context<'_>) -> Message {
-    let asked = Asked { typed: loose.typed, kind: loose.kind, limit: loose.limit };
-    let (what, mend) = of_entry(what, Some(asked), context).unwrap_or_default();
-    Message { what: format!("{}: {what}", loose.name), mend }
+    let asked = EntryBox { typed: loose.typed, kind: loose.kind, limit: loose.limit };
+    let (what, fix) = of_entry(what, Some(asked), context).unwrap_or_default();
+    Message { what: format!("{}: {what}", loose.name), fix }
 }
 
 /// What a box by itself can have wrong; `None` for what needs the recipe to be told.
-fn of_entry(what: &What, asked: Option<Asked<'_>>, context: &Context<'_>) -> Option<(String, String)> {
+fn of_entry(what: &What, asked: Option<EntryBox<'_>>, context: &Context<'_>) -> Option<(String, String)> {
     Some(match *what {
         What::Missing => entry::missing(asked, context),
         What::Unreadable(error) => entry::unreadable(asked, error, context),
@@ -81,7 +81,7 @@ fn liquid_name(id: LiquidId, context: &Context<'_>) -> String {
 
 /// Findings that carry few numbers or none.
 fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
-    let (what, mend) = match what {
+    let (what, fix) = match what {
         What::SprayThicker => {
             let as_delivered = match place {
                 Place::Field(Field::Liquid(id, _)) => field_shown(Field::Liquid(id, LiquidField::Solids), context),
@@ -122,7 +122,7 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
                 "Type it, such as {}, or fix the fibre flow in another way.",
                 match place {
                     Place::Field(field) => {
-                        let asked = Asked::at(field, context);
+                        let asked = EntryBox::at(field, context);
                         range::example(&asked.limit, asked.kind, context)
                     }
                     Place::Liquid(_) | Place::Station(_) => "2.5 m".to_owned(),
@@ -181,7 +181,7 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
         | What::TooWet { .. }
         | What::OverLimit { .. } => (String::new(), String::new()),
     };
-    (what, mend)
+    (what, fix)
 }
 
 /// ", 65 %": what a field holds, where it can be read.
@@ -199,7 +199,7 @@ fn too_wet(excess: Amount, mat: Amount, way_out: Option<Amount>, context: &Conte
         excess_shown(excess, context),
         shown(mat, context)
     );
-    let mend = match way_out {
+    let fix = match way_out {
         Some(fibre) => format!(
             "Dry the fibre to {}, at which the water dose is exactly zero; or take liquids with more \
              solids, smaller doses, or a higher mat moisture.",
@@ -209,7 +209,7 @@ fn too_wet(excess: Amount, mat: Amount, way_out: Option<Amount>, context: &Conte
                  solids, thin them less, lower their doses, or accept a higher mat moisture."
             .to_owned(),
     };
-    (what, mend)
+    (what, fix)
 }
 
 /// As a flow, or per 100 kg of fibre where there is no flow.

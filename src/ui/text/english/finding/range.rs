@@ -88,7 +88,7 @@ fn example_base(limit: &Limit, kind: Kind) -> f64 {
         Kind::Price => (650.0, Unit::PerTonne),
         Kind::Solids => (45.0, Unit::Percent),
         Kind::Dose => (8.0, Unit::Percent),
-        other => return other.unit_in(crate::quantity::kind::System::Metric).to_base(10.0),
+        other => return other.unit_in(crate::quantity::kind::UnitSystem::Metric).to_base(10.0),
     };
     unit.to_base(value)
 }

@@ -1,8 +1,9 @@
 //! Fields at the line: what each holds, per what.
 
 use crate::domain::line::{
-    CalibrationField, DeliveryField, LineBook, LineField, PumpField, ReadingWay, RowField, RunningField, TableField,
-    TableRows, TankField, TankWay, ToleranceField, TransportField, UncertaintyField,
+    CalibrationField, DeliveryField, LineBook, LineField, PeriodField, PeriodLiquidField, PumpField, ReadingWay,
+    RowField, RunningField, TableField, TableRows, TankField, TankWay, ToleranceField, TransportField,
+    UncertaintyField,
 };
 use crate::ui::text::FieldWords;
 
@@ -53,6 +54,7 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
             }
             RunningField::Moisture => words("Moisture of that fibre", ""),
             RunningField::LineSpeed => words("Line speed", "As the press shows it."),
+            RunningField::MatWidth => words("Trimmed mat width", "Leave blank for the recipe's."),
             RunningField::BoardArea => words("Raw board, area", "Of the whole board, or of the piece weighed."),
             RunningField::BoardMass => words("Raw board, mass", "As it leaves the press."),
             RunningField::BoardThickness => words("Raw board, thickness", "Before sanding."),
@@ -73,6 +75,28 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
                 "Of the liquid, from its data sheet; for many resins near 0.06 %/K, from memory.",
             ),
         },
+        LineField::Period(part) => period(part),
+        LineField::PeriodLiquid(_, part) => match part {
+            PeriodLiquidField::Start => words("Start dip", "All its tanks together."),
+            PeriodLiquidField::Delivered => words("Delivered", "By the weighbridge."),
+            PeriodLiquidField::End => words("End dip", "All its tanks together."),
+            PeriodLiquidField::Metered => words("Flow meter total", "Litres times density where it meters volume."),
+            PeriodLiquidField::Density => words("Density", ""),
+            PeriodLiquidField::Solids => words("Solids content", ""),
+        },
+    }
+}
+
+fn period(part: PeriodField) -> FieldWords {
+    match part {
+        PeriodField::BeltTotal => words("Belt scale total, wet", "End less start."),
+        PeriodField::FibreMoisture => words("Mean fibre moisture", ""),
+        PeriodField::Boards => words("Raw boards counted", ""),
+        PeriodField::BoardMass => words("Mean raw-board mass", "As it leaves the press."),
+        PeriodField::BoardMoisture => words("Mean raw-board moisture", ""),
+        PeriodField::Reject => words("Sifter reject", "Share of the furnish."),
+        PeriodField::Dip => words("Uncertainty of a dip", "Standard, by volume."),
+        PeriodField::Delivery => words("Uncertainty of a delivery", "Standard, relative."),
     }
 }
 

@@ -1,4 +1,4 @@
-//! Findings at the line: what happened, and how to mend it.
+//! Findings at the line: what happened, and how to fix it.
 
 use super::name::{range_status as standing_called, tank_called};
 use super::reason::help as help_told;
@@ -15,13 +15,13 @@ pub(super) fn finding(finding: &LineFinding, context: &LineContext<'_>) -> Messa
         let loose = Loose { name: &place, typed, kind: context.book.kind(field), limit: limit(field, context.book) };
         return loose_entry(what, &loose, &context.plain);
     }
-    let (what, mend) = told(finding, context);
-    Message { what: format!("{place}: {what}"), mend }
+    let (what, fix) = told(finding, context);
+    Message { what: format!("{place}: {what}"), fix }
 }
 
 fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
     let amount = |amount: Amount| shown(amount, &context.plain);
-    let (what, mend): (String, &str) = match &finding.what {
+    let (what, fix): (String, &str) = match &finding.what {
         LineFindingKind::OutOfReach { range_status, setting, least_fibre, most_fibre, help } => {
             return out_of_reach(*range_status, *setting, (*least_fibre, *most_fibre), help, context);
         }
@@ -45,7 +45,7 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
                 "Enter a larger step.".to_owned(),
             );
         }
-        LineFindingKind::Entry(_) => ("what was typed cannot be used.".to_owned(), "Type it again."),
+        LineFindingKind::Entry(_) => ("this entry cannot be used.".to_owned(), "Enter it again."),
         LineFindingKind::SettingsNotIncreasing { before } => (
             format!("below {}, the setting of the row before.", amount(*before)),
             "Check for a slip. If the rows were caught in this order, leave it: the line does not mind.",
@@ -55,7 +55,7 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
             "Check both masses and their units. Leave the vessel blank when the scale was set to zero with it.",
         ),
         LineFindingKind::OneSetting => (
-            "all rows were caught at one setting, and no line can be laid.".to_owned(),
+            "all rows were caught at one setting, so no line can be fitted.".to_owned(),
             "Catch at a second setting at least, far from the first.",
         ),
         LineFindingKind::FlowNotIncreasing => (
@@ -80,43 +80,41 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
             "its catch test cannot be used yet.".to_owned(),
             "Fix what is marked in the test: a density, a row, or a row too few.",
         ),
-        LineFindingKind::NotWhole => {
-            ("not a whole number.".to_owned(), "Count the nozzles, and type a number such as 8.")
-        }
+        LineFindingKind::NotWhole => ("not a whole number.".to_owned(), "Enter the count of nozzles, such as 8."),
         LineFindingKind::LimitsCrossed => {
-            ("not above the lowest setting.".to_owned(), "Type a highest setting above the lowest one.")
+            ("not above the lowest setting.".to_owned(), "Enter a highest setting above the lowest one.")
         }
         LineFindingKind::WindowCrossed => {
-            ("not above the least flow of a nozzle.".to_owned(), "Type a greatest flow above the least one.")
+            ("not above the minimum flow of a nozzle.".to_owned(), "Enter a maximum flow above the minimum.")
         }
         LineFindingKind::NozzlesIncomplete => (
-            "still empty, and the nozzles cannot be reckoned with.".to_owned(),
-            "Type number, least and greatest flow of the nozzles, or leave all three blank.",
+            "missing, so the nozzles cannot be computed.".to_owned(),
+            "Enter number, minimum and maximum flow of the nozzles, or leave all three blank.",
         ),
         LineFindingKind::SamePumpName => {
-            ("two pumps of this name.".to_owned(), "Rename one, so that nobody at the line takes one for the other.")
+            ("two pumps of this name.".to_owned(), "Rename one, so that nobody at the line mixes them up.")
         }
         LineFindingKind::SharesNotWhole { sum } => (
             format!("the pumps of this liquid deliver {} of its flow together.", amount(*sum)),
-            "Type shares that add up to 100 %.",
+            "Enter shares that add up to 100 %.",
         ),
         LineFindingKind::NoPumps => {
             ("no pumps yet.".to_owned(), "Add a pump for each liquid and for the water, and run a catch test on each.")
         }
         LineFindingKind::NoRecipe => (
             "the open recipe cannot be computed, so there is nothing to set.".to_owned(),
-            "Mend what the recipe page points at, or open another recipe.",
+            "Fix what the recipe page marks, or open another recipe.",
         ),
         LineFindingKind::NoFibreFlow => {
             ("the recipe has no fibre flow.".to_owned(), "Select how the fibre flow is fixed on the recipe page.")
         }
         LineFindingKind::NoPump => (
             "the recipe doses it, and no pump delivers it.".to_owned(),
-            "Add a pump for it, or tie one to it. Pumps know liquids by their names.",
+            "Add a pump for it, or assign one to it. Pumps know liquids by their names.",
         ),
         LineFindingKind::NotInRecipe => (
             "what it delivers is not in this recipe.".to_owned(),
-            "Leave it off, or tie it to a liquid of the recipe if that has another name here.",
+            "Leave it off, or assign it to a liquid of the recipe that has another name here.",
         ),
         LineFindingKind::NozzlesTooFew { each, most } => (
             format!("with all nozzles open each sprays {}, above its {}.", amount(*each), amount(*most)),
@@ -136,10 +134,9 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         LineFindingKind::TankEmpty => {
             ("nothing in it can be pumped out.".to_owned(), "Fill it, or check the content that was typed.")
         }
-        LineFindingKind::HeelTooLarge => (
-            "as large as the whole tank.".to_owned(),
-            "Type the volume that stays below the outlet, smaller than the tank.",
-        ),
+        LineFindingKind::HeelTooLarge => {
+            ("as large as the whole tank.".to_owned(), "Enter the volume below the outlet, smaller than the tank.")
+        }
         LineFindingKind::OrderOverdue { by } => (
             format!("the order is overdue by {}.", amount(*by)),
             "Order now, and lower its use until the delivery comes.",
@@ -148,23 +145,22 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
             format!("these readings were made on “{recipe}”, before the changeover."),
             "Read the line again on the recipe that runs now.",
         ),
-        LineFindingKind::SampleIncomplete => (
-            "still empty, and the mat sample cannot be used.".to_owned(),
-            "Type area and mass of the sample, or clear it.",
-        ),
+        LineFindingKind::SampleIncomplete => {
+            ("missing, so the sample cannot be used.".to_owned(), "Enter area and mass of the sample, or clear it.")
+        }
         LineFindingKind::Assumed => (
             "not read, and taken to run as the recipe wants.".to_owned(),
-            "Type its flow or its setting, to see the dose that it really gives.",
+            "Enter its flow or its setting to see the actual dose.",
         ),
         LineFindingKind::RangeCrossed => {
-            ("below the first value.".to_owned(), "Type a last value above the first one.")
+            ("below the first value.".to_owned(), "Enter a last value above the first one.")
         }
         LineFindingKind::NoTransport => (
             "still empty, and the arrivals behind it are not known.".to_owned(),
             "Time it once, with a marked piece of furnish or by the speed of the conveyors.",
         ),
         LineFindingKind::NoPressTime => {
-            ("the time through the press is not known.".to_owned(), "Type mat width and press length in the recipe.")
+            ("the time through the press is not known.".to_owned(), "Enter mat width and press length in the recipe.")
         }
         LineFindingKind::NothingChanges => {
             ("both recipes take the same of every pump.".to_owned(), "Choose another recipe to change to.")
@@ -175,17 +171,18 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         ),
         LineFindingKind::NoExpansion => (
             "still empty, so the density is taken as measured.".to_owned(),
-            "Type the expansion from the data sheet, or the density at the pump's temperature.",
+            "Enter the expansion from the data sheet, or the density at the pump's temperature.",
         ),
-        LineFindingKind::NothingDelivered => {
-            ("nothing of the certificate was typed.".to_owned(), "Type its solids or its density, to see what moves.")
-        }
+        LineFindingKind::NothingDelivered => (
+            "nothing of the certificate is entered.".to_owned(),
+            "Enter its solids or its density to see what changes.",
+        ),
         LineFindingKind::NoLiquid => (
             "the liquid of the delivery is not chosen, or not in this recipe.".to_owned(),
             "Choose a liquid of the recipe.",
         ),
     };
-    (what, mend.to_owned())
+    (what, fix.to_owned())
 }
 
 fn out_of_reach(
@@ -207,10 +204,10 @@ fn out_of_reach(
         _ => String::new(),
     };
     let help: Vec<String> = help.iter().map(|help| help_told(help, context)).collect();
-    let mend = match help[..] {
+    let fix = match help[..] {
         [] => "Run a catch test, or use another pump.".to_owned(),
         [ref one] => one.clone(),
         _ => format!("One of these helps. {}", help.join(" ")),
     };
-    (at + &serves, mend)
+    (at + &serves, fix)
 }

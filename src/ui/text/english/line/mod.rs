@@ -5,6 +5,7 @@ mod figure;
 mod finding;
 mod name;
 mod page;
+mod period;
 mod place;
 mod reason;
 mod verdict;
@@ -30,6 +31,8 @@ pub(super) const LINE: LineWords = LineWords {
     quantity: verdict::quantity,
     verdict: verdict::verdict,
     split: verdict::split,
+    period: period::verdict,
+    period_liquid: name::period_liquid,
     why: reason::why,
     change: reason::change,
     downstream: reason::downstream,

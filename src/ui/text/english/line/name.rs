@@ -2,8 +2,8 @@
 
 use crate::domain::line::changeover::Stop;
 use crate::domain::line::{
-    Fed, FlowSource, Metering, Model, PumpDraft, PumpId, RSquared, RangeStatus, ReadingWay, SettingUnit, TableRows,
-    TankDraft, TankId, TankWay,
+    Fed, FlowSource, LineBook, Metering, Model, PeriodLiquidId, PumpDraft, PumpId, RSquared, RangeStatus, ReadingWay,
+    SettingUnit, TableRows, TankDraft, TankId, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use crate::ui::text::LineContext;
@@ -30,6 +30,14 @@ pub(super) fn pump_called(id: PumpId, context: &LineContext<'_>) -> String {
 
 pub(super) fn tank_called(id: TankId, context: &LineContext<'_>) -> String {
     context.book.tank(id).map_or_else(|| format!("Tank {}", id.0), |draft| tank(draft).into_owned())
+}
+
+pub(super) fn period_liquid(id: PeriodLiquidId, book: &LineBook) -> String {
+    match book.period.liquid(id).map(|liquid| &liquid.tie) {
+        Some(tie) if !tie.name.trim().is_empty() => tie.name.trim().to_owned(),
+        Some(tie) => name::role(tie.role).to_owned(),
+        None => "Liquid".to_owned(),
+    }
 }
 
 pub(super) fn liquid(id: LiquidId, draft: &Draft) -> String {

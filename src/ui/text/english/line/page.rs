@@ -2,6 +2,14 @@
 
 use crate::ui::text::LinePage;
 
+fn accepted_in(saved: usize) -> String {
+    match saved {
+        0 => "Delivery accepted.".to_owned(),
+        1 => "Delivery accepted. 1 saved recipe has a new revision.".to_owned(),
+        several => format!("Delivery accepted. {several} saved recipes have a new revision each."),
+    }
+}
+
 pub const LINE_PAGE: LinePage = LinePage {
     sections: "Sections of the line",
     sheet: "Pump settings",
@@ -14,7 +22,7 @@ pub const LINE_PAGE: LinePage = LinePage {
     not_released: "Not what was released.",
     not_released_hint: "This recipe has a revision released for the line, and another one is open. Open the released one in the library, or release this one.",
     example: "Example data.",
-    example_hint: "This line belongs to an invented mill. Type your own over it, or start blank.",
+    example_hint: "This line belongs to an invented mill. Enter your own figures, or start blank.",
     blank: "Start with a blank line",
     own: "These are my figures now",
     blanked: "The line is blank now.",
@@ -139,7 +147,7 @@ pub const LINE_PAGE: LinePage = LinePage {
     tank_removed: "Tank removed.",
     empty_at: "Runs empty",
     order_at: "Order by",
-    no_tank_state: "How it stands is shown once its boxes are filled in and the recipe takes its liquid.",
+    no_tank_state: "Enter capacity and content, and use its liquid in the recipe, to see when it runs empty.",
     change_hint: "Water is taken away first and given last, so that the mat is never moister in between than both recipes want.",
     from_recipe: "From recipe",
     to_recipe: "To recipe",
@@ -172,13 +180,12 @@ pub const LINE_PAGE: LinePage = LinePage {
     reaches_nozzle: "The blend reaches the nozzles after",
     mass: "Mass",
     solids: "Solids content",
-    delivery_hint: "Type the certificate of the new delivery. Nothing changes before it is accepted.",
+    delivery_hint: "Enter the certificate of the new delivery. Nothing changes before it is accepted.",
     liquid: "Liquid delivered",
     setting_before: "Setting before",
     setting_after: "Setting after",
     flow_before: "Flow before",
     flow_after: "Flow after",
-    accepted: "The delivery is in the recipe.",
     delivery_unsolved: "With this delivery the recipe has no result.",
     nothing_moves: "No setting moves.",
     moves: "Settings that move",
@@ -186,6 +193,29 @@ pub const LINE_PAGE: LinePage = LinePage {
     before: "Before",
     after: "After",
     accept: "Accept the delivery",
+    into_tank: "Into tank",
+    apply_to: "Apply to saved recipes",
+    apply_hint: "Each selected recipe gets a new revision.",
+    none_uses: "No saved recipe uses this liquid.",
+    accepted_in,
+    accept_undone: "Delivery undone.",
+    restore_check: "Restore",
+    check_struck: "Check struck out.",
+    check_restored: "Check restored.",
+    period: "Period balance",
+    period_hint: "Enter dips, deliveries and totals of one shift or one week, all of the same hours.",
+    no_period: "No period started yet.",
+    start_period: "Start period",
+    period_started: "New period started. The last dips are its first ones.",
+    period_since: "Since",
+    period_incomplete: "Enter all required values to see the balance.",
+    unaccounted: "Unaccounted for",
+    unaccounted_hint: "Liquids: what left the tanks less the flow meter total. Fibre: belt scale and liquids less the raw boards.",
+    of_liquid: "Material",
+    fibre_od: "Fibre, oven-dry",
+    half_interval: "± (95 %)",
+    beyond_chance: "beyond chance",
+    within_chance: "within chance",
     nozzles: "Nozzles to open",
     per_fibre: "Per moist fibre",
 };

@@ -1,7 +1,7 @@
 //! Places at the line in words: a field with what it belongs to, a pump, a catch-test row.
 
 use super::field::field;
-use super::name::{liquid, pump_called, tank_called};
+use super::name::{liquid, period_liquid, pump_called, tank_called};
 use crate::domain::line::{LineField, LinePlace};
 use crate::ui::text::LineContext;
 use crate::ui::text::lower_first;
@@ -20,7 +20,9 @@ pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String 
         | LineField::Running(_)
         | LineField::Uncertainty(_)
         | LineField::Table(_)
-        | LineField::Delivery(_) => label.to_owned(),
+        | LineField::Delivery(_)
+        | LineField::Period(_) => label.to_owned(),
+        LineField::PeriodLiquid(id, _) => format!("{}, {}", period_liquid(id, context.book), lower_first(label)),
     }
 }
 

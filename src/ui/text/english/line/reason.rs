@@ -2,7 +2,7 @@
 
 use super::name::{pump_called, range_status};
 use crate::domain::line::changeover::Downstream;
-use crate::domain::line::step::{Change, Pipe, Why};
+use crate::domain::line::step::{Change, Pipe, StepReason};
 use crate::domain::line::{Help, PumpAction, PumpCorrection, RangeStatus, Setting, SettingUnit};
 use crate::quantity::{Amount, Kind, Moisture};
 use crate::ui::text::{LineContext, shown};
@@ -68,23 +68,23 @@ pub(super) fn action(correction: &PumpCorrection, context: &LineContext<'_>) -> 
     }
 }
 
-pub(super) fn why(why: Why) -> &'static str {
+pub(super) fn why(why: StepReason) -> &'static str {
     match why {
-        Why::DrierFibreFirst => {
+        StepReason::DrierFibreFirst => {
             "Drier fibre first: the dryer takes longest, and drier fibre cannot make the mat too wet."
         }
-        Why::LessWaterFirst => {
+        StepReason::LessWaterFirst => {
             "Less water first: a mat too wet can burst as it leaves the press. A drier mat is less likely to, though an \
              undercured core can open at the outfeed."
         }
-        Why::ReleaseFirst => "Release agent on first, before the binder that would stick to the press.",
-        Why::Together => {
+        StepReason::ReleaseFirst => "Release agent on first, before the binder that would stick to the press.",
+        StepReason::Together => {
             "Fibre and binders at one moment: two binders at once bring the water of both, none at all leaves the board \
              unbound."
         }
-        Why::ReleaseLast => "Release agent off only after the binder that would stick.",
-        Why::MoreWaterLast => "More water last: only the new furnish can take it.",
-        Why::MoisterFibreLast => "Moister fibre last: only the new furnish can take its water.",
+        StepReason::ReleaseLast => "Release agent off only after the binder that would stick.",
+        StepReason::MoreWaterLast => "More water last: only the new furnish can take it.",
+        StepReason::MoisterFibreLast => "Moister fibre last: only the new furnish can take its water.",
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::figure::points;
 use super::name::{liquid, pump_called};
-use crate::domain::line::{DensitySplit, Doubt, DoubtfulReading, LineQuantity, LineReconciliation, LineVerdict};
+use crate::domain::line::{Doubt, DoubtfulReading, LineDensitySplit, LineQuantity, LineReconciliation, LineVerdict};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::{LineContext, Message, lower_first, trimmed_to};
 
@@ -82,19 +82,19 @@ fn remedy(quantity: LineQuantity, context: &LineContext<'_>) -> String {
 
 /// What the readings say together, in one sentence, and what to do next.
 pub(super) fn verdict(found: &LineReconciliation, context: &LineContext<'_>) -> Message {
-    let (what, mend) = match &found.verdict {
+    let (what, fix) = match &found.verdict {
         LineVerdict::NothingChecked => (
             "Nothing checks these readings.".to_owned(),
             "Add the settings of the pumps, the line speed and a mat sample.".to_owned(),
         ),
         LineVerdict::Consistent => {
             let unchecked: Vec<String> = found.unchecked().map(|each| lower_first(&quantity(each, context))).collect();
-            let mend = if unchecked.is_empty() {
+            let fix = if unchecked.is_empty() {
                 "Every reading is checked by others.".to_owned()
             } else {
                 format!("Nothing checks: {}.", unchecked.join(", "))
             };
-            ("All readings agree within their uncertainties.".to_owned(), mend)
+            ("All readings agree within their uncertainties.".to_owned(), fix)
         }
         LineVerdict::Unexplained => (
             "The readings disagree, and no single one of them explains it.".to_owned(),
@@ -117,11 +117,11 @@ pub(super) fn verdict(found: &LineReconciliation, context: &LineContext<'_>) -> 
             (what, next.collect::<Vec<_>>().join(" "))
         }
     };
-    Message { what, mend }
+    Message { what, fix }
 }
 
 /// A density deviation by its parts.
-pub(super) fn split(split: &DensitySplit, context: &LineContext<'_>) -> Message {
+pub(super) fn split(split: &LineDensitySplit, context: &LineContext<'_>) -> Message {
     let part = |value: f64| {
         let percent = (value * 1_000.0).round() / 10.0;
         let sign = if percent > 0.0 { "+" } else { "" };
@@ -138,12 +138,12 @@ pub(super) fn split(split: &DensitySplit, context: &LineContext<'_>) -> Message 
             part(split.thickness.exp_m1()),
             part(split.moisture.exp_m1())
         ),
-        mend: format!("Correct first: {whole}."),
+        fix: format!("Correct first: {whole}."),
     }
 }
 
 /// A sentence begins with a capital letter.
-fn upper_first(text: &str) -> String {
+pub(super) fn upper_first(text: &str) -> String {
     let mut chars = text.chars();
     chars.next().into_iter().flat_map(char::to_uppercase).chain(chars).collect()
 }

@@ -253,12 +253,12 @@ impl State {
 
     /// What is on the recipe page and not saved goes into the library before something else takes its place.
     pub fn set_aside_unsaved(&self) {
-        let OpenDraft { from, mut title, draft, example, .. } = self.at_hand();
+        let OpenDraft { from, mut title, draft, example, .. } = self.current_recipe();
         let saved = from.and_then(|id| self.library.with_untracked(|library| library.revision(id)));
         let same = |saved: Revision| saved.content().draft == draft && saved.title() == title;
-        let taught = super::taught();
+        let own_example = super::example_recipe();
         let untouched = |of: &Draft, named: &Title| draft == *of && title == *named;
-        if example && untouched(&taught.draft, &taught.title)
+        if example && untouched(&own_example.draft, &own_example.title)
             || saved.is_some_and(same)
             || untouched(&Draft::default(), &Title::default())
         {
@@ -270,7 +270,7 @@ impl State {
     }
 
     /// A recipe went on by a revision made in the library: the page goes along if it came from its head.
-    fn follow(&self, recipe: RecipeId) {
+    pub(super) fn follow(&self, recipe: RecipeId) {
         let next = self.from.get_untracked().and_then(|from| {
             self.library.with_untracked(|library| {
                 let before = library.revision(from)?;

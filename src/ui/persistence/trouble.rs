@@ -2,23 +2,23 @@
 
 use crate::browser::graph::*;
 use crate::record::store::library::{SaveError, Unread};
-use crate::ui::state::{State, Trouble, WayOut};
+use crate::ui::state::{State, StorageProblem, WayOut};
 use crate::ui::text::{ENGLISH, Message};
 /// That something stored cannot be read; nothing where the store is not there at all.
-pub fn unread(why: &Unread, mend: &str) -> Option<Trouble> {
-    let message = Message { mend: mend.to_owned(), ..(ENGLISH.unread)(why) };
-    (!matches!(why, Unread::Store(_))).then_some(Trouble { message, way_out: None })
+pub fn unread(why: &Unread, fix: &str) -> Option<StorageProblem> {
+    let message = Message { fix: fix.to_owned(), ..(ENGLISH.unread)(why) };
+    (!matches!(why, Unread::Store(_))).then_some(StorageProblem { message, way_out: None })
 }
 
-pub fn tell_unread(state: State, why: &Unread, mend: &str) {
-    if let Some(trouble) = unread(why, mend) {
+pub fn tell_unread(state: State, why: &Unread, fix: &str) {
+    if let Some(trouble) = unread(why, fix) {
         state.trouble.set(Some(trouble));
     }
 }
 
 pub fn tell_unsaved(state: State, why: &SaveError) {
     let message = (state.words.unsaved)(why);
-    state.trouble.set(Some(Trouble { message, way_out: None }));
+    state.trouble.set(Some(StorageProblem { message, way_out: None }));
 }
 
 /// Tells what is wrong with keeping things, as long as it is, and no longer.
@@ -27,14 +27,14 @@ pub fn tell(state: State) {
     let (why, missing) = state.writing.with_value(|writing| (writing.why.clone(), writing.missing));
     let failing = state.documents.with_value(|documents| documents.failing.values().next().cloned());
     let trouble = match (why, failing) {
-        (Some(why), _) => Some(Trouble { message: (words.store)(&why), way_out: Some(WayOut::AllToFile) }),
+        (Some(why), _) => Some(StorageProblem { message: (words.store)(&why), way_out: Some(WayOut::AllToFile) }),
         (None, Some(why)) => {
             let message = (words.library_page.draft_only_in_database)(&why);
-            Some(Trouble { message, way_out: Some(WayOut::ToFile) })
+            Some(StorageProblem { message, way_out: Some(WayOut::ToFile) })
         }
         (None, None) if missing > 0 => {
-            let message = Message { what: (ENGLISH.library_page.missing)(missing), mend: String::new() };
-            Some(Trouble { message, way_out: Some(WayOut::WriteBack) })
+            let message = Message { what: (ENGLISH.library_page.missing)(missing), fix: String::new() };
+            Some(StorageProblem { message, way_out: Some(WayOut::WriteBack) })
         }
         (None, None) => None,
     };

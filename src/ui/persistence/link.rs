@@ -5,13 +5,13 @@ use crate::browser::{hash, link};
 use crate::record::document::open_draft::OpenDraft;
 use crate::record::file::recipe::RecipeFile;
 use crate::ui::route::Page;
-use crate::ui::state::{State, Trouble};
+use crate::ui::state::{State, StorageProblem};
 use crate::ui::text::{Carrier, Message};
 
 /// Makes the link anew.
 pub fn refresh(state: State) {
     spawn_local(async move {
-        let OpenDraft { title, draft, .. } = state.at_hand();
+        let OpenDraft { title, draft, .. } = state.current_recipe();
         let link = match RecipeFile::new(title, draft, None).slim() {
             Ok(text) => link::with_text(&text).await,
             Err(_) => None,
@@ -28,7 +28,7 @@ pub fn open(state: State, link: String) {
         let words = &state.words.library_page;
         let read = match link::text_of(&link).await {
             Some(text) => RecipeFile::read(&text).map_err(|refusal| (state.words.refusal)(&refusal, Carrier::Link)),
-            None => Err(Message { what: words.no_link.to_owned(), mend: words.no_link_mend.to_owned() }),
+            None => Err(Message { what: words.no_link.to_owned(), fix: words.no_link_fix.to_owned() }),
         };
         // What is not saved is known only then.
         super::records::loaded(state).await;
@@ -46,7 +46,7 @@ pub fn open(state: State, link: String) {
                 state.page.set(Page::Recipe);
                 state.tell_step((words.opened_link)(&name));
             }
-            Err(message) => state.trouble.set(Some(Trouble { message, way_out: None })),
+            Err(message) => state.trouble.set(Some(StorageProblem { message, way_out: None })),
         }
     });
 }

@@ -1,8 +1,9 @@
-//! Keeping: what is on the page survives a reload, a recipe is saved as a revision, and whatever the
+//! Persistence: what is on the page survives a reload, a recipe is saved as a revision, and whatever the
 //! store refuses is told at once.
 
 mod bench;
 mod copies;
+mod delivery;
 pub mod documents;
 mod library;
 pub mod link;
@@ -12,14 +13,14 @@ pub mod shared;
 mod systems;
 mod trouble;
 
-pub use bench::{TrialTable, is_tied};
+pub use bench::{TrialTable, has_begun};
 pub use library::Imported;
 
 use super::part::on_recipe::on_recipe;
 use super::part::save::NAME;
 use super::state::documents::Documents;
-use super::state::line::taught as taught_line;
-use super::state::{BrowserLibrary, Opened, State, Trouble};
+use super::state::line::example_line_record;
+use super::state::{BrowserLibrary, OpenDocuments, State, StorageProblem};
 use super::text::ENGLISH;
 use crate::browser::graph::*;
 use crate::browser::{LocalStore, clock, event, file, locale, page};
@@ -47,9 +48,9 @@ pub fn start() -> State {
     let words = &ENGLISH;
     let library: BrowserLibrary = Library::blank(Cache::new(LocalStore));
     let mut trouble = None;
-    let mut unread = |why: &Unread, mend: &str| {
+    let mut unread = |why: &Unread, fix: &str| {
         // What cannot be reached at all is told when it is written.
-        if let Some(told) = unread(why, mend) {
+        if let Some(told) = unread(why, fix) {
             trouble.get_or_insert(told);
         }
     };
@@ -61,11 +62,11 @@ pub fn start() -> State {
         }),
     };
     let mut documents = Documents::default();
-    let open = Opened {
-        recipe: documents::begin(&library, &mut documents, &RECIPE, taught, &mut |why| {
+    let open = OpenDocuments {
+        recipe: documents::begin(&library, &mut documents, &RECIPE, example_recipe, &mut |why| {
             unread(why, words.library_page.draft_unread);
         }),
-        line: documents::begin(&library, &mut documents, &LINE, taught_line, &mut |why| {
+        line: documents::begin(&library, &mut documents, &LINE, example_line_record, &mut |why| {
             unread(why, words.line_page.unread);
         }),
         mix: documents::begin(&library, &mut documents, &MIXING, MixDraft::default, &mut |why| {
@@ -83,7 +84,7 @@ pub fn start() -> State {
 
 /// The example.
 #[must_use]
-pub fn taught() -> OpenDraft {
+pub fn example_recipe() -> OpenDraft {
     let words = &ENGLISH.recipe_page;
     let title = Title { name: words.example_name.to_owned(), note: words.example_note.to_owned(), tags: Vec::new() };
     OpenDraft { from: None, title, draft: example(), remark: String::new(), example: true }
@@ -106,7 +107,7 @@ fn first_settings(library: &BrowserLibrary) -> Option<Settings> {
 // --- while it runs -------------------------------------------------------------------------------
 
 /// Keeps what is on all pages, and the settings, whenever they change; takes in what other tabs save.
-pub fn keep(state: State) {
+pub fn autosave(state: State) {
     when_settled(
         PAUSE,
         move || {
@@ -167,7 +168,7 @@ impl State {
     /// Saves the recipe as a revision that follows the one it came from; whether that went well.
     /// Without a name it asks for one, at the name's box.
     pub fn save(&self) -> bool {
-        let OpenDraft { from, mut title, draft, remark, .. } = self.at_hand();
+        let OpenDraft { from, mut title, draft, remark, .. } = self.current_recipe();
         title.name = title.name.trim().to_owned();
         self.naming.set(title.name.is_empty());
         if title.name.is_empty() {
@@ -260,7 +261,7 @@ impl State {
 
     /// Saves the recipe on the page to a file.
     pub fn give_out(&self) {
-        let OpenDraft { from, title, draft, .. } = self.at_hand();
+        let OpenDraft { from, title, draft, .. } = self.current_recipe();
         self.give_out_file(&RecipeFile::new(title, draft, from));
     }
 
@@ -278,7 +279,7 @@ impl State {
             }
             Err(why) => {
                 let message = (self.words.unsaved)(&why);
-                self.trouble.set(Some(Trouble { message, way_out: None }));
+                self.trouble.set(Some(StorageProblem { message, way_out: None }));
             }
         }
     }

@@ -41,7 +41,7 @@ impl State {
                 self.bench.open.set(open);
             }
         }
-        if !self.bench.open.with_untracked(is_tied) {
+        if !self.bench.open.with_untracked(has_begun) {
             self.take_recipe();
         }
     }
@@ -65,9 +65,9 @@ impl State {
     /// Puts a trial on the page; the one before can be brought back.
     fn lay_trial(&self, open: OpenTrial, words: String) {
         let before = self.bench.open.get_untracked();
-        self.bench.lay(open);
+        self.bench.load(open);
         let bench = self.bench;
-        self.tell_undo(words, move || bench.lay(before.clone()));
+        self.tell_undo(words, move || bench.load(before.clone()));
     }
 
     /// Begins a new trial with the recipe at hand. Mat and balances stay as they are.
@@ -169,7 +169,7 @@ impl State {
 }
 
 /// Whether the trial has begun with its recipe, so that it stays with it.
-pub fn is_tied(open: &OpenTrial) -> bool {
+pub fn has_begun(open: &OpenTrial) -> bool {
     let weighed = open.trial.weighed.iter().flat_map(|batch| &batch.lines.lines).any(|line| !line.mass.is_blank());
     open.from.is_some() || weighed || !open.trial.boards.is_empty()
 }

@@ -7,7 +7,7 @@ use crate::browser::graph::spawn_local;
 use crate::browser::shared::{self, SharedFileError};
 use crate::browser::{clock, event};
 use crate::record::file::library::LARGEST;
-use crate::record::store::shared_file::{PlanError, plan};
+use crate::record::store::shared_file::{MergePlanError, plan};
 use crate::ui::part::save::when;
 use crate::ui::signal::when_settled;
 use crate::ui::state::State;
@@ -107,8 +107,8 @@ async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
             state.library.notify();
         }
         let plan = planned.map_err(|why| match why {
-            PlanError::Refused(why) => (state.words.refusal)(&why, Carrier::File),
-            PlanError::Store(why) => (state.words.store)(&why),
+            MergePlanError::Refused(why) => (state.words.refusal)(&why, Carrier::File),
+            MergePlanError::Store(why) => (state.words.store)(&why),
         })?;
         records::write(state);
         if let Some(why) = plan.merged.stopped {
@@ -135,7 +135,7 @@ async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
         }
         state.shared.update_untracked(|file| file.there = plan.there);
     }
-    Err(Message { what: words.shared_restless.to_owned(), mend: words.shared_restless_mend.to_owned() })
+    Err(Message { what: words.shared_restless.to_owned(), fix: words.shared_restless_fix.to_owned() })
 }
 
 fn in_words(state: State, why: &SharedFileError) -> Message {
@@ -146,5 +146,5 @@ fn in_words(state: State, why: &SharedFileError) -> Message {
         SharedFileError::NotAllowed | SharedFileError::Cancelled => words.shared_denied,
         SharedFileError::Other(own) => own,
     };
-    Message { what: own.to_owned(), mend: words.shared_mend.to_owned() }
+    Message { what: own.to_owned(), fix: words.shared_fix.to_owned() }
 }

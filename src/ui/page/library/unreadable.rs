@@ -7,7 +7,7 @@ use crate::ui::state::state;
 use crate::ui::text::Message;
 
 /// The records that cannot be read, and the texts that had to make room.
-pub fn strays() -> View {
+pub fn unreadable() -> View {
     let state = state();
     let page = &state.words.library_page;
     let save = move |key: String, text: String| {
@@ -17,16 +17,16 @@ pub fn strays() -> View {
     let unreadable = move || {
         let records = state.library.with(|library| library.unreadable().cloned().collect::<Vec<_>>());
         let record = move |record: crate::record::store::library::Unreadable| {
-            let Message { what, mend } = (state.words.unread)(&record.why);
+            let Message { what, fix } = (state.words.unread)(&record.why);
             el("li")
                 .class("finding stop")
-                .child(el("p").child(mark(Grade::Stop)).text(" ").child(el("strong").child(what)).text(" ").child(mend))
+                .child(el("p").child(mark(Grade::Stop)).text(" ").child(el("strong").child(what)).text(" ").child(fix))
                 .child(el("p").class("note").child(page.key).text(" ").child(el("code").child(record.key.clone())))
                 .child(record.text.map(|text| save(record.key, text)))
         };
         (!records.is_empty()).then(|| {
             el("section")
-                .class("strays")
+                .class("unreadable")
                 .child(el("h2").child(page.unreadable))
                 .child(el("p").child(page.unreadable_hint))
                 .child(el("ul").child(records.into_iter().map(record).collect::<View>()))
@@ -42,7 +42,7 @@ pub fn strays() -> View {
         };
         (!texts.is_empty()).then(|| {
             el("section")
-                .class("strays")
+                .class("unreadable")
                 .child(el("h2").child(page.aside))
                 .child(el("p").child(page.aside_hint))
                 .child(el("ul").child(texts.into_iter().map(text).collect::<View>()))

@@ -1,7 +1,7 @@
 //! Binder systems of the mill's own: saved, renamed, removed, each step to be taken back.
 
 use crate::record::SystemId;
-use crate::record::content::binder_system::{BinderSystem, SystemContent};
+use crate::record::content::binder_system::{SystemContent, SystemRevision};
 use crate::record::content::revision::Standing;
 use crate::ui::state::State;
 
@@ -11,7 +11,7 @@ impl State {
     pub fn save_system(&self, name: &str, note: &str) -> Option<SystemId> {
         let liquids = self.draft.with_untracked(|draft| draft.liquids.clone());
         let words = &self.words.systems_page;
-        let same = |system: &&BinderSystem| system.content().name.trim().eq_ignore_ascii_case(name);
+        let same = |system: &&SystemRevision| system.content().name.trim().eq_ignore_ascii_case(name);
         let before = self.library.with_untracked(|library| library.systems().into_iter().find(same).cloned());
         match before {
             Some(before) => {
@@ -27,7 +27,7 @@ impl State {
                 let stamp = self.stamp();
                 let (name_kept, note) = (name.to_owned(), note.to_owned());
                 let saved = self.change_library(|library| {
-                    let system = BinderSystem::first(name_kept, note, liquids, stamp)?;
+                    let system = SystemRevision::first(name_kept, note, liquids, stamp)?;
                     library.save_system(system.clone())?;
                     Ok(system)
                 })?;
@@ -54,14 +54,14 @@ impl State {
         _ = self.change_system(&before, words, |content| content.standing = Standing::Removed);
     }
 
-    fn own_system(&self, id: SystemId) -> Option<BinderSystem> {
+    fn own_system(&self, id: SystemId) -> Option<SystemRevision> {
         self.library.with_untracked(|library| library.system(id).cloned())
     }
 
     /// Saves a system that replaces `before`; to take it back, another one says what that one did.
     fn change_system(
         &self,
-        before: &BinderSystem,
+        before: &SystemRevision,
         words: String,
         change: impl FnOnce(&mut SystemContent),
     ) -> Option<SystemId> {

@@ -41,7 +41,7 @@ struct OnPage<T: 'static> {
 
 const ON_PAGE_RECIPE: OnPage<OpenDraft> = OnPage {
     document: RECIPE,
-    now: |state| state.at_hand(),
+    now: |state| state.current_recipe(),
     show: |state, open| state.follow_tab(open),
     track: |state| {
         state.draft.track();

@@ -4,9 +4,10 @@
 //! contents s and the sifter's reject r the raw boards hold (F + Σ s·L)·(1−r) oven-dry. What both sides differ by is
 //! unaccounted for; data reconciliation says whether that is more than the readings' uncertainties, and which of them errs.
 
-use crate::domain::recipe::liquid::LiquidId;
+use super::draft::PeriodLiquidId;
+use crate::statistics::distribution::two_sided_normal;
 use crate::statistics::reconciliation::{
-    Diagnosis, Dual64, Equations, Problem, Quantity, ReconciliationError, Verdict,
+    Diagnosis, Dual64, Equations, GrossError, Problem, Quantity, ReconciliationError, SuspectReading, TestConclusion,
 };
 
 /// A value with its standard uncertainty, in SI base units.
@@ -18,11 +19,25 @@ pub struct Uncertain {
     pub uncertainty: f64,
 }
 
+impl Uncertain {
+    /// Half of the 95 % interval: the two-sided normal quantile times the standard uncertainty.
+    #[must_use]
+    pub fn half_interval(&self) -> f64 {
+        two_sided_normal(0.95).unwrap_or(f64::INFINITY) * self.uncertainty
+    }
+
+    /// Whether a difference that should be zero is farther from it than chance allows at 95 %.
+    #[must_use]
+    pub fn is_beyond_chance(&self) -> bool {
+        self.value.abs() > self.half_interval()
+    }
+}
+
 /// One liquid over the period; masses in kg as delivered.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct PeriodLiquid {
     /// The liquid.
-    pub id: LiquidId,
+    pub id: PeriodLiquidId,
     /// In its tanks at the start, by dip.
     pub start: Uncertain,
     /// Delivered in between, by the weighbridge.
@@ -64,26 +79,60 @@ pub enum PeriodQuantity {
     /// Their moisture.
     BoardMoisture,
     /// Dip at the start.
-    Start(LiquidId),
+    Start(PeriodLiquidId),
     /// Deliveries.
-    Delivered(LiquidId),
+    Delivered(PeriodLiquidId),
     /// Dip at the end.
-    End(LiquidId),
+    End(PeriodLiquidId),
     /// Totaliser of the flow meter.
-    Metered(LiquidId),
+    Metered(PeriodLiquidId),
     /// Solids content.
-    Solids(LiquidId),
+    Solids(PeriodLiquidId),
+}
+
+impl PeriodQuantity {
+    /// Whether it is the total of a meter or of the belt scale, which drifts; a dip or a weighing is right or is a slip.
+    #[must_use]
+    pub const fn is_meter(self) -> bool {
+        matches!(self, Self::Belt | Self::Metered(_))
+    }
+
+    /// Whether its error is meant in points, and not relative.
+    #[must_use]
+    pub const fn in_points(self) -> bool {
+        matches!(self, Self::FibreMoisture | Self::BoardMoisture | Self::Solids(_))
+    }
+}
+
+/// A reading that disagrees with the others.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PeriodDrift {
+    /// What it reads.
+    pub quantity: PeriodQuantity,
+    /// As read.
+    pub read: f64,
+    /// What everything else gives.
+    pub estimate: f64,
+}
+
+impl PeriodDrift {
+    /// How far the reading is off: relative, or in points as a fraction. A dip has no size to be relative to.
+    #[must_use]
+    pub fn error(&self) -> f64 {
+        if self.quantity.in_points() { self.read - self.estimate } else { self.read / self.estimate - 1.0 }
+    }
 }
 
 /// What was found over a period.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PeriodBalance {
     /// Of each liquid: what left the tanks less what its meter totalled, in kg as delivered.
-    pub liquids: Vec<(LiquidId, Uncertain)>,
+    pub liquids: Vec<(PeriodLiquidId, Uncertain)>,
     /// Fibre that went in less what the boards hold, oven-dry, in kg.
     pub fibre: Uncertain,
-    /// Readings that disagree with the others beyond chance, the likeliest first: those of one entry cannot be separated.
-    pub drifting: Vec<Vec<PeriodQuantity>>,
+    /// Readings that disagree with the others beyond chance: those of one entry cannot be separated. A meter comes first, since
+    /// meters drift; then the likeliest.
+    pub drifting: Vec<Vec<PeriodDrift>>,
     /// Whether the readings agree within their uncertainties, or once those are left out.
     pub explained: bool,
 }
@@ -110,14 +159,21 @@ impl PeriodReadings {
             }
             residuals[0] = solids * (1.0 - reject) - boards / (board_wet + 1.0);
         });
-        let Diagnosis { verdict, .. } = problem.diagnose(&constraints, &[])?;
+        let Diagnosis { all, verdict } = problem.diagnose(&constraints, &[])?;
         let (drifting, explained) = match verdict {
-            Verdict::NothingChecked | Verdict::Consistent => (Vec::new(), true),
-            Verdict::Unexplained { .. } => (Vec::new(), false),
-            Verdict::Suspects { errors, .. } => {
-                let named = |error: &crate::statistics::reconciliation::GrossError| {
-                    let all = error.suspects.iter().chain(&error.rivals);
-                    all.filter_map(|suspect| quantities.get(suspect.quantity).copied()).collect()
+            TestConclusion::NothingChecked | TestConclusion::Consistent => (Vec::new(), true),
+            TestConclusion::Unexplained { .. } => (Vec::new(), false),
+            TestConclusion::Suspects { errors, .. } => {
+                let drift = |suspect: &SuspectReading| {
+                    let quantity = *quantities.get(suspect.quantity)?;
+                    let read = all.quantities.get(suspect.quantity)?.reading?.value;
+                    Some(PeriodDrift { quantity, read, estimate: read - suspect.error })
+                };
+                let named = |error: &GrossError| {
+                    let mut named: Vec<PeriodDrift> =
+                        error.suspects.iter().chain(&error.rivals).filter_map(drift).collect();
+                    named.sort_by_key(|drift| !drift.quantity.is_meter());
+                    named
                 };
                 (errors.iter().map(named).collect(), true)
             }
@@ -144,7 +200,7 @@ impl PeriodReadings {
         plain.into_iter().chain(liquids).unzip()
     }
 
-    fn unaccounted(&self) -> Vec<(LiquidId, Uncertain)> {
+    fn unaccounted(&self) -> Vec<(PeriodLiquidId, Uncertain)> {
         let one = |liquid: &PeriodLiquid| {
             let value = liquid.start.value + liquid.delivered.value - liquid.end.value - liquid.metered.value;
             let parts = [liquid.start, liquid.delivered, liquid.end, liquid.metered];
