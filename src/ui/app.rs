@@ -1,10 +1,10 @@
 //! The frame around all pages.
 
+use super::bar::Bar;
 use super::components::{Announce, Mounted, UndoNotice};
 use super::page;
 use super::page::line::LineSheet;
 use super::page::recipe_sheet::RecipeSheet;
-use super::part::bar::Bar;
 use super::part::{print, trouble};
 use super::persistence;
 use super::rescue;

@@ -19,6 +19,8 @@ pub mod text;
 #[cfg(target_arch = "wasm32")]
 mod app;
 #[cfg(target_arch = "wasm32")]
+mod bar;
+#[cfg(target_arch = "wasm32")]
 mod cells;
 #[cfg(target_arch = "wasm32")]
 mod components;

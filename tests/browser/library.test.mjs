@@ -10,8 +10,10 @@ const NAME = "Example: wheat straw, pMDI, 15 mm";
 
 /** How the recipe on the page stands to the library. */
 const stands = async (page) => page.run((e) => e.textContent, await page.css("#save-state"));
-const saved = (page, revision) =>
-  page.until(async () => assert.match(await stands(page), new RegExp(`^Revision ${revision} · Saved at \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d$`)));
+const saved = (page, revision, remark) =>
+  page.until(async () => assert.match(await stands(page), new RegExp(`^Revision ${revision} · Saved at \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d${remark ? ` · ${remark}` : ""}$`)));
+
+const changed = (revision) => new RegExp(`^Revision ${revision} · \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d · unsaved changes$`);
 
 /** The names in the list, in its order. */
 const names = (page) => page.run(() => [...document.querySelectorAll(".lines h2")].map((h) => h.textContent.trim()));
@@ -50,13 +52,13 @@ journey("a recipe is saved, survives a reload, opens again, and an older revisio
   await page.press("Save");
   await saved(page, 1);
   await page.type("Board density", "702,5");
-  await page.until(async () => assert.equal(await stands(page), "Revision 1 · unsaved changes"));
+  await page.until(async () => assert.match(await stands(page), changed(1)));
   await (await page.field("Board density")).sendKeys(Key.chord(Key.CONTROL, "s"));
   await saved(page, 2);
   assert.equal((await revisions(page)).length, 2, "each save is a record of its own");
   // What was typed can still be taken back; that it was saved is not.
   await page.more("Undo");
-  await page.until(async () => assert.equal(await stands(page), "Revision 2 · unsaved changes"));
+  await page.until(async () => assert.match(await stands(page), changed(2)));
   await page.more("Redo");
   await saved(page, 2);
   await page.reload();
@@ -92,7 +94,7 @@ journey("a remark on a save survives a reload, stands in the history and is not 
   await unfold();
   await page.holds("Change note for the next save", "=drier straw");
   await page.press("Save");
-  await saved(page, 1);
+  await saved(page, 1, "=drier straw");
   await page.holds("Change note for the next save", "");
   await page.type("Fibre moisture", "6");
   await page.press("Save");
@@ -101,8 +103,8 @@ journey("a remark on a save survives a reload, stands in the history and is not 
   await page.until(async () => assert.equal((await names(page)).length, 1));
   const name = (await names(page))[0].replace(" on the recipe page", "");
   await page.press(`History ${name}`);
-  const remarks = () => page.run(() => [...document.querySelectorAll(".revisions > li")].map((row) => row.querySelector(".remark")?.textContent ?? ""));
-  await page.until(async () => assert.deepEqual(await remarks(), ["", "=drier straw"]));
+  const rows = () => page.run(() => [...document.querySelectorAll(".revisions .revision")].map((row) => row.textContent.replace(/\d\d:\d\d/, "TIME")));
+  await page.until(async () => assert.deepEqual(await rows(), ["Revision 2 · TIME", "Revision 1 · TIME · =drier straw"]));
 });
 
 journey("a save asks for a name, at the name's box", async (page) => {

@@ -12,6 +12,7 @@ mod changeover;
 mod conditions;
 mod correction;
 mod delivery;
+mod faces;
 mod isocyanate;
 mod line_check;
 mod messages;

@@ -4,7 +4,7 @@ use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::UnitSystem;
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::content::sealed::{Extra, Headed};
-use crate::record::content::summary::SortOrder;
+use crate::record::content::search::SortOrder;
 use crate::record::refusal::{self, HEAD, Refusal};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};

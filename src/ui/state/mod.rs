@@ -26,6 +26,7 @@ use crate::quantity::{Kind, Unit, Units};
 use crate::record::content::binder_system::SystemDraft;
 use crate::record::content::revision::Title;
 use crate::record::document::open_draft::OpenDraft;
+use crate::record::store::library::save::SaveQuestion;
 use crate::record::{Cache, Library, LineRecord, RevisionId, Settings};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
 use compare::CompareState;
@@ -200,6 +201,8 @@ pub struct State {
     pub typing: RwSignal<bool>,
     /// The box that was typed into last, while its unit may still be to come.
     typed_last: StoredValue<Option<Field>>,
+    /// What a save waits to have confirmed.
+    pub question: RwSignal<Option<SaveQuestion>>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
     /// Name and note of a binder system that is not saved yet.
@@ -293,6 +296,7 @@ impl State {
             naming: RwSignal::new(false),
             typing: RwSignal::new(false),
             typed_last: StoredValue::new(None),
+            question: RwSignal::new(None),
             mix,
             new_system: RwSignal::new(system),
             bench: Bench::default(),
@@ -340,6 +344,9 @@ impl State {
     }
 
     fn load(&self, recipe: OpenDraft) {
+        if self.from.get_untracked() != recipe.from {
+            self.question.set(None);
+        }
         self.from.set(recipe.from);
         self.example.set(recipe.example);
         self.title.set(recipe.title);
@@ -468,6 +475,16 @@ impl State {
         self.switch_document(self.openings.get_value());
         self.naming.set(false);
         self.remark.set(recipe.remark.clone());
+        self.load(recipe);
+    }
+
+    /// Goes on to a later revision of the recipe on the page. Other numbers that it brings can be taken back.
+    pub fn advance(&self, recipe: OpenDraft) {
+        if self.draft.with_untracked(|draft| *draft != recipe.draft) {
+            self.history.update(|history| history.before(None, || self.before()));
+            self.openings.update_value(|openings| *openings += 1);
+            self.switch_document(self.openings.get_value());
+        }
         self.load(recipe);
     }
 

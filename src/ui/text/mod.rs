@@ -20,6 +20,7 @@ mod line;
 mod line_page;
 mod page;
 mod show;
+mod versions;
 mod width;
 
 pub use bench::{BenchContext, BenchWords};
@@ -32,6 +33,7 @@ pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
 pub use page::{HelpPage, LibraryPage, MixPage, RecipePage, Rescue, SystemsPage, Tools};
 pub use show::{lower_first, shown, trimmed, trimmed_to, unit_shown};
+pub use versions::VersionWords;
 pub use width::{plus_minus, width_shown};
 
 use crate::domain::balance::machine::Machine;
@@ -45,7 +47,7 @@ use crate::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
 use crate::domain::recipe::limit::Source;
 use crate::domain::working::{Constant, Ground};
 use crate::domain::{
-    BoardKind, DoseWay, Draft, Field, Figure, Finding, Furnish, Grade, Role, Station, Substance, What,
+    BoardKind, DoseWay, Draft, Faces, Field, Figure, Finding, Furnish, Grade, Role, Station, Substance, What,
 };
 use crate::quantity::kind::UnitSystem;
 use crate::record::store::library::{SaveError, Unread};
@@ -86,6 +88,8 @@ pub struct Words {
     pub machine: fn(Machine) -> &'static str,
     /// A way to fix the fibre flow.
     pub feed_way: fn(FeedWay) -> &'static str,
+    /// The faces of the mat that a spray goes on.
+    pub faces: fn(Faces) -> &'static str,
     /// What the furnish is made of.
     pub furnish: fn(Furnish) -> &'static str,
     /// The kind of board.
@@ -136,6 +140,8 @@ pub struct Words {
     pub recipe_page: RecipePage,
     /// The library of recipes.
     pub library_page: LibraryPage,
+    /// Revisions of a recipe, on every page.
+    pub versions: VersionWords,
     /// After a fault of the program.
     pub rescue: Rescue,
     /// The binder systems.

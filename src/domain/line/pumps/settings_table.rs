@@ -91,7 +91,8 @@ pub fn settings_table(
     };
     let (flows, row) = with_present(flows, flow.value);
     let (moistures, column) = with_present(moistures, case.input.fibre_moisture.dry_basis().value);
-    let present = row.zip(column);
+    // A recipe without a fibre flow is at none of them.
+    let present = row.zip(column).filter(|_| case.has_flow());
     // Without the one the other says nothing.
     let without = |mut all: Vec<f64>, at: Option<(usize, bool)>| {
         if let Some((at, true)) = at.filter(|_| present.is_none()) {

@@ -1,9 +1,10 @@
 //! The head of the page: which recipe runs, and what can be done.
 
-use crate::browser::{clock, print};
+use crate::browser::print;
 use crate::record::LineRecord;
 use crate::t;
 use crate::ui::components::Menu;
+use crate::ui::part::version;
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -38,20 +39,12 @@ fn RecipeRevision() -> impl IntoView {
     });
     let saved = state.saved();
     let is_saved = Memo::new(move |_| saved.get());
-    let revision = Memo::new(move |_| {
-        let id = state.from.get()?;
-        state.library.with(|library| {
-            let at = library.revision(id)?;
-            let history = library.history(at.recipe());
-            let number = history.iter().filter(|other| other.saved_at <= at.content().saved_at).count();
-            Some((number, clock::date_time(at.content().saved_at)))
-        })
-    });
-    let told = move || match (revision.get(), is_saved.get()) {
-        (Some((number, at)), true) => t!("line-revision", name = name.get(), number = number, at = at),
-        (Some((number, _)), false) => t!("line-revision-changed", name = name.get(), number = number),
-        (None, _) => t!("line-not-saved", name = name.get()),
+    let seen = state.seen_on_page();
+    let revision = move || match seen.get() {
+        Some(seen) => version::headline(state, &seen, is_saved.get()),
+        None => t!("recipe-not-saved"),
     };
+    let told = move || t!("line-recipe", name = name.get(), revision = revision());
     view! { <p class="note" id="line-recipe">{told}</p> }
 }
 

@@ -6,9 +6,9 @@ use super::settings_text::{pump_name, signed};
 use crate::browser::{clock, hash, page};
 use crate::domain::Grade;
 use crate::domain::line::{ConditionField, LineField, LineFinding, LineFindingKind, LinePlace};
-use crate::record::RevisionId;
 use crate::t;
 use crate::ui::components::SlotLine;
+use crate::ui::part::version;
 use crate::ui::route::Page;
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
@@ -34,9 +34,9 @@ pub fn common_lines(state: State) -> Vec<SlotLine> {
     if state.shown.with(|shown| shown.old) {
         lines.push(slot_line(Grade::Stop, t!("line-old-recipe"), Some(recipe)));
     }
-    if is_not_released(state) {
+    if let Some(released) = other_released(state) {
         let library = Callback::new(move |()| to_page(state, Page::Library));
-        lines.push(slot_line(Grade::Unusual, t!("line-not-released"), Some(library)));
+        lines.push(slot_line(Grade::Unusual, t!("line-not-released", released = released), Some(library)));
     }
     lines
 }
@@ -47,17 +47,11 @@ fn to_page(state: State, to: Page) {
     page::focus("content");
 }
 
-/// A recipe that was released for the line is open, and what is open is not what was released.
-fn is_not_released(state: State) -> bool {
-    let Some(from) = state.from.get() else { return false };
-    let is_saved = state.saved().get();
-    let found = state.library.with(|library| {
-        let recipe = library.revision(from)?.recipe();
-        let history = library.history(recipe);
-        let released = |id: Option<RevisionId>| history.iter().any(|at| at.released && id.is_none_or(|id| at.id == id));
-        Some((released(None), released(Some(from))))
-    });
-    found.is_some_and(|(any, this)| any && !(this && is_saved))
+/// The revision that was released, where a recipe that was released for the line is open, and what is open is another revision.
+fn other_released(state: State) -> Option<String> {
+    let released = state.released_of_page().get()?;
+    let is_open = state.from.get() == Some(released.id) && state.saved().get();
+    if is_open { None } else { version::released(state, &released) }
 }
 
 /// The lines of the pump settings, the gravest first.
@@ -92,7 +86,9 @@ fn way_to(state: State, found: &LineFinding) -> Option<Callback<()>> {
         (_, LineFindingKind::OtherRecipe { .. } | LineFindingKind::NoBalance) => {
             Some(Callback::new(move |()| go_to_field(state, condition)))
         }
-        (_, LineFindingKind::NoRecipe) => Some(Callback::new(move |()| to_page(state, Page::Recipe))),
+        (_, LineFindingKind::NoRecipe | LineFindingKind::NoFibreFlow) => {
+            Some(Callback::new(move |()| to_page(state, Page::Recipe)))
+        }
         (LinePlace::Pump(id) | LinePlace::Calibration(id, _) | LinePlace::Row(id, _, _), _) => {
             Some(Callback::new(move |()| to_pump(state, id)))
         }

@@ -1,9 +1,7 @@
 //! The pump settings at the belt scale and the fibre moisture that were entered, or at the recipe's.
 
 use super::context::solved;
-use crate::domain::line::{
-    LineFinding, LineFindingKind, LinePlace, PumpId, PumpRow, PumpSettings, at_conditions, try_pump_settings,
-};
+use crate::domain::line::{LineFinding, PumpId, PumpRow, PumpSettings, at_conditions, on_line, try_pump_settings};
 use crate::domain::{Case, Finding};
 use crate::ui::state::State;
 use uom::si::f64::MassRate;
@@ -64,9 +62,9 @@ pub fn settings_now(state: State) -> SettingsNow {
             old: is_old,
         }
     });
-    found.unwrap_or_else(|| SettingsNow {
-        findings: vec![LineFinding::stop(LinePlace::Line, LineFindingKind::NoRecipe)],
-        ..SettingsNow::default()
+    found.unwrap_or_else(|| {
+        let why = state.shown.with(|shown| on_line(shown.case.as_ref()).err());
+        SettingsNow { findings: why.into_iter().collect(), ..SettingsNow::default() }
     })
 }
 

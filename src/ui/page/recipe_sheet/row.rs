@@ -93,12 +93,7 @@ fn DoseBasis(
     let state = expect_context::<State>();
     let all = Memo::new(move |_| {
         state.draft.with(|draft| {
-            let mut ways = ways(draft, id);
-            // A base that is gone is still what was chosen.
-            if let Some(now) = draft.liquid(id).map(|liquid| liquid.dose_way).filter(|now| !ways.contains(now)) {
-                ways.push(now);
-            }
-            ways.into_iter().map(|way| (way, way_words(state, draft, way))).collect::<Vec<_>>()
+            draft.dose_ways(id).into_iter().map(|way| (way, way_words(state, draft, way))).collect::<Vec<_>>()
         })
     });
     let value = Memo::new(move |_| state.draft.with(|draft| draft.liquid(id).map(|liquid| liquid.dose_way)));
@@ -112,21 +107,14 @@ fn way_words(state: State, draft: &Draft, way: DoseWay) -> String {
         DoseWay::SolidsOnFibre => t!("recipe-solids-on-fibre"),
         DoseWay::LiquidOnFibre => t!("recipe-liquid-on-fibre"),
         DoseWay::LiquidPerBoard => t!("recipe-liquid-per-board"),
+        DoseWay::LiquidOnFaces(faces) => {
+            t!("recipe-liquid-on-faces", faces = (state.words.faces)(faces).to_lowercase())
+        }
         DoseWay::SolidsOnLiquid(base) => match draft.liquid(base) {
             Some(base) => t!("recipe-solids-on-liquid", name = (state.words.liquid)(base).into_owned()),
             None => t!("recipe-solids-on-missing"),
         },
     }
-}
-
-/// The ways open to a liquid: on fibre, per board, and on each other liquid.
-fn ways(draft: &Draft, id: LiquidId) -> Vec<DoseWay> {
-    let others = draft.liquids.iter().map(|liquid| liquid.id).filter(|other| *other != id);
-    [DoseWay::SolidsOnFibre]
-        .into_iter()
-        .chain(others.map(DoseWay::SolidsOnLiquid))
-        .chain([DoseWay::LiquidOnFibre, DoseWay::LiquidPerBoard])
-        .collect()
 }
 
 /// Chooses another way to enter the dose. The dose itself stays, where it is known.

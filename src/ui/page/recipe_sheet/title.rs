@@ -1,12 +1,13 @@
 //! The name of the recipe, its revision, and what can be done with it.
 
 use super::share::Share;
-use crate::browser::{clock, page, print};
+use crate::browser::{page, print};
 use crate::domain::Grade;
 use crate::record::limits::LONGEST_NAME;
 use crate::t;
-use crate::ui::components::{Mark, Menu};
-use crate::ui::part::save;
+use crate::ui::components::{Mark, Menu, Mounted};
+use crate::ui::part::save_question::save_question;
+use crate::ui::part::{save, version};
 use crate::ui::persistence;
 use crate::ui::state::{Session, State};
 use leptos::ev::KeyboardEvent;
@@ -20,13 +21,14 @@ pub fn Title() -> impl IntoView {
         <header class="title">
             <h1 class="out-of-sight">{t!("recipe-title")}</h1>
             <Name/>
-            <Revision/>
+            <RevisionLine/>
             <div class="title-actions">
                 <button type="button" class="primary" on:click=move |_| state.save_and_tell()>{t!("common-save")}</button>
                 <Share/>
                 <button type="button" on:click=|_| _ = print::print()>{t!("common-print")}</button>
                 <More/>
             </div>
+            <Mounted part=save_question/>
         </header>
     }
 }
@@ -71,33 +73,24 @@ fn Name() -> impl IntoView {
     }
 }
 
-/// Revision, when it was saved, and whether something has changed since.
+/// Revision, when and by whom it was saved, whether something has changed since, and which one is released.
 #[component]
-fn Revision() -> impl IntoView {
+fn RevisionLine() -> impl IntoView {
     let state = expect_context::<State>();
     let saved = state.saved();
     let is_saved = Memo::new(move |_| saved.get());
-    let revision = Memo::new(move |_| {
-        let id = state.from.get()?;
-        state.library.with(|library| {
-            let at = library.revision(id)?;
-            let history = library.history(at.recipe());
-            let number = history.iter().filter(|other| other.saved_at <= at.content().saved_at).count();
-            Some((number, at.content().author.clone(), clock::date_time(at.content().saved_at)))
-        })
-    });
-    let told = move || match (revision.get(), is_saved.get()) {
+    let seen = state.seen_on_page();
+    let told = move || match seen.get() {
         _ if state.example.get() => t!("recipe-example"),
-        (Some((number, author, at)), true) => t!("recipe-saved", number = number, author = by(&author), at = at),
-        (Some((number, author, _)), false) => t!("recipe-changed", number = number, author = by(&author)),
-        (None, _) => t!("recipe-not-saved"),
+        Some(seen) => version::headline(state, &seen, is_saved.get()),
+        None => t!("recipe-not-saved"),
     };
-    view! { <p class="note" id="save-state">{told}</p> }
-}
-
-/// Who saved it, as part of the line; nothing where nobody has entered initials.
-fn by(author: &str) -> String {
-    if author.is_empty() { String::new() } else { format!("{author} · ") }
+    let released = state.released_of_page();
+    let release = Memo::new(move |_| released.get().and_then(|seen| version::released(state, &seen)));
+    view! {
+        <p class="note" id="save-state">{told}</p>
+        <p class="note" id="release-state" hidden=move || release.with(Option::is_none)>{move || release.get()}</p>
+    }
 }
 
 /// What is needed less often.
@@ -114,6 +107,7 @@ fn More() -> impl IntoView {
     let off = |can: bool| (!can).then_some("true");
     view! {
         <Menu id="recipe-more" label=t!("common-more") sign="⋯">
+            <button type="button" on:click=move |_| state.save_as_new_and_tell()>{state.words.versions.save_as_new}</button>
             <button type="button" on:click=blank>{t!("recipe-new")}</button>
             <button type="button" aria-disabled=move || off(can_undo.get()) on:click=move |_| state.undo()>
                 {t!("common-undo")}

@@ -9,9 +9,7 @@ line-tab-tanks = Tanks & deliveries
 line-tab-changeover = Changeover
 line-period-balance = Period balance
 line-new-delivery = New delivery
-line-revision = { $name } · revision { $number } · { $at }
-line-revision-changed = { $name } · revision { $number } · unsaved changes
-line-not-saved = { $name } · not saved yet
+line-recipe = { $name } · { $revision }
 line-example = Example data.
 line-example-hint = This line belongs to an invented mill.
 line-start-blank = Start with a blank line
@@ -21,7 +19,7 @@ line-no-printer = This browser cannot print.
 
 # What holds for every tab
 line-old-recipe = The recipe has an error, so these figures are old. Fix it on the Recipe page.
-line-not-released = This is not the revision released for the line. Open that one in the library, or release this one.
+line-not-released = The open recipe is not the one released: { $released }. Open that one in the library, or release this one.
 
 # Pump settings
 line-conditions = Belt scale and fibre moisture

@@ -5,9 +5,6 @@ recipe-name = Name
 recipe-untitled = Recipe without a name
 recipe-name-missing = The name is blank. Enter one, such as “Straw 15 mm, pMDI”.
 recipe-example = Example data of an invented mill
-# $author is initials with a dot behind them, or nothing.
-recipe-saved = Revision { $number } · { $author }Saved at { $at }
-recipe-changed = Revision { $number } · { $author }unsaved changes
 recipe-not-saved = Not saved yet
 recipe-new = New recipe
 recipe-new-opened = New recipe opened
@@ -32,6 +29,7 @@ recipe-flow-oven-dry = Flow, oven-dry
 recipe-belt-scale = Belt scale, wet
 recipe-from-line-speed = From line speed
 recipe-from-press-factor = From press factor
+recipe-no-flow = None (laboratory)
 recipe-moisture = Moisture
 recipe-target-moisture = Target moisture
 recipe-density = Density
@@ -42,6 +40,8 @@ recipe-width = Width
 recipe-press-length = Press length
 recipe-furnish = Furnish
 recipe-board-kind = Board type
+recipe-sprayed-faces = Face water on
+recipe-standard-climate = Use { $moisture } (20 °C, 65 % RH)
 
 # Dosing
 recipe-dosing = Dosing
@@ -67,6 +67,7 @@ recipe-pasted = { $count ->
 recipe-solids-on-fibre = solids on OD fibre
 recipe-liquid-on-fibre = liquid on OD fibre
 recipe-liquid-per-board = liquid per board volume
+recipe-liquid-on-faces = liquid on { $faces }
 recipe-solids-on-liquid = solids on { $name } solids
 recipe-solids-on-missing = solids on a liquid that was deleted
 recipe-water = Water

@@ -17,6 +17,7 @@ mod page;
 mod record;
 mod system;
 mod systems;
+mod versions;
 
 use super::Words;
 
@@ -39,6 +40,7 @@ pub static ENGLISH: Words = Words {
     furnish: name::furnish,
     board_kind: name::board_kind,
     feed_way: name::feed_way,
+    faces: name::faces,
     water_way: name::water_way,
     dose_way: name::dose_way,
     binder_system: system::binder_system,
@@ -62,6 +64,7 @@ pub static ENGLISH: Words = Words {
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
     library_page: library::LIBRARY,
+    versions: versions::VERSIONS,
     rescue: library::RESCUE,
     systems_page: systems::SYSTEMS,
     mix_page: mix::MIX,

@@ -2,11 +2,12 @@
 
 mod table;
 
+use crate::browser::element::{Part, View, el, many};
+use crate::domain::line::LineFigure as Fig;
+use crate::ui::page::line::context::off_line;
 use crate::ui::page::line::parts::{findings, shown};
 use crate::ui::page::line::settings_now::settings_now;
 use crate::ui::page::line::settings_text::{interval_text, pump_name, setting_text};
-use crate::browser::element::{Part, View, el, many};
-use crate::domain::line::LineFigure as Fig;
 use crate::ui::state::State;
 
 /// What stands between head and foot of the sheet.
@@ -14,7 +15,7 @@ pub fn paper(state: State) -> View {
     let page = &state.words.line_page;
     let now = settings_now(state);
     let Some((sheet, case)) = now.settings.as_ref().zip(now.case.as_ref()).filter(|_| !now.old) else {
-        return el("p").child(page.no_recipe).view();
+        return off_line(state);
     };
     let row =
         |row: &crate::domain::line::PumpRow| {

@@ -1,21 +1,20 @@
 //! The settings table on paper: settings over fibre flows and moistures.
 
-use crate::ui::page::line::context::solved;
-use crate::ui::page::line::parts::{findings, setting};
-use crate::ui::page::line::settings_now::settings_now;
-use crate::ui::page::line::settings_text::pump_name;
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Grade;
 use crate::domain::line::pumps::settings_table::SettingsCell;
 use crate::domain::line::{PumpId, RangeStatus, SettingsTable, settings_table};
 use crate::quantity::{Amount, Kind};
+use crate::ui::page::line::context::{off_line, solved};
+use crate::ui::page::line::parts::{findings, setting};
+use crate::ui::page::line::settings_now::settings_now;
+use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::finding::mark;
 use crate::ui::state::State;
 
 /// A table a pump, and what stands in the way of one.
 pub fn tables(state: State) -> View {
-    let page = &state.words.line_page;
     let case = settings_now(state).case;
     solved(state, |draft, _, line, book| {
         let case = case.as_ref()?;
@@ -30,7 +29,7 @@ pub fn tables(state: State) -> View {
         Some(many([findings(state, &said), tables.view()]))
     })
     .flatten()
-    .unwrap_or_else(|| el("p").class("empty").child(page.no_recipe).view())
+    .unwrap_or_else(|| off_line(state))
 }
 
 fn table(state: State, card: &SettingsTable, at: usize, pump: PumpId, unit: crate::domain::line::SettingUnit) -> View {

@@ -4,8 +4,10 @@ use super::context::{SettingsSheet, SheetFigure, beyond, interval, parts};
 use super::figure::SheetValue;
 use super::range_bar::range_bar;
 use crate::browser::clock;
-use crate::domain::line::{LineFigure, LineFinding, LineFindingKind, LinePlace, PumpId, PumpRow, RangeStatus, Setting, SettingUnit};
 use crate::domain::Grade;
+use crate::domain::line::{
+    LineFigure, LineFinding, LineFindingKind, LinePlace, PumpId, PumpRow, RangeStatus, Setting, SettingUnit,
+};
 use crate::t;
 use crate::ui::components::{Mark, Rank};
 use crate::ui::page::line::context::with_context;

@@ -1,7 +1,7 @@
 //! The bar over all pages: where one can go, what can be found, and what is chosen for all of them.
 
-use super::page_name::page_name;
-use super::{find, preferences};
+use super::part::page_name::page_name;
+use super::part::{find, preferences};
 use crate::t;
 use crate::ui::components::{Menu, Mounted};
 use crate::ui::route::Page;
