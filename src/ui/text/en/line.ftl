@@ -19,7 +19,7 @@ line-no-printer = This browser cannot print.
 
 # What holds for every tab
 line-old-recipe = The recipe has an error, so these figures are old. Fix it on the Recipe page.
-line-not-released = The open recipe is not the one released: { $released }. Open that one in the library, or release this one.
+line-not-released = Not what was released. { $released }. Open that revision in the library, or release this one.
 
 # Pump settings
 line-conditions = Belt scale and fibre moisture
