@@ -91,6 +91,9 @@ pub fn sections() -> Vec<String> {
     LineSection::ALL.iter().map(|tab| tab_name(*tab)).collect()
 }
 
+/// Builds what is not a component yet.
+type Build = fn(State) -> View;
+
 /// A tab that is built with `browser::element`.
 #[component]
 fn OlderTab(
@@ -99,7 +102,7 @@ fn OlderTab(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let lines = Memo::new(move |_| common_lines(state));
-    let build: fn(State) -> View = match tab {
+    let build: Build = match tab {
         LineSection::Sheet => |_| View::Nothing,
         LineSection::Running => running::running,
         LineSection::Pumps => pumps::pumps,
@@ -107,7 +110,7 @@ fn OlderTab(
         LineSection::Change => change::change,
     };
     // What came as a tab of its own before.
-    let second: Option<(String, fn(State) -> View)> = match tab {
+    let second: Option<(String, Build)> = match tab {
         LineSection::Running => Some((t!("line-period-balance"), period::period)),
         LineSection::Tanks => Some((t!("line-new-delivery"), delivery::delivery)),
         _ => None,

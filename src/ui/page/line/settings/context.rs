@@ -126,3 +126,18 @@ pub fn beyond(state: State, row: &PumpRow, limit: Option<crate::domain::line::Se
     let needed = parts(state, needed.amount(row.unit)).0;
     Some(crate::t!("line-beyond", needed = needed, limit = setting(state, limit?, row.unit)))
 }
+
+/// The figures whose workings open in the fold below the table.
+pub const IN_FOLD: [LineFigure; 6] = [
+    LineFigure::PerFibre,
+    LineFigure::VolumePerFibre,
+    LineFigure::LeastFibre,
+    LineFigure::MostFibre,
+    LineFigure::Prediction,
+    LineFigure::Drift,
+];
+
+/// Whether a figure is in the fold below the table.
+pub fn is_in_fold(figure: SheetFigure) -> bool {
+    matches!(figure, SheetFigure::Pump(_, figure) if IN_FOLD.contains(&figure))
+}

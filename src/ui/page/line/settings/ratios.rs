@@ -1,8 +1,7 @@
 //! What is read less often of each pump: ratios for the controller, the fibre range it serves, how sure one catch is, its drift.
 
-use super::context::{SettingsSheet, SheetFigure};
+use super::context::{IN_FOLD, SettingsSheet, SheetFigure};
 use super::figure::{SheetValue, SheetWorking};
-use super::table::IN_FOLD;
 use crate::domain::line::{LineFigure, PumpId};
 use crate::t;
 use crate::ui::components::Fold;

@@ -1,31 +1,16 @@
 //! What every pump is set to: one row a pump.
 
-use super::context::{SettingsSheet, SheetFigure};
+use super::context::{SettingsSheet, SheetFigure, is_in_fold};
 use super::figure::SheetWorking;
 use super::line_box::short;
 use super::ratios::Ratios;
 use super::row::PumpSettingRow;
-use crate::domain::line::LineFigure;
 use crate::quantity::{Kind, Unit};
 use crate::t;
 use crate::ui::components::UnitChoice;
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
 use leptos::prelude::*;
-
-/// The figures whose workings open in the fold below the table.
-pub const IN_FOLD: [LineFigure; 6] = [
-    LineFigure::PerFibre,
-    LineFigure::VolumePerFibre,
-    LineFigure::LeastFibre,
-    LineFigure::MostFibre,
-    LineFigure::Prediction,
-    LineFigure::Drift,
-];
-
-fn is_in_fold(figure: SheetFigure) -> bool {
-    matches!(figure, SheetFigure::Pump(_, figure) if IN_FOLD.contains(&figure))
-}
 
 /// The table with its fold, or what is missing for one.
 #[component]
