@@ -314,7 +314,7 @@ journey("a result is read out with its warning, and a figure says whose it is", 
   await put(page, "fibre_moisture", "14");
   await page.until(async () => {
     const said = await page.run(() => document.querySelector('p[role="status"].out-of-sight').textContent);
-    assert.match(said, /too wet.*Water dose 0 kg\/h/i);
+    assert.match(said, /too wet.*Water dose 0\skg\/h/i);
   });
   await page.byRole("button", /^pMDI: Flow by mass: 340[.]0/);
 });
