@@ -118,6 +118,8 @@ pub struct RecipePage {
     pub findings: &'static str,
     pub no_findings: &'static str,
     pub feed_way: &'static str,
+    pub sprayed_faces: &'static str,
+    pub standard_climate: &'static str,
     pub furnish: &'static str,
     pub board_kind: &'static str,
     pub water_way: &'static str,

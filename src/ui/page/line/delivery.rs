@@ -1,6 +1,6 @@
 //! A new delivery: what its certificate moves, before it is accepted.
 
-use super::context::solved;
+use super::context::{off_line, solved};
 use super::delivery_recipes as recipes;
 use super::delivery_recipes::Using;
 use super::parts::{choose, findings, numbered, numbers, setting, shown, table, table_row};
@@ -174,7 +174,7 @@ fn result(state: State, using: Memo<Vec<Using>>) -> View {
                 .view(),
         ])
     })
-    .unwrap_or_else(|| el("p").class("empty").child(page.no_recipe).view())
+    .unwrap_or_else(|| off_line(state))
 }
 
 /// How the density at the pump came about, where a temperature moves it.

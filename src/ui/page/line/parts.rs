@@ -130,6 +130,7 @@ pub fn ties(state: State, now: Option<Feeds>) -> Vec<(Feeds, String)> {
             all.push((Feeds::Liquid(Tie::to(liquid)), name));
         }
         all.push((Feeds::Water, state.words.line_page.water.to_owned()));
+        all.push((Feeds::FaceWater, state.words.line_page.face_water.to_owned()));
         for liquid in &draft.liquids {
             let name = (state.words.liquid)(liquid);
             all.push((Feeds::Thinning(Tie::to(liquid)), format!("{} {name}", state.words.line_page.thinning_of)));
@@ -139,6 +140,7 @@ pub fn ties(state: State, now: Option<Feeds>) -> Vec<(Feeds, String)> {
                 Feeds::Liquid(tie) | Feeds::Thinning(tie) if tie.name.is_empty() => (state.words.role)(tie.role),
                 Feeds::Liquid(tie) | Feeds::Thinning(tie) => &tie.name,
                 Feeds::Water => state.words.line_page.water,
+                Feeds::FaceWater => state.words.line_page.face_water,
             };
             let name = format!("{name} ({})", state.words.line_page.not_in_recipe);
             all.push((now, name));

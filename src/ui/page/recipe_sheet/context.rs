@@ -1,6 +1,7 @@
 //! What the parts of the page share.
 
 use crate::browser::page;
+use crate::domain::recipe::draft::FeedWay;
 use crate::domain::{Figure, Grade, LiquidId, Place};
 use crate::quantity::{Kind, Unit};
 use crate::t;
@@ -109,4 +110,9 @@ pub fn other_time(state: State) -> Unit {
         Unit::GallonPerHour => Unit::GallonPerMinute,
         _ => Unit::LitrePerMinute,
     }
+}
+
+/// Whether the recipe is for the laboratory: without a fibre flow.
+pub fn is_laboratory(state: State) -> bool {
+    state.draft.with(|draft| draft.feed_way == FeedWay::None)
 }

@@ -1,6 +1,6 @@
 //! The water's row: how its dose is fixed, and what comes of it.
 
-use super::context::{Sheet, other_time};
+use super::context::{Sheet, is_laboratory, other_time};
 use super::enum_choice::EnumChoice;
 use super::field_box::FieldBox;
 use super::figure_of::FigureOf;
@@ -28,6 +28,14 @@ pub fn WaterRow() -> impl IntoView {
         WaterWay::Flow => Some(view! { <FieldBox field=Field::WaterFlow column="dose"/> }),
         WaterWay::ToMatMoisture | WaterWay::None => None,
     };
+    let on_fibre = Memo::new(move |_| is_laboratory(state));
+    let result = move || {
+        if on_fibre.get() {
+            view! { <FigureOf figure=Figure::WaterDoseOnFibre rank=Rank::Act/> }
+        } else {
+            view! { <FigureOf figure=Figure::WaterDose rank=Rank::Act unit_in_head=true/> }
+        }
+    };
     view! {
         <tr class="liquid water" class:warn=move || too_wet.get()>
             <th scope="row" class="l name">
@@ -48,7 +56,7 @@ pub fn WaterRow() -> impl IntoView {
             </td>
             <td class="extra"></td>
             <td class="extra"></td>
-            <td class="edge result"><FigureOf figure=Figure::WaterDose rank=Rank::Act unit_in_head=true/></td>
+            <td class="edge result">{result}</td>
             <td class="extra"><FigureOf figure=Figure::WaterDoseVolume unit_in_head=true/></td>
             <td class="extra second"><FigureOf figure=Figure::WaterDoseVolume unit=other_time unit_in_head=true/></td>
             <td class="extra roomy"><FigureOf figure=Figure::WaterPerVolume unit_in_head=true/></td>

@@ -113,6 +113,8 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     furnish: "Furnish",
     board_kind: "Board type",
     feed_way: "The fibre flow is fixed by",
+    sprayed_faces: "Face water on",
+    standard_climate: "Use solid wood at 20 °C, 65 %",
     water_way: "The water dose is fixed by",
     liquids: "Liquids, in order of addition",
     no_liquids: "No liquids yet. Take a binder system, or add a liquid.",
