@@ -165,6 +165,7 @@ fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told 
     let (there, not_there) = (words.library_page.there.to_owned(), words.library_page.not_there.to_owned());
     match difference {
         Difference::FeedWay => both(page.feed_way, &|draft| (words.feed_way)(draft.feed_way).to_owned()),
+        Difference::SprayedFaces => both(page.sprayed_faces, &|draft| (words.faces)(draft.sprayed_faces).to_owned()),
         Difference::WaterWay => both(page.water_way, &|draft| (words.water_way)(draft.water_way).to_owned()),
         Difference::SprayedFaces => both(page.sprayed_faces, &|draft| (words.faces)(draft.sprayed_faces).to_owned()),
         Difference::Furnish => both(page.furnish, &|draft| (words.furnish)(draft.furnish).to_owned()),
