@@ -298,6 +298,18 @@ journey("the focus stays where one works: after moving, deleting, Enter before a
   await page.until(async () => assert.equal(await page.run(() => document.activeElement.getAttribute("aria-controls")), "working-liquid.1"));
 });
 
+journey("a laboratory recipe needs no fibre flow: doses per oven-dry fibre, and the mat's weight", DESK, async (page) => {
+  await page.choose("Fibre flow set by", "None (laboratory)");
+  // 4 % neat pMDI; 0.8 % solids in an emulsion of 55 %.
+  await page.until(async () => assert.match(await page.figure("liquid_on_fibre.1"), /^4[.]00? %$/));
+  await page.until(async () => assert.match(await page.figure("liquid_on_fibre.2"), /^1[.]45 %$/));
+  await shows(page, "mat_oven_dry", "9.952 kg/m²");
+  await page.seesNot("No result yet");
+  await page.axe();
+  await page.choose("Fibre flow set by", "Flow, oven-dry");
+  await shows(page, "liquid.1", "340.0 kg/h");
+});
+
 journey("Ctrl+Z takes back what was done on this page, and nothing from another one", DESK, async (page) => {
   await put(page, "fibre_flow", "9000");
   await page.press("Line");

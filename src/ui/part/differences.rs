@@ -167,7 +167,6 @@ fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told 
         Difference::FeedWay => both(page.feed_way, &|draft| (words.feed_way)(draft.feed_way).to_owned()),
         Difference::SprayedFaces => both(page.sprayed_faces, &|draft| (words.faces)(draft.sprayed_faces).to_owned()),
         Difference::WaterWay => both(page.water_way, &|draft| (words.water_way)(draft.water_way).to_owned()),
-        Difference::SprayedFaces => both(page.sprayed_faces, &|draft| (words.faces)(draft.sprayed_faces).to_owned()),
         Difference::Furnish => both(page.furnish, &|draft| (words.furnish)(draft.furnish).to_owned()),
         Difference::BoardKind => both(page.board_kind, &|draft| (words.board_kind)(draft.board_kind).to_owned()),
         Difference::Entry(field) => both(&(words.field_name)(field, new), &|draft| entered(state, draft, field)),
