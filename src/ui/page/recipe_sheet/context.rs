@@ -11,7 +11,7 @@ use leptos::prelude::*;
 
 /// What the parts of the page share beside the app's state.
 #[derive(Clone, Copy)]
-pub struct Sheet {
+pub struct SheetContext {
     /// What is said about the recipe: as it was at the last pause, so that nothing comes and goes between two keys.
     pub said: RwSignal<Vec<Said>>,
     /// The liquid whose details are open.
@@ -34,7 +34,7 @@ impl OpenWorking {
     }
 }
 
-impl Sheet {
+impl SheetContext {
     /// Follows the recipe, but not while a number is being typed.
     pub fn new(state: State) -> Self {
         let said = RwSignal::new(Vec::new());

@@ -1,6 +1,6 @@
 //! The dosing grid: one row a liquid, its doses on the left, what it takes on the right.
 
-use super::context::{OpenWorking, Sheet, is_laboratory, other_time, substance_id};
+use super::context::{OpenWorking, SheetContext, is_laboratory, other_time, substance_id};
 use super::field_box::BoxMessages;
 use super::row::LiquidRow;
 use super::water_row::WaterRow;
@@ -161,7 +161,7 @@ fn Total(
 #[component]
 fn AddLiquid() -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let add = move |_| {
         if !state.has_room_for(1) {
             return;

@@ -1,6 +1,6 @@
 //! What the board, the mat and the press are to be: boxes in rows, those that are needed less often folded below.
 
-use super::context::{OpenWorking, Sheet, word};
+use super::context::{OpenWorking, SheetContext, word};
 use super::enum_choice::EnumChoice;
 use super::field_box::{BoxMessages, FieldBox};
 use super::figure_of::FigureOf;
@@ -170,7 +170,7 @@ fn MatInputs() -> impl IntoView {
 /// The boxes that are needed less often, by station. The fold says so where something in it is not as it should be.
 #[component]
 fn MoreInputs() -> impl IntoView {
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let gravest = Memo::new(move |_| {
         let folded = |place| matches!(place, Place::Field(field) if field.is_folded());
         sheet

@@ -1,6 +1,6 @@
 //! A liquid's row, and its details below it.
 
-use super::context::{Sheet, details_button, is_laboratory, other_time, word};
+use super::context::{SheetContext, details_button, is_laboratory, other_time, word};
 use super::details::Details;
 use super::enum_choice::EnumChoice;
 use super::field_box::FieldBox;
@@ -19,7 +19,7 @@ pub fn LiquidRow(
     id: LiquidId,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let name = Memo::new(move |_| state.liquid_name(id));
     let role = Memo::new(move |_| {
         state

@@ -1,6 +1,6 @@
 //! The water's row: how its dose is fixed, and what comes of it.
 
-use super::context::{Sheet, is_laboratory, other_time};
+use super::context::{SheetContext, is_laboratory, other_time};
 use super::enum_choice::EnumChoice;
 use super::field_box::FieldBox;
 use super::figure_of::FigureOf;
@@ -16,7 +16,7 @@ use leptos::prelude::*;
 #[component]
 pub fn WaterRow() -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let way = Memo::new(move |_| state.draft.with(|draft| draft.water_way));
     let too_wet = Memo::new(move |_| {
         sheet.said.with(|said| said.iter().any(|said| matches!(said.finding.what, What::TooWet { .. })))
