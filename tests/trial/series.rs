@@ -192,7 +192,8 @@ fn what_is_wrong_with_factors_of_any_name() {
         let outcome = series(&recipe(), &draft, &[]);
         (outcome.series.is_none(), outcome.findings.into_iter().map(|finding| finding.what).collect::<Vec<_>>())
     };
-    let cases: [(fn(&mut SeriesDraft), TrialProblem); 5] = [
+    type Spoilt = (fn(&mut SeriesDraft), TrialProblem);
+    let cases: [Spoilt; 5] = [
         (|draft| draft.factors[1].own.name = "  ".to_owned(), TrialProblem::FactorUnnamed),
         (|draft| draft.factors[1].levels[0].value.text = "hot".to_owned(), TrialProblem::LevelNotANumber),
         (|draft| draft.factors[2].levels[1].value.text = " ".to_owned(), TrialProblem::LevelBlank),
