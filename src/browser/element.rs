@@ -168,7 +168,8 @@ impl El {
 }
 
 impl View {
-    fn append_to(self, parent: &Node) {
+    /// Puts its nodes at the end of `parent`.
+    pub fn append_to(self, parent: &Node) {
         self.insert(parent, None);
     }
 

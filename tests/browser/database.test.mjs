@@ -120,7 +120,7 @@ journey("a page that is busy for seconds does not take that for a database that 
       const step = asked.result.transaction("records", "readwrite");
       const ask = () => (step.objectStore("records").count().onsuccess = () => pieces < 12 ? ask() : asked.result.close());
       ask();
-      document.querySelector(".head .primary").click();
+      document.querySelector(".title .primary").click();
       // Half a second of work at a time, six seconds in all.
       const work = () => {
         const end = performance.now() + 500;

@@ -70,12 +70,13 @@ async function chromium({ lang = "en-GB", record = true, folder, profile }) {
     inject: (text) => driver.executeScript(text),
     command,
     downloads: (downloadPath) => command("Browser.setDownloadBehavior", { behavior: "allow", downloadPath }),
-    async look({ width, height, scale = 1, touch = false, scheme = "light" }) {
+    async look({ width, height, scale = 1, touch = false, scheme = "light", forced = false }) {
       await command("Emulation.setDeviceMetricsOverride", { width, height, deviceScaleFactor: scale, mobile: touch });
       await command("Emulation.setTouchEmulationEnabled", { enabled: touch, maxTouchPoints: touch ? 5 : 1 });
       await command("Emulation.setEmulatedMedia", {
         features: [
           { name: "prefers-color-scheme", value: scheme },
+          { name: "forced-colors", value: forced ? "active" : "none" },
           // A colour half way through a transition would be judged by axe.
           { name: "prefers-reduced-motion", value: "reduce" },
         ],

@@ -7,7 +7,7 @@ import { withUselessFiles } from "./useless.mjs";
 const stands = async (page) => page.run((e) => e.textContent, await page.css("#save-state"));
 const save = async (page, name, moisture) => {
   await page.press("Recipe");
-  await page.press("New recipe");
+  await page.more("New recipe");
   await page.type("Name", name);
   if (moisture) await page.type("Fibre moisture", moisture);
   await page.press("Save");
@@ -131,7 +131,7 @@ const drop = (page, name, text) =>
   }, name, text);
 
 journey("a file dropped on any page goes where a chosen one goes, or is refused in words", async (page) => {
-  const { bytes } = await page.download(() => page.press("Save to a file"));
+  const { bytes } = await page.download(() => page.more("Export"));
   await page.press("Line");
   await drop(page, "dropped.haulm.json", String(bytes));
   await page.sees("was taken in from the file");

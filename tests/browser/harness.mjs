@@ -179,7 +179,7 @@ export const pause = (ms) => new Promise((done) => setTimeout(done, ms));
 
 /** One open page, with what a person can do there. */
 export class Page {
-  #look = { width: 1440, height: 900, scale: 1, touch: false, dark: false };
+  #look = { width: 1440, height: 900, scale: 1, touch: false, dark: false, forced: false };
   #complaints = [];
   #requests = [];
 
@@ -187,7 +187,7 @@ export class Page {
     Object.assign(this, { engine, server, folder, allow, driver: engine.driver, command: engine.command });
   }
 
-  /** Changes size, touch or scheme; what is not named stays. */
+  /** Changes size, touch, scheme or forced colours (Chromium only); what is not named stays. */
   async look(change) {
     for (const key of Object.keys(this.#look)) if (change[key] !== undefined) this.#look[key] = change[key];
     const { dark, ...rest } = this.#look;
@@ -322,6 +322,12 @@ export class Page {
     const found = await this.byRole(ACTIONS, name, options);
     await this.engine.reveal?.(found);
     await found.click();
+  }
+
+  /** Presses a button of the recipe that is behind ⋯. */
+  async more(name) {
+    if ((await this.run((e) => e.getAttribute("aria-expanded"), await this.css("#recipe-more-open"))) === "false") await this.click("#recipe-more-open");
+    await this.press(name, { within: await this.css("#recipe-more") });
   }
 
   /** Puts a file into a file input; it may be hidden behind a button, so it is found by selector. */

@@ -45,23 +45,28 @@ journey("hostile links and drafts are refused within a second of work, and the n
     table.push({ what: `link: ${what}`, ms, lost: (await page.run(holds, "field-board_density")) === "702" ? 0 : 1 });
     await page.press("Close");
   }
-  // The work of a start with a sound draft, the least of three: what a hostile one takes beyond it. A reload stays in its process.
+  // A start is measured by the clock, so the least of three counts: a busy machine only adds. What a hostile draft takes beyond a sound one.
   const start = async (text) => {
     await page.run((text) => (localStorage["haulm/draft"] = text), text);
-    return work(page, () => page.reload(), "Board density");
+    const began = Date.now();
+    await page.reload();
+    await page.css("#field-board_density");
+    return Date.now() - began;
   };
-  const starts = [];
-  for (let time = 0; time < 3; time++) starts.push(await start(await page.run(() => localStorage["haulm/draft"])));
-  const sound = Math.min(...starts);
-  assert.ok(sound > 0, `the work of a start: ${starts}`);
-  console.log(`the work of a start with a sound draft: ${starts} ms`);
+  const least = async (text, enough) => {
+    let best = Infinity;
+    for (let time = 0; time < 3 && best > enough; time++) best = Math.min(best, await start(text));
+    return best;
+  };
+  const sound = await least(await page.run(() => localStorage["haulm/draft"]), 0);
+  console.log(`a start with a sound draft: ${sound} ms`);
   for (const [what, text] of [
     ["500 liquids", JSON.stringify({ ...JSON.parse(open), draft: many })],
     ["a later version", JSON.stringify({ ...JSON.parse(open), version: 9 })],
     ["half a text", open.slice(0, 300)],
     ["an empty text", ""],
   ]) {
-    const ms = (await start(text)) - sound;
+    const ms = (await least(text, sound + 1000)) - sound;
     table.push({ what: `draft: ${what}`, ms, lost: 0 });
     // It is set aside, as it was, and told.
     const aside = await page.run(() => Object.entries(localStorage).filter(([key]) => key.startsWith("haulm/aside/")).map(([, text]) => text));

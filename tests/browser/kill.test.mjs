@@ -59,7 +59,7 @@ test(`every save told as done outlasts ${TIMES} kills`, { timeout: 60_000 + TIME
           box.dispatchEvent(new Event("input", { bubbles: true }));
           box.dispatchEvent(new Event("change", { bubbles: true }));
           const name = document.querySelector("#recipe-name");
-          [...document.querySelectorAll(".head .primary")][0].click();
+          [...document.querySelectorAll(".title .primary")][0].click();
           return name.value;
         }, String(density));
       await save(600 + time);

@@ -122,7 +122,7 @@ journey("what was typed is there after a reload, and units switch", AT, async (p
 
 journey("without a result of the recipe there is no glue, and that is said", AT, async (page) => {
   await (await page.css('nav a[href="#recipe"]')).click();
-  await page.press("New recipe");
+  await page.more("New recipe");
   await page.press("Make-up");
   await page.sees("The recipe has no result yet.");
 });

@@ -12,8 +12,8 @@ const drop = (page, name, text) =>
   }, name, text);
 
 journey("that a file or a link was refused is over once another one is opened", async (page) => {
-  const { bytes } = await page.download(() => page.press("Save to a file"));
-  await (await page.css(".head details summary")).click();
+  const { bytes } = await page.download(() => page.more("Export"));
+  await page.click("#share-open");
   const link = await page.until(async () => {
     const value = await page.run((e) => e.value, await page.css("#link"));
     assert.match(value, /#open=[\w-]+$/);
@@ -49,11 +49,11 @@ journey("that a file or a link was refused is over once another one is opened", 
 });
 
 journey("that a name is missing is over once one is typed", async (page) => {
-  await page.press("New recipe");
+  await page.more("New recipe");
   await page.press("Save");
-  await page.sees("The name is still empty.");
+  await page.sees("The name is blank.");
   await page.run(put, "recipe-name", "S");
-  await page.seesNot("The name is still empty.");
+  await page.seesNot("The name is blank.");
   assert.notEqual(await page.run(() => document.getElementById("recipe-name").getAttribute("aria-invalid")), "true");
 });
 
@@ -72,8 +72,8 @@ journey("that a file was not written is over once one is", async (page) => {
       throw new Error("no room for it");
     };
   });
-  await page.press("Save to a file");
+  await page.more("Export");
   await page.sees("no room for it");
-  await page.download(() => page.press("Save to a file"));
+  await page.download(() => page.more("Export"));
   await page.seesNot("no room for it");
 });

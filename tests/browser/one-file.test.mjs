@@ -88,7 +88,7 @@ test("one file from a disk says at once where the browser will keep nothing, and
     await start(page);
     await page.sees("The browser does not let Haulm keep anything.");
     await page.type("Board density", "706");
-    const { bytes } = await page.download(() => page.press("Save to a file"));
+    const { bytes } = await page.download(() => page.more("Export"));
     assert.equal(JSON.parse(bytes).draft.plain.board_density.text, "706");
   } finally {
     await page.close();

@@ -8,5 +8,6 @@ mod support;
 mod words;
 
 mod chart;
+mod fluent;
 mod math;
 mod messages;

@@ -472,3 +472,4 @@ fn labels_say_the_basis() {
 mod compare;
 mod make_up;
 mod record;
+mod versions;

@@ -16,3 +16,5 @@ pub mod solve;
 pub mod solved;
 /// The stations in the material's order.
 pub mod station;
+/// All that is dosed together.
+pub mod total;

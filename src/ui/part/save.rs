@@ -1,10 +1,7 @@
 //! The name that a save waits for, and how times of saves read.
 
-use super::finding::mark;
 use crate::browser::clock;
-use crate::browser::element::{Part, View, el};
-use crate::domain::Grade;
-use crate::ui::state::{State, state};
+use crate::ui::state::State;
 
 /// The box for the recipe's name.
 pub const NAME: &str = "recipe-name";
@@ -15,17 +12,6 @@ pub const SAYS: &str = "save-says";
 #[must_use]
 pub fn is_name_missing(state: State) -> bool {
     state.naming.get() && state.title.with(|title| title.name.trim().is_empty())
-}
-
-/// What is said at the name's box while a save waits for it.
-pub fn says() -> View {
-    let state = state();
-    let missing = move || {
-        is_name_missing(state).then(|| {
-            el("p").class("finding stop").child(mark(Grade::Stop)).text(" ").child(state.words.tools.name_missing)
-        })
-    };
-    el("div").set("id", SAYS).class("says").child(missing).view()
 }
 
 /// The time of today, or the day with its time.

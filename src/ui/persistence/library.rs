@@ -5,7 +5,7 @@ use super::records;
 use super::trouble;
 use crate::browser::{clock, file, page};
 use crate::domain::Draft;
-use crate::domain::recipe::difference::{self, differences};
+use crate::domain::recipe::difference::{Difference, differences, take_over};
 use crate::record::content::revision::{Standing, Title};
 use crate::record::content::sealed::Content;
 use crate::record::content::trial::TrialContent;
@@ -16,6 +16,7 @@ use crate::record::limits::clipped_name;
 use crate::record::store::library::SaveError;
 use crate::record::{RecipeId, Refusal, Revision, RevisionId, StoreError};
 use crate::ui::part::on_recipe::on_recipe;
+use crate::ui::part::version::{Seen, label};
 use crate::ui::route::Page;
 use crate::ui::state::{About, State};
 use crate::ui::text::isolated;
@@ -128,9 +129,9 @@ impl State {
         let stamp = self.stamp();
         let merged = self.change_library(|library| {
             library.merge_heads(head, other, stamp, |draft, other| {
-                let found = differences(other, draft);
-                let chosen = found.into_iter().zip(taken).filter(|(_, taken)| **taken);
-                chosen.for_each(|(difference, _)| difference::take(draft, other, difference));
+                let found = differences(other, draft).into_iter().zip(taken);
+                let chosen: Vec<Difference> = found.filter(|(_, taken)| **taken).map(|(found, _)| found).collect();
+                take_over(draft, other, &chosen);
             })
         });
         let Some(revision) = merged.and_then(|id| self.library.with_untracked(|library| library.revision(id))) else {
@@ -140,13 +141,35 @@ impl State {
         self.tell((self.words.library_page.made_one)(&self.called(&revision.content().name)));
     }
 
-    /// Marks what the library has of a recipe as released for the line.
-    pub fn release(&self, head: RevisionId) {
+    /// Releases a revision for the line.
+    pub fn release(&self, id: RevisionId) {
         let stamp = self.stamp();
-        let Some(id) = self.change_library(|library| library.release(head, stamp)) else { return };
-        let Some(revision) = self.library.with_untracked(|library| library.revision(id)) else { return };
-        self.follow(revision.recipe());
-        self.tell((self.words.library_page.released)(&self.called(&revision.content().name)));
+        if self.change_library(|library| library.release(id, stamp)).is_some() {
+            self.tell_released(id, self.words.versions.released, move |state| state.withdraw(id));
+        }
+    }
+
+    /// Withdraws the release of a revision.
+    pub fn withdraw(&self, id: RevisionId) {
+        let stamp = self.stamp();
+        if self.change_library(|library| library.withdraw(id, &stamp)).is_some_and(|withdrawn| withdrawn > 0) {
+            self.tell_released(id, self.words.versions.withdrawn, move |state| state.release(id));
+        }
+    }
+
+    fn tell_released(
+        &self,
+        id: RevisionId,
+        words: fn(&str, &str) -> String,
+        undo: impl Fn(State) + Send + Sync + 'static,
+    ) {
+        let seen = self.library.with_untracked(|library| {
+            let version = library.version(id)?;
+            Some((Seen::from(&version), version.summary.name.clone()))
+        });
+        let Some((seen, name)) = seen else { return };
+        let state = *self;
+        self.tell_undo(words(&label(state, &seen), &self.called(&name)), move || undo(state));
     }
 
     /// Saves a revision to a file.
@@ -223,7 +246,7 @@ impl State {
         {
             let stands = self.library.with_untracked(|library| {
                 library.recipe(there.recipe()).is_some_and(|listed| {
-                    let mut heads = std::iter::once(listed.head).chain(listed.others);
+                    let mut heads = listed.heads().map(|head| head.summary);
                     heads.any(|head| head.id == there.revision() && head.standing == Standing::Kept)
                 })
             });
@@ -310,26 +333,27 @@ impl State {
         _ = self.change_library(|library| library.save(Revision::first(title, draft, stamp)?));
     }
 
-    /// A recipe went on by a revision made in the library: the page goes along if it came from its head.
+    /// A recipe went on by a revision made in the library: the page goes along if it came from what that follows, as far as
+    /// what is typed there allows. Else it says that it is behind.
     pub(super) fn follow(&self, recipe: RecipeId) {
-        let next = self.from.get_untracked().and_then(|from| {
+        let page = self.current_recipe();
+        let advanced = page.from.and_then(|from| {
             self.library.with_untracked(|library| {
-                let before = library.revision(from)?;
-                let heads = library.recipe(recipe)?;
-                let next = std::iter::once(heads.head).chain(heads.others).find(|head| head.parents.contains(&from))?;
-                Some((before.title(), library.revision(next.id)?))
+                let base = library.revision(from)?;
+                let listed = library.recipe(recipe)?;
+                let next = listed.heads().find(|head| head.summary.parents.contains(&from))?;
+                page.advanced(&base, &library.revision(next.summary.id)?)
             })
         });
-        if let Some((before, revision)) = next {
-            if self.title.with_untracked(|title| *title == before) && revision.title() != before {
-                self.title.set(revision.title());
-            }
-            self.from.set(Some(revision.revision()));
+        if let Some(page) = advanced {
+            self.advance(page);
         }
     }
 
     fn name_of(&self, recipe: RecipeId) -> String {
-        let name = self.library.with_untracked(|library| library.recipe(recipe).map(|listed| listed.head.name.clone()));
+        let name = self
+            .library
+            .with_untracked(|library| library.recipe(recipe).map(|listed| listed.head.summary.name.clone()));
         self.called(&name.unwrap_or_default())
     }
 }

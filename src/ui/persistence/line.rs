@@ -1,6 +1,7 @@
 //! The line of a file or of the library takes the place of the one on the page, which is set aside where it is not saved.
 
 use super::library::Imported;
+use crate::browser::hash;
 use crate::domain::Draft;
 use crate::record::content::kept_line::{KeptLine, LineContent};
 use crate::record::content::revision::{Standing, Title};
@@ -28,6 +29,7 @@ impl State {
             let LineContent { name, recipe, line, .. } = kept.into_content();
             self.show_line(name, recipe, line);
             self.page.set(Page::Line);
+            hash::go(Page::Line.key());
         }
     }
 

@@ -8,7 +8,7 @@ use crate::browser::database::{self, Durability, ObjectStore};
 use crate::browser::graph::*;
 use crate::browser::{channel, clock, event, page};
 use crate::record::{Library, StoreError};
-use crate::ui::part::announce::UNDO;
+use crate::ui::components::UNDO;
 use crate::ui::state::{Notice, State};
 use serde_json::{Value, json};
 use std::time::Duration;

@@ -13,11 +13,14 @@ pub mod compare_emission;
 mod compare_page;
 mod context;
 mod english;
+/// Words in Fluent resources.
+pub mod fluent;
 mod isolated;
 mod line;
 mod line_page;
 mod page;
 mod show;
+mod versions;
 mod width;
 
 pub use bench::{BenchContext, BenchWords};
@@ -30,6 +33,7 @@ pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
 pub use page::{HelpPage, LibraryPage, MixPage, RecipePage, Rescue, SystemsPage, Tools};
 pub use show::{lower_first, shown, trimmed, trimmed_to, unit_shown};
+pub use versions::VersionWords;
 pub use width::{plus_minus, width_shown};
 
 use crate::domain::balance::machine::Machine;
@@ -134,6 +138,8 @@ pub struct Words {
     pub recipe_page: RecipePage,
     /// The library of recipes.
     pub library_page: LibraryPage,
+    /// Revisions of a recipe, on every page.
+    pub versions: VersionWords,
     /// After a fault of the program.
     pub rescue: Rescue,
     /// The binder systems.

@@ -90,7 +90,6 @@ pub struct RecipePage {
     pub note: &'static str,
     pub tags: &'static str,
     pub tags_hint: &'static str,
-    pub revision: &'static str,
     pub example: &'static str,
     pub example_hint: &'static str,
     pub example_name: &'static str,
@@ -140,7 +139,6 @@ pub struct RecipePage {
     pub show_working: &'static str,
     pub formula: &'static str,
     pub numbers_put_in: &'static str,
-    pub result: &'static str,
     pub in_full: &'static str,
     pub announce: &'static str,
     pub announce_stop: &'static str,
@@ -149,7 +147,6 @@ pub struct RecipePage {
     pub the_same_per_minute: &'static str,
     pub the_same_per_hour: &'static str,
     pub fibre: &'static str,
-    pub excess: &'static str,
     pub too_wet: &'static str,
     pub signature: &'static str,
     pub printed: &'static str,
@@ -159,7 +156,6 @@ pub struct RecipePage {
 /// The library.
 #[derive(Debug, Clone, Copy)]
 pub struct LibraryPage {
-    pub compare_with_newest: &'static str,
     pub side_by_side: &'static str,
     pub differences: &'static str,
     pub no_difference: &'static str,
@@ -171,9 +167,6 @@ pub struct LibraryPage {
     pub take_older: &'static str,
     pub make_one: &'static str,
     pub made_one: fn(&str) -> String,
-    pub release: &'static str,
-    pub released_mark: &'static str,
-    pub released: fn(&str) -> String,
     pub save_library: &'static str,
     pub library_name: &'static str,
     pub library_given: fn(usize, &str) -> String,

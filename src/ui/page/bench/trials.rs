@@ -10,6 +10,7 @@ use crate::domain::Grade;
 use crate::record::content::trial::{LARGEST, Trial};
 use crate::ui::part::finding::told;
 use crate::ui::part::save::when;
+use crate::ui::part::version;
 use crate::ui::persistence::{TrialTable, records};
 use crate::ui::signal::RwSignal;
 use crate::ui::state::State;
@@ -94,10 +95,8 @@ fn line(state: State, trial: &Trial) -> View {
     let content = trial.content();
     let id = trial.trial();
     let name = state.called(&content.name);
-    let revision = content.revision.map(|id| {
-        let id = id.to_string();
-        format!(", {} {}", state.words.recipe_page.revision, id.get(..8).unwrap_or_default())
-    });
+    let revision = content.revision.and_then(|id| state.seen(id));
+    let revision = revision.map(|seen| format!(", {}", version::label(state, &seen)));
     let recipe = state.called(&content.recipe_name);
     let boards = content.boards.len();
     let label = |verb: &str| format!("{verb} {name}");

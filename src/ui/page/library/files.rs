@@ -4,7 +4,7 @@ use crate::browser::element::{El, Part, View, button, el, many};
 use crate::browser::file::{self, ChosenFile, ReadFileError};
 use crate::browser::graph::spawn_local;
 use crate::browser::graph::*;
-use crate::browser::{database, shared, storage};
+use crate::browser::{database, hash, shared, storage};
 use crate::domain::Grade;
 use crate::record::file::library::LARGEST;
 use crate::ui::part::finding::mark;
@@ -28,7 +28,7 @@ pub fn files() -> View {
         spawn_local(async move {
             match taken(state, chosen).await {
                 Ok(Page::Library) => {}
-                Ok(page) => state.page.set(page),
+                Ok(page) => go(state, page),
                 Err(message) => refused.set(Some(message)),
             }
         });
@@ -146,12 +146,18 @@ fn paste_link(state: State) -> View {
         .view()
 }
 
+/// Shows a page, also after a reload.
+fn go(state: State, page: Page) {
+    state.page.set(page);
+    hash::go(page.key());
+}
+
 /// A file was dropped on the page: it goes where one goes that is chosen here.
 pub fn dropped(state: State, file: ChosenFile) {
     spawn_local(async move {
         match taken(state, file).await {
             Err(message) => tell_message(state, About::Import, message),
-            Ok(page) => state.page.set(page),
+            Ok(page) => go(state, page),
         }
     });
 }

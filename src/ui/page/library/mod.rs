@@ -1,6 +1,5 @@
 //! The library: all recipes that are kept, found as one types.
 
-mod differences;
 mod facts;
 mod files;
 mod history;
@@ -11,7 +10,7 @@ mod unreadable;
 
 use crate::browser::element::{Part, View, button, each, el};
 use crate::browser::graph::*;
-use crate::record::content::summary::SortOrder;
+use crate::record::content::search::SortOrder;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo};
 use crate::ui::state::{State, state};

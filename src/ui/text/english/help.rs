@@ -82,8 +82,9 @@ pub(super) const HELP: HelpPage = HelpPage {
     kept_list: &[
         "In this browser, on this device, and nowhere else. Nothing leaves it: there is no account and no server behind.",
         "What is on the page is kept as you type, and is back after a reload or a crash.",
-        "Each save is a revision that never changes. An older one can be held against the newest, and taken up again.",
-        "Two revisions made apart from each other stand side by side until somebody makes them one.",
+        "Each save is a revision that never changes, with a number, your initials and your remark. Any two can be compared; an older one can be restored.",
+        "Two revisions made apart from each other stand side by side until somebody makes them one. A save never goes over a newer revision without asking.",
+        "A release says who released which revision and when. It stays until it is withdrawn, whatever is saved later.",
         "Everything goes to one file and comes together with what another browser has. Nothing is overwritten.",
         "Several people can keep one library file on a shared drive, where the browser lets a page write to a file.",
         "A recipe travels as a link or a code as well: it is in the link itself, behind the #.",

@@ -30,7 +30,6 @@ fn gigabytes(bytes: u64) -> String {
 }
 
 pub(super) const LIBRARY: LibraryPage = LibraryPage {
-    compare_with_newest: "What changed since",
     side_by_side: "See them side by side",
     differences: "What was typed differently",
     no_difference: "Nothing that was typed differs.",
@@ -42,9 +41,6 @@ pub(super) const LIBRARY: LibraryPage = LibraryPage {
     take_older: "Take the older",
     make_one: "Make them one",
     made_one: |name| format!("«{name}» is one again. Both revisions stay in its history."),
-    release: "Release for the line",
-    released_mark: "released",
-    released: |name| format!("«{name}» is released for the line, as it stands in the library."),
     save_library: "Save everything to a file",
     library_name: "haulm-library",
     library_given: |count, file| format!("{} saved to the file {file}.", records(count)),

@@ -17,6 +17,7 @@ mod page;
 mod record;
 mod system;
 mod systems;
+mod versions;
 
 use super::Words;
 
@@ -62,6 +63,7 @@ pub static ENGLISH: Words = Words {
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
     library_page: library::LIBRARY,
+    versions: versions::VERSIONS,
     rescue: library::RESCUE,
     systems_page: systems::SYSTEMS,
     mix_page: mix::MIX,
