@@ -4,8 +4,7 @@ mod table;
 
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::line::LineFigure as Fig;
-use crate::ui::page::line::context::off_line;
-use crate::ui::page::line::parts::{findings, shown};
+use crate::ui::page::line::parts::{findings, off_line, shown};
 use crate::ui::page::line::settings_now::settings_now;
 use crate::ui::page::line::settings_text::{interval_text, pump_name, setting_text};
 use crate::ui::state::State;
