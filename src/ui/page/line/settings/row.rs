@@ -41,11 +41,14 @@ pub fn PumpSettingRow(
     let warn =
         Memo::new(move |_| row.with(|row| row.as_ref().is_some_and(|row| row.range_status != RangeStatus::Within)));
     let is_set = Memo::new(move |_| row.with(|row| row.as_ref().is_some_and(|row| row.set_to.is_some())));
-    let beyond_limit = move || row.with(|row| beyond(state, row.as_ref()?, passed(row.as_ref()?, limits.get())));
+    let beyond_limit =
+        Memo::new(move |_| row.with(|row| beyond(state, row.as_ref()?, passed(row.as_ref()?, limits.get()))));
+    let nozzles_open = Memo::new(move |_| row.with(|row| Some(row.as_ref()?.nozzles?.open)));
+    let tested = Memo::new(move |_| row.with(|row| tested(state, row.as_ref()?)));
     let figure = move |figure| SheetFigure::Pump(id, figure);
     let set_to = move || {
         let rank = if is_set.get() { Rank::Act } else { Rank::Lead };
-        let beyond = beyond_limit();
+        let beyond = beyond_limit.get();
         let mark = beyond.is_some().then(|| view! { <Mark grade=Grade::Unusual/> " " });
         view! {
             {mark}
@@ -54,8 +57,8 @@ pub fn PumpSettingRow(
         }
     };
     let nozzles = move || {
-        let nozzles = row.with(|row| row.as_ref()?.nozzles)?;
-        Some(view! { {nozzles.open} " × " <SheetValue figure=figure(LineFigure::NozzleFlow) unit_in_head=true/> })
+        let open = nozzles_open.get()?;
+        Some(view! { {open} " × " <SheetValue figure=figure(LineFigure::NozzleFlow) unit_in_head=true/> })
     };
     view! {
         <tr class="pump" data-pump=id.0.to_string() class:warn=move || warn.get() class:open=move || is_open.get()>
@@ -71,7 +74,7 @@ pub fn PumpSettingRow(
                 <SheetValue figure=figure(LineFigure::WantedVolume) unit_in_head=true/>
             </td>
             <td class="extra" data-label=t!("line-nozzles")>{nozzles}</td>
-            <td class="l extra test" data-label=t!("line-catch-test")>{move || row.get().map(|row| catch_test(state, &row))}</td>
+            <td class="l extra test" data-label=t!("line-catch-test")>{move || tested.get().map(catch_test)}</td>
             <td class="more">
                 <button
                     type="button"
@@ -110,22 +113,35 @@ fn passed(row: &PumpRow, (least, most): Limits) -> Option<Setting> {
     }
 }
 
-/// When the pump was last tested, and how far it has moved since the test before.
-fn catch_test(state: State, row: &PumpRow) -> AnyView {
+/// When a pump was last tested.
+#[derive(Debug, Clone, PartialEq, Eq)]
+struct LastTest {
+    /// The date; `None` without a test that counts.
+    date: Option<String>,
+    /// How many days ago.
+    days: u64,
+    /// By how much the flow has changed since the test before, where that is beyond its scatter.
+    drift: Option<String>,
+}
+
+fn tested(state: State, row: &PumpRow) -> Option<LastTest> {
     let at = state.line.checked.with(|line| Some(line.pump(row.pump)?.last()?.at));
-    let Some(at) = at else {
-        return view! { <span class="flag">{t!("line-none")}</span> }.into_any();
-    };
-    let days = state.line.now.get().saturating_sub(at) / DAY;
+    let days = at.map_or(0, |at| state.line.now.get().saturating_sub(at) / DAY);
     let drift = row.drift.filter(|drift| drift.certain == Some(true)).and_then(|drift| drift.change);
+    Some(LastTest { date: at.map(clock::date), days, drift: drift.map(|change| signed(state, change.value)) })
+}
+
+fn catch_test(test: LastTest) -> AnyView {
+    let LastTest { date, days, drift } = test;
+    let Some(date) = date else { return view! { <span class="flag">{t!("line-none")}</span> }.into_any() };
     let below = match drift {
-        Some(change) => view! {
-            <span class="sub flag"><Mark grade=Grade::Unusual/> " " {t!("line-drift", change = signed(state, change.value))}</span>
+        Some(change) => {
+            view! { <span class="sub flag"><Mark grade=Grade::Unusual/> " " {t!("line-drift", change = change)}</span> }
+                .into_any()
         }
-        .into_any(),
         None => view! { <span class="sub">{t!("line-days-ago", days = days)}</span> }.into_any(),
     };
-    view! { {clock::date(at)} {below} }.into_any()
+    view! { {date} {below} }.into_any()
 }
 
 /// What helps where the pump leaves its settings.
