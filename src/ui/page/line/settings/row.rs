@@ -44,7 +44,7 @@ pub fn PumpSettingRow(
     let beyond_limit =
         Memo::new(move |_| row.with(|row| beyond(state, row.as_ref()?, passed(row.as_ref()?, limits.get()))));
     let nozzles_open = Memo::new(move |_| row.with(|row| Some(row.as_ref()?.nozzles?.open)));
-    let tested = Memo::new(move |_| row.with(|row| tested(state, row.as_ref()?)));
+    let tested = Memo::new(move |_| row.with(|row| row.as_ref().map(|row| tested(state, row))));
     let figure = move |figure| SheetFigure::Pump(id, figure);
     let set_to = move || {
         let rank = if is_set.get() { Rank::Act } else { Rank::Lead };
@@ -124,11 +124,11 @@ struct LastTest {
     drift: Option<String>,
 }
 
-fn tested(state: State, row: &PumpRow) -> Option<LastTest> {
+fn tested(state: State, row: &PumpRow) -> LastTest {
     let at = state.line.checked.with(|line| Some(line.pump(row.pump)?.last()?.at));
     let days = at.map_or(0, |at| state.line.now.get().saturating_sub(at) / DAY);
     let drift = row.drift.filter(|drift| drift.certain == Some(true)).and_then(|drift| drift.change);
-    Some(LastTest { date: at.map(clock::date), days, drift: drift.map(|change| signed(state, change.value)) })
+    LastTest { date: at.map(clock::date), days, drift: drift.map(|change| signed(state, change.value)) }
 }
 
 fn catch_test(test: LastTest) -> AnyView {
