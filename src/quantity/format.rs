@@ -105,6 +105,20 @@ pub fn amount(amount: Amount, unit: Unit, mark: DecimalMark) -> String {
     significant(value, digits.min(u8::try_from(whole + 1).unwrap_or(1)), mark)
 }
 
+/// `value` with as many decimals as `step` has, up to six digits of it: what a drive takes in steps of 0.5 has one decimal. "–" for
+/// what is not finite.
+#[must_use]
+pub fn in_steps(value: f64, step: f64, mark: DecimalMark) -> String {
+    let Some((exact, step)) = Decimal::of(value).zip(Decimal::of(step)) else { return NOTHING.to_owned() };
+    let step = step.rounded(6).trimmed();
+    let decimals = (i32::try_from(step.digits.len()).unwrap_or(1) - 1 - step.exponent).max(0);
+    let digits = exact.exponent + 1 + decimals;
+    if digits < 1 {
+        return "0".to_owned();
+    }
+    significant(value, u8::try_from(digits).unwrap_or(u8::MAX), mark)
+}
+
 /// A finite number in decimal digits d₀.d₁d₂… × 10^exponent. Zero is a single 0.
 #[derive(Debug, Clone)]
 struct Decimal {

@@ -14,6 +14,24 @@ fn check(shown: &str, expected: &str) {
 }
 
 #[test]
+fn as_many_decimals_as_the_step() {
+    for (value, step, expected) in [
+        (313.6, 1.0, "314"),
+        (42.04, 0.1, "42.0"),
+        (99.96, 0.1, "100.0"),
+        (26.7, 0.05, "26.70"),
+        (8.0, 0.5, "8.0"),
+        (0.2, 1.0, "0"),
+        (0.0, 0.1, "0"),
+        (1234.0, 10.0, "1234"),
+        (f64::NAN, 1.0, "–"),
+    ] {
+        check(&format::in_steps(value, step, POINT), expected);
+    }
+    check(&format::in_steps(42.04, 0.1, COMMA), "42,0");
+}
+
+#[test]
 fn significant_digits() {
     for (value, digits, expected) in [
         (12_345.6, 4, "12_346"),

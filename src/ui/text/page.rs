@@ -83,7 +83,6 @@ pub struct RecipePage {
     pub note: &'static str,
     pub tags: &'static str,
     pub example: &'static str,
-    pub example_hint: &'static str,
     pub example_name: &'static str,
     pub example_note: &'static str,
     pub inputs: &'static str,

@@ -57,13 +57,14 @@ fn other_released(state: State) -> Option<String> {
 /// The lines of the pump settings, the gravest first.
 pub fn settings_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
     let mut lines = common_lines(state);
-    for found in &now.findings {
-        let message = with_context(state, |context| (state.words.line.finding)(found, context));
-        lines.push(slot_line(found.grade, format!("{} {}", message.what, message.fix), way_to(state, found)));
-    }
+    // What the furnish does comes before what a pump does, of the same grade.
     for found in &now.recipe {
         let message = state.with_context(|context| (state.words.finding)(found, context));
         lines.push(slot_line(found.grade, format!("{} {}", message.what, message.fix), None));
+    }
+    for found in &now.findings {
+        let message = with_context(state, |context| (state.words.line.finding)(found, context));
+        lines.push(slot_line(found.grade, format!("{} {}", message.what, message.fix), way_to(state, found)));
     }
     let rows = now.settings.iter().flat_map(|settings| &settings.rows);
     for (pump, drift) in rows.filter_map(|row| Some((row.pump, row.drift?))) {

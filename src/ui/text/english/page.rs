@@ -76,7 +76,6 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     note: "Note",
     tags: "Tags",
     example: "Example data",
-    example_hint: "An invented mill. Change any number, or start blank.",
     example_name: "Example: wheat straw, pMDI, 15 mm",
     example_note: "Invented data of an invented mill.",
     inputs: "What is wanted",

@@ -1,7 +1,7 @@
 //! What the parts of the tab share beside the app's state.
 
 use crate::domain::line::working::{drift_working, line_working, pump_working};
-use crate::domain::line::{LineFigure, LineWorking, PumpId, PumpRow};
+use crate::domain::line::{LineFigure, LineWorking, PumpId, PumpRow, Setting, SettingUnit};
 use crate::domain::{Case, Figure};
 use crate::quantity::{Amount, format};
 use crate::ui::page::line::parts::setting;
@@ -61,7 +61,7 @@ fn pump_text(state: State, row: &PumpRow, figure: LineFigure) -> (String, String
     match figure {
         Fig::Setting(unit) => row.set_to.map_or_else(
             || (no_setting(state, row).to_owned(), String::new()),
-            |found| parts(state, found.amount(unit)),
+            |found| setting_parts(state, row.pump, found, unit),
         ),
         Fig::Drift => row
             .drift
@@ -103,6 +103,17 @@ pub fn line_figure_working(row: &PumpRow, figure: LineFigure, case: &Case) -> Op
     }
 }
 
+/// A setting in as many digits as the drive takes, and its unit.
+pub fn setting_parts(state: State, pump: PumpId, at: Setting, unit: SettingUnit) -> (String, String) {
+    let step = state.line.checked.with(|line| line.pump(pump).map(|pump| pump.step));
+    let (number, symbol) = parts(state, at.amount(unit));
+    let Some(step) = step.filter(|step| step.0 > 0.0) else { return (number, symbol) };
+    let units = state.units.get();
+    let shown = units.unit(unit.kind());
+    let (value, step) = (at.amount(unit).get(shown), step.amount(unit).get(shown));
+    (format::in_steps(value, step, units.mark), symbol)
+}
+
 /// Number and unit of an amount.
 pub fn parts(state: State, amount: Amount) -> (String, String) {
     let units = state.units.get();
@@ -115,15 +126,15 @@ pub fn parts(state: State, amount: Amount) -> (String, String) {
 pub fn interval(state: State, row: &PumpRow) -> String {
     let interval = row.setting.and_then(|found| found.interval);
     interval.map_or_else(String::new, |interval| {
-        let number = |at: crate::domain::line::Setting| parts(state, at.amount(row.unit)).0;
+        let number = |at: Setting| setting_parts(state, row.pump, at, row.unit).0;
         format!("{}–{}", number(interval.low), number(interval.high))
     })
 }
 
 /// The setting that a pump cannot run at beside the limit that it passes: "37.9 of 30 Hz".
-pub fn beyond(state: State, row: &PumpRow, limit: Option<crate::domain::line::Setting>) -> Option<String> {
+pub fn beyond(state: State, row: &PumpRow, limit: Option<Setting>) -> Option<String> {
     let needed = row.setting.filter(|_| row.set_to.is_none() && !row.range_status.is_allowed())?.setting;
-    let needed = parts(state, needed.amount(row.unit)).0;
+    let needed = setting_parts(state, row.pump, needed, row.unit).0;
     Some(crate::t!("line-beyond", needed = needed, limit = setting(state, limit?, row.unit)))
 }
 

@@ -1,6 +1,6 @@
 //! The settings table: settings over belt scale and fibre moisture, pumps side by side.
 
-use super::context::{SettingsSheet, parts};
+use super::context::{SettingsSheet, parts, setting_parts};
 use super::range::TableRange;
 use crate::browser::print;
 use crate::domain::line::pumps::settings_table::{CellPump, SettingsCell};
@@ -125,11 +125,11 @@ fn matrix(state: State, table: &SettingsTable, units: &[SettingUnit], picked: Rw
         table.moistures.iter().enumerate().map(head).collect_view()
     };
     let row = |(at, flow_of): (usize, &uom::si::f64::MassRate)| {
-        let cells = |&(pump, _, unit): &(usize, PumpId, SettingUnit)| {
+        let cells = |&(pump, id, unit): &(usize, PumpId, SettingUnit)| {
             let cells = table.cells.get(at).map_or(&[][..], Vec::as_slice);
             let cell = |(column, cell): (usize, &Option<SettingsCell>)| {
                 let is_present = table.present == Some((at, column));
-                let (words, hidden, class) = cell_text(state, cell.as_ref(), pump, unit);
+                let (words, hidden, class) = cell_text(state, cell.as_ref(), (pump, id), unit);
                 view! {
                     <td class=class class:edge=column == 0 class:here=is_present class:off=move || picked.get() != pump>
                         {words}
@@ -171,14 +171,14 @@ fn matrix(state: State, table: &SettingsTable, units: &[SettingUnit], picked: Rw
 fn cell_text(
     state: State,
     cell: Option<&SettingsCell>,
-    pump: usize,
+    (pump, id): (usize, PumpId),
     unit: SettingUnit,
 ) -> (String, String, &'static str) {
     let Some((cell, of)) = cell.and_then(|cell| Some((cell, cell.pumps.get(pump)?))) else {
         return ("–".to_owned(), t!("line-no-balance"), "cannot");
     };
     let CellPump { mass, setting, range_status } = *of;
-    let number = setting.map(|setting| parts(state, setting.amount(unit)).0);
+    let number = setting.map(|setting| setting_parts(state, id, setting, unit).0);
     match (range_status, number) {
         (RangeStatus::AboveLimit, _) => ("✕".to_owned(), t!("line-cell-above-limit"), "cannot"),
         (RangeStatus::BelowLimit, _) => ("✕".to_owned(), t!("line-cell-below-limit"), "cannot"),
