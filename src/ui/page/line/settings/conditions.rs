@@ -37,7 +37,10 @@ pub fn ConditionBoxes() -> impl IntoView {
         let units = state.line_units_at(MOISTURE, Kind::Moisture);
         let moisture = state.shown.with(|shown| Some(shown.case.as_ref()?.input.fibre_moisture.dry_basis().value));
         moisture.map_or_else(String::new, |base| {
-            format::amount(Amount::from_base(Kind::Moisture, base), units.unit(Kind::Moisture), units.mark)
+            let unit = units.unit(Kind::Moisture);
+            // Six digits hide what a conversion leaves at the end.
+            let number = (unit.from_base(base) * 1e4).round() / 1e4;
+            format::editable(number, units.mark)
         })
     });
     let moved = move || {

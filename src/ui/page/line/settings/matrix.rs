@@ -5,7 +5,7 @@ use super::range::TableRange;
 use crate::browser::print;
 use crate::domain::line::pumps::settings_table::{CellPump, SettingsCell};
 use crate::domain::line::{LineFinding, PumpId, RangeStatus, SettingUnit, SettingsTable, settings_table};
-use crate::quantity::{Amount, Kind};
+use crate::quantity::{Amount, Kind, format};
 use crate::t;
 use crate::ui::components::{Fold, Mark};
 use crate::ui::page::line::context::{solved, with_context};
@@ -75,20 +75,24 @@ fn flow(state: State, base: f64) -> (String, String) {
     parts(state, Amount::from_base(Kind::FibreFlow, base))
 }
 
+/// A moisture as it was stepped to, without digits that say nothing.
 fn moisture(state: State, base: f64) -> (String, String) {
-    parts(state, Amount::from_base(Kind::Moisture, base))
+    let (_, symbol) = parts(state, Amount::from_base(Kind::Moisture, base));
+    let units = state.units.get();
+    let number = (units.unit(Kind::Moisture).from_base(base) * 100.0).round() / 100.0;
+    (format::editable(number, units.mark), symbol)
 }
 
 fn range_words(state: State, table: &SettingsTable) -> String {
     let ends = table.flows.first().zip(table.flows.last()).zip(table.moistures.first().zip(table.moistures.last()));
     let Some(((low, high), (dry, wet))) = ends else { return String::new() };
-    let all = |kind, base| with_unit(state, Amount::from_base(kind, base), None);
+    let (wettest, symbol) = moisture(state, wet.dry_basis().value);
     t!(
         "line-table-range",
         low = flow(state, low.value).0,
-        high = all(Kind::FibreFlow, high.value),
+        high = with_unit(state, Amount::from_base(Kind::FibreFlow, high.value), None),
         dry = moisture(state, dry.dry_basis().value).0,
-        wet = all(Kind::Moisture, wet.dry_basis().value)
+        wet = format!("{wettest}\u{a0}{symbol}")
     )
 }
 

@@ -1,7 +1,7 @@
 //! Where a setting lies between what was tested and what the pump may run at, drawn.
 
-use super::context::parts;
 use crate::domain::line::{PumpRow, Setting};
+use crate::quantity::format;
 use crate::t;
 use crate::ui::chart::scale::LinearScale;
 use crate::ui::page::line::parts::setting;
@@ -21,7 +21,8 @@ pub fn range_bar(state: State, row: &PumpRow, (least, most): (Option<Setting>, O
     let high = ends.into_iter().flatten().map(|at| at.0).fold(0.0, f64::max);
     let scale = LinearScale::new((0.0, high * 1.03), (2.0, WIDTH - 2.0))?;
     let place = |at: Setting| scale.place(at.0).clamp(2.0, WIDTH - 2.0);
-    let number = |at: Setting| parts(state, at.amount(row.unit)).0;
+    let units = state.units.get();
+    let number = |at: Setting| format::editable(at.amount(row.unit).get(units.unit(row.unit.kind())), units.mark);
     let path = |class: &'static str, from: f64, to: f64| {
         view! { <path class=class d=format!("M{from:.1} 13H{to:.1}")></path> }
     };

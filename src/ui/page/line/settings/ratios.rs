@@ -34,7 +34,7 @@ pub fn Ratios(
     view! {
         <Fold id="ratios" title=t!("line-ratios") note=note>
             <div class="scroll" tabindex="0" role="region" aria-label=t!("line-ratios")>
-                <table class="results ratios" aria-label=t!("line-ratios")>
+                <table class="ratios" aria-label=t!("line-ratios")>
                     <thead><tr><th scope="col" class="l">{t!("line-pump")}</th>{IN_FOLD.iter().map(head).collect_view()}</tr></thead>
                     <tbody><For each=move || pumps.get() key=|id| id.0 let:id><RatioRow id=id/></For></tbody>
                 </table>

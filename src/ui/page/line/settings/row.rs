@@ -68,13 +68,13 @@ pub fn PumpSettingRow(
             <td class="extra" data-label=t!("line-interval")>
                 {move || row.with(|row| row.as_ref().map(|row| interval(state, row)))}
             </td>
-            <td class="l extra bar">{move || row.with(|row| range_bar(state, row.as_ref()?, limits.get()))}</td>
+            <td class="l extra range">{move || row.with(|row| range_bar(state, row.as_ref()?, limits.get()))}</td>
             <td class="edge mass"><SheetValue figure=figure(LineFigure::Wanted) unit_in_head=true/></td>
             <td class="extra" data-label=t!("line-by-volume")>
                 <SheetValue figure=figure(LineFigure::WantedVolume) unit_in_head=true/>
             </td>
             <td class="extra" data-label=t!("line-nozzles")>{nozzles}</td>
-            <td class="l extra test" data-label=t!("line-catch-test")>{move || tested.get().map(catch_test)}</td>
+            <td class="l extra last-test" data-label=t!("line-catch-test")>{move || tested.get().map(catch_test)}</td>
             <td class="more">
                 <button
                     type="button"

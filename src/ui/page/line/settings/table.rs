@@ -46,11 +46,11 @@ pub fn SettingsOfPumps() -> impl IntoView {
                         <th scope="col">{t!("line-set-to")}</th>
                         <td></td>
                         <th scope="col">{t!("line-interval")}</th>
-                        <th scope="col" class="l bar"><BarKey/></th>
+                        <th scope="col" class="l range"><BarKey/></th>
                         <th scope="col" class="edge"><ColumnUnit name=t!("line-by-mass") kind=Kind::LiquidFlow/></th>
                         <th scope="col"><ColumnUnit name=t!("line-by-volume") kind=Kind::PumpFlow/></th>
                         <th scope="col">{t!("line-nozzles")}</th>
-                        <th scope="col" class="l test">{t!("line-catch-test")}</th>
+                        <th scope="col" class="l last-test">{t!("line-catch-test")}</th>
                         <td></td>
                     </tr></thead>
                     <tbody>
