@@ -1,5 +1,7 @@
 // Starts the app and takes the first paint of index.html away. No inline script: the page's policy forbids it.
 let running = false;
+// From here on this script says how the start goes.
+document.getElementById("start-late").remove();
 try {
   const { default: start } = await import("./haulm.js");
   await start();

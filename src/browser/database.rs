@@ -1,8 +1,9 @@
 //! The browser's database (IndexedDB). A text that was written is on the disk when the writing is told as
 //! done, and not before.
 
-use super::words;
+use super::{clock, words};
 use crate::record::StoreError;
+use crate::record::store::silence::{Silence, TICK};
 use futures_util::future::{Either, select};
 use gloo_timers::future::TimeoutFuture;
 use idb::event::DatabaseEvent;
@@ -19,8 +20,6 @@ use web_sys::{IdbDatabase, IdbRequest, IdbTransaction};
 const NAME: &str = "haulm";
 /// Its version; a later one has more stores.
 const VERSION: u32 = 2;
-/// A database that says nothing for so many milliseconds is told as one that does not answer.
-const PATIENCE: u32 = 3000;
 /// So many texts are read in one go: a key typed meanwhile waits no longer.
 const AT_ONCE: u32 = 200;
 
@@ -218,9 +217,20 @@ impl Drop for UnheardTransaction {
 }
 
 async fn within<T>(step: impl Future<Output = Result<T, Failure>>) -> Result<T, StoreError> {
-    match select(pin!(step), TimeoutFuture::new(PATIENCE)).await {
+    match select(pin!(step), pin!(silence())).await {
         Either::Left((outcome, _)) => outcome.map_err(|Failure(why)| why),
         Either::Right(_) => Err(StoreError::Silent),
+    }
+}
+
+/// Ends when the database has said nothing for too long, by the machine's own speed.
+async fn silence() {
+    let mut silence = Silence::new(clock::now());
+    loop {
+        TimeoutFuture::new(TICK).await;
+        if silence.tick(clock::now()) {
+            return;
+        }
     }
 }
 

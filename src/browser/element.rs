@@ -48,7 +48,7 @@ pub trait Attribute {
 }
 
 /// What a property of an element can be set to.
-pub trait Property {
+pub trait ElementProperty {
     /// Sets the property `name` of `element`.
     fn put_property(self, element: &Element, name: &'static str);
 }
@@ -108,7 +108,7 @@ impl El {
 
     /// Sets a property, such as what a box holds.
     #[must_use]
-    pub fn property(self, name: &'static str, value: impl Property) -> Self {
+    pub fn property(self, name: &'static str, value: impl ElementProperty) -> Self {
         value.put_property(&self.0, name);
         self
     }
@@ -168,7 +168,8 @@ impl El {
 }
 
 impl View {
-    fn append_to(self, parent: &Node) {
+    /// Puts its nodes at the end of `parent`.
+    pub fn append_to(self, parent: &Node) {
         self.insert(parent, None);
     }
 
@@ -439,30 +440,30 @@ impl<V: Part, F: Fn() -> V + 'static> Part for F {
 }
 
 /// A value of an attribute: text, or set bare, or left out.
-pub trait Value {
+pub trait AttributeValue {
     /// The attribute's text.
     fn text(self) -> Option<Cow<'static, str>>;
 }
 
-impl Value for &'static str {
+impl AttributeValue for &'static str {
     fn text(self) -> Option<Cow<'static, str>> {
         Some(self.into())
     }
 }
 
-impl Value for String {
+impl AttributeValue for String {
     fn text(self) -> Option<Cow<'static, str>> {
         Some(self.into())
     }
 }
 
-impl Value for bool {
+impl AttributeValue for bool {
     fn text(self) -> Option<Cow<'static, str>> {
         self.then_some("".into())
     }
 }
 
-impl<V: Value> Value for Option<V> {
+impl<V: AttributeValue> AttributeValue for Option<V> {
     fn text(self) -> Option<Cow<'static, str>> {
         self.and_then(V::text)
     }
@@ -489,7 +490,7 @@ macro_rules! plain_attribute {
 
 plain_attribute!(&'static str, String, bool, Option<&'static str>, Option<String>);
 
-impl<V: Value, F: Fn() -> V + 'static> Attribute for F {
+impl<V: AttributeValue, F: Fn() -> V + 'static> Attribute for F {
     fn put(self, element: &Element, name: &'static str) {
         follow_attribute(element.clone(), name, Box::new(self));
     }
@@ -540,7 +541,7 @@ fn property(element: &Element, name: &str, value: &JsValue) {
     }
 }
 
-impl<V: Into<JsValue>, F: Fn() -> V + 'static> Property for F {
+impl<V: Into<JsValue>, F: Fn() -> V + 'static> ElementProperty for F {
     fn put_property(self, element: &Element, name: &'static str) {
         follow_property(element.clone(), name, Box::new(self));
     }
@@ -566,7 +567,7 @@ trait Tell {
     fn tell(&self) -> Option<Cow<'static, str>>;
 }
 
-impl<V: Value, F: Fn() -> V> Tell for F {
+impl<V: AttributeValue, F: Fn() -> V> Tell for F {
     fn tell(&self) -> Option<Cow<'static, str>> {
         self().text()
     }

@@ -54,6 +54,12 @@ pub fn on_drop(then: impl Fn(web_sys::File) + 'static) -> Option<[Listener; 2]> 
     Some([over, drop])
 }
 
+/// The text that is being pasted; `None` for an event that pastes none.
+#[must_use]
+pub fn pasted(event: &web_sys::Event) -> Option<String> {
+    event.dyn_ref::<web_sys::ClipboardEvent>()?.clipboard_data()?.get_data("text/plain").ok()
+}
+
 /// The window is looked at again.
 #[must_use]
 pub fn on_return(then: impl Fn() + 'static) -> Option<Listener> {

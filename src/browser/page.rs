@@ -3,7 +3,7 @@
 use crate::browser::graph::{document, window};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
-use web_sys::{Element, HtmlElement, HtmlInputElement, Node};
+use web_sys::{ClipboardEvent, Element, Event, HtmlElement, HtmlInputElement, Node};
 
 /// The language that the page is written in, as a BCP 47 code.
 pub fn set_language(code: &str) {
@@ -53,11 +53,14 @@ pub fn focused_field() -> Option<String> {
     document().active_element()?.get_attribute("data-field")
 }
 
-/// Puts the focus into a field by its key.
+/// Puts the focus into a field by its key and selects what it holds, so that the next key replaces it.
 pub fn focus_field(key: &str) {
     if let Some(element) = find(&format!("[data-field=\"{key}\"]")) {
         unfold(&element);
         _ = element.focus();
+        if let Some(input) = element.dyn_ref::<HtmlInputElement>() {
+            input.select();
+        }
     }
 }
 
@@ -75,17 +78,53 @@ fn unfold(element: &Element) {
 /// Puts the focus into the field after the one with `key`, in the order of the page, and selects
 /// what it holds. At the last field nothing happens.
 pub fn focus_after(key: &str) {
-    let Ok(fields) = document().query_selector_all("input[data-field]") else { return };
-    let fields = (0..fields.length()).filter_map(|at| fields.get(at)).filter_map(|node| node.dyn_into().ok());
-    let mut after = fields
-        .skip_while(|field: &HtmlInputElement| field.get_attribute("data-field").as_deref() != Some(key))
-        .skip(1)
-        // What is folded away has no box.
-        .filter(|field| field.get_client_rects().length() > 0);
-    if let Some(field) = after.next() {
-        _ = field.focus();
-        field.select();
+    let fields = inputs("input[data-field]");
+    let after = fields.iter().skip_while(|field| field.get_attribute("data-field").as_deref() != Some(key)).skip(1);
+    select_first(after);
+}
+
+/// Puts the focus into the box below the focused one in its grid column; after the last one into the first box
+/// of the next column.
+pub fn focus_below() {
+    let column = column_below();
+    if let Some(next) = column.get(1) {
+        focus_field(next);
+    } else if let Some(last) = column.first() {
+        focus_after(last);
     }
+}
+
+/// The keys of the focused box in a grid and of those below it in the same column.
+#[must_use]
+pub fn column_below() -> Vec<String> {
+    let Some(focused) = document().active_element() else { return Vec::new() };
+    let (Some(column), Some(key)) = (focused.get_attribute("data-column"), focused.get_attribute("data-field")) else {
+        return Vec::new();
+    };
+    let keys = inputs(&format!("input[data-column=\"{column}\"]"));
+    let keys = keys.iter().filter_map(|input| input.get_attribute("data-field"));
+    keys.skip_while(|other| *other != key).collect()
+}
+
+fn inputs(selector: &str) -> Vec<HtmlInputElement> {
+    let Ok(found) = document().query_selector_all(selector) else { return Vec::new() };
+    (0..found.length()).filter_map(|at| found.get(at)).filter_map(|node| node.dyn_into().ok()).collect()
+}
+
+/// Puts the focus into the first of the boxes that can be typed in and selects what it holds. A box in a closed fold
+/// has its place on the page in some engines, but takes no focus.
+fn select_first<'a>(mut boxes: impl Iterator<Item = &'a HtmlInputElement>) {
+    let folded = |input: &HtmlInputElement| input.closest("details:not([open])").is_ok_and(|fold| fold.is_some());
+    if let Some(input) = boxes.find(|input| input.get_client_rects().length() > 0 && !folded(input)) {
+        _ = input.focus();
+        input.select();
+    }
+}
+
+/// The text that is being pasted.
+#[must_use]
+pub fn pasted(event: &ClipboardEvent) -> Option<String> {
+    event.clipboard_data()?.get_data("text").ok()
 }
 
 /// Brings all elements that match `selector` into view, each in what scrolls around it, and puts
@@ -118,6 +157,26 @@ pub fn stays_inside(event: &crate::browser::graph::FocusEvent) -> bool {
         Some(around.contains(Some(&to)))
     };
     inside().unwrap_or(false)
+}
+
+/// Whether the focus goes from the element that hears of it to another part of the page.
+#[must_use]
+pub fn leaves(event: &crate::browser::graph::FocusEvent) -> bool {
+    event.related_target().is_some() && !stays_inside(event)
+}
+
+/// Whether something outside the elements that match `selector` was pressed.
+#[must_use]
+pub fn is_outside(event: &Event, selector: &str) -> bool {
+    let target = event.target().and_then(|target| target.dyn_into::<Element>().ok());
+    target.is_none_or(|target| target.closest(selector).is_ok_and(|around| around.is_none()))
+}
+
+/// Puts the focus on the button that opens the part of the page with an id.
+pub fn focus_opener(id: &str) {
+    if let Some(element) = find(&format!("[aria-controls=\"{id}\"]")) {
+        _ = element.focus();
+    }
 }
 
 /// Whether nobody sees the page just now.

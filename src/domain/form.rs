@@ -44,6 +44,12 @@ impl Entry {
     pub fn is_blank(&self) -> bool {
         self.text.trim().is_empty()
     }
+
+    /// Whether the same was typed into both boxes, whether the app filled it in or not.
+    #[must_use]
+    pub fn says_same(&self, other: &Self) -> bool {
+        (&self.text, self.unit) == (&other.text, other.unit) || self.is_blank() && other.is_blank()
+    }
 }
 
 /// Declares a form. `form! { enum Field at Spot { … } struct Entries; }`, each row being
@@ -199,6 +205,14 @@ macro_rules! form {
             /// The boxes of a new form: what they start with, the rest blank.
             fn default() -> Self {
                 Self { $( $key: $crate::domain::form::Entry::preset($preset, $crate::quantity::Unit::$unit), )* }
+            }
+        }
+
+        impl $Entries {
+            /// Whether every box is blank.
+            #[must_use]
+            pub fn is_blank(&self) -> bool {
+                [$( &self.$key, )*].into_iter().all($crate::domain::form::Entry::is_blank)
             }
         }
     };

@@ -129,7 +129,7 @@ enum Basis {
 impl Conversion {
     const NONE: Self = Self { factor: 1.0, divisor: 1.0, zero: None, basis: Basis::Base };
 
-    fn to_base(&self, value: f64) -> f64 {
+    fn base_of(&self, value: f64) -> f64 {
         let scaled = (value - self.zero.unwrap_or(0.0)) * self.factor / self.divisor;
         match self.basis {
             Basis::Base => scaled,
@@ -137,7 +137,7 @@ impl Conversion {
         }
     }
 
-    fn from_base(&self, base: f64) -> f64 {
+    fn value_of(&self, base: f64) -> f64 {
         let scaled = match self.basis {
             Basis::Base => base,
             Basis::Wet => base / (1.0 + base),
@@ -303,14 +303,14 @@ impl Unit {
     /// basis; money per kg or per m³) for `value` in this unit.
     #[must_use]
     pub fn to_base(self, value: f64) -> f64 {
-        self.conversion().to_base(value)
+        self.conversion().base_of(value)
     }
 
     /// The number in this unit for `base` in the base unit. The inverse of
     /// [`to_base`](Self::to_base).
     #[must_use]
     pub fn from_base(self, base: f64) -> f64 {
-        self.conversion().from_base(base)
+        self.conversion().value_of(base)
     }
 
     /// The unit of a stored symbol, exactly as [`symbol`](Self::symbol) gives it.

@@ -97,12 +97,16 @@ named! {
     RevisionId;
     /// Names a recipe through all its saves: the id of its first one.
     RecipeId;
+    /// Names one release of a revision for the line, or its withdrawal.
+    ReleaseId;
     /// Names one save of a binder system of the mill's own.
     SystemId;
     /// Names one check of the running line.
     CheckId;
     /// Names one save of a trial.
     TrialId;
+    /// Names one save of a line in the library.
+    KeptLineId;
 }
 
 #[cfg(test)]

@@ -32,6 +32,12 @@ const LISTS: [(&str, usize); 14] = [
     ("figures", 200),
 ];
 
+/// A name that was made longer, such as by "copy of", cut to what is read again.
+#[must_use]
+pub fn clipped_name(name: &str) -> String {
+    name.chars().take(LONGEST_NAME).collect()
+}
+
 /// Reads what is shown on a page: as [`read`](refusal::read), and within the limits.
 ///
 /// # Errors

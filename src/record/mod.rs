@@ -16,13 +16,14 @@ pub mod time;
 
 pub use content::check_log::{CheckRecord, LoggedFigure};
 pub use content::line::{LineRecord, PlannedChangeover};
+pub use content::lineage::Version;
 pub use content::revision::Revision;
 pub use content::settings::Settings;
 pub use content::summary::Summary;
 pub use content::trial::{OpenTrial, Trial, TrialContent};
 pub use document::{Document, Stored};
 pub use file::line_check::LineCheckFile;
-pub use id::{CheckId, RecipeId, RevisionId, SystemId, TrialId};
+pub use id::{CheckId, KeptLineId, RecipeId, ReleaseId, RevisionId, SystemId, TrialId};
 pub use refusal::Refusal;
 pub use store::cache::Cache;
 pub use store::library::Library;

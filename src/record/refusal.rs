@@ -1,9 +1,11 @@
 //! Why a text is not taken, and where in it the trouble is. The words for it are in `ui::text`.
 
 use serde::Deserialize;
-use serde::de::{DeserializeOwned, IgnoredAny};
+use serde::de::{DeserializeOwned, Deserializer, IgnoredAny, MapAccess, Visitor};
 use serde_json::Value;
 use serde_json::error::Category;
+use std::collections::BTreeSet;
+use std::fmt;
 
 /// How deep brackets may nest. Our own records need eight.
 pub const DEEPEST: usize = 48;
@@ -58,6 +60,8 @@ pub enum Refusal {
         /// The longest that is read.
         limit: usize,
     },
+    /// There is nothing in it, or nothing but spaces.
+    Empty,
     /// Not JSON, or JSON that breaks off.
     NotJson {
         /// Where it stops being JSON.
@@ -81,6 +85,11 @@ pub enum Refusal {
     },
     /// From Haulm, but its format version is missing or is no whole number from 1.
     NoVersion,
+    /// A key is there more than once, and nobody knows which of its values is meant.
+    DuplicateKey {
+        /// The key.
+        key: String,
+    },
     /// From Haulm and of a known version, but a part is missing or has a value that cannot be.
     Damaged {
         /// Where reading stopped.
@@ -98,11 +107,43 @@ pub enum Refusal {
 }
 
 /// What every text of ours begins to say about itself.
-#[derive(Default, Deserialize)]
-#[serde(default)]
+#[derive(Default)]
 struct Head {
     haulm: Value,
     version: Value,
+    /// A key that is there more than once, known or not: the last one would win, and the others be lost.
+    twice: Option<String>,
+}
+
+impl<'de> Deserialize<'de> for Head {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_map(HeadVisitor)
+    }
+}
+
+struct HeadVisitor;
+
+impl<'de> Visitor<'de> for HeadVisitor {
+    type Value = Head;
+
+    fn expecting(&self, formatter: &mut fmt::Formatter<'_>) -> fmt::Result {
+        formatter.write_str("a file of Haulm")
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Head, A::Error> {
+        let (mut head, mut keys) = (Head::default(), BTreeSet::new());
+        while let Some(key) = map.next_key::<String>()? {
+            match key.as_str() {
+                "haulm" => head.haulm = map.next_value()?,
+                "version" => head.version = map.next_value()?,
+                _ => drop(map.next_value::<IgnoredAny>()?),
+            }
+            if let Some(twice) = keys.replace(key) {
+                head.twice.get_or_insert(twice);
+            }
+        }
+        Ok(head)
+    }
 }
 
 /// Reads `text` as a `kind` of format `known` at most, and says why not.
@@ -118,6 +159,9 @@ pub fn read<T: DeserializeOwned>(text: &str, limit: usize, kind: &str, known: u3
 /// Refuses what is no `kind`, or of a later version than is known.
 fn check_head(text: &str, limit: usize, kind: &str, known: u32) -> Result<(), Refusal> {
     bounded(text, limit)?;
+    if text.trim().is_empty() {
+        return Err(Refusal::Empty);
+    }
     let head = if text.trim_start().starts_with('{') {
         serde_json::from_str(text)
     } else {
@@ -131,6 +175,9 @@ fn check_head(text: &str, limit: usize, kind: &str, known: u32) -> Result<(), Re
     })?;
     if head.haulm.is_null() {
         return Err(Refusal::Foreign);
+    }
+    if let Some(key) = head.twice {
+        return Err(Refusal::DuplicateKey { key: key.chars().take(40).collect() });
     }
     let found = head.haulm.as_str().unwrap_or_default();
     if found != kind {

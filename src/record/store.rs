@@ -3,6 +3,7 @@
 pub mod cache;
 pub mod library;
 pub mod shared_file;
+pub mod silence;
 
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};

@@ -2,6 +2,8 @@
 
 /// Control chart of individual values.
 pub mod control_chart;
+/// Analysis of covariance: groups with one slope.
+pub mod covariance;
 /// Coverage factors, combined uncertainty, effective degrees of freedom.
 pub mod coverage;
 /// Quantiles and tails of the normal distribution, Student's t and Fisher's F.

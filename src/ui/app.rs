@@ -1,57 +1,64 @@
 //! The frame around all pages.
 
+use super::bar::Bar;
+use super::components::{Announce, Mounted, UndoNotice};
 use super::page;
-use super::part::{announce, bar, print, trouble};
+use super::page::recipe_sheet::RecipeSheet;
+use super::part::{print, trouble};
 use super::persistence;
 use super::rescue;
 use super::route::Page;
 use super::state::{State, provide};
-use crate::browser::element::{self, Part, View, el, many};
-use crate::browser::graph::*;
+use crate::browser::element::View;
+use crate::browser::graph::{on_key, on_window};
 use crate::browser::{event, hash, link, page as browser, theme};
-use crate::ui::signal::{effect, memo};
+use leptos::ev::MouseEvent;
+use leptos::prelude::*;
 
 /// Puts the app into the page's body.
 pub fn mount() {
     if hash::read() == rescue::HASH {
         return rescue::mount();
     }
-    element::mount(app);
+    mount_to_body(App);
 }
 
-fn app() -> View {
+/// The frame. Parts and pages that are built with `browser::element` are mounted in their places.
+#[component]
+fn App() -> impl IntoView {
     let state = persistence::start();
     provide(state);
     persistence::autosave(state);
+    state.follow_typing();
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
     if let Some(listeners) = event::on_drop(move |file| page::library::dropped(state, file)) {
         listeners.into_iter().for_each(event::Listener::forget);
     }
-    many([
-        el("a")
-            .class("skip")
-            .set("href", "#content")
-            .on("click", move |event| {
-                // The hash is the page's; only the focus moves.
-                event.prevent_default();
-                browser::focus("content");
-            })
-            .child(state.words.tools.skip_to_content)
-            .view(),
-        bar::bar().view(),
-        trouble::trouble().view(),
-        el("main").set("id", "content").set("tabindex", "-1").child(move || body(state.page.get())).view(),
-        announce::announce().view(),
-        print::sheet().view(),
-    ])
-    .view()
+    let skip = |event: MouseEvent| {
+        // The hash is the page's; only the focus moves.
+        event.prevent_default();
+        browser::focus("content");
+    };
+    view! {
+        <a class="skip" href="#content" on:click=skip>{state.words.tools.skip_to_content}</a>
+        <Bar/>
+        <Mounted part=trouble::trouble/>
+        <UndoNotice/>
+        <main id="content" tabindex="-1">
+            {move || match state.page.get() {
+                Page::Recipe => view! { <RecipeSheet/> }.into_any(),
+                other => view! { <Mounted part=move || body(other)/> }.into_any(),
+            }}
+        </main>
+        <Announce/>
+        <Mounted part=print::sheet/>
+    }
 }
 
 fn body(page: Page) -> View {
     match page {
-        Page::Recipe => page::recipe::recipe(),
         Page::Line => page::line::line(),
         Page::Bench => page::bench::bench(),
         Page::Compare => page::compare::compare(),
@@ -59,6 +66,7 @@ fn body(page: Page) -> View {
         Page::Systems => page::systems::systems(),
         Page::Library => page::library::library(),
         Page::Help => page::help::help(),
+        Page::Recipe => View::Nothing,
     }
 }
 
@@ -74,7 +82,7 @@ fn follow_address(state: State) {
     };
     read();
     on_window("hashchange", move |_| read());
-    effect(move || {
+    Effect::new(move |_| {
         let words = state.words;
         let page = match state.page.get() {
             Page::Recipe => state.title.with(|title| title.name.clone()),
@@ -109,6 +117,6 @@ fn listen_to_keys(state: State) {
 
 /// The scheme chosen, for the sheet to follow; without a choice the device's.
 fn follow_theme(state: State) {
-    let chosen = memo(move || state.settings.with(|settings| settings.theme));
-    effect(move || theme::apply(chosen.get()));
+    let chosen = Memo::new(move |_| state.settings.with(|settings| settings.theme));
+    Effect::new(move |_| theme::apply(chosen.get()));
 }

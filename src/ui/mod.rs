@@ -19,7 +19,11 @@ pub mod text;
 #[cfg(target_arch = "wasm32")]
 mod app;
 #[cfg(target_arch = "wasm32")]
+mod bar;
+#[cfg(target_arch = "wasm32")]
 mod cells;
+#[cfg(target_arch = "wasm32")]
+mod components;
 #[cfg(target_arch = "wasm32")]
 mod page;
 #[cfg(target_arch = "wasm32")]

@@ -6,12 +6,13 @@ mod copies;
 mod delivery;
 pub mod documents;
 mod library;
+mod line;
 pub mod link;
 mod pause;
 pub mod records;
 pub mod shared;
 mod systems;
-mod trouble;
+pub mod trouble;
 
 pub use bench::{TrialTable, has_begun};
 pub use library::Imported;
@@ -20,8 +21,8 @@ use super::part::on_recipe::on_recipe;
 use super::part::save::NAME;
 use super::state::documents::Documents;
 use super::state::line::example_line_record;
-use super::state::{BrowserLibrary, OpenDocuments, State, StorageProblem};
-use super::text::ENGLISH;
+use super::state::{About, BrowserLibrary, OpenDocuments, State};
+use super::text::{ENGLISH, isolated};
 use crate::browser::graph::*;
 use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
@@ -34,11 +35,12 @@ use crate::record::content::mixing::MIXING;
 use crate::record::content::revision::{Stamp, Standing, Title};
 use crate::record::document::open_draft::{OpenDraft, RECIPE};
 use crate::record::file::recipe::RecipeFile;
+use crate::record::store::library::save::{SaveAs, SaveOutcome};
 use crate::record::store::library::{SETTINGS, SaveError, Unread};
-use crate::record::{Cache, Library, Revision, RevisionId, Settings, Store, StoreError};
+use crate::record::{Cache, Library, RevisionId, Settings, Store, StoreError};
 use crate::ui::signal::{Memo, effect, memo, when_settled};
 use pause::PAUSE;
-use trouble::{tell_unsaved, unread};
+use trouble::{settled, tell_not_exported, tell_unsaved, unread};
 
 // --- at the start --------------------------------------------------------------------------------
 
@@ -165,46 +167,43 @@ impl State {
         Stamp { at: clock::now(), author, remark: String::new() }
     }
 
-    /// Saves the recipe as a revision that follows the one it came from; whether that went well.
-    /// Without a name it asks for one, at the name's box.
+    /// Saves the recipe as a revision that follows the one it came from; whether that went well. Without a name it asks for
+    /// one, at the name's box; before it puts one revision over another it asks as well.
     pub fn save(&self) -> bool {
-        let OpenDraft { from, mut title, draft, remark, .. } = self.current_recipe();
-        title.name = title.name.trim().to_owned();
-        self.naming.set(title.name.is_empty());
-        if title.name.is_empty() {
+        self.save_as(SaveAs::Next)
+    }
+
+    fn save_as(&self, how: SaveAs) -> bool {
+        let mut page = self.current_recipe();
+        page.title.name = page.title.name.trim().to_owned();
+        self.naming.set(page.title.name.is_empty());
+        if page.title.name.is_empty() {
             on_recipe(*self, || page::focus(NAME));
             return false;
         }
-        let base = from.and_then(|id| self.library.with_untracked(|library| library.revision(id)));
-        let same = |base: &Revision| {
-            let content = base.content();
-            content.standing == Standing::Kept && content.draft == draft && base.title() == title
+        let name = match &how {
+            SaveAs::NewRecipe(name) => name.clone(),
+            SaveAs::Next | SaveAs::OnTop => page.title.name.clone(),
         };
-        if base.as_ref().is_some_and(same) {
-            self.tell(self.words.tools.nothing_to_save);
-            return false;
-        }
-        let stamp = Stamp { remark: remark.trim().to_owned(), ..self.stamp() };
-        let revision = match base {
-            Some(base) => base.follow(stamp, |content| {
-                (content.name, content.note, content.tags) = (title.name, title.note, title.tags);
-                content.draft = draft;
-                // A removed recipe that is saved again is kept again.
-                content.standing = Standing::Kept;
-            }),
-            None => Revision::first(title, draft, stamp),
-        };
-        let saved = match revision {
-            Ok(revision) => self.change_library(|library| library.save(revision)),
-            Err(error) => {
-                tell_unsaved(*self, &SaveError::from(error));
-                None
+        let stamp = Stamp { remark: page.remark.trim().to_owned(), ..self.stamp() };
+        let outcome = self.change_library(|library| library.save_page(&page, how, stamp));
+        let id = match outcome {
+            Some(SaveOutcome::Saved(id)) => id,
+            Some(SaveOutcome::Unchanged) => {
+                self.tell(self.words.tools.nothing_to_save);
+                return false;
             }
+            Some(SaveOutcome::Ask(question)) => {
+                self.question.set(Some(question));
+                on_recipe(*self, || ());
+                return false;
+            }
+            None => return false,
         };
-        let Some(id) = saved else { return false };
-        if self.title.with_untracked(|title| title.name.trim() != title.name) {
-            self.title.update(|title| title.name = title.name.trim().to_owned());
+        if self.title.with_untracked(|title| title.name != name) {
+            self.title.update(|title| title.name = name);
         }
+        self.question.set(None);
         self.from.set(Some(id));
         self.remark.set(String::new());
         self.example.set(false);
@@ -215,12 +214,35 @@ impl State {
 
     /// Saves the recipe, and tells so once it is on the disk.
     pub fn save_and_tell(&self) {
+        self.save_when_loaded(|state| state.save().then(|| state.words.tools.saved.to_owned()));
+    }
+
+    /// Saves the recipe whatever there is to ask, after all that was saved meanwhile.
+    pub fn save_on_top_and_tell(&self) {
+        self.save_when_loaded(|state| state.save_as(SaveAs::OnTop).then(|| state.words.tools.saved.to_owned()));
+    }
+
+    /// Saves what is on the page as a recipe of its own. Unless it has another name already, it is called a copy.
+    pub fn save_as_new_and_tell(&self) {
+        self.save_when_loaded(|state| {
+            let name = state.title.with_untracked(|title| title.name.trim().to_owned());
+            let base = state.from.get_untracked();
+            let base = base.and_then(|id| state.library.with_untracked(|library| library.revision(id)));
+            let same = base.is_some_and(|base| base.content().name == name);
+            let name = if same { format!("{} {name}", state.words.tools.copy_of) } else { name };
+            state
+                .save_as(SaveAs::NewRecipe(name.clone()))
+                .then(|| (state.words.versions.saved_as_new)(&isolated(&name)))
+        });
+    }
+
+    /// What a save follows has to be there first.
+    fn save_when_loaded(&self, save: fn(State) -> Option<String>) {
         let state = *self;
         spawn_local(async move {
-            // What it follows has to be there first.
             records::loaded(state).await;
-            if state.save() {
-                state.tell(state.words.tools.saved);
+            if let Some(told) = save(state) {
+                state.tell(told);
             }
         });
     }
@@ -229,7 +251,16 @@ impl State {
     pub fn change_library<T>(&self, change: impl FnOnce(&mut BrowserLibrary) -> Result<T, SaveError>) -> Option<T> {
         let outcome = self.library.try_update(change)?;
         records::write(*self);
-        outcome.map_err(|why| tell_unsaved(*self, &why)).ok()
+        match outcome {
+            Ok(done) => {
+                settled(*self, About::Save);
+                Some(done)
+            }
+            Err(why) => {
+                tell_unsaved(*self, &why);
+                None
+            }
+        }
     }
 
     /// Puts a saved recipe on the page; whether it is there.
@@ -273,14 +304,12 @@ impl State {
         });
         match given {
             Ok(name) => {
+                settled(*self, About::Export);
                 self.tell((self.words.library_page.given_out)(&name));
                 let now = clock::now();
                 self.settings.update(|settings| settings.copied_at = Some(now));
             }
-            Err(why) => {
-                let message = (self.words.unsaved)(&why);
-                self.trouble.set(Some(StorageProblem { message, way_out: None }));
-            }
+            Err(why) => tell_not_exported(*self, &why),
         }
     }
 }

@@ -6,7 +6,7 @@
 
 use haulm::domain::recipe::example::example;
 use haulm::record::content::revision::{Stamp, Title};
-use haulm::record::content::summary::{SortOrder, find};
+use haulm::record::content::search::{SortOrder, find};
 use haulm::record::file::recipe::RecipeFile;
 use haulm::record::store::MemoryStore;
 use haulm::record::{Library, Revision};

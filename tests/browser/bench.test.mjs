@@ -108,10 +108,7 @@ journey("a series is planned, made and told in plain words, and kept, given out,
   await field(page, "series_level.1.0", "3");
   await field(page, "series_level.1.1", "5");
   await page.press("Add factor");
-  await page.choose("Factor", "Board density").catch(async () => page.run((e) => {
-    e.value = [...e.options].find((o) => o.textContent === "Board density").value;
-    e.dispatchEvent(new Event("change"));
-  }, await page.css("#factor-2")));
+  await page.choose("Factor", "Board density", { within: await page.css(".field:has(#factor-2)") });
   await field(page, "series_level.2.0", "600");
   await field(page, "series_level.2.1", "700");
   await page.sees("2^2");

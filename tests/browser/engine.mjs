@@ -11,6 +11,7 @@
 //   command(m, p)     a DevTools command and its answer (Chromium only: a journey that uses it is skipped elsewhere, in words)
 //   name, schemes     which engine it is, and the colour schemes it can show
 //   pictures          false where the driver cannot be trusted with a screenshot
+//   afresh()         puts a new tab in place of all that are open, as a new browser has it (else absent)
 //   close()
 //
 // HAULM_ENGINE chooses for a whole run (chromium, firefox, webkit), a journey's option `engine` for that journey.
@@ -69,12 +70,13 @@ async function chromium({ lang = "en-GB", record = true, folder, profile }) {
     inject: (text) => driver.executeScript(text),
     command,
     downloads: (downloadPath) => command("Browser.setDownloadBehavior", { behavior: "allow", downloadPath }),
-    async look({ width, height, scale = 1, touch = false, scheme = "light" }) {
+    async look({ width, height, scale = 1, touch = false, scheme = "light", forced = false }) {
       await command("Emulation.setDeviceMetricsOverride", { width, height, deviceScaleFactor: scale, mobile: touch });
       await command("Emulation.setTouchEmulationEnabled", { enabled: touch, maxTouchPoints: touch ? 5 : 1 });
       await command("Emulation.setEmulatedMedia", {
         features: [
           { name: "prefers-color-scheme", value: scheme },
+          { name: "forced-colors", value: forced ? "active" : "none" },
           // A colour half way through a transition would be judged by axe.
           { name: "prefers-reduced-motion", value: "reduce" },
         ],
@@ -92,6 +94,19 @@ async function chromium({ lang = "en-GB", record = true, folder, profile }) {
         .map((entry) => JSON.parse(entry.message).message)
         .filter((event) => event.method === "Network.requestWillBeSent")
         .map((event) => event.params.request.url);
+    },
+    async afresh() {
+      const open = await driver.getAllWindowHandles();
+      await driver.switchTo().newWindow("tab");
+      const fresh = await driver.getWindowHandle();
+      for (const tab of open) {
+        await driver.switchTo().window(tab);
+        await driver.close();
+      }
+      await driver.switchTo().window(fresh);
+      await command("Browser.setDownloadBehavior", { behavior: "default" });
+      // What the old tabs have said was read.
+      for (const log of [logging.Type.BROWSER, logging.Type.PERFORMANCE]) await driver.manage().logs().get(log);
     },
     close: () => driver.quit(),
   };

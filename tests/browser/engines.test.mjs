@@ -37,7 +37,7 @@ for (const engine of ["firefox", "webkit"]) {
   const desk = { engine, width: 1280, height: 900, timeout: 300_000 };
 
   journey(`${engine}: a recipe from a decimal comma to a dose, saved and there after a reload`, desk, async (page) => {
-    await page.press("New recipe");
+    await page.more("New recipe");
     await page.type(await page.css("#recipe-name"), "Straw 16 mm");
     for (const [key, text] of Object.entries({
       fibre_flow: "10000,0",
@@ -47,7 +47,7 @@ for (const engine of ["firefox", "webkit"]) {
       thickness: "16",
     }))
       await page.type(await field(page, key), text);
-    await page.choose("Take a binder system", "pMDI, neat");
+    await page.choose("Add binder system", "pMDI, neat");
     // 4 % of 10 000 kg/h; water from S = 10 480 and W* = 1 048, less 400 with the fibre and 65.45 with the wax.
     await shows(page, "liquid.1", "400.0 kg/h");
     await shows(page, "water_dose", "582.5 kg/h");
@@ -61,7 +61,7 @@ for (const engine of ["firefox", "webkit"]) {
     await page.reload();
     assert.equal(await page.run((box) => box.value, await field(page, "fibre_flow")), "8,5 t/h");
     await shows(page, "liquid.1", "340.0 kg/h");
-    assert.match(await stands(page), /^Revision 1 · Changed/);
+    assert.match(await stands(page), /^Revision 1 · unsaved changes/);
     await page.axe();
     await page.assertNoSideways();
     await page.screenshot(`${engine}-recipe`);

@@ -1,15 +1,13 @@
 // Files: one on a shared drive that several people keep up to date, dropped ones, tables, and those that are far too much.
 
 import assert from "node:assert/strict";
-import { mkdtemp, open as openFile, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { journey } from "./harness.mjs";
+import { withUselessFiles } from "./useless.mjs";
 
 const stands = async (page) => page.run((e) => e.textContent, await page.css("#save-state"));
 const save = async (page, name, moisture) => {
   await page.press("Recipe");
-  await page.press("New recipe");
+  await page.more("New recipe");
   await page.type("Name", name);
   if (moisture) await page.type("Fibre moisture", moisture);
   await page.press("Save");
@@ -133,7 +131,7 @@ const drop = (page, name, text) =>
   }, name, text);
 
 journey("a file dropped on any page goes where a chosen one goes, or is refused in words", async (page) => {
-  const { bytes } = await page.download(() => page.press("Save to a file"));
+  const { bytes } = await page.download(() => page.more("Export"));
   await page.press("Line");
   await drop(page, "dropped.haulm.json", String(bytes));
   await page.sees("was taken in from the file");
@@ -160,23 +158,11 @@ journey("the list goes out as a table in which nothing computes, and markup in a
   }
 });
 
-journey("a file of 100 MB and one nested a hundred thousand deep are refused", { hash: "#library", timeout: 300_000 }, async (page) => {
-  const folder = await mkdtemp(join(tmpdir(), "haulm-huge-"));
-  try {
-    const huge = join(folder, "huge.json");
-    const file = await openFile(huge, "w");
-    await file.truncate(100_000_000);
-    await file.close();
-    const deep = join(folder, "deep.json");
-    await writeFile(deep, `{"haulm":"library","version":1,"records":[${"[".repeat(100_000)}`);
-    const wide = join(folder, "wide.json");
-    await writeFile(wide, `{"haulm":"library","version":1,"records":[${"{},".repeat(1_000_000)}{}]}`);
-    for (const [path, words] of [[huge, "100000 kB"], [deep, "nests brackets"], [wide, "left out"]]) {
+journey("a file of 100 MB and one nested a hundred thousand deep are refused", { hash: "#library", timeout: 300_000 }, (page) =>
+  withUselessFiles(async (files) => {
+    for (const { path, words } of Object.values(files)) {
       await page.upload("#import", path);
       await page.sees(words, { wait: 60_000 });
     }
     assert.deepEqual(await list(page), []);
-  } finally {
-    await rm(folder, { recursive: true, force: true });
-  }
-});
+  }));

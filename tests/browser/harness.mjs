@@ -17,7 +17,8 @@
 //          await page.screenshot("dose-phone");                       // target/screenshots/dose-phone.png
 //        });
 //
-//   3. `node --test tests/browser/NAME.test.mjs`. Every journey has a browser and a storage of its own.
+//   3. `node --test tests/browser/NAME.test.mjs`. Every journey has a tab and, since its server has a port of its own, an origin with
+//      stores of its own. The browser goes from one journey to the next, which saves the seconds of starting it.
 //
 // A name is matched whole, else as part of exactly one name; several or none is an error that lists the names there are. Finders
 // wait up to fifteen seconds, which only a failure takes: a busy machine is no fault of the app. A journey fails by itself on any error in the console and on any request that leaves the origin; one
@@ -31,7 +32,7 @@ import { mkdir, mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promis
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
-import { test } from "node:test";
+import { after, test } from "node:test";
 import { fileURLToPath } from "node:url";
 import { By, Key } from "selenium-webdriver";
 import { launch } from "./engine.mjs";
@@ -59,15 +60,57 @@ const LIBRARIES = {
   axe: () => library("axe-core/axe.min.js"),
 };
 
+/** Browsers that wait for the next journey, by what they were started with. */
+const waiting = new Map();
+/** The origins of all journeys of this program: a tab of an earlier one is not foreign. */
+const origins = new Set();
+let ends = false;
+
+/** A browser for a journey: one that another journey has left, or a new one. `close` leaves it for the next. */
+async function borrow(options) {
+  if (options.record === false) return launch(options);
+  const { engine = "", lang = "" } = options;
+  const kind = `${engine} ${lang}`;
+  const free = waiting.get(kind) ?? [];
+  waiting.set(kind, free);
+  const left = free.pop();
+  if (left) return left;
+  const folder = await mkdtemp(join(tmpdir(), "haulm-"));
+  const launched = await launch({ ...options, folder }).catch(async (cause) => {
+    await rm(folder, TREE);
+    throw cause;
+  });
+  const quit = async () => {
+    await launched.close();
+    await rm(folder, TREE);
+  };
+  // Only where a tab can be had anew as it was at first.
+  const close = async () => {
+    try {
+      if (!launched.afresh) return await quit();
+      await launched.afresh();
+      free.push(lent);
+    } catch {
+      await quit();
+    }
+  };
+  const lent = { ...launched, close, quit };
+  return lent;
+}
+
 /**
- * A test with a browser of its own, closed and looked through for errors afterwards. Where the browser's driver falls silent, which
+ * A test with a tab of its own, closed and looked through for errors afterwards. Where the browser's driver falls silent, which
  * says nothing of the app, the journey is gone through once more from the start, and that is told; whatever else fails is never tried again.
  */
 export function journey(name, options, act) {
   if (typeof options === "function") [options, act] = [{}, options];
+  if (!ends) {
+    ends = true;
+    after(() => Promise.all([...waiting.values()].flat().map(({ quit }) => quit())));
+  }
   test(name, { timeout: options.timeout ?? 180_000 }, async (context) => {
     const once = async () => {
-      const page = await open(options);
+      const page = await open(options, borrow);
       try {
         await act(page);
         await page.assertClean();
@@ -95,12 +138,13 @@ export function journey(name, options, act) {
  * folder than dist/), `allow` (console errors that are meant), `record: false` (no logs, for timings), `load: false` (blank page), `engine`
  * (chromium, firefox or webkit, whatever HAULM_ENGINE says).
  */
-export async function open(options = {}) {
+export async function open(options = {}, start = launch) {
   const server = await serve(options.dir ?? DIST);
+  origins.add(server.origin);
   const folder = await mkdtemp(join(tmpdir(), "haulm-"));
   let engine;
   try {
-    engine = await launch({ ...options, folder });
+    engine = await start({ ...options, folder });
     const page = new Page(engine, server, folder, options);
     await page.look(options);
     if (options.load ?? true) await page.go(options.hash ?? "");
@@ -135,7 +179,7 @@ export const pause = (ms) => new Promise((done) => setTimeout(done, ms));
 
 /** One open page, with what a person can do there. */
 export class Page {
-  #look = { width: 1440, height: 900, scale: 1, touch: false, dark: false };
+  #look = { width: 1440, height: 900, scale: 1, touch: false, dark: false, forced: false };
   #complaints = [];
   #requests = [];
 
@@ -143,7 +187,7 @@ export class Page {
     Object.assign(this, { engine, server, folder, allow, driver: engine.driver, command: engine.command });
   }
 
-  /** Changes size, touch or scheme; what is not named stays. */
+  /** Changes size, touch, scheme or forced colours (Chromium only); what is not named stays. */
   async look(change) {
     for (const key of Object.keys(this.#look)) if (change[key] !== undefined) this.#look[key] = change[key];
     const { dark, ...rest } = this.#look;
@@ -280,6 +324,12 @@ export class Page {
     await found.click();
   }
 
+  /** Presses a button of the recipe that is behind ⋯. */
+  async more(name) {
+    if ((await this.run((e) => e.getAttribute("aria-expanded"), await this.css("#recipe-more-open"))) === "false") await this.click("#recipe-more-open");
+    await this.press(name, { within: await this.css("#recipe-more") });
+  }
+
   /** Puts a file into a file input; it may be hidden behind a button, so it is found by selector. */
   async upload(selector, path) {
     await (await this.css(selector)).sendKeys(resolve(path));
@@ -362,7 +412,7 @@ export class Page {
   /** Addresses asked for so far that are not this origin's, nor on this machine's own disk. */
   async foreign() {
     this.#requests.push(...(await this.engine.requests()));
-    const own = (url) => url.startsWith(`${this.server.origin}/`) || /^(data|blob|about|chrome|resource|moz-extension|devtools|file):/.test(url);
+    const own = (url) => [...origins].some((origin) => url.startsWith(`${origin}/`)) || /^(data|blob|about|chrome|resource|moz-extension|devtools|file):/.test(url);
     return this.#requests.filter((url) => !own(url));
   }
 

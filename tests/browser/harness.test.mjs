@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { test } from "node:test";
 import { launchFirefox } from "./firefox.mjs";
-import { open, until } from "./harness.mjs";
+import { journey, open, until } from "./harness.mjs";
 import { keystrokes, median } from "./measure.mjs";
 import { allOf } from "./program.mjs";
 
@@ -130,4 +130,21 @@ test("a driver of Firefox that gives no session is ended", async () => {
     else process.env.GECKODRIVER = own;
     await rm(folder, { recursive: true, force: true });
   }
+});
+
+// One browser goes from journey to journey.
+journey("a journey leaves a tab, a size, a scheme, a store and an error behind", { width: 390, height: 844, touch: true, dark: true, allow: [/left behind/] }, async (page) => {
+  await page.run(() => {
+    localStorage.left = "here";
+    console.error("left behind");
+  });
+  await page.slow(4);
+  await page.driver.switchTo().newWindow("tab");
+});
+
+journey("and the next one finds none of them", async (page) => {
+  assert.equal((await page.driver.getAllWindowHandles()).length, 1);
+  const found = await page.run(() => [localStorage.left ?? null, innerWidth, matchMedia("(prefers-color-scheme: dark)").matches, matchMedia("(pointer: coarse)").matches]);
+  assert.deepEqual(found, [null, 1440, false, false]);
+  assert.deepEqual(await page.complaints(), []);
 });

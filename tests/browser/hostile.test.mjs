@@ -11,18 +11,22 @@ import { holds, put } from "./pages.mjs";
 
 const link = (recipe) => `#open=${deflateRawSync(JSON.stringify(recipe)).toString("base64url")}`;
 
-/** Waits for the words; gives how long the page took, by its own clock. */
-const told = (page, act, words) =>
-  page.driver.executeAsyncScript(
-    `const [words, done] = arguments;
-     const began = performance.now();
-     ${act};
-     const look = () => document.body.textContent.includes(words) ? done(performance.now() - began) : performance.now() - began > 20000 ? done(null) : setTimeout(look, 5);
-     look();`,
-    words,
-  );
+/** Milliseconds that the page's main thread has worked, by the processor's clock: what else the machine runs does not count. */
+async function worked(page) {
+  const { metrics } = await page.command("Performance.getMetrics");
+  return 1000 * metrics.find(({ name }) => name === "TaskDuration").value;
+}
 
-journey("hostile links and drafts are refused within a second, and the next start is as quick", { timeout: 240_000, allow: [/favicon/] }, async (page) => {
+/** How long the page worked from `act` until the words were there, and nothing was left to do. */
+async function work(page, act, words) {
+  const began = await worked(page);
+  await act();
+  await page.sees(words, { wait: 60_000 });
+  await page.run(() => new Promise((done) => requestIdleCallback(done)));
+  return Math.round((await worked(page)) - began);
+}
+
+journey("hostile links and drafts are refused within a second of work, and the next start is as quick", { timeout: 240_000, allow: [/favicon/] }, async (page) => {
   await page.type("Board density", "702");
   await page.until(async () => assert.match(await page.run(() => localStorage["haulm/draft"] ?? ""), /702/));
   const open = await page.run(() => localStorage["haulm/draft"]);
@@ -30,28 +34,40 @@ journey("hostile links and drafts are refused within a second, and the next star
   const many = { ...draft, liquids: Array.from({ length: 500 }, (_, id) => ({ ...draft.liquids[0], id: id + 1 })) };
   const recipe = (over) => ({ haulm: "recipe", version: 1, name: "x", draft, ...over });
   const table = [];
+  await page.command("Performance.enable", { timeDomain: "threadTicks" });
   for (const [what, file, words] of [
     ["500 liquids", recipe({ draft: many }), "500 liquids; at most 12 are read"],
     ["a name of 5 000 letters", recipe({ name: "n".repeat(5_000) }), "A text of 5000 characters"],
     ["a note of 100 000 letters", recipe({ note: "n".repeat(100_000) }), "A text of 100000 characters"],
     ["a number of 50 000 digits", recipe({ draft: { ...draft, plain: { ...draft.plain, thickness: { text: "9".repeat(50_000), unit: "mm" } } } }), "A text of 50000 characters"],
   ]) {
-    const took = await told(page, `location.hash = ${JSON.stringify(link(file))}`, words);
-    table.push({ what: `link: ${what}`, ms: Math.round(took ?? 1e9), lost: (await page.run(holds, "field-board_density")) === "702" ? 0 : 1 });
+    const ms = await work(page, () => page.run((to) => (location.hash = to), link(file)), words);
+    table.push({ what: `link: ${what}`, ms, lost: (await page.run(holds, "field-board_density")) === "702" ? 0 : 1 });
     await page.press("Close");
   }
+  // A start is measured by the clock, so the least of three counts: a busy machine only adds. What a hostile draft takes beyond a sound one.
+  const start = async (text) => {
+    await page.run((text) => (localStorage["haulm/draft"] = text), text);
+    const began = Date.now();
+    await page.reload();
+    await page.css("#field-board_density");
+    return Date.now() - began;
+  };
+  const least = async (text, enough) => {
+    let best = Infinity;
+    for (let time = 0; time < 3 && best > enough; time++) best = Math.min(best, await start(text));
+    return best;
+  };
+  const sound = await least(await page.run(() => localStorage["haulm/draft"]), 0);
+  console.log(`a start with a sound draft: ${sound} ms`);
   for (const [what, text] of [
     ["500 liquids", JSON.stringify({ ...JSON.parse(open), draft: many })],
     ["a later version", JSON.stringify({ ...JSON.parse(open), version: 9 })],
     ["half a text", open.slice(0, 300)],
     ["an empty text", ""],
   ]) {
-    await page.driver.get(`${page.server.url}icon.svg`);
-    await page.run((text) => (localStorage["haulm/draft"] = text), text);
-    await page.go();
-    const began = Date.now();
-    await page.css("#field-board_density");
-    table.push({ what: `draft: ${what}`, ms: Date.now() - began, lost: 0 });
+    const ms = (await least(text, sound + 1000)) - sound;
+    table.push({ what: `draft: ${what}`, ms, lost: 0 });
     // It is set aside, as it was, and told.
     const aside = await page.run(() => Object.entries(localStorage).filter(([key]) => key.startsWith("haulm/aside/")).map(([, text]) => text));
     assert.ok(aside.includes(text), what);
@@ -67,8 +83,8 @@ journey("each file that cannot be read is told by what is wrong with it", { hash
   const folder = await mkdtemp(join(tmpdir(), "haulm-hostile-"));
   try {
     for (const [name, text, words] of [
-      ["empty.json", "", "breaks off"],
-      ["twice.json", '{"haulm":"recipe","version":1,"version":1,"draft":{}}', "is there twice"],
+      ["empty.json", "", "The file is empty."],
+      ["twice.json", '{"haulm":"recipe","version":1,"version":1,"draft":{}}', "has the key “version” twice"],
       ["list.json", "[]", "is not from Haulm"],
     ]) {
       await writeFile(join(folder, name), text);

@@ -39,6 +39,21 @@ export function putRecords(entries) {
   });
 }
 
+/** Whether the database has the open recipe with this text as an entry. */
+export function drafted(text) {
+  return new Promise((done, fail) => {
+    const asked = indexedDB.open("haulm");
+    asked.onerror = () => fail(asked.error);
+    asked.onsuccess = () => {
+      const found = asked.result.transaction("drafts").objectStore("drafts").get("haulm/draft");
+      found.onsuccess = () => {
+        asked.result.close();
+        done(String(found.result).includes(`"${text}"`));
+      };
+    };
+  });
+}
+
 /** Clears all that the browser keeps of the app. */
 export function forget() {
   localStorage.clear();
@@ -63,6 +78,8 @@ export function named(root, roles) {
   const names = [];
   for (const role of roles) {
     window.TestingLibraryDom.queryAllByRole(root ?? document.body, role, {
+      // Names are collected before the hidden ones would be left out, which takes most of the time.
+      hidden: true,
       name: (name, element) => {
         if (!elements.includes(element)) {
           elements.push(element);

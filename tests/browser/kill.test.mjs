@@ -9,7 +9,7 @@ import { join } from "node:path";
 import { test } from "node:test";
 import { launch } from "./engine.mjs";
 import { DIST, pause, until } from "./harness.mjs";
-import { records } from "./inpage.mjs";
+import { drafted, records } from "./inpage.mjs";
 import { serve } from "./server.mjs";
 
 /** Fifty in the long run: HAULM_KILLS=50. */
@@ -37,7 +37,7 @@ test(`every save told as done outlasts ${TIMES} kills`, { timeout: 60_000 + TIME
       const run = (act, ...args) => driver.executeScript(`return (${act})(...arguments)`, ...args);
       const kept = async () => Object.keys(await run(records)).filter((key) => key.startsWith("haulm/revision/"));
       await driver.get(server.url);
-      await until(() => run(() => document.querySelector("#recipe-name") !== null), 20_000);
+      await until(() => run(() => document.querySelector("#recipe-name") !== null), 60_000);
       if (typed !== null) {
         const shown = () => run(() => document.querySelector('[data-field="fibre_moisture"]').value);
         back += (await shown()) === typed ? 0 : 1;
@@ -59,7 +59,7 @@ test(`every save told as done outlasts ${TIMES} kills`, { timeout: 60_000 + TIME
           box.dispatchEvent(new Event("input", { bubbles: true }));
           box.dispatchEvent(new Event("change", { bubbles: true }));
           const name = document.querySelector("#recipe-name");
-          [...document.querySelectorAll(".head .primary")][0].click();
+          [...document.querySelectorAll(".title .primary")][0].click();
           return name.value;
         }, String(density));
       await save(600 + time);
@@ -74,7 +74,7 @@ test(`every save told as done outlasts ${TIMES} kills`, { timeout: 60_000 + TIME
         box.dispatchEvent(new Event("change", { bubbles: true }));
       }, typed);
       await until(() => run((typed) => JSON.parse(localStorage["haulm/draft"]).draft.plain.fibre_moisture.text === typed, typed));
-      await pause(100);
+      await until(() => run(drafted, typed));
       // And one more that nobody was told of: it may be there or not, but never by half.
       await save(600.5 + time);
       await pause(Math.random() * 20);

@@ -10,8 +10,10 @@ const NAME = "Example: wheat straw, pMDI, 15 mm";
 
 /** How the recipe on the page stands to the library. */
 const stands = async (page) => page.run((e) => e.textContent, await page.css("#save-state"));
-const saved = (page, revision) =>
-  page.until(async () => assert.match(await stands(page), new RegExp(`^Revision ${revision} · Saved at \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d$`)));
+const saved = (page, revision, remark) =>
+  page.until(async () => assert.match(await stands(page), new RegExp(`^Revision ${revision} · Saved at \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d${remark ? ` · ${remark}` : ""}$`)));
+
+const changed = (revision) => new RegExp(`^Revision ${revision} · \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d · unsaved changes$`);
 
 /** The names in the list, in its order. */
 const names = (page) => page.run(() => [...document.querySelectorAll(".lines h2")].map((h) => h.textContent.trim()));
@@ -27,7 +29,7 @@ const revisions = async (page) => Object.keys(await stored(page)).filter((key) =
 /** Saves a new recipe under each of these names. */
 async function shelve(page, ...all) {
   for (const name of all) {
-    await page.press("New recipe");
+    await page.more("New recipe");
     await page.type("Name", name);
     await page.press("Save");
     await saved(page, 1);
@@ -50,14 +52,14 @@ journey("a recipe is saved, survives a reload, opens again, and an older revisio
   await page.press("Save");
   await saved(page, 1);
   await page.type("Board density", "702,5");
-  await page.until(async () => assert.equal(await stands(page), "Revision 1 · Changed since it was saved"));
+  await page.until(async () => assert.match(await stands(page), changed(1)));
   await (await page.field("Board density")).sendKeys(Key.chord(Key.CONTROL, "s"));
   await saved(page, 2);
   assert.equal((await revisions(page)).length, 2, "each save is a record of its own");
   // What was typed can still be taken back; that it was saved is not.
-  await page.press("Undo");
-  await page.until(async () => assert.equal(await stands(page), "Revision 2 · Changed since it was saved"));
-  await page.press("Redo");
+  await page.more("Undo");
+  await page.until(async () => assert.match(await stands(page), changed(2)));
+  await page.more("Redo");
   await saved(page, 2);
   await page.reload();
   await page.holds("Board density", "702,5");
@@ -86,14 +88,14 @@ journey("what is typed is there after a crash, saved or not", async (page) => {
 journey("a remark on a save survives a reload, stands in the history and is not said of the next one", async (page) => {
   const unfold = () => page.run(() => document.querySelectorAll("details").forEach((fold) => (fold.open = true)));
   await unfold();
-  await page.type("Remark on the next save", "=drier straw");
+  await page.type("Change note for the next save", "=drier straw");
   await page.until(async () => assert.match((await stored(page))["haulm/draft"], /"remark":"=drier straw"/));
   await page.reload();
   await unfold();
-  await page.holds("Remark on the next save", "=drier straw");
+  await page.holds("Change note for the next save", "=drier straw");
   await page.press("Save");
-  await saved(page, 1);
-  await page.holds("Remark on the next save", "");
+  await saved(page, 1, "=drier straw");
+  await page.holds("Change note for the next save", "");
   await page.type("Fibre moisture", "6");
   await page.press("Save");
   await saved(page, 2);
@@ -101,19 +103,19 @@ journey("a remark on a save survives a reload, stands in the history and is not 
   await page.until(async () => assert.equal((await names(page)).length, 1));
   const name = (await names(page))[0].replace(" on the recipe page", "");
   await page.press(`History ${name}`);
-  const remarks = () => page.run(() => [...document.querySelectorAll(".revisions > li")].map((row) => row.querySelector(".remark")?.textContent ?? ""));
-  await page.until(async () => assert.deepEqual(await remarks(), ["", "=drier straw"]));
+  const rows = () => page.run(() => [...document.querySelectorAll(".revisions .revision")].map((row) => row.textContent.replace(/\d\d:\d\d/, "TIME")));
+  await page.until(async () => assert.deepEqual(await rows(), ["Revision 2 · TIME", "Revision 1 · TIME · =drier straw"]));
 });
 
 journey("a save asks for a name, at the name's box", async (page) => {
-  await page.press("New recipe");
+  await page.more("New recipe");
   await page.press("Save");
-  await page.sees("The name is still empty.");
+  await page.sees("The name is blank.");
   assert.equal(await page.run(() => document.activeElement.id), "recipe-name");
   assert.deepEqual(await revisions(page), []);
   await page.keys("Straw 18", Key.ENTER);
   await saved(page, 1);
-  await page.seesNot("The name is still empty.");
+  await page.seesNot("The name is blank.");
 });
 
 journey("recipes are searched as one types, sorted, renamed, copied, removed and put back", async (page) => {
@@ -183,7 +185,7 @@ journey("renaming and removing the recipe on the page is followed there", async 
 journey("opening another recipe can be taken back, with what was not saved", async (page) => {
   await shelve(page, "Straw A");
   await page.press("Recipe");
-  await page.press("New recipe");
+  await page.more("New recipe");
   await page.type("Name", "Half done");
   await page.type("Fibre moisture", "3.5");
   await page.press("Library");

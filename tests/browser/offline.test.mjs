@@ -1,16 +1,12 @@
-// With no network: the app opens and works, a newer version waits to be asked for, and one file runs from a stick.
+// With no network: the app opens and works, and a newer version waits to be asked for.
 
 import assert from "node:assert/strict";
-import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { cp, mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { dirname, join, resolve } from "node:path";
+import { join } from "node:path";
 import { test } from "node:test";
-import { fileURLToPath, pathToFileURL } from "node:url";
 import { DIST, journey, open } from "./harness.mjs";
-
-const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 
 /** The app's files are kept, and the worker answers for this page. */
 const kept = (page) => page.until(() => page.run(() => navigator.serviceWorker.controller !== null));
@@ -134,23 +130,5 @@ journey("it can be installed, and opens by the page's other name and with a quer
     await page.driver.get(`${page.server.url}${name}#library`);
     await page.started();
     await page.byRole("heading", "Library");
-  }
-});
-
-test("one file runs by file:// with the line cut, and keeps a recipe", { timeout: 300_000 }, async () => {
-  execFileSync(process.execPath, [join(ROOT, "tests/tool/one-file.mjs")], { stdio: "pipe" });
-  const page = await open({ load: false });
-  try {
-    await page.server.close();
-    await page.driver.get(pathToFileURL(join(ROOT, "target/one-file/haulm.html")).href);
-    await page.type("Board density", "704");
-    await page.press("Save");
-    await page.until(async () => assert.match(await page.run((e) => e.textContent, await page.css("#save-state")), /^Revision 1 · Saved/));
-    await page.driver.navigate().refresh();
-    await page.until(async () => assert.equal(await density(page), "704"));
-    assert.equal(await page.run(() => Object.keys(localStorage).every((key) => key.startsWith("haulm/"))), true);
-    await page.assertClean();
-  } finally {
-    await page.close();
   }
 });

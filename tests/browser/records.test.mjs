@@ -4,12 +4,14 @@ import assert from "node:assert/strict";
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { journey, pause } from "./harness.mjs";
+import { inflateRawSync } from "node:zlib";
+import { journey, Key } from "./harness.mjs";
 
 /** How the recipe on the page stands to the library. */
 const saved = (page, revision) =>
   page.until(async () => assert.match(await page.run((e) => e.textContent, await page.css("#save-state")), new RegExp(`^Revision ${revision} · Saved`)));
 const link = (page) => page.until(async () => {
+  if (!(await page.run(() => document.querySelector("#link")))) await page.click("#share-open");
   const value = await page.run((e) => e.value, await page.css("#link"));
   assert.match(value, /#open=[\w-]+$/);
   return value;
@@ -45,14 +47,17 @@ journey("a library goes to a file, into an empty browser, and twice adds nothing
 
 journey("a link opens the recipe that it holds, by address and pasted; a damaged one says so", async (page) => {
   await page.type("Board density", "711");
-  await (await page.css(".head details summary")).click();
+  await page.click("#share-open");
   await page.until(async () => {
-    const svg = await page.run((e) => e.getBoundingClientRect().width, await page.css(".pass-on .code"));
+    const svg = await page.run((e) => e.getBoundingClientRect().width, await page.css("#share .code"));
     assert.ok(svg > 100, `the code is ${svg} px wide`);
   });
   // The link follows what is typed after a moment.
-  await pause(900);
-  const made = await link(page);
+  const made = await page.until(async () => {
+    const now = await link(page);
+    assert.match(String(inflateRawSync(Buffer.from(now.split("#open=")[1], "base64url"))), /"711"/);
+    return now;
+  });
   await page.screenshot("link-and-code");
   await page.axe();
   const size = made.length;
@@ -74,32 +79,80 @@ journey("a link opens the recipe that it holds, by address and pasted; a damaged
   await page.sees("There is no recipe in this link, or it was cut off on the way.");
 });
 
-journey("revisions stand side by side with what changed in the doses, and one is released", async (page) => {
-  await page.press("Save");
-  await saved(page, 1);
-  await page.type("Board density", "720");
-  await page.press("Save");
-  await saved(page, 2);
+journey("any two revisions stand side by side with what changed in the doses", async (page) => {
+  for (const [at, density] of ["680", "720", "740"].entries()) {
+    await page.type("Board density", density);
+    await page.press("Save");
+    await saved(page, at + 1);
+  }
   await page.press("Library");
   await page.press("History");
-  await page.press("What changed since");
+  const rows = () => page.run(() => [...document.querySelectorAll(".differences tr")].map((row) => [...row.cells].map((cell) => cell.textContent)));
+  await page.press("Show differences");
   await page.sees("What was typed differently");
   await page.sees("What that does");
-  const rows = await page.run(() => [...document.querySelectorAll(".differences tr")].map((row) => [...row.cells].map((cell) => cell.textContent)));
-  assert.ok(rows.some(([name, , now]) => name.startsWith("Board density") && now.startsWith("720")), JSON.stringify(rows));
-  assert.ok(rows.some(([name, before, now]) => name.startsWith("Mat weight") && before !== now), JSON.stringify(rows));
+  const reads = async (before, now) => {
+    const all = await rows();
+    assert.ok(all.some(([name, was, is]) => name.startsWith("Board density") && was.startsWith(before) && is.startsWith(now)), JSON.stringify(all));
+    assert.ok(all.some(([name, was, is]) => name.startsWith("Mat weight") && was !== is), JSON.stringify(all));
+  };
+  // The latest and the one before it, at first.
+  await page.until(() => reads("720", "740"));
+  const option = await page.run(() => [...document.querySelectorAll(".compare-two select:first-of-type option")].map((each) => each.textContent));
+  assert.match(option[2], /^Revision 1 · /);
+  await page.choose("Compare", option[2]);
+  await page.until(() => reads("680", "740"));
+  await page.choose("with", option[1]);
+  await page.until(() => reads("680", "720"));
+  // The later one stands second, whichever was chosen first.
+  await page.choose("Compare", option[0]);
+  await page.until(() => reads("720", "740"));
   await page.screenshot("side-by-side");
   await page.axe();
+});
+
+journey("a release says who and when, stays after the next save, and can be withdrawn", async (page) => {
+  await page.run(() => document.querySelectorAll("details").forEach((fold) => (fold.open = true)));
+  await page.press("Settings");
+  await page.type("Your initials", "JK");
+  await page.keys(Key.ESCAPE);
+  await page.type("Board density", "720");
+  await page.type("Change note for the next save", "drier straw");
+  await page.press("Save");
+  await saved(page, 1);
+  const text = async (selector) => page.run((e) => e.textContent, await page.css(selector));
+  assert.match(await text("#save-state"), /^Revision 1 · Saved at \d{4}-\d\d-\d\d \d\d:\d\d · JK · drier straw$/);
+  await page.press("Library");
+  await page.sees("· JK · drier straw");
   await page.press("Release for the line");
-  await page.sees("is released for the line");
-  await page.sees("released");
+  await page.sees("Revision 1 of “Example: wheat straw, pMDI, 15 mm” is released for the line.");
+  const released = /^Revision 1 released by JK, \d{4}-\d\d-\d\d$/;
+  await page.until(async () => assert.match(await text(".line > .badge"), released));
   // At the line nothing else runs unseen.
   await page.press("Line");
   await page.seesNot("Not what was released.");
   await page.press("Recipe");
+  await page.until(async () => assert.match(await text("#release-state"), released));
   await page.type("Board density", "725");
+  await page.press("Save");
+  await saved(page, 2);
+  await page.until(async () => assert.match(await text("#release-state"), released));
   await page.press("Line");
   await page.sees("Not what was released.");
+  await page.press("Library");
+  await page.until(async () => assert.match(await text(".line > .badge"), released));
+  await page.axe();
+  await page.press("History");
+  await page.press("Withdraw release Example: wheat straw, pMDI, 15 mm");
+  await page.sees("Release of “Example: wheat straw, pMDI, 15 mm”, Revision 1, withdrawn.");
+  await page.press("Recipe");
+  await page.until(async () => assert.equal(await page.run((e) => e.hidden, await page.css("#release-state")), true));
+  await page.reload();
+  await page.press("Library");
+  await page.press("History");
+  await page.sees("release withdrawn by JK, ");
+  await page.press("Line");
+  await page.seesNot("Not what was released.");
 });
 
 journey("two heads of one recipe are made one, thing by thing", async (page) => {
@@ -130,11 +183,111 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
   await page.axe();
   await page.press("Make them one");
   await page.sees("is one again");
-  await page.press("Open Example: wheat straw, pMDI, 15 mm");
+  // The page showed one of the two. It shows the merged one now, and goes on from there.
+  await page.press("Recipe");
+  const holds = (field, text) => page.until(async () => assert.equal(await page.run((e) => e.value, await page.css(`[data-field="${field}"]`)), text));
+  await saved(page, 3);
+  await holds("board_density", "720");
+  await holds("board_moisture", "9");
+  await page.type("Board density", "725");
+  await page.press("Save");
+  await saved(page, 4);
+  await page.press("Library");
+  await page.seesNot("Several versions stand side by side");
+});
+
+journey("a save never goes over a revision that came meanwhile without asking", async (page) => {
+  const name = "Example: wheat straw, pMDI, 15 mm";
+  await page.press("Save");
+  await saved(page, 1);
+  const first = await page.records();
+  await page.type("Board density", "720");
+  await page.press("Save");
+  await saved(page, 2);
+  const other = await page.records();
+  // Here only revision 1 is known, and something is typed, when revision 2 comes in from elsewhere.
+  const behind = async (moisture) => {
+    await page.forget();
+    await page.putRecords(Object.entries(first));
+    await page.reload();
+    await page.press("Library");
+    await page.press(`Open ${name}`);
+    await saved(page, 1);
+    await page.type(await page.css('[data-field="board_moisture"]'), moisture);
+    await page.putRecords(Object.entries(other));
+    await page.run(() => dispatchEvent(new Event("focus")));
+    await page.sees("Revision 2 was saved after Revision 1.");
+  };
+  const count = async () => Object.keys(await page.records()).length;
+  await behind("9");
+  await page.axe();
+  await page.press("Save");
+  await page.sees("Not saved: Revision 2 was saved after Revision 1, which this page started from.");
+  assert.equal(await count(), 2);
+  await page.press("Compare with Revision 2");
+  const table = await page.byRole("region", "What was typed differently");
+  await page.sees("On this page", { within: table });
+  await page.sees("Board density", { within: table });
+  await page.screenshot("save-question");
+  await page.axe();
+  await page.look({ width: 390, height: 844 });
+  await page.assertNoSideways();
+  await page.screenshot("save-question-390");
+  await page.look({ dark: true });
+  await page.screenshot("save-question-390-dark");
+  await page.look({ width: 1440, height: 900, dark: false });
+  // Put on top it follows both, and one head is left.
+  await page.press("Save on top of Revision 2");
+  await saved(page, 3);
+  await page.seesNot("Not saved:");
+  await page.press("Library");
+  await page.sees("1 recipe");
+  await page.seesNot("Several versions stand side by side");
+
+  await behind("8");
+  await page.more("Save as new recipe");
+  await saved(page, 1);
+  await page.press("Library");
+  await page.sees("2 recipes");
+  await page.sees(`Copy of ${name}`);
+  await page.seesNot("Several versions stand side by side");
+
+  // Without asking: what is newer is opened, and what was typed is set aside.
+  await behind("6");
+  await page.press("Open Revision 2");
+  await saved(page, 2);
+  await page.until(async () => assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_density"]')), "720"));
+  await page.press("Library");
+  await page.sees("Unsaved work");
+});
+
+journey("a binder system applied to a saved recipe does not make another recipe of it without asking", async (page) => {
+  const name = "Example: wheat straw, pMDI, 15 mm";
+  await page.press("Save");
+  await saved(page, 1);
+  await page.press("Binder systems");
+  await page.press("Use in the recipe: UF");
+  await page.press("Recipe");
+  await page.press("Save");
+  await page.sees("Not saved: the binder is now UF resin, not pMDI.");
+  assert.equal(Object.keys(await page.records()).length, 1);
+  await page.axe();
+  // Seen by what they are: the resin replaces the isocyanate, the wax is the same wax.
+  await page.press("Compare with Revision 1");
+  const rows = () => page.run(() => [...document.querySelectorAll(".differences tr")].map((row) => [...row.cells].map((cell) => cell.textContent)));
   await page.until(async () => {
-    assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_density"]')), "720");
-    assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_moisture"]')), "9");
+    const all = await rows();
+    assert.ok(all.some(([what, was, is]) => what === "Binder, replaced" && was === "pMDI" && is === "UF resin"), JSON.stringify(all));
+    assert.ok(!all.some(([what, was, is]) => what === "Wax emulsion" && [was, is].includes("not in the recipe")), JSON.stringify(all));
   });
+  await page.press("Save as new recipe", { within: await page.css(".save-question .finding") });
+  await saved(page, 1);
+  await page.press("Library");
+  await page.sees("2 recipes");
+  await page.press(`Open ${name}`);
+  await page.press("Recipe");
+  await saved(page, 1);
+  await page.until(async () => assert.equal(await page.run(() => document.querySelector(".card h4").textContent.trim()), "pMDI"));
 });
 
 journey("a fault of the program offers what is kept as a file, and starts again", { allow: [/unreachable/] }, async (page) => {

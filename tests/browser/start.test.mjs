@@ -42,6 +42,35 @@ journey("it reflows at 320 px", { width: 320, height: 640 }, async (page) => {
   await page.assertNoSideways();
 });
 
+for (const [what, text] of Object.entries({ missing: null, "no script": "this is <no> script" })) {
+  test(`where start.js is ${what}, the page says so after a while`, async () => {
+    const dir = await mkdtemp(join(tmpdir(), "haulm-dist-"));
+    try {
+      await cp(DIST, dir, { recursive: true });
+      if (text === null) await rm(join(dir, "start.js"));
+      else await writeFile(join(dir, "start.js"), text);
+      const page = await open({ dir, load: false });
+      try {
+        await page.driver.get(page.server.url);
+        assert.equal(await (await page.css("#start-state")).isDisplayed(), true);
+        const late = await page.css("#start-late");
+        assert.equal(await late.isDisplayed(), false, "not before the wait is over");
+        // The wait of the sheet itself, in a hundredth of the time.
+        await page.command("Animation.enable");
+        await page.command("Animation.setPlaybackRate", { playbackRate: 100 });
+        await page.until(() => late.isDisplayed());
+        assert.equal(await (await page.css("#start-state")).isDisplayed(), false, "nothing loads any more");
+        await page.axe();
+        await page.screenshot("start-late");
+      } finally {
+        await page.close();
+      }
+    } finally {
+      await rm(dir, { recursive: true, force: true });
+    }
+  });
+}
+
 test("where the program does not arrive, the page says so", async () => {
   const dir = await mkdtemp(join(tmpdir(), "haulm-dist-"));
   try {
@@ -51,6 +80,7 @@ test("where the program does not arrive, the page says so", async () => {
     try {
       await page.driver.get(page.server.url);
       await page.sees("Haulm did not start");
+      await page.seesNot("Haulm has not started");
       await page.axe();
       await page.screenshot("start-failed");
       assert.notDeepEqual(await page.complaints(), []);

@@ -3,8 +3,8 @@
 import assert from "node:assert/strict";
 import { Key, journey } from "./harness.mjs";
 
-/** The liquids of the recipe, by their cards. */
-const liquids = (page) => page.run(() => [...document.querySelectorAll(".card h4")].map((h) => h.textContent.trim()));
+/** The liquids of the recipe, by their rows. */
+const liquids = (page) => page.run(() => [...document.querySelectorAll("tr.liquid:not(.water) .name b")].map((h) => h.textContent.trim()));
 const has = async (page, ...expected) => {
   await page.press("Recipe");
   await page.until(async () => assert.deepEqual(await liquids(page), expected));
@@ -22,7 +22,7 @@ journey("a typical system says what is in it, marked and with its source, and go
   await page.press("Use in the recipe: UF");
   await page.sees("The recipe now has the liquids of «UF».");
   await has(page, "UF resin", "Ammonium sulfate solution", "Urea solution", "Wax emulsion");
-  await page.press("Undo", { within: await page.css(".head") });
+  await page.more("Undo");
   await has(page, "pMDI", "Wax emulsion");
   await page.press("Binder systems");
   await page.press("Add to the recipe: Soy-based");
@@ -74,7 +74,7 @@ journey("values are shown in the units chosen, and a recipe without liquids has 
   await page.choose("Units", "US customary");
   await page.sees("10.68 lb/US gal", { within: await page.byRole("region", "UF") });
   await page.press("Recipe");
-  await page.press("New recipe");
+  await page.more("New recipe");
   await page.press("Binder systems");
   await page.sees("The recipe has no liquids to save.");
   assert.equal(await page.run(() => document.getElementById("system-name").checkVisibility()), false);

@@ -33,7 +33,7 @@ async function everywhere(page, handles, boxes, texts) {
     try {
       await until(async () => {
         for (const [at, box] of boxes.entries()) assert.equal(await page.run(holds, box), texts[at]);
-      }, 3000);
+      });
     } catch (cause) {
       wrong.push(cause.message.split("\n").join(" "));
     }

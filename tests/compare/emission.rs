@@ -117,6 +117,25 @@ fn limits_carry_their_regulation() {
     assert_eq!(eu.from, "2026-08-06");
 }
 
+/// Source: the molar volume of an ideal gas at 23 °C and 101.325 kPa, 24.301 L/mol (CODATA R), and 30.026 g/mol: 0.1 mg/m³ is 0.0809 ppm;
+/// the other way gives back what was entered, at any temperature.
+#[test]
+fn ppm_and_milligrams_convert_in_both_directions() {
+    use EmissionField::{AirTemperature, Concentration, MassConcentration};
+    let ppm = |milligram: &str, celsius: &str| {
+        let found = sheet(&entries(&[(MassConcentration, milligram), (AirTemperature, celsius)]));
+        found.share.unwrap().unwrap().get::<part_per_million>()
+    };
+    near(ppm("0.1", "23"), 0.0809, 5e-5);
+    for celsius in ["-10", "23", "40"] {
+        let text = format!("{}", ppm("0.124", celsius));
+        let back = sheet(&entries(&[(Concentration, &text), (AirTemperature, celsius)]));
+        near(back.concentration.unwrap().unwrap().get::<milligram_per_cubic_meter>(), 0.124, 1e-9);
+    }
+    assert_eq!(sheet(&entries(&[(Concentration, "0.1")])).share, None);
+    assert_eq!(sheet(&entries(&[(MassConcentration, "much")])).share, None);
+}
+
 fn entries(typed: &[(EmissionField, &str)]) -> EmissionEntries {
     let mut entries = EmissionEntries::default();
     for (field, text) in typed {

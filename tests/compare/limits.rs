@@ -100,6 +100,9 @@ fn the_edges_of_a_map_are_refined_to_a_thousandth_of_the_axis() {
     let near = |at: f64, expected: f64| (at - expected).abs() <= EDGE * (across.to - across.from);
     let on_limit = found.edges.iter().filter(|piece| piece.iter().all(|point| near(point.0, flow(11.5)))).count();
     assert_eq!(on_limit, 8, "{:?}", found.edges);
+    // The hatching has the same places: one a row, where the dryer ends.
+    let along: Vec<f64> = found.level.iter().flatten().copied().filter(|x| near(*x, flow(11.5))).collect();
+    assert_eq!(along.len(), 9, "{:?}", found.level);
     // Each edge lies between two different states.
     let mut variation = Variation::new(&case);
     let mut standing =

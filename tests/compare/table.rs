@@ -1,18 +1,23 @@
 //! What is taken away is what was worked out.
 
 use calamine::{Data, Reader, Xlsx};
+use haulm::domain::balance::machine::Machine;
 use haulm::domain::compare::Output;
+use haulm::domain::compare::feasibility::Obstacle;
 use haulm::domain::compare::side::{ComparedSystem, side_by_side, with_liquids};
+use haulm::domain::compare::sweep::{Axis, EDGE, sweep};
 use haulm::domain::compare::uncertainty::instrument::sources;
 use haulm::domain::compare::uncertainty::monte_carlo::MonteCarloRun;
 use haulm::domain::compare::uncertainty::study::{RequestedFigure, Study};
 use haulm::domain::recipe::binder_system::SystemKey;
-use haulm::domain::{Figure, example};
-use haulm::quantity::Units;
+use haulm::domain::{Entry, Field, Figure, example};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::UnitSystem;
+use haulm::quantity::{Unit, Units};
 use haulm::record::table::{Cell, to_csv, to_xlsx};
-use haulm::ui::table::{FigureUncertainty, assumptions, shares, side_by_side as table, stacked, uncertainty};
+use haulm::ui::table::{
+    FigureUncertainty, SweepHead, assumptions, sensitivity, shares, side_by_side as table, stacked, uncertainty,
+};
 use haulm::ui::text::{Context, ENGLISH};
 use std::io::Cursor;
 
@@ -60,6 +65,48 @@ fn the_spreadsheet_holds_every_value_in_its_unit() {
         let assumed = book.worksheet_range("Assumptions").unwrap();
         assert!(assumed.height() > 40, "{}", assumed.height());
     }
+}
+
+/// Limits go out beside the values that they hold for, and where they begin, narrowed down; read back by a library.
+#[test]
+fn a_sweep_goes_out_with_its_limits() {
+    let mut draft = example();
+    for (field, text, unit) in
+        [(Field::FibreSupply, "11.5", Unit::TonnePerHour), (Field::FibreFlow, "8", Unit::TonnePerHour)]
+    {
+        *draft.entry_mut(field).unwrap() = Entry::typed(text, unit);
+    }
+    let system = ComparedSystem::new("=pMDI", draft);
+    let case = system.case().unwrap();
+    let base = |tonnes: f64| Unit::TonnePerHour.to_base(tonnes);
+    let axis = Axis { field: Field::FibreFlow, from: base(6.0), to: base(16.0), points: 11 };
+    let output = Output::Figure(Figure::FinishedVolume);
+    let swept = sweep(case, &axis, &[output]);
+    let units = Units::default();
+    let context = Context { units: &units, draft: &system.draft, currency: "€" };
+    let head = SweepHead { input: ("Fibre flow", Field::FibreFlow.kind()), output: ("Volume", output.kind()) };
+    let level = Some(3.0);
+    let systems = [(system.name.as_str(), Ok(&swept)), ("level", Err(level))];
+    let made = sensitivity(head, &swept.inputs, &systems, &ENGLISH, &context);
+    let mut book: Xlsx<_> = Xlsx::new(Cursor::new(to_xlsx(std::slice::from_ref(&made)))).unwrap();
+    let sheet = book.worksheet_range(ENGLISH.compare.page.sweep).unwrap();
+    let text = |row: u32, column: u32| sheet.get_value((row, column)).map(ToString::to_string).unwrap_or_default();
+    let limit = (ENGLISH.compare.obstacle)(Obstacle::OverLimit(Machine::FibreSupply));
+    for row in 1..=11_u32 {
+        let tonnes = f64::from(row) + 5.0;
+        assert_eq!(text(row, 2).contains(limit), tonnes > 11.5, "{tonnes} t/h: {}", text(row, 2));
+        let Some(Data::Float(value)) = sheet.get_value((row, 1)) else { panic!("row {row} has a value") };
+        let unit = units.unit(output.kind());
+        assert_eq!(*value, unit.from_base(swept.outputs[0][row as usize - 1].unwrap()));
+        assert_eq!(text(row, 4), "");
+    }
+    let edge = (12..20).find(|row| text(*row, 0).ends_with(limit)).unwrap();
+    let Some(Data::Float(from)) = sheet.get_value((edge, 1)) else { panic!("where it begins") };
+    let unit = units.unit(Field::FibreFlow.kind());
+    assert!((unit.to_base(*from) - base(11.5)).abs() <= EDGE * (axis.to - axis.from), "{from}");
+    // No name runs as a formula.
+    assert!(book.worksheet_formula(ENGLISH.compare.page.sweep).unwrap().is_empty());
+    assert!(to_csv(&made, DecimalMark::Point).contains("\"'=pMDI: "));
 }
 
 #[test]

@@ -281,6 +281,8 @@ fn refused(refusal: &Refusal) -> String {
         Refusal::TooLong { key, length, limit } => {
             format!("a text of {length} characters under \"{key}\"; at most {limit} are read")
         }
+        Refusal::Empty => "this is empty".to_owned(),
+        Refusal::DuplicateKey { key } => format!("the key \"{key}\" is there twice"),
         Refusal::NotJson { at, cut_short: true } => {
             format!("line {}, column {}: the file breaks off", at.line, at.column)
         }

@@ -242,7 +242,7 @@ fn each_saved_recipe_that_is_selected_gets_a_revision_of_its_own() {
     }
     for untouched in [other, left_out] {
         let recipe = library.revision(untouched).unwrap().recipe();
-        assert_eq!(library.recipe(recipe).unwrap().head.id, untouched);
+        assert_eq!(library.recipe(recipe).unwrap().head.summary.id, untouched);
     }
     // Entered a second time nothing changes.
     let heads: Vec<_> = entered.iter().map(|(_, new)| *new).collect();

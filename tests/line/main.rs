@@ -3,6 +3,9 @@
 
 #[path = "../support/mod.rs"]
 mod support;
+#[macro_use]
+#[path = "../support/words.rs"]
+mod words;
 
 mod catch_test;
 mod changeover;

@@ -1,6 +1,7 @@
 //! Every message of the line in words: a snapshot of each, and what holds for all of them.
 
 use super::mill::Mill;
+use crate::words::{sound, written};
 use haulm::domain::line::changeover::Stop;
 use haulm::domain::line::step::{Change, Pipe, StepReason};
 use haulm::domain::line::{
@@ -15,7 +16,7 @@ use haulm::domain::{Grade, LiquidId, work_out};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::{Amount, Kind, Moisture, Solids, Unit, Units};
-use haulm::ui::text::{Context, ENGLISH, LineContext, Message};
+use haulm::ui::text::{Context, ENGLISH, LineContext};
 use std::collections::BTreeSet;
 use std::fmt::Write;
 use uom::si::f64::{MassRate, Ratio, Volume};
@@ -23,40 +24,9 @@ use uom::si::mass_rate::kilogram_per_second;
 use uom::si::ratio::percent;
 use uom::si::volume::liter;
 
-macro_rules! snapshot {
-    ($name:literal, $text:expr) => {
-        insta::with_settings!(
-            {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
-            { insta::assert_snapshot!(concat!("line_", $name), $text) }
-        )
-    };
-}
-
 const PUMP: PumpId = PumpId(1);
 const TEST: CalibrationId = CalibrationId(2);
 const TANK: TankId = TankId(1);
-
-/// Words that blame or plead, and what leaks from the program.
-const NEVER: &[&str] = &["invalid", "please", "nan", "inf", "unwrap", "error"];
-
-fn sound(text: &str) {
-    let lower = text.to_lowercase();
-    for word in lower.split(|c: char| !c.is_alphanumeric()) {
-        assert!(!NEVER.contains(&word), "{word:?} in {text:?}");
-    }
-    for leak in ["Some(", "None", "Amount {", "  ", " ,", " ."] {
-        assert!(!text.contains(leak), "{leak:?} in {text:?}");
-    }
-    assert!(!text.contains("..") || text.contains('«'), "{text:?}");
-}
-
-fn written(message: &Message) -> String {
-    for part in [&message.what, &message.fix] {
-        sound(part);
-        assert!(part.ends_with(['.', '?']), "no whole sentence: {part:?}");
-    }
-    format!("  {}\n    → {}\n", message.what, message.fix)
-}
 
 fn with<T>(mill: &Mill, units: &Units, tell: impl FnOnce(&LineContext<'_>) -> T) -> T {
     tell(&LineContext { plain: Context { units, draft: &mill.draft, currency: "€" }, book: &mill.book })
@@ -234,7 +204,7 @@ fn told(mill: &Mill, units: &Units) -> String {
 fn findings() {
     let kinds: BTreeSet<_> = all().iter().map(|(_, what)| which(what)).collect();
     assert_eq!(kinds.len(), 41, "one of each");
-    snapshot!("findings", told(&Mill::new(), &Units::default()));
+    snapshot!("line", "findings", told(&Mill::new(), &Units::default()));
 }
 
 #[test]
@@ -242,7 +212,7 @@ fn findings_in_us_units_with_a_comma() {
     let mut units = Units::default();
     units.set_system(UnitSystem::Us);
     units.mark = DecimalMark::Comma;
-    snapshot!("findings_in_us_units_with_a_comma", told(&Mill::new(), &units));
+    snapshot!("line", "findings_in_us_units_with_a_comma", told(&Mill::new(), &units));
 }
 
 /// What the check itself says of entries that cannot be.
@@ -272,7 +242,7 @@ fn entries() {
         }
         text.push('\n');
     }
-    snapshot!("entries", text);
+    snapshot!("line", "entries", text);
 }
 
 /// What the sheet says when the line runs twice as fast, worked out and not made up.
@@ -287,7 +257,7 @@ fn a_sheet_at_its_limits() {
         let message = with(&mill, &Units::default(), |context| (ENGLISH.line.finding)(finding, context));
         text.push_str(&written(&message));
     }
-    snapshot!("sheet_at_its_limits", text);
+    snapshot!("line", "sheet_at_its_limits", text);
 }
 
 #[test]
@@ -325,7 +295,7 @@ fn actions() {
         assert!(told.ends_with('.'), "no whole sentence: {told:?}");
         writeln!(text, "{told}").unwrap();
     }
-    snapshot!("actions", text);
+    snapshot!("line", "actions", text);
 }
 
 #[test]
@@ -380,7 +350,7 @@ fn steps() {
     for pipe in [Pipe::Fills, Pipe::Flush, Pipe::Displaces] {
         writeln!(text, "{}", (ENGLISH.line.pipe)(pipe)).unwrap();
     }
-    snapshot!("steps", text);
+    snapshot!("line", "steps", text);
 }
 
 /// Every field of the example's line, with its full name.
@@ -446,7 +416,7 @@ fn names() {
     for source in [FlowSource::Read, FlowSource::Inferred, FlowSource::Assumed] {
         writeln!(text, "{}", (ENGLISH.line.source)(source)).unwrap();
     }
-    snapshot!("names", text);
+    snapshot!("line", "names", text);
 }
 
 #[test]

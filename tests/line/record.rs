@@ -237,10 +237,7 @@ fn the_table_reads_back() {
     let library = Library::open(MemoryStore::default()).unwrap();
     library.log_check(check(1_772_431_200_000, "=HYPERLINK(\"x\"), \"quoted\"\nand a line")).unwrap();
     let table = log_csv(&library.log().unwrap().checks, DecimalMark::Point);
-    insta::with_settings!(
-        {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
-        { insta::assert_snapshot!("line_log_csv", table.replace('\r', "␍")) }
-    );
+    snapshot!("line", "log_csv", table.replace('\r', "␍"));
     assert!(table.lines().nth(1).unwrap().contains(",-0.2660473,"), "a negative number is one: {table}");
     let rows = parse(&table);
     assert!(rows.iter().all(|row| row.len() == COLUMNS.len()));

@@ -4,6 +4,8 @@ use crate::sample::{draft, stamp, title};
 use haulm::record::content::revision::Revision;
 use haulm::record::store::{MemoryStore, Store, StoreError};
 use haulm::record::{Cache, Library};
+use proptest::prelude::*;
+use std::collections::BTreeMap;
 
 fn revision(density: &str) -> (String, String, Revision) {
     let revision = Revision::first(title("Straw 16"), draft(density), stamp(1)).unwrap();
@@ -80,4 +82,48 @@ fn a_small_store_that_is_blocked_takes_no_record_with_it() {
     assert_eq!(library.store().keys(), Ok(vec![key]));
     assert_eq!(library.store().write("haulm/draft", "{}"), Err(StoreError::Blocked));
     assert_eq!(library.library_file().unwrap().1, 1);
+}
+
+proptest! {
+    /// The database is cleared, and attempts to write back fail: nothing is lost as long as the tab is open, and one attempt that
+    /// works brings all of it back.
+    #[test]
+    fn a_cleared_database_is_filled_again_however_often_that_fails(
+        saves in 1_u8..12,
+        cleared_after in 0_u8..12,
+        works in prop::collection::vec(any::<bool>(), 0..8),
+    ) {
+        let mut database: BTreeMap<String, String> = BTreeMap::new();
+        let mut library = Library::blank(Cache::new(MemoryStore::default()));
+        let write = |library: &Library<Cache<MemoryStore>>, database: &mut BTreeMap<String, String>| {
+            let waiting = library.store().waiting();
+            database.extend(waiting.iter().cloned());
+            library.store().written(waiting.into_iter().map(|(key, _)| key));
+        };
+        let mut all = BTreeMap::new();
+        for n in 0..saves {
+            let (key, text, saved) = revision(&format!("{}", 600 + u32::from(n)));
+            library.save(saved).unwrap();
+            all.insert(key, text);
+            if n < cleared_after {
+                write(&library, &mut database);
+            }
+        }
+        let before = database.len();
+        database.clear();
+        prop_assert_eq!(library.store().compare(&[]), before);
+        for works in works {
+            library.store().write_back();
+            if works {
+                write(&library, &mut database);
+            }
+            let keys: Vec<String> = database.keys().cloned().collect();
+            library.store().compare(&keys);
+        }
+        library.store().write_back();
+        write(&library, &mut database);
+        prop_assert_eq!(&database, &all);
+        prop_assert!(library.store().waiting().is_empty());
+        prop_assert_eq!(library.recipes().len(), usize::from(saves));
+    }
 }

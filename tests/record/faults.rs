@@ -29,8 +29,6 @@ enum Step {
     HideList,
     Repair,
     Spoil(usize),
-    Clear,
-    FillAgain,
 }
 
 fn step() -> impl Strategy<Value = Step> {
@@ -53,8 +51,6 @@ fn step() -> impl Strategy<Value = Step> {
         1 => Just(Step::HideList),
         3 => Just(Step::Repair),
         1 => pick.prop_map(Step::Spoil),
-        1 => Just(Step::Clear),
-        2 => Just(Step::FillAgain),
     ]
 }
 
@@ -87,7 +83,7 @@ impl Life {
     fn pick(&self, tab: usize, n: usize) -> Option<RevisionId> {
         let mut known: Vec<RevisionId> = Vec::new();
         for listed in self.tabs[tab].recipes() {
-            known.extend(self.tabs[tab].history(listed.recipe).iter().map(|summary| summary.id));
+            known.extend(self.tabs[tab].history(listed.recipe).iter().map(|version| version.summary.id));
         }
         if known.is_empty() { None } else { Some(known[n % known.len()]) }
     }
@@ -157,8 +153,6 @@ impl Life {
             Step::Fill(left) => self.store.set_room(self.store.used() + left),
             Step::Block => self.store.block(),
             Step::HideList => self.store.hide_list(),
-            // Whatever fails meanwhile: what was there before is there afterwards, and untouched.
-            Step::FillAgain => drop(self.tabs[tab].fill_again()),
             Step::Repair => self.store.repair(),
             Step::Spoil(n) => {
                 let Some(id) = self.pick(tab, *n) else { return };
@@ -168,30 +162,13 @@ impl Life {
                 self.store.inner.write(&key, &text).unwrap();
                 self.spoilt.insert(id, text);
             }
-            Step::Clear => {
-                // The tabs see it and write back what they have; what was spoilt is whole again if a
-                // tab had read it before.
-                self.store.repair();
-                self.store.clear();
-                for tab in &mut self.tabs {
-                    tab.refresh().unwrap();
-                    tab.fill_again().unwrap();
-                }
-                let known: BTreeSet<RevisionId> = self.ids(0).union(&self.ids(1)).copied().collect();
-                for id in self.spoilt.keys().copied().collect::<Vec<_>>() {
-                    self.spoilt.remove(&id);
-                    if !known.contains(&id) {
-                        self.confirmed.remove(&id);
-                    }
-                }
-            }
         }
     }
 
     fn ids(&self, tab: usize) -> BTreeSet<RevisionId> {
         let library = &self.tabs[tab];
         let recipes = library.recipes();
-        recipes.iter().flat_map(|listed| library.history(listed.recipe)).map(|summary| summary.id).collect()
+        recipes.iter().flat_map(|listed| library.history(listed.recipe)).map(|version| version.summary.id).collect()
     }
 
     fn check(&self) {
@@ -215,7 +192,7 @@ impl Life {
             } else {
                 assert!(library.revision(*id).unwrap().text() == text, "confirmed and another: {id}");
                 let recipe = library.revision(*id).unwrap().recipe();
-                assert!(library.history(recipe).iter().any(|summary| summary.id == *id));
+                assert!(library.history(recipe).iter().any(|version| version.summary.id == *id));
             }
         }
     }
@@ -232,39 +209,6 @@ proptest! {
             life.check();
         }
         life.check_reopened();
-    }
-}
-
-// --- a store cleared while it also fails ---------------------------------------------------------
-
-proptest! {
-    #![proptest_config(ProptestConfig { cases: cases(80), ..ProptestConfig::default() })]
-
-    /// Cleared, and every attempt to write back fails somewhere: nothing is lost as long as the tab is
-    /// open, and one good attempt brings back all of it.
-    #[test]
-    fn a_cleared_store_is_filled_again_however_often_that_fails(
-        saves in 1_u8..12,
-        faults in proptest::collection::vec((0_usize..8, proptest::sample::select(Fault::ALL)), 0..6),
-    ) {
-        let store = FaultyStore::default();
-        let mut library = Library::open(store.clone()).unwrap();
-        for n in 0..saves {
-            library.save(Revision::first(title(&n.to_string()), draft("680"), stamp(u64::from(n))).unwrap()).unwrap();
-        }
-        let whole = texts(&store);
-        store.clear();
-        for (away, fault) in faults {
-            store.fail_write(away, fault);
-            drop(library.fill_again());
-            drop(library.refresh());
-            store.repair();
-        }
-        library.refresh().unwrap();
-        library.fill_again().unwrap();
-        prop_assert_eq!(texts(&store), whole);
-        prop_assert!(!store.overwritten());
-        prop_assert_eq!(library.unreadable().count(), 0);
     }
 }
 
@@ -307,8 +251,8 @@ fn union(a: &Library<FaultyStore>, b: &Library<FaultyStore>) -> Library<FaultySt
     let mut both = Library::open(FaultyStore::default()).unwrap();
     for library in [a, b] {
         for listed in library.recipes() {
-            for summary in library.history(listed.recipe) {
-                both.save(library.revision(summary.id).unwrap()).unwrap();
+            for version in library.history(listed.recipe) {
+                both.save(library.revision(version.summary.id).unwrap()).unwrap();
             }
         }
     }
@@ -324,8 +268,8 @@ fn seen(library: &Library<FaultyStore>) -> Seen {
         .recipes()
         .iter()
         .map(|listed| {
-            let others = listed.others.iter().map(|head| head.id).collect();
-            (listed.head.id, others, listed.standing() == Standing::Kept)
+            let others = listed.others.iter().map(|head| head.summary.id).collect();
+            (listed.head.summary.id, others, listed.standing() == Standing::Kept)
         })
         .collect();
     listed.sort();

@@ -1,6 +1,7 @@
 //! Recipe files: out and in again, and what is refused, with the place.
 
 use crate::faults::cases;
+use crate::json::{json_value, with_part_replaced};
 use crate::sample::{draft, stamp, title};
 use haulm::record::content::revision::Revision;
 use haulm::record::file::recipe::{LARGEST, RecipeFile};
@@ -98,7 +99,15 @@ fn at(line: usize, column: usize) -> TextPosition {
 fn refused_with_the_place() {
     let large = " ".repeat(LARGEST + 1);
     check_refused(&large, Refusal::TooLarge { bytes: LARGEST + 1, limit: LARGEST });
-    check_refused("", Refusal::NotJson { at: at(1, 1), cut_short: true });
+    check_refused("", Refusal::Empty);
+    check_refused("\u{feff}\r\n", Refusal::Empty);
+    for (twice, key) in [
+        (r#"{"haulm": "recipe", "version": 1, "version": 1}"#, "version"),
+        (r#"{"haulm": "recipe", "haulm": "library", "version": 1}"#, "haulm"),
+        (r#"{"haulm": "recipe", "version": 1, "later": 1, "draft": {}, "later": 2}"#, "later"),
+    ] {
+        check_refused(twice, Refusal::DuplicateKey { key: key.to_owned() });
+    }
     check_refused("{\n  \"haulm\": recipe }", Refusal::NotJson { at: at(2, 12), cut_short: false });
     check_refused("{\"haulm\": \"recipe\",\n", Refusal::NotJson { at: at(2, 1), cut_short: true });
     check_refused("name;density\nStraw;680", Refusal::NotJson { at: at(1, 2), cut_short: false });
@@ -114,15 +123,17 @@ fn refused_with_the_place() {
     for version in [json!(0), json!(-1), json!("1"), json!(1.5), json!(null)] {
         check_refused(&edited(|value| value["version"] = version), Refusal::NoVersion);
     }
-    let twice = "{\n  \"haulm\": \"recipe\",\n  \"version\": 1,\n  \"version\": 1\n}";
-    check_refused(
-        twice,
-        Refusal::Damaged {
-            at: at(4, 11),
-            before: "\"version\"".to_owned(),
-            what: "duplicate field `version`".to_owned(),
-        },
-    );
+    // Within a part: with the place, and what stands before it.
+    let text = serde_json::to_string_pretty(&serde_json::to_value(sample()).unwrap()).unwrap();
+    let twice = text.replacen("\n    \"feed_way\":", "\n    \"feed_way\": \"belt\",\n    \"feed_way\":", 1);
+    let line = twice.lines().position(|line| line.contains("\"feed_way\"")).unwrap() + 2;
+    match RecipeFile::read(&twice) {
+        Err(Refusal::Damaged { at, before, what }) => {
+            assert_eq!((at, before.as_str()), (TextPosition { line, column: 14 }, "\"feed_way\""));
+            assert_eq!(what, "duplicate field `feed_way`");
+        }
+        other => panic!("{other:?}"),
+    }
     let deep = format!("{}{}", "[".repeat(100_000), "]".repeat(100_000));
     check_refused(&deep, Refusal::TooDeep { at: at(1, 49) });
     let in_a_text = edited(|value| value["x"] = json!("[\\\"{".repeat(200)));
@@ -178,32 +189,6 @@ fn check_any(text: &str) {
     }
 }
 
-fn json_value() -> impl Strategy<Value = Value> {
-    let leaf = prop_oneof![
-        Just(Value::Null),
-        any::<bool>().prop_map(Value::from),
-        any::<i64>().prop_map(Value::from),
-        any::<f64>().prop_map(Value::from),
-        ".{0,12}".prop_map(Value::from),
-    ];
-    leaf.prop_recursive(6, 40, 6, |inner| {
-        prop_oneof![
-            proptest::collection::vec(inner.clone(), 0..6).prop_map(Value::from),
-            proptest::collection::hash_map("[a-z_]{1,12}", inner, 0..6).prop_map(|map| map.into_iter().collect()),
-        ]
-    })
-}
-
-/// Pointers to every part of a value.
-fn pointers(value: &Value, at: &str, all: &mut Vec<String>) {
-    all.push(at.to_owned());
-    match value {
-        Value::Object(map) => map.iter().for_each(|(key, value)| pointers(value, &format!("{at}/{key}"), all)),
-        Value::Array(list) => list.iter().enumerate().for_each(|(n, value)| pointers(value, &format!("{at}/{n}"), all)),
-        _ => {}
-    }
-}
-
 proptest! {
     #![proptest_config(ProptestConfig { cases: cases(400), ..ProptestConfig::default() })]
 
@@ -228,11 +213,8 @@ proptest! {
 
     #[test]
     fn a_file_with_one_part_replaced(pick in any::<usize>(), part in json_value()) {
-        let mut value = serde_json::to_value(sample()).unwrap();
-        let mut all = Vec::new();
-        pointers(&value, "", &mut all);
-        *value.pointer_mut(&all[pick % all.len()]).unwrap() = part;
-        check_any(&value.to_string());
+        let value = serde_json::to_value(sample()).unwrap();
+        check_any(&with_part_replaced(value, pick, part).to_string());
     }
 
     #[test]
@@ -249,7 +231,10 @@ proptest! {
     fn a_file_cut_off(end in any::<usize>()) {
         let text = sample().text().unwrap();
         let end = text.floor_char_boundary(end % (text.len() - 2));
-        let refused = matches!(RecipeFile::read(&text[..end]), Err(Refusal::NotJson { cut_short: true, .. }));
-        prop_assert!(refused);
+        match RecipeFile::read(&text[..end]) {
+            Err(Refusal::Empty) => prop_assert_eq!(end, 0),
+            Err(Refusal::NotJson { cut_short: true, .. }) => {}
+            other => prop_assert!(false, "{:?}", other),
+        }
     }
 }

@@ -4,7 +4,7 @@ use crate::sample::{draft, stamp, title};
 use haulm::domain::{Draft, Entry, LiquidDraft, LiquidId, Role};
 use haulm::quantity::Unit;
 use haulm::record::content::revision::{Revision, Title};
-use haulm::record::content::summary::{SortOrder, find};
+use haulm::record::content::search::{SortOrder, find};
 use haulm::record::store::MemoryStore;
 use haulm::record::store::library::Library;
 
@@ -25,7 +25,7 @@ fn library() -> Library<MemoryStore> {
 fn check(query: &str, order: SortOrder, expected: &[&str]) {
     let library = library();
     let found = find(&library.recipes(), query, order);
-    let names: Vec<&str> = found.iter().map(|listed| listed.head.name.as_str()).collect();
+    let names: Vec<&str> = found.iter().map(|listed| listed.head.summary.name.as_str()).collect();
     assert_eq!(names, expected, "{query:?} by {order:?}");
 }
 

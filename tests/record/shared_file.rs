@@ -82,7 +82,7 @@ impl Laptop {
     }
 
     fn has(&self) -> BTreeSet<RevisionId> {
-        self.library.recipes().iter().map(|listed| listed.head.id).collect()
+        self.library.recipes().iter().map(|listed| listed.head.summary.id).collect()
     }
 }
 
@@ -116,7 +116,7 @@ proptest! {
         }
         let mut third = Library::blank(MemoryStore::default());
         third.merge_file(&file.text).unwrap();
-        let in_file: BTreeSet<RevisionId> = third.recipes().iter().map(|listed| listed.head.id).collect();
+        let in_file: BTreeSet<RevisionId> = third.recipes().iter().map(|listed| listed.head.summary.id).collect();
         prop_assert_eq!(&in_file, &all);
         prop_assert_eq!(&laptops[0].has(), &all);
         prop_assert_eq!(&laptops[1].has(), &all);

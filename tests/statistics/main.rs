@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 mod control_chart;
+mod covariance;
 mod distribution;
 mod ends;
 mod least_squares;

@@ -4,6 +4,7 @@ use haulm::quantity::format::DecimalMark;
 use haulm::ui::chart::bars::{Bar, bars};
 use haulm::ui::chart::contour::{CellRun, lines, runs};
 use haulm::ui::chart::curves::{Labels, PlottedCurve, curves};
+use haulm::ui::chart::ground::{areas, strokes};
 use haulm::ui::chart::map::{CellStatus, Legend, MapCells, map};
 use haulm::ui::chart::scale::{LinearScale, Ticks};
 use proptest::prelude::*;
@@ -204,13 +205,35 @@ fn a_map_shows_lines_and_where_it_cannot_be_run() {
         up: axis,
         values,
         grounds,
-        edges: vec![[(0.5, 0.0), (0.0, 0.5)]],
+        level: [vec![Some(0.3)], vec![None; 24]].concat(),
+        upright: [vec![Some(0.7)], vec![None; 24]].concat(),
+        edges: vec![[(0.3, 0.0), (0.0, 0.7)]],
         now: Some((2.0, 2.0)),
     };
     let drawing = map((680.0, 460.0), &cells, LABELS, legend).unwrap();
     whole(&drawing);
     // The value is the column, so the line of 2 stands upright in the middle.
     assert!(drawing.inline().contains("M364 412L364 316L364 220L364 124L364 28"), "{}", drawing.inline());
+    // The hatching ends at the refined edge: a triangle from the corner to 0.3 along and 0.7 up, not half a cell.
+    let barred = areas(&cells, CellStatus::Barred);
+    assert_eq!(barred, [vec![(0.0, 0.0), (0.3, 0.0), (0.0, 0.7)]]);
+    let free: f64 = areas(&cells, CellStatus::Free).iter().map(|area| size(area)).sum();
+    assert!((free + size(&barred[0]) - 16.0).abs() < 1e-12, "the two cover the whole");
     let nothing = MapCells { values: vec![None; 25], ..cells };
     assert!(map((680.0, 460.0), &nothing, LABELS, legend).is_none());
+}
+
+/// Area of a polygon, by the shoelace formula.
+fn size(polygon: &[(f64, f64)]) -> f64 {
+    let next = polygon.iter().cycle().skip(1);
+    let twice: f64 = polygon.iter().zip(next).map(|(a, b)| a.0 * b.1 - b.0 * a.1).sum();
+    twice.abs() / 2.0
+}
+
+/// Strokes on x + y = n·5 over the triangle (0, 0), (10, 0), (0, 10): at 5 from one leg to the other, at 10 along the third side at most.
+#[test]
+fn strokes_end_at_the_sides_of_their_area() {
+    let triangle = vec![(0.0, 0.0), (10.0, 0.0), (0.0, 10.0)];
+    assert!(strokes(&[triangle], 5.0).starts_with("M0 5L5 0"));
+    assert_eq!(strokes(&[], 5.0), "");
 }

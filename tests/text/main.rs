@@ -3,7 +3,11 @@
 
 #[path = "../support/mod.rs"]
 mod support;
+#[macro_use]
+#[path = "../support/words.rs"]
+mod words;
 
 mod chart;
+mod fluent;
 mod math;
 mod messages;

@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, missing_docs)]
 
 mod circles;
+mod names;
 
 use std::fs;
 use std::path::{Path, PathBuf};

@@ -8,6 +8,7 @@ use haulm::domain::trial::boards::field::{
 };
 use haulm::domain::trial::boards::group::results;
 use haulm::domain::trial::boards::measured::{MeasuredBoard, measure};
+use haulm::domain::trial::boards::requirement_set::RequirementSet;
 use haulm::domain::trial::boards::target::{RequirementDraft, judge, profile, uneven};
 use haulm::domain::trial::{BoardDraft, BoardId, Property, TrialPlace, TrialProblem};
 use haulm::domain::{BoardKind, Entry, What as EntryWhat};
@@ -305,4 +306,24 @@ proptest! {
         let next = target.made * target.next_mat.value / sheet.mat.moist.value;
         assert_relative_eq!(next, target.target, max_relative = 1e-9);
     }
+}
+
+/// No value of a standard is given as if it were verified; one that is typed over is.
+#[test]
+fn requirement_sets_are_named_and_unverified_until_typed() {
+    for set in RequirementSet::ALL {
+        assert!(!set.standard().is_empty());
+        for requirement in set.requirements() {
+            assert!(requirement.value.preset && requirement.property.tail().is_some());
+        }
+    }
+    assert!(RequirementSet::ParticleboardAnsi.requirements().is_empty());
+    let mut requirements = RequirementSet::ParticleboardInterior.requirements();
+    let boards = [measure(&tested()).board, measure(&tested()).board];
+    let of = |requirements: &[RequirementDraft]| judge(&results(&boards), requirements).0;
+    assert_eq!(of(&requirements).len(), 3);
+    assert!(of(&requirements).iter().all(|judged| judged.unverified && judged.met.is_some()));
+    requirements[0].value = Entry::typed("30", Unit::NewtonPerSquareMillimetre);
+    let judged = of(&requirements);
+    assert!(!judged[0].unverified && judged[0].met == Some(false) && judged[1].unverified);
 }

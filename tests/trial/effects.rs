@@ -4,7 +4,7 @@ use crate::support::something;
 use approx::assert_relative_eq;
 use haulm::domain::trial::series::design::Design;
 use haulm::domain::trial::series::effects::{Effects, EffectsOutcome, ModelWay, RunResult, Term, effects};
-use haulm::domain::trial::series::factor::{Factor, Level};
+use haulm::domain::trial::series::factor::{Factor, Level, OwnFactor};
 use haulm::domain::trial::series::field::{FactorId, Of};
 use haulm::domain::trial::series::run::Run;
 use haulm::domain::trial::series::runs::Series;
@@ -22,6 +22,7 @@ fn series(design: Design, replicates: u16) -> Series {
         .map(|(levels, id)| Factor {
             id: FactorId(id),
             of: Of::PressFactor,
+            own: OwnFactor::default(),
             levels: (0..*levels).map(|at| Level::Value(Amount::from_base(Kind::Ratio, f64::from(at)))).collect(),
         })
         .collect();

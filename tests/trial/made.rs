@@ -122,6 +122,32 @@ fn another_factor_leaves_what_was_made_before() {
     assert!(said.findings.iter().any(|finding| matches!(finding.what, TrialProblem::MadeRunsStay { made: 1, .. })));
 }
 
+/// Press temperature and fibre lot stay with the board; a name put right later moves nothing, another level does.
+#[test]
+fn factors_of_any_name_stay_with_the_board() {
+    let mut trial = trial();
+    trial.series = Some(crate::series::own_factors());
+    make(&mut trial, 3);
+    let before = levels(&trial, 3);
+    assert_eq!(before.len(), 3);
+    seed(&mut trial, "99");
+    let rename = |trial: &mut TrialContent, name: &str| {
+        trial.series.as_mut().unwrap().factors[1].own.name = name.to_owned();
+        trial.keep_made();
+    };
+    rename(&mut trial, "Platen temperature");
+    assert_eq!(levels(&trial, 3), before);
+    let kept = &trial.made_runs[0].run.levels;
+    assert_eq!((kept[1].own.name.as_str(), kept[2].own.name.as_str()), ("Press temperature", "Fibre lot"));
+    assert_eq!(trial.made_factors(), [FactorId(2), FactorId(3)]);
+    let at = usize::from(before[1]);
+    trial.series.as_mut().unwrap().factors[1].levels[at].value.text = "215".to_owned();
+    trial.keep_made();
+    assert!(!trial.planned().unwrap().run(3).unwrap().is_in_design());
+    let text = trial.file().unwrap();
+    assert_eq!(TrialContent::read_file(&text), Ok(trial));
+}
+
 /// What was weighed is held against the sheet that it was weighed for, also when the recipe was changed after.
 #[test]
 fn weighings_keep_their_recipe() {

@@ -3,8 +3,13 @@
 
 #[path = "../support/formula.rs"]
 mod formula;
+#[path = "../support/json.rs"]
+mod json;
 #[path = "../support/mod.rs"]
 mod support;
+#[macro_use]
+#[path = "../support/words.rs"]
+mod words;
 
 mod boards;
 mod designs;

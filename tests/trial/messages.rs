@@ -4,15 +4,17 @@ use crate::boards::{piece, tested};
 use crate::sample::{bare_sheet, made_out, recipe, type_in};
 use crate::series::{dose_and_density, factor};
 use crate::support::liquid;
+use crate::words::{sound, written};
 use haulm::domain::trial::boards::at_density::AtDensity;
 use haulm::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use haulm::domain::trial::boards::group::GroupKey;
 use haulm::domain::trial::boards::measured::measure;
+use haulm::domain::trial::boards::requirement_set::RequirementSet;
 use haulm::domain::trial::boards::target::{Judged, RequirementDraft};
 use haulm::domain::trial::boards::working::BoardFigure;
 use haulm::domain::trial::series::draft::{BlockWay, DesignWay};
 use haulm::domain::trial::series::effects::{ModelWay, RunResult, Term, effects};
-use haulm::domain::trial::series::factor::Level;
+use haulm::domain::trial::series::factor::{Level, OwnFactor};
 use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
 use haulm::domain::trial::series::material::Material;
 use haulm::domain::trial::series::runs::series;
@@ -30,40 +32,9 @@ use haulm::domain::{Draft, Entry, Grade, LiquidId, What as EntryWhat};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::{Amount, Kind, Unit, Units};
-use haulm::ui::text::{BenchContext, Context, ENGLISH, FieldWords, FigureWords, Message};
+use haulm::ui::text::{BenchContext, Context, ENGLISH, FieldWords, FigureWords};
 use std::collections::BTreeSet;
 use std::fmt::Write;
-
-macro_rules! snapshot {
-    ($name:literal, $text:expr) => {
-        insta::with_settings!(
-            {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
-            { insta::assert_snapshot!(concat!("bench_", $name), $text) }
-        )
-    };
-}
-
-/// Words that blame or plead, and what leaks from the program.
-const NEVER: &[&str] = &["invalid", "please", "nan", "inf", "unwrap", "error"];
-
-fn sound(text: &str) {
-    let lower = text.to_lowercase();
-    for word in lower.split(|c: char| !c.is_alphanumeric()) {
-        assert!(!NEVER.contains(&word), "{word:?} in {text:?}");
-    }
-    for leak in ["Some(", "None", "Amount {", "  ", " ,", " ."] {
-        assert!(!text.contains(leak), "{leak:?} in {text:?}");
-    }
-    assert!(!text.contains("..") || text.contains('«'), "{text:?}");
-}
-
-fn written(message: &Message) -> String {
-    for part in [&message.what, &message.fix] {
-        sound(part);
-        assert!(part.ends_with(['.', '?']), "no whole sentence: {part:?}");
-    }
-    format!("  {}\n    → {}\n", message.what, message.fix)
-}
 
 /// Everything that may be typed at the bench.
 struct Bench {
@@ -188,6 +159,9 @@ fn every() -> Vec<TrialFinding> {
         (factor, TrialProblem::LevelsAlike),
         (factor, TrialProblem::FactorMissing),
         (factor, TrialProblem::DoseBesideSystem),
+        (factor, TrialProblem::FactorUnnamed),
+        (TrialPlace::Series(SeriesField::Level(FactorId(1), 0)), TrialProblem::LevelBlank),
+        (TrialPlace::Series(SeriesField::Level(FactorId(1), 0)), TrialProblem::LevelNotANumber),
         (TrialPlace::Design, TrialProblem::NoFactors),
         (TrialPlace::Design, TrialProblem::TooManyFactors { most: 8 }),
         (TrialPlace::Design, TrialProblem::TooManyRuns { runs: 729, most: 256 }),
@@ -282,6 +256,9 @@ const fn number(what: &TrialProblem) -> usize {
         TrialProblem::NegativeSwelling => 41,
         TrialProblem::SpanOffStandard { .. } => 42,
         TrialProblem::RecoveredTooMuch { .. } => 43,
+        TrialProblem::FactorUnnamed => 44,
+        TrialProblem::LevelBlank => 45,
+        TrialProblem::LevelNotANumber => 46,
     }
 }
 
@@ -289,10 +266,10 @@ const fn number(what: &TrialProblem) -> usize {
 fn every_finding_has_words() {
     let findings = every();
     let seen: BTreeSet<usize> = findings.iter().map(|finding| number(&finding.what)).collect();
-    assert_eq!(seen, (0..=43).collect());
+    assert_eq!(seen, (0..=46).collect());
     let told = Bench::new().say(&findings);
     assert!(!told.contains("something to look at"), "{told}");
-    snapshot!("findings", told);
+    snapshot!("bench", "findings", told);
 }
 
 /// The same in customary units, with a comma.
@@ -303,7 +280,7 @@ fn findings_in_customary_units() {
     bench.units.mark = DecimalMark::Comma;
     let numbers: Vec<TrialFinding> =
         every().into_iter().filter(|finding| matches!(number(&finding.what), 5 | 6 | 9 | 26 | 27)).collect();
-    snapshot!("findings_us", bench.say(&numbers));
+    snapshot!("bench", "findings_us", bench.say(&numbers));
 }
 
 /// What is typed wrong, box by box, from the text to the message.
@@ -329,7 +306,7 @@ fn entries_in_words() {
         bench.sheet = bare_sheet();
         type_in(&mut bench.sheet, field, typed);
         let findings = made_out(&bench.recipe, &bench.sheet).1;
-        writeln!(text, "{}: «{typed}»\n{}", field.key(), bench.say(&findings)).unwrap();
+        writeln!(text, "{}: «{typed}»\n{}", field.box_key(), bench.say(&findings)).unwrap();
     }
     bench.sheet = bare_sheet();
     bench.recipe.liquids[1].solids.text = "140".to_owned();
@@ -359,7 +336,7 @@ fn entries_in_words() {
     let results = haulm::domain::trial::boards::group::results(&boards);
     let findings = haulm::domain::trial::boards::target::judge(&results, &bench.requirements).1;
     writeln!(text, "requirement\n{}", bench.say(&findings)).unwrap();
-    snapshot!("entries", text);
+    snapshot!("bench", "entries", text);
 }
 
 #[test]
@@ -376,11 +353,11 @@ fn words_of_boxes_and_figures() {
     let words = &ENGLISH.bench;
     let mut sheet = bare_sheet();
     for field in WeighField::ALL {
-        add(field.key(), box_words((words.field)(*field, &sheet)));
+        add(&field.box_key(), box_words((words.field)(*field, &sheet)));
     }
     (sheet.thickness_way, sheet.overage_of) = (ThicknessWay::Pressed, OverageOf::OvenDry);
     for field in [WeighField::Thickness, WeighField::Overage] {
-        add(field.key(), box_words((words.field)(field, &sheet)));
+        add(&field.box_key(), box_words((words.field)(field, &sheet)));
     }
     let series_fields = [
         SeriesField::Replicates,
@@ -432,7 +409,7 @@ fn words_of_boxes_and_figures() {
     for property in Property::ALL {
         add(property.key(), figure_words((words.property)(*property)));
     }
-    snapshot!("words", text);
+    snapshot!("bench", "words", text);
 }
 
 #[test]
@@ -451,8 +428,11 @@ fn names_of_things() {
     for of in
         [Of::Dose(LiquidId(2)), Of::Dose(LiquidId(9)), Of::BoardDensity, Of::MatMoisture, Of::PressFactor, Of::System]
     {
-        add((words.factor)(of, &recipe));
+        add((words.factor)(of, &OwnFactor::default(), &recipe));
     }
+    let lot = OwnFactor { name: "Fibre lot".to_owned(), unit: String::new() };
+    add((words.factor)(Of::Own(FactorId(1)), &lot, &recipe));
+    add((words.factor)(Of::Own(FactorId(1)), &OwnFactor::default(), &recipe));
     let mut system = factor(1, Of::System, Unit::One, &["", ""]);
     system.levels[1].name = "pMDI 4 %".to_owned();
     system.levels[1].liquids = vec![liquid(1, "4", "100", "1230")];
@@ -473,6 +453,7 @@ fn names_of_things() {
     SprayWay::ALL.iter().for_each(|way| add((words.spray_way)(*way).to_owned()));
     BlockWay::ALL.iter().for_each(|way| add((words.block_way)(*way).to_owned()));
     ModelWay::ALL.iter().for_each(|way| add((words.model_way)(*way).to_owned()));
+    RequirementSet::ALL.iter().for_each(|set| add((words.requirement_set)(*set)));
     for (way, factors) in
         [(DesignWay::Full, 3), (DesignWay::Fraction(1), 5), (DesignWay::Fraction(3), 7), (DesignWay::Fraction(4), 3)]
     {
@@ -497,9 +478,9 @@ fn names_of_things() {
         TrialPlace::Board(BoardId(2), BoardField::Bending(3, BendingField::Load)),
         TrialPlace::Board(BoardId(1), BoardField::Thickness(2)),
     ] {
-        add((words.place)(place, &bench.context()));
+        add((words.finding)(&TrialFinding::stop(place, TrialProblem::NotWhole), &bench.context()).what);
     }
-    snapshot!("names", text);
+    snapshot!("bench", "names", text);
 }
 
 /// Dose explains most, density less, their pair hardly anything.
@@ -543,6 +524,32 @@ fn what_the_effects_tell() {
     let sayings = (ENGLISH.bench.sayings)(&both, &series, &bench.context().plain);
     assert!(sayings.iter().any(|saying| saying.starts_with("Significant interaction") && saying.contains("points")));
     writeln!(text, "together\n  {}", sayings.join("\n  ")).unwrap();
+    // Factors of any name and unit are named as they are, with their levels.
+    let own = crate::series::own_factors();
+    let own_series = haulm::domain::trial::series::runs::series(&bench.recipe, &own, &[]).series.unwrap();
+    let by_own: Vec<RunResult> = own_series
+        .runs
+        .iter()
+        .map(|run| {
+            let sign = |factor: usize| if run.levels[factor] == 0 { -1.0 } else { 1.0 };
+            (
+                run.place,
+                1e6 * (0.5
+                    + 0.05 * sign(1)
+                    + 0.03 * sign(2)
+                    + 0.02 * sign(1) * sign(2)
+                    + 0.1 * wobble[usize::from(run.place) % 8]),
+            )
+        })
+        .collect();
+    let named = effects(Property::InternalBond, &own_series, &by_own, ModelWay::Pairs).effects.unwrap();
+    let sayings = (ENGLISH.bench.sayings)(&named, &own_series, &bench.context().plain);
+    assert!(sayings.iter().any(|saying| saying.starts_with("Press temperature, from 180\u{a0}°C to 200\u{a0}°C: ")));
+    assert!(sayings.iter().any(|saying| saying.starts_with("Fibre lot, from A to B: ")));
+    assert!(
+        sayings.iter().any(|saying| saying.contains("higher at press temperature 200\u{a0}°C than at 180\u{a0}°C"))
+    );
+    writeln!(text, "factors of any name\n  {}", sayings.join("\n  ")).unwrap();
     let strength = AtDensity {
         property: Property::InternalBond,
         value: 0.52e6,
@@ -550,8 +557,11 @@ fn what_the_effects_tell() {
         slope: 880.0,
         pieces: 8,
         outside: true,
+        groups: 1,
     };
     writeln!(text, "{}", (ENGLISH.bench.at_density)(&strength, &bench.context().plain)).unwrap();
+    let shared = AtDensity { outside: false, groups: 4, pieces: 1, ..strength };
+    writeln!(text, "{}", (ENGLISH.bench.at_density)(&shared, &bench.context().plain)).unwrap();
     let key = GroupKey::Combination(vec![1, 0]);
     writeln!(text, "{}", (ENGLISH.bench.group)(&key, Some(&series), &bench.context().plain)).unwrap();
     writeln!(text, "{}\n{}", (ENGLISH.bench.redraw)(1, 7), (ENGLISH.bench.redraw)(3, 1)).unwrap();
@@ -574,9 +584,11 @@ fn what_the_effects_tell() {
         (Property::Swelling, Some(0.13), Some(false)),
     ] {
         let required = if property == Property::Swelling { 0.12 } else { 0.45e6 };
-        let saying = (ENGLISH.bench.verdict)(&Judged { property, required, value, met }, &bench.context().plain);
+        let unverified = property == Property::Swelling;
+        let judged = Judged { property, required, unverified, value, met };
+        let saying = (ENGLISH.bench.verdict)(&judged, &bench.context().plain);
         sound(&saying);
         writeln!(text, "{saying}").unwrap();
     }
-    snapshot!("sayings", text);
+    snapshot!("bench", "sayings", text);
 }

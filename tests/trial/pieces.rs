@@ -3,7 +3,7 @@
 
 use crate::boards::tested;
 use approx::assert_relative_eq;
-use haulm::domain::trial::boards::at_density::at_density;
+use haulm::domain::trial::boards::at_density::{at_densities, at_density};
 use haulm::domain::trial::boards::field::{BondDraft, BondField};
 use haulm::domain::trial::boards::measured::{MeasuredBoard, measure};
 use haulm::domain::trial::{BoardDraft, BoardId, Property};
@@ -65,4 +65,30 @@ fn bending_strength_by_hand() {
     draft.bending[0].load.text = "300".to_owned();
     let strength = measure(&draft).board.mean(Property::BendingStrength).unwrap();
     assert_relative_eq!(strength * 1e-6, 11.25, max_relative = 1e-12);
+}
+
+/// Two combinations of two pieces each, which alone give no interval. Their slopes are alike, so that they share one. By hand: 650 and
+/// 700 kg/m³ with 0.5 and 0.55 N/mm², mean 675 and 0.525; 750 and 800 with 0.6 and 0.6505, mean 775 and 0.62525. The shared slope is
+/// Σ(x − x̄)(y − ȳ)/Σ(x − x̄)² over both, (25·0.05 + 25·0.0505)/(4·25²).
+#[test]
+fn combinations_with_like_slopes_share_one() {
+    let low = [bonded(&[(26.0, 1_250.0), (28.0, 1_375.0)])];
+    let high = [bonded(&[(30.0, 1_500.0), (32.0, 1_626.25)])];
+    assert!(at_density(Property::InternalBond, &low, 700.0).is_none(), "two pieces alone leave no freedom");
+    let groups = [(&low[..], Some(700.0)), (&high[..], Some(750.0)), (&[][..], Some(700.0))];
+    let found = at_densities(Property::InternalBond, &groups);
+    let (one, other) = (found[0].unwrap(), found[1].unwrap());
+    let slope = (25.0 * 0.05 + 25.0 * 0.0505) / (4.0 * 625.0);
+    assert_relative_eq!(one.slope * 1e-6, slope, max_relative = 1e-9);
+    assert_relative_eq!(one.value * 1e-6, 0.525 + 25.0 * slope, max_relative = 1e-9);
+    assert_relative_eq!(other.value * 1e-6, 0.62525 - 25.0 * slope, max_relative = 1e-9);
+    assert_eq!((one.groups, one.pieces, one.outside, found[2]), (2, 2, false, None));
+    // Where one falls and the other rises, each has its own line, or none.
+    let falling = [bonded(&[(26.0, 1_375.0), (28.0, 1_300.0), (30.0, 1_240.0)])];
+    let rising = [bonded(&[(26.0, 1_250.0), (28.0, 1_400.0), (30.0, 1_545.0)])];
+    let found = at_densities(Property::InternalBond, &[(&falling[..], Some(700.0)), (&rising[..], Some(700.0))]);
+    for (found, boards) in found.iter().zip([&falling, &rising]) {
+        assert_eq!(*found, at_density(Property::InternalBond, &boards[..], 700.0));
+        assert_eq!(found.unwrap().groups, 1);
+    }
 }

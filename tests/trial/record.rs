@@ -1,8 +1,10 @@
 //! Trials as they are kept: out and in again, saved over and over, and as tables.
 
 use crate::boards::tested;
+use crate::json::{json_value, with_part_replaced};
 use crate::sample::{bare_sheet, recipe, type_in};
 use crate::series::dose_and_density;
+use haulm::domain::trial::boards::requirement_set::RequirementSet;
 use haulm::domain::trial::boards::target::RequirementDraft;
 use haulm::domain::trial::{BoardId, LineId, Property, WeighField};
 use haulm::domain::{Entry, LiquidId};
@@ -11,6 +13,7 @@ use haulm::quantity::format::DecimalMark;
 use haulm::record::content::revision::{Revision, Stamp, Standing, Title};
 use haulm::record::content::trial::{LARGEST, TRIAL_ON_PAGE};
 use haulm::record::file::trial_csv::{boards_csv, readings_csv, sheets_csv};
+use haulm::record::file::trial_results::results_csv;
 use haulm::record::store::library::{Library, Unread};
 use haulm::record::store::{MemoryStore, Store};
 use haulm::record::{OpenTrial, Refusal, Stored, Trial, TrialContent};
@@ -167,10 +170,7 @@ fn tables() {
         readings.lines().take(16).collect::<Vec<_>>().join("\n"),
         head.join("\n")
     );
-    insta::with_settings!(
-        {snapshot_path => concat!(env!("CARGO_MANIFEST_DIR"), "/tests/snapshots"), prepend_module_to_snapshot => false, omit_expression => true},
-        { insta::assert_snapshot!("bench_tables", text) }
-    );
+    snapshot!("bench", "tables", text);
     for table in [boards_csv(&trial, DecimalMark::Point), readings, sheets] {
         assert!(table.ends_with("\r\n"));
         let text = table.strip_prefix('\u{feff}').expect("a byte-order mark");
@@ -240,32 +240,106 @@ fn tables_say_what_they_are_of() {
     assert_eq!((weighed("", "1").as_str(), weighed("1", "2").as_str()), ("982", "1750"));
     assert!(sheets.iter().all(|row| row["trial"] == trial.name && row["saved"].starts_with("2025-11-28")));
     assert!(!rows(readings_csv(&trial, DecimalMark::Point)).is_empty());
+    trial.revision_number = Some(7);
+    let numbered = rows(sheets_csv(&trial, DecimalMark::Point, |id, _| id.key()));
+    let number = |run: &str| numbered.iter().find(|row| row["run"] == run).unwrap()["revision_number"].clone();
+    assert_eq!((number("").as_str(), number("2").as_str()), ("7", "7"), "what is not made yet is of the open revision");
+    assert_eq!(number("1"), "", "what was made keeps its own, which had no number");
+    let json: Value = serde_json::from_str(&trial.file().unwrap()).unwrap();
+    assert!(json["saved"].as_str().unwrap().starts_with("2025-11-28"));
+    assert_eq!((&json["revision_number"], &json["name"]), (&json!(7), &json!(trial.name)));
     let count = ENGLISH.bench.board_count;
     assert_eq!((count(0).as_str(), count(1).as_str(), count(2).as_str()), ("0 boards", "1 board", "2 boards"));
 }
 
-fn json_value() -> impl Strategy<Value = Value> {
-    let leaf = prop_oneof![
-        Just(Value::Null),
-        any::<bool>().prop_map(Value::from),
-        any::<i64>().prop_map(Value::from),
-        ".{0,12}".prop_map(Value::from),
-    ];
-    leaf.prop_recursive(4, 24, 4, |inner| {
-        prop_oneof![
-            proptest::collection::vec(inner.clone(), 0..4).prop_map(Value::from),
-            proptest::collection::hash_map("[a-z_]{1,8}", inner, 0..4).prop_map(|map| map.into_iter().collect()),
-        ]
-    })
+/// A slip in the plan, or no plan any more: what was weighed goes out as it was planned then.
+#[test]
+fn weighings_go_out_whatever_becomes_of_the_plan() {
+    let mut trial = sample();
+    trial.keep_made();
+    let weighed = |trial: &TrialContent| {
+        let text = sheets_csv(trial, DecimalMark::Point, |id, _| id.key());
+        let text = text.strip_prefix('\u{feff}').unwrap().to_owned();
+        let rows: Vec<std::collections::HashMap<String, String>> =
+            csv::Reader::from_reader(text.as_bytes()).deserialize().map(Result::unwrap).collect();
+        let own = rows.into_iter().find(|row| row["run"] == "1" && row["batch"] == "2" && row["line"] == "fibre");
+        own.map(|row| (row["weighed [g]"].clone(), row["exact [g]"].clone()))
+    };
+    let before = weighed(&trial).unwrap();
+    assert_eq!(before.0, "1750");
+    trial.series.as_mut().unwrap().factors[0].levels[0].value.text = "ten".to_owned();
+    trial.keep_made();
+    assert_eq!(weighed(&trial), Some(before.clone()));
+    trial.series = None;
+    trial.keep_made();
+    assert_eq!(weighed(&trial), Some(before));
 }
 
-fn pointers(value: &Value, at: &str, all: &mut Vec<String>) {
-    all.push(at.to_owned());
-    match value {
-        Value::Object(map) => map.iter().for_each(|(key, value)| pointers(value, &format!("{at}/{key}"), all)),
-        Value::Array(list) => list.iter().enumerate().for_each(|(n, value)| pointers(value, &format!("{at}/{n}"), all)),
-        _ => {}
+/// Mean, SD and the quantile on its side, by combination and by run, with what was required and by whom.
+#[test]
+fn results_by_combination_and_run() {
+    let mut trial = sample();
+    trial.name = "Lots".to_owned();
+    trial.saved_at = 1_764_288_000_000;
+    trial.revision_number = Some(4);
+    let mut series = crate::series::own_factors();
+    series.replicates.text = "2".to_owned();
+    trial.series = Some(series);
+    let planned = trial.planned().unwrap();
+    let first = planned.run(1).unwrap().levels.clone();
+    let pair: Vec<u16> = planned.runs.iter().filter(|run| run.levels == first).map(|run| run.place).collect();
+    assert_eq!(pair.len(), 2);
+    let board = |id: u16, place: u16, load: &str, after: &str| {
+        let mut board = haulm::domain::trial::BoardDraft { id: BoardId(id), run: Some(place), ..tested() };
+        board.bond[0].load.text = load.to_owned();
+        board.swelling[0].after.text = after.to_owned();
+        board
+    };
+    trial.boards = vec![board(1, pair[0], "1375", "17.92"), board(2, pair[1], "1400", "18.08")];
+    trial.weighed.clear();
+    trial.requirements = RequirementSet::FibreboardDry.requirements();
+    trial.required_by = "EN 622-5".to_owned();
+    trial.keep_made();
+    for mark in [DecimalMark::Point, DecimalMark::Comma] {
+        let text = results_csv(&trial, mark);
+        let text = text.strip_prefix('\u{feff}').unwrap();
+        let separator = if mark == DecimalMark::Comma { b';' } else { b',' };
+        let rows: Vec<std::collections::HashMap<String, String>> = csv::ReaderBuilder::new()
+            .delimiter(separator)
+            .from_reader(text.as_bytes())
+            .deserialize()
+            .map(Result::unwrap)
+            .collect();
+        let find = |by: &str, property: &str| -> Vec<&std::collections::HashMap<String, String>> {
+            rows.iter().filter(|row| row["grouped_by"] == by && row["property"] == property).collect()
+        };
+        let number = |cell: &str| cell.replace(',', ".").parse::<f64>().unwrap();
+        let [bond] = find("combination", "internal_bond")[..] else { panic!("{text}") };
+        // By hand: 1375 N and 1400 N over 50 mm · 50 mm; SD 0.01/√2; t(0.95; 1) = 6.313752.
+        let (mean, sd) = (0.555, 0.01 / 2.0_f64.sqrt());
+        assert!((number(&bond["mean"]) - mean).abs() < 1e-9 && (number(&bond["sd_between_boards"]) - sd).abs() < 1e-9);
+        assert!((number(&bond["quantile_95"]) - (mean - 6.313_752 * sd)).abs() < 1e-6);
+        assert_eq!((bond["tail"].as_str(), bond["boards"].as_str(), bond["unit"].as_str()), ("lower", "2", "N/mm²"));
+        assert_eq!((bond["required_by"].as_str(), bond["required_value"].as_str()), ("EN 622-5", "unverified"));
+        assert_eq!((number(&bond["required"]), bond["met"].as_str()), (0.55, "no"));
+        let [swelling] = find("combination", "swelling")[..] else { panic!("{text}") };
+        assert_eq!(swelling["tail"], "upper");
+        assert!(number(&swelling["quantile_95"]) > number(&swelling["mean"]));
+        let [density] = find("combination", "density")[..] else { panic!("{text}") };
+        assert_eq!((density["tail"].as_str(), density["quantile_95"].as_str()), ("", ""));
+        assert!(!density["target"].is_empty());
+        let heat = if first[1] == 0 { "180" } else { "200" };
+        let lot = if first[2] == 0 { "A" } else { "B" };
+        assert_eq!((bond["B Press temperature [°C]"].as_str(), bond["C Fibre lot"].as_str()), (heat, lot));
+        let runs = find("run", "internal_bond");
+        assert_eq!(runs.iter().map(|row| number(&row["run"]) as u16).collect::<Vec<_>>(), pair);
+        assert!(runs.iter().all(|row| row["quantile_95"].is_empty() && row["revision_numbers"] == "4"));
+        assert!(rows.iter().all(|row| row["trial"] == "Lots" && row["saved"].starts_with("2025-11-28")));
     }
+    // A value that is typed is no longer unverified.
+    trial.requirements[2].value = Entry::typed("0.5", Unit::NewtonPerSquareMillimetre);
+    let text = results_csv(&trial, DecimalMark::Point);
+    assert!(text.contains("\"EN 622-5\",\"typed\",\"yes\""), "{text}");
 }
 
 proptest! {
@@ -275,14 +349,12 @@ proptest! {
     /// not the sheets.
     #[test]
     fn a_file_with_one_part_replaced(pick in any::<usize>(), part in json_value()) {
-        let mut value: Value = serde_json::from_str(&sample().file().unwrap()).unwrap();
-        let mut all = Vec::new();
-        pointers(&value, "", &mut all);
-        *value.pointer_mut(&all[pick % all.len()]).unwrap() = part;
+        let value: Value = serde_json::from_str(&sample().file().unwrap()).unwrap();
+        let value = with_part_replaced(value, pick, part);
         if let Ok(trial) = TrialContent::read_file(&value.to_string()) {
             let again = TrialContent::read_file(&trial.file().unwrap());
             prop_assert_eq!(again.as_ref(), Ok(&trial));
-            for table in [boards_csv(&trial, DecimalMark::Point), readings_csv(&trial, DecimalMark::Point), sheets_csv(&trial, DecimalMark::Point, |id, _| id.key())] {
+            for table in [boards_csv(&trial, DecimalMark::Point), readings_csv(&trial, DecimalMark::Point), results_csv(&trial, DecimalMark::Point), sheets_csv(&trial, DecimalMark::Point, |id, _| id.key())] {
                 prop_assert!(!table.contains("NaN") && !table.contains("inf,"));
             }
         }

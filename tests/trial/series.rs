@@ -4,6 +4,7 @@ use crate::sample::{bare_sheet, recipe, type_in};
 use crate::support::liquid;
 use approx::assert_relative_eq;
 use haulm::domain::trial::series::draft::{BlockWay, DesignWay, FactorDraft, LevelDraft};
+use haulm::domain::trial::series::factor::{Level, OwnFactor};
 use haulm::domain::trial::series::field::{FactorId, Of, SeriesField};
 use haulm::domain::trial::series::material::{Material, needed, sheets, unsolved};
 use haulm::domain::trial::series::runs::{Series, of_run, series};
@@ -15,7 +16,7 @@ use proptest::prelude::*;
 pub fn factor(id: u8, of: Of, unit: Unit, levels: &[&str]) -> FactorDraft {
     let levels =
         levels.iter().map(|text| LevelDraft { value: Entry::typed(*text, unit), ..LevelDraft::blank(unit) }).collect();
-    FactorDraft { id: FactorId(id), of, levels }
+    FactorDraft { id: FactorId(id), of, own: OwnFactor::default(), levels }
 }
 
 pub fn dose_and_density() -> SeriesDraft {
@@ -140,6 +141,77 @@ fn blocks_hold_their_runs() {
         let first = series.runs.iter().find(|other| other.block == run.block).unwrap();
         assert_eq!(word.sign(&run.levels), word.sign(&first.levels));
     }
+}
+
+/// Press temperature in °C and the fibre lot in words, beside a computed dose.
+pub fn own_factors() -> SeriesDraft {
+    let own = |id: u8, name: &str, unit: &str, levels: &[&str]| FactorDraft {
+        own: OwnFactor { name: name.to_owned(), unit: unit.to_owned() },
+        ..factor(id, Of::Own(FactorId(id)), Unit::One, levels)
+    };
+    SeriesDraft {
+        factors: vec![
+            factor(1, Of::Dose(LiquidId(1)), Unit::Percent, &["10", "14"]),
+            own(2, "Press temperature", "°C", &["180", " 200,0 °C "]),
+            own(3, "Fibre lot", "", &["A", "B"]),
+        ],
+        ..SeriesDraft::default()
+    }
+}
+
+/// A half fraction in two blocks, as of computed factors: C = AB, and the levels of what is computed go into the recipe.
+#[test]
+fn factors_of_any_name_and_unit() {
+    let mut draft = own_factors();
+    let celsius = |value: f64| Level::Number { value, unit: "°C".to_owned() };
+    let text = |text: &str| Level::Text(text.to_owned());
+    let full = drawn(&draft);
+    assert_eq!(full.factors[1].levels, [celsius(180.0), celsius(200.0)]);
+    assert_eq!(full.factors[2].levels, [text("A"), text("B")]);
+    assert_eq!(full.runs.len(), 8);
+    draft.design = DesignWay::Fraction(1);
+    draft.replicates.text = "2".to_owned();
+    draft.blocks = BlockWay::Replicate;
+    let half = drawn(&draft);
+    assert_eq!((half.runs.len(), half.blocks, half.design.notation()), (8, 2, "2^(3\u{2212}1) III".to_owned()));
+    assert_eq!(half.design.generators_in_letters(), ["C = AB"]);
+    for run in &half.runs {
+        let (made, sheet) = of_run(&recipe(), &bare_sheet(), &draft, run);
+        assert_eq!(made.liquids[0].dose.text, ["10", "14"][usize::from(run.levels[0])]);
+        let mut plain = recipe();
+        plain.liquids[0].dose.clone_from(&made.liquids[0].dose);
+        assert_eq!((made, sheet), (plain, bare_sheet()), "nothing else changes");
+    }
+}
+
+#[test]
+fn what_is_wrong_with_factors_of_any_name() {
+    type Spoil = fn(&mut SeriesDraft);
+    let spoilt = |spoil: Spoil| {
+        let mut draft = own_factors();
+        spoil(&mut draft);
+        let outcome = series(&recipe(), &draft, &[]);
+        (outcome.series.is_none(), outcome.findings.into_iter().map(|finding| finding.what).collect::<Vec<_>>())
+    };
+    let cases: [(Spoil, TrialProblem); 5] = [
+        (|draft| draft.factors[1].own.name = "  ".to_owned(), TrialProblem::FactorUnnamed),
+        (|draft| draft.factors[1].levels[0].value.text = "hot".to_owned(), TrialProblem::LevelNotANumber),
+        (|draft| draft.factors[2].levels[1].value.text = " ".to_owned(), TrialProblem::LevelBlank),
+        (|draft| draft.factors[1].levels[1].value.text = "180.0".to_owned(), TrialProblem::LevelsAlike),
+        (|draft| draft.factors[2].own.name = "press Temperature ".to_owned(), TrialProblem::SameFactor),
+    ];
+    for (spoil, expected) in cases {
+        assert_eq!(spoilt(spoil), (true, vec![expected]));
+    }
+    // Without a unit, numbers are words too, and no two of them alike as they are written.
+    assert!(!spoilt(|draft| draft.factors[1].own.unit.clear()).0);
+}
+
+#[test]
+fn the_number_of_a_factor_that_boards_were_made_with_is_not_given_again() {
+    let draft = own_factors();
+    assert_eq!(draft.free_id(&[]), FactorId(4));
+    assert_eq!(draft.free_id(&[FactorId(4), FactorId(6)]), FactorId(5));
 }
 
 type Case = (fn(&mut SeriesDraft), fn(&TrialProblem) -> bool);

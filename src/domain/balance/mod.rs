@@ -16,4 +16,6 @@ pub mod solve;
 pub mod solved;
 /// The stations in the material's order.
 pub mod station;
+/// All that is dosed together.
+pub mod total;
 mod value;

@@ -1,13 +1,14 @@
 //! The emission sheet: what is entered for it, and what comes of it.
 
 use crate::domain::chemistry::emission::{
-    AminoResin, EmissionError, MixRatios, mass_concentration, of_mix, perforator_at_reference, urea_for,
+    AminoResin, EmissionError, MixRatios, mass_concentration, of_mix, perforator_at_reference, urea_for, volume_share,
 };
 use crate::domain::form::form;
 use crate::domain::limit::Limit;
 use crate::domain::recipe::check::read_entry;
 use crate::quantity::Unit as U;
 use uom::si::f64::{Mass, MassDensity, Ratio, ThermodynamicTemperature};
+use uom::si::mass_density::milligram_per_cubic_meter;
 use uom::si::ratio::{part_per_million, ratio};
 
 /// What a number of the emission sheet is about.
@@ -42,6 +43,9 @@ form! {
         /// Formaldehyde in air, ppm by volume.
         Concentration: concentration, Ratio, One, "", EmissionSection::Air,
             Limit::from_to(U::One, 0.0, 1e6).optional();
+        /// Formaldehyde in air, mg/m³.
+        MassConcentration: mass_concentration, Ratio, One, "", EmissionSection::Air,
+            Limit::from_to(U::One, 0.0, 1e6).optional();
         /// Air temperature; 23 °C as in the reference chamber (EN 717-1).
         AirTemperature: air_temperature, Temperature, Celsius, "23", EmissionSection::Air,
             Limit::from_to(U::Celsius, -50.0, 100.0).optional();
@@ -67,8 +71,10 @@ pub struct EmissionSheet {
     pub ratios: Found<MixRatios>,
     /// Urea in all for the target ratio.
     pub urea: Found<[Mass; 2]>,
-    /// The concentration by mass.
+    /// The concentration by mass, from that by volume.
     pub concentration: Found<MassDensity>,
+    /// The concentration by volume, from that by mass.
+    pub share: Found<Ratio>,
     /// The perforator value at 6.5 % board moisture.
     pub perforator: Found<f64>,
 }
@@ -90,13 +96,16 @@ pub fn sheet(entries: &EmissionEntries) -> EmissionSheet {
         Some([(resin, mass(needed(EmissionField::ResinSolids)?))])
     };
     let perforator = needed(EmissionField::Perforator).zip(needed(EmissionField::BoardMoisture));
-    let air = needed(EmissionField::Concentration).zip(needed(EmissionField::AirTemperature));
+    let air = || needed(EmissionField::AirTemperature);
+    let at = |kelvin| ThermodynamicTemperature { value: kelvin, ..ThermodynamicTemperature::default() };
     EmissionSheet {
         ratios: resin().zip(or_none(EmissionField::AddedUrea)).map(|(resin, urea)| of_mix(&resin, mass(urea))),
         urea: resin().zip(needed(EmissionField::TargetRatio)).map(|(resin, target)| urea_for(&resin, of(target))),
-        concentration: air.map(|(ppm, kelvin)| {
-            let at = ThermodynamicTemperature { value: kelvin, ..ThermodynamicTemperature::default() };
-            mass_concentration(Ratio::new::<part_per_million>(ppm), at)
+        concentration: needed(EmissionField::Concentration)
+            .zip(air())
+            .map(|(ppm, kelvin)| mass_concentration(Ratio::new::<part_per_million>(ppm), at(kelvin))),
+        share: needed(EmissionField::MassConcentration).zip(air()).map(|(milligram, kelvin)| {
+            volume_share(MassDensity::new::<milligram_per_cubic_meter>(milligram), at(kelvin))
         }),
         perforator: perforator.map(|(value, moisture)| perforator_at_reference(value, of(moisture))),
     }

@@ -161,6 +161,11 @@ pub struct Grid {
     pub values: Vec<Option<f64>>,
     /// What stands in the way in each cell.
     pub feasibilities: Vec<Feasibility>,
+    /// Behind each cell, where the state changes before the next one along its row, narrowed down to [`EDGE`] of the axis;
+    /// `None` where it does not.
+    pub level: Vec<Option<f64>>,
+    /// The same before the next cell up its column.
+    pub upright: Vec<Option<f64>>,
     /// Edges between what can be run, what can be run with advice, and what cannot, narrowed down to [`EDGE`] of each
     /// axis: pieces of line through one square of the grid each.
     pub edges: Vec<[(f64, f64); 2]>,
@@ -189,55 +194,56 @@ pub fn grid(case: &Case, across: &Axis, up: &Axis, output: Output) -> Grid {
             feasibilities.push(feasibility);
         }
     }
-    let edges = edges(&mut variation, (across.field, &columns), (up.field, &rows), &feasibilities);
-    Grid { across: columns, up: rows, values, feasibilities, edges }
+    let (level, upright) = crossings(&mut variation, (across.field, &columns), (up.field, &rows), &feasibilities);
+    let edges = edges(&columns, &rows, &level, &upright);
+    Grid { across: columns, up: rows, values, feasibilities, level, upright, edges }
 }
 
-/// Where one state meets another between two neighbours, and which two they are; `None` for none.
-type Crossing = Option<((f64, f64), FeasibilityGrade, FeasibilityGrade)>;
-
-/// The edges of the grid's squares on which the state changes, joined within each square.
-fn edges(
+/// Where the state changes along the rows and up the columns of a grid.
+fn crossings(
     variation: &mut Variation,
     (across, columns): (Field, &[f64]),
     (up, rows): (Field, &[f64]),
     found: &[Feasibility],
-) -> Vec<[(f64, f64); 2]> {
+) -> (Vec<Option<f64>>, Vec<Option<f64>>) {
     let ends = |all: &[f64]| EDGE * (all.last().unwrap_or(&0.0) - all.first().unwrap_or(&0.0)).abs();
     let (wide, high) = (ends(columns), ends(rows));
-    let standing = |column: usize, row: usize| found.get(row * columns.len() + column).map(|one| one.standing());
-    let mut level: Vec<Crossing> = Vec::with_capacity(found.len());
-    let mut upright: Vec<Crossing> = Vec::with_capacity(found.len());
+    let standing = |column: usize, row: usize| {
+        columns.get(column)?;
+        found.get(row * columns.len() + column).map(|one| one.standing())
+    };
+    let (mut level, mut upright) = (Vec::with_capacity(found.len()), Vec::with_capacity(found.len()));
     for (row, y) in rows.iter().enumerate() {
         for (column, x) in columns.iter().enumerate() {
             let here = standing(column, row);
-            level.push(match (here, columns.get(column + 1), standing(column + 1, row)) {
-                (Some(here), Some(next), Some(there)) if here != there => {
-                    let same = |at| variation.feasibility(&[(across, at), (up, *y)]).standing() == here;
-                    Some(((narrowed(*x, *next, wide, same), *y), here, there))
-                }
-                _ => None,
-            });
-            upright.push(match (here, rows.get(row + 1), standing(column, row + 1)) {
-                (Some(here), Some(next), Some(there)) if here != there => {
-                    let same = |at| variation.feasibility(&[(across, *x), (up, at)]).standing() == here;
-                    Some(((*x, narrowed(*y, *next, high, same)), here, there))
-                }
-                _ => None,
-            });
+            let changes = |there: Option<FeasibilityGrade>| here.zip(there).is_some_and(|(here, there)| here != there);
+            let along = columns.get(column + 1).filter(|_| changes(standing(column + 1, row)));
+            level.push(along.map(|next| {
+                narrowed(*x, *next, wide, |at| {
+                    Some(variation.feasibility(&[(across, at), (up, *y)]).standing()) == here
+                })
+            }));
+            let above = rows.get(row + 1).filter(|_| changes(standing(column, row + 1)));
+            upright.push(above.map(|next| {
+                narrowed(*y, *next, high, |at| {
+                    Some(variation.feasibility(&[(across, *x), (up, at)]).standing()) == here
+                })
+            }));
         }
     }
-    let at = |all: &[Crossing], column: usize, row: usize| all.get(row * columns.len() + column).copied().flatten();
+    (level, upright)
+}
+
+/// The crossings joined within each square of the grid.
+fn edges(columns: &[f64], rows: &[f64], level: &[Option<f64>], upright: &[Option<f64>]) -> Vec<[(f64, f64); 2]> {
+    let number = |column: usize, row: usize| row * columns.len() + column;
+    let along = |column: usize, row: usize| Some((level.get(number(column, row)).copied()??, *rows.get(row)?));
+    let up = |column: usize, row: usize| Some((*columns.get(column)?, upright.get(number(column, row)).copied()??));
     let mut pieces = Vec::new();
     for row in 0..rows.len().saturating_sub(1) {
         for column in 0..columns.len().saturating_sub(1) {
-            let sides = [
-                at(&level, column, row),
-                at(&upright, column + 1, row),
-                at(&level, column, row + 1),
-                at(&upright, column, row),
-            ];
-            let points: Vec<(f64, f64)> = sides.into_iter().flatten().map(|(point, ..)| point).collect();
+            let sides = [along(column, row), up(column + 1, row), along(column, row + 1), up(column, row)];
+            let points: Vec<(f64, f64)> = sides.into_iter().flatten().collect();
             match points.as_slice() {
                 [one, other] => pieces.push([*one, *other]),
                 // Three or four: the edges meet in the square.

@@ -14,7 +14,7 @@ use crate::domain::line::pumps::curve::Curve;
 use crate::domain::line::pumps::pump::{Nozzles, Pump, PumpDraft, PumpField, PumpId};
 use crate::domain::line::pumps::setting::Setting;
 use crate::domain::line::read::Reader;
-use crate::domain::line::tanks::tank::{Content, Tank, TankDraft, TankField, TankId, TankWay};
+use crate::domain::line::tanks::tank::{Tank, TankContent, TankDraft, TankField, TankId, TankWay};
 use crate::domain::recipe::finding::Grade;
 use crate::quantity::{Amount, Kind};
 use crate::statistics::regression::Fit;
@@ -324,9 +324,9 @@ impl Reader<'_> {
             return None;
         }
         let content = content.map(|content| match tank.way {
-            TankWay::Level => Content::Level(si!(Ratio, content)),
-            TankWay::Volume => Content::Volume(si!(Volume, content)),
-            TankWay::Mass => Content::Mass(si!(Mass, content)),
+            TankWay::Level => TankContent::Level(si!(Ratio, content)),
+            TankWay::Volume => TankContent::Volume(si!(Volume, content)),
+            TankWay::Mass => TankContent::Mass(si!(Mass, content)),
         });
         Some(Tank {
             id: tank.id,

@@ -2,7 +2,8 @@
 
 use crate::domain::recipe::draft::{Draft, LiquidDraft};
 use crate::domain::recipe::field::{Field, LiquidField};
-use crate::domain::recipe::liquid::LiquidId;
+use crate::domain::recipe::liquid::{DoseWay, LiquidId, Role, Substance};
+use crate::domain::recipe::liquid_pairs::{LiquidPair, LiquidPairs};
 
 /// A choice about a liquid, or its texts.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -22,28 +23,32 @@ pub enum LiquidChoice {
 impl LiquidChoice {
     const ALL: [Self; 5] = [Self::Name, Self::Role, Self::Substance, Self::DoseWay, Self::Source];
 
-    fn same(self, one: &LiquidDraft, other: &LiquidDraft) -> bool {
+    fn same(self, old: &LiquidDraft, new: &LiquidDraft, pairs: &LiquidPairs) -> bool {
         match self {
-            Self::Name => one.name == other.name,
-            Self::Role => one.role == other.role,
-            Self::Substance => one.substance == other.substance,
-            Self::DoseWay => one.dose_way == other.dose_way,
-            Self::Source => one.source == other.source,
+            Self::Name => old.name == new.name,
+            Self::Role => old.role == new.role,
+            Self::Substance => old.substance == new.substance,
+            Self::DoseWay => match (old.dose_way, new.dose_way) {
+                // On the same liquid, whatever its number is.
+                (DoseWay::SolidsOnLiquid(old), DoseWay::SolidsOnLiquid(new)) => pairs.is_same_base(old, new),
+                (old, new) => old == new,
+            },
+            Self::Source => old.source == new.source,
         }
     }
 
-    fn take(self, to: &mut LiquidDraft, from: &LiquidDraft) {
+    fn take(self, to: &mut LiquidDraft, from: &LiquidDraft, dose_way: DoseWay) {
         match self {
             Self::Name => to.name.clone_from(&from.name),
             Self::Role => to.role = from.role,
             Self::Substance => to.substance = from.substance,
-            Self::DoseWay => to.dose_way = from.dose_way,
+            Self::DoseWay => to.dose_way = dose_way,
             Self::Source => to.source.clone_from(&from.source),
         }
     }
 }
 
-/// One thing in which two recipes differ.
+/// One thing in which an old and a new recipe differ.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub enum Difference {
     /// What the furnish is made of.
@@ -56,85 +61,162 @@ pub enum Difference {
     WaterWay,
     /// The faces that water is sprayed on.
     SprayedFaces,
-    /// What is typed in a box; of a liquid that both have.
+    /// What is typed in a box that is no liquid's.
     Entry(Field),
+    /// What is typed in a box of a liquid that both have.
+    LiquidEntry(LiquidPair, LiquidField),
     /// A choice about a liquid that both have.
-    Choice(LiquidId, LiquidChoice),
-    /// A liquid that only the one has, or only the other.
-    Liquid(LiquidId),
+    Choice(LiquidPair, LiquidChoice),
+    /// Another liquid does what this one did.
+    Replaced(LiquidPair),
+    /// A liquid of the old recipe that the new one has not.
+    Removed(LiquidId),
+    /// A liquid of the new recipe that the old one has not.
+    Added(LiquidId),
 }
 
-/// Where `one` and `other` differ, in the order of the page. Liquids are the same by their number. Only
-/// the order in which they are added is not looked at.
+/// Where two recipes differ, in the order of the page. Liquids are compared by what they are, see [`LiquidPairs`]. Only the
+/// order in which they are added is not looked at.
 #[must_use]
-pub fn differences(one: &Draft, other: &Draft) -> Vec<Difference> {
+pub fn differences(old: &Draft, new: &Draft) -> Vec<Difference> {
     let mut found = Vec::new();
-    if one.furnish != other.furnish {
+    if old.furnish != new.furnish {
         found.push(Difference::Furnish);
     }
-    if one.board_kind != other.board_kind {
+    if old.board_kind != new.board_kind {
         found.push(Difference::BoardKind);
     }
-    if one.feed_way != other.feed_way {
+    if old.feed_way != new.feed_way {
         found.push(Difference::FeedWay);
     }
-    if one.water_way != other.water_way {
+    if old.water_way != new.water_way {
         found.push(Difference::WaterWay);
     }
-    if one.sprayed_faces != other.sprayed_faces {
+    if old.sprayed_faces != new.sprayed_faces {
         found.push(Difference::SprayedFaces);
     }
-    let differs = |field: &Field| match (one.entry(*field), other.entry(*field)) {
-        (Some(a), Some(b)) => (&a.text, a.unit) != (&b.text, b.unit) && !(a.is_blank() && b.is_blank()),
+    let plain = |field: &Field| match (old.entry(*field), new.entry(*field)) {
+        (Some(old), Some(new)) => !old.says_same(new),
         _ => false,
     };
-    found.extend(Field::PLAIN.iter().copied().filter(differs).map(Difference::Entry));
-    for liquid in &one.liquids {
-        let Some(same) = other.liquid(liquid.id) else {
-            found.push(Difference::Liquid(liquid.id));
-            continue;
-        };
-        let choices = LiquidChoice::ALL.into_iter().filter(|choice| !choice.same(liquid, same));
-        found.extend(choices.map(|choice| Difference::Choice(liquid.id, choice)));
-        let fields = LiquidField::ALL.iter().map(|part| Field::Liquid(liquid.id, *part));
-        found.extend(fields.filter(differs).map(Difference::Entry));
+    found.extend(Field::PLAIN.iter().copied().filter(plain).map(Difference::Entry));
+    let pairs = LiquidPairs::of(old, new);
+    for liquid in &old.liquids {
+        if let Some(pair) = pairs.replaced.iter().find(|pair| pair.old == liquid.id) {
+            found.push(Difference::Replaced(*pair));
+        } else if let Some(pair) = pairs.same.iter().find(|pair| pair.old == liquid.id).copied() {
+            let Some(same) = new.liquid(pair.new) else { continue };
+            let choices = LiquidChoice::ALL.into_iter().filter(|choice| !choice.same(liquid, same, &pairs));
+            found.extend(choices.map(|choice| Difference::Choice(pair, choice)));
+            let fields = LiquidField::ALL.iter().filter(|part| !liquid.entry(**part).says_same(same.entry(**part)));
+            found.extend(fields.map(|part| Difference::LiquidEntry(pair, *part)));
+        } else {
+            found.push(Difference::Removed(liquid.id));
+        }
     }
-    let only_other = other.liquids.iter().filter(|liquid| one.liquid(liquid.id).is_none());
-    found.extend(only_other.map(|liquid| Difference::Liquid(liquid.id)));
+    found.extend(pairs.added.iter().copied().map(Difference::Added));
     found
 }
 
-/// Makes `to` say in one thing what `from` says.
-pub fn take(to: &mut Draft, from: &Draft, difference: Difference) {
-    match difference {
-        Difference::Furnish => to.furnish = from.furnish,
-        Difference::BoardKind => to.board_kind = from.board_kind,
-        Difference::FeedWay => to.feed_way = from.feed_way,
-        Difference::WaterWay => to.water_way = from.water_way,
-        Difference::SprayedFaces => to.sprayed_faces = from.sprayed_faces,
-        Difference::Entry(field) => {
-            if let (Some(entry), Some(taken)) = (to.entry_mut(field), from.entry(field)) {
-                entry.clone_from(taken);
+/// Makes `new` say what `old` says, in those of their differences that are chosen.
+pub fn take_over(new: &mut Draft, old: &Draft, chosen: &[Difference]) {
+    let mut pairs = LiquidPairs::of(old, new);
+    // Liquids first: a dose may be on one that comes in.
+    for difference in chosen {
+        match *difference {
+            Difference::Replaced(pair) => {
+                if let (Some(to), Some(from)) = (new.liquid_mut(pair.new), old.liquid(pair.old)) {
+                    *to = LiquidDraft { id: to.id, ..from.clone() };
+                }
             }
-        }
-        Difference::Choice(id, choice) => {
-            if let (Some(liquid), Some(taken)) = (to.liquid_mut(id), from.liquid(id)) {
-                choice.take(liquid, taken);
+            Difference::Removed(id) => {
+                if let Some(from) = old.liquid(id) {
+                    let added = unused_id(new, old, id);
+                    new.liquids.push(LiquidDraft { id: added, ..from.clone() });
+                    pairs.same.push(LiquidPair { old: id, new: added });
+                }
             }
+            Difference::Added(id) => new.liquids.retain(|liquid| liquid.id != id),
+            _ => {}
         }
-        Difference::Liquid(id) => match from.liquid(id) {
-            Some(liquid) if to.liquid(id).is_none() => to.liquids.push(liquid.clone()),
-            Some(_) => {}
-            None => to.liquids.retain(|liquid| liquid.id != id),
-        },
+    }
+    let dose_way = |from: &LiquidDraft, new: &Draft| match from.dose_way {
+        // On a liquid that did not come in: a number that no liquid has, so that the check asks for one.
+        DoseWay::SolidsOnLiquid(base) => {
+            DoseWay::SolidsOnLiquid(pairs.new_of(base).unwrap_or_else(|| unused_id(new, old, base)))
+        }
+        other => other,
+    };
+    for difference in chosen {
+        match *difference {
+            Difference::Furnish => new.furnish = old.furnish,
+            Difference::BoardKind => new.board_kind = old.board_kind,
+            Difference::FeedWay => new.feed_way = old.feed_way,
+            Difference::WaterWay => new.water_way = old.water_way,
+            Difference::SprayedFaces => new.sprayed_faces = old.sprayed_faces,
+            Difference::Entry(field) => {
+                if let (Some(entry), Some(taken)) = (new.entry_mut(field), old.entry(field)) {
+                    entry.clone_from(taken);
+                }
+            }
+            Difference::LiquidEntry(pair, part) => {
+                if let (Some(to), Some(from)) = (new.liquid_mut(pair.new), old.liquid(pair.old)) {
+                    to.entry_mut(part).clone_from(from.entry(part));
+                }
+            }
+            Difference::Choice(pair, choice) => {
+                let Some(from) = old.liquid(pair.old) else { continue };
+                let way = dose_way(from, new);
+                if let Some(to) = new.liquid_mut(pair.new) {
+                    choice.take(to, from, way);
+                }
+            }
+            Difference::Replaced(LiquidPair { old: id, .. }) | Difference::Removed(id) => {
+                let Some(from) = old.liquid(id) else { continue };
+                let way = dose_way(from, new);
+                if let Some(to) = pairs.new_of(id).and_then(|id| new.liquid_mut(id)) {
+                    to.dose_way = way;
+                }
+            }
+            Difference::Added(_) => {}
+        }
     }
 }
 
+/// A number for a liquid that comes in: its own, unless something of the recipe has it or is dosed on it.
+fn unused_id(new: &Draft, old: &Draft, own: LiquidId) -> LiquidId {
+    let free = |id: &LiquidId| {
+        let uses = |liquid: &LiquidDraft| liquid.id == *id || liquid.dose_way == DoseWay::SolidsOnLiquid(*id);
+        !new.liquids.iter().any(uses)
+    };
+    let mut others = (1..=u16::MAX).map(LiquidId).filter(|id| old.liquid(*id).is_none());
+    if free(&own) { own } else { others.find(free).unwrap_or(own) }
+}
+
+/// Whether the new recipe has other binders than the old one: what makes it another recipe. One that had none yet is not asked
+/// about, nor is a binder that nothing is known of.
+#[must_use]
+pub fn other_binders(old: &Draft, new: &Draft) -> bool {
+    let binders = |draft: &Draft| -> Vec<(Substance, String)> {
+        let known = draft.liquids.iter().filter(|liquid| liquid.role == Role::Binder).map(|liquid| {
+            let name =
+                if liquid.substance == Substance::Other { liquid.name.trim().to_lowercase() } else { String::new() };
+            (liquid.substance, name)
+        });
+        known.filter(|(substance, name)| *substance != Substance::Other || !name.is_empty()).collect()
+    };
+    let (old, new) = (binders(old), binders(new));
+    let within =
+        |some: &[(Substance, String)], all: &[(Substance, String)]| some.iter().all(|binder| all.contains(binder));
+    let same = within(&old, &new) && within(&new, &old);
+    !old.is_empty() && !same
+}
 #[cfg(test)]
 mod tests {
-    use super::{Difference, LiquidChoice, differences, take};
+    use super::{Difference, LiquidChoice, differences, take_over};
     use crate::domain::recipe::draft::FeedWay;
     use crate::domain::recipe::example::example;
+    use crate::domain::recipe::liquid_pairs::LiquidPair;
     use crate::domain::{Draft, Entry, Faces, Field, LiquidDraft, LiquidField, LiquidId, Role};
     use crate::quantity::Unit;
 
@@ -155,6 +237,7 @@ mod tests {
     fn every_change_is_found_and_nothing_else() {
         let (old, new) = (example(), changed());
         let first = old.liquids.first().map_or(LiquidId(0), |liquid| liquid.id);
+        let first = LiquidPair { old: first, new: first };
         assert_eq!(
             differences(&old, &new),
             [
@@ -162,8 +245,8 @@ mod tests {
                 Difference::SprayedFaces,
                 Difference::Entry(Field::BoardDensity),
                 Difference::Choice(first, LiquidChoice::Name),
-                Difference::Entry(Field::Liquid(first, LiquidField::Solids)),
-                Difference::Liquid(LiquidId(99)),
+                Difference::LiquidEntry(first, LiquidField::Solids),
+                Difference::Added(LiquidId(99)),
             ]
         );
         assert_eq!(differences(&new, &new), []);
@@ -173,15 +256,15 @@ mod tests {
     fn what_is_taken_over_differs_no_more() {
         for (one, other) in [(example(), changed()), (changed(), example())] {
             for difference in differences(&one, &other) {
-                let mut taken = one.clone();
-                take(&mut taken, &other, difference);
-                let left = differences(&taken, &other);
+                let mut taken = other.clone();
+                take_over(&mut taken, &one, &[difference]);
+                let left = differences(&one, &taken);
                 assert!(!left.contains(&difference), "{difference:?}");
                 assert_eq!(left.len() + 1, differences(&one, &other).len(), "{difference:?}");
             }
-            let mut all = one.clone();
-            differences(&one, &other).into_iter().for_each(|difference| take(&mut all, &other, difference));
-            assert_eq!(differences(&all, &other), []);
+            let mut all = other.clone();
+            take_over(&mut all, &one, &differences(&one, &other));
+            assert_eq!(differences(&one, &all), []);
         }
     }
 }

@@ -144,6 +144,12 @@ impl Finding {
         Self { grade: Grade::Stop, place: Place::Field(field), what }
     }
 
+    /// What puts the gravest first: its grade, and within one grade what comes of the inputs before the inputs themselves.
+    #[must_use]
+    pub const fn weight(&self) -> (Grade, bool) {
+        (self.grade, matches!(self.place, Place::Field(_)))
+    }
+
     /// The station whose place on the strip the finding is pinned to.
     #[must_use]
     pub const fn station(&self) -> Station {

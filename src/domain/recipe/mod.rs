@@ -22,6 +22,8 @@ pub mod input;
 pub mod limit;
 /// What a liquid is and what it is for.
 pub mod liquid;
+/// Which liquid of one recipe is which of another.
+pub mod liquid_pairs;
 /// The furnish and the kind of board, which choose the typical ranges.
 pub mod product;
 /// Limits of exposure and emission with their regulations.

@@ -146,6 +146,12 @@ pub enum TrialProblem {
     FactorMissing,
     /// A factor doses a liquid while another changes the binder system.
     DoseBesideSystem,
+    /// A factor without a name.
+    FactorUnnamed,
+    /// A level with nothing typed.
+    LevelBlank,
+    /// A level of a factor with a unit that is no number.
+    LevelNotANumber,
     /// No factor, so there is nothing to vary.
     NoFactors,
     /// More factors than a series holds.

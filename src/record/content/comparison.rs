@@ -16,7 +16,7 @@ pub struct ComparedRevision {
     /// The recipe's name at that save.
     pub name: String,
     /// Its number within the recipe: 1 for the first save.
-    pub number: usize,
+    pub number: u32,
     /// What was entered.
     pub draft: Draft,
 }
@@ -26,9 +26,7 @@ impl<S: Store> Library<S> {
     #[must_use]
     pub fn compared_revision(&self, id: &str) -> Option<ComparedRevision> {
         let revision = self.revision(RevisionId::parse(id)?)?;
-        let id = RevisionId::parse(id)?;
-        let history = self.history(revision.recipe());
-        let number = history.len() - history.iter().position(|summary| summary.id == id)?;
+        let number = self.version(revision.revision())?.number;
         let content = revision.content();
         Some(ComparedRevision { name: content.name.clone(), number, draft: content.draft.clone() })
     }

@@ -70,9 +70,6 @@ pub struct RevisionContent {
     /// Whether the recipe is kept from here on.
     #[serde(default)]
     pub standing: Standing,
-    /// Whether this very revision is released for the line. What follows it is not, until it is released too.
-    #[serde(default)]
-    pub released: bool,
     /// What was typed.
     pub draft: Draft,
 }
@@ -102,7 +99,6 @@ impl Revision {
             note: title.note,
             tags: title.tags,
             standing: Standing::Kept,
-            released: false,
             draft,
         })
     }
@@ -127,20 +123,21 @@ impl Revision {
         content.recipe = Some(self.recipe());
         content.parents = vec![self.revision()];
         content.copy_of = None;
-        content.released = false;
         (content.saved_at, content.author, content.remark) = (stamp.at, stamp.author, stamp.remark);
         change(&mut content);
         Self::with(content, self.extra())
     }
 
-    /// The first revision of a new recipe that begins as a copy of this one.
+    /// The first revision of a new recipe of that name that begins from this one: as its copy, or with what was changed.
     ///
     /// # Errors
     /// As [`Sealed::new`].
-    pub fn copy(&self, name: String, stamp: Stamp) -> Result<Self, serde_json::Error> {
+    pub fn copy(&self, name: String, stamp: Stamp, title: Title, draft: Draft) -> Result<Self, serde_json::Error> {
         self.follow(stamp, |content| {
             (content.recipe, content.parents) = (None, Vec::new());
-            (content.copy_of, content.name) = (Some(self.revision()), name);
+            content.copy_of = Some(self.revision());
+            (content.name, content.note, content.tags) = (name, title.note, title.tags);
+            content.draft = draft;
             content.standing = Standing::Kept;
         })
     }

@@ -4,7 +4,7 @@ use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::UnitSystem;
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::content::sealed::{Extra, Headed};
-use crate::record::content::summary::SortOrder;
+use crate::record::content::search::SortOrder;
 use crate::record::refusal::{self, HEAD, Refusal};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
@@ -44,6 +44,9 @@ pub struct Settings {
     /// The units that numbers are typed and shown in, and the decimal mark.
     #[serde(serialize_with = "write_units", deserialize_with = "read_units")]
     pub units: Units,
+    /// The basis chosen for the moisture of single boxes, by the key of the field. Boxes without one follow `units`.
+    #[serde(deserialize_with = "or_default", skip_serializing_if = "BTreeMap::is_empty")]
+    pub bases: BTreeMap<String, Unit>,
     /// What stands for the money in prices and costs.
     #[serde(deserialize_with = "read_currency")]
     pub currency: String,
@@ -68,6 +71,7 @@ impl Default for Settings {
     fn default() -> Self {
         Self {
             units: Units::default(),
+            bases: BTreeMap::new(),
             currency: "€".to_owned(),
             theme: Theme::System,
             initials: String::new(),

@@ -1,12 +1,11 @@
-//! A revision at a glance, and finding one among many.
+//! A revision at a glance.
 
 use crate::domain::{Entry, Substance};
 use crate::quantity::Unit;
 use crate::record::content::revision::{Revision, RevisionContent, Standing};
 use crate::record::content::sealed::Content;
 use crate::record::id::{RecipeId, RevisionId};
-use serde::{Deserialize, Serialize};
-use std::cmp::Ordering;
+use serde::Deserialize;
 
 /// What a list shows of a revision, and what a search looks through.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -31,8 +30,6 @@ pub struct Summary {
     pub tags: Vec<String>,
     /// Whether the recipe is kept.
     pub standing: Standing,
-    /// Whether it is released for the line.
-    pub released: bool,
     /// Names of the liquids, as the mill calls them.
     pub liquids: Vec<String>,
     /// What the liquids are, each once, in the order of the recipe.
@@ -66,8 +63,6 @@ struct RevisionExcerpt {
     tags: Vec<String>,
     #[serde(default)]
     standing: Standing,
-    #[serde(default)]
-    released: bool,
     draft: DraftExcerpt,
 }
 
@@ -112,7 +107,6 @@ impl Summary {
             note,
             tags,
             standing,
-            released,
             draft: DraftExcerpt { liquids, plain: PlainExcerpt { board_density, thickness } },
         } = serde_json::from_str(text).ok()?;
         if haulm != RevisionContent::KIND || version != RevisionContent::VERSION {
@@ -147,7 +141,6 @@ impl Summary {
             note,
             tags,
             standing,
-            released,
             liquids: liquids.into_iter().map(|liquid| liquid.name).collect(),
             substances,
             density: board_density.unwrap_or(Entry::empty(Unit::KilogramPerCubicMetre)),
@@ -155,120 +148,9 @@ impl Summary {
             haystack,
         })
     }
-}
 
-/// A recipe in the library: its heads, that is the revisions that nothing follows, newest first.
-/// One as a rule; more after two people changed it apart from each other.
-#[derive(Debug, Clone)]
-pub struct Listed<'a> {
-    /// The recipe.
-    pub recipe: RecipeId,
-    /// The newest head, which stands for the recipe.
-    pub head: &'a Summary,
-    /// The other heads.
-    pub others: Vec<&'a Summary>,
-}
-
-impl<'a> Listed<'a> {
-    /// The recipes of some heads, in the order of their ids.
-    #[must_use]
-    pub fn of(heads: &[&'a Summary]) -> Vec<Self> {
-        let mut listed: Vec<Self> = Vec::new();
-        let mut heads = heads.to_vec();
-        heads.sort_by(|a, b| a.recipe.cmp(&b.recipe).then_with(|| newest_first(a, b)));
-        for head in heads {
-            match listed.last_mut() {
-                Some(last) if last.recipe == head.recipe => last.others.push(head),
-                _ => listed.push(Self { recipe: head.recipe, head, others: Vec::new() }),
-            }
-        }
-        listed
+    /// Whether each of these words, in lower case, occurs somewhere in it.
+    pub(in crate::record) fn holds(&self, words: &[&str]) -> bool {
+        words.iter().all(|word| self.haystack.contains(word))
     }
-
-    /// Removed is a recipe only when all its heads are: a change made meanwhile keeps it.
-    #[must_use]
-    pub fn standing(&self) -> Standing {
-        let mut heads = std::iter::once(self.head).chain(self.others.iter().copied());
-        if heads.all(|head| head.standing == Standing::Removed) { Standing::Removed } else { Standing::Kept }
-    }
-}
-
-/// How a list is sorted.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum SortOrder {
-    /// Last saved first.
-    #[default]
-    Newest,
-    /// First saved first.
-    Oldest,
-    /// By name, numbers by their size: "9 mm" before "12 mm".
-    Name,
-    /// By name, backwards.
-    NameBackwards,
-}
-
-impl SortOrder {
-    /// All of them, in the order in which they are offered.
-    pub const ALL: &'static [SortOrder] = &[Self::Newest, Self::Oldest, Self::Name, Self::NameBackwards];
-}
-
-/// The recipes in which every word of `query` occurs: in name, note, tags, author, the liquids'
-/// names or substances, density or thickness. Capitals do not matter; a blank query finds all.
-#[must_use]
-pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: SortOrder) -> Vec<Listed<'a>> {
-    let query = query.to_lowercase();
-    let words: Vec<&str> = query.split_whitespace().collect();
-    let holds = |summary: &Summary| words.iter().all(|word| summary.haystack.contains(word));
-    let found = listed.iter().filter(|line| holds(line.head) || line.others.iter().any(|other| holds(other)));
-    let mut found: Vec<Listed<'a>> = found.cloned().collect();
-    let by = |a: &Listed<'_>, b: &Listed<'_>| {
-        let by_name = || by_name(&a.head.name, &b.head.name);
-        match order {
-            SortOrder::Newest => Ordering::Equal,
-            SortOrder::Oldest => newest_first(b.head, a.head),
-            SortOrder::Name => by_name(),
-            SortOrder::NameBackwards => by_name().reverse(),
-        }
-        .then_with(|| newest_first(a.head, b.head))
-    };
-    found.sort_by(by);
-    found
-}
-
-/// The newest first, and the same way whatever order they came in.
-pub(in crate::record) fn newest_first(a: &Summary, b: &Summary) -> Ordering {
-    b.saved_at.cmp(&a.saved_at).then(a.id.cmp(&b.id))
-}
-
-/// Compares names without regard to capitals, runs of digits by their size.
-pub(in crate::record) fn by_name(a: &str, b: &str) -> Ordering {
-    let (mut a, mut b) = (a, b);
-    loop {
-        let (Some(x), Some(y)) = (a.chars().next(), b.chars().next()) else {
-            return a.len().cmp(&b.len());
-        };
-        if x.is_ascii_digit() && y.is_ascii_digit() {
-            let (run_a, rest_a) = digits(a);
-            let (run_b, rest_b) = digits(b);
-            match run_a.len().cmp(&run_b.len()).then(run_a.cmp(run_b)) {
-                Ordering::Equal => (a, b) = (rest_a, rest_b),
-                unequal => return unequal,
-            }
-        } else {
-            match x.to_lowercase().cmp(y.to_lowercase()) {
-                Ordering::Equal => {
-                    (a, b) = (a.get(x.len_utf8()..).unwrap_or_default(), b.get(y.len_utf8()..).unwrap_or_default());
-                }
-                unequal => return unequal,
-            }
-        }
-    }
-}
-
-/// The digits that `text` begins with, without leading noughts, and what follows them.
-fn digits(text: &str) -> (&str, &str) {
-    let end = text.find(|c: char| !c.is_ascii_digit()).unwrap_or(text.len());
-    let (run, rest) = text.split_at(end);
-    (run.trim_start_matches('0'), rest)
 }

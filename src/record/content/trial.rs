@@ -3,6 +3,7 @@
 use crate::domain::Draft;
 use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::series::effects::ModelWay;
+use crate::domain::trial::series::field::{FactorId, Of};
 use crate::domain::trial::series::made::{MadeRun, MadeWith};
 use crate::domain::trial::series::runs::{Series, of_run, series};
 use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryDraft;
@@ -16,6 +17,7 @@ use crate::record::limits;
 use crate::record::refusal::Refusal;
 use crate::record::store::library::{Library, SaveError, Unread};
 use crate::record::store::{Store, StoreError};
+use crate::record::time::utc;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
@@ -55,6 +57,8 @@ pub struct MadeFrom {
     pub recipe: Option<RecipeId>,
     /// Its revision.
     pub revision: Option<RevisionId>,
+    /// The number of the revision within its recipe.
+    pub revision_number: Option<u32>,
     /// Its name.
     pub recipe_name: String,
 }
@@ -111,6 +115,9 @@ pub struct TrialContent {
     /// The revision of it that made them.
     #[serde(default)]
     pub revision: Option<RevisionId>,
+    /// The number of that revision within its recipe.
+    #[serde(default)]
+    pub revision_number: Option<u32>,
     /// The recipe's name.
     #[serde(default)]
     pub recipe_name: String,
@@ -133,6 +140,9 @@ pub struct TrialContent {
     /// What the boards outside a series were made with.
     #[serde(default)]
     pub made_boards: Vec<MadeBoardRecord>,
+    /// Whose requirements these are: a standard with its type of board, or a customer.
+    #[serde(default)]
+    pub required_by: String,
     /// What is required of them.
     #[serde(default)]
     pub requirements: Vec<RequirementDraft>,
@@ -141,10 +151,12 @@ pub struct TrialContent {
     pub model: ModelWay,
 }
 
-/// A trial as a file: with the version of the app that wrote it.
+/// A trial as a file: with the version of the app that wrote it, and the date in words; none for work that was not saved.
 #[derive(Serialize)]
 struct TrialFile<'a> {
     app: &'a str,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    saved: Option<String>,
     #[serde(flatten)]
     trial: &'a TrialContent,
 }
@@ -179,6 +191,7 @@ impl TrialContent {
             standing: Standing::Kept,
             recipe: revision.map(|(recipe, _)| recipe),
             revision: revision.map(|(_, revision)| revision),
+            revision_number: None,
             recipe_name,
             draft,
             sheet: SheetDraft::default(),
@@ -187,6 +200,7 @@ impl TrialContent {
             made_runs: Vec::new(),
             boards: Vec::new(),
             made_boards: Vec::new(),
+            required_by: String::new(),
             requirements: Vec::new(),
             model: ModelWay::default(),
         }
@@ -196,6 +210,13 @@ impl TrialContent {
     #[must_use]
     pub fn made(&self) -> Vec<MadeRun> {
         self.made_runs.iter().map(|record| record.run.clone()).collect()
+    }
+
+    /// The factors of their own that runs were made with: their numbers are not given out again.
+    #[must_use]
+    pub fn made_factors(&self) -> Vec<FactorId> {
+        let levels = self.made_runs.iter().flat_map(|record| &record.run.levels);
+        levels.filter_map(|level| if let Of::Own(id) = level.of { Some(id) } else { None }).collect()
     }
 
     /// The series as planned; the runs made already stay as they were. `None` without a series that can be planned.
@@ -214,7 +235,7 @@ impl TrialContent {
         let boards: BTreeSet<BoardId> = measured.filter(|board| board.run.is_none()).map(|board| board.id).collect();
         self.made_runs.retain(|record| runs.contains(&record.run.place));
         self.made_boards.retain(|record| boards.contains(&record.board));
-        let from = MadeFrom { recipe: self.recipe, revision: self.revision, recipe_name: self.recipe_name.clone() };
+        let from = self.current_recipe();
         let new = |run: &u16| !self.made_runs.iter().any(|record| record.run.place == *run);
         let new: Vec<u16> = runs.iter().copied().filter(new).collect();
         if !new.is_empty()
@@ -238,38 +259,55 @@ impl TrialContent {
         }
     }
 
+    /// The recipe under the trial now, with its revision.
+    fn current_recipe(&self) -> MadeFrom {
+        MadeFrom {
+            recipe: self.recipe,
+            revision: self.revision,
+            revision_number: self.revision_number,
+            recipe_name: self.recipe_name.clone(),
+        }
+    }
+
+    fn made_run(&self, place: u16) -> Option<&MadeRunRecord> {
+        self.made_runs.iter().find(|record| record.run.place == place)
+    }
+
     /// The recipe, with its revision, that a board was, or will be, made with.
     #[must_use]
     pub fn made_from(&self, board: &BoardDraft) -> MadeFrom {
-        let own = match board.run {
-            Some(place) => self.made_runs.iter().find(|record| record.run.place == place).map(|record| &record.from),
-            None => self.made_boards.iter().find(|record| record.board == board.id).map(|record| &record.from),
-        };
-        own.cloned().unwrap_or_else(|| MadeFrom {
-            recipe: self.recipe,
-            revision: self.revision,
-            recipe_name: self.recipe_name.clone(),
-        })
+        match board.run {
+            Some(_) => self.run_from(board.run),
+            None => {
+                let own = self.made_boards.iter().find(|record| record.board == board.id).map(|record| &record.from);
+                own.cloned().unwrap_or_else(|| self.current_recipe())
+            }
+        }
+    }
+
+    /// The recipe, with its revision, that a run was, or will be, made with; of the base sheet, that of the trial.
+    #[must_use]
+    pub fn run_from(&self, run: Option<u16>) -> MadeFrom {
+        run.and_then(|place| self.made_run(place)).map_or_else(|| self.current_recipe(), |record| record.from.clone())
     }
 
     /// The recipe and the weigh sheet that a board was, or will be, made with.
     #[must_use]
     pub fn made_with(&self, board: &BoardDraft) -> (Draft, SheetDraft) {
-        let own = match board.run {
-            Some(place) => {
-                self.made_runs.iter().find(|record| record.run.place == place).map(|record| &record.run.with)
-            }
-            None => self.made_boards.iter().find(|record| record.board == board.id).map(|record| &record.with),
-        };
-        match own {
+        let own = self.made_boards.iter().find(|record| record.board == board.id).map(|record| &record.with);
+        match own.filter(|_| board.run.is_none()) {
             Some(with) => (with.recipe.clone(), with.sheet.clone()),
             None => self.basis_of(board.run),
         }
     }
 
-    /// The recipe and the weigh sheet of a run as planned, or the base sheet's.
+    /// The recipe and the weigh sheet of a run as it was made, else as planned, or the base sheet's. A made run keeps its own
+    /// while the plan has a slip in it, and after the series was removed.
     #[must_use]
     pub fn basis_of(&self, run: Option<u16>) -> (Draft, SheetDraft) {
+        if let Some(made) = run.and_then(|place| self.made_run(place)) {
+            return (made.run.with.recipe.clone(), made.run.with.sheet.clone());
+        }
         let planned = run.and_then(|place| Some((place, self.series.as_ref()?, self.planned()?)));
         match planned.as_ref().and_then(|(place, draft, series)| Some((draft, series.run(*place)?))) {
             Some((draft, run)) => of_run(&self.draft, &self.sheet, draft, run),
@@ -326,7 +364,11 @@ impl TrialContent {
     /// # Errors
     /// When it has no JSON form. None lacks one.
     pub fn file(&self) -> Result<String, serde_json::Error> {
-        let file = TrialFile { app: env!("CARGO_PKG_VERSION"), trial: self };
+        let file = TrialFile {
+            app: env!("CARGO_PKG_VERSION"),
+            saved: (self.saved_at > 0).then(|| utc(self.saved_at)),
+            trial: self,
+        };
         Headed::new(KIND, VERSION, &file).pretty()
     }
 

@@ -1,7 +1,7 @@
 //! The open draft: what is on the page and not yet saved.
 
 use crate::domain::Draft;
-use crate::record::content::revision::Title;
+use crate::record::content::revision::{Revision, Title};
 use crate::record::document::Document;
 use crate::record::id::RevisionId;
 use serde::{Deserialize, Serialize};
@@ -25,4 +25,31 @@ pub struct OpenDraft {
     /// Whether it is the example that a first start shows.
     #[serde(default)]
     pub example: bool,
+}
+
+impl OpenDraft {
+    /// Whether it is just what a revision says.
+    #[must_use]
+    pub fn says(&self, revision: &Revision) -> bool {
+        self.draft == revision.content().draft && self.title == revision.title()
+    }
+
+    /// The page gone on from the revision `base` that it was opened from to a later one. What is typed on the page stays.
+    /// `None` where both changed the same part of it: then the page stays behind, and a save has to be confirmed.
+    #[must_use]
+    pub fn advanced(&self, base: &Revision, later: &Revision) -> Option<Self> {
+        let draft = later_of(&base.content().draft, &self.draft, &later.content().draft)?;
+        let (before, title) = (base.title(), later.title());
+        let title = Title {
+            name: later_of(&before.name, &self.title.name, &title.name)?,
+            note: later_of(&before.note, &self.title.note, &title.note)?,
+            tags: later_of(&before.tags, &self.title.tags, &title.tags)?,
+        };
+        Some(Self { from: Some(later.revision()), title, draft, ..self.clone() })
+    }
+}
+
+/// The one of two versions that was changed; `None` where both were, in different ways.
+fn later_of<T: Clone + PartialEq>(base: &T, mine: &T, theirs: &T) -> Option<T> {
+    if mine == base { Some(theirs.clone()) } else { (theirs == base || theirs == mine).then(|| mine.clone()) }
 }

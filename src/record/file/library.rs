@@ -6,6 +6,8 @@
 
 use crate::record::content::binder_system::SystemContent;
 use crate::record::content::check_log::CheckContent;
+use crate::record::content::kept_line::{KEPT_LINE, LineContent};
+use crate::record::content::release::ReleaseContent;
 use crate::record::content::revision::RevisionContent;
 use crate::record::content::sealed::{Content, Sealed, canonical};
 use crate::record::content::trial::TrialContent;
@@ -31,11 +33,13 @@ fn sound<T: Content>(id: Id, text: &str) -> Result<(), Refusal> {
     Sealed::<T>::read(id, text).map(drop)
 }
 
-const KNOWN: [Known; 4] = [
+const KNOWN: [Known; 6] = [
     (RevisionContent::KIND, "haulm/revision/", sound::<RevisionContent>),
     (SystemContent::KIND, "haulm/system/", sound::<SystemContent>),
     (TrialContent::KIND, "haulm/trial/", sound::<TrialContent>),
     (CheckContent::KIND, "haulm/check/", sound::<CheckContent>),
+    (LineContent::KIND, KEPT_LINE, sound::<LineContent>),
+    (ReleaseContent::KIND, "haulm/release/", sound::<ReleaseContent>),
 ];
 
 /// What a library file says.

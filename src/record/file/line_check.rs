@@ -4,7 +4,8 @@
 use crate::domain::Draft;
 use crate::domain::line::LineBook;
 use crate::record::content::sealed::{Extra, Headed};
-use crate::record::refusal::{self, HEAD, Refusal};
+use crate::record::limits;
+use crate::record::refusal::{HEAD, Refusal};
 use serde::{Deserialize, Serialize};
 
 /// The format version that is written.
@@ -12,7 +13,7 @@ const VERSION: u32 = 1;
 /// The largest file that is read, in bytes.
 pub const LARGEST: usize = 2_000_000;
 /// The key `haulm` of the file.
-const KIND: &str = "line_check";
+pub const KIND: &str = "line_check";
 
 /// What a line check is computed from. Every number is text as typed, beside its unit.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -55,7 +56,7 @@ impl LineCheckFile {
     /// # Errors
     /// Every [`Refusal`] but [`Altered`](Refusal::Altered).
     pub fn read(text: &str) -> Result<Self, Refusal> {
-        let mut file: Self = refusal::read(text, LARGEST, KIND, VERSION)?;
+        let mut file: Self = limits::read_limited(text, LARGEST, KIND, VERSION)?;
         file.extra.retain(|key, _| !HEAD.contains(&key.as_str()));
         Ok(file)
     }

@@ -4,7 +4,7 @@
 
 use crate::quantity::format::DecimalMark;
 use crate::record::content::check_log::{CheckRecord, LoggedFigure};
-use crate::record::content::summary::Listed;
+use crate::record::content::lineage::Listed;
 use crate::record::table::csv::{Csv, CsvCell};
 use crate::record::time::utc;
 
@@ -54,7 +54,7 @@ pub fn log_csv(log: &[CheckRecord], mark: DecimalMark) -> String {
 }
 
 /// The names of the columns of [`library_csv`].
-pub const RECIPE_COLUMNS: [&str; 15] = [
+pub const RECIPE_COLUMNS: [&str; 18] = [
     "name",
     "tags",
     "note",
@@ -63,22 +63,27 @@ pub const RECIPE_COLUMNS: [&str; 15] = [
     "density_unit",
     "board_thickness",
     "thickness_unit",
+    "revision",
     "saved_utc",
     "author",
     "remark",
-    "released",
+    "released_revision",
+    "released_by",
+    "released_utc",
     "versions_side_by_side",
-    "revision",
-    "recipe",
+    "revision_id",
+    "recipe_id",
 ];
 
-/// The recipes in the order given, each by its newest head. Density and thickness are as typed.
+/// The recipes in the order given, each by its latest head. Density and thickness are as typed.
 #[must_use]
 pub fn library_csv(recipes: &[Listed<'_>], mark: DecimalMark) -> String {
     let mut csv = Csv::new(mark);
     csv.row(RECIPE_COLUMNS.map(CsvCell::text));
     for listed in recipes {
-        let head = listed.head;
+        let head = listed.head.summary;
+        let released =
+            listed.released.as_ref().and_then(|version| Some((version.number, &version.released.as_ref()?.by)));
         csv.row([
             CsvCell::text(&head.name),
             CsvCell::text(head.tags.join("; ")),
@@ -88,10 +93,13 @@ pub fn library_csv(recipes: &[Listed<'_>], mark: DecimalMark) -> String {
             CsvCell::text(head.density.unit.symbol()),
             CsvCell::number(&head.thickness.text),
             CsvCell::text(head.thickness.unit.symbol()),
+            CsvCell::Number(listed.head.number.to_string()),
             CsvCell::text(utc(head.saved_at)),
             CsvCell::text(&head.author),
             CsvCell::text(&head.remark),
-            CsvCell::text(if head.released { "yes" } else { "no" }),
+            released.map_or(CsvCell::Blank, |(number, _)| CsvCell::Number(number.to_string())),
+            released.map_or(CsvCell::Blank, |(_, by)| CsvCell::text(&by.author)),
+            released.map_or(CsvCell::Blank, |(_, by)| CsvCell::text(utc(by.at))),
             CsvCell::Number((listed.others.len() + 1).to_string()),
             CsvCell::text(head.id.to_string()),
             CsvCell::text(listed.recipe.to_string()),

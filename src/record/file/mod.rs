@@ -6,6 +6,7 @@ pub mod link;
 pub mod log_csv;
 pub mod recipe;
 pub mod trial_csv;
+pub mod trial_results;
 
 #[cfg(test)]
 mod schema;

@@ -5,12 +5,12 @@
 use crate::domain::Draft;
 use crate::domain::recipe::check::read_entry;
 use crate::domain::trial::boards::board::BoardDraft;
-use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
 use crate::domain::trial::boards::measured::measure;
-use crate::domain::trial::series::factor::Level;
+use crate::domain::trial::series::draft::LevelDraft;
+use crate::domain::trial::series::factor::{Factor, Level};
+use crate::domain::trial::series::field::Of;
+use crate::domain::trial::series::run::Run;
 use crate::domain::trial::series::word::letter;
-use crate::domain::trial::weigh_sheet::plan::plan;
-use crate::domain::trial::weigh_sheet::sheet::{WeighSheet, make_out};
 use crate::domain::trial::weigh_sheet::weighing::read_mass;
 use crate::domain::trial::{LineId, Property};
 use crate::quantity::format::{DecimalMark, editable};
@@ -19,13 +19,14 @@ use crate::quantity::{Amount, Kind, Unit};
 use crate::record::content::trial::TrialContent;
 use crate::record::table::csv::{Csv, CsvCell};
 use crate::record::time::utc;
+use std::collections::BTreeSet;
 
 /// The unit that a kind of figure has here.
-const fn metric(kind: Kind) -> Unit {
+pub(super) const fn metric(kind: Kind) -> Unit {
     kind.unit_in(UnitSystem::Metric)
 }
 
-fn shown(amount: Amount) -> CsvCell {
+pub(super) fn shown(amount: Amount) -> CsvCell {
     CsvCell::number(&editable(amount.get(metric(amount.kind)), DecimalMark::Point))
 }
 
@@ -36,29 +37,17 @@ fn in_unit(name: &str, unit: Unit) -> CsvCell {
     }
 }
 
-impl TrialContent {
-    /// The sheet of a run, or the base sheet.
-    fn made_out(&self, run: Option<u16>) -> Option<WeighSheet> {
-        let (recipe, sheet) = self.basis_of(run);
-        make_out(plan(&recipe, &sheet).plan?).sheet
-    }
-}
-
 /// One row a board: its run with the levels of the factors, and the mean of each property that it gives.
 #[must_use]
 pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
     let series = trial.planned();
     let factors = series.as_ref().map_or(&[][..], |series| &series.factors);
     let mut head: Vec<CsvCell> =
-        ["trial", "saved", "recipe", "revision", "board", "run", "standard", "block", "replicate"]
+        ["trial", "saved", "recipe", "revision", "revision_number", "board", "run", "standard", "block", "replicate"]
             .map(CsvCell::text)
             .into();
     for (at, factor) in factors.iter().enumerate() {
-        let name = format!("{} {}", letter(at), factor.of.key());
-        head.push(match factor.levels.first() {
-            Some(Level::Value(amount)) => in_unit(&name, metric(amount.kind)),
-            _ => CsvCell::text(name),
-        });
+        head.push(factor_head(at, factor));
     }
     head.extend(Property::ALL.iter().map(|property| in_unit(property.key(), metric(property.kind()))));
     head.push(CsvCell::text("note"));
@@ -72,6 +61,7 @@ pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
             saved(trial),
             CsvCell::text(&from.recipe_name),
             from.revision.map_or(CsvCell::Blank, |revision| CsvCell::text(revision.to_string())),
+            CsvCell::whole(from.revision_number),
             board_name(board),
             CsvCell::whole(board.run),
             CsvCell::whole(run.map(|run| run.standard)),
@@ -79,12 +69,9 @@ pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
             CsvCell::whole(run.map(|run| run.replicate)),
         ];
         for at in 0..factors.len() {
-            let level = run.and_then(|run| series.as_ref()?.level(run, at));
-            cells.push(match level {
-                Some(Level::Value(amount)) => shown(*amount),
-                Some(Level::System(name)) => CsvCell::text(name),
-                None => CsvCell::Blank,
-            });
+            let level = run.and_then(|run| series.as_ref()?.level(run, at)).map(level_cell);
+            let made = || made_cell(run?, factors.get(at)?);
+            cells.push(level.or_else(made).unwrap_or(CsvCell::Blank));
         }
         let measured = measure(board).board;
         for property in Property::ALL {
@@ -97,8 +84,40 @@ pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
     csv.finish()
 }
 
+/// The head of a factor's column: its letter, what it changes or its own name, and the unit.
+pub(super) fn factor_head(at: usize, factor: &Factor) -> CsvCell {
+    let name = match factor.of {
+        Of::Own(_) => format!("{} {}", letter(at), factor.own.name.trim()),
+        of => format!("{} {}", letter(at), of.key()),
+    };
+    match factor.levels.first() {
+        Some(Level::Value(amount)) => in_unit(&name, metric(amount.kind)),
+        Some(Level::Number { unit, .. }) => CsvCell::text(format!("{name} [{unit}]")),
+        _ => CsvCell::text(name),
+    }
+}
+
+pub(super) fn level_cell(level: &Level) -> CsvCell {
+    match level {
+        Level::Value(amount) => shown(*amount),
+        Level::Number { value, .. } => CsvCell::number(&editable(*value, DecimalMark::Point)),
+        Level::System(name) | Level::Text(name) => CsvCell::text(name),
+    }
+}
+
+/// The level that a run outside the design was made with, as it was typed.
+fn made_cell(run: &Run, factor: &Factor) -> Option<CsvCell> {
+    let own = run.made.as_ref()?.levels.iter().find(|own| own.of == factor.of)?;
+    let LevelDraft { value, name, .. } = &own.level;
+    Some(match factor.of {
+        Of::System => CsvCell::text(name),
+        Of::Own(_) => CsvCell::text(format!("{} {}", value.text.trim(), own.own.unit.trim()).trim()),
+        _ => CsvCell::text(format!("{} {}", value.text.trim(), value.unit.symbol())),
+    })
+}
+
 /// When the trial was saved, in UTC; blank for work that was not.
-fn saved(trial: &TrialContent) -> CsvCell {
+pub(super) fn saved(trial: &TrialContent) -> CsvCell {
     if trial.saved_at == 0 { CsvCell::Blank } else { CsvCell::text(utc(trial.saved_at)) }
 }
 
@@ -112,11 +131,25 @@ fn board_name(board: &BoardDraft) -> CsvCell {
 /// One row a reading, as typed and as a number: for those who work the formulas themselves.
 #[must_use]
 pub fn readings_csv(trial: &TrialContent, mark: DecimalMark) -> String {
-    let head = ["trial", "saved", "board", "run", "reading", "piece", "typed", "typed_unit", "value", "unit"];
+    let head = [
+        "trial",
+        "saved",
+        "recipe",
+        "revision_number",
+        "board",
+        "run",
+        "reading",
+        "piece",
+        "typed",
+        "typed_unit",
+        "value",
+        "unit",
+    ];
     let mut csv = Csv::new(mark);
     csv.row(head.map(CsvCell::text));
     for board in &trial.boards {
-        for (field, piece) in fields(board) {
+        let from = trial.made_from(board);
+        for field in board.fields() {
             let Some(entry) = board.entry(field).filter(|entry| !entry.is_blank()) else { continue };
             let unit = metric(field.kind());
             let read = read_entry(entry, field.kind(), &field.limit()).ok().flatten();
@@ -126,10 +159,12 @@ pub fn readings_csv(trial: &TrialContent, mark: DecimalMark) -> String {
             csv.row([
                 CsvCell::text(&trial.name),
                 saved(trial),
+                CsvCell::text(&from.recipe_name),
+                CsvCell::whole(from.revision_number),
                 board_name(board),
                 CsvCell::whole(board.run),
                 CsvCell::text(reading),
-                CsvCell::whole(piece.map(|at| u64::from(at) + 1)),
+                CsvCell::whole(field.piece().map(|at| u64::from(at) + 1)),
                 CsvCell::number(entry.text.trim()),
                 CsvCell::text(entry.unit.symbol()),
                 value.unwrap_or(CsvCell::Blank),
@@ -138,28 +173,6 @@ pub fn readings_csv(trial: &TrialContent, mark: DecimalMark) -> String {
         }
     }
     csv.finish()
-}
-
-/// Every box of a board, with the place of its piece.
-fn fields(board: &BoardDraft) -> Vec<(BoardField, Option<u8>)> {
-    let places = |count: usize| (0..=u8::MAX).take(count);
-    let mut all =
-        vec![(BoardField::Laid, None), (BoardField::Mass, None), (BoardField::Length, None), (BoardField::Width, None)];
-    all.extend(places(board.thickness.len()).map(|at| (BoardField::Thickness(at), Some(at))));
-    all.push((BoardField::Moisture, None));
-    for at in places(board.pieces.len()) {
-        all.extend(PieceField::ALL.iter().map(|field| (BoardField::Piece(at, *field), Some(at))));
-    }
-    for at in places(board.bending.len()) {
-        all.extend(BendingField::ALL.iter().map(|field| (BoardField::Bending(at, *field), Some(at))));
-    }
-    for at in places(board.bond.len()) {
-        all.extend(BondField::ALL.iter().map(|field| (BoardField::Bond(at, *field), Some(at))));
-    }
-    for at in places(board.swelling.len()) {
-        all.extend(SwellingField::ALL.iter().map(|field| (BoardField::Swelling(at, *field), Some(at))));
-    }
-    all
 }
 
 /// One row a line of each sheet and batch, the base sheet's and the runs': planned, and weighed where it was. `name` names a line in the
@@ -171,6 +184,8 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
     csv.row([
         CsvCell::text("trial"),
         CsvCell::text("saved"),
+        CsvCell::text("recipe"),
+        CsvCell::text("revision_number"),
         CsvCell::text("run"),
         CsvCell::text("batch"),
         CsvCell::text("line"),
@@ -180,14 +195,10 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
         in_unit("volume", metric(Kind::BenchVolume)),
         in_unit("weighed", mass),
     ]);
-    let series = trial.planned();
-    // The base sheet comes first: alone, or where it was weighed beside a series.
-    let base = series.is_none() || trial.weighed.iter().any(|weighed| weighed.run.is_none() && weighed.is_begun());
-    let planned = series.iter().flat_map(|series| series.runs.iter().map(|run| Some(run.place)));
-    let runs: Vec<Option<u16>> = base.then_some(None).into_iter().chain(planned).collect();
-    for run in runs {
+    for run in runs(trial) {
         let (recipe, _) = trial.basis_of(run);
-        let Some(sheet) = trial.made_out(run) else { continue };
+        let from = trial.run_from(run);
+        let Some(sheet) = trial.sheet_of(run) else { continue };
         for batch in (1..=u16::MAX).take(sheet.batches as usize) {
             for line in &sheet.lines {
                 let grams = |mass: f64| shown(Amount::from_base(Kind::BenchMass, mass));
@@ -196,6 +207,8 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
                 csv.row([
                     CsvCell::text(&trial.name),
                     saved(trial),
+                    CsvCell::text(&from.recipe_name),
+                    CsvCell::whole(from.revision_number),
                     CsvCell::whole(run),
                     CsvCell::whole(Some(batch)),
                     CsvCell::text(line.id.key()),
@@ -211,4 +224,16 @@ pub fn sheets_csv(trial: &TrialContent, mark: DecimalMark, name: impl Fn(LineId,
         }
     }
     csv.finish()
+}
+
+/// The base sheet, alone or where it was weighed beside a series, then the runs in their order: planned, made or weighed. What was
+/// weighed goes out while the plan has a slip in it, too.
+fn runs(trial: &TrialContent) -> Vec<Option<u16>> {
+    let series = trial.planned();
+    let begun = || trial.weighed.iter().filter(|weighed| weighed.is_begun());
+    let planned = series.iter().flat_map(|series| series.runs.iter().map(|run| run.place));
+    let made = trial.made_runs.iter().map(|record| record.run.place);
+    let all: BTreeSet<u16> = planned.chain(made).chain(begun().filter_map(|weighed| weighed.run)).collect();
+    let base = all.is_empty() || begun().any(|weighed| weighed.run.is_none());
+    base.then_some(None).into_iter().chain(all.into_iter().map(Some)).collect()
 }

@@ -1,14 +1,19 @@
 //! Everything that is kept, over a [`Store`]: one key a record, and none ever overwritten.
 
 mod documents;
+mod recipes;
+mod releases;
+pub mod save;
 mod steps;
 
 use crate::record::content::binder_system::SystemRevision;
+use crate::record::content::release::Release;
 use crate::record::content::revision::{Revision, Standing};
 use crate::record::content::sealed::Sealed;
+use crate::record::content::search::by_name;
 use crate::record::content::settings::Settings;
-use crate::record::content::summary::{Listed, Summary, by_name, newest_first};
-use crate::record::id::{Id, RecipeId, RevisionId, SystemId};
+use crate::record::content::summary::Summary;
+use crate::record::id::{Id, RevisionId, SystemId};
 use crate::record::refusal::Refusal;
 use crate::record::store::{Store, StoreError};
 use std::collections::{BTreeMap, BTreeSet};
@@ -19,6 +24,8 @@ pub const PREFIX: &str = "haulm/";
 const REVISION: &str = "haulm/revision/";
 /// Followed by the id of a binder system.
 const SYSTEM: &str = "haulm/system/";
+/// Followed by the id of a release.
+const RELEASE: &str = "haulm/release/";
 /// Followed by the id of a text that could not be read and had to make room.
 const ASIDE: &str = "haulm/aside/";
 /// The settings.
@@ -76,18 +83,10 @@ impl From<serde_json::Error> for SaveError {
     }
 }
 
-/// A record of ours, under its key in the store.
-#[derive(Debug, Clone)]
-struct CachedRecord {
-    /// The [`refresh`](Library::refresh) that last saw it in the store.
-    seen: u32,
-    record: Record,
-}
-
+/// A record of ours.
 #[derive(Debug, Clone)]
 enum Record {
-    /// Its text stays in memory, so that a store cleared behind the app's back can be filled again;
-    /// what was typed is read from it when it is asked for.
+    /// What was typed is read from its text when it is asked for.
     Revision {
         summary: Summary,
         text: String,
@@ -95,6 +94,7 @@ enum Record {
         whole: bool,
     },
     System(SystemRevision),
+    Release(Release),
     Unreadable(Unreadable),
 }
 
@@ -104,6 +104,7 @@ impl Record {
         match self {
             Self::Revision { text, .. } => Some(text),
             Self::System(system) => Some(system.text()),
+            Self::Release(release) => Some(release.text()),
             Self::Unreadable(_) => None,
         }
     }
@@ -113,18 +114,7 @@ impl Record {
 #[derive(Debug, Clone)]
 pub struct Library<S> {
     store: S,
-    held: BTreeMap<String, CachedRecord>,
-    /// Counts refreshes.
-    turn: u32,
-}
-
-/// What changed when the library was compared with its store.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub struct Changes {
-    /// Records that another tab saved.
-    pub added: usize,
-    /// Records in this library that the store no longer has.
-    pub missing: usize,
+    records: BTreeMap<String, Record>,
 }
 
 /// A revision at a glance; where that fails, what a whole reading says against it.
@@ -159,51 +149,31 @@ impl<S: Store> Library<S> {
     /// [`take_in`](Self::take_in) one at a time those that are [`waiting`](Self::waiting).
     #[must_use]
     pub const fn blank(store: S) -> Self {
-        Self { store, held: BTreeMap::new(), turn: 0 }
+        Self { store, records: BTreeMap::new() }
     }
 
-    /// Takes in what the store has and the library has not, as after another tab has saved.
+    /// Takes in what the store has and the library has not, as after another tab has saved; how many records were new.
     ///
     /// # Errors
     /// When the store does not list its keys.
-    pub fn refresh(&mut self) -> Result<Changes, StoreError> {
-        let keys = self.store.keys()?;
-        self.turn = self.turn.wrapping_add(1);
-        let turn = self.turn;
-        let mut changes = Changes::default();
+    pub fn refresh(&mut self) -> Result<usize, StoreError> {
+        let keys: BTreeSet<String> = self.store.keys()?.into_iter().collect();
+        // What the store has lost stays here; what could not be read is shown only as long as it is there.
+        self.records.retain(|key, record| keys.contains(key) || record.text().is_some());
+        let mut added = 0;
         for key in keys {
-            match self.held.get_mut(&key) {
-                // A record that could not be read may have been mended from outside since.
-                Some(held) if held.record.text().is_some() => held.seen = turn,
-                _ => changes.added += usize::from(self.take_in(key)),
+            // A record that could not be read may have been repaired from outside since.
+            if self.records.get(&key).is_none_or(|record| record.text().is_none()) {
+                added += usize::from(self.take_in(key));
             }
         }
-        self.held.retain(|_, held| held.seen == turn || held.record.text().is_some());
-        changes.missing = self.held.values().filter(|held| held.seen != turn).count();
-        Ok(changes)
-    }
-
-    /// Writes back every record in this library that the store no longer has; how many they were.
-    ///
-    /// # Errors
-    /// On the first one that cannot be written; those before it are.
-    pub fn fill_again(&mut self) -> Result<usize, SaveError> {
-        let mut written = 0;
-        for (key, held) in &self.held {
-            if let Some(text) = held.record.text()
-                && self.store.read(key)?.is_none()
-            {
-                self.put(key, text)?;
-                written += 1;
-            }
-        }
-        Ok(written)
+        Ok(added)
     }
 
     /// Bytes of all keys and texts in this library: about what they take of the store's room.
     #[must_use]
     pub fn size(&self) -> usize {
-        self.held.iter().filter_map(|(key, held)| held.record.text().map(|text| key.len() + text.len())).sum()
+        self.records.iter().filter_map(|(key, record)| Some(key.len() + record.text()?.len())).sum()
     }
 
     /// Keys of the records that the store has and the library has not.
@@ -212,7 +182,8 @@ impl<S: Store> Library<S> {
     /// When the store does not list its keys.
     pub fn waiting(&self) -> Result<Vec<String>, StoreError> {
         let mut keys = self.store.keys()?;
-        keys.retain(|key| (key.starts_with(REVISION) || key.starts_with(SYSTEM)) && !self.held.contains_key(key));
+        let ours = |key: &String| [REVISION, SYSTEM, RELEASE].iter().any(|prefix| key.starts_with(prefix));
+        keys.retain(|key| ours(key) && !self.records.contains_key(key));
         Ok(keys)
     }
 
@@ -222,8 +193,8 @@ impl<S: Store> Library<S> {
     pub fn verify(&mut self, most: usize) -> usize {
         let mut left = 0;
         let mut looked = 0;
-        for (key, held) in &mut self.held {
-            let Record::Revision { summary, text, whole } = &mut held.record else { continue };
+        for (key, record) in &mut self.records {
+            let Record::Revision { summary, text, whole } = record else { continue };
             if *whole {
                 continue;
             }
@@ -236,8 +207,7 @@ impl<S: Store> Library<S> {
                 Ok(_) => *whole = true,
                 Err(refusal) => {
                     let text = Some(std::mem::take(text));
-                    held.record =
-                        Record::Unreadable(Unreadable { key: key.clone(), text, why: Unread::Refused(refusal) });
+                    *record = Record::Unreadable(Unreadable { key: key.clone(), text, why: Unread::Refused(refusal) });
                 }
             }
         }
@@ -246,10 +216,10 @@ impl<S: Store> Library<S> {
 
     /// Reads the record under `key`, if it is one of ours; whether it can be read.
     pub fn take_in(&mut self, key: String) -> bool {
-        let (hex, is_revision) = match (key.strip_prefix(REVISION), key.strip_prefix(SYSTEM)) {
-            (Some(hex), _) => (hex, true),
-            (_, Some(hex)) => (hex, false),
-            _ => return false,
+        let Some((prefix, hex)) =
+            [REVISION, SYSTEM, RELEASE].into_iter().find_map(|prefix| Some((prefix, key.strip_prefix(prefix)?)))
+        else {
+            return false;
         };
         let text = self.store.read(&key);
         let outcome = match (Id::parse(hex), &text) {
@@ -257,14 +227,18 @@ impl<S: Store> Library<S> {
             (_, Err(error)) => Err(Unread::Store(error.clone())),
             (Some(id), Ok(text)) => {
                 let text = text.as_deref().unwrap_or_default();
-                if is_revision { revision(id, text) } else { Sealed::read(id, text).map(Record::System) }
-                    .map_err(Unread::Refused)
+                match prefix {
+                    REVISION => revision(id, text),
+                    SYSTEM => Sealed::read(id, text).map(Record::System),
+                    _ => Sealed::read(id, text).map(Record::Release),
+                }
+                .map_err(Unread::Refused)
             }
         };
         let readable = outcome.is_ok();
         let text = text.ok().flatten();
         let record = outcome.unwrap_or_else(|why| Record::Unreadable(Unreadable { key: key.clone(), text, why }));
-        self.held.insert(key, CachedRecord { seen: self.turn, record });
+        self.records.insert(key, record);
         readable
     }
 
@@ -296,88 +270,16 @@ impl<S: Store> Library<S> {
 
     /// Records that cannot be read, by key.
     pub fn unreadable(&self) -> impl Iterator<Item = &Unreadable> {
-        self.held.values().filter_map(|held| match &held.record {
+        self.records.values().filter_map(|record| match record {
             Record::Unreadable(unreadable) => Some(unreadable),
             _ => None,
         })
     }
 
-    // --- recipes -------------------------------------------------------------------------------
-
-    fn summaries(&self) -> impl Iterator<Item = &Summary> {
-        self.held.values().filter_map(|held| match &held.record {
-            Record::Revision { summary, .. } => Some(summary),
-            _ => None,
-        })
-    }
-
-    /// All recipes, kept and removed, with their heads.
-    #[must_use]
-    pub fn recipes(&self) -> Vec<Listed<'_>> {
-        let mut followed: BTreeSet<Id> = BTreeSet::new();
-        // Filled one by one: collecting into a set links a sort of its own.
-        followed.extend(self.summaries().flat_map(|summary| summary.parents.iter().map(|parent| parent.0)));
-        let heads: Vec<&Summary> = self.summaries().filter(|summary| !followed.contains(&summary.id.0)).collect();
-        Listed::of(&heads)
-    }
-
-    /// One recipe with its heads.
-    #[must_use]
-    pub fn recipe(&self, recipe: RecipeId) -> Option<Listed<'_>> {
-        self.recipes().into_iter().find(|listed| listed.recipe == recipe)
-    }
-
-    /// All revisions of a recipe, newest first.
-    #[must_use]
-    pub fn history(&self, recipe: RecipeId) -> Vec<&Summary> {
-        let mut history: Vec<&Summary> = self.summaries().filter(|summary| summary.recipe == recipe).collect();
-        history.sort_by(|a, b| newest_first(a, b));
-        history
-    }
-
-    /// A revision with all that it says; `None` when there is none, or when it turns out now that it
-    /// cannot be read, which [`verify`](Self::verify) then lists.
-    #[must_use]
-    pub fn revision(&self, id: RevisionId) -> Option<Revision> {
-        match &self.held.get(&format!("{REVISION}{id}"))?.record {
-            Record::Revision { text, .. } => Revision::read(id.0, text).ok(),
-            _ => None,
-        }
-    }
-
-    /// A revision, read from the store alone when the records were not read yet.
-    #[must_use]
-    pub fn look_up(&mut self, id: RevisionId) -> Option<Revision> {
-        let key = format!("{REVISION}{id}");
-        if !self.held.contains_key(&key) {
-            self.take_in(key);
-        }
-        self.revision(id)
-    }
-
-    fn known(&self, id: RevisionId) -> Result<Revision, SaveError> {
-        self.revision(id).ok_or(SaveError::Unknown)
-    }
-
-    /// Saves a revision. Once this is `Ok`, the store has it.
-    ///
-    /// # Errors
-    /// When it is not in the store; nothing else has changed then.
-    pub fn save(&mut self, revision: Revision) -> Result<RevisionId, SaveError> {
-        let id = revision.revision();
-        let key = format!("{REVISION}{id}");
-        let summary = Summary::of(&revision).ok_or_else(|| SaveError::NoJson(String::new()))?;
-        let text = revision.text().to_owned();
-        self.put(&key, &text)?;
-        self.held
-            .insert(key, CachedRecord { seen: self.turn, record: Record::Revision { summary, text, whole: true } });
-        Ok(id)
-    }
-
     // --- binder systems of the mill's own ------------------------------------------------------
 
     fn all_systems(&self) -> impl Iterator<Item = &SystemRevision> {
-        self.held.values().filter_map(|held| match &held.record {
+        self.records.values().filter_map(|record| match record {
             Record::System(system) => Some(system),
             _ => None,
         })
@@ -399,7 +301,7 @@ impl<S: Store> Library<S> {
     /// A save of a binder system.
     #[must_use]
     pub fn system(&self, id: SystemId) -> Option<&SystemRevision> {
-        match &self.held.get(&format!("{SYSTEM}{id}"))?.record {
+        match self.records.get(&format!("{SYSTEM}{id}"))? {
             Record::System(system) => Some(system),
             _ => None,
         }
@@ -413,7 +315,7 @@ impl<S: Store> Library<S> {
         let id = system.system();
         let key = format!("{SYSTEM}{id}");
         self.put(&key, system.text())?;
-        self.held.insert(key, CachedRecord { seen: self.turn, record: Record::System(system) });
+        self.records.insert(key, Record::System(system));
         Ok(id)
     }
 

@@ -1,38 +1,13 @@
 //! A figure over two inputs: lines of equal value, and where the recipe can be run.
 
-use super::contour::{CellRun, lines, runs};
+use super::contour::lines;
 use super::curves::{BOTTOM, LEFT, LINE, Labels, RIGHT, TOP, frame};
 use super::drawing::{Anchor, Drawing, path, place};
+use super::ground::{Polygon, areas, strokes};
+
+pub use super::ground::{CellStatus, MapCells};
 use super::scale::{LinearScale, Ticks};
 use std::fmt::Write as _;
-
-/// How a cell stands.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum CellStatus {
-    /// It can be run, and nothing is unusual.
-    Free,
-    /// It can be run, but something is outside its usual window.
-    Unusual,
-    /// It cannot be run.
-    Barred,
-}
-
-/// What is drawn, in the units shown; cells row by row, the first input along the row.
-#[derive(Debug, Clone, PartialEq)]
-pub struct MapCells {
-    /// Values of the first input.
-    pub across: Vec<f64>,
-    /// Values of the second input.
-    pub up: Vec<f64>,
-    /// The figure; `None` where there is none.
-    pub values: Vec<Option<f64>>,
-    /// How each cell stands.
-    pub grounds: Vec<CellStatus>,
-    /// Edges between the states, as pieces of line.
-    pub edges: Vec<[(f64, f64); 2]>,
-    /// Where the recipe is.
-    pub now: Option<(f64, f64)>,
-}
 
 /// Names of the two grounds that are not free.
 #[derive(Debug, Clone, Copy)]
@@ -72,8 +47,8 @@ pub fn map((width, height): (f64, f64), cells: &MapCells, labels: Labels<'_>, le
     let mut drawing = Drawing::new(width, height + LINE * 3.0, labels.title);
     let columns = cells.across.len();
     for (ground, step, opacity) in [(CellStatus::Barred, 5.0, 0.7), (CellStatus::Unusual, 10.0, 0.35)] {
-        let area = |run: &CellRun| area(cells, (x, y), run);
-        let areas: Vec<_> = runs(&cells.grounds, columns, |cell| *cell == ground).iter().map(area).collect();
+        let mut areas = areas(cells, ground);
+        areas.iter_mut().flatten().for_each(|(across, up)| (*across, *up) = (x.place(*across), y.place(*up)));
         hatch(&mut drawing, &areas, step, opacity);
     }
     frame(&mut drawing, (x, across), (y, up), labels);
@@ -126,40 +101,16 @@ fn cross(drawing: &mut Drawing, x: f64, y: f64) {
     drawing.path(&format!("M{} {y}h16M{x} {}v16", x - 8.0, y - 8.0), 3.0, "");
 }
 
-/// A run of cells as left, top, width and height. A cell reaches half way to its neighbours.
-fn area(cells: &MapCells, (x, y): (LinearScale, LinearScale), run: &CellRun) -> [f64; 4] {
-    let edge = |values: &[f64], at: f64| between(values, at.clamp(0.0, values.len().saturating_sub(1) as f64));
-    let (from, to) = (run.column as f64 - 0.5, (run.column + run.length) as f64 - 0.5);
-    let (left, right) = (x.place(edge(&cells.across, from)), x.place(edge(&cells.across, to)));
-    let (low, high) = (run.row as f64 - 0.5, run.row as f64 + 0.5);
-    let (bottom, top) = (y.place(edge(&cells.up, low)), y.place(edge(&cells.up, high)));
-    [left, top, right - left, bottom - top]
-}
-
-/// Rising strokes over some areas, in line from one to the next.
-fn hatch(drawing: &mut Drawing, areas: &[[f64; 4]], step: f64, opacity: f64) {
-    let mut strokes = String::new();
-    for [left, top, width, height] in areas {
-        // Strokes lie on x + y = n·step.
-        let (from, to) = (((left + top) / step).ceil(), ((left + width + top + height) / step).floor());
-        let mut number = from;
-        while number <= to {
-            let sum = number * step;
-            let start = (sum - top - height).max(*left);
-            let end = (sum - top).min(left + width);
-            if end > start {
-                let _ = write!(strokes, "M{} {}L{} {}", place(start), place(sum - start), place(end), place(sum - end));
-            }
-            number += 1.0;
-        }
-    }
-    drawing.path(&strokes, 1.0, &format!("stroke-opacity=\"{opacity}\""));
+/// Rising strokes over some areas.
+fn hatch(drawing: &mut Drawing, areas: &[Polygon], step: f64, opacity: f64) {
+    drawing.path(&strokes(areas, step), 1.0, &format!("stroke-opacity=\"{opacity}\""));
 }
 
 fn key(drawing: &mut Drawing, height: f64, legend: Legend<'_>) {
     for (row, (words, step, opacity)) in [(legend.barred, 5.0, 0.7), (legend.unusual, 10.0, 0.35)].iter().enumerate() {
         let top = height + LINE * row as f64;
-        hatch(drawing, &[[8.0, top, 40.0, 14.0]], *step, *opacity);
+        let sample = vec![(8.0, top), (48.0, top), (48.0, top + 14.0), (8.0, top + 14.0)];
+        hatch(drawing, &[sample], *step, *opacity);
         drawing.text((58.0, top + 11.0), Anchor::Start, 13, words);
     }
     let top = height + LINE * 2.0;

@@ -263,7 +263,8 @@ fn save(state: State) -> View {
                                 .set("aria-invalid", move || missing.get().then_some("true"))
                                 .property("value", move || typed.with(|typed| typed.name.clone()))
                                 .on("input", move |event| {
-                                    typed.update(|typed| typed.name = event_target_value(&event))
+                                    missing.set(false);
+                                    typed.update(|typed| typed.name = event_target_value(&event));
                                 }),
                         ),
                     )

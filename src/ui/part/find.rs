@@ -5,8 +5,8 @@ use crate::browser::graph::*;
 use crate::browser::{hash, page as browser};
 use crate::domain::{Field, LiquidField, Station};
 use crate::record::RevisionId;
+use crate::record::content::lineage::Listed;
 use crate::record::content::revision::Standing;
-use crate::record::content::summary::Listed;
 use crate::ui::page;
 use crate::ui::part::on_recipe::on_recipe;
 use crate::ui::part::page_name::page_name;
@@ -170,8 +170,8 @@ fn search(state: State, query: &str) -> Vec<Hit> {
     let recipes = state.library.with(|library| {
         let kept = library.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
         let hit = |listed: Listed<'_>| Hit {
-            goal: Goal::Recipe(listed.head.id),
-            name: listed.head.name.clone(),
+            goal: Goal::Recipe(listed.head.summary.id),
+            name: listed.head.summary.name.clone(),
             place: state.words.tools.library,
         };
         kept.map(hit).collect::<Vec<_>>()

@@ -1,10 +1,9 @@
 //! What several pages are made of.
 
 pub mod amount;
-pub mod announce;
-pub mod bar;
 pub mod caution;
 pub mod code;
+pub mod differences;
 pub mod figure;
 pub mod find;
 pub mod finding;
@@ -14,6 +13,7 @@ pub mod page_name;
 pub mod preferences;
 pub mod print;
 pub mod save;
-pub mod strip;
+pub mod save_question;
 pub mod trouble;
+pub mod version;
 pub mod working;

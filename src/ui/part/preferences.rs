@@ -1,25 +1,19 @@
 //! What is chosen for the whole app: system of units at once, and behind a button the rest.
 
-use crate::browser::element::{Part, View, el};
+use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
 use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::UnitSystem;
+use crate::quantity::{Kind, Unit};
 use crate::record::content::settings::Theme;
+use crate::t;
 use crate::ui::field::choice::{Choice, labelled, select};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::state;
 
-/// The system of units in sight, the others folded away.
-pub fn preferences() -> View {
-    let state = state();
-    let tools = &state.words.tools;
-    el("div")
-        .class("preferences")
-        .child(system())
-        .child(el("details").class("fold").child(el("summary").child(tools.settings)).child(
-            el("div").class("sheet-of-settings").child(mark()).child(theme()).child(currency()).child(initials()),
-        ))
-        .view()
+/// What is behind the button.
+pub fn others() -> View {
+    many([mark(), moisture(), theme(), currency(), initials()]).view()
 }
 
 /// A choice for the whole app: what it is called, what is offered, and what is chosen.
@@ -38,7 +32,7 @@ impl Asked {
 }
 
 /// Metric or US customary, all at once.
-fn system() -> View {
+pub fn system() -> View {
     let state = state();
     let words = state.words;
     let asked = Asked {
@@ -68,6 +62,24 @@ fn mark() -> View {
         state.settings.update(|settings| settings.units.mark = mark);
     });
     labelled(asked.id.to_owned(), Signal::stored(asked.label.to_owned()), asked.choices(), now, choose)
+}
+
+/// The basis that moistures among the results are shown on, and boxes that have none of their own.
+fn moisture() -> View {
+    let state = state();
+    let words = |unit: Unit| match unit {
+        Unit::PercentWetBasis => t!("common-on-wet-basis"),
+        _ => t!("common-on-dry-basis"),
+    };
+    let choices = Kind::Moisture.units().map(|unit| (unit.symbol().to_owned(), words(unit))).collect::<Vec<Choice>>();
+    let now = memo(move || state.unit(Kind::Moisture).symbol().to_owned());
+    let choose = Callback::new(move |symbol: String| {
+        if let Some(unit) = Unit::from_symbol(&symbol) {
+            state.settings.update(|settings| settings.units.choose(Kind::Moisture, unit));
+        }
+    });
+    let label = Signal::stored(t!("common-moisture-shown"));
+    labelled("moisture-basis".to_owned(), label, Signal::stored(choices), now, choose)
 }
 
 fn theme() -> View {

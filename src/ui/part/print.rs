@@ -12,6 +12,7 @@ use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::part::code::code;
 use crate::ui::part::figure::text;
 use crate::ui::part::finding::says;
+use crate::ui::part::version;
 use crate::ui::part::working::figure_name;
 use crate::ui::route::Page;
 use crate::ui::signal::RwSignal;
@@ -67,20 +68,15 @@ fn head(state: State) -> View {
     let words = &state.words.recipe_page;
     let title = state.title.get_untracked();
     let name = if title.name.trim().is_empty() { words.untitled.to_owned() } else { title.name };
-    let saved = state.from.get_untracked().and_then(|id| {
-        state.library.with_untracked(|library| library.revision(id)).map(|at| {
-            let id = id.to_string();
-            let short = id.get(..8).unwrap_or_default();
-            format!("{} {short} · {}", words.revision, clock::date_time(at.content().saved_at))
-        })
-    });
-    let changed = saved.is_some() && !state.saved().get_untracked();
+    let is_saved = state.saved().get_untracked();
+    let saved = state.seen_on_page().get_untracked().map(|seen| version::headline(state, &seen, is_saved));
+    let released = state.released_of_page().get_untracked().and_then(|seen| version::released(state, &seen));
     el("header")
         .child(el("h1").child(name))
         .child(
             el("p")
                 .child(saved.unwrap_or_else(|| state.words.tools.not_saved.to_owned()))
-                .child(changed.then(|| format!(" · {}", state.words.tools.changed)))
+                .child(released.map(|released| format!(" · {released}")))
                 .child(state.example.get_untracked().then(|| format!(" · {}", words.example))),
         )
         .child(
@@ -176,7 +172,8 @@ fn in_effect(draft: &Draft) -> Vec<Field> {
 /// What was entered, with its unit; a unit that was typed is converted.
 fn entered(state: State, draft: &Draft, field: Field) -> Option<String> {
     let entry = draft.entry(field).filter(|entry| !entry.is_blank())?;
-    let (kind, units) = (draft.kind(field), state.units.get_untracked());
+    let kind = draft.kind(field);
+    let units = state.units_at(field, kind);
     match reading(draft, field) {
         Some(reading) if reading.unit_typed => Some(with_unit(state, reading.amount(kind), None)),
         _ => {

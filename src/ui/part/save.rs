@@ -1,25 +1,17 @@
 //! The name that a save waits for, and how times of saves read.
 
-use super::finding::mark;
 use crate::browser::clock;
-use crate::browser::element::{Part, View, el};
-use crate::domain::Grade;
-use crate::ui::state::state;
+use crate::ui::state::State;
 
 /// The box for the recipe's name.
 pub const NAME: &str = "recipe-name";
 /// What is said about the name while a save waits for it.
 pub const SAYS: &str = "save-says";
 
-/// What is said at the name's box while a save waits for it.
-pub fn says() -> View {
-    let state = state();
-    let missing = move || {
-        state.naming.get().then(|| {
-            el("p").class("finding stop").child(mark(Grade::Stop)).text(" ").child(state.words.tools.name_missing)
-        })
-    };
-    el("div").set("id", SAYS).class("says").child(missing).view()
+/// Whether a save still waits for the name: no longer once one is typed.
+#[must_use]
+pub fn is_name_missing(state: State) -> bool {
+    state.naming.get() && state.title.with(|title| title.name.trim().is_empty())
 }
 
 /// The time of today, or the day with its time.

@@ -10,7 +10,7 @@ use crate::ui::state::{StorageProblem, WayOut, state};
 pub fn trouble() -> View {
     let state = state();
     let tools = &state.words.tools;
-    let told = move |StorageProblem { message, way_out }: StorageProblem| {
+    let told = move |StorageProblem { message, way_out, .. }: StorageProblem| {
         let fix = way_out.map(|way| match way {
             WayOut::ToFile => button().on_click(move || state.give_out()).child(tools.save_to_file_now).view(),
             WayOut::AllToFile => {

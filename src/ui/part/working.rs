@@ -2,24 +2,13 @@
 
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::page;
-use crate::domain::working::{Ground, Origin, Symbol, Working, working};
+use crate::domain::working::{Ground, Origin, Symbol, Working};
 use crate::domain::{Draft, Figure};
 use crate::quantity::{Amount, Coherent, format};
 use crate::ui::math::{Style, letters, numbers, symbol};
 use crate::ui::part::amount::{joined, with_unit};
-use crate::ui::state::{State, state};
+use crate::ui::state::State;
 use crate::ui::text::unit_shown;
-
-/// The working of a figure of the result shown. It follows the result while it is open.
-pub fn view(figure: Figure) -> View {
-    let state = state();
-    (move || {
-        state.shown.with(|shown| shown.case.as_ref().and_then(|case| working(figure, case))).map(|working| {
-            state.draft.with(|draft| told(state, &working, |origin| origin_name(state, *origin, draft, true)))
-        })
-    })
-    .view()
-}
 
 /// A working in full. `name` says what a number put in is, and leads to where it was entered.
 pub fn told<F, O>(state: State, working: &Working<F, O>, name: impl Fn(&O) -> View) -> View {

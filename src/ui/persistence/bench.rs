@@ -7,6 +7,7 @@ use crate::browser::graph::*;
 use crate::record::content::revision::Standing;
 use crate::record::content::trial::{OpenTrial, TRIAL_ON_PAGE, Trial, TrialContent};
 use crate::record::file::trial_csv::{boards_csv, readings_csv, sheets_csv};
+use crate::record::file::trial_results::results_csv;
 use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, TrialId};
 use crate::ui::state::State;
@@ -20,6 +21,8 @@ pub enum TrialTable {
     Readings,
     /// One row a line of a sheet.
     Sheets,
+    /// One row a property of each combination and run.
+    Results,
 }
 
 impl State {
@@ -62,8 +65,20 @@ impl State {
         });
     }
 
+    /// What is on the bench and not saved goes into the library before something else takes its place.
+    fn set_aside_unsaved_trial(&self) {
+        let open = self.bench.open.get_untracked();
+        if self.library.with_untracked(|library| library.is_unsaved(&open)) {
+            let name = if open.trial.name.trim().is_empty() { &open.trial.recipe_name } else { &open.trial.name };
+            let (name, stamp) = (self.unsaved_work(name), self.stamp());
+            let content = TrialContent { name, standing: Standing::Kept, ..open.trial };
+            _ = self.change_library(|library| library.save_trial(&content.seal(None, stamp)?));
+        }
+    }
+
     /// Puts a trial on the page; the one before can be brought back.
     fn lay_trial(&self, open: OpenTrial, words: String) {
+        self.set_aside_unsaved_trial();
         let before = self.bench.open.get_untracked();
         self.bench.load(open);
         let bench = self.bench;
@@ -133,7 +148,7 @@ impl State {
         let text = self.bench.open.with_untracked(|open| open.trial.file());
         match text {
             Ok(text) => self.give_out_named("trial.haulm.json", "application/json", &text),
-            Err(error) => trouble::tell_unsaved(*self, &SaveError::from(error)),
+            Err(error) => trouble::tell_not_exported(*self, &SaveError::from(error)),
         }
     }
 
@@ -143,6 +158,7 @@ impl State {
         let (ending, text) = self.bench.open.with_untracked(|open| match table {
             TrialTable::Boards => ("boards.csv", boards_csv(&open.trial, mark)),
             TrialTable::Readings => ("readings.csv", readings_csv(&open.trial, mark)),
+            TrialTable::Results => ("results.csv", results_csv(&open.trial, mark)),
             TrialTable::Sheets => ("sheets.csv", sheets_csv(&open.trial, mark, self.words.bench.line)),
         });
         self.give_out_named(ending, "text/csv", &text);
@@ -162,6 +178,8 @@ impl State {
     /// When it is none that can be read.
     pub fn take_in_trial(&self, text: &str) -> Result<(), Refusal> {
         let trial = TrialContent::read_file(text)?;
+        // What was open on the bench when the app was left is on no page before that.
+        self.begin_bench();
         let words = format!("{}: {}", self.words.bench_page.opened, trial.name);
         self.lay_trial(OpenTrial { from: None, trial }, words);
         Ok(())

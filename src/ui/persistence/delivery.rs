@@ -47,7 +47,8 @@ impl State {
             let mut undone = Vec::new();
             for (before, entered) in saved {
                 let recipe = library.revision(*entered).map(|revision| revision.recipe());
-                let is_head = |recipe: RecipeId| library.recipe(recipe).is_some_and(|own| own.head.id == *entered);
+                let is_head =
+                    |recipe: RecipeId| library.recipe(recipe).is_some_and(|own| own.head.summary.id == *entered);
                 if recipe.is_some_and(is_head) {
                     undone.push((*entered, library.restore(*before, *entered, stamp.clone())?));
                 }

@@ -5,15 +5,20 @@ use super::records;
 use super::trouble;
 use crate::browser::{clock, file, page};
 use crate::domain::Draft;
-use crate::domain::recipe::difference::{self, differences};
+use crate::domain::recipe::difference::{Difference, differences, take_over};
 use crate::record::content::revision::{Standing, Title};
+use crate::record::content::sealed::Content;
+use crate::record::content::trial::TrialContent;
 use crate::record::document::open_draft::OpenDraft;
-use crate::record::file::library;
 use crate::record::file::recipe::RecipeFile;
+use crate::record::file::{library, line_check};
+use crate::record::limits::clipped_name;
 use crate::record::store::library::SaveError;
 use crate::record::{RecipeId, Refusal, Revision, RevisionId, StoreError};
 use crate::ui::part::on_recipe::on_recipe;
-use crate::ui::state::State;
+use crate::ui::part::version::{Seen, label};
+use crate::ui::route::Page;
+use crate::ui::state::{About, State};
 use crate::ui::text::isolated;
 
 /// What became of a file that was taken in.
@@ -22,6 +27,8 @@ pub enum Imported {
     Kept,
     /// It cannot be taken; why.
     Refused(Refusal),
+    /// It is open on this page.
+    Opened(Page),
     /// The store did not take it, which is told elsewhere.
     NotKept,
 }
@@ -77,7 +84,7 @@ impl State {
     pub fn duplicate(&self, of: RevisionId) {
         let Some(revision) = self.library.with_untracked(|library| library.revision(of)) else { return };
         let name = &revision.content().name;
-        let name = format!("{} {}", self.words.tools.copy_of, self.name_or_none(name));
+        let name = clipped_name(&format!("{} {}", self.words.tools.copy_of, self.name_or_none(name)));
         let stamp = self.stamp();
         let Some(copy) = self.change_library(|library| library.duplicate(of, name.clone(), stamp)) else { return };
         let recipe = RecipeId(copy.0);
@@ -122,9 +129,9 @@ impl State {
         let stamp = self.stamp();
         let merged = self.change_library(|library| {
             library.merge_heads(head, other, stamp, |draft, other| {
-                let found = differences(other, draft);
-                let chosen = found.into_iter().zip(taken).filter(|(_, taken)| **taken);
-                chosen.for_each(|(difference, _)| difference::take(draft, other, difference));
+                let found = differences(other, draft).into_iter().zip(taken);
+                let chosen: Vec<Difference> = found.filter(|(_, taken)| **taken).map(|(found, _)| found).collect();
+                take_over(draft, other, &chosen);
             })
         });
         let Some(revision) = merged.and_then(|id| self.library.with_untracked(|library| library.revision(id))) else {
@@ -134,13 +141,35 @@ impl State {
         self.tell((self.words.library_page.made_one)(&self.called(&revision.content().name)));
     }
 
-    /// Marks what the library has of a recipe as released for the line.
-    pub fn release(&self, head: RevisionId) {
+    /// Releases a revision for the line.
+    pub fn release(&self, id: RevisionId) {
         let stamp = self.stamp();
-        let Some(id) = self.change_library(|library| library.release(head, stamp)) else { return };
-        let Some(revision) = self.library.with_untracked(|library| library.revision(id)) else { return };
-        self.follow(revision.recipe());
-        self.tell((self.words.library_page.released)(&self.called(&revision.content().name)));
+        if self.change_library(|library| library.release(id, stamp)).is_some() {
+            self.tell_released(id, self.words.versions.released, move |state| state.withdraw(id));
+        }
+    }
+
+    /// Withdraws the release of a revision.
+    pub fn withdraw(&self, id: RevisionId) {
+        let stamp = self.stamp();
+        if self.change_library(|library| library.withdraw(id, &stamp)).is_some_and(|withdrawn| withdrawn > 0) {
+            self.tell_released(id, self.words.versions.withdrawn, move |state| state.release(id));
+        }
+    }
+
+    fn tell_released(
+        &self,
+        id: RevisionId,
+        words: fn(&str, &str) -> String,
+        undo: impl Fn(State) + Send + Sync + 'static,
+    ) {
+        let seen = self.library.with_untracked(|library| {
+            let version = library.version(id)?;
+            Some((Seen::from(&version), version.summary.name.clone()))
+        });
+        let Some((seen, name)) = seen else { return };
+        let state = *self;
+        self.tell_undo(words(&label(state, &seen), &self.called(&name)), move || undo(state));
     }
 
     /// Saves a revision to a file.
@@ -158,21 +187,50 @@ impl State {
     /// Saves a text to a file of that name, and tells so.
     pub fn hand_out(&self, name: &str, media: &str, text: &str) {
         match file::give_out(name, media, text) {
-            Ok(()) => self.tell((self.words.library_page.given_out)(name)),
-            Err(own) => trouble::tell_unsaved(*self, &SaveError::Store(StoreError::Other(own))),
+            Ok(()) => {
+                trouble::settled(*self, About::Export);
+                self.tell((self.words.library_page.given_out)(name));
+            }
+            Err(own) => trouble::tell_not_exported(*self, &SaveError::Store(StoreError::Other(own))),
         }
     }
 
-    /// Puts the recipe of a file in the library. `fallback` names it if the file does not.
+    /// Puts the recipe or the library of a file in the library, or opens its trial or line check. `fallback` names a recipe if the file does not.
     pub fn import(&self, text: &str, fallback: &str) -> Imported {
+        let imported = self.import_as_it_is(text, fallback);
+        if !matches!(imported, Imported::Refused(_)) {
+            // That another file was refused is over.
+            self.refused.set(None);
+            trouble::settled(*self, About::Import);
+        }
+        imported
+    }
+
+    fn import_trial(&self, text: &str) -> Imported {
+        match self.take_in_trial(text) {
+            Ok(()) => Imported::Opened(Page::Bench),
+            Err(refusal) => Imported::Refused(refusal),
+        }
+    }
+
+    fn import_as_it_is(&self, text: &str, fallback: &str) -> Imported {
         let mut recipe = match RecipeFile::read(text) {
             Ok(recipe) => recipe,
             Err(Refusal::OtherKind { kind }) if kind == library::KIND => return self.merge(text),
-            // Too large for a recipe, but a library may be.
+            Err(Refusal::OtherKind { kind }) if kind == TrialContent::KIND => return self.import_trial(text),
+            Err(Refusal::OtherKind { kind }) if kind == line_check::KIND => return self.import_line(text),
+            // Too large for a recipe, but a library or a trial may be.
             Err(large @ Refusal::TooLarge { .. }) => {
                 return match self.merge(text) {
+                    Imported::Refused(Refusal::OtherKind { kind }) if kind == TrialContent::KIND => {
+                        self.import_trial(text)
+                    }
+                    Imported::Refused(Refusal::OtherKind { kind }) if kind == line_check::KIND => {
+                        self.import_line(text)
+                    }
                     Imported::Refused(
-                        Refusal::NotJson { .. }
+                        Refusal::Empty
+                        | Refusal::NotJson { .. }
                         | Refusal::Foreign
                         | Refusal::OtherKind { .. }
                         | Refusal::TooLarge { .. },
@@ -188,7 +246,7 @@ impl State {
         {
             let stands = self.library.with_untracked(|library| {
                 library.recipe(there.recipe()).is_some_and(|listed| {
-                    let mut heads = std::iter::once(listed.head).chain(listed.others);
+                    let mut heads = listed.heads().map(|head| head.summary);
                     heads.any(|head| head.id == there.revision() && head.standing == Standing::Kept)
                 })
             });
@@ -222,10 +280,11 @@ impl State {
         });
         match given {
             Ok(count) => {
+                trouble::settled(*self, About::Export);
                 self.settings.update(|settings| settings.copied_at = Some(clock::now()));
                 self.tell((words.library_given)(count, &name));
             }
-            Err(why) => trouble::tell_unsaved(*self, &SaveError::Store(why)),
+            Err(why) => trouble::tell_not_exported(*self, &SaveError::Store(why)),
         }
     }
 
@@ -251,6 +310,11 @@ impl State {
         self.tell((self.words.library_page.filled_again)(count));
     }
 
+    /// What work is called that is set aside now.
+    pub(super) fn unsaved_work(&self, name: &str) -> String {
+        clipped_name(&(self.words.library_page.unsaved_work)(&clock::time(clock::now()), name.trim()))
+    }
+
     /// What is on the recipe page and not saved goes into the library before something else takes its place.
     pub fn set_aside_unsaved(&self) {
         let OpenDraft { from, mut title, draft, example, .. } = self.current_recipe();
@@ -264,31 +328,32 @@ impl State {
         {
             return;
         }
-        title.name = (self.words.library_page.unsaved_work)(&clock::time(clock::now()), title.name.trim());
+        title.name = self.unsaved_work(&title.name);
         let stamp = self.stamp();
         _ = self.change_library(|library| library.save(Revision::first(title, draft, stamp)?));
     }
 
-    /// A recipe went on by a revision made in the library: the page goes along if it came from its head.
+    /// A recipe went on by a revision made in the library: the page goes along if it came from what that follows, as far as
+    /// what is typed there allows. Else it says that it is behind.
     pub(super) fn follow(&self, recipe: RecipeId) {
-        let next = self.from.get_untracked().and_then(|from| {
+        let page = self.current_recipe();
+        let advanced = page.from.and_then(|from| {
             self.library.with_untracked(|library| {
-                let before = library.revision(from)?;
-                let heads = library.recipe(recipe)?;
-                let next = std::iter::once(heads.head).chain(heads.others).find(|head| head.parents.contains(&from))?;
-                Some((before.title(), library.revision(next.id)?))
+                let base = library.revision(from)?;
+                let listed = library.recipe(recipe)?;
+                let next = listed.heads().find(|head| head.summary.parents.contains(&from))?;
+                page.advanced(&base, &library.revision(next.summary.id)?)
             })
         });
-        if let Some((before, revision)) = next {
-            if self.title.with_untracked(|title| *title == before) && revision.title() != before {
-                self.title.set(revision.title());
-            }
-            self.from.set(Some(revision.revision()));
+        if let Some(page) = advanced {
+            self.advance(page);
         }
     }
 
     fn name_of(&self, recipe: RecipeId) -> String {
-        let name = self.library.with_untracked(|library| library.recipe(recipe).map(|listed| listed.head.name.clone()));
+        let name = self
+            .library
+            .with_untracked(|library| library.recipe(recipe).map(|listed| listed.head.summary.name.clone()));
         self.called(&name.unwrap_or_default())
     }
 }

@@ -1,11 +1,12 @@
 //! The recipe on the page as a link, and the other way round.
 
+use super::trouble::{settled, tell_message};
 use crate::browser::graph::spawn_local;
 use crate::browser::{hash, link};
 use crate::record::document::open_draft::OpenDraft;
 use crate::record::file::recipe::RecipeFile;
 use crate::ui::route::Page;
-use crate::ui::state::{State, StorageProblem};
+use crate::ui::state::{About, State};
 use crate::ui::text::{Carrier, Message};
 
 /// Makes the link anew.
@@ -35,6 +36,7 @@ pub fn open(state: State, link: String) {
         hash::replace(Page::Recipe.key());
         match read {
             Ok(recipe) => {
+                settled(state, About::Import);
                 let name = state.called(&recipe.name);
                 state.open(OpenDraft {
                     from: None,
@@ -46,7 +48,7 @@ pub fn open(state: State, link: String) {
                 state.page.set(Page::Recipe);
                 state.tell_step((words.opened_link)(&name));
             }
-            Err(message) => state.trouble.set(Some(StorageProblem { message, way_out: None })),
+            Err(message) => tell_message(state, About::Import, message),
         }
     });
 }

@@ -8,7 +8,7 @@ use crate::browser::database::{self, Durability, ObjectStore};
 use crate::browser::graph::*;
 use crate::browser::{channel, clock, event, page};
 use crate::record::{Library, StoreError};
-use crate::ui::part::announce::UNDO;
+use crate::ui::components::UNDO;
 use crate::ui::state::{Notice, State};
 use serde_json::{Value, json};
 use std::time::Duration;
@@ -112,7 +112,13 @@ async fn refresh(state: State) {
     };
     match outcome.await {
         Ok((came, missing)) => {
-            state.writing.update_value(|writing| (writing.why, writing.missing) = (None, missing));
+            state.writing.update_value(|writing| writing.missing = missing);
+            if state.library.with_untracked(|library| library.store().waiting().is_empty()) {
+                state.writing.update_value(|writing| writing.why = None);
+            } else {
+                // The database answers again, and what it did not take is not saved before it is written.
+                write(state);
+            }
             if came > 0 {
                 _ = state.library.try_update(Library::refresh);
             }

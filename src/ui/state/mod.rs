@@ -3,8 +3,10 @@
 pub mod compare;
 pub mod documents;
 pub mod line;
+mod notice;
 pub mod shared_file;
 pub mod trial;
+mod typing;
 pub mod writing;
 
 use super::cells::{Cells, Turn};
@@ -23,6 +25,7 @@ use crate::quantity::{Kind, Unit, Units};
 use crate::record::content::binder_system::SystemDraft;
 use crate::record::content::revision::Title;
 use crate::record::document::open_draft::OpenDraft;
+use crate::record::store::library::save::SaveQuestion;
 use crate::record::{Cache, Library, LineRecord, RevisionId, Settings};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
 use compare::CompareState;
@@ -59,6 +62,8 @@ pub struct Notice {
     pub undo: Option<Arc<dyn Fn() + Send + Sync>>,
     /// Whether it stays until it is closed or another one comes.
     pub stays: bool,
+    /// Whether `undo` takes back the last step, so that it goes with the next one.
+    pub of_step: bool,
 }
 
 /// A finding in words.
@@ -77,6 +82,23 @@ pub struct StorageProblem {
     pub message: Message,
     /// What helps, as a button.
     pub way_out: Option<WayOut>,
+    /// What it is about, by which it is known when it is no longer true.
+    pub about: About,
+}
+
+/// What a trouble is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum About {
+    /// The browser's stores, until they are in order again.
+    Stores,
+    /// Something stored that could not be read at the start; it stays until it is closed.
+    Start,
+    /// A step that was not saved, until one is.
+    Save,
+    /// A file or a link that was refused, until one is opened.
+    Import,
+    /// A file that was not written, until one is.
+    Export,
 }
 
 /// What helps against trouble with keeping things.
@@ -164,6 +186,8 @@ pub struct State {
     pub held: StoredValue<Option<Notice>>,
     /// What went wrong with keeping things, until it goes right again.
     pub trouble: RwSignal<Option<StorageProblem>>,
+    /// Why the file that was chosen last in the library is not there.
+    pub refused: RwSignal<Option<Message>>,
     /// The recipe as a link; `None` where the browser cannot make one.
     pub link: RwSignal<Option<String>>,
     /// The library file on a shared drive.
@@ -172,6 +196,12 @@ pub struct State {
     pub newer: RwSignal<bool>,
     /// Whether a save waits for the recipe's name.
     pub naming: RwSignal<bool>,
+    /// Whether a number is being typed, so that nothing is said about it yet.
+    pub typing: RwSignal<bool>,
+    /// The box that was typed into last, while its unit may still be to come.
+    typed_last: StoredValue<Option<Field>>,
+    /// What a save waits to have confirmed.
+    pub question: RwSignal<Option<SaveQuestion>>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
     /// Name and note of a binder system that is not saved yet.
@@ -258,10 +288,14 @@ impl State {
             documents: StoredValue::new(documents),
             held: StoredValue::new(None),
             trouble: RwSignal::new(trouble),
+            refused: RwSignal::new(None),
             link: RwSignal::new(None),
             shared: RwSignal::new(SharedFile::default()),
             newer: RwSignal::new(false),
             naming: RwSignal::new(false),
+            typing: RwSignal::new(false),
+            typed_last: StoredValue::new(None),
+            question: RwSignal::new(None),
             mix,
             new_system: RwSignal::new(system),
             bench: Bench::default(),
@@ -309,6 +343,9 @@ impl State {
     }
 
     fn load(&self, recipe: OpenDraft) {
+        if self.from.get_untracked() != recipe.from {
+            self.question.set(None);
+        }
         self.from.set(recipe.from);
         self.example.set(recipe.example);
         self.title.set(recipe.title);
@@ -323,6 +360,10 @@ impl State {
 
     /// Changes the draft as a step that can be taken back. Steps of one session are one step.
     pub fn edit(&self, session: Option<Session>, change: impl FnOnce(&mut Draft)) {
+        self.drop_step_notice();
+        if !matches!(session, Some(Session::Field(_))) {
+            self.typed_last.set_value(None);
+        }
         self.history.update(|history| {
             history.before(session, || {
                 self.settle();
@@ -334,6 +375,7 @@ impl State {
 
     /// Changes name, note or tags as a step that can be taken back.
     pub fn edit_title(&self, session: Session, change: impl FnOnce(&mut Title)) {
+        self.drop_step_notice();
         self.history.update(|history| history.before(Some(session), || self.before()));
         self.title.update(change);
     }
@@ -341,6 +383,7 @@ impl State {
     /// A box was left: what is typed into it next is a step of its own.
     pub fn leave(&self) {
         self.history.update_untracked(History::close);
+        self.stop_typing();
     }
 
     /// Whether the recipe takes so many liquids more; tells if it does not.
@@ -355,6 +398,9 @@ impl State {
 
     /// Puts an entry into a field.
     pub fn enter(&self, session: Option<Session>, field: Field, text: &str, unit: Unit) {
+        if session.is_some() {
+            self.start_typing(field);
+        }
         self.edit(session, |draft| {
             if let Some(entry) = draft.entry_mut(field) {
                 *entry = Entry::typed(text, unit);
@@ -396,6 +442,8 @@ impl State {
     }
 
     fn step(&self, way: impl FnOnce(&mut History<Before, Session>) -> Option<Before>) {
+        self.drop_step_notice();
+        self.typed_last.set_value(None);
         let restored = self.history.try_update(way).flatten();
         let Some((opened, mut recipe)) = restored else { return };
         if opened == self.opened.get_untracked() {
@@ -429,30 +477,14 @@ impl State {
         self.load(recipe);
     }
 
-    /// Tells something for a while.
-    pub fn tell(&self, words: impl Into<String>) {
-        self.show_notice(Notice { words: words.into(), undo: None, stays: false });
-    }
-
-    /// Tells of a step just made, which can be taken back from there.
-    pub fn tell_step(&self, words: impl Into<String>) {
-        let state = *self;
-        let undo = Arc::new(move || state.undo());
-        self.show_notice(Notice { words: words.into(), undo: Some(undo), stays: false });
-    }
-
-    /// Tells of something done that `undo` takes back, whatever is done in between: it can wait.
-    pub fn tell_undo(&self, words: impl Into<String>, undo: impl Fn() + Send + Sync + 'static) {
-        self.show_notice(Notice { words: words.into(), undo: Some(Arc::new(undo)), stays: true });
-    }
-
-    /// While records are being written, it waits until they are on the disk.
-    fn show_notice(&self, notice: Notice) {
-        if self.writing.with_value(|state| state.writing) {
-            self.held.set_value(Some(notice));
-        } else {
-            self.notice.set(Some(notice));
+    /// Goes on to a later revision of the recipe on the page. Other numbers that it brings can be taken back.
+    pub fn advance(&self, recipe: OpenDraft) {
+        if self.draft.with_untracked(|draft| *draft != recipe.draft) {
+            self.history.update(|history| history.before(None, || self.before()));
+            self.openings.update_value(|openings| *openings += 1);
+            self.switch_document(self.openings.get_value());
         }
+        self.load(recipe);
     }
 
     // --- reading -------------------------------------------------------------------------------

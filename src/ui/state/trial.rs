@@ -48,7 +48,9 @@ impl Bench {
     }
 
     /// Puts another trial on the page.
-    pub fn load(&self, open: OpenTrial) {
+    pub fn load(&self, mut open: OpenTrial) {
+        // A file may bring boards that nothing says what they were made with; from now on their plan must not move them.
+        open.trial.keep_made();
         self.run.set(0);
         self.batch.set(1);
         self.opening.update(|opening| *opening += 1);

@@ -15,7 +15,7 @@ use crate::statistics::draws::DrawSummary;
 use crate::ui::text::{Context, Words, unit_shown};
 
 /// As many decimals as show the largest of the numbers with the digits of its kind.
-fn decimals(kind: Kind, numbers: impl Iterator<Item = f64>) -> u8 {
+pub(super) fn decimals(kind: Kind, numbers: impl Iterator<Item = f64>) -> u8 {
     let largest =
         numbers.filter(|number| number.is_finite()).fold(0.0_f64, |largest, number| largest.max(number.abs()));
     if largest <= 0.0 {

@@ -7,7 +7,7 @@ use crate::record::table::{Cell, Table};
 use crate::ui::text::Words;
 use uom::si::mass::kilogram;
 use uom::si::mass_density::milligram_per_cubic_meter;
-use uom::si::ratio::ratio;
+use uom::si::ratio::{part_per_million, ratio};
 
 /// The emission sheet: figures that were asked for, then the limits, and that a test decides.
 #[must_use]
@@ -52,6 +52,8 @@ pub fn emission(sheet: &EmissionSheet, words: &Words) -> Table {
     );
     let concentration = sheet.concentration.map(|found| found.map(|of| [of.get::<milligram_per_cubic_meter>(); 2]));
     row(names.concentration, "mg/m³", concentration, "CODATA 2018");
+    let share = sheet.share.map(|found| found.map(|of| [of.get::<part_per_million>(); 2]));
+    row(names.concentration, "ppm", share, "CODATA 2018");
     row(names.perforator, "mg/100 g", sheet.perforator.map(|found| found.map(|of| [of; 2])), names.perforator_source);
     for limit in LIMITS {
         let label = format!("{}: {}, {}", names.limits, (names.market)(limit.market), (names.article)(limit.article));

@@ -9,7 +9,9 @@ fn without_conversion(value: f64) -> f64 {
 mod compare;
 mod economy;
 mod emission;
+mod sweep;
 
 pub use compare::{FigureUncertainty, assumptions, shares, side_by_side, stacked, uncertainty};
 pub use economy::{answers, economy, limits};
 pub use emission::emission;
+pub use sweep::{SweepHead, sensitivity};

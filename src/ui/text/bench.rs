@@ -5,19 +5,20 @@ use crate::domain::Draft;
 use crate::domain::trial::boards::at_density::AtDensity;
 use crate::domain::trial::boards::field::BoardField;
 use crate::domain::trial::boards::group::GroupKey;
+use crate::domain::trial::boards::requirement_set::RequirementSet;
 use crate::domain::trial::boards::target::Judged;
 use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::boards::working::BoardFigure;
 use crate::domain::trial::series::draft::{BlockWay, DesignWay};
 use crate::domain::trial::series::effects::{Effects, ModelWay, Term};
-use crate::domain::trial::series::factor::{Factor, Level};
+use crate::domain::trial::series::factor::{Factor, Level, OwnFactor};
 use crate::domain::trial::series::field::{Of, SeriesField};
 use crate::domain::trial::series::material::Material;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
 use crate::domain::trial::weigh_sheet::recovery_draft::{RecoveryDraft, RecoveryField};
 use crate::domain::trial::weigh_sheet::working::WeighOrigin;
 use crate::domain::trial::{
-    BoardDraft, LineId, Property, Series, SeriesDraft, SheetDraft, TrialFinding, TrialPlace, WeighField, WeighFigure,
+    BoardDraft, LineId, Property, Series, SeriesDraft, SheetDraft, TrialFinding, WeighField, WeighFigure,
 };
 
 /// What a message at the bench needs to name things and to show numbers.
@@ -59,12 +60,10 @@ pub struct BenchWords {
     pub property: fn(Property) -> FigureWords,
     /// What a number put into a sheet's formula is, where it is neither a field nor a figure.
     pub origin: fn(WeighOrigin) -> &'static str,
-    /// What a place of the bench is called, as messages begin.
-    pub place: fn(TrialPlace, &BenchContext<'_>) -> String,
     /// What was found, and how to fix it.
     pub finding: fn(&TrialFinding, &BenchContext<'_>) -> Message,
     /// What a factor changes.
-    pub factor: fn(Of, &Draft) -> String,
+    pub factor: fn(Of, &OwnFactor, &Draft) -> String,
     /// A level of a factor, with its unit.
     pub level: fn(&Level, &Context<'_>) -> String,
     /// A term of the model by its factors' names.
@@ -77,6 +76,8 @@ pub struct BenchWords {
     pub group: fn(&GroupKey, Option<&Series>, &Context<'_>) -> String,
     /// A strength at the target density, as a sentence.
     pub at_density: fn(&AtDensity, &Context<'_>) -> String,
+    /// A set of requirements, with its standard and the type of board.
+    pub requirement_set: fn(RequirementSet) -> String,
     /// "1 board", "3 boards".
     pub board_count: fn(usize) -> String,
     /// Whether a requirement is met, as a sentence.

@@ -8,12 +8,11 @@ use crate::domain::compare::Output;
 use crate::domain::compare::break_even::{BreakEvenAnswer, BreakEvenError};
 use crate::domain::compare::feasibility::Obstacle;
 use crate::domain::compare::range::RangeError;
-use crate::domain::compare::side::{Belongs, ComparedSystem, SideBySideError, SystemDifference};
+use crate::domain::compare::side::{ComparedSystem, SideBySideError, SystemDifference};
 use crate::domain::compare::solve_for::{SolveForError, SolvedInput};
 use crate::domain::compare::uncertainty::agreement::{Agreement, DisagreementCause};
 use crate::domain::compare::uncertainty::budget::Improvement;
 use crate::domain::compare::uncertainty::input_uncertainty::Form;
-use crate::domain::compare::uncertainty::instrument::Instrument;
 use crate::domain::compare::uncertainty::study::{StudyError, UncertainInput};
 use crate::quantity::{Amount, Kind};
 
@@ -24,8 +23,6 @@ pub struct CompareWords {
     pub output: fn(Output) -> FigureWords,
     /// What stands in the way of running a recipe, a few words.
     pub obstacle: fn(Obstacle) -> &'static str,
-    /// What a difference belongs to.
-    pub belongs: fn(Belongs) -> &'static str,
     /// What differs between systems beside their liquids, each system by its name, and what to do.
     pub difference: fn(&SystemDifference, &[ComparedSystem], &Context<'_>) -> Message,
     /// The page.
@@ -54,8 +51,6 @@ pub struct CompareWords {
     pub limited: fn(&str, Obstacle, [Amount; 2], &Context<'_>) -> String,
     /// What a stated ± means: label and hint.
     pub form: fn(Form) -> FieldWords,
-    /// What a number comes from.
-    pub instrument: fn(Instrument) -> &'static str,
     /// A source of uncertainty by its instrument and what it acts on.
     pub uncertain: fn(&UncertainInput, &[ComparedSystem]) -> String,
     /// Why there is no uncertainty to show.

@@ -7,8 +7,8 @@ pub struct ComparePage {
     pub open_recipe: &'static str,
     pub library: &'static str,
     pub own: &'static str,
-    /// A revision of a recipe: its name and number.
-    pub revision: fn(&str, usize) -> String,
+    /// A revision of a recipe: its name, and what the revision is called.
+    pub revision: fn(&str, &str) -> String,
     pub open_changed: &'static str,
     pub add_system: &'static str,
     pub no_more: &'static str,

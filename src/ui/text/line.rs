@@ -1,14 +1,14 @@
 //! The words of the line.
 
 use super::{Context, FieldWords, FigureWords, Message};
+use crate::domain::Draft;
 use crate::domain::line::changeover::{Downstream, Stop};
 use crate::domain::line::step::{Change, Pipe, StepReason};
 use crate::domain::line::{
-    Check, Fed, FlowSource, Help, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace,
-    LineQuantity, LineReconciliation, Metering, Model, PeriodBalance, PeriodLiquidId, PumpCorrection, PumpDraft,
-    RSquared, RangeStatus, ReadingWay, RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
+    Check, Fed, FlowSource, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace,
+    LineReconciliation, Metering, Model, PeriodBalance, PeriodLiquidId, PumpCorrection, PumpDraft, RSquared,
+    RangeStatus, ReadingWay, RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
 };
-use crate::domain::{Draft, LiquidId};
 use std::borrow::Cow;
 
 /// What a message at the line needs to name things and to show numbers.
@@ -40,16 +40,10 @@ pub struct LineWords {
     pub tank: fn(&TankDraft) -> Cow<'_, str>,
     /// What a pump delivers or a tank holds, in this recipe.
     pub fed: fn(Fed, &Draft) -> String,
-    /// A liquid of the recipe, for the log.
-    pub liquid: fn(LiquidId, &Draft) -> String,
     /// What was found, and how to fix it.
     pub finding: fn(&LineFinding, &LineContext<'_>) -> Message,
-    /// One way out, as a sentence.
-    pub help: fn(&Help, &LineContext<'_>) -> String,
     /// What to do with a pump, as a sentence to act on.
     pub action: fn(&PumpCorrection, &LineContext<'_>) -> String,
-    /// What a quantity of the line check is called.
-    pub quantity: fn(LineQuantity, &LineContext<'_>) -> String,
     /// Which reading to distrust, and what to do next.
     pub verdict: fn(&LineReconciliation, &LineContext<'_>) -> Message,
     /// A density deviation by its parts, and what to correct.

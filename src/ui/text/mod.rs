@@ -13,11 +13,14 @@ pub mod compare_emission;
 mod compare_page;
 mod context;
 mod english;
+/// Words in Fluent resources.
+pub mod fluent;
 mod isolated;
 mod line;
 mod line_page;
 mod page;
 mod show;
+mod versions;
 mod width;
 
 pub use bench::{BenchContext, BenchWords};
@@ -30,9 +33,9 @@ pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
 pub use page::{HelpPage, LibraryPage, MixPage, RecipePage, Rescue, SystemsPage, Tools};
 pub use show::{lower_first, shown, trimmed, trimmed_to, unit_shown};
+pub use versions::VersionWords;
 pub use width::{plus_minus, width_shown};
 
-use crate::domain::balance::closure::{Node, StreamName};
 use crate::domain::balance::machine::Machine;
 use crate::domain::chemistry::solute::Solute;
 use crate::domain::chemistry::solution::MakeUpError;
@@ -47,7 +50,6 @@ use crate::domain::{
     BoardKind, DoseWay, Draft, Faces, Field, Figure, Finding, Furnish, Grade, Role, Station, Substance, What,
 };
 use crate::quantity::kind::UnitSystem;
-use crate::quantity::{Dimension, Kind};
 use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, StoreError};
 use std::borrow::Cow;
@@ -57,8 +59,6 @@ use std::borrow::Cow;
 pub struct Words {
     /// The language's code (BCP 47), for the page's `lang`.
     pub code: &'static str,
-    /// The language's own name.
-    pub language: &'static str,
     /// Label and hint of a field. A liquid's field is labelled without the liquid's name.
     pub field: fn(Field, &Draft) -> FieldWords,
     /// A field by its full name, as messages call it: with the liquid's name.
@@ -100,10 +100,6 @@ pub struct Words {
     pub dose_way: fn(DoseWay, &Draft) -> Cow<'static, str>,
     /// A binder system of the starting library.
     pub binder_system: fn(SystemKey) -> SystemWords,
-    /// A kind of figure, where its unit is chosen.
-    pub kind: fn(Kind) -> &'static str,
-    /// What a unit measures.
-    pub dimension: fn(Dimension) -> &'static str,
     /// A system of units.
     pub system: fn(UnitSystem) -> &'static str,
     /// A substance that is dissolved in water.
@@ -118,10 +114,6 @@ pub struct Words {
     pub make_up: fn(&MakeUpError, &Context<'_>) -> Message,
     /// Why a glue cannot be mixed. The names of the parts stand in their places.
     pub glue: fn(&GlueError, &[&str], &Context<'_>) -> Message,
-    /// A machine of the balance, or the world outside the line.
-    pub node: fn(Node) -> &'static str,
-    /// What flows between two machines; a liquid by its name.
-    pub stream: fn(StreamName, &Draft) -> Cow<'_, str>,
     /// A number from a table.
     pub constant: fn(Constant) -> &'static str,
     /// Where a formula comes from.
@@ -148,6 +140,8 @@ pub struct Words {
     pub recipe_page: RecipePage,
     /// The library of recipes.
     pub library_page: LibraryPage,
+    /// Revisions of a recipe, on every page.
+    pub versions: VersionWords,
     /// After a fault of the program.
     pub rescue: Rescue,
     /// The binder systems.

@@ -1,12 +1,10 @@
 // How long the page does not answer while it is busy: draws are made in slices, and a file that is no use is put aside soon.
 
 import assert from "node:assert/strict";
-import { mkdtemp, open as openFile, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { test } from "node:test";
 import { against, DRAWS, MANY_RECORDS, REFUSAL } from "../budgets.mjs";
 import { open, until } from "../harness.mjs";
+import { withUselessFiles } from "../useless.mjs";
 
 function hold(budget, value) {
   const { words, held } = against(budget, value);
@@ -48,27 +46,18 @@ test("100 000 draws never hold the page up", async () => {
   }
 });
 
-test("files that are refused do not hold the page up", async () => {
-  const folder = await mkdtemp(join(tmpdir(), "haulm-huge-"));
-  const page = await open({ record: false, hash: "#library" });
-  try {
-    const huge = join(folder, "huge.json");
-    const file = await openFile(huge, "w");
-    await file.truncate(100_000_000);
-    await file.close();
-    const deep = join(folder, "deep.json");
-    await writeFile(deep, `{"haulm":"library","version":1,"records":[${"[".repeat(100_000)}`);
-    const wide = join(folder, "wide.json");
-    await writeFile(wide, `{"haulm":"library","version":1,"records":[${"{},".repeat(1_000_000)}{}]}`);
-    for (const [path, words, budget] of [[huge, "100000 kB", REFUSAL], [deep, "nests brackets", REFUSAL], [wide, "left out", MANY_RECORDS]]) {
-      const pause = await longest(page, async () => {
-        await page.upload("#import", path);
-        await page.sees(words, { wait: 60_000 });
-      });
-      hold(budget, pause);
+test("files that are refused do not hold the page up", () =>
+  withUselessFiles(async ({ huge, deep, wide }) => {
+    const page = await open({ record: false, hash: "#library" });
+    try {
+      for (const [{ path, words }, budget] of [[huge, REFUSAL], [deep, REFUSAL], [wide, MANY_RECORDS]]) {
+        const pause = await longest(page, async () => {
+          await page.upload("#import", path);
+          await page.sees(words, { wait: 60_000 });
+        });
+        hold(budget, pause);
+      }
+    } finally {
+      await page.close();
     }
-  } finally {
-    await page.close();
-    await rm(folder, { recursive: true, force: true });
-  }
-});
+  }));

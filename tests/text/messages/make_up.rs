@@ -72,7 +72,7 @@ fn solutions() {
     let errors: Vec<_> = orders.iter().map(|order| make_up(order).unwrap_err()).collect();
     assert!((0..6).all(|number| errors.iter().any(|error| variant(error) == number)));
     let text = in_context(|context| errors.iter().map(|error| written(&(ENGLISH.make_up)(error, context))).collect());
-    snapshot!("make_up_solutions", text);
+    snapshot!("messages", "make_up_solutions", text);
 }
 
 #[test]
@@ -108,5 +108,5 @@ fn glues() {
             text
         })
     });
-    snapshot!("make_up_glues", text);
+    snapshot!("messages", "make_up_glues", text);
 }

@@ -23,6 +23,7 @@ fn spoiled() -> Vec<(&'static str, String)> {
         ("too large", " ".repeat(LARGEST + 1)),
         ("too deep", format!("{}{}", "[".repeat(DEEPEST + 1), "]".repeat(DEEPEST + 1))),
         ("empty", String::new()),
+        ("nothing but spaces", " \n\t".to_owned()),
         ("breaks off", whole[..whole.len() / 2].to_owned()),
         ("no JSON", "Dear colleague,\nhere is the recipe.".to_owned()),
         ("too many liquids", many_liquids(&whole)),
@@ -32,6 +33,8 @@ fn spoiled() -> Vec<(&'static str, String)> {
         ("newer", swap("\"version\": 1", "\"version\": 9")),
         ("without a version", swap("\"version\": 1,", "")),
         ("a key twice", swap("\"version\": 1,", "\"version\": 1,\n  \"version\": 1,")),
+        ("an unknown key twice", swap("\"version\": 1,", "\"version\": 1,\n  \"later\": 1,\n  \"later\": 2,")),
+        ("a key of a part twice", swap("\"liquids\":", "\"liquids\": [],\n    \"liquids\":")),
         ("a part is missing", swap("\"liquids\":", "\"juices\":")),
         ("a part of another type", swap("\"name\": \"Example\"", "\"name\": 7")),
         ("a choice that is none", swap("\"oven_dry\"", "\"sun_dry\"")),
@@ -50,7 +53,7 @@ fn many_liquids(whole: &str) -> String {
 #[test]
 fn refusals() {
     let mut text = String::new();
-    let mut seen = [false; 11];
+    let mut seen = [false; 13];
     let mut put = |name: &str, refusal: &Refusal| {
         seen[match refusal {
             Refusal::TooLarge { .. } => 0,
@@ -64,6 +67,8 @@ fn refusals() {
             Refusal::NoVersion => 8,
             Refusal::TooMany { .. } => 9,
             Refusal::TooLong { .. } => 10,
+            Refusal::Empty => 11,
+            Refusal::DuplicateKey { .. } => 12,
         }] = true;
         for carrier in [Carrier::File, Carrier::Record] {
             text += &format!("{name}, {carrier:?}\n{}", written(&(ENGLISH.refusal)(refusal, carrier)));
@@ -73,8 +78,8 @@ fn refusals() {
         put(name, &RecipeFile::read(&spoiled).unwrap_err());
     }
     put("altered", &Refusal::Altered { found: Id::of("a record") });
-    assert_eq!(seen, [true; 11]);
-    snapshot!("record_refusals", text);
+    assert_eq!(seen, [true; 13]);
+    snapshot!("messages", "record_refusals", text);
 }
 
 #[test]
@@ -97,5 +102,5 @@ fn stores() {
     text.extend(errors.iter().map(|error| written(&(ENGLISH.store)(error))));
     text.extend(unread.iter().map(|error| written(&(ENGLISH.unread)(error))));
     text.extend(unsaved.iter().map(|error| written(&(ENGLISH.unsaved)(error))));
-    snapshot!("record_stores", text);
+    snapshot!("messages", "record_stores", text);
 }

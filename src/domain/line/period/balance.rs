@@ -26,6 +26,16 @@ impl Uncertain {
         two_sided_normal(0.95).unwrap_or(f64::INFINITY) * self.uncertainty
     }
 
+    /// Value and half interval with no more digits than the interval has meaning: its first three.
+    #[must_use]
+    pub fn rounded(&self) -> (f64, f64) {
+        let half = self.half_interval();
+        let step = 10.0_f64.powf(half.log10().floor() - 2.0);
+        let to_step = |value: f64| (value / step).round() * step;
+        // What rounds to nothing has no sign.
+        if step.is_finite() && step > 0.0 { (to_step(self.value) + 0.0, to_step(half)) } else { (self.value, half) }
+    }
+
     /// Whether a difference that should be zero is farther from it than chance allows at 95 %.
     #[must_use]
     pub fn is_beyond_chance(&self) -> bool {

@@ -209,6 +209,12 @@ fn enter(liquid: &mut LiquidDraft, (solids, density): &(Option<Entry>, Option<En
 }
 
 impl Delivered {
+    /// Whether the certificate says anything that a recipe can take over.
+    #[must_use]
+    pub const fn says_something(&self) -> bool {
+        self.entries.0.is_some() || self.entries.1.is_some()
+    }
+
     /// Raises the content of its tank to what is in it with the delivery, as read `at` that time. Nothing where the blend is not known.
     pub fn fill(&self, book: &mut LineBook, at: u64) {
         let Some(Blend { tank, after, .. }) = self.blend else { return };

@@ -126,7 +126,7 @@ impl TankDraft {
 
 /// What is in a tank.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Content {
+pub enum TankContent {
     /// As a share of its capacity.
     Level(Ratio),
     /// By volume.
@@ -147,7 +147,7 @@ pub struct Tank {
     /// What cannot be pumped out of it.
     pub heel: Volume,
     /// What is in it, heel included.
-    pub content: Option<Content>,
+    pub content: Option<TankContent>,
     /// When that was read, milliseconds since 1970-01-01 00:00 UTC.
     pub read_at: Option<u64>,
     /// How long before a delivery it must be ordered.

@@ -4,7 +4,7 @@ use crate::domain::balance::outcome::Case;
 use crate::domain::line::finding::{LineFinding, LineFindingKind, LinePlace};
 use crate::domain::line::tanks::draw::drawn;
 use crate::domain::line::tanks::feeds::Fed;
-use crate::domain::line::tanks::tank::{Content, Tank, TankId};
+use crate::domain::line::tanks::tank::{Tank, TankContent, TankId};
 use crate::domain::recipe::draft::Draft;
 use crate::domain::recipe::finding::Grade;
 use crate::quantity::{Amount, Kind};
@@ -141,9 +141,9 @@ impl Tank {
     /// What is in it, and what of that can be pumped out.
     fn usable(&self, density: MassDensity) -> Option<(Volume, Volume)> {
         let content: Volume = match self.content? {
-            Content::Level(level) => self.capacity * level,
-            Content::Volume(volume) => volume,
-            Content::Mass(mass) => mass / density,
+            TankContent::Level(level) => self.capacity * level,
+            TankContent::Volume(volume) => volume,
+            TankContent::Mass(mass) => mass / density,
         };
         Some((content, Volume::ZERO.max(content - self.heel)))
     }

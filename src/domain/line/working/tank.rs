@@ -5,7 +5,7 @@ use crate::domain::balance::outcome::Case;
 use crate::domain::line::field::LineField;
 use crate::domain::line::figure::LineFigure;
 use crate::domain::line::tanks::feeds::Fed;
-use crate::domain::line::tanks::tank::{Content, Tank, TankField};
+use crate::domain::line::tanks::tank::{Tank, TankContent, TankField};
 use crate::domain::line::tanks::tank_state::TankState;
 use crate::domain::working::{Constant, Expr};
 use crate::domain::{Field, LiquidField};
@@ -38,9 +38,11 @@ pub fn tank_working(figure: LineFigure, tank: &Tank, state: &TankState, case: &C
         Fig::Content => {
             let at = field(TankField::Content);
             let formula = match tank.content? {
-                Content::Level(level) => sheet.capacity(tank) * sheet.entry(at, ("y", "in"), Kind::Share, level.value),
-                Content::Volume(volume) => sheet.entry(at, ("V", "in"), Kind::BatchVolume, volume.value),
-                Content::Mass(mass) => {
+                TankContent::Level(level) => {
+                    sheet.capacity(tank) * sheet.entry(at, ("y", "in"), Kind::Share, level.value)
+                }
+                TankContent::Volume(volume) => sheet.entry(at, ("V", "in"), Kind::BatchVolume, volume.value),
+                TankContent::Mass(mass) => {
                     sheet.entry(at, ("m", "in"), Kind::BatchMass, mass.value) / sheet.tank_density(state)
                 }
             };

@@ -1,7 +1,7 @@
 //! Boards made, as entered.
 
 use crate::domain::recipe::draft::Entry;
-use crate::domain::trial::boards::field::{BendingDraft, BoardField, BondDraft, PieceDraft, SwellingDraft};
+use crate::domain::trial::boards::field::{BendingDraft, BoardField, BoardTest, BondDraft, PieceDraft, SwellingDraft};
 use crate::quantity::Unit;
 use serde::{Deserialize, Serialize};
 
@@ -119,6 +119,52 @@ impl BoardDraft {
                 self.swelling.get_mut(usize::from(at)).map(|piece| piece.entry_mut(field))
             }
         }
+    }
+
+    /// How many pieces of a test there are.
+    #[must_use]
+    pub fn count(&self, test: BoardTest) -> usize {
+        match test {
+            BoardTest::Density => self.pieces.len(),
+            BoardTest::Bending => self.bending.len(),
+            BoardTest::Bond => self.bond.len(),
+            BoardTest::Swelling => self.swelling.len(),
+        }
+    }
+
+    /// Adds a blank piece of a test, up to [`MAX_PIECES`].
+    pub fn add_piece(&mut self, test: BoardTest) {
+        if self.count(test) < MAX_PIECES {
+            match test {
+                BoardTest::Density => self.pieces.push(PieceDraft::default()),
+                BoardTest::Bending => self.bending.push(BendingDraft::default()),
+                BoardTest::Bond => self.bond.push(BondDraft::default()),
+                BoardTest::Swelling => self.swelling.push(SwellingDraft::default()),
+            }
+        }
+    }
+
+    /// Removes the last piece of a test.
+    pub fn remove_piece(&mut self, test: BoardTest) {
+        match test {
+            BoardTest::Density => drop(self.pieces.pop()),
+            BoardTest::Bending => drop(self.bending.pop()),
+            BoardTest::Bond => drop(self.bond.pop()),
+            BoardTest::Swelling => drop(self.swelling.pop()),
+        }
+    }
+
+    /// Every box, in the order of the page.
+    #[must_use]
+    pub fn fields(&self) -> Vec<BoardField> {
+        let places = |count: usize| (0..=u8::MAX).take(count);
+        let mut all = vec![BoardField::Laid, BoardField::Mass, BoardField::Length, BoardField::Width];
+        all.extend(places(self.thickness.len()).map(BoardField::Thickness));
+        all.push(BoardField::Moisture);
+        for test in BoardTest::ALL {
+            all.extend(places(self.count(*test)).flat_map(|at| test.fields(at)));
+        }
+        all
     }
 
     /// Whether anything was measured: of the whole board, its moisture, or a piece.

@@ -1,76 +1,9 @@
 //! The boxes of a board made: what was measured of the board, and of each test piece cut from it.
 
-use crate::domain::recipe::draft::Entry;
+use crate::domain::form::form;
 use crate::domain::recipe::limit::Limit;
 use crate::domain::recipe::limit::Source::{CommonPractice, Published};
-use crate::quantity::{Kind, Unit};
-use Unit as U;
-use serde::{Deserialize, Serialize};
-
-/// Declares one kind of test piece: its boxes, what each measures and may hold.
-macro_rules! piece {
-    ($(#[$doc:meta])* $draft:ident, $(#[$field_doc:meta])* $field:ident, $prefix:literal;
-     $( $(#[$box_doc:meta])* $variant:ident $name:ident: $kind:ident, $unit:ident, $limit:expr; )*) => {
-        $(#[$field_doc])*
-        #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-        pub enum $field { $( $(#[$box_doc])* $variant, )* }
-
-        impl $field {
-            /// All of them, in the order of the page.
-            pub const ALL: &'static [$field] = &[ $( $field::$variant, )* ];
-
-            /// The stable key of the box.
-            #[must_use]
-            pub const fn key(self) -> &'static str {
-                match self { $( Self::$variant => concat!($prefix, stringify!($name)), )* }
-            }
-
-            /// What the box measures.
-            #[must_use]
-            pub const fn kind(self) -> Kind {
-                match self { $( Self::$variant => Kind::$kind, )* }
-            }
-
-            /// What the box may hold once anything of the piece was typed.
-            #[must_use]
-            pub const fn limit(self) -> Limit {
-                match self { $( Self::$variant => $limit, )* }
-            }
-        }
-
-        $(#[$doc])*
-        #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-        #[cfg_attr(test, derive(schemars::JsonSchema))]
-        #[serde(default)]
-        #[allow(missing_docs, reason = "each is the box of the same name")]
-        pub struct $draft { $( pub $name: Entry, )* }
-
-        impl Default for $draft {
-            fn default() -> Self {
-                Self { $( $name: Entry::empty(Unit::$unit), )* }
-            }
-        }
-
-        impl $draft {
-            /// The entry of a box.
-            #[must_use]
-            pub fn entry(&self, field: $field) -> &Entry {
-                match field { $( $field::$variant => &self.$name, )* }
-            }
-
-            /// The entry of a box, to type into.
-            pub fn entry_mut(&mut self, field: $field) -> &mut Entry {
-                match field { $( $field::$variant => &mut self.$name, )* }
-            }
-
-            /// Whether nothing was typed.
-            #[must_use]
-            pub fn is_blank(&self) -> bool {
-                $( self.$name.is_blank() && )* true
-            }
-        }
-    };
-}
+use crate::quantity::{Kind, Unit as U};
 
 const fn side() -> Limit {
     Limit::above_to(U::Millimetre, 0.0, 10_000.0)
@@ -88,78 +21,121 @@ const fn load() -> Limit {
     Limit::above_to(U::Newton, 0.0, 1_000_000.0)
 }
 
-piece! {
-    /// A piece for density and moisture (EN 323, EN 322).
-    PieceDraft,
+/// A kind of test piece.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum BoardTest {
+    /// For density and moisture (EN 323, EN 322).
+    Density,
+    /// In bending (EN 310).
+    Bending,
+    /// Internal bond (EN 319).
+    Bond,
+    /// Thickness swelling (EN 317).
+    Swelling,
+}
+
+form! {
     /// A box of a piece for density and moisture.
-    PieceField, "piece_";
-    /// Where in the board it was cut, from one edge; gives the profile.
-    Position position: BenchExtent, Millimetre, Limit::from_to(U::Millimetre, 0.0, 10_000.0).optional();
-    /// Mass as cut and conditioned.
-    Mass mass: BenchMass, Gram, mass();
-    /// Length.
-    Length length: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 323: 50 mm"));
-    /// Width.
-    Width width: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 323: 50 mm"));
-    /// Thickness.
-    Thickness thickness: Thickness, Millimetre, thickness();
-    /// Mass after drying at 103 °C to constant mass; blank when it was not dried.
-    Dry dry: BenchMass, Gram, mass().optional();
+    enum PieceField at BoardTest {
+        /// Where in the board it was cut, from one edge; gives the profile.
+        Position: position, BenchExtent, Millimetre, "", BoardTest::Density,
+            Limit::from_to(U::Millimetre, 0.0, 10_000.0).optional();
+        /// Mass as cut and conditioned.
+        Mass: mass, BenchMass, Gram, "", BoardTest::Density, mass();
+        /// Length.
+        Length: length, BenchExtent, Millimetre, "", BoardTest::Density,
+            side().usually(49.0, 51.0, Published("EN 323: 50 mm"));
+        /// Width.
+        Width: width, BenchExtent, Millimetre, "", BoardTest::Density,
+            side().usually(49.0, 51.0, Published("EN 323: 50 mm"));
+        /// Thickness.
+        Thickness: thickness, Thickness, Millimetre, "", BoardTest::Density, thickness();
+        /// Mass after drying at 103 °C to constant mass; blank when it was not dried.
+        Dry: dry, BenchMass, Gram, "", BoardTest::Density, mass().optional();
+    }
+
+    /// A piece for density and moisture (EN 323, EN 322).
+    struct PieceDraft;
 }
 
-piece! {
-    /// A bending piece (EN 310).
-    BendingDraft,
+form! {
     /// A box of a bending piece.
-    BendingField, "bending_";
-    /// Span between the supports, usually 20 times the thickness.
-    Span span: BenchExtent, Millimetre, side();
-    /// Width.
-    Width width: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 310: 50 mm"));
-    /// Thickness.
-    Thickness thickness: Thickness, Millimetre, thickness();
-    /// Maximum load.
-    Load load: Force, Newton, load();
-    /// Slope of load over deflection between 10 and 40 % of the maximum load; blank when not recorded.
-    Slope slope: Slope, NewtonPerMillimetre, Limit::above_to(U::NewtonPerMillimetre, 0.0, 1_000_000.0).optional();
-    /// Length of the piece; with its mass it gives its density.
-    Length length: BenchExtent, Millimetre, side().optional();
-    /// Mass of the piece; blank when it was not weighed.
-    Mass mass: BenchMass, Gram, mass().optional();
+    enum BendingField at BoardTest {
+        /// Span between the supports, usually 20 times the thickness.
+        Span: span, BenchExtent, Millimetre, "", BoardTest::Bending, side();
+        /// Width.
+        Width: width, BenchExtent, Millimetre, "", BoardTest::Bending,
+            side().usually(49.0, 51.0, Published("EN 310: 50 mm"));
+        /// Thickness.
+        Thickness: thickness, Thickness, Millimetre, "", BoardTest::Bending, thickness();
+        /// Maximum load.
+        Load: load, Force, Newton, "", BoardTest::Bending, load();
+        /// Slope of load over deflection between 10 and 40 % of the maximum load; blank when not recorded.
+        Slope: slope, Slope, NewtonPerMillimetre, "", BoardTest::Bending,
+            Limit::above_to(U::NewtonPerMillimetre, 0.0, 1_000_000.0).optional();
+        /// Length of the piece; with its mass it gives its density.
+        Length: length, BenchExtent, Millimetre, "", BoardTest::Bending, side().optional();
+        /// Mass of the piece; blank when it was not weighed.
+        Mass: mass, BenchMass, Gram, "", BoardTest::Bending, mass().optional();
+    }
+
+    /// A bending piece (EN 310).
+    struct BendingDraft;
 }
 
-piece! {
-    /// A piece for internal bond (EN 319).
-    BondDraft,
+form! {
     /// A box of a piece for internal bond.
-    BondField, "bond_";
-    /// Length.
-    Length length: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 319: 50 mm"));
-    /// Width.
-    Width width: BenchExtent, Millimetre, side().usually(49.0, 51.0, Published("EN 319: 50 mm"));
-    /// Maximum load.
-    Load load: Force, Newton, load();
-    /// Thickness of the piece; with its mass it gives its density.
-    Thickness thickness: Thickness, Millimetre, thickness().optional();
-    /// Mass of the piece; blank when it was not weighed.
-    Mass mass: BenchMass, Gram, mass().optional();
+    enum BondField at BoardTest {
+        /// Length.
+        Length: length, BenchExtent, Millimetre, "", BoardTest::Bond,
+            side().usually(49.0, 51.0, Published("EN 319: 50 mm"));
+        /// Width.
+        Width: width, BenchExtent, Millimetre, "", BoardTest::Bond, side().usually(49.0, 51.0, Published("EN 319: 50 mm"));
+        /// Maximum load.
+        Load: load, Force, Newton, "", BoardTest::Bond, load();
+        /// Thickness of the piece; with its mass it gives its density.
+        Thickness: thickness, Thickness, Millimetre, "", BoardTest::Bond, thickness().optional();
+        /// Mass of the piece; blank when it was not weighed.
+        Mass: mass, BenchMass, Gram, "", BoardTest::Bond, mass().optional();
+    }
+
+    /// A piece for internal bond (EN 319).
+    struct BondDraft;
 }
 
-piece! {
-    /// A piece for thickness swelling (EN 317).
-    SwellingDraft,
+form! {
     /// A box of a piece for thickness swelling.
-    SwellingField, "swelling_";
-    /// Thickness before it lay in water.
-    Before before: Thickness, Millimetre, thickness();
-    /// Thickness after 24 hours in water.
-    After after: Thickness, Millimetre, thickness();
-    /// Thickness after 2 hours in water; blank when it was not measured.
-    AfterTwo after_two: Thickness, Millimetre, thickness().optional();
-    /// Mass before it lay in water; blank when it was not weighed.
-    MassBefore mass_before: BenchMass, Gram, mass().optional();
-    /// Mass after 24 hours in water; blank when it was not weighed.
-    MassAfter mass_after: BenchMass, Gram, mass().optional();
+    enum SwellingField at BoardTest {
+        /// Thickness before it lay in water.
+        Before: before, Thickness, Millimetre, "", BoardTest::Swelling, thickness();
+        /// Thickness after 24 hours in water.
+        After: after, Thickness, Millimetre, "", BoardTest::Swelling, thickness();
+        /// Thickness after 2 hours in water; blank when it was not measured.
+        AfterTwo: after_two, Thickness, Millimetre, "", BoardTest::Swelling, thickness().optional();
+        /// Mass before it lay in water; blank when it was not weighed.
+        MassBefore: mass_before, BenchMass, Gram, "", BoardTest::Swelling, mass().optional();
+        /// Mass after 24 hours in water; blank when it was not weighed.
+        MassAfter: mass_after, BenchMass, Gram, "", BoardTest::Swelling, mass().optional();
+    }
+
+    /// A piece for thickness swelling (EN 317).
+    struct SwellingDraft;
+}
+
+impl BoardTest {
+    /// All of them, in the order of the page.
+    pub const ALL: &'static [BoardTest] = &[Self::Density, Self::Bending, Self::Bond, Self::Swelling];
+
+    /// The boxes of one piece, by its place from 0.
+    #[must_use]
+    pub fn fields(self, at: u8) -> Vec<BoardField> {
+        match self {
+            Self::Density => PieceField::ALL.iter().map(|field| BoardField::Piece(at, *field)).collect(),
+            Self::Bending => BendingField::ALL.iter().map(|field| BoardField::Bending(at, *field)).collect(),
+            Self::Bond => BondField::ALL.iter().map(|field| BoardField::Bond(at, *field)).collect(),
+            Self::Swelling => SwellingField::ALL.iter().map(|field| BoardField::Swelling(at, *field)).collect(),
+        }
+    }
 }
 
 /// A box of a board made. Pieces and thickness points are named by their place, from 0.
@@ -198,10 +174,23 @@ impl BoardField {
             Self::Width => "board_width".to_owned(),
             Self::Thickness(point) => format!("board_thickness.{point}"),
             Self::Moisture => "board_moisture".to_owned(),
-            Self::Piece(at, field) => format!("{}.{at}", field.key()),
-            Self::Bending(at, field) => format!("{}.{at}", field.key()),
-            Self::Bond(at, field) => format!("{}.{at}", field.key()),
-            Self::Swelling(at, field) => format!("{}.{at}", field.key()),
+            Self::Piece(at, field) => format!("piece_{}.{at}", field.key()),
+            Self::Bending(at, field) => format!("bending_{}.{at}", field.key()),
+            Self::Bond(at, field) => format!("bond_{}.{at}", field.key()),
+            Self::Swelling(at, field) => format!("swelling_{}.{at}", field.key()),
+        }
+    }
+
+    /// The place of its piece or point, from 0; `None` for a box of the whole board.
+    #[must_use]
+    pub const fn piece(self) -> Option<u8> {
+        match self {
+            Self::Laid | Self::Mass | Self::Length | Self::Width | Self::Moisture => None,
+            Self::Thickness(at)
+            | Self::Piece(at, _)
+            | Self::Bending(at, _)
+            | Self::Bond(at, _)
+            | Self::Swelling(at, _) => Some(at),
         }
     }
 

@@ -1,6 +1,6 @@
 //! Boards put together by run and by combination of levels, never over different targets.
 
-use crate::domain::trial::boards::at_density::{AtDensity, at_density};
+use crate::domain::trial::boards::at_density::{AtDensity, at_densities};
 use crate::domain::trial::boards::density::{DensityTarget, density_target};
 use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::property::Property;
@@ -90,6 +90,11 @@ fn target_of(sheet: Option<&WeighSheet>) -> Option<TargetBits> {
     Some(numbers.map(f64::to_bits))
 }
 
+/// The boards without a question open: what is asked about corrects nothing.
+fn sure(boards: &[MeasuredBoard]) -> Vec<MeasuredBoard> {
+    boards.iter().filter(|board| !board.doubtful).cloned().collect()
+}
+
 /// Puts boards together in the order in which their groups come first. Boards with different targets never share a group,
 /// even where run or levels are the same, and neither do sanded boards and others.
 #[must_use]
@@ -111,14 +116,18 @@ pub fn groups(made: &[BoardMade], by: GroupBy) -> Vec<BoardGroup> {
     let group = |((key, ..), members): (FullKey, Vec<&BoardMade>)| {
         let boards: Vec<MeasuredBoard> = members.iter().map(|own| own.board.clone()).collect();
         let sheet = members.first().and_then(|own| own.sheet.as_ref());
-        // What is asked about corrects nothing.
-        let sure: Vec<MeasuredBoard> = boards.iter().filter(|board| !board.doubtful).cloned().collect();
-        let density = sheet.and_then(|sheet| density_target(sheet, &sure));
-        let at_density = density.map_or_else(Vec::new, |density| {
-            let strengths = [Property::BendingStrength, Property::InternalBond];
-            strengths.iter().filter_map(|property| at_density(*property, &sure, density.target)).collect()
-        });
-        BoardGroup { key, results: results(&boards), density, at_density, boards }
+        let density = sheet.and_then(|sheet| density_target(sheet, &sure(&boards)));
+        BoardGroup { key, results: results(&boards), density, at_density: Vec::new(), boards }
     };
-    sorted.into_iter().map(group).collect()
+    let mut groups: Vec<BoardGroup> = sorted.into_iter().map(group).collect();
+    let sure: Vec<Vec<MeasuredBoard>> = groups.iter().map(|group| sure(&group.boards)).collect();
+    let targets = groups.iter().map(|group| group.density.map(|density| density.target));
+    let with_targets: Vec<_> = sure.iter().map(Vec::as_slice).zip(targets).collect();
+    for property in [Property::BendingStrength, Property::InternalBond] {
+        let found = at_densities(property, &with_targets);
+        for (group, found) in groups.iter_mut().zip(found) {
+            group.at_density.extend(found);
+        }
+    }
+    groups
 }

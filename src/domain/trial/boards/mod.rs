@@ -16,6 +16,8 @@ pub mod measured;
 pub mod piece;
 /// The properties of a board that are measured.
 pub mod property;
+/// Sets of requirements to start from.
+pub mod requirement_set;
 /// Boards made against their target.
 pub mod target;
 /// How each figure of a board was computed.

@@ -30,6 +30,8 @@ pub struct Judged {
     pub property: Property,
     /// What is required.
     pub required: f64,
+    /// Whether nobody typed it: it is from memory, and not verified.
+    pub unverified: bool,
     /// What is held against it: the quantile on the requirement's side.
     pub value: Option<f64>,
     /// Whether it is met; `None` with too few boards to tell.
@@ -80,7 +82,7 @@ pub fn judge(results: &[PropertyResult], requirements: &[RequirementDraft]) -> (
             (None, _) => findings.push(TrialFinding::note(place, TrialProblem::TooFewBoards)),
             _ => {}
         }
-        judged.push(Judged { property, required, value, met });
+        judged.push(Judged { property, required, unverified: requirement.value.preset, value, met });
     }
     (judged, findings)
 }

@@ -5,9 +5,9 @@ use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};
 use crate::domain::recipe::field::{Field as RecipeField, LiquidField};
 use crate::domain::recipe::limit::Limit;
 use crate::domain::recipe::limit::Source::CommonPractice;
+use crate::domain::trial::WeighField;
+use crate::domain::trial::series::factor::OwnFactor;
 use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
-use crate::domain::trial::weigh_sheet::limit::limit as sheet_limit;
-use crate::domain::trial::{SheetDraft, WeighField};
 use crate::quantity::{Kind, Unit};
 use serde::{Deserialize, Serialize};
 
@@ -73,6 +73,9 @@ pub struct FactorDraft {
     pub id: FactorId,
     /// What it changes.
     pub of: Of,
+    /// Name and unit of a factor that changes nothing computed.
+    #[serde(default, skip_serializing_if = "OwnFactor::is_absent")]
+    pub own: OwnFactor,
     /// Its levels, low to high as entered.
     pub levels: Vec<LevelDraft>,
 }
@@ -124,10 +127,10 @@ impl SeriesDraft {
         Self { seed: Entry::typed((seed % 1_000_000).to_string(), Unit::One), ..Self::default() }
     }
 
-    /// A number that no factor of this series has.
+    /// A number that no factor of this series has, nor any of those that runs were made with.
     #[must_use]
-    pub fn free_id(&self) -> FactorId {
-        let taken = |id: &u8| self.factors.iter().any(|factor| factor.id.0 == *id);
+    pub fn free_id(&self, made: &[FactorId]) -> FactorId {
+        let taken = |id: &u8| made.contains(&FactorId(*id)) || self.factors.iter().any(|factor| factor.id.0 == *id);
         FactorId((1..=u8::MAX).find(|id| !taken(id)).unwrap_or(u8::MAX))
     }
 
@@ -194,22 +197,23 @@ pub const fn recipe_field(of: Of) -> Option<RecipeField> {
         Of::Dose(id) => Some(RecipeField::Liquid(id, LiquidField::Dose)),
         Of::BoardDensity => Some(RecipeField::BoardDensity),
         Of::MatMoisture => Some(RecipeField::MatMoisture),
-        Of::PressFactor | Of::System => None,
+        Of::PressFactor | Of::System | Of::Own(_) => None,
     }
 }
 
 /// What a factor's levels measure.
 #[must_use]
 pub fn kind_of(of: Of, recipe: &Draft) -> Kind {
-    match recipe_field(of) {
-        Some(field) => recipe.kind(field),
-        None => Kind::PressFactor,
+    match (recipe_field(of), of) {
+        (Some(field), _) => recipe.kind(field),
+        (None, Of::Own(_)) => Kind::Ratio,
+        (None, _) => Kind::PressFactor,
     }
 }
 
 pub(in crate::domain::trial) fn limit_of_level(of: Of, recipe: &Draft) -> Limit {
     match recipe_field(of) {
         Some(field) => limit_of(recipe, field),
-        None => Limit { optional: false, ..sheet_limit(WeighField::PressFactor, &SheetDraft::default()) },
+        None => Limit { optional: false, ..WeighField::PressFactor.limit() },
     }
 }

@@ -25,6 +25,8 @@ pub enum Of {
     PressFactor,
     /// All liquids at once.
     System,
+    /// Nothing computed: a factor with a name and a unit of its own.
+    Own(FactorId),
 }
 
 impl Of {
@@ -37,6 +39,7 @@ impl Of {
             Self::MatMoisture => "mat_moisture".to_owned(),
             Self::PressFactor => "press_factor".to_owned(),
             Self::System => "system".to_owned(),
+            Self::Own(id) => format!("own.{}", id.0),
         }
     }
 }

@@ -19,7 +19,7 @@ impl MadeRun {
     pub fn of(draft: &SeriesDraft, run: &Run, (recipe, sheet): (Draft, SheetDraft)) -> Self {
         let level = |(factor, at): (&super::draft::FactorDraft, &u8)| {
             let level = factor.levels.get(usize::from(*at))?.clone();
-            Some(MadeLevel { of: factor.of, level })
+            Some(MadeLevel { of: factor.of, own: factor.own.clone(), level })
         };
         Self {
             place: run.place,
@@ -44,6 +44,8 @@ impl MadeRun {
                 Of::MatMoisture if !self.with.sheet.entry(WeighField::MatMoisture).is_blank() => {
                     Some(self.with.sheet.entry(WeighField::MatMoisture))
                 }
+                // A run made before such a factor was thought of has no level of it.
+                Of::Own(_) => None,
                 _ => self.with.recipe.entry(recipe_field(of)?),
             },
         }
@@ -53,6 +55,10 @@ impl MadeRun {
     fn level(&self, factor: &Factor) -> Option<u8> {
         let at = factor.levels.iter().position(|level| match level {
             Level::System(name) => self.levels.iter().any(|own| own.of == Of::System && own.level.name.trim() == name),
+            // As it would be read now: a name or a unit that is put right later moves no run.
+            Level::Number { .. } | Level::Text(_) => {
+                self.entry(factor.of).is_some_and(|entry| factor.own.read(&entry.text).is_ok_and(|own| own == *level))
+            }
             Level::Value(amount) => self
                 .entry(factor.of)
                 .and_then(|entry| {

@@ -7,6 +7,7 @@
 use crate::domain::recipe::draft::Draft;
 use crate::domain::trial::SheetDraft;
 use crate::domain::trial::series::draft::LevelDraft;
+use crate::domain::trial::series::factor::OwnFactor;
 use crate::domain::trial::series::field::Of;
 use serde::{Deserialize, Serialize};
 
@@ -16,6 +17,9 @@ use serde::{Deserialize, Serialize};
 pub struct MadeLevel {
     /// What the factor changes.
     pub of: Of,
+    /// Its name and unit then, where it changed nothing computed.
+    #[serde(default, skip_serializing_if = "OwnFactor::is_absent")]
+    pub own: OwnFactor,
     /// The level as entered.
     pub level: LevelDraft,
 }

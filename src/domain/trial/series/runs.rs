@@ -69,6 +69,7 @@ pub fn of_run(recipe: &Draft, sheet: &SheetDraft, draft: &SeriesDraft, run: &Run
         let Some(level) = factor.levels.get(usize::from(*level)) else { continue };
         match factor.of {
             Of::System => recipe.liquids.clone_from(&level.liquids),
+            Of::Own(_) => {}
             Of::PressFactor => *sheet.entry_mut(WeighField::PressFactor) = level.value.clone(),
             Of::BoardDensity | Of::MatMoisture | Of::Dose(_) => {
                 if let Some(place) = recipe_field(factor.of).and_then(|field| recipe.entry_mut(field)) {
@@ -140,6 +141,10 @@ impl Reader<'_> {
                 return None;
             }
         }
+        if matches!(factor.of, Of::Own(_)) && factor.own.name.trim().is_empty() {
+            self.stop(place, TrialProblem::FactorUnnamed);
+            return None;
+        }
         let mut levels = Vec::new();
         for (at, level) in factor.levels.iter().enumerate().take(MAX_LEVELS) {
             if factor.of == Of::System {
@@ -147,6 +152,11 @@ impl Reader<'_> {
                 continue;
             }
             let field = SeriesField::Level(factor.id, u8::try_from(at).unwrap_or(u8::MAX));
+            if matches!(factor.of, Of::Own(_)) {
+                let read = factor.own.read(&level.value.text);
+                levels.push(read.map_err(|what| self.stop(TrialPlace::Series(field), what)).ok());
+                continue;
+            }
             let kind = kind_of(factor.of, self.recipe);
             let value = self.number(field, &level.value);
             levels.push(value.map(|base| Level::Value(Amount::from_base(kind, base))));
@@ -157,7 +167,7 @@ impl Reader<'_> {
             self.stop(place, TrialProblem::LevelsAlike);
             return None;
         }
-        Some(Factor { id: factor.id, of: factor.of, levels })
+        Some(Factor { id: factor.id, of: factor.of, own: factor.own.clone(), levels })
     }
 
     fn factors(&mut self) -> Option<Vec<Factor>> {
@@ -171,7 +181,12 @@ impl Reader<'_> {
         }
         let mut factors = Vec::new();
         for (at, factor) in draft.factors.iter().enumerate() {
-            if draft.factors[..at].iter().any(|earlier| earlier.of == factor.of) {
+            let named = |own: &FactorDraft| own.own.name.trim().to_lowercase();
+            let is_own = |own: &FactorDraft| matches!(own.of, Of::Own(_));
+            let same = |earlier: &FactorDraft| {
+                earlier.of == factor.of || (is_own(earlier) && is_own(factor) && named(earlier) == named(factor))
+            };
+            if draft.factors[..at].iter().any(same) {
                 self.stop(TrialPlace::Series(SeriesField::Factor(factor.id)), TrialProblem::SameFactor);
             }
             factors.push(self.factor(factor));

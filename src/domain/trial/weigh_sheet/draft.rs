@@ -1,6 +1,7 @@
 //! What was typed on the weigh sheet, raw, and the choices made.
 
 use crate::domain::recipe::draft::Entry;
+use crate::domain::recipe::limit::Limit;
 use crate::domain::trial::weigh_sheet::field::{WeighBoxes, WeighField};
 use serde::{Deserialize, Serialize};
 
@@ -114,6 +115,15 @@ impl SheetDraft {
     #[must_use]
     pub fn entry(&self, field: WeighField) -> &Entry {
         self.boxes.entry(field)
+    }
+
+    /// What a box may hold. A pressed thickness has none to fall back on in the recipe and must be typed.
+    #[must_use]
+    pub fn limit(&self, field: WeighField) -> Limit {
+        match (field, self.thickness_way) {
+            (WeighField::Thickness, ThicknessWay::Pressed) => Limit { optional: false, ..field.limit() },
+            _ => field.limit(),
+        }
     }
 
     /// The entry of a field, to type into.

@@ -8,8 +8,6 @@ pub mod draft;
 pub mod field;
 /// Every figure of the weigh sheet by name.
 pub mod figure;
-/// The possible and the typical range of each box.
-pub mod limit;
 /// What a line of the weigh sheet weighs.
 pub mod line_id;
 /// The mass and the target dose of each line.

@@ -7,7 +7,6 @@ use crate::domain::recipe::finding::{Place as RecipePlace, What as RecipeWhat};
 use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SheetDraft, SprayWay, ThicknessWay, WaterPlace};
 use crate::domain::trial::weigh_sheet::field::WeighField;
-use crate::domain::trial::weigh_sheet::limit::{limit, stands_for};
 use crate::domain::{Case, Draft, Grade, work_out};
 use crate::quantity::{Amount, Unit};
 use uom::si::f64::{InverseVelocity, Length, Mass, MassRate, Ratio, VolumeRate};
@@ -91,7 +90,7 @@ pub struct PlanOutcome {
 /// # Errors
 /// What is wrong with the text.
 pub fn read_field(sheet: &SheetDraft, field: WeighField) -> Result<Option<f64>, RecipeWhat> {
-    read_entry(sheet.entry(field), field.kind(), &limit(field, sheet))
+    read_entry(sheet.entry(field), field.kind(), &sheet.limit(field))
 }
 
 /// Reads every number of the sheet and solves the recipe with them.
@@ -145,7 +144,7 @@ pub fn on_bench(recipe: &Draft, sheet: &SheetDraft) -> Draft {
     }
     for field in WeighField::ALL {
         let entry = sheet.entry(*field);
-        if let Some(own) = stands_for(*field)
+        if let Some(own) = field.stands_for()
             && !entry.is_blank()
             && let Some(place) = draft.entry_mut(own)
         {
@@ -166,7 +165,7 @@ impl Reader<'_> {
         match read_field(self.sheet, field) {
             Ok(None) => None,
             Ok(Some(base)) => {
-                if let Some(what) = unusual(Amount::from_base(field.kind(), base), &limit(field, self.sheet)) {
+                if let Some(what) = unusual(Amount::from_base(field.kind(), base), &self.sheet.limit(field)) {
                     self.findings.push(TrialFinding::unusual(TrialPlace::Field(field), TrialProblem::Entry(what)));
                 }
                 Some(base)
@@ -199,7 +198,7 @@ impl Reader<'_> {
         let length = self.optional(WeighField::MatLength);
         let width = self.optional(WeighField::MatWidth);
         let boards = self.boards();
-        for field in WeighField::ALL.iter().filter(|field| stands_for(**field).is_some()) {
+        for field in WeighField::ALL.iter().filter(|field| field.stands_for().is_some()) {
             self.optional(*field);
         }
         let overage = self.optional(WeighField::Overage);
@@ -243,7 +242,7 @@ impl Reader<'_> {
         let outcome = work_out(&on_bench(recipe, self.sheet));
         let typed_here = |place: RecipePlace| {
             let filled = |field: &&WeighField| !self.sheet.entry(**field).is_blank();
-            let own = |field: &WeighField| stands_for(*field).map(RecipePlace::Field);
+            let own = |field: &WeighField| field.stands_for().map(RecipePlace::Field);
             WeighField::ALL.iter().filter(filled).any(|field| own(field) == Some(place))
         };
         let told = |finding: &crate::domain::Finding| finding.grade == Grade::Stop && !typed_here(finding.place);

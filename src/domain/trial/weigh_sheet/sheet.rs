@@ -241,7 +241,7 @@ fn below_least(sheet: &WeighSheet, line: &WeighLine, minimum: Mass) -> TrialProb
         let larger = sheet.batch * Ratio::new::<ratio>(boards / f64::from(plan.boards));
         larger <= most * Ratio::new::<ratio>(1.0 + 1e-9)
     });
-    let boards = (fits && boards <= crate::domain::trial::weigh_sheet::limit::MAX_BOARDS)
+    let boards = (fits && boards <= crate::domain::trial::weigh_sheet::field::MAX_BOARDS)
         .then(|| Amount::from_base(Kind::Count, boards));
     TrialProblem::BelowMinimum {
         mass: Amount::from_base(Kind::BenchMass, line.mass.value),

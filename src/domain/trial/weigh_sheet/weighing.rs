@@ -91,13 +91,19 @@ impl BatchDraft {
         }
     }
 
+    /// Whether a text is more than one cell of a table.
+    #[must_use]
+    pub fn is_column(text: &str) -> bool {
+        cells(text).nth(1).is_some()
+    }
+
     /// Enters a column of cells, such as a paste from a table, from a line on: one cell a line, in the order of the sheet.
     /// A cell is never joined with the next. `false` if the text is a single cell, which is left to the box.
     pub fn paste(&mut self, order: &[LineId], from: LineId, text: &str) -> bool {
-        let cells: Vec<&str> = text.trim_end_matches(['\r', '\n', '\t']).split(['\n', '\t']).map(str::trim).collect();
-        if cells.len() < 2 {
+        if !Self::is_column(text) {
             return false;
         }
+        let cells: Vec<&str> = cells(text).collect();
         for (line, cell) in order.iter().skip_while(|line| **line != from).zip(cells) {
             let unit = self.entry(*line).map_or(Unit::Gram, |entry| entry.unit);
             self.enter(*line, Entry::typed(cell, unit));
@@ -113,6 +119,11 @@ impl BatchDraft {
         });
         self.lines.get_mut(at).map(|weighed| &mut weighed.mass)
     }
+}
+
+/// The cells of a text, without the line break that a table ends with.
+fn cells(text: &str) -> impl Iterator<Item = &str> {
+    text.trim_end_matches(['\r', '\n', '\t']).split(['\n', '\t']).map(str::trim)
 }
 
 /// One line while it is weighed.

@@ -22,7 +22,8 @@ impl<S: Store> Library<S> {
     /// # Errors
     /// As [`save`](Self::save), or when there is no such revision.
     pub fn duplicate(&mut self, of: RevisionId, name: String, stamp: Stamp) -> Result<RevisionId, SaveError> {
-        let copy = self.known(of)?.copy(name, stamp)?;
+        let of = self.known(of)?;
+        let copy = of.copy(name, stamp, of.title(), of.content().draft.clone())?;
         self.save(copy)
     }
 
@@ -43,23 +44,14 @@ impl<S: Store> Library<S> {
         self.save(restored)
     }
 
-    /// Marks what a head says as released for the line, as a revision that follows it.
-    ///
-    /// # Errors
-    /// As [`save`](Self::save), or when there is no such revision.
-    pub fn release(&mut self, head: RevisionId, stamp: Stamp) -> Result<RevisionId, SaveError> {
-        let released = self.known(head)?.follow(stamp, |content| content.released = true)?;
-        self.save(released)
-    }
-
     /// The saved recipes that use a liquid: of each the head that counts, and its name.
     #[must_use]
     pub fn recipes_with(&self, tie: &Tie) -> Vec<(RevisionId, RecipeId, String)> {
         let kept = self.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
         let uses =
             |id| self.revision(id).is_some_and(|head| head.content().draft.liquids.iter().any(|own| tie.is(own)));
-        kept.filter(|listed| uses(listed.head.id))
-            .map(|listed| (listed.head.id, listed.recipe, listed.head.name.clone()))
+        kept.filter(|listed| uses(listed.head.summary.id))
+            .map(|listed| (listed.head.summary.id, listed.recipe, listed.head.summary.name.clone()))
             .collect()
     }
 
@@ -128,8 +120,9 @@ impl<S: Store> Library<S> {
 
     fn stand(&mut self, recipe: RecipeId, standing: Standing, stamp: &Stamp) -> Result<(), SaveError> {
         let listed = self.recipe(recipe).ok_or(SaveError::Unknown)?;
-        let heads: Vec<RevisionId> = std::iter::once(listed.head)
-            .chain(listed.others)
+        let heads: Vec<RevisionId> = listed
+            .heads()
+            .map(|head| head.summary)
             .filter(|head| head.standing != standing)
             .map(|head| head.id)
             .collect();

@@ -7,8 +7,7 @@ use crate::browser::element::{Part, View, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::Entry;
 use crate::domain::trial::boards::board::{MAX_PIECES, free_id};
-use crate::domain::trial::boards::field::{BendingDraft, BondDraft, PieceDraft, SwellingDraft};
-use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
+use crate::domain::trial::boards::field::{BoardField, BoardTest};
 use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::working::{BoardFigure, board_working};
 use crate::domain::trial::{BoardDraft, BoardId};
@@ -19,75 +18,25 @@ use crate::ui::signal::{RwSignal, Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
 
-/// A kind of test piece.
-#[derive(Clone, Copy)]
-enum Pieces {
-    Density,
-    Bending,
-    Bond,
-    Swelling,
+/// The figures of one piece, by its place from 0.
+fn piece_figures(test: BoardTest, at: u8) -> Vec<BoardFigure> {
+    match test {
+        BoardTest::Density => {
+            vec![BoardFigure::Density(at), BoardFigure::Moisture(at), BoardFigure::OvenDryDensity(at)]
+        }
+        BoardTest::Bending => vec![BoardFigure::BendingStrength(at), BoardFigure::BendingModulus(at)],
+        BoardTest::Bond => vec![BoardFigure::InternalBond(at)],
+        BoardTest::Swelling => vec![BoardFigure::Swelling(at)],
+    }
 }
 
-const KINDS: [Pieces; 4] = [Pieces::Density, Pieces::Bending, Pieces::Bond, Pieces::Swelling];
-
-impl Pieces {
-    fn count(self, board: &BoardDraft) -> usize {
-        match self {
-            Self::Density => board.pieces.len(),
-            Self::Bending => board.bending.len(),
-            Self::Bond => board.bond.len(),
-            Self::Swelling => board.swelling.len(),
-        }
-    }
-
-    fn add(self, board: &mut BoardDraft) {
-        if self.count(board) < MAX_PIECES {
-            match self {
-                Self::Density => board.pieces.push(PieceDraft::default()),
-                Self::Bending => board.bending.push(BendingDraft::default()),
-                Self::Bond => board.bond.push(BondDraft::default()),
-                Self::Swelling => board.swelling.push(SwellingDraft::default()),
-            }
-        }
-    }
-
-    fn remove(self, board: &mut BoardDraft) {
-        match self {
-            Self::Density => drop(board.pieces.pop()),
-            Self::Bending => drop(board.bending.pop()),
-            Self::Bond => drop(board.bond.pop()),
-            Self::Swelling => drop(board.swelling.pop()),
-        }
-    }
-
-    fn fields(self, at: u8) -> Vec<BoardField> {
-        match self {
-            Self::Density => PieceField::ALL.iter().map(|field| BoardField::Piece(at, *field)).collect(),
-            Self::Bending => BendingField::ALL.iter().map(|field| BoardField::Bending(at, *field)).collect(),
-            Self::Bond => BondField::ALL.iter().map(|field| BoardField::Bond(at, *field)).collect(),
-            Self::Swelling => SwellingField::ALL.iter().map(|field| BoardField::Swelling(at, *field)).collect(),
-        }
-    }
-
-    fn figures(self, at: u8) -> Vec<BoardFigure> {
-        match self {
-            Self::Density => {
-                vec![BoardFigure::Density(at), BoardFigure::Moisture(at), BoardFigure::OvenDryDensity(at)]
-            }
-            Self::Bending => vec![BoardFigure::BendingStrength(at), BoardFigure::BendingModulus(at)],
-            Self::Bond => vec![BoardFigure::InternalBond(at)],
-            Self::Swelling => vec![BoardFigure::Swelling(at)],
-        }
-    }
-
-    const fn title(self, state: State) -> &'static str {
-        let page = &state.words.bench_page;
-        match self {
-            Self::Density => page.density_pieces,
-            Self::Bending => page.bending_pieces,
-            Self::Bond => page.bond_pieces,
-            Self::Swelling => page.swelling_pieces,
-        }
+const fn test_title(test: BoardTest, state: State) -> &'static str {
+    let page = &state.words.bench_page;
+    match test {
+        BoardTest::Density => page.density_pieces,
+        BoardTest::Bending => page.bending_pieces,
+        BoardTest::Bond => page.bond_pieces,
+        BoardTest::Swelling => page.swelling_pieces,
     }
 }
 
@@ -293,37 +242,37 @@ fn inside(desk: Desk, id: BoardId) -> View {
                 (move || figures(desk, id, &[BoardFigure::WholeDensity])).view(),
             ]),
         ),
-        KINDS.map(|kind| pieces(desk, id, kind)).view(),
+        BoardTest::ALL.iter().map(|test| pieces(desk, id, *test)).collect::<View>(),
         (move || desk.tested.with(|all| all.boards.iter().find(|b| b.id == id).map(|b| tested::profile(desk, b))))
             .view(),
         el("div").class("actions").child(act(page.remove_board, remove)).view(),
     ])
 }
 
-fn pieces(desk: Desk, id: BoardId, kind: Pieces) -> View {
+fn pieces(desk: Desk, id: BoardId, test: BoardTest) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
-    let count = memo(move || state.bench.open.with(|open| find(&open.trial, id).map_or(0, |board| kind.count(board))));
+    let count = memo(move || state.bench.open.with(|open| find(&open.trial, id).map_or(0, |board| board.count(test))));
     let piece = move |at: usize| {
         let number = at + 1;
         let at = u8::try_from(at).unwrap_or(u8::MAX);
-        let fields = kind.fields(at).into_iter().map(|field| number_box(state, id, field, None)).collect::<View>();
+        let fields = test.fields(at).into_iter().map(|field| number_box(state, id, field, None)).collect::<View>();
         el("fieldset")
             .class("piece")
             .child(el("legend").child(format!("{} {number}", page.piece)))
             .child(el("div").class("readings-of-piece").child(fields))
-            .child(move || figures(desk, id, &kind.figures(at)))
+            .child(move || figures(desk, id, &piece_figures(test, at)))
     };
     group(
-        kind.title(state),
+        test_title(test, state),
         many([
             each(move || (0..count.get()).collect(), usize::to_string, piece),
             el("div")
                 .class("actions")
-                .child(act(page.add_piece, move || change(state, id, |board| kind.add(board))))
+                .child(act(page.add_piece, move || change(state, id, |board| board.add_piece(test))))
                 .child(move || {
                     (count.get() > 0)
-                        .then(|| act(page.remove_piece, move || change(state, id, |board| kind.remove(board))))
+                        .then(|| act(page.remove_piece, move || change(state, id, |board| board.remove_piece(test))))
                 })
                 .view(),
         ]),

@@ -3,9 +3,8 @@
 use crate::browser::graph::untrack;
 use crate::domain::Draft;
 use crate::domain::trial::boards::density::off_target;
-use crate::domain::trial::boards::group::{BoardGroup, BoardMade, GroupBy, PropertyResult, groups, results};
-use crate::domain::trial::boards::measured::{MeasuredBoard, measure};
-use crate::domain::trial::boards::target::uneven;
+use crate::domain::trial::boards::group::{BoardGroup, GroupBy, PropertyResult, groups, results};
+use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::target::{Judged, judge};
 use crate::domain::trial::finding::TrialPlace;
 use crate::domain::trial::series::made::MadeRun;
@@ -201,21 +200,9 @@ fn make(basis: &Basis, planned: &PlannedSeries, of: (u32, u32), before: Option<&
 
 fn test(trial: &TrialContent, planned: &PlannedSeries) -> Tested {
     let (mut made, mut findings) = (Vec::new(), Vec::new());
-    for draft in &trial.boards {
-        let measured = measure(draft);
-        // What is said of one entry stands at its box.
-        findings
-            .extend(measured.findings.into_iter().filter(|finding| !matches!(finding.what, TrialProblem::Entry(_))));
-        findings.extend(uneven(&measured.board, trial.made_with(draft).0.board_kind));
-        let own = draft.run.and_then(|place| planned.sheets.iter().find(|sheet| sheet.run.place == place));
-        let sheet = match own {
-            Some(own) => own.sheet.clone(),
-            None => {
-                let (recipe, sheet) = trial.made_with(draft);
-                plan(&recipe, &sheet).plan.and_then(|plan| make_out(plan).sheet)
-            }
-        };
-        made.push(BoardMade { board: measured.board, run: own.map(|own| own.run.clone()), sheet });
+    for reading in trial.board_readings(&planned.sheets) {
+        made.push(reading.made);
+        findings.extend(reading.findings);
     }
     let required = |group: BoardGroup| {
         let (judged, said) = judge(&group.results, &trial.requirements);

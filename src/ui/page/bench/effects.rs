@@ -122,7 +122,7 @@ fn levels(desk: Desk, series: &Series, effects: &Effects) -> View {
         let (name, value) = desk.with_context(|context| {
             let words = &state.words.bench;
             let value = factor.levels.get(usize::from(level.level)).map(|own| (words.level)(own, context));
-            ((words.factor)(factor.of, context.draft), value)
+            ((words.factor)(factor.of, &factor.own, context.draft), value)
         });
         let above = plus_minus(desk, kind, level.above.value, level.above.half_width);
         Some(vec![format!("{name}, {}", value?), shown(state, kind, level.mean), above])

@@ -5,6 +5,7 @@ mod desk;
 mod effects;
 mod paper;
 mod parts;
+mod selection;
 mod series;
 mod sheet;
 mod tested;
@@ -17,6 +18,7 @@ use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::untrack;
 use crate::browser::print;
 use crate::ui::part::save::when;
+use crate::ui::part::version;
 use crate::ui::persistence::has_begun;
 use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
@@ -76,6 +78,7 @@ pub fn bench() -> View {
                 .set("aria-label", page.title)
                 .child(tabs.into_iter().enumerate().map(tab).collect::<View>()),
         )
+        .child(selection::selection(desk))
         .child(body)
         .view()
 }
@@ -88,10 +91,10 @@ fn head(state: State) -> View {
         bench.open.with(|open| {
             let name = state.called(&open.trial.recipe_name);
             match open.trial.revision {
-                Some(id) => {
-                    let id = id.to_string();
-                    format!("{name}, {} {}", state.words.recipe_page.revision, id.get(..8).unwrap_or_default())
-                }
+                Some(id) => match state.seen(id) {
+                    Some(seen) => format!("{name}, {}", version::label(state, &seen)),
+                    None => name,
+                },
                 None => format!("{name}, {}", page.unsaved_recipe),
             }
         })

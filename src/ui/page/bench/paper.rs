@@ -2,6 +2,7 @@
 
 use super::desk::{Desk, TestedGroup};
 use super::parts::{findings, shown, signed, table};
+use super::selection::selected;
 use super::series::{material, run_cells, run_heads};
 use super::sheet::value;
 use super::tested;
@@ -22,8 +23,12 @@ pub fn paper(state: State) -> View {
         let trial = &open.trial;
         format!("{} · {} {}", state.called(&trial.name), page.basis, state.called(&trial.recipe_name))
     });
+    // A run that is selected is printed alone.
+    if let Some(only) = selected_run(desk) {
+        return many([el("p").child(el("strong").child(title)).view(), only]);
+    }
     let sheets = desk.planned.with(|planned| match &planned.series {
-        None => desk.made.with(|made| match &made.sheet {
+        None => desk.made.with(|made| match made.sheet.as_ref().filter(|_| !made.old) {
             Some(own) => one(desk, page.sheet.to_owned(), own, &made.recipe),
             None => el("p").child(page.fill_in).view(),
         }),
@@ -53,6 +58,24 @@ pub fn paper(state: State) -> View {
         }
     });
     many([el("p").child(el("strong").child(title)).view(), sheets, results(desk), said(desk)])
+}
+
+/// The sheet of the selected run; nothing while the base sheet is selected.
+fn selected_run(desk: Desk) -> Option<View> {
+    let place = u16::try_from(desk.state.bench.run.get()).ok()?;
+    desk.planned.with(|planned| {
+        planned.sheets.iter().find(|sheet| sheet.run.place == place)?;
+        desk.made.with(|made| match made.sheet.as_ref().filter(|_| !made.old) {
+            Some(sheet) => Some(one(desk, selected(desk), sheet, &made.recipe)),
+            None => Some(
+                el("section")
+                    .class("board-sheet")
+                    .child(el("h2").child(selected(desk)))
+                    .child(findings(desk, &made.findings, &made.recipe, &made.typed))
+                    .view(),
+            ),
+        })
+    })
 }
 
 fn unmade(

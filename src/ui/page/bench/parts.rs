@@ -97,7 +97,7 @@ pub fn signed(state: State, kind: Kind, base: f64) -> String {
 pub fn sheet_origin(state: State, origin: WeighOrigin, recipe: &Draft, typed: &SheetDraft) -> View {
     let words = &state.words.bench;
     match origin {
-        WeighOrigin::Field(field) => link((words.field)(field, typed).label.to_owned(), field.key().to_owned()),
+        WeighOrigin::Field(field) => link((words.field)(field, typed).label.to_owned(), field.box_key()),
         WeighOrigin::Figure(figure) => match figure {
             WeighFigure::Line(id, _) => {
                 format!("{}: {}", (words.line)(id, recipe), (words.figure)(figure).label).view()

@@ -1,7 +1,7 @@
 //! A series: factors with levels, the design with what it cannot tell apart, the run order, and the material.
 
 use super::desk::{Desk, PlannedSeries};
-use super::parts::{act, choose, findings, group, numbered, pick, shown, table};
+use super::parts::{act, choose, findings, group, numbered, pick, shown, table, text_box};
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
@@ -9,6 +9,7 @@ use crate::domain::recipe::binder_system::SystemKey;
 use crate::domain::trial::series::draft::{
     BlockWay, DesignWay, FactorDraft, LevelDraft, MAX_FACTORS, MAX_LEVELS, kind_of,
 };
+use crate::domain::trial::series::factor::OwnFactor;
 use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
 use crate::domain::trial::series::fraction;
 use crate::domain::trial::series::word::letter;
@@ -16,6 +17,7 @@ use crate::domain::trial::{Series, SeriesDraft};
 use crate::domain::{Draft, Entry, LiquidDraft};
 use crate::quantity::{Kind, Unit};
 use crate::record::content::trial::TrialContent;
+use crate::record::limits::LONGEST_NAME;
 use crate::ui::field::choice;
 use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::{RwSignal, Signal, memo};
@@ -29,7 +31,7 @@ pub fn series(desk: Desk) -> View {
     let plan = move || {
         state.bench.edit(|trial| {
             let mut series = SeriesDraft::begin(clock::now());
-            series.factors.extend(first_factor(&trial.draft, &series));
+            series.factors.extend(first_factor(&trial.draft, &series, &[]));
             trial.series = Some(series);
         });
     };
@@ -45,15 +47,16 @@ fn blank_levels(of: Of, recipe: &Draft) -> Vec<LevelDraft> {
     vec![LevelDraft::blank(unit), LevelDraft::blank(unit)]
 }
 
-fn first_factor(recipe: &Draft, series: &SeriesDraft) -> Option<FactorDraft> {
-    let of = offered(recipe).into_iter().find(|of| !series.factors.iter().any(|factor| factor.of == *of))?;
-    Some(FactorDraft { id: series.free_id(), of, levels: blank_levels(of, recipe) })
+fn first_factor(recipe: &Draft, series: &SeriesDraft, made: &[FactorId]) -> Option<FactorDraft> {
+    let id = series.free_id(made);
+    let of = offered(recipe, id).into_iter().find(|of| !series.factors.iter().any(|factor| factor.of == *of))?;
+    Some(FactorDraft { id, of, own: OwnFactor::default(), levels: blank_levels(of, recipe) })
 }
 
 /// What a factor can change.
-fn offered(recipe: &Draft) -> Vec<Of> {
+fn offered(recipe: &Draft, id: FactorId) -> Vec<Of> {
     let doses = recipe.liquids.iter().map(|liquid| Of::Dose(liquid.id));
-    doses.chain([Of::BoardDensity, Of::MatMoisture, Of::PressFactor, Of::System]).collect()
+    doses.chain([Of::BoardDensity, Of::MatMoisture, Of::PressFactor, Of::System, Of::Own(id)]).collect()
 }
 
 fn change(state: State, change: impl FnOnce(&mut SeriesDraft)) {
@@ -80,8 +83,9 @@ fn planned(desk: Desk) -> View {
     });
     let add = move || {
         bench.edit(|trial| {
+            let made = trial.made_factors();
             if let Some(series) = &mut trial.series
-                && let Some(factor) = first_factor(&trial.draft, series)
+                && let Some(factor) = first_factor(&trial.draft, series, &made)
             {
                 series.factors.push(factor);
             }
@@ -217,7 +221,9 @@ fn factor(desk: Desk, id: FactorId) -> View {
     });
     let offers = memo(move || {
         desk.basis.with(|basis| {
-            numbered(offered(&basis.recipe).into_iter().map(|of| (state.words.bench.factor)(of, &basis.recipe)))
+            let blank = OwnFactor::default();
+            let words = |of| (state.words.bench.factor)(of, &blank, &basis.recipe);
+            numbered(offered(&basis.recipe, id).into_iter().map(words))
         })
     });
     let title = move || now.get().map(|(at, ..)| format!("{} {}", page.factor, letter(at)));
@@ -228,6 +234,7 @@ fn factor(desk: Desk, id: FactorId) -> View {
         let named = format!("{name}, {} {}", page.level.to_lowercase(), at + 1);
         match of {
             Of::System => system(state, id, at, named),
+            Of::Own(_) => own_level(state, id, at, named),
             _ => number(desk, SeriesField::Level(id, at), Some(named)),
         }
     };
@@ -260,11 +267,11 @@ fn factor(desk: Desk, id: FactorId) -> View {
             move |trial| {
                 of_series(trial, |series| {
                     let of = series.factor(id)?.of;
-                    offered(&trial.draft).iter().position(|own| *own == of)
+                    offered(&trial.draft, id).iter().position(|own| *own == of)
                 })
             },
             move |trial, at| {
-                let Some(of) = offered(&trial.draft).get(at).copied() else { return };
+                let Some(of) = offered(&trial.draft, id).get(at).copied() else { return };
                 let levels = blank_levels(of, &trial.draft);
                 if let Some(series) = &mut trial.series
                     && let Some(factor) = series.factors.iter_mut().find(|factor| factor.id == id)
@@ -273,6 +280,7 @@ fn factor(desk: Desk, id: FactorId) -> View {
                 }
             },
         ))
+        .child(move || now.get().is_some_and(|(_, of, _)| matches!(of, Of::Own(_))).then(|| own_factor(state, id)))
         .child(el("div").class("levels").child(each(levels, |(of, at)| format!("{} {at}", of.key()), level)))
         .child(
             el("div")
@@ -282,6 +290,57 @@ fn factor(desk: Desk, id: FactorId) -> View {
                 .child(act(page.remove_factor, remove)),
         )
         .view()
+}
+
+/// Name and unit of a factor that changes nothing computed.
+fn own_factor(state: State, id: FactorId) -> View {
+    let page = &state.words.bench_page;
+    let own = move |part: fn(&OwnFactor) -> &String| {
+        move |trial: &TrialContent| {
+            of_series(trial, |series| Some(part(&series.factor(id)?.own).clone())).unwrap_or_default()
+        }
+    };
+    let put = move |part: fn(&mut OwnFactor) -> &mut String| {
+        move |trial: &mut TrialContent, text: String| {
+            if let Some(series) = &mut trial.series
+                && let Some(factor) = series.factors.iter_mut().find(|factor| factor.id == id)
+            {
+                *part(&mut factor.own) = text;
+            }
+        }
+    };
+    let name_box = format!("factor-name-{}", id.0);
+    let unit_box = format!("factor-unit-{}", id.0);
+    el("div")
+        .class("fields")
+        .child(text_box(state, name_box, page.factor_name, own(|own| &own.name), put(|own| &mut own.name)))
+        .child(text_box(state, unit_box, page.factor_unit, own(|own| &own.unit), put(|own| &mut own.unit)))
+        .child(el("p").class("note").child(page.factor_unit_hint))
+        .view()
+}
+
+/// A level of such a factor: a number in its unit, or words.
+fn own_level(state: State, id: FactorId, at: u8, named: String) -> View {
+    let field = SeriesField::Level(id, at);
+    let entry = move |trial: &TrialContent| of_series(trial, |series| series.entry(field).cloned());
+    let shown = move || state.bench.open.with(|open| entry(&open.trial).map(|entry| entry.text).unwrap_or_default());
+    let put = move |text: String| {
+        change(state, |series| {
+            if let Some(place) = series.entry_mut(field) {
+                *place = Entry::typed(text, Unit::One);
+            }
+        });
+    };
+    let input = el("input")
+        .set("id", format!("field-{}", field.key()))
+        .set("type", "text")
+        .set("autocomplete", "off")
+        .set("maxlength", LONGEST_NAME.to_string())
+        .set("data-field", field.key())
+        .set("aria-label", named)
+        .property("value", shown)
+        .on("input", move |event| put(event_target_value(&event)));
+    el("div").class("field").child(el("div").class("box").child(input)).view()
 }
 
 /// The binder systems that a level can be: the recipe's own liquids, the mill's, the library's.
@@ -402,7 +461,7 @@ pub fn run_heads(desk: Desk, series: &Series) -> Vec<String> {
         vec![page.run.to_owned(), page.standard.to_owned(), page.block.to_owned(), page.replicate.to_owned()];
     desk.with_context(|context| {
         let named = |(at, factor): (usize, &crate::domain::trial::series::factor::Factor)| {
-            format!("{} {}", letter(at), (state.words.bench.factor)(factor.of, context.draft))
+            format!("{} {}", letter(at), (state.words.bench.factor)(factor.of, &factor.own, context.draft))
         };
         heads.extend(series.factors.iter().enumerate().map(named));
     });

@@ -5,7 +5,6 @@ use super::parts::{Worked, cell, findings, group, pick, sheet_origin, signed};
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::*;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
-use crate::domain::trial::weigh_sheet::limit::limit;
 use crate::domain::trial::weigh_sheet::working::working;
 use crate::domain::trial::{LineId, WeighField, WeighFigure, WeighLineFigure, WeighSheet};
 use crate::domain::{Work, cautions_at, work_out};
@@ -130,10 +129,10 @@ pub fn sheet(desk: Desk) -> View {
 fn number(state: State, field: WeighField) -> View {
     let (words, limit) = state.bench.open.with_untracked(|open| {
         let sheet = &open.trial.sheet;
-        ((state.words.bench.field)(field, sheet), limit(field, sheet))
+        ((state.words.bench.field)(field, sheet), sheet.limit(field))
     });
     loose::number(LooseBox {
-        key: field.key().to_owned(),
+        key: field.box_key(),
         words,
         named: None,
         kind: field.kind(),

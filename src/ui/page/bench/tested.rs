@@ -1,7 +1,7 @@
 //! What all boards come to, against what was wanted and required.
 
 use super::desk::{Desk, Tested, TestedGroup};
-use super::parts::{board_told, cell, findings, group, shown, signed, table};
+use super::parts::{board_told, cell, findings, group, numbered, shown, signed, table, text_box};
 use crate::browser::element::{Part, View, el, many};
 use crate::browser::graph::Callback;
 use crate::domain::Entry;
@@ -11,14 +11,17 @@ use crate::domain::trial::boards::density::DensityTarget;
 use crate::domain::trial::boards::group::{BoardGroup, GroupKey, PropertyResult};
 use crate::domain::trial::boards::measured::MeasuredBoard;
 use crate::domain::trial::boards::property::Tail;
+use crate::domain::trial::boards::requirement_set::{RequirementSet, requirement_unit};
 use crate::domain::trial::boards::target::requirement_limit;
 use crate::domain::trial::boards::target::{RequirementDraft, profile as places};
 use crate::domain::trial::boards::working::{BoardFigure, correction_working, summary_working};
-use crate::quantity::{Kind, Unit};
+use crate::quantity::Kind;
+use crate::record::content::trial::TrialContent;
 use crate::ui::chart::drawing::{Anchor, Drawing};
 use crate::ui::chart::scale::LinearScale;
+use crate::ui::field::choice;
 use crate::ui::field::loose::{self, LooseBox};
-use crate::ui::signal::memo;
+use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, unit_shown};
 use std::fmt::Write as _;
@@ -154,7 +157,7 @@ pub fn requirements(state: State) -> View {
     let number = |property: &Property| {
         let property = *property;
         let kind = property.kind();
-        let unit = if kind == Kind::Strength { Unit::NewtonPerSquareMillimetre } else { Unit::Percent };
+        let unit = requirement_unit(property);
         let label = (state.words.bench.property)(property).label;
         loose::number(LooseBox {
             key: format!("required.{}", property.key()),
@@ -180,10 +183,47 @@ pub fn requirements(state: State) -> View {
         })
     };
     let boxes = Property::ALL.iter().filter(required).map(number).collect::<View>();
+    let first = std::iter::once(page.no_requirement_set.to_owned());
+    let sets = RequirementSet::ALL.iter().map(|set| (state.words.bench.requirement_set)(*set));
+    let offered = Signal::stored(numbered(first.chain(sets)));
+    // What is entered may have been typed over since, so the choice says nothing of it and goes back to the first line.
+    let start = Callback::new(move |chosen: String| {
+        let set = chosen.parse().ok().and_then(|at: usize| RequirementSet::ALL.get(at.checked_sub(1)?).copied());
+        let Some(set) = set else { return };
+        let before = state.bench.open.get_untracked();
+        state.bench.edit(|trial| {
+            trial.requirements = set.requirements();
+            trial.required_by = (state.words.bench.requirement_set)(set);
+        });
+        state.tell_undo(page.requirements_set, move || state.bench.load(before.clone()));
+    });
+    let none = memo(move || state.bench.open.with(|_| "0".to_owned()));
+    let unverified = move || {
+        let any = |trial: &TrialContent| trial.requirements.iter().any(|own| own.value.preset && !own.value.is_blank());
+        state.bench.open.with(|open| any(&open.trial)).then(|| el("p").class("note").child(page.unverified_values))
+    };
     group(
         page.requirement,
         many([
             el("p").class("note").child(page.requirement_hint).view(),
+            el("div")
+                .class("fields")
+                .child(choice::labelled(
+                    "requirement-set".to_owned(),
+                    page.requirement_set.to_owned().into(),
+                    offered,
+                    none,
+                    start,
+                ))
+                .child(text_box(
+                    state,
+                    "required-by".to_owned(),
+                    page.required_by,
+                    |trial| trial.required_by.clone(),
+                    |trial, text| trial.required_by = text,
+                ))
+                .view(),
+            unverified.view(),
             el("div").class("fields").child(boxes).view(),
         ]),
     )

@@ -10,7 +10,8 @@ use crate::domain::Grade;
 use crate::record::content::trial::{LARGEST, Trial};
 use crate::ui::part::finding::told;
 use crate::ui::part::save::when;
-use crate::ui::persistence::TrialTable;
+use crate::ui::part::version;
+use crate::ui::persistence::{TrialTable, records};
 use crate::ui::signal::RwSignal;
 use crate::ui::state::State;
 use crate::ui::text::{Carrier, Message};
@@ -25,6 +26,8 @@ pub fn trials(desk: Desk) -> View {
         refused.set(None);
         spawn_local(async move {
             let text = file::read_text(&chosen, LARGEST as u64).await;
+            // What of the trial on the page is saved is known only then.
+            records::loaded(state).await;
             // The page may be gone meanwhile.
             _ = refused.try_set(taken(state, text));
         });
@@ -36,6 +39,7 @@ pub fn trials(desk: Desk) -> View {
                 .class("actions")
                 .child(act(page.export_json, move || state.give_out_trial()))
                 .child(act(page.export_boards, move || state.give_out_trial_table(TrialTable::Boards)))
+                .child(act(page.export_results, move || state.give_out_trial_table(TrialTable::Results)))
                 .child(act(page.export_readings, move || state.give_out_trial_table(TrialTable::Readings)))
                 .child(act(page.export_sheets, move || state.give_out_trial_table(TrialTable::Sheets)))
                 .child(
@@ -91,10 +95,8 @@ fn line(state: State, trial: &Trial) -> View {
     let content = trial.content();
     let id = trial.trial();
     let name = state.called(&content.name);
-    let revision = content.revision.map(|id| {
-        let id = id.to_string();
-        format!(", {} {}", state.words.recipe_page.revision, id.get(..8).unwrap_or_default())
-    });
+    let revision = content.revision.and_then(|id| state.seen(id));
+    let revision = revision.map(|seen| format!(", {}", version::label(state, &seen)));
     let recipe = state.called(&content.recipe_name);
     let boards = content.boards.len();
     let label = |verb: &str| format!("{verb} {name}");

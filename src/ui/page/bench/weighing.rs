@@ -1,14 +1,15 @@
 //! What was really weighed, line by line, and what remains to be added.
 
 use super::desk::Desk;
-use super::parts::{act, cell, findings, numbered, shown, signed, table};
+use super::parts::{act, cell, findings, shown, signed, table};
 use super::sheet::on_balance;
 use crate::browser::element::{Part, View, each, el, many};
+use crate::browser::event::pasted;
 use crate::browser::graph::*;
 use crate::domain::Entry;
 use crate::domain::trial::weigh_sheet::recovery::recovery;
 use crate::domain::trial::weigh_sheet::recovery_draft::{RecoveryDraft, RecoveryField};
-use crate::domain::trial::weigh_sheet::weighing::{Answer, LIMIT};
+use crate::domain::trial::weigh_sheet::weighing::{Answer, BatchDraft, LIMIT};
 use crate::domain::trial::{LineId, TrialPlace, TrialProblem};
 use crate::quantity::{Kind, Unit};
 use crate::ui::field::choice;
@@ -65,7 +66,7 @@ pub fn weighing(desk: Desk) -> View {
         .view()
 }
 
-/// Which run and which batch.
+/// Which batch of the selected sheet.
 fn places(desk: Desk) -> View {
     let state = desk.state;
     let page = &state.words.bench_page;
@@ -77,7 +78,6 @@ fn places(desk: Desk) -> View {
     let batch = memo(move || bench.batch.get().to_string());
     el("div")
         .class("fields")
-        .child(run_choice(desk, "bench-run"))
         .child(move || {
             (batches.with(Vec::len) > 1).then(|| {
                 choice::labelled(
@@ -90,27 +90,6 @@ fn places(desk: Desk) -> View {
             })
         })
         .view()
-}
-
-/// A choice of the run whose sheet is shown; nothing outside a series.
-pub fn run_choice(desk: Desk, id: &'static str) -> View {
-    let state = desk.state;
-    let page = &state.words.bench_page;
-    let bench = state.bench;
-    let runs = memo(move || desk.planned.with(|planned| planned.sheets.len()));
-    let choices = memo(move || {
-        let runs = (1..=runs.get()).map(|at| format!("{} {at}", page.run));
-        numbered(std::iter::once(page.no_run.to_owned()).chain(runs))
-    });
-    let now = memo(move || bench.run.get().to_string());
-    let choose = Callback::new(move |chosen: String| {
-        bench.run.set(chosen.parse().unwrap_or(0));
-        bench.batch.set(1);
-    });
-    (move || {
-        (runs.get() > 0).then(|| choice::labelled(id.to_owned(), page.run.to_owned().into(), choices, now, choose))
-    })
-    .view()
 }
 
 fn row(desk: Desk, id: LineId, run: Option<u16>, batch: u16) -> View {
@@ -166,7 +145,23 @@ fn row(desk: Desk, id: LineId, run: Option<u16>, batch: u16) -> View {
             Some(el("div").class("actions").child(act(label, move || answer(chosen))))
         })
     };
+    // A column of cells fills the lines from this one on; a single cell is the box's own affair.
+    let paste = move |event: Event| {
+        let Some(text) = pasted(&event) else { return };
+        let order: Vec<LineId> = desk.made.with_untracked(|made| {
+            made.sheet.as_ref().map_or_else(Vec::new, |sheet| sheet.lines.iter().map(|line| line.id).collect())
+        });
+        if BatchDraft::is_column(&text) {
+            event.prevent_default();
+            state.bench.edit(|trial| {
+                if let Some(lines) = trial.batch_mut(run, batch) {
+                    lines.paste(&order, id, &text);
+                }
+            });
+        }
+    };
     el("li")
+        .on("paste", paste)
         .child(el("h3").child(name))
         .child(
             el("p")
@@ -226,7 +221,7 @@ fn summary(desk: Desk) -> View {
 fn recovered(desk: Desk, field: RecoveryField) -> View {
     let bench = desk.state.bench;
     loose::number(LooseBox {
-        key: field.key().to_owned(),
+        key: field.box_key(),
         words: (desk.state.words.bench.recovery_field)(field),
         named: None,
         kind: field.kind(),

@@ -39,10 +39,26 @@ pub fn inputs(system: &ComparedSystem) -> Vec<Field> {
     all
 }
 
-/// Inputs to choose from.
-pub fn input_choices(state: State, system: &ComparedSystem) -> Vec<Choice> {
-    let choice = |field: Field| (number_key(&system.draft, field), (state.words.field_name)(field, &system.draft));
-    inputs(system).into_iter().map(choice).collect()
+/// Inputs of all systems to choose from, those of the first one first.
+pub fn input_choices(state: State, first: &ComparedSystem, shown: &Compared) -> Vec<Choice> {
+    let mut all: Vec<Choice> = Vec::new();
+    for system in std::iter::once(first).chain(&shown.ready) {
+        for field in inputs(system) {
+            let key = number_key(&system.draft, field);
+            if !all.iter().any(|(other, _)| *other == key) {
+                all.push((key, (state.words.field_name)(field, &system.draft)));
+            }
+        }
+    }
+    all
+}
+
+/// The input of that key, with the system that has it: the first one, or else the first other that does.
+pub fn input_of<'a>(first: &'a ComparedSystem, shown: &'a Compared, key: &str) -> Option<(&'a ComparedSystem, Field)> {
+    std::iter::once(first).chain(&shown.ready).find_map(|system| {
+        let field = inputs(system).into_iter().find(|field| number_key(&system.draft, *field) == key)?;
+        Some((system, field))
+    })
 }
 
 /// Figures to choose from.

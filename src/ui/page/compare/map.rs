@@ -103,6 +103,8 @@ fn work_out(
         up: convert(&grid.up, y_unit),
         values: grid.values.iter().map(|value| value.map(|base| unit.from_base(base))).collect(),
         grounds: grid.feasibilities.iter().map(|feasibility| ground(feasibility.standing())).collect(),
+        level: grid.level.iter().map(|x| x.map(|x| x_unit.from_base(x))).collect(),
+        upright: grid.upright.iter().map(|y| y.map(|y| y_unit.from_base(y))).collect(),
         edges: grid.edges.iter().map(|piece| piece.map(|(x, y)| (x_unit.from_base(x), y_unit.from_base(y)))).collect(),
         now: now.map(|(x, y)| (x_unit.from_base(x), y_unit.from_base(y))),
     };

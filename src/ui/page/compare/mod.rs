@@ -50,7 +50,7 @@ pub fn compare() -> View {
     el("div")
         .class("compare page")
         .child(el("h1").child(state.words.tools.compare))
-        .child(side::side(comparison, study))
+        .child(side::side(comparison, study, swept))
         .child(solve::solve(comparison))
         .child(sweep::sweep(comparison, swept))
         .child(map::map(comparison, mapped))

@@ -2,6 +2,7 @@
 
 use super::comparison::Comparison;
 use super::parts::{KeptBox, number_box, with_draft};
+use super::sweep::Swept;
 use super::systems::{Compared, SystemOffer, chosen, conditions, offered};
 use super::table;
 use super::uncertainty::study::PageStudy;
@@ -12,6 +13,7 @@ use crate::browser::page as browser;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::{CompareDraft, hours_limit};
 use crate::domain::compare::price::{price_key, price_of};
+use crate::domain::compare::range::RangeError;
 use crate::domain::compare::side::{ComparedSystem, FEWEST, MOST, Row, SystemDifference};
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::recipe::limit;
@@ -28,7 +30,11 @@ use crate::ui::state::State;
 use crate::ui::text::{FieldWords, unit_shown};
 
 /// The section.
-pub fn side(comparison: Comparison, study: Memo<Option<PageStudy>>) -> View {
+pub fn side(
+    comparison: Comparison,
+    study: Memo<Option<PageStudy>>,
+    swept: Memo<Option<Result<Swept, RangeError>>>,
+) -> View {
     let Comparison { state, shown, .. } = comparison;
     let page = &state.words.compare.page;
     let open = RwSignal::new(String::new());
@@ -69,7 +75,7 @@ pub fn side(comparison: Comparison, study: Memo<Option<PageStudy>>) -> View {
         .child(fold(state.words.compare.economy.title, move || economy::section(comparison)))
         .child(fold(state.words.compare.emission.title, move || emission::section(comparison)))
         .child(el("div").class("results").child(result))
-        .child(table::exports(comparison, study))
+        .child(table::exports(comparison, study, swept))
         .child(el("h3").child(page.findings))
         .child(move || shown.with(|shown| findings(state, shown)))
         .view()

@@ -2,15 +2,14 @@
 
 use super::answered::Answered;
 use super::break_even;
-use super::choices::{SystemSlot, input_choices, inputs, output_choices, output_of, system_at, system_choice};
+use super::choices::{SystemSlot, input_choices, input_of, output_choices, output_of, system_at, system_choice};
 use super::comparison::Comparison;
 use super::parts::{KeptBox, Slot, follow, number_box, output_name, picked, select, with_draft};
 use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::{CompareDraft, SolveDraft, target_limit};
-use crate::domain::compare::number_key::number_key;
-use crate::domain::compare::solve_for::{Solution, solve_for};
+use crate::domain::compare::solve_for::{Solution, SolveForError, solve_for};
 use crate::domain::recipe::check::read_entry;
 use crate::domain::{Entry, Figure, Grade};
 use crate::quantity::Units;
@@ -41,7 +40,8 @@ pub fn solve(comparison: Comparison) -> View {
         own.track();
         state.compare.typed.with_untracked(|typed| shown.with(|shown| system_at(typed, shown, SYSTEM)))
     };
-    let input_choices = memo(move || system().map_or_else(Vec::new, |system| input_choices(state, &system)));
+    let input_choices =
+        memo(move || system().map_or_else(Vec::new, |system| shown.with(|shown| input_choices(state, &system, shown))));
     let outputs = memo(move || system().map_or_else(Vec::new, |system| output_choices(state, &system)));
     let output_key = memo(move || own.with(|own| outputs.with(|offered| picked(&own.output, FIRST_OUTPUT, offered))));
     let output = move || system().and_then(|system| output_of(&system, hours, &output_key.get()));
@@ -78,16 +78,23 @@ pub fn answered(comparison: Comparison, typed: &SolveDraft) -> Option<Result<Ans
     let system = shown.with(|shown| shown.ready.get(shown.ready_at(typed.system.as_ref())).cloned())?;
     let output_key = picked(&typed.output, FIRST_OUTPUT, &output_choices(state, &system));
     let output = output_of(&system, hours, &output_key)?;
-    let key = picked(&typed.input, FIRST_INPUT, &input_choices(state, &system));
-    let field = inputs(&system).into_iter().find(|field| number_key(&system.draft, *field) == key)?;
+    let (field, of) = shown.with(|shown| {
+        let key = picked(&typed.input, FIRST_INPUT, &input_choices(state, &system, shown));
+        input_of(&system, shown, &key).map(|(of, field)| (field, of.clone()))
+    })?;
     let entry = typed.targets.get(&output.key()).cloned().unwrap_or_else(|| first_target(output));
     let words = &state.words.compare;
     let label = output_name(state, output, &system.draft);
     let question =
-        format!("{}: {}: {} → {label}", words.page.solve, system.name, (state.words.field_name)(field, &system.draft));
+        format!("{}: {}: {} → {label}", words.page.solve, system.name, (state.words.field_name)(field, &of.draft));
     let Ok(Some(base)) = read_entry(&entry, output.kind(), &target_limit()) else { return Some(Err(question)) };
-    let answer = solve_for(system.case()?, field, output, base);
-    let (grade, message) = with_draft(state, &system.draft, |context| match answer {
+    // What another system doses and this one does not cannot be solved for here; that is said.
+    let answer = if of.name == system.name && of.draft == system.draft {
+        solve_for(system.case()?, field, output, base)
+    } else {
+        Err(SolveForError::NotUsed)
+    };
+    let (grade, message) = with_draft(state, &of.draft, |context| match answer {
         Ok(answer) => {
             let none = matches!(answer.found, Solution::Unreachable { .. } | Solution::Independent { .. });
             let grade = if none || !answer.over.is_empty() { Grade::Unusual } else { Grade::Note };

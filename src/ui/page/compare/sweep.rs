@@ -11,9 +11,10 @@ use crate::domain::compare::draft::SweepDraft;
 use crate::domain::compare::number_key::number_of;
 use crate::domain::compare::range::{RangeError, range};
 use crate::domain::compare::side::ComparedSystem;
-use crate::domain::compare::sweep::{Axis, LimitSpan, sweep as solve};
+use crate::domain::compare::sweep::{Axis, LimitSpan, Sweep, sweep as solve};
 use crate::domain::compare::{Output, variable};
 use crate::quantity::{Amount, Kind, Unit, format};
+use crate::record::table::Table;
 use crate::ui::chart::curves::{Labels, PlottedCurve, curves};
 use crate::ui::chart::drawing::Drawing;
 use crate::ui::chart::series::letter;
@@ -21,6 +22,7 @@ use crate::ui::part::finding::told;
 use crate::ui::part::fold::fold;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
+use crate::ui::table::{SweepHead, sensitivity};
 use crate::ui::text::Message;
 
 const INPUT: Slot =
@@ -48,6 +50,8 @@ pub struct Swept {
     pub level: Vec<String>,
     /// What limits each system somewhere on the range, in words.
     pub limited: Vec<String>,
+    /// All of it to take away.
+    pub table: Table,
 }
 
 /// Everything of the sweep chosen, as it is whenever something changes.
@@ -84,7 +88,7 @@ fn work_out(
     let mut lines = Vec::new();
     for (system, place) in shown.ready.iter().zip(&shown.places) {
         let Some(case) = system.case() else { continue };
-        let values = match number_of(&system.draft, case, &key) {
+        let values: Result<Sweep, Option<f64>> = match number_of(&system.draft, case, &key) {
             Some(field) => {
                 let swept = solve(case, &Axis { field, ..axis }, &[output]);
                 for LimitSpan { obstacle, from, to } in &swept.limits {
@@ -93,21 +97,25 @@ fn work_out(
                         (state.words.compare.limited)(&shown.name(*place), *obstacle, ends, context)
                     }));
                 }
-                swept.outputs.into_iter().next()
+                Ok(swept)
             }
             None => {
                 level.push(shown.name(*place));
-                Some(vec![output.value(case).map(|amount| amount.base); POINTS])
+                Err(output.value(case).map(|amount| amount.base))
             }
         };
-        lines.push((*place, system, values.unwrap_or_default()));
+        lines.push((*place, system, values));
     }
     let inputs = axis.values();
+    let value_at = |values: &Result<Sweep, Option<f64>>, step: usize| match values {
+        Ok(sweep) => sweep.outputs.first().and_then(|values| values.get(step).copied().flatten()),
+        Err(level) => *level,
+    };
     let converted: Vec<f64> = inputs.iter().map(|base| across.from_base(*base)).collect();
-    let curve = |(at, system, values): &(usize, &ComparedSystem, Vec<Option<f64>>)| PlottedCurve {
+    let curve = |(at, system, values): &(usize, &ComparedSystem, Result<Sweep, Option<f64>>)| PlottedCurve {
         at: *at,
         name: system.name.clone(),
-        values: values.iter().map(|value| value.map(|base| up.from_base(base))).collect(),
+        values: (0..inputs.len()).map(|step| value_at(values, step).map(|base| up.from_base(base))).collect(),
     };
     let all: Vec<PlottedCurve> = lines.iter().map(curve).collect();
     let input_name = (state.words.field_name)(axis.field, &system.draft);
@@ -124,13 +132,21 @@ fn work_out(
     let row = |step: usize| {
         let mut cells = vec![inputs.get(step).map_or_else(String::new, |base| number(kind, across, *base))];
         cells.extend(lines.iter().map(|(_, _, values)| {
-            let value = values.get(step).copied().flatten();
-            value.map_or_else(|| state.words.tools.no_figure.to_owned(), |base| number(output.kind(), up, base))
+            value_at(values, step)
+                .map_or_else(|| state.words.tools.no_figure.to_owned(), |base| number(output.kind(), up, base))
         }));
         cells
     };
     let rows = (0..ROWS).map(|step| row(step * (POINTS - 1) / (ROWS - 1))).collect();
-    Some(Ok(Swept { picture, head, rows, level, limited }))
+    let named: Vec<String> = lines.iter().map(|(place, ..)| shown.name(*place)).collect();
+    let systems: Vec<(&str, Result<&Sweep, Option<f64>>)> = named
+        .iter()
+        .zip(&lines)
+        .map(|(name, (.., values))| (name.as_str(), values.as_ref().map_err(|level| *level)))
+        .collect();
+    let head_of = SweepHead { input: (&input_name, kind), output: (&output_name, output.kind()) };
+    let table = state.with_context(|context| sensitivity(head_of, &inputs, &systems, state.words, context));
+    Some(Ok(Swept { picture, head, rows, level, limited, table }))
 }
 
 /// The sweep, where there is a range.

@@ -9,11 +9,12 @@ use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::recipe::binder_system::SystemKey;
 use crate::domain::recipe::liquid::Role;
 use crate::domain::{Draft, Substance};
-use crate::record::SystemId;
 use crate::record::content::revision::Standing;
+use crate::record::{RevisionId, SystemId};
 use crate::ui::chart::series::letter;
 use crate::ui::field::choice::Choice;
 use crate::ui::page::compare::parts::follow;
+use crate::ui::part::version::{Seen, label};
 use crate::ui::signal::{Memo, effect, memo};
 use crate::ui::state::State;
 use std::sync::Arc;
@@ -115,13 +116,13 @@ pub fn offered(state: State, part: &str) -> SystemOffer {
         }
         for listed in library.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept) {
             all += 1;
-            if part.is_empty() || listed.head.name.to_lowercase().contains(&part) {
+            if part.is_empty() || listed.head.summary.name.to_lowercase().contains(&part) {
                 found += 1;
                 if recipes < MOST_RECIPES {
                     recipes += 1;
-                    let number = library.history(listed.recipe).len();
-                    let name = (page.revision)(&listed.head.name, number);
-                    choices.push((SystemChoice::Revision(listed.head.id.to_string()).key(), name));
+                    let head = listed.head.summary;
+                    let name = (page.revision)(&head.name, &label(state, &Seen::from(&listed.head)));
+                    choices.push((SystemChoice::Revision(head.id.to_string()).key(), name));
                 }
             }
         }
@@ -163,7 +164,8 @@ fn load(state: State, base: &Draft, choice: &SystemChoice) -> Option<(String, Dr
         }),
         SystemChoice::Revision(id) => {
             let saved = state.library.with(|library| library.compared_revision(id))?;
-            Some(((state.words.compare.page.revision)(&saved.name, saved.number), saved.draft))
+            let seen = state.seen(RevisionId::parse(id)?)?;
+            Some(((state.words.compare.page.revision)(&saved.name, &label(state, &seen)), saved.draft))
         }
     }
 }

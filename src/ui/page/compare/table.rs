@@ -2,6 +2,7 @@
 
 use super::comparison::Comparison;
 use super::parts::{given_out, with_draft};
+use super::sweep::{Swept, swept_of};
 use super::systems::Compared;
 use super::uncertainty::sources::assumed as assumed_sources;
 use super::uncertainty::study::PageStudy;
@@ -13,6 +14,7 @@ use crate::domain::compare::Output;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::economy::costs::{Economy, SystemEconomy, release_agent};
 use crate::domain::compare::emission::sheet;
+use crate::domain::compare::range::RangeError;
 use crate::domain::compare::side::{ComparedSystem, Row, SideBySide, side_by_side as beside};
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::quantity::{Unit, format};
@@ -175,8 +177,12 @@ fn opened(state: State, shown: &Compared, row: &Row, line: usize, open: RwSignal
 }
 
 /// Everything that is given out, a table each: the systems side by side, what was assumed, every figure with its
-/// uncertainty, the share of each source, and the sources.
-fn tables(comparison: Comparison, study: Memo<Option<PageStudy>>) -> Option<Vec<Table>> {
+/// uncertainty, the share of each source, the sources, and the sweep with its limits.
+fn tables(
+    comparison: Comparison,
+    study: Memo<Option<PageStudy>>,
+    swept: Memo<Option<Result<Swept, RangeError>>>,
+) -> Option<Vec<Table>> {
     let Comparison { state, shown, hours } = comparison;
     let hours = hours.get_untracked();
     let asked = asked(comparison);
@@ -189,6 +195,7 @@ fn tables(comparison: Comparison, study: Memo<Option<PageStudy>>) -> Option<Vec<
             all.push(assumptions(&shown.systems, words, context));
             all.extend(state.compare.typed.with_untracked(|typed| worked(state, typed, shown, context)));
             all.push(limits(&shown.systems, words, context));
+            all.extend(swept.with_untracked(|swept| swept_of(swept).map(|swept| swept.table.clone())));
             all.push(emission_sheet(state));
             all.push(answers(&asked, words));
             study.with_untracked(|known| {
@@ -255,18 +262,22 @@ pub fn asked(comparison: Comparison) -> Vec<(String, Message)> {
 }
 
 /// The buttons that give the comparison out as tables.
-pub fn exports(comparison: Comparison, study: Memo<Option<PageStudy>>) -> View {
+pub fn exports(
+    comparison: Comparison,
+    study: Memo<Option<PageStudy>>,
+    swept: Memo<Option<Result<Swept, RangeError>>>,
+) -> View {
     let state = comparison.state;
     let page = &state.words.compare.page;
     let csv = move || {
-        let Some(all) = untrack(|| tables(comparison, study)) else { return };
+        let Some(all) = untrack(|| tables(comparison, study, swept)) else { return };
         // A file of text has no sheets: one below the other, each under its name.
         let text = to_csv(&stacked(all), state.units.get_untracked().mark);
         let name = file::file_name(page.file_name, "csv");
         given_out(state, file::give_out(&name, "text/csv", &text).map(|()| name));
     };
     let xlsx = move || {
-        let Some(all) = untrack(|| tables(comparison, study)) else { return };
+        let Some(all) = untrack(|| tables(comparison, study, swept)) else { return };
         let name = file::file_name(page.file_name, "xlsx");
         let kind = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
         given_out(state, file::give_out_bytes(&name, kind, &to_xlsx(&all)).map(|()| name));

@@ -5,8 +5,8 @@ use crate::domain::Entry;
 use crate::quantity::Kind;
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::amount::joined;
-use crate::ui::part::save::when;
 use crate::ui::state::State;
+
 /// "UF resin · 15 mm · 680 kg/m³", in the units chosen.
 pub fn facts(state: State, head: &Head) -> String {
     let binders: Vec<&str> =
@@ -24,10 +24,4 @@ pub fn facts(state: State, head: &Head) -> String {
     let parts =
         [binders.join(" + "), entry(&head.thickness, Kind::Thickness), entry(&head.density, Kind::BoardDensity)];
     parts.iter().filter(|part| !part.is_empty()).map(String::as_str).collect::<Vec<_>>().join(" · ")
-}
-
-/// "10:42 · MK"
-pub fn saved(head: &Head) -> String {
-    let when = when(head.saved_at);
-    if head.author.is_empty() { when } else { format!("{when} · {}", head.author) }
 }

@@ -4,26 +4,34 @@ use crate::browser::element::{El, Part, View, button, el, many};
 use crate::browser::file::{self, ChosenFile, ReadFileError};
 use crate::browser::graph::spawn_local;
 use crate::browser::graph::*;
-use crate::browser::{database, shared, storage};
+use crate::browser::{database, hash, shared, storage};
 use crate::domain::Grade;
 use crate::record::file::library::LARGEST;
 use crate::ui::part::finding::mark;
 use crate::ui::part::save::when;
+use crate::ui::persistence::trouble::tell_message;
 use crate::ui::persistence::{self, Imported};
 use crate::ui::route::Page;
 use crate::ui::signal::{RwSignal, memo};
-use crate::ui::state::{State, StorageProblem, state};
+use crate::ui::state::{About, State, state};
 use crate::ui::text::{Carrier, Message};
 
 /// The section.
 pub fn files() -> View {
     let state = state();
     let page = &state.words.library_page;
-    let refused = RwSignal::new(None::<Message>);
+    let refused = state.refused;
+    refused.set(None);
     let take = move |event: Event| {
         let Some(chosen) = file::chosen(&event_target(&event)) else { return };
         refused.set(None);
-        spawn_local(async move { _ = refused.try_set(taken(state, chosen).await) });
+        spawn_local(async move {
+            match taken(state, chosen).await {
+                Ok(Page::Library) => {}
+                Ok(page) => go(state, page),
+                Err(message) => refused.set(Some(message)),
+            }
+        });
     };
     let says = move || refused.get().map(stop);
     let copied = move || match state.settings.with(|settings| settings.copied_at) {
@@ -138,31 +146,41 @@ fn paste_link(state: State) -> View {
         .view()
 }
 
+/// Shows a page, also after a reload.
+fn go(state: State, page: Page) {
+    state.page.set(page);
+    hash::go(page.key());
+}
+
 /// A file was dropped on the page: it goes where one goes that is chosen here.
 pub fn dropped(state: State, file: ChosenFile) {
     spawn_local(async move {
         match taken(state, file).await {
-            Some(message) => state.trouble.set(Some(StorageProblem { message, way_out: None })),
-            None => state.page.set(Page::Library),
+            Err(message) => tell_message(state, About::Import, message),
+            Ok(page) => go(state, page),
         }
     });
 }
 
-/// Puts a file in the library; why not, if it does not go there.
-async fn taken(state: State, file: ChosenFile) -> Option<Message> {
+/// Puts a file in the library or opens it; the page that has it now.
+///
+/// # Errors
+/// Why not.
+async fn taken(state: State, file: ChosenFile) -> Result<Page, Message> {
     let page = &state.words.library_page;
     let text = file::read_text(&file, LARGEST as u64).await;
     let file_name = file.name();
     let text = match text {
         Ok(text) => text,
-        Err(ReadFileError::TooLarge { bytes, limit }) => return Some((page.file_too_large)(bytes, limit)),
-        Err(ReadFileError::Unreadable(own)) => return Some((page.file_unreadable)(&own)),
+        Err(ReadFileError::TooLarge { bytes, limit }) => return Err((page.file_too_large)(bytes, limit)),
+        Err(ReadFileError::Unreadable(own)) => return Err((page.file_unreadable)(&own)),
     };
     // "straw-15.haulm.json" is called "straw-15".
     let stem = file_name.split('.').next().unwrap_or_default();
     persistence::records::loaded(state).await;
     match state.import(&text, stem) {
-        Imported::Refused(refusal) => Some((state.words.refusal)(&refusal, Carrier::File)),
-        Imported::Kept | Imported::NotKept => None,
+        Imported::Refused(refusal) => Err((state.words.refusal)(&refusal, Carrier::File)),
+        Imported::Opened(page) => Ok(page),
+        Imported::Kept | Imported::NotKept => Ok(Page::Library),
     }
 }

@@ -1,7 +1,6 @@
 //! A recipe in the list, and what can be done with it.
 
-use super::differences::{Pair, differences_of};
-use super::facts::{facts, saved};
+use super::facts::facts;
 use super::history;
 use super::list::{Head, ListedRecipe};
 use crate::browser::element::{Part, View, button, el};
@@ -9,7 +8,9 @@ use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::Grade;
 use crate::record::limits::LONGEST_NAME;
+use crate::ui::part::differences::{Pair, differences_of};
 use crate::ui::part::finding::mark;
+use crate::ui::part::version;
 use crate::ui::persistence::records;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::state::{State, state};
@@ -28,9 +29,10 @@ pub fn line(line: ListedRecipe) -> View {
     let page = &state.words.library_page;
     let open = RwSignal::new(Open::Nothing);
     let name = state.called(&line.name);
-    let (recipe, head) = (line.recipe, line.head.id);
+    let (recipe, head) = (line.recipe, line.head.seen.id);
     let on_page = move || (state.from.get() == Some(head)).then(|| el("span").class("badge").child(page.on_page));
-    let released = line.head.released.then(|| el("span").class("badge").child(page.released_mark));
+    let released = line.released.as_ref().and_then(|seen| version::released(state, seen));
+    let released = released.map(|released| el("span").class("badge").child(released));
     let facts = {
         let head = line.head.clone();
         memo(move || facts(state, &head))
@@ -49,7 +51,7 @@ pub fn line(line: ListedRecipe) -> View {
         .set("aria-labelledby", format!("name-{recipe}"))
         .child(title)
         .child(released)
-        .child(el("p").class("note saved").child(page.saved_on).text(" ").child(saved(&line.head)))
+        .child(el("p").class("note saved").child(version::line(state, &line.head.seen)))
         .child(el("p").class("facts").set("hidden", move || facts.with(String::is_empty)).child(move || facts.get()))
         .child((!line.note.trim().is_empty()).then(|| el("p").class("remark").child(line.note.clone())))
         .child((!line.tags.is_empty()).then(|| {
@@ -65,7 +67,7 @@ pub fn line(line: ListedRecipe) -> View {
 fn heads(state: State, line: &ListedRecipe) -> View {
     let page = &state.words.library_page;
     let head = |head: &Head| {
-        let (id, text) = (head.id, saved(head));
+        let (id, text) = (head.seen.id, version::line(state, &head.seen));
         let label = format!("{} {text}", page.open);
         let on_page = move || (state.from.get() == Some(id)).then(|| el("span").class("badge").child(page.on_page));
         el("li")
@@ -92,9 +94,9 @@ fn heads(state: State, line: &ListedRecipe) -> View {
         .view()
 }
 
-/// The newest two heads, to be made one.
+/// The latest two heads, to be made one.
 fn side_by_side(state: State, line: &ListedRecipe) -> Option<View> {
-    let pair = Pair { one: line.others.first()?.id, other: line.head.id, heads: true };
+    let pair = Pair { one: line.others.first()?.seen.id, other: line.head.seen.id, heads: true };
     let open = RwSignal::new(false);
     let see = button()
         .set("aria-expanded", move || if open.get() { "true" } else { "false" })
@@ -106,7 +108,7 @@ fn side_by_side(state: State, line: &ListedRecipe) -> Option<View> {
 fn actions(state: State, line: &ListedRecipe, name: &str, open: RwSignal<Open>) -> View {
     let page = &state.words.library_page;
     let tools = &state.words.tools;
-    let (recipe, head) = (line.recipe, line.head.id);
+    let (recipe, head) = (line.recipe, line.head.seen.id);
     let label = |verb: &str| format!("{verb} {name}");
     let toggle = move |what: Open| open.update(|open| *open = if *open == what { Open::Nothing } else { what });
     let remove = move |_| {
@@ -114,6 +116,7 @@ fn actions(state: State, line: &ListedRecipe, name: &str, open: RwSignal<Open>) 
         // The line is gone; what takes it back is next.
         records::focus_undo(state);
     };
+    let holds = line.released.as_ref().is_some_and(|released| released.id == head);
     let expanded = move || if open.get() == Open::History { "true" } else { "false" };
     el("div")
         .class("actions")
@@ -138,8 +141,13 @@ fn actions(state: State, line: &ListedRecipe, name: &str, open: RwSignal<Open>) 
                 .on_click(move || state.give_out_revision(head))
                 .child(tools.export),
         )
-        .child((!line.head.released).then(|| {
-            button().set("aria-label", label(page.release)).on_click(move || state.release(head)).child(page.release)
+        .child((!holds).then(|| {
+            let words = state.words.versions.release;
+            button().set("aria-label", label(words)).on_click(move || state.release(head)).child(words)
+        }))
+        .child(line.released.as_ref().map(|released| {
+            let (words, id) = (state.words.versions.withdraw, released.id);
+            button().set("aria-label", label(words)).on_click(move || state.withdraw(id)).child(words)
         }))
         .child(
             button()
@@ -187,7 +195,10 @@ fn rename(state: State, head: crate::record::RevisionId, now: String, open: RwSi
                     .set("aria-describedby", says.clone())
                     .set("aria-invalid", move || missing.get().then_some("true"))
                     .property("value", move || text.get())
-                    .on("input", move |event| text.set(event_target_value(&event)))
+                    .on("input", move |event| {
+                        missing.set(false);
+                        text.set(event_target_value(&event));
+                    })
                     .on_key(move |event| match event.key().as_str() {
                         "Enter" => enter(),
                         "Escape" => open.set(Open::Nothing),

@@ -2,25 +2,29 @@
 
 use crate::domain::{Entry, Substance};
 use crate::quantity::format::DecimalMark;
+use crate::record::content::lineage::Listed;
 use crate::record::content::revision::Standing;
-use crate::record::content::summary::{self, SortOrder};
+use crate::record::content::search::{self, SortOrder};
 use crate::record::file::log_csv::library_csv;
-use crate::record::{Library, RecipeId, RevisionId, Store, Summary};
+use crate::record::{Library, RecipeId, Store, Version};
+use crate::ui::part::version::Seen;
 
 /// A recipe in the list.
 #[derive(Debug, Clone, PartialEq)]
 pub struct ListedRecipe {
     /// The recipe.
     pub recipe: RecipeId,
-    /// Its newest head.
+    /// Its latest head.
     pub head: Head,
+    /// The revision that is released for the line.
+    pub released: Option<Seen>,
     /// Its name.
     pub name: String,
     /// Its note.
     pub note: String,
     /// Its tags.
     pub tags: Vec<String>,
-    /// Other heads, that stand beside the newest.
+    /// The other heads.
     pub others: Vec<Head>,
 }
 
@@ -28,15 +32,7 @@ pub struct ListedRecipe {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Head {
     /// The revision.
-    pub id: RevisionId,
-    /// Milliseconds since 1970-01-01 00:00 UTC.
-    pub saved_at: u64,
-    /// The author's initials.
-    pub author: String,
-    /// What the author remarked on this save.
-    pub remark: String,
-    /// Whether it is released for the line.
-    pub released: bool,
+    pub seen: Seen,
     /// What its liquids are.
     pub substances: Vec<Substance>,
     /// Board thickness as typed.
@@ -47,13 +43,10 @@ pub struct Head {
 
 impl Head {
     /// What there is to see of a revision.
-    pub fn of(summary: &Summary) -> Self {
+    pub fn of(version: &Version<'_>) -> Self {
+        let summary = version.summary;
         Self {
-            id: summary.id,
-            saved_at: summary.saved_at,
-            author: summary.author.clone(),
-            remark: summary.remark.clone(),
-            released: summary.released,
+            seen: Seen::from(version),
             substances: summary.substances.clone(),
             thickness: summary.thickness.clone(),
             density: summary.density.clone(),
@@ -64,7 +57,8 @@ impl Head {
 impl ListedRecipe {
     /// What a line is known by: one that went on by a revision is another one.
     pub fn key(&self) -> String {
-        format!("{} {} {}", self.recipe, self.head.id, self.others.len())
+        let released = self.released.as_ref().map(|released| (released.id, &released.released));
+        format!("{} {} {} {released:?}", self.recipe, self.head.seen.id, self.others.len())
     }
 }
 
@@ -87,16 +81,17 @@ pub fn find(library: &Library<impl Store>, query: &str, order: SortOrder, most: 
     let before = recipes.len();
     recipes.retain(|listed| listed.standing() == Standing::Kept);
     let all = recipes.len();
-    let matching = summary::find(&recipes, query, order);
-    let line = |listed: &summary::Listed<'_>| {
-        let head = listed.head;
+    let matching = search::find(&recipes, query, order);
+    let line = |listed: &Listed<'_>| {
+        let head = listed.head.summary;
         ListedRecipe {
             recipe: listed.recipe,
-            head: Head::of(head),
+            head: Head::of(&listed.head),
+            released: listed.released.as_ref().map(Seen::from),
             name: head.name.clone(),
             note: head.note.clone(),
             tags: head.tags.clone(),
-            others: listed.others.iter().map(|other| Head::of(other)).collect(),
+            others: listed.others.iter().map(Head::of).collect(),
         }
     };
     Found {
@@ -111,13 +106,17 @@ pub fn find(library: &Library<impl Store>, query: &str, order: SortOrder, most: 
 pub fn csv(library: &Library<impl Store>, query: &str, order: SortOrder, mark: DecimalMark) -> String {
     let mut recipes = library.recipes();
     recipes.retain(|listed| listed.standing() == Standing::Kept);
-    library_csv(&summary::find(&recipes, query, order), mark)
+    library_csv(&search::find(&recipes, query, order), mark)
 }
 
 /// The last `most` recipes that were removed: each with its name and when it was.
 pub fn removed(library: &Library<impl Store>, most: usize) -> Vec<(RecipeId, String, u64)> {
     let mut recipes = library.recipes();
     recipes.retain(|listed| listed.standing() == Standing::Removed);
-    let found = summary::find(&recipes, "", SortOrder::Newest);
-    found.iter().take(most).map(|listed| (listed.recipe, listed.head.name.clone(), listed.head.saved_at)).collect()
+    let found = search::find(&recipes, "", SortOrder::Newest);
+    let removed = |listed: &Listed<'_>| {
+        let head = listed.head.summary;
+        (listed.recipe, head.name.clone(), head.saved_at)
+    };
+    found.iter().take(most).map(removed).collect()
 }

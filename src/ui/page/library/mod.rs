@@ -1,16 +1,16 @@
 //! The library: all recipes that are kept, found as one types.
 
-mod differences;
 mod facts;
 mod files;
 mod history;
+mod kept_lines;
 mod line;
 mod list;
 mod unreadable;
 
 use crate::browser::element::{Part, View, button, each, el};
 use crate::browser::graph::*;
-use crate::record::content::summary::SortOrder;
+use crate::record::content::search::SortOrder;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::signal::{Memo, RwSignal, Signal, memo};
 use crate::ui::state::{State, state};
@@ -66,6 +66,7 @@ pub fn library() -> View {
         .child(take_away(state, found, query))
         .child(removed(state, found))
         .child(files::files())
+        .child(kept_lines::kept_lines())
         .child(unreadable::unreadable())
         .view()
 }

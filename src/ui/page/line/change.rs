@@ -74,7 +74,7 @@ fn recipes(state: State) -> Vec<Choice> {
         vec![(String::new(), page.choose.to_owned()), (OPEN.to_owned(), format!("{open} ({})", page.as_open))];
     state.library.with(|library| {
         let kept = library.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
-        all.extend(kept.map(|listed| (listed.head.id.to_string(), listed.head.name.clone())));
+        all.extend(kept.map(|listed| (listed.head.summary.id.to_string(), listed.head.summary.name.clone())));
     });
     all
 }

@@ -149,9 +149,11 @@ fn result(state: State, using: Memo<Vec<Using>>) -> View {
         let unsolved = delivered.after.is_none();
         let after = delivered.after.as_ref().map(|after| findings(state, &after.findings));
         let changed = delivered.draft != *draft;
+        let heads_selected = recipes::selected(state, using);
+        let enters = changed || (delivered.says_something() && !heads_selected.is_empty());
         let accept = {
             let delivered = delivered.clone();
-            move || state.accept_delivery(&delivered, &recipes::selected(state, using))
+            move || state.accept_delivery(&delivered, &heads_selected)
         };
         many([
             said,
@@ -167,7 +169,7 @@ fn result(state: State, using: Memo<Vec<Using>>) -> View {
             (!delivered.figures.is_empty())
                 .then(|| table(page.figures_move, &[page.figure, page.before, page.after], figures.collect()))
                 .view(),
-            ((changed || !recipes::selected(state, using).is_empty()) && !unsolved && !old)
+            (enters && !unsolved && !old)
                 .then(|| el("p").child(button().class("primary").on_click(accept).child(page.accept)))
                 .view(),
         ])

@@ -25,9 +25,10 @@ use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::domain::{Caution, Grade};
-use crate::record::{LineRecord, RevisionId};
+use crate::record::LineRecord;
 use crate::ui::part::caution;
 use crate::ui::part::finding::mark;
+use crate::ui::part::version;
 use crate::ui::state::line::LineSection;
 use crate::ui::state::{State, state};
 use std::time::Duration;
@@ -147,21 +148,17 @@ fn stale(state: State) -> Option<View> {
 
 /// A recipe that was released for the line is open, and what is open is not what was released.
 fn not_released(state: State) -> Option<View> {
-    let from = state.from.get()?;
-    let saved = state.saved().get();
-    let (any, this) = state.library.with(|library| {
-        let recipe = library.revision(from)?.recipe();
-        let history = library.history(recipe);
-        let released = |id: Option<RevisionId>| history.iter().any(|at| at.released && id.is_none_or(|id| at.id == id));
-        Some((released(None), released(Some(from))))
-    })?;
-    (any && !(this && saved)).then(|| {
+    let released = state.released_of_page().get()?;
+    let is_open = state.from.get() == Some(released.id) && state.saved().get();
+    (!is_open).then(|| {
         el("p")
             .class("finding unusual")
             .child(mark(Grade::Unusual))
             .text(" ")
             .child(el("strong").child(state.words.line_page.not_released))
             .text(" ")
+            .child(version::released(state, &released))
+            .text(". ")
             .child(state.words.line_page.not_released_hint)
             .view()
     })

@@ -10,10 +10,10 @@ use crate::domain::Grade;
 use crate::domain::line::period::{PeriodPart, Uncertain};
 use crate::domain::line::{LineField, PeriodBalance, PeriodField, PeriodLiquidField, PeriodLiquidId, read_period};
 use crate::quantity::{Amount, Kind};
-use crate::ui::part::amount::with_unit;
 use crate::ui::part::finding::{mark, told};
 use crate::ui::part::fold::fold;
 use crate::ui::state::State;
+use crate::ui::text::shown;
 
 /// The section.
 pub fn period(state: State) -> View {
@@ -41,7 +41,7 @@ pub fn period(state: State) -> View {
             .child(el("p").child(page.period_since).text(" ").child(since))
             .child(numbers(state, fields(PeriodPart::Furnish)))
             .child(el("div").class("readings").child(each(keys, |id| id.0.to_string(), move |id| liquid(state, id))))
-            .child(fold(page.tolerances, move || numbers(state, fields(PeriodPart::Uncertainty))))
+            .child(fold(page.uncertainties, move || numbers(state, fields(PeriodPart::Uncertainty))))
             .child(el("div").class("results").set("aria-live", "polite").child(move || result(state)))
             .view(),
     ])
@@ -72,18 +72,20 @@ fn result(state: State) -> View {
 
 fn masses(state: State, balance: &PeriodBalance) -> View {
     let page = &state.words.line_page;
-    let amount = |base: f64| with_unit(state, Amount::from_base(Kind::BatchMass, base), None);
+    let amount =
+        |base: f64| with_context(state, |context| shown(Amount::from_base(Kind::BatchMass, base), &context.plain));
     let row = |name: String, key: String, found: Uncertain| {
         let status = if found.is_beyond_chance() {
-            many([mark(Grade::Unusual), el("strong").child(page.beyond_chance).view()])
+            many([mark(Grade::Unusual), " ".view(), el("strong").child(page.beyond_chance).view()])
         } else {
             page.within_chance.view()
         };
+        let (value, half) = found.rounded();
         table_row(
             name.view(),
             [
-                el("span").set("data-figure", format!("period.{key}")).child(amount(found.value)).view(),
-                amount(found.half_interval()).view(),
+                el("span").set("data-figure", format!("period.{key}")).child(amount(value)).view(),
+                amount(half).view(),
                 status,
             ],
         )

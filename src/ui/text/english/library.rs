@@ -30,7 +30,6 @@ fn gigabytes(bytes: u64) -> String {
 }
 
 pub(super) const LIBRARY: LibraryPage = LibraryPage {
-    compare_with_newest: "What changed since",
     side_by_side: "See them side by side",
     differences: "What was typed differently",
     no_difference: "Nothing that was typed differs.",
@@ -42,9 +41,6 @@ pub(super) const LIBRARY: LibraryPage = LibraryPage {
     take_older: "Take the older",
     make_one: "Make them one",
     made_one: |name| format!("«{name}» is one again. Both revisions stay in its history."),
-    release: "Release for the line",
-    released_mark: "released",
-    released: |name| format!("«{name}» is released for the line, as it stands in the library."),
     save_library: "Save everything to a file",
     library_name: "haulm-library",
     library_given: |count, file| format!("{} saved to the file {file}.", records(count)),
@@ -106,6 +102,10 @@ pub(super) const LIBRARY: LibraryPage = LibraryPage {
     room_given: |bytes| format!("The browser gives Haulm up to about {}.", gigabytes(bytes)),
     room_usual: "The browser's store mostly ends at 5\u{a0}MB.",
     unsaved_work: |at, name| format!("Unsaved work, {at}{}{name}", if name.is_empty() { "" } else { ": " }),
+    lines: "Lines",
+    lines_hint: "Unsaved line data that an import replaced. Opening one also opens its recipe.",
+    line_opened: |name| format!("“{name}” is open. Unsaved work is in the library."),
+    line_deleted: |name| format!("“{name}” deleted."),
     draft_only_in_database: |why| {
         Message {
         what: match why {
@@ -136,7 +136,6 @@ pub(super) const LIBRARY: LibraryPage = LibraryPage {
             records(count)
         )
     },
-    brought_back: |count| format!("{} brought back that the browser had lost.", records(count)),
     save_list: "Save this list as a table (CSV)",
     shared_hint: "On a shared drive: choose a file once, and this library and the file stay the same. What others saved comes in, what \
                   you save goes out.",

@@ -17,13 +17,13 @@ mod page;
 mod record;
 mod system;
 mod systems;
+mod versions;
 
 use super::Words;
 
 /// English, spelled the British way, units as their symbols.
 pub static ENGLISH: Words = Words {
     code: "en",
-    language: "English",
     field: field::field,
     field_name: field::field_name,
     figure: figure::figure,
@@ -44,8 +44,6 @@ pub static ENGLISH: Words = Words {
     water_way: name::water_way,
     dose_way: name::dose_way,
     binder_system: system::binder_system,
-    kind: name::kind,
-    dimension: name::dimension,
     system: name::system,
     solute: name::solute,
     mix_field: mix::field,
@@ -53,8 +51,6 @@ pub static ENGLISH: Words = Words {
     share_way: mix::share_way,
     make_up: make_up::make_up,
     glue: make_up::glue,
-    node: balance::node,
-    stream: balance::stream,
     constant: balance::constant,
     ground: balance::ground,
     refusal: record::refusal,
@@ -68,6 +64,7 @@ pub static ENGLISH: Words = Words {
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
     library_page: library::LIBRARY,
+    versions: versions::VERSIONS,
     rescue: library::RESCUE,
     systems_page: systems::SYSTEMS,
     mix_page: mix::MIX,

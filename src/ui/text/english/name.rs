@@ -5,8 +5,8 @@ use crate::domain::chemistry::solute::Solute;
 use crate::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
 use crate::domain::recipe::limit::Source;
 use crate::domain::{BoardKind, DoseWay, Draft, Faces, Furnish, Grade, Role, Station, Substance};
+use crate::quantity::Dimension;
 use crate::quantity::kind::UnitSystem;
-use crate::quantity::{Dimension, Kind};
 use std::borrow::Cow;
 
 pub(super) fn liquid(liquid: &LiquidDraft) -> Cow<'_, str> {
@@ -143,60 +143,19 @@ pub(super) fn dose_way(way: DoseWay, draft: &Draft) -> Cow<'static, str> {
     }
 }
 
-pub(super) fn kind(kind: Kind) -> &'static str {
-    match kind {
-        Kind::FibreFlow => "Fibre and furnish flow",
-        Kind::LiquidFlow => "Liquid flow by mass",
-        Kind::PumpFlow => "Liquid flow by volume",
-        Kind::LossFlow => "Losses and vapour",
-        Kind::BoardDensity => "Board density",
-        Kind::LiquidDensity => "Density of liquids",
-        Kind::BulkDensity => "Bulk density of the mat",
-        Kind::UsePerVolume => "Use per volume of board",
-        Kind::UsePerArea => "Use per area of board",
-        Kind::MatWeight => "Mat and board weight per area",
-        Kind::RunningWeight => "Mat weight per running length",
-        Kind::Thickness => "Thickness",
-        Kind::Extent => "Widths and lengths of machines",
-        Kind::AreaFlow => "Board area per time",
-        Kind::BoardFlow => "Board volume per time",
-        Kind::LineSpeed => "Line speed",
-        Kind::PressTime => "Pressing time",
-        Kind::PressFactor => "Press factor",
-        Kind::ShiftTime => "Hours of a shift",
-        Kind::Temperature => "Temperature",
-        Kind::SpecificHeat => "Heat per mass of water",
-        Kind::HeatFlow => "Heat flow",
-        Kind::Share => "Shares",
-        Kind::Solids => "Solids of liquids",
-        Kind::Dose => "Doses",
-        Kind::Moisture => "Moisture",
-        Kind::Price => "Prices",
-        Kind::Cost => "Cost of board",
-        Kind::YearCost => "Cost per year",
-        Kind::BatchMass => "Batch masses",
-        Kind::BatchVolume => "Batch volumes",
-        Kind::BenchMass => "Masses at the bench",
-        Kind::BenchVolume => "Volumes at the bench",
-        Kind::BenchFlow => "Spray flow at the bench by volume",
-        Kind::BenchMassFlow => "Spray flow at the bench by mass",
-        Kind::BenchExtent => "Lengths of mats, boards and test pieces",
-        Kind::BenchArea => "Areas of mats and boards",
-        Kind::Force => "Loads",
-        Kind::Slope => "Load per deflection",
-        Kind::Strength => "Strength and modulus of elasticity",
-        Kind::Count => "Numbers of things",
-        Kind::Ratio => "Ratios",
-        Kind::SettingPercent => "Pump settings in percent",
-        Kind::SettingFrequency => "Pump settings by frequency",
-        Kind::SettingRotation => "Pump settings by shaft speed",
-        Kind::FlowPerFrequency => "Pump flow per frequency",
-        Kind::FlowPerRotation => "Pump flow per shaft speed",
-        Kind::RunTime => "Short times at the line",
-        Kind::SampleArea => "Area of mat samples",
-        Kind::DoseRate => "Liquid by mass per moist fibre",
-        Kind::VolumeDoseRate => "Liquid by volume per moist fibre",
-        Kind::Expansion => "Thermal expansion of liquids",
+pub(super) fn system(system: UnitSystem) -> &'static str {
+    match system {
+        UnitSystem::Metric => "Metric",
+        UnitSystem::Us => "US customary",
+    }
+}
+
+pub(super) fn solute(solute: Solute) -> &'static str {
+    match solute {
+        Solute::AmmoniumSulfate => "Ammonium sulfate",
+        Solute::AmmoniumChloride => "Ammonium chloride",
+        Solute::AmmoniumNitrate => "Ammonium nitrate",
+        Solute::Urea => "Urea",
     }
 }
 
@@ -233,21 +192,5 @@ pub(super) fn dimension(dimension: Dimension) -> &'static str {
         Dimension::Cost => "money per volume of board",
         Dimension::YearCost => "money per year",
         Dimension::Number => "a bare number",
-    }
-}
-
-pub(super) fn system(system: UnitSystem) -> &'static str {
-    match system {
-        UnitSystem::Metric => "Metric",
-        UnitSystem::Us => "US customary",
-    }
-}
-
-pub(super) fn solute(solute: Solute) -> &'static str {
-    match solute {
-        Solute::AmmoniumSulfate => "Ammonium sulfate",
-        Solute::AmmoniumChloride => "Ammonium chloride",
-        Solute::AmmoniumNitrate => "Ammonium nitrate",
-        Solute::Urea => "Urea",
     }
 }

@@ -45,6 +45,9 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
             format!("A text of {length} characters stands under «{key}»; at most {limit} are read."),
             "Shorten it in a text editor, and try once more.".to_owned(),
         ),
+        Refusal::Empty => {
+            (format!("{subject} is empty."), "Select a copy that was written to its end, if there is one.".to_owned())
+        }
         Refusal::NotJson { at: place, cut_short: true } => (
             format!("{subject} breaks off at {}.", at(*place)),
             "Its end is missing. Take a whole copy, if there is one.".to_owned(),
@@ -68,6 +71,10 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
         Refusal::NoVersion => {
             (format!("{subject} has no format version."), "Select a copy that was not changed.".to_owned())
         }
+        Refusal::DuplicateKey { key } => (
+            format!("{subject} has the key “{key}” twice."),
+            "Delete the wrong one of the two in a text editor, or select a copy that was not changed.".to_owned(),
+        ),
         Refusal::Damaged { at: place, before, .. } => (
             format!("{subject} is damaged at {}, after “{before}”.", at(*place)),
             "A key is missing there, or is there twice, or has a value that Haulm does not know. Select a copy that \

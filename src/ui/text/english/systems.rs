@@ -15,7 +15,6 @@ pub(super) const SYSTEMS: SystemsPage = SystemsPage {
     add_liquids: "Add to the recipe",
     certificate_wins: "Typical values only, to start from. The supplier's certificate goes before them.",
     liquid: "Liquid",
-    role: "For",
     dose: "Dose",
     solids: "Solids, by mass",
     spray_solids: "thinned with water to",

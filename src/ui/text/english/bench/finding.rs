@@ -4,7 +4,6 @@ use super::name::{line, lower_first, place as place_called};
 use super::series::series as told_of_series;
 use crate::domain::trial::boards::property::Tail;
 use crate::domain::trial::boards::target::requirement_limit;
-use crate::domain::trial::weigh_sheet::limit;
 use crate::domain::trial::weigh_sheet::slip::Slip;
 use crate::domain::trial::weigh_sheet::weighing;
 use crate::domain::trial::{LineId, TrialFinding, TrialPlace, TrialProblem};
@@ -30,9 +29,7 @@ fn entry(finding: &TrialFinding, what: RecipeWhat, context: &BenchContext<'_>) -
     let name = place_called(finding.place, context);
     let recipe = context.plain.draft;
     let (typed, kind, limit) = match finding.place {
-        TrialPlace::Field(field) => {
-            (Some(context.sheet.entry(field)), field.kind(), limit::limit(field, context.sheet))
-        }
+        TrialPlace::Field(field) => (Some(context.sheet.entry(field)), field.kind(), context.sheet.limit(field)),
         TrialPlace::Line(id) => (context.batch.and_then(|batch| batch.entry(id)), Kind::BenchMass, weighing::LIMIT),
         TrialPlace::Recovery(field) => (context.recovered.map(|own| own.entry(field)), field.kind(), field.limit()),
         TrialPlace::Series(field) => {

@@ -4,16 +4,18 @@ use super::field::{board_field, field, recovery_field, series_field};
 use super::figure::property;
 use crate::domain::trial::boards::board::BoardId;
 use crate::domain::trial::boards::field::BoardField;
+use crate::domain::trial::boards::requirement_set::RequirementSet;
 use crate::domain::trial::series::design::Design;
 use crate::domain::trial::series::draft::{BlockWay, DesignWay};
 use crate::domain::trial::series::effects::{ModelWay, Term};
-use crate::domain::trial::series::factor::{Factor, Level};
+use crate::domain::trial::series::factor::{Factor, Level, OwnFactor};
 use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
 use crate::domain::trial::series::material::Material;
 use crate::domain::trial::series::word::letter;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
 use crate::domain::trial::{LineId, SeriesDraft, TrialPlace};
 use crate::domain::{Draft, LiquidId};
+use crate::quantity::format::full;
 use crate::ui::text::english::{field as recipe_field, name};
 pub(super) use crate::ui::text::lower_first;
 use crate::ui::text::{BenchContext, Context, shown};
@@ -31,13 +33,17 @@ pub(super) fn line(line: LineId, draft: &Draft) -> String {
     }
 }
 
-pub(super) fn factor(of: Of, draft: &Draft) -> String {
+pub(super) fn factor(of: Of, own: &OwnFactor, draft: &Draft) -> String {
     match of {
         Of::Dose(id) => format!("Dose of {}", liquid(id, draft)),
         Of::BoardDensity => "Board density".to_owned(),
         Of::MatMoisture => "Mat moisture".to_owned(),
         Of::PressFactor => "Press factor".to_owned(),
         Of::System => "Binder system".to_owned(),
+        Of::Own(_) => match own.name.trim() {
+            "" => "Other factor".to_owned(),
+            name => name.to_owned(),
+        },
     }
 }
 
@@ -45,12 +51,14 @@ pub(super) fn level(level: &Level, context: &Context<'_>) -> String {
     match level {
         Level::Value(amount) => shown(*amount, context),
         Level::System(name) if name.is_empty() => "a system without a name".to_owned(),
-        Level::System(name) => name.clone(),
+        Level::System(name) | Level::Text(name) => name.clone(),
+        Level::Number { value, unit } => format!("{}\u{a0}{unit}", full(*value, context.units.mark)),
     }
 }
 
 pub(super) fn term(term: Term, factors: &[Factor], draft: &Draft) -> String {
-    let called = |at: usize| factors.get(at).map_or_else(|| letter(at).to_string(), |own| factor(own.of, draft));
+    let called =
+        |at: usize| factors.get(at).map_or_else(|| letter(at).to_string(), |own| factor(own.of, &own.own, draft));
     match term {
         Term::Blocks => "Blocks".to_owned(),
         Term::Main(factor) => called(factor),
@@ -80,7 +88,7 @@ fn factor_called(id: FactorId, context: &BenchContext<'_>) -> String {
     let own = context.series.factors.iter().enumerate().find(|(_, factor)| factor.id == id);
     own.map_or_else(
         || "A factor".to_owned(),
-        |(at, own)| format!("Factor {}, {}", letter(at), lower_first(&factor(own.of, context.plain.draft))),
+        |(at, own)| format!("Factor {}, {}", letter(at), lower_first(&factor(own.of, &own.own, context.plain.draft))),
     )
 }
 
@@ -192,6 +200,16 @@ pub(super) fn model_way(way: ModelWay) -> &'static str {
         ModelWay::Pairs => "Main effects and pairs",
         ModelWay::Mains => "Main effects only",
     }
+}
+
+pub(super) fn requirement_set(set: RequirementSet) -> String {
+    let board = match set {
+        RequirementSet::ParticleboardInterior => ", P2, over 13 to 20 mm",
+        RequirementSet::FibreboardDry => ", MDF, over 12 to 19 mm",
+        RequirementSet::ParticleboardAnsi => ", particleboard",
+        RequirementSet::FibreboardAnsi => ", MDF",
+    };
+    format!("{}{board}", set.standard())
 }
 
 pub(super) fn board_count(count: usize) -> String {

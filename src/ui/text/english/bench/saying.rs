@@ -92,9 +92,9 @@ fn interaction(result: &TermResult, effects: &Effects, series: &Series, context:
     let way = if estimate.value < 0.0 { "lower" } else { "higher" };
     Some(format!(
         "Significant interaction: the effect of {} on {} is {change} {way} at {} {} than at {}.",
-        lower_first(&factor(other.of, context.draft)),
+        lower_first(&factor(other.of, &other.own, context.draft)),
         lower_first(property(effects.property).label),
-        lower_first(&factor(one.of, context.draft)),
+        lower_first(&factor(one.of, &one.own, context.draft)),
         level(high, context),
         level(low, context),
     ))
@@ -108,18 +108,23 @@ pub(super) fn verdict(judged: &Judged, context: &Context<'_>) -> String {
         Some(Tail::Lower) | None => ("at least", "lower 95 % quantile"),
     };
     let label = property(judged.property).label;
+    let source = if judged.unverified { " (unverified)" } else { "" };
     match (judged.met, judged.value) {
         (Some(true), Some(value)) => {
-            format!("{label}: met, {quantile} {} where {bound} {} is required.", amount(value), amount(judged.required))
-        }
-        (Some(false), Some(value)) => {
             format!(
-                "{label}: not met, {quantile} {} where {bound} {} is required.",
+                "{label}: met, {quantile} {} where {bound} {}{source} is required.",
                 amount(value),
                 amount(judged.required)
             )
         }
-        _ => format!("{label}: too few boards to tell whether {bound} {} is met.", amount(judged.required)),
+        (Some(false), Some(value)) => {
+            format!(
+                "{label}: not met, {quantile} {} where {bound} {}{source} is required.",
+                amount(value),
+                amount(judged.required)
+            )
+        }
+        _ => format!("{label}: too few boards to tell whether {bound} {}{source} is met.", amount(judged.required)),
     }
 }
 
@@ -131,7 +136,7 @@ pub(super) fn group(key: &GroupKey, series: Option<&Series>, context: &Context<'
         (GroupKey::Combination(levels), Some(series)) => {
             let one = |(own, at): (&Factor, &u8)| {
                 let level = own.levels.get(usize::from(*at)).map_or_else(String::new, |own| level(own, context));
-                format!("{} {level}", factor(own.of, context.draft))
+                format!("{} {level}", factor(own.of, &own.own, context.draft))
             };
             series.factors.iter().zip(levels).map(one).collect::<Vec<_>>().join(", ")
         }
@@ -143,11 +148,15 @@ pub(super) fn group(key: &GroupKey, series: Option<&Series>, context: &Context<'
 pub(super) fn at_density(own: &AtDensity, context: &Context<'_>) -> String {
     let amount = |base: f64| shown(Amount::from_base(own.property.kind(), base), context);
     let outside = if own.outside { " The target density is outside the densities tested." } else { "" };
+    let pieces = if own.pieces == 1 { "1 piece".to_owned() } else { format!("{} pieces", own.pieces) };
+    let shared = match own.groups {
+        ..=1 => String::new(),
+        groups => format!(", one slope for {groups} groups of boards"),
+    };
     format!(
-        "{} at target density: {} ± {} (95 % confidence interval, {} pieces).{outside}",
+        "{} at target density: {} ± {} (95 % confidence interval, {pieces}{shared}).{outside}",
         property(own.property).label,
         amount(own.value),
         amount(own.half_width),
-        own.pieces
     )
 }

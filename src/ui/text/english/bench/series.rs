@@ -1,19 +1,25 @@
 //! Findings of a series and of what it tells.
 
-use crate::domain::trial::{TrialFinding, TrialProblem};
+use crate::domain::trial::{TrialFinding, TrialPlace, TrialProblem};
 use crate::ui::text::BenchContext;
 
 fn said(what: impl Into<String>, fix: impl Into<String>) -> (String, String) {
     (what.into(), fix.into())
 }
 
-pub(super) fn series(finding: &TrialFinding, _: &BenchContext<'_>) -> (String, String) {
+pub(super) fn series(finding: &TrialFinding, context: &BenchContext<'_>) -> (String, String) {
     match finding.what {
         TrialProblem::NoFactors => said("nothing is varied yet.", "Add factor with two levels at least."),
         TrialProblem::SameFactor => said("there twice.", "Remove one, and give its levels to the other."),
         TrialProblem::LevelsAlike => said(
             "two to six levels are needed, and no two alike.",
             "Type levels far enough apart to show in the boards.",
+        ),
+        TrialProblem::FactorUnnamed => said("the factor has no name.", "Enter one, such as “Press temperature”."),
+        TrialProblem::LevelBlank => said("nothing entered.", "Enter the level, or remove it."),
+        TrialProblem::LevelNotANumber => said(
+            format!("“{}” is not a number.", typed(finding, context)),
+            "Enter a number in the unit of the factor. Clear the unit for levels in words.",
         ),
         TrialProblem::FactorMissing => said(
             "the liquid that it doses is not in the recipe.",
@@ -98,6 +104,12 @@ pub(super) fn series(finding: &TrialFinding, _: &BenchContext<'_>) -> (String, S
         // The others belong to the sheet and the boards, which are told of before.
         _ => said("there is something to look at.", "Check the entries."),
     }
+}
+
+/// What was typed at the place of the finding.
+fn typed<'a>(finding: &TrialFinding, context: &BenchContext<'a>) -> &'a str {
+    let TrialPlace::Series(field) = finding.place else { return "" };
+    context.series.entry(field).map_or("", |entry| entry.text.trim())
 }
 
 /// What a new run order moves.

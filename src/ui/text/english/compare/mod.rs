@@ -13,7 +13,6 @@ use crate::ui::text::compare::{CompareWords, SheetWords};
 pub(super) const COMPARE: CompareWords = CompareWords {
     output: name::output,
     obstacle: name::obstacle,
-    belongs: name::belongs,
     difference: side::difference,
     page: page::PAGE,
     economy: economy::ECONOMY,
@@ -52,7 +51,6 @@ pub(super) const COMPARE: CompareWords = CompareWords {
     no_range: answer::no_range,
     limited: answer::limited,
     form: name::form,
-    instrument: name::instrument,
     uncertain: uncertainty::uncertain,
     no_study: uncertainty::no_study,
     agreement: uncertainty::agreement,

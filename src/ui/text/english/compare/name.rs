@@ -4,7 +4,6 @@ use crate::domain::balance::figure::Figure;
 use crate::domain::balance::machine::Machine;
 use crate::domain::compare::Output;
 use crate::domain::compare::feasibility::Obstacle;
-use crate::domain::compare::side::Belongs;
 use crate::domain::compare::uncertainty::input_uncertainty::Form;
 use crate::domain::compare::uncertainty::instrument::Instrument;
 use crate::ui::text::english::figure;
@@ -53,15 +52,6 @@ pub(super) fn obstacle(obstacle: Obstacle) -> &'static str {
         Obstacle::PressFactor => "press factor outside the typical range",
         Obstacle::MatMoisture => "mat moisture outside the typical range",
         Obstacle::Input => "an input outside its typical range",
-    }
-}
-
-pub(super) fn belongs(belongs: Belongs) -> &'static str {
-    match belongs {
-        Belongs::Fibre => "Fibre",
-        Belongs::Board => "Board",
-        Belongs::Line => "Line",
-        Belongs::System => "System",
     }
 }
 

@@ -1,6 +1,6 @@
 //! The page where systems are compared.
 
-use crate::ui::text::ComparePage;
+use crate::ui::text::{ComparePage, lower_first};
 
 pub(super) const PAGE: ComparePage = ComparePage {
     side_hint: "Two to six systems on the same fibre, board and line. Select a figure to see its working; the \
@@ -8,7 +8,7 @@ pub(super) const PAGE: ComparePage = ComparePage {
     open_recipe: "Open recipe",
     library: "Library",
     own: "Own system",
-    revision: |name, number| format!("{name}, revision {number}"),
+    revision: |name, revision| format!("{name}, {}", lower_first(revision)),
     open_changed: "Another recipe is open now. The comparison keeps the saved revision that it was made with.",
     add_system: "Add a system",
     no_more: "Six systems is the maximum. Remove one to add another.",

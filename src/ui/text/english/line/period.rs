@@ -5,7 +5,7 @@ use super::name::period_liquid;
 use crate::domain::line::period::PeriodDrift;
 use crate::domain::line::{PeriodBalance, PeriodQuantity};
 use crate::quantity::{Amount, Kind};
-use crate::ui::text::{LineContext, Message, lower_first, shown, trimmed_to};
+use crate::ui::text::{LineContext, Message, lower_first, trimmed_to};
 
 fn quantity(quantity: PeriodQuantity, context: &LineContext<'_>) -> String {
     let of = |what: &str, id| format!("{what} of {}", period_liquid(id, context.book));
@@ -28,7 +28,11 @@ fn one(drift: &PeriodDrift, context: &LineContext<'_>) -> String {
     let error = drift.read - drift.estimate;
     let side = if error > 0.0 { "high" } else { "low" };
     let mark = context.plain.units.mark;
-    let mass = || shown(Amount::from_base(Kind::BatchMass, error.abs()), &context.plain);
+    let mass = || {
+        let unit = context.plain.units.unit(Kind::BatchMass);
+        let amount = Amount::from_base(Kind::BatchMass, error.abs());
+        format!("{}\u{a0}{}", trimmed_to(amount.get(unit), 3, mark), unit.symbol())
+    };
     let size = match drift.quantity {
         PeriodQuantity::Start(_) | PeriodQuantity::End(_) | PeriodQuantity::Delivered(_) => {
             return format!("the {name} is {} {side}", mass());

@@ -1,0 +1,29 @@
+//! A section that is folded away until somebody opens it.
+
+use leptos::prelude::*;
+
+/// A fold with a heading. What is in it is made when it is first opened, and stays.
+#[component]
+pub fn Fold(
+    /// The heading.
+    #[prop(into)]
+    title: String,
+    /// What is in it, in a few words, beside the heading.
+    #[prop(optional, into)]
+    note: Signal<String>,
+    /// Its id on the page.
+    id: &'static str,
+    /// What is in it.
+    children: ChildrenFn,
+) -> impl IntoView {
+    let opened = RwSignal::new(false);
+    view! {
+        <details class="fold-section" id=id on:toggle=move |_| opened.set(true)>
+            <summary>
+                <h2>{title}</h2>
+                <span class="note">{move || note.get()}</span>
+            </summary>
+            <Show when=move || opened.get()>{children()}</Show>
+        </details>
+    }
+}

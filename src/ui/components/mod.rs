@@ -1,0 +1,33 @@
+//! The parts that pages are made of, each with its css of the same name under `style/component/`.
+
+mod announce;
+mod choice;
+mod figure;
+mod fold;
+mod grid;
+mod limit_bar;
+mod mark;
+mod menu;
+mod mounted;
+mod notice;
+mod number_box;
+mod text_box;
+mod unit_choice;
+mod warning_slot;
+mod working;
+
+pub use announce::Announce;
+pub use choice::{Choice, ChoiceOption};
+pub use figure::{FigureValue, Rank};
+pub use fold::Fold;
+pub use grid::Grid;
+pub use limit_bar::LimitBar;
+pub use mark::Mark;
+pub use menu::Menu;
+pub use mounted::Mounted;
+pub use notice::{UNDO, UndoNotice};
+pub use number_box::{BoxMessage, BoxState, NumberBox};
+pub use text_box::{TextArea, TextBox};
+pub use unit_choice::UnitChoice;
+pub use warning_slot::{SlotLine, WarningSlot};
+pub use working::WorkingPanel;

@@ -1,0 +1,115 @@
+//! How a figure was computed: formula, numbers, result with more digits, source.
+
+use crate::browser::page;
+use crate::domain::working::{Given, Origin, Symbol, Working};
+use crate::domain::{self, Draft, Figure};
+use crate::quantity::{Amount, Coherent};
+use crate::t;
+use crate::ui::math::{Style, letters, numbers, symbol};
+use crate::ui::part::amount::with_unit;
+use crate::ui::part::working::{in_full, name_in};
+use crate::ui::state::State;
+use leptos::ev::KeyboardEvent;
+use leptos::prelude::*;
+
+/// The working of the figure that is open, if one is. Esc closes it and goes back to the figure.
+#[component]
+pub fn WorkingPanel(
+    /// The figure whose working is open.
+    open: RwSignal<Option<Figure>>,
+    /// What its id begins with.
+    scope: &'static str,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let close = move || {
+        if let Some(figure) = open.get_untracked() {
+            open.set(None);
+            page::focus_opener(&format!("{scope}working-{}", figure.key()));
+        }
+    };
+    let escape = move |event: KeyboardEvent| {
+        if event.key() == "Escape" {
+            close();
+        }
+    };
+    let name = move |figure: Figure| state.draft.with(|draft| name_in(state, figure, draft));
+    let told = move |figure: Figure| {
+        move || {
+            let working = state.shown.with(|shown| domain::working(figure, shown.case.as_ref()?));
+            working.map(|working| view! { <Told working=working/> })
+        }
+    };
+    move || {
+        open.get().map(|figure| {
+            view! {
+                <section class="working-panel" id=format!("{scope}working-{}", figure.key()) aria-label=name(figure) on:keydown=escape>
+                    <h3>{name(figure)}</h3>
+                    <button type="button" class="bare" on:click=move |_| close()>{t!("common-close")}</button>
+                    {told(figure)}
+                </section>
+            }
+        })
+    }
+}
+
+/// A working in full.
+#[component]
+fn Told(
+    /// The working.
+    working: Working<Figure, Origin>,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let units = state.units.get();
+    let currency = state.currency.get();
+    let style = Style { set: Coherent::from(units.system), mark: units.mark, currency: &currency };
+    let (letters, numbers) = (letters(&working), numbers(&working, style));
+    let givens = working
+        .givens
+        .iter()
+        .map(|Given { symbol, amount, origin }| view! { <PutIn letter=*symbol amount=*amount origin=*origin/> })
+        .collect_view();
+    view! {
+        <dl class="told">
+            <dt>{t!("common-in-full")}</dt>
+            <dd>{in_full(state, working.result)}</dd>
+            <dt>{t!("common-formula")}</dt>
+            <dd class="math" inner_html=letters></dd>
+            <dt>{t!("common-numbers")}</dt>
+            <dd class="math" inner_html=numbers></dd>
+            <dd><ul class="givens">{givens}</ul></dd>
+            <dt>{t!("common-source")}</dt>
+            <dd>{(state.words.ground)(working.ground)}</dd>
+        </dl>
+    }
+}
+
+/// A number put in: its letter, what it is, and the way to where it was entered.
+#[component]
+fn PutIn(
+    /// Its letter.
+    letter: Symbol,
+    /// Its amount.
+    amount: Amount,
+    /// Where it comes from.
+    origin: Origin,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let named = state.draft.with(|draft: &Draft| match origin {
+        Origin::Field(field) => {
+            let go = move |_| page::focus_field(&field.key());
+            let name = (state.words.field_name)(field, draft);
+            view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
+        }
+        Origin::Figure(figure) => name_in(state, figure, draft).into_any(),
+        Origin::Constant(constant) => (state.words.constant)(constant).into_any(),
+    });
+    view! {
+        <li>
+            <span class="math" inner_html=symbol(letter)></span>
+            " = "
+            {with_unit(state, amount, None)}
+            " "
+            {named}
+        </li>
+    }
+}

@@ -1,0 +1,112 @@
+//! What the parts of the page share.
+
+use crate::browser::page;
+use crate::domain::{Figure, Grade, LiquidId, Place};
+use crate::quantity::{Kind, Unit};
+use crate::t;
+use crate::ui::components::SlotLine;
+use crate::ui::state::{Said, State};
+use leptos::prelude::*;
+
+/// What the parts of the page share beside the app's state.
+#[derive(Clone, Copy)]
+pub struct Sheet {
+    /// What is said about the recipe: as it was at the last pause, so that nothing comes and goes between two keys.
+    pub said: RwSignal<Vec<Said>>,
+    /// The liquid whose details are open.
+    pub open_liquid: RwSignal<Option<LiquidId>>,
+}
+
+/// The working that is open in a section.
+#[derive(Clone, Copy)]
+pub struct OpenWorking {
+    /// The figure.
+    pub figure: RwSignal<Option<Figure>>,
+    /// What the id of the working begins with, as the same figure may be shown in several sections.
+    pub scope: &'static str,
+}
+
+impl OpenWorking {
+    /// None yet.
+    pub fn new(scope: &'static str) -> Self {
+        Self { figure: RwSignal::new(None), scope }
+    }
+}
+
+impl Sheet {
+    /// Follows the recipe, but not while a number is being typed.
+    pub fn new(state: State) -> Self {
+        let said = RwSignal::new(Vec::new());
+        Effect::new(move |_| {
+            if state.typing.get() {
+                return;
+            }
+            let now = state.said(|_| true);
+            if said.with_untracked(|before| *before != now) {
+                said.set(now);
+            }
+        });
+        Self { said, open_liquid: RwSignal::new(None) }
+    }
+
+    /// What is said about a place.
+    pub fn said_at(self, place: Place) -> Option<Said> {
+        self.said.with(|said| {
+            said.iter().filter(|said| said.finding.place == place).min_by_key(|said| said.finding.grade).cloned()
+        })
+    }
+
+    /// The lines of the warning slot, the gravest first.
+    pub fn lines(self) -> Vec<SlotLine> {
+        let mut said = self.said.get();
+        said.sort_by_key(|said| said.finding.weight());
+        let line = |said: Said| SlotLine {
+            grade: said.finding.grade,
+            word: word(said.finding.grade),
+            words: format!("{} {}", said.message.what, said.message.fix),
+            show: Some(Callback::new(move |()| self.go(said.finding.place))),
+        };
+        said.into_iter().map(line).collect()
+    }
+
+    /// Goes to where something is entered.
+    fn go(self, place: Place) {
+        match place {
+            Place::Field(field) => page::focus_field(&field.key()),
+            Place::Liquid(id) => {
+                self.open_liquid.set(Some(id));
+                request_animation_frame(move || page::focus(&substance_id(id)));
+            }
+            Place::Station(station) => page::show(&format!("[data-station={}]", station.key())),
+        }
+    }
+}
+
+/// A grade in a word.
+pub fn word(grade: Grade) -> String {
+    match grade {
+        Grade::Stop => t!("common-error"),
+        Grade::Unusual => t!("common-warning"),
+        Grade::Note => t!("common-note"),
+    }
+}
+
+/// The id of the select for what a liquid is made of.
+pub fn substance_id(id: LiquidId) -> String {
+    format!("liquid-substance-{}", id.0)
+}
+
+/// The id of the button that opens a liquid's details.
+pub fn details_button(id: LiquidId) -> String {
+    format!("liquid-more-{}", id.0)
+}
+
+/// The unit of a pump's flow by the minute where it is shown by the hour, and the other way round.
+pub fn other_time(state: State) -> Unit {
+    match state.unit(Kind::PumpFlow) {
+        Unit::LitrePerMinute => Unit::LitrePerHour,
+        Unit::GallonPerMinute => Unit::GallonPerHour,
+        Unit::GallonPerHour => Unit::GallonPerMinute,
+        _ => Unit::LitrePerMinute,
+    }
+}

@@ -1,0 +1,140 @@
+//! How a revision is named: the same on the page, in the library, in the history and on paper.
+
+use crate::browser::clock;
+use crate::record::content::lineage::Released;
+use crate::record::content::revision::Standing;
+use crate::record::{RevisionId, Version};
+use crate::ui::part::save::when;
+use crate::ui::signal::{Memo, memo};
+use crate::ui::state::State;
+
+/// A revision as it is shown.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Seen {
+    /// The revision.
+    pub id: RevisionId,
+    /// Its number within the recipe.
+    pub number: u32,
+    /// Whether another revision of the recipe has the number too.
+    pub twin: bool,
+    /// Milliseconds since 1970-01-01 00:00 UTC.
+    pub saved_at: u64,
+    /// The author's initials.
+    pub author: String,
+    /// Why it was saved, in the author's words.
+    pub remark: String,
+    /// Whether it keeps the recipe or removes it.
+    pub standing: Standing,
+    /// Its last release.
+    pub released: Option<Released>,
+}
+
+impl From<&Version<'_>> for Seen {
+    fn from(version: &Version<'_>) -> Self {
+        let summary = version.summary;
+        Self {
+            id: summary.id,
+            number: version.number,
+            twin: version.twin,
+            saved_at: summary.saved_at,
+            author: summary.author.clone(),
+            remark: summary.remark.clone(),
+            standing: summary.standing,
+            released: version.released.clone(),
+        }
+    }
+}
+
+/// "Revision 3"; where another one has that number, with initials and time.
+#[must_use]
+pub fn label(state: State, seen: &Seen) -> String {
+    let words = &state.words.versions;
+    let label = (words.revision)(seen.number);
+    if seen.twin { (words.twin)(&label, &seen.author, &exact(seen)) } else { label }
+}
+
+/// "Revision 3 · 10:42 · JK · drier straw"; time and initials tell it from another one with that number.
+#[must_use]
+pub fn line(state: State, seen: &Seen) -> String {
+    format!("{} · {}", (state.words.versions.revision)(seen.number), saved(state, seen, &when(seen.saved_at)))
+}
+
+/// "Revision 3" and what the page says of it, as the head of the recipe and of a sheet of paper: a date is never left out.
+#[must_use]
+pub fn headline(state: State, seen: &Seen, is_saved: bool) -> String {
+    let (number, tools) = ((state.words.versions.revision)(seen.number), &state.words.tools);
+    let saved = saved(state, seen, &clock::date_time(seen.saved_at));
+    if is_saved {
+        format!("{number} · {} {saved}", tools.saved_at)
+    } else {
+        format!("{number} · {saved} · {}", tools.changed)
+    }
+}
+
+/// Time, initials, change note and whether the recipe was removed by it: "10:42 · JK · drier straw".
+fn saved(state: State, seen: &Seen, at: &str) -> String {
+    let exact = seen.twin.then(|| exact(seen));
+    let removed = if seen.standing == Standing::Removed { state.words.library_page.removed_mark } else { "" };
+    let parts = [exact.as_deref().unwrap_or(at), seen.author.as_str(), seen.remark.as_str(), removed];
+    parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · ")
+}
+
+/// To the second: two heads may have been saved within a minute.
+fn exact(seen: &Seen) -> String {
+    format!("{} {}", clock::date(seen.saved_at), clock::time_exact(seen.saved_at))
+}
+
+/// "released by JK, 2026-03-09", or by whom that was withdrawn; `None` where it never was released.
+#[must_use]
+pub fn release(state: State, seen: &Seen) -> Option<String> {
+    let words = &state.words.versions;
+    let Released { by, withdrawn } = seen.released.as_ref()?;
+    Some(match withdrawn {
+        Some(by) => (words.withdrawn_by)(&by.author, &clock::date(by.at)),
+        None => (words.released_by)(&by.author, &clock::date(by.at)),
+    })
+}
+
+/// "Revision 3 released by JK, 2026-03-09"
+#[must_use]
+pub fn released(state: State, seen: &Seen) -> Option<String> {
+    Some(format!("{} {}", label(state, seen), release(state, seen)?))
+}
+
+impl State {
+    /// A revision of the library; `None` where it is not there. Follows the library.
+    #[must_use]
+    pub fn seen(&self, id: RevisionId) -> Option<Seen> {
+        self.library.with(|library| library.version(id).as_ref().map(Seen::from))
+    }
+
+    /// The revision that the recipe on the page came from.
+    #[must_use]
+    pub fn seen_on_page(&self) -> Memo<Option<Seen>> {
+        let state = *self;
+        memo(move || state.seen(state.from.get()?))
+    }
+
+    /// The revision of the recipe on the page that is released for the line, whichever is open.
+    #[must_use]
+    pub fn released_of_page(&self) -> Memo<Option<Seen>> {
+        let state = *self;
+        memo(move || {
+            let from = state.from.get()?;
+            state.library.with(|library| {
+                let recipe = library.version(from)?.summary.recipe;
+                library.recipe(recipe)?.released.as_ref().map(Seen::from)
+            })
+        })
+    }
+
+    /// The latest revision that was saved after the one on the page; `None` where the page is not behind.
+    #[must_use]
+    pub fn newer_than_page(&self) -> Memo<Option<Seen>> {
+        let state = *self;
+        memo(move || {
+            let from = state.from.get()?;
+            state.library.with(|library| library.heads_after(from).first().map(Seen::from))
+        })
+    }
+}

@@ -1,0 +1,45 @@
+# What several pages say.
+
+common-save = Save
+common-print = Print
+common-export = Export
+common-undo = Undo
+common-redo = Redo
+common-close = Close
+common-more = More
+common-show = Show
+common-source = Source
+
+# Severity
+common-error = Error
+common-warning = Warning
+common-note = Note
+common-warnings = Warnings
+common-no-warnings = No warnings
+common-all-warnings = All { $count }
+# Read out when there is no result.
+common-announce-error = Error, no new result. { $error }
+
+# Boxes
+common-required = Required
+common-optional = Optional
+common-typical = typical value
+# A value filled in that assumes nothing, such as no sanding.
+common-no-allowance = no allowance
+common-read-as = read as { $amount }
+common-use = Use { $entry }
+# The basis of a moisture beside a number.
+common-dry-basis = % db
+common-wet-basis = % wb
+common-unit-of = Unit of { $name }
+
+# Workings
+common-in-full = More digits
+common-formula = Formula
+common-numbers = With numbers
+
+# Settings
+common-settings = Settings
+common-moisture-shown = Moisture of results
+common-on-dry-basis = Dry basis, water per oven-dry mass
+common-on-wet-basis = Wet basis, water per total mass

@@ -1,0 +1,122 @@
+// A series of eight boards from the plan to the report. In the middle, with four boards made, a new run order is drawn: it moves nothing
+// that was made. One factor is computed, the other has a name and a unit of its own.
+
+import assert from "node:assert/strict";
+import { journey } from "./harness.mjs";
+
+const field = async (page, key, text) => page.type(await page.css(`[data-field="${key}"]`), text);
+const section = async (page, name) => page.press(name, { within: await page.css(".bench .sections") });
+/** The run order: number, standard order, block, replicate, dose, press temperature. */
+const order = (page) =>
+  page.run(() => [...document.querySelectorAll('.series [aria-label="Run order"] tbody tr')].map((row) => [...row.cells].map((cell) => cell.textContent)));
+const pages = (pdf) => (pdf.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length;
+
+/** Enters the readings of a board; hotter boards are heavier here, so that the temperature shows in the density. */
+async function tested(page, at, row) {
+  await (await page.css(`details.board:nth-of-type(${at}) > summary`)).click();
+  const mass = (row[5].startsWith("200") ? 2150 : 2050) + (at % 3);
+  for (const [key, text] of [["mass", `${mass}`], ["length", "450"], ["width", "450"], ["thickness.0", "15"]]) await field(page, `board_${key}.${at}`, text);
+}
+
+journey("eight boards from plan to report, with a redraw in the middle that moves nothing", { width: 1440, height: 900, hash: "#bench", timeout: 400_000 }, async (page) => {
+  await field(page, "bench_mat_length", "450");
+  await field(page, "bench_mat_width", "450");
+  await section(page, "Series");
+  await page.press("Plan series");
+  await field(page, "series_level.1.0", "3");
+  await field(page, "series_level.1.1", "5");
+  await page.press("Add factor");
+  await page.run((select) => {
+    select.value = [...select.options].find((option) => option.textContent === "Other factor").value;
+    select.dispatchEvent(new Event("change"));
+  }, await page.css("#factor-2"));
+  await page.sees("Factor B");
+  await page.sees("the factor has no name");
+  await page.type("Factor name", "Press temperature");
+  await page.type("Unit of the levels", "°C");
+  await field(page, "series_level.2.0", "180");
+  await field(page, "series_level.2.1", "hot");
+  await page.sees("“hot” is not a number");
+  await field(page, "series_level.2.1", "200");
+  await field(page, "series_replicates", "2");
+  await field(page, "series_seed", "1");
+  await page.until(async () => assert.equal((await order(page)).length, 8));
+  const planned = await order(page);
+  assert.deepEqual([...new Set(planned.map((row) => row[5]))].sort(), ["180 °C", "200 °C"].map((text) => text.replace(" ", "\u00a0")));
+
+  // One selection for sheet, weighing and print, in sight as the heading.
+  await section(page, "Weigh sheet");
+  const selected = (words) => page.until(async () => assert.match(await page.run(() => document.getElementById("bench-selection").textContent), words));
+  await selected(/^Base sheet$/);
+  await page.choose("Base sheet or run", "Run 3");
+  await selected(new RegExp(`^Run 3 · A .* ${planned[2][4]} · B Press temperature ${planned[2][5]}$`));
+  await section(page, "Weighing");
+  await selected(/^Run 3 · /);
+  // A column of cells fills the lines from the first one on; no two numbers become one.
+  const lines = await page.run(() => [...document.querySelectorAll('[data-field^="weighed."]')].map((box) => box.dataset.field));
+  await page.run((box) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", "112\n8\n");
+    box.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+  }, await page.css(`[data-field="${lines[0]}"]`));
+  for (const [at, text] of [[0, "112"], [1, "8"]]) {
+    await page.until(async () => assert.equal(await (await page.css(`[data-field="${lines[at]}"]`)).getProperty("value"), text));
+  }
+  await page.press("Clear this batch");
+  assert.ok(pages(await page.pdf()) <= 2, "the selected run is printed alone");
+  await page.screenshot("bench-selection-1440", { full: true });
+  await page.choose("Base sheet or run", "Base sheet");
+
+  await section(page, "Boards made");
+  await page.press("Add board for every run");
+  for (let at = 1; at <= 4; at++) await tested(page, at, planned[at - 1]);
+
+  await section(page, "Series");
+  const asked = () => page.press("Draw new run order");
+  await asked();
+  await page.sees("4 runs are made and keep their numbers and levels.");
+  await page.press("Keep order");
+  await page.until(async () => assert.deepEqual(await order(page), planned));
+  await asked();
+  await page.press("Draw order");
+  await page.seesNot("4 runs are made and keep their numbers and levels.");
+  await page.until(async () => assert.notEqual(await (await page.css('[data-field="series_seed"]')).getProperty("value"), "1"));
+  const drawn = await order(page);
+  assert.deepEqual(drawn.slice(0, 4), planned.slice(0, 4), "what is made stays at its number, with its levels");
+  const combinations = (rows) => rows.map((row) => row.slice(4).join()).sort();
+  assert.deepEqual(combinations(drawn), combinations(planned), "each combination is still made twice");
+
+  await section(page, "Boards made");
+  for (let at = 5; at <= 8; at++) await tested(page, at, drawn[at - 1]);
+  await page.choose("Start from", "EN 622-5, MDF, over 12 to 19 mm");
+  await page.holds("Standard or customer", "EN 622-5, MDF, over 12 to 19 mm");
+  await page.sees("unverified");
+  await page.sees("By combination");
+
+  await section(page, "Effects");
+  await page.choose("Model", "Main effects only");
+  await page.sees("Press temperature, from 180");
+  await page.axe();
+  await page.screenshot("bench-series-effects-1440", { full: true });
+
+  await page.type("Trial name", "Dose and heat");
+  await page.press("Save trial");
+  await page.sees("Saved at");
+  await section(page, "Trials");
+  await page.sees("8 boards");
+  const csv = (await page.download(() => page.press("Export results (CSV)"))).bytes.toString();
+  const [head, ...rows] = csv.trim().split("\r\n");
+  assert.match(head, /"B Press temperature \[°C\]"/);
+  const densities = rows.filter((row) => row.includes('"combination"') && row.includes('"density"'));
+  assert.equal(densities.length, 4, "one row a combination, never pooled");
+  assert.ok(densities.every((row) => row.startsWith('"Dose and heat",') && row.includes('"kg/m³",2,')), densities.join("\n"));
+  assert.ok(pages(await page.pdf()) >= 9, "the report: run order and material, a sheet a run, and the results");
+  await page.reload();
+  await section(page, "Series");
+  await page.until(async () => assert.deepEqual(await order(page), drawn, "and it is all there after a reload"));
+  await page.look({ width: 390, height: 844, touch: true });
+  await page.assertNoSideways();
+  await section(page, "Weigh sheet");
+  await page.assertNoSideways();
+  await page.screenshot("bench-selection-390", { full: true });
+});
