@@ -1,7 +1,7 @@
 //! The settings table: settings over fibre flows and moistures.
 
-use super::context::{off_line, solved};
-use super::parts::{choose, findings, numbers, offered, setting};
+use super::context::solved;
+use super::parts::{choose, findings, numbers, off_line, offered, setting};
 use super::sheet::pump_name;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::print::print;

@@ -1,7 +1,5 @@
 //! The recipe as solved, and the words' context, for the parts of the page.
 
-use super::parts::findings;
-use crate::browser::element::View;
 use crate::domain::Draft;
 use crate::domain::line::{CheckedLine, LineBook, on_line};
 use crate::ui::state::State;
@@ -25,10 +23,4 @@ pub fn solved<T>(
                 .with(|draft| state.line.checked.with(|line| state.line.book(|book| act(draft, case, line, book)))),
         )
     })
-}
-
-/// What keeps the recipe off the line, when [`solved`] has nothing.
-pub fn off_line(state: State) -> View {
-    let why = state.shown.with(|shown| on_line(shown.case.as_ref()).err());
-    findings(state, &why)
 }

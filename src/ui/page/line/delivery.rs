@@ -1,9 +1,9 @@
 //! A new delivery: what its certificate moves, before it is accepted.
 
-use super::context::{off_line, solved};
+use super::context::solved;
 use super::delivery_recipes as recipes;
 use super::delivery_recipes::Using;
-use super::parts::{choose, findings, numbered, numbers, setting, shown, table, table_row};
+use super::parts::{choose, findings, numbered, numbers, off_line, setting, shown, table, table_row};
 use super::sheet::pump_name;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::line::tanks::delivery::Moved;

@@ -1,8 +1,7 @@
 //! Pump settings and settings table on paper, in big figures.
 
 use super::card;
-use super::context::off_line;
-use super::parts::{findings, shown};
+use super::parts::{findings, off_line, shown};
 use super::sheet::{interval_text, now, pump_name, setting_text};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::line::LineFigure as Fig;

@@ -9,7 +9,7 @@ use crate::domain::Entry;
 use crate::domain::line::limit::limit;
 use crate::domain::line::{
     Feeds, LineBook, LineField, LineFigure, LineFinding, LineFindingKind, LineOrigin, LinePlace, LineWorking,
-    PumpField, ReadOn, RowField, Setting, SettingUnit, TankField, Tie,
+    PumpField, ReadOn, RowField, Setting, SettingUnit, TankField, Tie, on_line,
 };
 use crate::quantity::{Amount, Unit};
 use crate::ui::field::choice::{self, Choice};
@@ -281,4 +281,10 @@ pub fn table_row(head: View, cells: impl IntoIterator<Item = View>) -> View {
         .child(el("th").set("scope", "row").child(head))
         .child(cells.into_iter().map(|cell| el("td").child(cell)).collect::<View>())
         .view()
+}
+
+/// What keeps the recipe off the line, when it cannot be set up there.
+pub fn off_line(state: State) -> View {
+    let why = state.shown.with(|shown| on_line(shown.case.as_ref()).err());
+    findings(state, &why)
 }

@@ -1,8 +1,8 @@
 //! The setting sheet: what every pump has to be set to, to be read from two metres.
 
 use super::bar;
-use super::context::{off_line, solved, with_context};
-use super::parts::{figure, findings, setting, shown};
+use super::context::{solved, with_context};
+use super::parts::{figure, findings, off_line, setting, shown};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::line::working::{drift_working, line_working, pump_working};
 use crate::domain::line::{
