@@ -283,7 +283,7 @@ pub fn table_row(head: View, cells: impl IntoIterator<Item = View>) -> View {
         .view()
 }
 
-/// What keeps the recipe off the line, when it cannot be set up there.
+/// What keeps the recipe off the line, when [`solved`](super::context::solved) has nothing.
 pub fn off_line(state: State) -> View {
     let why = state.shown.with(|shown| on_line(shown.case.as_ref()).err());
     findings(state, &why)

@@ -1,6 +1,6 @@
 //! More about a liquid: what it is, how it is sprayed, its price and source, its place in the order.
 
-use super::context::{Sheet, details_button, substance_id, word};
+use super::context::{SheetContext, details_button, substance_id, word};
 use super::enum_choice::EnumChoice;
 use super::field_box::FieldBox;
 use super::figure_of::FigureOf;
@@ -20,7 +20,7 @@ pub fn Details(
     id: LiquidId,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let label = move |part| {
         Signal::derive(move || {
             state.draft.with(|draft| (state.words.field)(Field::Liquid(id, part), draft).label.to_owned())
@@ -139,7 +139,7 @@ fn OrderButtons(
     id: LiquidId,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let place = move |draft: &Draft| draft.liquids.iter().position(|liquid| liquid.id == id);
     let is_first = Memo::new(move |_| state.draft.with(|draft| place(draft) == Some(0)));
     let is_last =
