@@ -35,6 +35,6 @@ pub use recipe::example::example;
 pub use recipe::field::{Field, LiquidField};
 pub use recipe::finding::{Finding, Grade, Place, What};
 pub use recipe::input::Input;
-pub use recipe::liquid::{DoseWay, LiquidId, Role, Substance};
+pub use recipe::liquid::{DoseWay, Faces, LiquidId, Role, Substance};
 pub use recipe::product::{BoardKind, Furnish, Product};
 pub use working::{Working, working};

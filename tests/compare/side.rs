@@ -99,6 +99,7 @@ fn what_differs_is_said_and_can_be_made_the_same() {
     *draft.entry_mut(Field::FibreMoisture).unwrap() = Entry::typed("", Unit::PercentDryBasis);
     *draft.entry_mut(Field::BlenderCapacity).unwrap() = Entry::typed("", Unit::KilogramPerHour);
     draft.feed_way = haulm::domain::recipe::draft::FeedWay::Belt;
+    draft.sprayed_faces = haulm::domain::Faces::Top;
     let second = system("second", draft.clone());
     let side = side_by_side(&[first.clone(), second], 0, Some(6000)).unwrap();
     let said: Vec<_> = side
@@ -106,7 +107,9 @@ fn what_differs_is_said_and_can_be_made_the_same() {
         .iter()
         .map(|difference| match &difference.what {
             Differing::Number(field, values) => (difference.belongs, Some(*field), values[1].map(|value| value.base)),
-            Differing::FeedWay(_) | Differing::WaterWay(_) => (difference.belongs, None, None),
+            Differing::FeedWay(_) | Differing::WaterWay(_) | Differing::SprayedFaces(_) => {
+                (difference.belongs, None, None)
+            }
         })
         .collect();
     assert_eq!(
@@ -115,6 +118,7 @@ fn what_differs_is_said_and_can_be_made_the_same() {
             (Belongs::Fibre, None, None),
             (Belongs::Fibre, Some(Field::FibreMoisture), None),
             (Belongs::Board, Some(Field::BoardDensity), Some(700.0)),
+            (Belongs::Line, None, None),
             (Belongs::Line, Some(Field::BlenderCapacity), None),
             (Belongs::System, Some(Field::MatMoisture), Some(0.09)),
         ]

@@ -11,7 +11,7 @@ use haulm::quantity::format::{DecimalMark, editable};
 use proptest::prelude::*;
 
 proptest! {
-    // Two recipes in five at least have what a property is about: half of them a way out of too wet, three in five a first liquid
+    // Two recipes in five at least have what a property is about: half of them a way out of too wet, and a first liquid
     // dosed on fibre.
     #![proptest_config(ProptestConfig { cases: 2_000, max_global_rejects: 3_000, failure_persistence: None, ..ProptestConfig::default() })]
 
@@ -70,7 +70,7 @@ proptest! {
     /// Every way to enter a dose gives the same board when fed with what another way shows.
     #[test]
     fn every_way_to_enter_a_dose_agrees((draft, case) in solved()) {
-        let first = something(draft.liquids.first().cloned())?;
+        let first = something(draft.liquids.first().filter(|first| !first.dose_way.is_on_faces()).cloned())?;
         let ways = [
             (DoseWay::SolidsOnFibre, LiquidFigure::SolidsOnFibre, Unit::Percent),
             (DoseWay::LiquidOnFibre, LiquidFigure::LiquidOnFibre, Unit::Percent),

@@ -85,6 +85,7 @@ fn input(case: &Value) -> Input {
             bulk_density: None,
             mat_temperature: ThermodynamicTemperature::new::<degree_celsius>(30.0),
             surface_spray: ArealMassDensity::default(),
+            sprayed_faces: haulm::domain::Faces::Both,
             shift: Time::new::<hour>(8.0),
         },
         limits: MachineLimits::default(),

@@ -1,8 +1,9 @@
 //! Typical ranges know the furnish and the board; what a recipe starts with follows what was chosen.
 
-use haulm::domain::chemistry::equilibrium_moisture::equilibrium_moisture;
+use haulm::domain::chemistry::equilibrium_moisture::{at_standard_climate, equilibrium_moisture};
+use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::recipe::check::limit_of;
-use haulm::domain::recipe::limit::{Window, mat_moisture, press_factor};
+use haulm::domain::recipe::limit::{Source, Window, mat_moisture, press_factor};
 use haulm::domain::recipe::typical_density::{choose_substance, follow_solids, typical_density};
 use haulm::domain::{
     BoardKind, Caution, DoseWay, Draft, Entry, Field, Furnish, Grade, LiquidDraft, LiquidField, LiquidId, Role,
@@ -118,6 +119,21 @@ fn the_density_spread_is_that_of_the_standard() {
     assert_eq!(spread, [Some(0.07), Some(0.10), None]);
 }
 
+/// One source, in one place: the library's pMDI names the source of the range that its dose is checked against.
+#[test]
+fn the_typical_isocyanate_dose_has_the_source_of_its_range() {
+    let dose = Field::Liquid(FIRST, LiquidField::Dose);
+    for system in [SystemKey::Pmdi, SystemKey::PmdiEmulsified] {
+        let liquids = system.system().liquids;
+        let draft = Draft { liquids: liquids.clone(), ..Draft::default() };
+        let window = limit_of(&draft, dose).usual.unwrap();
+        let Source::Published(source) = window.source else { panic!("{window:?}") };
+        assert!(liquids[0].source.contains(source), "{} names {source}", liquids[0].source);
+        let typical: f64 = liquids[0].dose.text.parse().unwrap();
+        assert!((window.low..=window.high).contains(&typical));
+    }
+}
+
 /// Source: Wood Handbook, FPL-GTR-190, table 4-2, all 342 cells.
 #[test]
 fn equilibrium_moisture_is_that_of_the_table() {
@@ -138,10 +154,14 @@ fn equilibrium_moisture_is_that_of_the_table() {
         equilibrium_moisture(ThermodynamicTemperature::new::<degree_celsius>(at), Ratio::new::<percent>(humidity))
     };
     assert!(celsius(150.0, 65.0).is_none() && celsius(20.0, 99.0).is_none());
-    // The hint beside the board moisture says what the table gives.
-    let room = celsius(20.0, 65.0).unwrap().dry_basis().get::<percent>();
-    let hint = (ENGLISH.field)(Field::BoardMoisture, &Draft::default()).hint;
-    assert!(hint.contains(&format!("{room:.1} %")), "{room}: {hint}");
+    // What is offered for the board moisture is what the table gives, between its rows of 60 and 70 °F.
+    let room = celsius(20.0, 65.0).unwrap();
+    assert_eq!(at_standard_climate(), Some(room));
+    let between = 12.1 + (68.0 - 60.0) / 10.0 * (12.0 - 12.1);
+    assert!((room.dry_basis().get::<percent>() - between).abs() < 1e-9);
+    let mut draft = Draft::default();
+    draft.enter_standard_climate();
+    assert_eq!(draft.plain.board_moisture, Entry::typed("12", Unit::PercentDryBasis));
 }
 
 #[test]

@@ -135,6 +135,7 @@ fn key(quantity: LineQuantity) -> String {
         LineQuantity::Flow(Fed::Liquid(id)) => format!("liquid.{}.flow", id.0),
         LineQuantity::Flow(Fed::Thinning(id)) => format!("liquid.{}.thinning_water", id.0),
         LineQuantity::Flow(Fed::Water) => "water.flow".to_owned(),
+        LineQuantity::Flow(Fed::FaceWater) => "face_water.flow".to_owned(),
         LineQuantity::Meter(pump) => format!("pump.{}.flow", pump.0),
         LineQuantity::Volume(pump) => format!("pump.{}.volume_flow", pump.0),
         LineQuantity::Setting(pump) => format!("pump.{}.flow_by_setting", pump.0),

@@ -121,7 +121,8 @@ fn basis(figure: Figure) -> &'static str {
         Figure::FibreMoistureForNoWater | Figure::BlenderMoisture | Figure::MatMoisture => "_dry_basis",
         Figure::RawBoard | Figure::FinishedMass => "_at_board_moisture",
         Figure::MatRunning => "_wet",
-        Figure::WaterDoseVolume => "_at_20_celsius",
+        Figure::WaterDoseVolume | Figure::SurfaceSprayVolume => "_at_20_celsius",
+        Figure::WaterDoseOnFibre => "_oven_dry",
         Figure::Liquid(_, part) => match part {
             LiquidFigure::Liquid
             | LiquidFigure::Volume
@@ -130,7 +131,7 @@ fn basis(figure: Figure) -> &'static str {
             | LiquidFigure::PerShift
             | LiquidFigure::VolumePerShift => "_as_delivered",
             LiquidFigure::Share => "_of_furnish_solids",
-            LiquidFigure::SolidsOnFibre => "_oven_dry",
+            LiquidFigure::SolidsOnFibre | LiquidFigure::ThinningOnFibre => "_oven_dry",
             LiquidFigure::LiquidOnFibre => "_as_delivered_on_oven_dry",
             LiquidFigure::InMat => "_oven_dry",
             LiquidFigure::PerBoardMass => "_as_delivered_per_board_at_board_moisture",

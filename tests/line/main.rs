@@ -11,6 +11,7 @@ mod catch_test;
 mod changeover;
 mod correction;
 mod delivery;
+mod faces;
 mod isocyanate;
 mod line_check;
 mod messages;

@@ -70,6 +70,7 @@ fn which(what: &LineFindingKind) -> &'static str {
         LineFindingKind::SharesNotWhole { .. } => "shares",
         LineFindingKind::NoPumps => "no pumps",
         LineFindingKind::NoRecipe => "no recipe",
+        LineFindingKind::NoFibreFlow => "no fibre flow",
         LineFindingKind::NoPump => "no pump",
         LineFindingKind::NotInRecipe => "not in the recipe",
         LineFindingKind::OutOfReach { .. } => "out of reach",
@@ -136,6 +137,7 @@ fn all() -> Vec<(LinePlace, LineFindingKind)> {
         (field(PumpField::Share), W::SharesNotWhole { sum: Amount::from_base(Kind::Share, 2.0) }),
         (P::Line, W::NoPumps),
         (P::Line, W::NoRecipe),
+        (P::Line, W::NoFibreFlow),
         (P::Liquid(LiquidId(2)), W::NoPump),
         (P::Water, W::NoPump),
         (pump, W::NotInRecipe),
@@ -201,7 +203,7 @@ fn told(mill: &Mill, units: &Units) -> String {
 #[test]
 fn findings() {
     let kinds: BTreeSet<_> = all().iter().map(|(_, what)| which(what)).collect();
-    assert_eq!(kinds.len(), 40, "one of each");
+    assert_eq!(kinds.len(), 41, "one of each");
     snapshot!("line", "findings", told(&Mill::new(), &Units::default()));
 }
 

@@ -251,6 +251,7 @@ proptest! {
                 Fed::Liquid(id) => Figure::Liquid(id, LiquidFigure::Liquid),
                 Fed::Thinning(id) => Figure::Liquid(id, LiquidFigure::Thinning),
                 Fed::Water => Figure::WaterDose,
+                Fed::FaceWater => Figure::SurfaceSpray,
             };
             assert_relative_eq!(row.mass.value, mill.case.figure(figure).unwrap().base, max_relative = 1e-15);
             if let Some(setting) = row.setting {
@@ -289,6 +290,10 @@ fn a_recipe_without_a_balance_or_a_line_is_said() {
         try_pump_settings(&mill.draft, case, line).map_err(|finding| (finding.grade, finding.what))
     };
     assert_eq!(why(None, &line), Err((Grade::Stop, LineFindingKind::NoRecipe)));
+    let mut laboratory = mill.draft.clone();
+    laboratory.feed_way = haulm::domain::recipe::draft::FeedWay::None;
+    let of_laboratory = work_out(&laboratory).case.unwrap();
+    assert_eq!(why(Some(&of_laboratory), &line), Err((Grade::Stop, LineFindingKind::NoFibreFlow)));
     let bare = haulm::domain::line::check_line(&haulm::domain::line::LineBook::default());
     assert_eq!(why(Some(&mill.case), &bare), Err((Grade::Stop, LineFindingKind::NoPumps)));
     assert_eq!(why(Some(&mill.case), &line), Ok(mill.sheet()));

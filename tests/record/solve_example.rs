@@ -62,6 +62,33 @@ fn prints_the_balance_with_unit_and_basis_in_every_key() {
     }
 }
 
+/// A recipe of a laboratory prints doses on fibre and the mat weight, and no key of a flow.
+#[test]
+fn a_recipe_without_a_fibre_flow_has_doses_and_a_mat() {
+    let path = spoilt("laboratory", |recipe| recipe.replace("\"feed_way\": \"oven_dry\"", "\"feed_way\": \"none\""));
+    let output = solve(&path);
+    fs::remove_file(&path).unwrap();
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    let solved: Value = serde_json::from_slice(&output.stdout).unwrap();
+    let near = |found: &Value, expected: f64| {
+        let found = found.as_f64().unwrap();
+        assert!((found - expected).abs() < 1e-9 * expected.abs(), "{found} for {expected}");
+    };
+    near(&solved["mat_oven_dry_kg_per_m2"], 0.68 * 16.8 / 1.07);
+    near(&solved["furnish_per_fibre_oven_dry_ratio"], 1.043);
+    near(&solved["liquids"][0]["solids_on_fibre_oven_dry_fraction"], 0.035);
+    near(&solved["liquids"][1]["liquid_on_fibre_as_delivered_on_oven_dry_fraction"], 0.008 / 0.55);
+    assert!(solved["water_dose_on_fibre_oven_dry_fraction"].is_number());
+    assert_eq!(solved["machines"], serde_json::json!({}));
+    let flows = |map: &serde_json::Map<String, Value>| {
+        map.keys().filter(|key| key.ends_with("_per_h") || key.ends_with("_per_min")).cloned().collect::<Vec<_>>()
+    };
+    assert_eq!(flows(solved.as_object().unwrap()), Vec::<String>::new());
+    for liquid in solved["liquids"].as_array().unwrap() {
+        assert_eq!(flows(liquid.as_object().unwrap()), Vec::<String>::new());
+    }
+}
+
 #[test]
 fn a_faulty_field_is_named() {
     check_refused("fields", &["board_density: \"six\"", "thickness: \"-3\"", "mat_moisture: \"1,234\""], |recipe| {

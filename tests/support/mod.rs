@@ -3,7 +3,7 @@
 
 use haulm::domain::balance::outcome::{Case, work_out};
 use haulm::domain::recipe::draft::{Draft, Entry, FeedWay, LiquidDraft, WaterWay};
-use haulm::domain::{DoseWay, Field, LiquidField, LiquidId, Role, Substance};
+use haulm::domain::{DoseWay, Faces, Field, LiquidField, LiquidId, Role, Substance};
 use haulm::quantity::Unit;
 use proptest::prelude::*;
 use proptest::test_runner::TestCaseError;
@@ -57,6 +57,7 @@ fn one_liquid(id: u16) -> impl Strategy<Value = LiquidDraft> {
         2 => (1..id.max(2)).prop_map(|base| DoseWay::SolidsOnLiquid(LiquidId(base))),
         1 => Just(DoseWay::LiquidOnFibre),
         1 => Just(DoseWay::LiquidPerBoard),
+        1 => prop::sample::select(Faces::ALL).prop_map(DoseWay::LiquidOnFaces),
     ];
     (
         way,
@@ -74,6 +75,8 @@ fn one_liquid(id: u16) -> impl Strategy<Value = LiquidDraft> {
             };
             if liquid.dose_way == DoseWay::LiquidPerBoard {
                 liquid.dose.unit = Unit::KilogramPerCubicMetre;
+            } else if liquid.dose_way.is_on_faces() {
+                liquid.dose.unit = Unit::GramPerSquareMetre;
             }
             liquid.substance = Substance::ALL[id as usize % Substance::ALL.len()];
             let solids = if liquid.substance.is_isocyanate() { 100.0 } else { solids };
@@ -89,7 +92,16 @@ fn one_liquid(id: u16) -> impl Strategy<Value = LiquidDraft> {
 }
 
 fn liquids() -> impl Strategy<Value = Vec<LiquidDraft>> {
-    (0..7_u16).prop_flat_map(|count| (1..=count).map(one_liquid).collect::<Vec<_>>())
+    (0..7_u16).prop_flat_map(|count| (1..=count).map(one_liquid).collect::<Vec<_>>()).prop_map(|mut liquids| {
+        // A base is a liquid of the furnish.
+        let sprayed: Vec<_> = liquids.iter().filter(|own| own.dose_way.is_on_faces()).map(|own| own.id).collect();
+        for liquid in &mut liquids {
+            if matches!(liquid.dose_way, DoseWay::SolidsOnLiquid(base) if sprayed.contains(&base)) {
+                liquid.dose_way = DoseWay::SolidsOnFibre;
+            }
+        }
+        liquids
+    })
 }
 
 /// Numbers of the fields outside the liquids, within what physics allows.
@@ -166,16 +178,29 @@ fn plain() -> impl Strategy<Value = Vec<(Field, String, Unit)>> {
     })
 }
 
-/// Recipes of every shape, within what physics allows. Most have a balance.
+/// Recipes of every shape with a fibre flow, within what physics allows. Most have a balance.
 pub fn recipe() -> impl Strategy<Value = Draft> {
-    let feed = prop::sample::select(FeedWay::ALL);
+    let feed = prop::sample::select(vec![FeedWay::OvenDry, FeedWay::Belt, FeedWay::LineSpeed, FeedWay::PressFactor]);
     let water = prop::sample::select(WaterWay::ALL);
-    (feed, water, liquids(), plain()).prop_map(|(feed_way, water_way, liquids, plain)| {
-        let mut draft = Draft { feed_way, water_way, liquids, ..Draft::default() };
+    let faces = prop::sample::select(Faces::ALL);
+    (feed, water, faces, liquids(), plain()).prop_map(|(feed_way, water_way, sprayed_faces, liquids, plain)| {
+        let mut draft = Draft { feed_way, water_way, sprayed_faces, liquids, ..Draft::default() };
         for (field, text, unit) in plain {
             set(&mut draft, field, &text, unit);
         }
         draft
+    })
+}
+
+/// Recipes of a laboratory, with the same at a fibre flow, both solved.
+pub fn of_laboratory() -> impl Strategy<Value = (Case, Case)> {
+    recipe().prop_filter_map("has a balance", |mut draft| {
+        if draft.water_way == WaterWay::Flow {
+            draft.water_way = WaterWay::OnFibre;
+        }
+        let flowing = work_out(&draft).case?;
+        draft.feed_way = FeedWay::None;
+        work_out(&draft).case.map(|laboratory| (laboratory, flowing))
     })
 }
 

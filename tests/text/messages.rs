@@ -7,8 +7,8 @@ use haulm::domain::recipe::caution::Caution;
 use haulm::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
 use haulm::domain::recipe::safety_limit::safety_limits;
 use haulm::domain::{
-    DoseWay, Draft, Entry, Field, Figure, Finding, Grade, LiquidField, LiquidFigure, LiquidId, Place, Role, Station,
-    Substance, What, Work, cautions, cautions_at, cautions_of_solution, example, work_out,
+    DoseWay, Draft, Entry, Faces, Field, Figure, Finding, Grade, LiquidField, LiquidFigure, LiquidId, Place, Role,
+    Station, Substance, What, Work, cautions, cautions_at, cautions_of_solution, example, work_out,
 };
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::UnitSystem;
@@ -107,6 +107,25 @@ const CASES: &[Case] = &[
         draft.liquids[0].dose_way = DoseWay::LiquidPerBoard;
         *draft.entry_mut(binder(LiquidField::Dose)).unwrap() = Entry::typed("900", Unit::KilogramPerCubicMetre);
     }),
+    ("a base on the faces", |draft| {
+        draft.liquids[0].dose_way = DoseWay::LiquidOnFaces(Faces::Both);
+        draft.liquids[0].dose = Entry::typed("20", Unit::GramPerSquareMetre);
+        draft.liquids[1].dose_way = DoseWay::SolidsOnLiquid(BINDER);
+    }),
+    ("sprays that fill the board", |draft| {
+        draft.liquids[0].dose_way = DoseWay::LiquidOnFaces(Faces::Both);
+        draft.liquids[0].dose = Entry::typed("1000", Unit::GramPerSquareMetre);
+        type_in(draft, Field::Thickness, "2");
+    }),
+    ("a flow of water without a fibre flow", |draft| {
+        draft.feed_way = FeedWay::None;
+        draft.water_way = WaterWay::Flow;
+        type_in(draft, Field::WaterFlow, "300");
+    }),
+    ("too wet without a fibre flow", |draft| {
+        draft.feed_way = FeedWay::None;
+        type_in(draft, Field::FibreMoisture, "12");
+    }),
     ("drier than dry", |draft| {
         draft.water_way = WaterWay::None;
         type_in(draft, Field::FibreMoisture, "1");
@@ -166,6 +185,8 @@ fn variant(what: &What) -> &'static str {
         What::SprayThicker => "SprayThicker",
         What::BaseLoop => "BaseLoop",
         What::BaseMissing => "BaseMissing",
+        What::BaseOnFaces => "BaseOnFaces",
+        What::NeedsFibreFlow => "NeedsFibreFlow",
         What::TooManyLiquids { .. } => "TooManyLiquids",
         What::SpreadNarrower => "SpreadNarrower",
         What::NeededForFeed => "NeededForFeed",
@@ -199,6 +220,8 @@ const VARIANTS: &[&str] = &[
     "SprayThicker",
     "BaseLoop",
     "BaseMissing",
+    "BaseOnFaces",
+    "NeedsFibreFlow",
     "TooManyLiquids",
     "SpreadNarrower",
     "NeededForFeed",
@@ -460,6 +483,7 @@ fn labels_say_the_basis() {
         (DoseWay::SolidsOnLiquid(WAX), "solids on the other liquid's solids"),
         (DoseWay::LiquidOnFibre, "liquid as delivered on oven-dry fibre"),
         (DoseWay::LiquidPerBoard, "liquid as delivered per volume of finished board"),
+        (DoseWay::LiquidOnFaces(Faces::Top), "liquid as delivered per area of face"),
     ] {
         draft.liquids[0].dose_way = way;
         assert!(label(&draft, binder(LiquidField::Dose)).contains(basis), "{way:?}");

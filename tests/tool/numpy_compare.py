@@ -89,7 +89,7 @@ def balance(np, x, heat):
     dry = raw / (1.0 + x["board_moisture"])
     net = furnish * (1.0 - x["reject"])
     area = net / dry
-    vapour = net * (mat - x["exit_moisture"]) + x["surface_spray"] * area
+    vapour = net * (mat - x["exit_moisture"]) + 2.0 * x["surface_spray"] * area
     volume = area * x["area_yield"] * x["thickness"]
     money = x["fibre_price"] * x["fibre_flow"] + sum(x[f"price.{number}"] * mass for number, mass in liquid.items())
     return {

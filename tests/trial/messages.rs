@@ -185,7 +185,17 @@ fn every() -> Vec<TrialFinding> {
         ),
         (
             TrialPlace::Board(BoardId(1), BoardField::Piece(2, PieceField::Position)),
-            TrialProblem::UnevenProfile { deviation: amount(Kind::Share, -8.4, Unit::Percent) },
+            TrialProblem::UnevenProfile {
+                deviation: amount(Kind::Share, -8.4, Unit::Percent),
+                kind: haulm::domain::BoardKind::Fibreboard,
+            },
+        ),
+        (
+            TrialPlace::Board(BoardId(1), BoardField::Piece(2, PieceField::Position)),
+            TrialProblem::UnevenProfile {
+                deviation: amount(Kind::Share, 11.2, Unit::Percent),
+                kind: haulm::domain::BoardKind::Particleboard,
+            },
         ),
         (bond, TrialProblem::RunsMissing { count: 1 }),
         (bond, TrialProblem::RunsMissing { count: 3 }),

@@ -159,7 +159,8 @@ pub fn streams(case: &Case) -> Streams {
 
     put(StreamName::Fibre, Node::Outside, Node::Blender, solved.fibre, solved.fibre * input.fibre_moisture.dry_basis());
     for flow in &solved.liquids {
-        put(StreamName::Liquid(flow.id), Node::Outside, Node::Blender, flow.solids, flow.water + flow.thinning);
+        let to = if flow.on_faces { Node::Press } else { Node::Blender };
+        put(StreamName::Liquid(flow.id), Node::Outside, to, flow.solids, flow.water + flow.thinning);
     }
     put(StreamName::Water, Node::Outside, Node::Blender, zero, water.dose);
 

@@ -1,11 +1,9 @@
 //! Every figure of the solved balance by name, so that views, workings and exports share one list.
 
 use crate::domain::balance::machine::Machine;
-use crate::domain::balance::outcome::Case;
-use crate::domain::balance::solved::LiquidFlow;
 use crate::domain::balance::station::Station;
-use crate::domain::recipe::liquid::{DoseWay, LiquidId};
-use crate::quantity::{Amount, Kind};
+use crate::domain::recipe::liquid::LiquidId;
+use crate::quantity::Kind;
 
 /// A figure of the balance.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -30,6 +28,8 @@ pub enum Figure {
     WaterDose,
     /// Water dose by volume, at 20 °C.
     WaterDoseVolume,
+    /// Water dose per oven-dry fibre.
+    WaterDoseOnFibre,
     /// Water above what is needed.
     WaterExcess,
     /// Fibre moisture at which no water need be dosed.
@@ -70,8 +70,10 @@ pub enum Figure {
     PressTime,
     /// Pressing time per pressed thickness.
     PressFactor,
-    /// Water sprayed on the mat.
+    /// Water sprayed on the mat by itself.
     SurfaceSpray,
+    /// The same by volume, at 20 °C.
+    SurfaceSprayVolume,
     /// Water driven out in the press.
     PressVapour,
     /// Heat to warm and evaporate a mass of water.
@@ -131,6 +133,8 @@ pub enum LiquidFigure {
     SolidsOnFibre,
     /// Liquid as delivered per oven-dry fibre.
     LiquidOnFibre,
+    /// Water that thins it per oven-dry fibre.
+    ThinningOnFibre,
     /// Oven-dry mass per area of mat.
     InMat,
     /// Liquid as delivered per volume of finished board.
@@ -159,6 +163,7 @@ impl LiquidFigure {
         Self::Share,
         Self::SolidsOnFibre,
         Self::LiquidOnFibre,
+        Self::ThinningOnFibre,
         Self::InMat,
         Self::PerVolume,
         Self::PerArea,
@@ -175,7 +180,7 @@ impl LiquidFigure {
             Self::Solids | Self::Liquid | Self::Water | Self::Thinning | Self::Spray => Kind::LiquidFlow,
             Self::Volume => Kind::PumpFlow,
             Self::Share | Self::PerBoardMass => Kind::Share,
-            Self::SolidsOnFibre | Self::LiquidOnFibre => Kind::Dose,
+            Self::SolidsOnFibre | Self::LiquidOnFibre | Self::ThinningOnFibre => Kind::Dose,
             Self::InMat | Self::PerArea => Kind::UsePerArea,
             Self::PerVolume => Kind::UsePerVolume,
             Self::PerShift => Kind::BatchMass,
@@ -197,6 +202,7 @@ impl LiquidFigure {
             Self::Share => "share",
             Self::SolidsOnFibre => "solids_on_fibre",
             Self::LiquidOnFibre => "liquid_on_fibre",
+            Self::ThinningOnFibre => "thinning_on_fibre",
             Self::InMat => "in_mat",
             Self::PerVolume => "per_volume",
             Self::PerArea => "per_area",
@@ -220,6 +226,7 @@ impl Figure {
         Self::WaterOnHand,
         Self::WaterDose,
         Self::WaterDoseVolume,
+        Self::WaterDoseOnFibre,
         Self::WaterExcess,
         Self::FibreMoistureForNoWater,
         Self::BlenderMoisture,
@@ -241,6 +248,7 @@ impl Figure {
         Self::PressTime,
         Self::PressFactor,
         Self::SurfaceSpray,
+        Self::SurfaceSprayVolume,
         Self::PressVapour,
         Self::HeatPerWater,
         Self::PressHeat,
@@ -275,6 +283,7 @@ impl Figure {
             | Self::WaterOnHand
             | Self::WaterDose
             | Self::WaterDoseVolume
+            | Self::WaterDoseOnFibre
             | Self::WaterExcess
             | Self::FibreMoistureForNoWater
             | Self::BlenderMoisture
@@ -298,6 +307,7 @@ impl Figure {
             | Self::PressTime
             | Self::PressFactor
             | Self::SurfaceSpray
+            | Self::SurfaceSprayVolume
             | Self::PressVapour
             | Self::HeatPerWater
             | Self::PressHeat
@@ -330,7 +340,8 @@ impl Figure {
             Self::FibreWater | Self::WaterNeeded | Self::WaterOnHand | Self::WaterDose | Self::WaterExcess => {
                 Kind::LiquidFlow
             }
-            Self::WaterDoseVolume => Kind::PumpFlow,
+            Self::WaterDoseVolume | Self::SurfaceSprayVolume => Kind::PumpFlow,
+            Self::WaterDoseOnFibre => Kind::Dose,
             Self::FibreMoistureForNoWater | Self::BlenderMoisture | Self::MatMoisture => Kind::Moisture,
             Self::MatWet | Self::MatOvenDry | Self::MatFibre | Self::MatWater | Self::RawBoard => Kind::MatWeight,
             Self::MatRunning => Kind::RunningWeight,
@@ -382,6 +393,7 @@ impl Figure {
             Self::WaterOnHand => "water_on_hand",
             Self::WaterDose => "water_dose",
             Self::WaterDoseVolume => "water_dose_volume",
+            Self::WaterDoseOnFibre => "water_dose_on_fibre",
             Self::WaterExcess => "water_excess",
             Self::FibreMoistureForNoWater => "fibre_moisture_for_no_water",
             Self::BlenderMoisture => "blender_moisture",
@@ -403,6 +415,7 @@ impl Figure {
             Self::PressTime => "press_time",
             Self::PressFactor => "press_factor",
             Self::SurfaceSpray => "surface_spray",
+            Self::SurfaceSprayVolume => "surface_spray_volume",
             Self::PressVapour => "press_vapour",
             Self::HeatPerWater => "heat_per_water",
             Self::PressHeat => "press_heat",
@@ -424,152 +437,72 @@ impl Figure {
     }
 }
 
-impl Case {
-    /// A figure; `None` where the recipe does not give it, such as a line speed without a width.
+impl Figure {
+    /// Whether it grows with the fibre flow, or follows from it: a recipe without that flow does not give it.
     #[must_use]
-    pub fn figure(&self, figure: Figure) -> Option<Amount> {
-        self.base(figure).map(|base| Amount::from_base(figure.kind(), base))
-    }
-
-    /// Every figure that the recipe gives, in the material's order.
-    pub fn figures(&self) -> impl Iterator<Item = (Figure, Amount)> {
-        let liquids = self
-            .solved
-            .liquids
-            .iter()
-            .flat_map(|flow| LiquidFigure::ALL.iter().map(|part| Figure::Liquid(flow.id, *part)));
-        let machines = self
-            .solved
-            .capacities
-            .iter()
-            .flat_map(|capacity| [Figure::Used(capacity.machine), Figure::FibreAtLimit(capacity.machine)]);
-        Figure::PLAIN
-            .iter()
-            .copied()
-            .chain(liquids)
-            .chain(machines)
-            .filter_map(|figure| self.figure(figure).map(|amount| (figure, amount)))
-    }
-
-    /// The solved flow of a liquid.
-    #[must_use]
-    pub fn liquid(&self, id: LiquidId) -> Option<&LiquidFlow> {
-        self.solved.liquids.iter().find(|flow| flow.id == id)
-    }
-
-    fn base(&self, figure: Figure) -> Option<f64> {
-        let (input, solved) = (&self.input, &self.solved);
-        let (water, mat, line, losses, usage) =
-            (&solved.water, &solved.mat, &solved.line, &solved.losses, &solved.usage);
-        Some(match figure {
-            Figure::Fibre => solved.fibre.value,
-            Figure::FibreWet => solved.fibre_wet.value,
-            Figure::FibreWater => (solved.fibre * input.fibre_moisture.dry_basis()).value,
-            Figure::Solids => solved.solids.value,
-            Figure::FurnishPerFibre => (solved.solids / solved.fibre).value,
-            Figure::WaterNeeded => water.needed?.value,
-            Figure::WaterOnHand => water.on_hand.value,
-            Figure::WaterDose => water.dose.value,
-            Figure::WaterDoseVolume => (water.dose / water_at_20c()?).value,
-            Figure::WaterExcess => water.needed.map(|_| water.excess.value)?,
-            Figure::FibreMoistureForNoWater => water.fibre_moisture_for_none.filter(|w| w.value >= 0.0)?.value,
-            Figure::BlenderMoisture => water.blender_out.dry_basis().value,
-            Figure::MatMoisture => water.mat.dry_basis().value,
-            Figure::FurnishWet => (solved.solids * water.blender_out.wet_per_dry()).value,
-            Figure::MatWet => mat.wet.value,
-            Figure::MatOvenDry => mat.od.value,
-            Figure::MatFibre => mat.fibre.value,
-            Figure::MatWater => mat.water.value,
-            Figure::MatRunning => mat.running?.value,
-            Figure::MatHeight => mat.height?.value,
-            Figure::Compaction => mat.compaction?.value,
-            Figure::Reject => losses.reject.value,
-            Figure::NetSolids => line.net_solids.value,
-            Figure::TransportVapour => losses.transport_vapour.value,
-            Figure::Trim => losses.trim?.value,
-            Figure::LineSpeed => line.speed?.value,
-            Figure::PressedThickness => mat.pressed_thickness.value,
-            Figure::PressTime => line.press_time?.value,
-            Figure::PressFactor => line.press_factor?.value,
-            Figure::SurfaceSpray => losses.surface_spray.value,
-            Figure::PressVapour => losses.press_vapour.value,
-            Figure::HeatPerWater => losses.heat_per_water.value,
-            Figure::PressHeat => losses.press_heat.value,
-            Figure::RawBoard => mat.raw_board.value,
-            Figure::FinishedArea => line.finished_area.value,
-            Figure::FinishedVolume => line.finished_volume.value,
-            Figure::FinishedMass => line.finished_mass.value,
-            Figure::SanderDust => losses.sander_dust.value,
-            Figure::Offcuts => losses.offcuts.value,
-            Figure::FibrePerVolume => usage.fibre_per_volume.value,
-            Figure::FibrePerArea => usage.fibre_per_area.value,
-            Figure::FibrePerBoardMass => usage.fibre_per_board_mass.value,
-            Figure::FibrePerShift => (solved.fibre * input.line.shift).value,
-            Figure::WaterPerVolume => usage.water_per_volume.value,
-            Figure::FibreCost => usage.fibre_cost?.per_cubic_metre(),
-            Figure::Cost => self.anything_priced().then(|| usage.cost.per_cubic_metre())?,
-            Figure::Used(machine) => self.capacity(machine)?.used.value,
-            Figure::FibreAtLimit(machine) => self.capacity(machine)?.fibre_at_limit.value,
-            Figure::Liquid(id, part) => {
-                let flow = self.liquid(id)?;
-                match part {
-                    LiquidFigure::Solids => flow.solids.value,
-                    LiquidFigure::Liquid => flow.liquid.value,
-                    LiquidFigure::Volume => flow.volume.value,
-                    LiquidFigure::Water => flow.water.value,
-                    LiquidFigure::Thinning => self.is_thinned(id).then_some(flow.thinning.value)?,
-                    LiquidFigure::Spray => self.is_thinned(id).then_some(flow.spray.value)?,
-                    LiquidFigure::Share => flow.share.value,
-                    LiquidFigure::SolidsOnFibre => flow.solids_on_fibre.value,
-                    LiquidFigure::LiquidOnFibre => flow.liquid_on_fibre.value,
-                    LiquidFigure::InMat => flow.in_mat.value,
-                    LiquidFigure::PerVolume => flow.per_volume.value,
-                    LiquidFigure::PerArea => flow.per_area.value,
-                    LiquidFigure::PerBoardMass => flow.per_board_mass.value,
-                    LiquidFigure::PerShift => (flow.liquid * input.line.shift).value,
-                    LiquidFigure::VolumePerShift => (flow.volume * input.line.shift).value,
-                    LiquidFigure::Cost => flow.cost?.per_cubic_metre(),
-                }
-            }
-        })
-    }
-
-    /// Whether a liquid is thinned before it is sprayed.
-    #[must_use]
-    pub fn is_thinned(&self, id: LiquidId) -> bool {
-        self.input.liquids.as_slice().iter().any(|liquid| liquid.id == id && liquid.spray_solids.is_some())
-    }
-
-    /// Whether anything in the recipe has a price; a cost of nothing is not worth showing.
-    #[must_use]
-    pub fn anything_priced(&self) -> bool {
-        self.solved.usage.fibre_cost.is_some() || self.solved.liquids.iter().any(|flow| flow.cost.is_some())
-    }
-
-    /// A liquid's dose as another way to enter it would have it, so that changing the way changes
-    /// nothing but the numbers. `None` for a liquid or a base that is not there, or a base without solids.
-    #[must_use]
-    pub fn dose_in(&self, id: LiquidId, way: DoseWay) -> Option<Amount> {
-        let part = |part| self.figure(Figure::Liquid(id, part));
-        match way {
-            DoseWay::SolidsOnFibre => part(LiquidFigure::SolidsOnFibre),
-            DoseWay::LiquidOnFibre => part(LiquidFigure::LiquidOnFibre),
-            DoseWay::LiquidPerBoard => part(LiquidFigure::PerVolume),
-            DoseWay::SolidsOnLiquid(base) => {
-                let dose = self.liquid(id)?.solids / self.liquid(base)?.solids;
-                dose.is_finite().then(|| Amount::from_base(Kind::Dose, dose.value))
-            }
+    pub const fn is_of_flow(self) -> bool {
+        match self {
+            Self::Fibre
+            | Self::FibreWet
+            | Self::FibreWater
+            | Self::Solids
+            | Self::WaterNeeded
+            | Self::WaterOnHand
+            | Self::WaterDose
+            | Self::WaterDoseVolume
+            | Self::WaterExcess
+            | Self::FurnishWet
+            | Self::Reject
+            | Self::NetSolids
+            | Self::TransportVapour
+            | Self::Trim
+            | Self::LineSpeed
+            | Self::PressTime
+            | Self::PressFactor
+            | Self::SurfaceSpray
+            | Self::SurfaceSprayVolume
+            | Self::PressVapour
+            | Self::PressHeat
+            | Self::FinishedArea
+            | Self::FinishedVolume
+            | Self::FinishedMass
+            | Self::SanderDust
+            | Self::Offcuts
+            | Self::FibrePerShift
+            | Self::Used(_)
+            | Self::FibreAtLimit(_) => true,
+            Self::Liquid(_, part) => matches!(
+                part,
+                LiquidFigure::Solids
+                    | LiquidFigure::Liquid
+                    | LiquidFigure::Volume
+                    | LiquidFigure::Water
+                    | LiquidFigure::Thinning
+                    | LiquidFigure::Spray
+                    | LiquidFigure::PerShift
+                    | LiquidFigure::VolumePerShift
+            ),
+            Self::FurnishPerFibre
+            | Self::WaterDoseOnFibre
+            | Self::FibreMoistureForNoWater
+            | Self::BlenderMoisture
+            | Self::MatMoisture
+            | Self::MatWet
+            | Self::MatOvenDry
+            | Self::MatFibre
+            | Self::MatWater
+            | Self::MatRunning
+            | Self::MatHeight
+            | Self::Compaction
+            | Self::PressedThickness
+            | Self::HeatPerWater
+            | Self::RawBoard
+            | Self::FibrePerVolume
+            | Self::FibrePerArea
+            | Self::FibrePerBoardMass
+            | Self::WaterPerVolume
+            | Self::FibreCost
+            | Self::Cost => false,
         }
     }
-
-    fn capacity(&self, machine: Machine) -> Option<&crate::domain::balance::machine::Capacity> {
-        self.solved.capacities.iter().find(|capacity| capacity.machine == machine)
-    }
-}
-
-/// Density of dosed water, taken at 20 °C.
-fn water_at_20c() -> Option<uom::si::f64::MassDensity> {
-    use uom::si::f64::ThermodynamicTemperature;
-    use uom::si::thermodynamic_temperature::degree_celsius;
-    crate::domain::chemistry::water::density(ThermodynamicTemperature::new::<degree_celsius>(20.0)).ok()
 }

@@ -18,3 +18,4 @@ pub mod solved;
 pub mod station;
 /// All that is dosed together.
 pub mod total;
+mod value;

@@ -60,8 +60,11 @@ pub fn work_out(draft: &Draft) -> Outcome {
 fn explain(draft: &Draft, input: &Input, unsolvable: Unsolvable) -> Finding {
     match unsolvable {
         Unsolvable::DosesFillBoard { share } => {
-            let liquid =
-                input.liquids.as_slice().iter().find(|liquid| matches!(liquid.dosing, Dosing::LiquidPerBoard(_)));
+            let liquid = input
+                .liquids
+                .as_slice()
+                .iter()
+                .find(|liquid| matches!(liquid.dosing, Dosing::LiquidPerBoard(_) | Dosing::LiquidOnFaces(..)));
             let what = What::DosesFillBoard { share: Amount::from_base(Kind::Share, share.value) };
             let place = liquid.map_or(Place::Station(Station::Blender), |liquid| {
                 Place::Field(Field::Liquid(liquid.id, LiquidField::Dose))
@@ -91,7 +94,10 @@ pub(in crate::domain) fn examine(input: &Input, solved: &Solved, findings: &mut 
             Grade::Unusual,
             Station::Blender,
             What::TooWet {
-                excess: Amount::from_base(Kind::LiquidFlow, water.excess.value),
+                excess: match input.feed {
+                    Feed::None => Amount::from_base(Kind::Dose, (water.excess / solved.fibre).value),
+                    _ => Amount::from_base(Kind::LiquidFlow, water.excess.value),
+                },
                 mat: Amount::from_base(Kind::Moisture, water.mat.dry_basis().value),
                 way_out: way_out.map(|moisture| Amount::from_base(Kind::Moisture, moisture.value)),
             },

@@ -8,9 +8,10 @@ use crate::domain::balance::cost::Cost;
 use crate::domain::balance::machine::capacities;
 use crate::domain::balance::solved::{AreaRate, LineRun, LiquidFlow, Losses, Mat, Solved, Use, WaterBalance};
 use crate::domain::chemistry::water::heat_to_evaporate;
-use crate::domain::recipe::input::{Board, Dosing, Feed, Input, Line, Liquid, Liquids, MOST_LIQUIDS, WaterPlan};
+use crate::domain::recipe::input::{Board, Dosing, Feed, Input, Liquid, Liquids, MOST_LIQUIDS, WaterPlan};
 use crate::quantity::Moisture;
 use arrayvec::ArrayVec;
+use std::marker::PhantomData;
 use uom::ConstZero;
 use uom::si::f64::{
     ArealMassDensity, AvailableEnergy, Length, MassRate, Ratio, SpecificVolume, Time, Velocity, VolumeRate,
@@ -20,9 +21,9 @@ use uom::si::ratio::ratio;
 /// Why a recipe within all bounds has no balance.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Unsolvable {
-    /// The doses per volume of board would make up the whole board or more: 1 − C is not above 0.
+    /// The doses per volume of board would make up the whole board or more, 1 − C is not above 0; or the solids on its faces would.
     DosesFillBoard {
-        /// C, the share of the board's oven-dry mass that these doses ask for.
+        /// The share of the board's oven-dry mass that these doses ask for: C, or that of the faces.
         share: Ratio,
     },
     /// The furnish would lose more water on its way to the former than it holds.
@@ -36,7 +37,7 @@ pub enum Unsolvable {
     OutOfRange,
 }
 
-/// Solids of a liquid as a·F + c·S.
+/// Solids of a liquid of the furnish as a·F + c·S; none for one on the faces.
 #[derive(Clone, Copy, Default)]
 struct SolidsPart {
     /// a
@@ -48,6 +49,9 @@ struct SolidsPart {
 fn one() -> Ratio {
     Ratio::new::<ratio>(1.0)
 }
+
+/// Oven-dry fibre flow of a recipe that has none. Nothing that grows with it is shown, so it may be any: 100 kg/h.
+const NOMINAL: MassRate = MassRate { value: 100.0 / 3_600.0, dimension: PhantomData, units: PhantomData };
 
 /// What is left of a board of additives only, in which no fibre can be told from rounding.
 fn no_fibre() -> Ratio {
@@ -67,7 +71,13 @@ pub fn solve(input: &Input) -> Result<Solved, Unsolvable> {
     let Input { board, line, liquids, .. } = input;
     let pressed_thickness = board.thickness + board.sand_top + board.sand_bottom;
     let raw_board = board.density * (board.thickness + board.surface_ratio * (board.sand_top + board.sand_bottom));
-    let od = raw_board / board.moisture.wet_per_dry();
+    let od_board = raw_board / board.moisture.wet_per_dry();
+    // What is sprayed on the faces is in the board and not in the mat that the former lays.
+    let on_faces: ArealMassDensity = liquids.as_slice().iter().filter_map(solids_on_faces).sum();
+    if on_faces > od_board * (one() - no_fibre()) {
+        return Err(Unsolvable::DosesFillBoard { share: on_faces / od_board });
+    }
+    let od = od_board - on_faces;
 
     let net = one() - line.reject;
     let volume_per_solids = net * line.area_yield * board.thickness / od;
@@ -87,17 +97,21 @@ pub fn solve(input: &Input) -> Result<Solved, Unsolvable> {
         Feed::PressFactor(factor, press) => {
             press.length / (factor * pressed_thickness) * press.width * od / net / furnish_per_fibre
         }
+        Feed::None => NOMINAL,
     };
     let solids = fibre * furnish_per_fibre;
     let net_solids = solids * net;
 
     let finished_area = net_solids / od * line.area_yield;
     let finished_volume: VolumeRate = finished_area * board.thickness;
-    let run = run_line(line, board, net_solids, od, pressed_thickness, finished_area, finished_volume);
+    let run = run_line(input, net_solids, od, pressed_thickness, finished_area, finished_volume);
 
     let mut flows = ArrayVec::<LiquidFlow, MOST_LIQUIDS>::new();
     for (liquid, part) in liquids.as_slice().iter().zip(&parts) {
-        let amount = fibre * part.of_fibre + solids * part.of_furnish;
+        let amount = match solids_on_faces(liquid) {
+            Some(on_faces) => on_faces * (net_solids / od),
+            None => fibre * part.of_fibre + solids * part.of_furnish,
+        };
         flows.push(flow_of(liquid, amount, &Whole { fibre, solids, od, finished_volume, board }));
     }
 
@@ -108,6 +122,7 @@ pub fn solve(input: &Input) -> Result<Solved, Unsolvable> {
         pressed_thickness,
         raw_board,
         od,
+        on_faces,
         wet,
         fibre: od * (fibre / solids),
         water: od * water.mat.dry_basis(),
@@ -116,9 +131,12 @@ pub fn solve(input: &Input) -> Result<Solved, Unsolvable> {
         compaction: height.map(|height| height / pressed_thickness),
     };
     let heat_per_water = heat_to_evaporate(line.mat_temperature).map_err(|_| Unsolvable::MatTemperature)?;
-    let losses = lose(input, solids, &run, &mat, water.mat, heat_per_water);
+    let losses = lose(input, solids, &run, &mat, &flows, water.mat, heat_per_water);
     let usage = use_up(input, fibre, &water, &flows, &run);
-    let capacities = capacities(&input.limits, fibre, solids, run.speed, run.press_factor);
+    let capacities = match input.feed {
+        Feed::None => ArrayVec::new(),
+        _ => capacities(&input.limits, fibre, solids, run.speed, run.press_factor),
+    };
     let fibre_wet = fibre * input.fibre_moisture.wet_per_dry();
     let solved = Solved { fibre, fibre_wet, solids, liquids: flows, water, mat, line: run, losses, usage, capacities };
     if solved.is_finite() { Ok(solved) } else { Err(Unsolvable::OutOfRange) }
@@ -140,9 +158,15 @@ fn solids_of(liquids: &Liquids, volume_per_solids: SpecificVolume) -> ArrayVec<S
                 let (base, dose) = (parts[base], dose.ratio());
                 SolidsPart { of_fibre: dose * base.of_fibre, of_furnish: dose * base.of_furnish }
             }
+            Dosing::LiquidOnFaces(..) => SolidsPart::default(),
         };
     }
     parts
+}
+
+/// Solids per area of mat of a liquid that is sprayed on its faces; `None` for what goes into the furnish.
+fn solids_on_faces(liquid: &Liquid) -> Option<ArealMassDensity> {
+    liquid.dosing.on_faces().map(|dose| dose * liquid.solids.ratio())
 }
 
 /// What a liquid's flow is compared with.
@@ -157,10 +181,12 @@ struct Whole<'a> {
 fn flow_of(liquid: &Liquid, solids: MassRate, whole: &Whole<'_>) -> LiquidFlow {
     let delivered = solids / liquid.solids.ratio();
     let spray = liquid.spray_solids.map_or(delivered, |thinned| solids / thinned.ratio());
-    let share = solids / whole.solids;
+    let on_faces = liquid.dosing.on_faces().is_some();
+    let share = if on_faces { Ratio::ZERO } else { solids / whole.solids };
     let per_volume = delivered / whole.finished_volume;
     LiquidFlow {
         id: liquid.id,
+        on_faces,
         solids,
         liquid: delivered,
         volume: delivered / liquid.density,
@@ -184,7 +210,8 @@ fn balance_water(
     solids: MassRate,
     flows: &[LiquidFlow],
 ) -> Result<WaterBalance, Unsolvable> {
-    let with_liquids: MassRate = flows.iter().map(|flow| flow.water + flow.thinning).sum();
+    let furnish = flows.iter().filter(|flow| !flow.on_faces);
+    let with_liquids: MassRate = furnish.map(|flow| flow.water + flow.thinning).sum();
     let on_hand = fibre * input.fibre_moisture.dry_basis() + with_liquids;
     let needed = match input.water {
         WaterPlan::ToMatMoisture(wanted) => Some((wanted.dry_basis() + input.drying_loss) * solids),
@@ -207,15 +234,16 @@ fn balance_water(
 }
 
 fn run_line(
-    line: &Line,
-    board: &Board,
+    input: &Input,
     net_solids: MassRate,
     od: ArealMassDensity,
     pressed_thickness: Length,
     finished_area: AreaRate,
     finished_volume: VolumeRate,
 ) -> LineRun {
-    let speed: Option<Velocity> = line.width.map(|width| net_solids / (od * width));
+    let Input { board, line, .. } = input;
+    let width = line.width.filter(|_| input.feed != Feed::None);
+    let speed: Option<Velocity> = width.map(|width| net_solids / (od * width));
     let press_time: Option<Time> = line.press_length.zip(speed).map(|(length, speed)| length / speed);
     LineRun {
         net_solids,
@@ -233,6 +261,7 @@ fn lose(
     solids: MassRate,
     run: &LineRun,
     mat: &Mat,
+    flows: &[LiquidFlow],
     mat_moisture: Moisture,
     heat_per_water: AvailableEnergy,
 ) -> Losses {
@@ -240,8 +269,12 @@ fn lose(
     let pressed_area = run.net_solids / mat.od;
     let od_density = board.density / board.moisture.wet_per_dry();
     let sanded = board.surface_ratio * (board.sand_top + board.sand_bottom);
-    let surface_spray = line.surface_spray * pressed_area;
-    let press_vapour = run.net_solids * (mat_moisture.dry_basis() - input.exit_moisture().dry_basis()) + surface_spray;
+    let surface_spray = line.face_water() * pressed_area;
+    let exit = input.exit_moisture().dry_basis();
+    // The solids on the faces leave the press with the board, and with its moisture.
+    let on_faces = flows.iter().filter(|flow| flow.on_faces);
+    let with_sprays: MassRate = on_faces.map(|flow| flow.water + flow.thinning - flow.solids * exit).sum();
+    let press_vapour = run.net_solids * (mat_moisture.dry_basis() - exit) + surface_spray + with_sprays;
     Losses {
         reject: solids * line.reject,
         trim: line.width.zip(line.spread_width).map(|(width, spread)| run.net_solids * (spread / width - one())),

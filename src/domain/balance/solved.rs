@@ -19,6 +19,8 @@ pub type AreaRate = DiffusionCoefficient;
 pub struct LiquidFlow {
     /// Its number within the recipe.
     pub id: LiquidId,
+    /// Whether it is sprayed on the faces of the mat, and so is no part of the furnish.
+    pub on_faces: bool,
     /// Solids m = d·B.
     pub solids: MassRate,
     /// Liquid as delivered L = m/s.
@@ -31,13 +33,13 @@ pub struct LiquidFlow {
     pub thinning: MassRate,
     /// What goes through the nozzles, L + thinning.
     pub spray: MassRate,
-    /// Share of the furnish's solids, m/S.
+    /// Share of the furnish's solids, m/S; zero on the faces.
     pub share: Ratio,
     /// Solids per oven-dry fibre, m/F.
     pub solids_on_fibre: Ratio,
     /// Liquid as delivered per oven-dry fibre, L/F.
     pub liquid_on_fibre: Ratio,
-    /// Oven-dry mass per area of mat, M·m/S.
+    /// Oven-dry mass per area of mat at the former, M·m/S; zero on the faces.
     pub in_mat: ArealMassDensity,
     /// Liquid as delivered per volume of finished board.
     pub per_volume: MassDensity,
@@ -76,8 +78,10 @@ pub struct Mat {
     pub pressed_thickness: Length,
     /// Raw board at board moisture, m = ρ·(t + k·a).
     pub raw_board: ArealMassDensity,
-    /// Oven-dry mat weight M = m/(1+ω_b).
+    /// Oven-dry mat weight at the former, M = m/(1+ω_b) less what is sprayed on the faces behind it.
     pub od: ArealMassDensity,
+    /// Solids sprayed on the faces.
+    pub on_faces: ArealMassDensity,
     /// Moist mat weight M·(1+ω_mat).
     pub wet: ArealMassDensity,
     /// Oven-dry fibre in the mat, M·F/S.
@@ -124,9 +128,9 @@ pub struct Losses {
     pub offcuts: MassRate,
     /// Water lost on the way to the former, S_n·δ.
     pub transport_vapour: MassRate,
-    /// Water sprayed on the mat.
+    /// Water sprayed on the mat by itself.
     pub surface_spray: MassRate,
-    /// Water driven out in the press, S_n·(ω_mat−ω_exit) + surface spray.
+    /// Water driven out in the press, S_n·(ω_mat−ω_exit) + surface spray + what the liquids on the faces bring, less ω_exit of their solids.
     pub press_vapour: MassRate,
     /// Heat to warm and evaporate a mass of that water, from the mat's temperature at 101.325 kPa.
     pub heat_per_water: AvailableEnergy,

@@ -4,7 +4,7 @@ use crate::domain::chemistry::interpolate::linear;
 use crate::quantity::Moisture;
 use uom::si::f64::{Ratio, ThermodynamicTemperature};
 use uom::si::ratio::percent;
-use uom::si::thermodynamic_temperature::degree_fahrenheit;
+use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
 
 /// Temperatures of the rows, °F.
 const TEMPERATURES: [f64; 18] = [
@@ -58,4 +58,10 @@ pub fn equilibrium_moisture(temperature: ThermodynamicTemperature, humidity: Rat
         *cell = (*temperature, at_humidity(row)?);
     }
     Moisture::from_dry_basis(linear(&column, fahrenheit)? / 100.0)
+}
+
+/// The moisture of solid wood at 20 °C and 65 %, the climate that test standards condition boards in.
+#[must_use]
+pub fn at_standard_climate() -> Option<Moisture> {
+    equilibrium_moisture(ThermodynamicTemperature::new::<degree_celsius>(20.0), Ratio::new::<percent>(65.0))
 }

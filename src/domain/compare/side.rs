@@ -9,6 +9,7 @@ use crate::domain::recipe::binder_system::add_liquids;
 use crate::domain::recipe::check::read_field;
 use crate::domain::recipe::draft::{Draft, FeedWay, LiquidDraft, WaterWay};
 use crate::domain::recipe::field::{Field, LiquidField};
+use crate::domain::recipe::liquid::Faces;
 use crate::quantity::{Amount, Unit};
 
 /// The fewest systems that can be compared.
@@ -74,6 +75,7 @@ pub fn with_liquids(conditions: &Draft, liquids: &[LiquidDraft]) -> Draft {
 pub fn on_conditions(conditions: &Draft, system: &Draft) -> Draft {
     let mut draft = system.clone();
     draft.feed_way = conditions.feed_way;
+    draft.sprayed_faces = conditions.sprayed_faces;
     for field in Field::PLAIN.iter().filter(|field| Belongs::of(**field) != Belongs::System) {
         if let Some((entry, given)) = draft.entry_mut(*field).zip(conditions.entry(*field)) {
             entry.clone_from(given);
@@ -130,6 +132,8 @@ pub enum Differing {
     FeedWay(Vec<FeedWay>),
     /// What fixes the water dose, for each system.
     WaterWay(Vec<WaterWay>),
+    /// The faces that water is sprayed on, for each system.
+    SprayedFaces(Vec<Faces>),
     /// A number, for each system; `None` where it is blank, not readable or not used.
     Number(Field, Vec<Option<Amount>>),
 }
@@ -243,6 +247,11 @@ pub fn differences(systems: &[ComparedSystem]) -> Vec<SystemDifference> {
     let water: Vec<_> = systems.iter().map(|system| system.draft.water_way).collect();
     if !all_same(&water) {
         found.push(SystemDifference { belongs: Belongs::System, what: Differing::WaterWay(water) });
+    }
+    let faces: Vec<_> = systems.iter().map(|system| system.draft.sprayed_faces).collect();
+    if !all_same(&faces) {
+        found
+            .push(SystemDifference { belongs: Belongs::of(Field::SurfaceSpray), what: Differing::SprayedFaces(faces) });
     }
     for field in Field::PLAIN {
         let amounts: Vec<_> = systems.iter().map(|system| amount(&system.draft, *field)).collect();

@@ -122,8 +122,12 @@ pub fn is_linear(case: &Case, field: Field, output: Output) -> bool {
         Output::Figure(Figure::Cost | Figure::FibreCost | Figure::Liquid(_, LiquidFigure::Cost))
             | Output::CostPerYear(_)
     );
-    let on_board =
-        case.input.liquids.as_slice().iter().any(|liquid| matches!(liquid.dosing, Dosing::LiquidPerBoard(_)));
+    let on_board = case
+        .input
+        .liquids
+        .as_slice()
+        .iter()
+        .any(|liquid| matches!(liquid.dosing, Dosing::LiquidPerBoard(_) | Dosing::LiquidOnFaces(..)));
     match field {
         Field::FibrePrice | Field::Liquid(_, LiquidField::Price) => cost,
         // Everything along the line grows with the fibre flow, unless the water does not.

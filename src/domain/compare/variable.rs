@@ -59,6 +59,7 @@ fn way(input: &Input, liquid: &Liquid) -> DoseWay {
         Dosing::SolidsOnFibre(_) => DoseWay::SolidsOnFibre,
         Dosing::LiquidOnFibre(_) => DoseWay::LiquidOnFibre,
         Dosing::LiquidPerBoard(_) => DoseWay::LiquidPerBoard,
+        Dosing::LiquidOnFaces(_, faces) => DoseWay::LiquidOnFaces(faces),
         Dosing::SolidsOnLiquid(_, base) => {
             DoseWay::SolidsOnLiquid(input.liquids.as_slice().get(base).map_or(liquid.id, |base| base.id))
         }

@@ -144,7 +144,9 @@ pub fn changeover(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine, start: u
     let mut changes = changes(old, new, line);
     changes.sort_by_key(|(why, _)| *why);
     let mut downstream = downstream(old.case, new.case);
-    if changes.is_empty() && downstream.is_empty() {
+    if !(old.case.has_flow() && new.case.has_flow()) {
+        findings.push(LineFinding::stop(LinePlace::Line, LineFindingKind::NoFibreFlow));
+    } else if changes.is_empty() && downstream.is_empty() {
         findings.push(LineFinding::new(Grade::Note, LinePlace::Line, LineFindingKind::NothingChanges));
     }
     let gap = line.transport.step_gap.unwrap_or(Time::ZERO);
@@ -174,7 +176,7 @@ pub fn changeover(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine, start: u
         start,
         complete: lasts.map(|lasts| after(start, lasts)),
         arrivals,
-        between: lasts.map(|lasts| between(new.case, lasts)),
+        between: lasts.filter(|_| new.case.has_flow()).map(|lasts| between(new.case, lasts)),
         steps,
         downstream,
         findings,
@@ -218,7 +220,7 @@ fn changes(old: Recipe<'_>, new: Recipe<'_>, line: &CheckedLine) -> Vec<(StepRea
         changes.push((why, Change::FibreMoisture { from, to }));
     }
     let (from, to) = (old.case.solved.fibre, new.case.solved.fibre);
-    if differ(from.value, to.value) {
+    if differ(from.value, to.value) && old.case.has_flow() && new.case.has_flow() {
         changes.push((StepReason::Together, Change::Fibre { from, to, to_wet: new.case.solved.fibre_wet }));
     }
     changes.extend(line.pumps.iter().filter_map(|pump| pump_change(pump, old, new)));
@@ -282,7 +284,8 @@ fn why(fed: Fed, from: MassRate, to: MassRate, draft: &Draft) -> StepReason {
                 StepReason::ReleaseLast
             }
         }
-        Fed::Liquid(_) | Fed::Thinning(_) => StepReason::Together,
+        // Water on the faces belongs to the mat that it goes on.
+        Fed::Liquid(_) | Fed::Thinning(_) | Fed::FaceWater => StepReason::Together,
     }
 }
 

@@ -94,6 +94,8 @@ pub enum LineFindingKind {
     NoPumps,
     /// The recipe cannot be solved, so there is nothing to set.
     NoRecipe,
+    /// The recipe is one of a laboratory: it has no fibre flow, and so nothing that a line could be set to.
+    NoFibreFlow,
     /// No pump delivers this liquid of the recipe.
     NoPump,
     /// The pump's liquid is not in this recipe.

@@ -75,7 +75,7 @@ pub use pumps::drift::{Drift, drift};
 pub use pumps::help::Help;
 pub use pumps::metering::Metering;
 pub use pumps::pump::{Pump, PumpDraft, PumpField, PumpId, ReadingWay};
-pub use pumps::pump_settings::{PumpRow, PumpSettings, pump_settings, try_pump_settings};
+pub use pumps::pump_settings::{PumpRow, PumpSettings, on_line, pump_settings, try_pump_settings};
 pub use pumps::range_status::RangeStatus;
 pub use pumps::setting::{Setting, SettingUnit};
 pub use pumps::settings_table::{SettingsTable, settings_table};

@@ -161,7 +161,8 @@ fn totals(case: &Case, release: bool) -> (MassRate, MassRate) {
         let liquids = case.input.liquids.as_slice();
         liquids.iter().any(|liquid| liquid.id == id && (liquid.role == Role::ReleaseAgent) == release)
     };
-    let flows = case.solved.liquids.iter().filter(|flow| ours(flow.id));
+    // What is sprayed on the faces does not wet the furnish.
+    let flows = case.solved.liquids.iter().filter(|flow| !flow.on_faces && ours(flow.id));
     flows.fold((MassRate::ZERO, MassRate::ZERO), |(solids, water), flow| {
         (solids + flow.solids, water + flow.water + flow.thinning)
     })

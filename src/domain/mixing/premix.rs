@@ -37,7 +37,7 @@ pub struct PremixCandidate {
     pub density: MassDensity,
 }
 
-/// What may go into the tank, in order of addition, water last. Without a choice the binders that
+/// What may go into the tank, in order of addition, water last; not what is sprayed on the faces. Without a choice the binders that
 /// water does no harm to, their hardeners and scavengers go in, thinned as they are sprayed; wax and
 /// the water dose stay out. A recipe without any thinned liquid has no thinning water to offer.
 #[must_use]
@@ -48,6 +48,9 @@ pub fn tank(mix: &MixDraft, draft: &Draft, case: &Case) -> Vec<PremixCandidate> 
     let (mut thinned, mut thinned_inside) = (false, false);
     for liquid in case.input.liquids.as_slice() {
         let Some((own, flow)) = draft.liquid(liquid.id).zip(case.liquid(liquid.id)) else { continue };
+        if flow.on_faces {
+            continue;
+        }
         let key = key_of(own);
         let in_tank = chosen(&key).unwrap_or_else(|| goes_in(liquid.role, liquid.substance));
         if case.is_thinned(liquid.id) {

@@ -5,6 +5,7 @@
 //! are data of the recipe, as a mill's own would be, and not words of the page.
 
 use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};
+use crate::domain::recipe::limit::PMDI_DOSE_SOURCE;
 use crate::domain::recipe::liquid::{DoseWay, LiquidId, Role, Substance};
 use crate::quantity::Unit;
 
@@ -65,8 +66,8 @@ impl SystemKey {
             Self::Uf => vec![uf("12"), ammonium_sulfate("2"), urea(), wax()],
             Self::Muf => vec![muf(), ammonium_sulfate("1.5"), wax()],
             Self::Pf => vec![pf(), wax()],
-            Self::Pmdi => vec![pmdi("4", PMDI_DOSE), wax()],
-            Self::PmdiEmulsified => vec![emulsified(pmdi("4", PMDI_DOSE)), wax()],
+            Self::Pmdi => vec![pmdi("4", &pmdi_dose_source()), wax()],
+            Self::PmdiEmulsified => vec![emulsified(pmdi("4", &pmdi_dose_source())), wax()],
             Self::Soy => vec![soy(), wax()],
             Self::Tannin => vec![tannin(), hexamine(), wax()],
             Self::UfPmdi => vec![uf("8"), ammonium_sulfate("2"), pmdi("1.5", HYBRID_DOSE), wax()],
@@ -118,8 +119,6 @@ pub fn add_liquids(draft: &mut Draft, liquids: &[LiquidDraft]) {
     }
 }
 
-/// Where the dose of a pMDI comes from when it is the only binder.
-const PMDI_DOSE: &str = "Dose: Halvarsson et al. (2010), rice straw, 3 to 5 %.";
 /// Where it comes from beside another binder.
 const HYBRID_DOSE: &str = "Dose beside another binder: from memory.";
 
@@ -205,6 +204,11 @@ fn pf() -> LiquidDraft {
         source: "Typical. Dose, solids and density: from memory.".to_owned(),
     }
     .into()
+}
+
+/// Where the dose of a pMDI comes from when it is the only binder: that of its typical range.
+fn pmdi_dose_source() -> String {
+    format!("Dose: {PMDI_DOSE_SOURCE}.")
 }
 
 fn pmdi(dose: &'static str, dose_source: &str) -> LiquidDraft {

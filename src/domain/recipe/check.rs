@@ -219,6 +219,7 @@ impl Reader<'_> {
                 let press = PressSize { width: width?, length: length? };
                 Some(Feed::PressFactor(si!(InverseVelocity, factor?), press))
             }
+            FeedWay::None => Some(Feed::None),
         }
     }
 
@@ -239,6 +240,10 @@ impl Reader<'_> {
         match self.draft.water_way {
             WaterWay::ToMatMoisture => self.moisture(Field::MatMoisture).map(WaterPlan::ToMatMoisture),
             WaterWay::OnFibre => self.optional(Field::WaterOnFibre).and_then(Dose::new).map(WaterPlan::OnFibre),
+            WaterWay::Flow if self.draft.feed_way == FeedWay::None => {
+                self.findings.push(Finding::stop(Field::WaterFlow, What::NeedsFibreFlow));
+                None
+            }
             WaterWay::Flow => self.optional(Field::WaterFlow).map(|flow| WaterPlan::Flow(si!(MassRate, flow))),
             WaterWay::None => Some(WaterPlan::None),
         }
@@ -280,6 +285,7 @@ impl Reader<'_> {
             bulk_density: bulk_density.map(|density| si!(MassDensity, density)),
             mat_temperature: si!(ThermodynamicTemperature, mat_temperature),
             surface_spray: si!(ArealMassDensity, surface_spray),
+            sprayed_faces: self.draft.sprayed_faces,
             shift,
         }
     }
@@ -305,6 +311,7 @@ impl Reader<'_> {
         let at = |error| match error {
             BaseError::Loop(at) => (at, What::BaseLoop),
             BaseError::Missing(at) => (at, What::BaseMissing),
+            BaseError::OnFaces(at) => (at, What::BaseOnFaces),
         };
         match Liquids::new(list).map_err(at) {
             Ok(liquids) => Some(liquids),
@@ -335,6 +342,7 @@ impl Reader<'_> {
             DoseWay::SolidsOnFibre => Dosing::SolidsOnFibre(Dose::new(dose_value)?),
             DoseWay::LiquidOnFibre => Dosing::LiquidOnFibre(Dose::new(dose_value)?),
             DoseWay::LiquidPerBoard => Dosing::LiquidPerBoard(si!(MassDensity, dose_value)),
+            DoseWay::LiquidOnFaces(faces) => Dosing::LiquidOnFaces(si!(ArealMassDensity, dose_value), faces),
             DoseWay::SolidsOnLiquid(base) => {
                 // A place past the end is what `Liquids::new` reports as missing.
                 let at = self.draft.liquids.iter().position(|other| other.id == base).unwrap_or(usize::MAX);

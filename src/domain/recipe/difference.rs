@@ -59,6 +59,8 @@ pub enum Difference {
     FeedWay,
     /// What fixes the water dose.
     WaterWay,
+    /// The faces that water is sprayed on.
+    SprayedFaces,
     /// What is typed in a box that is no liquid's.
     Entry(Field),
     /// What is typed in a box of a liquid that both have.
@@ -89,6 +91,9 @@ pub fn differences(old: &Draft, new: &Draft) -> Vec<Difference> {
     }
     if old.water_way != new.water_way {
         found.push(Difference::WaterWay);
+    }
+    if old.sprayed_faces != new.sprayed_faces {
+        found.push(Difference::SprayedFaces);
     }
     let plain = |field: &Field| match (old.entry(*field), new.entry(*field)) {
         (Some(old), Some(new)) => !old.says_same(new),
@@ -148,6 +153,7 @@ pub fn take_over(new: &mut Draft, old: &Draft, chosen: &[Difference]) {
             Difference::BoardKind => new.board_kind = old.board_kind,
             Difference::FeedWay => new.feed_way = old.feed_way,
             Difference::WaterWay => new.water_way = old.water_way,
+            Difference::SprayedFaces => new.sprayed_faces = old.sprayed_faces,
             Difference::Entry(field) => {
                 if let (Some(entry), Some(taken)) = (new.entry_mut(field), old.entry(field)) {
                     entry.clone_from(taken);
@@ -211,12 +217,13 @@ mod tests {
     use crate::domain::recipe::draft::FeedWay;
     use crate::domain::recipe::example::example;
     use crate::domain::recipe::liquid_pairs::LiquidPair;
-    use crate::domain::{Draft, Entry, Field, LiquidDraft, LiquidField, LiquidId, Role};
+    use crate::domain::{Draft, Entry, Faces, Field, LiquidDraft, LiquidField, LiquidId, Role};
     use crate::quantity::Unit;
 
     fn changed() -> Draft {
         let mut draft = example();
         draft.feed_way = FeedWay::LineSpeed;
+        draft.sprayed_faces = Faces::Top;
         draft.plain.board_density = Entry::typed("712", Unit::KilogramPerCubicMetre);
         if let Some(liquid) = draft.liquids.first_mut() {
             liquid.name.push_str(" II");
@@ -235,6 +242,7 @@ mod tests {
             differences(&old, &new),
             [
                 Difference::FeedWay,
+                Difference::SprayedFaces,
                 Difference::Entry(Field::BoardDensity),
                 Difference::Choice(first, LiquidChoice::Name),
                 Difference::LiquidEntry(first, LiquidField::Solids),

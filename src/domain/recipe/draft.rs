@@ -2,10 +2,12 @@
 
 pub use crate::domain::form::Entry;
 
+use crate::domain::chemistry::equilibrium_moisture::at_standard_climate;
 use crate::domain::form::entries_of;
 use crate::domain::recipe::field::{Field, LiquidField, Plain};
-use crate::domain::recipe::liquid::{DoseWay, LiquidId, Role, Substance};
+use crate::domain::recipe::liquid::{DoseWay, Faces, LiquidId, Role, Substance};
 use crate::domain::recipe::product::{BoardKind, Furnish, Product};
+use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::{Kind, Unit};
 use serde::{Deserialize, Serialize};
 
@@ -22,11 +24,13 @@ pub enum FeedWay {
     LineSpeed,
     /// The press factor is given, the fibre flow follows.
     PressFactor,
+    /// There is no flow: a laboratory recipe, of doses and a mat weight.
+    None,
 }
 
 impl FeedWay {
     /// All ways, in the order in which they are offered.
-    pub const ALL: &'static [FeedWay] = &[Self::OvenDry, Self::Belt, Self::LineSpeed, Self::PressFactor];
+    pub const ALL: &'static [FeedWay] = &[Self::OvenDry, Self::Belt, Self::LineSpeed, Self::PressFactor, Self::None];
 }
 
 /// What fixes the water dose.
@@ -92,6 +96,9 @@ pub struct Draft {
     pub feed_way: FeedWay,
     /// What fixes the water dose.
     pub water_way: WaterWay,
+    /// The faces of the mat that water is sprayed on.
+    #[serde(default)]
+    pub sprayed_faces: Faces,
     /// The liquids, in order of addition.
     pub liquids: Vec<LiquidDraft>,
     /// The other numbers.
@@ -106,6 +113,7 @@ impl Default for Draft {
             board_kind: BoardKind::default(),
             feed_way: FeedWay::OvenDry,
             water_way: WaterWay::ToMatMoisture,
+            sprayed_faces: Faces::default(),
             liquids: Vec::new(),
             plain: Plain::default(),
         }
@@ -155,6 +163,25 @@ impl Draft {
         LiquidId((1..=u16::MAX).find(|id| !taken(id)).unwrap_or(u16::MAX))
     }
 
+    /// The ways to enter the dose of a liquid, in the order in which they are offered: on fibre, on each other liquid of the furnish,
+    /// per board, and on the faces for what may be sprayed there. The way that was chosen is always among them.
+    #[must_use]
+    pub fn dose_ways(&self, id: LiquidId) -> Vec<DoseWay> {
+        let others = self.liquids.iter().filter(|other| other.id != id && !other.dose_way.is_on_faces());
+        let sprayed = self.liquid(id).is_some_and(|liquid| {
+            liquid.dose_way.is_on_faces() || matches!(liquid.role, Role::ReleaseAgent | Role::Other)
+        });
+        let faces = Faces::ALL.iter().filter(|_| sprayed).map(|faces| DoseWay::LiquidOnFaces(*faces));
+        let mut ways: Vec<DoseWay> = std::iter::once(DoseWay::SolidsOnFibre)
+            .chain(others.map(|other| DoseWay::SolidsOnLiquid(other.id)))
+            .chain([DoseWay::LiquidOnFibre, DoseWay::LiquidPerBoard])
+            .chain(faces)
+            .collect();
+        // A base that is gone is still what was chosen.
+        ways.extend(self.liquid(id).map(|liquid| liquid.dose_way).filter(|now| !ways.contains(now)));
+        ways
+    }
+
     /// The entry of a field; `None` for a liquid that is not there.
     #[must_use]
     pub fn entry(&self, field: Field) -> Option<&Entry> {
@@ -169,6 +196,15 @@ impl Draft {
         match field {
             Field::Liquid(id, part) => self.liquid_mut(id).map(|liquid| liquid.entry_mut(part)),
             plain => self.plain.entry_mut(plain),
+        }
+    }
+
+    /// Enters the moisture of solid wood at 20 °C and 65 % as that of the board, to a tenth of a percent. Straw and bonded board take up
+    /// less: it is a start, and no measurement.
+    pub fn enter_standard_climate(&mut self) {
+        if let Some(moisture) = at_standard_climate() {
+            let percent = (Unit::PercentDryBasis.from_base(moisture.dry_basis().value) * 10.0).round() / 10.0;
+            self.plain.board_moisture = Entry::typed(editable(percent, DecimalMark::Point), Unit::PercentDryBasis);
         }
     }
 

@@ -25,7 +25,7 @@ const TYPED: &[(Field, &str, Unit)] = &[
     (Field::SpreadWidth, "2", Unit::Metre),
     (Field::MatBulkDensity, "35", Unit::KilogramPerCubicMetre),
     (Field::MatTemperature, "32", Unit::Celsius),
-    (Field::SurfaceSpray, "20", Unit::GramPerSquareMetre),
+    (Field::SurfaceSpray, "10", Unit::GramPerSquareMetre),
     (Field::Reject, "1", Unit::Percent),
     (Field::PressLength, "18", Unit::Metre),
     (Field::ExitMoisture, "5.5", Unit::PercentDryBasis),

@@ -103,9 +103,9 @@ form! {
         /// Temperature of the mat before the press.
         MatTemperature: mat_temperature, Temperature, Celsius, "30", folded(Station::Mat, "θ", "mat"),
             Limit::from_to(U::Celsius, 1.0, 99.0).usually(15.0, 60.0, CommonPractice);
-        /// Water sprayed on the mat before the press, both faces together.
+        /// Water sprayed on the mat before the press, per area of each sprayed face.
         SurfaceSpray: surface_spray, UsePerArea, GramPerSquareMetre, "0", folded(Station::Mat, "q", ""),
-            Limit::from_to(U::GramPerSquareMetre, 0.0, 2_000.0).usually(0.0, 60.0, CommonPractice);
+            Limit::from_to(U::GramPerSquareMetre, 0.0, 1_000.0).usually(0.0, 30.0, CommonPractice);
         /// Hours of a shift.
         ShiftHours: shift_hours, ShiftTime, Hour, "8", folded(Station::Board, "T", ""),
             Limit::above_to(U::Hour, 0.0, 24.0).usually(6.0, 12.0, CommonPractice);
@@ -254,6 +254,7 @@ impl LiquidField {
         match self {
             Self::Dose => match dose_way {
                 DoseWay::LiquidPerBoard => Kind::UsePerVolume,
+                DoseWay::LiquidOnFaces(_) => Kind::UsePerArea,
                 DoseWay::SolidsOnFibre | DoseWay::SolidsOnLiquid(_) | DoseWay::LiquidOnFibre => Kind::Dose,
             },
             Self::Solids | Self::SpraySolids => Kind::Solids,

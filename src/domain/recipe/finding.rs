@@ -68,6 +68,10 @@ pub enum What {
     BaseLoop,
     /// A liquid is dosed on one that is not in the recipe.
     BaseMissing,
+    /// A liquid is dosed on one that is sprayed on the faces of the mat.
+    BaseOnFaces,
+    /// A flow is entered, and the recipe has no fibre flow that it could be for.
+    NeedsFibreFlow,
     /// More liquids than a recipe holds.
     TooManyLiquids {
         /// How many it holds.
@@ -77,7 +81,7 @@ pub enum What {
     SpreadNarrower,
     /// This field is needed by the way in which the fibre flow is fixed.
     NeededForFeed,
-    /// The doses per volume of board would fill the board.
+    /// The doses per volume of board, or those on the faces, would fill the board.
     DosesFillBoard {
         /// Their share of the board's oven-dry mass.
         share: Amount,
@@ -91,7 +95,7 @@ pub enum What {
     OutOfRange,
     /// The furnish holds more water than the mat moisture wanted needs.
     TooWet {
-        /// Water in excess, mass flow.
+        /// Water in excess: a mass flow, or without a fibre flow a dose on oven-dry fibre.
         excess: Amount,
         /// Mat moisture that comes out.
         mat: Amount,

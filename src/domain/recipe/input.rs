@@ -3,7 +3,7 @@
 use crate::domain::balance::cost::Price;
 use crate::domain::recipe::field::{Field, LiquidField};
 use crate::domain::recipe::limit::{Window, mat_moisture};
-use crate::domain::recipe::liquid::{LiquidId, Role, Substance};
+use crate::domain::recipe::liquid::{Faces, LiquidId, Role, Substance};
 use crate::domain::recipe::product::Product;
 use crate::quantity::{Dose, Moisture, Solids, Unit};
 use arrayvec::ArrayVec;
@@ -25,6 +25,8 @@ pub enum Feed {
     LineSpeed(Velocity, Length),
     /// Press factor and press length with the mat width; the line speed and F follow.
     PressFactor(InverseVelocity, PressSize),
+    /// None: a laboratory recipe. Flows are those of a nominal oven-dry fibre flow and are not shown.
+    None,
 }
 
 /// The two lengths that turn a press factor into a flow.
@@ -47,6 +49,19 @@ pub enum Dosing {
     LiquidOnFibre(Dose),
     /// Liquid as delivered per volume of finished board.
     LiquidPerBoard(MassDensity),
+    /// Liquid as delivered per area of each sprayed face.
+    LiquidOnFaces(ArealMassDensity, Faces),
+}
+
+impl Dosing {
+    /// Liquid as delivered per area of mat that is sprayed on its faces; `None` for what goes into the furnish.
+    #[must_use]
+    pub fn on_faces(self) -> Option<ArealMassDensity> {
+        match self {
+            Self::LiquidOnFaces(dose, faces) => Some(dose * f64::from(faces.count())),
+            _ => None,
+        }
+    }
 }
 
 /// One liquid.
@@ -77,6 +92,8 @@ pub enum BaseError {
     Loop(usize),
     /// The liquid at this place is dosed on one that is not there.
     Missing(usize),
+    /// The liquid at this place is dosed on one that is sprayed on the faces, and so is not in the furnish.
+    OnFaces(usize),
 }
 
 /// The liquids of a recipe, whose bases are known to form a tree rooted in the fibre.
@@ -91,14 +108,16 @@ impl Liquids {
     /// Checks that every base is there and that none leads back to itself.
     ///
     /// # Errors
-    /// [`BaseError`] with the first liquid whose base is missing or part of a loop.
+    /// [`BaseError`] with the first liquid whose base is missing, not in the furnish, or part of a loop.
     pub fn new(list: ArrayVec<Liquid, MOST_LIQUIDS>) -> Result<Self, BaseError> {
         let mut order = ArrayVec::<u8, MOST_LIQUIDS>::new();
         for (at, liquid) in list.iter().enumerate() {
-            if let Dosing::SolidsOnLiquid(_, base) = liquid.dosing
-                && base >= list.len()
-            {
-                return Err(BaseError::Missing(at));
+            if let Dosing::SolidsOnLiquid(_, base) = liquid.dosing {
+                match list.get(base) {
+                    None => return Err(BaseError::Missing(at)),
+                    Some(base) if base.dosing.on_faces().is_some() => return Err(BaseError::OnFaces(at)),
+                    Some(_) => {}
+                }
             }
         }
         while order.len() < list.len() {
@@ -181,8 +200,10 @@ pub struct Line {
     pub bulk_density: Option<MassDensity>,
     /// Temperature of the mat before the press.
     pub mat_temperature: ThermodynamicTemperature,
-    /// Water sprayed on the mat before the press, both faces together.
+    /// Water sprayed on the mat before the press, per area of each sprayed face.
     pub surface_spray: ArealMassDensity,
+    /// The faces that it is sprayed on.
+    pub sprayed_faces: Faces,
     /// Length of a shift.
     pub shift: Time,
 }
@@ -234,6 +255,14 @@ pub struct Input {
     pub line: Line,
     /// The machines' limits.
     pub limits: MachineLimits,
+}
+
+impl Line {
+    /// Water sprayed on the faces, per area of mat.
+    #[must_use]
+    pub fn face_water(&self) -> ArealMassDensity {
+        self.surface_spray * f64::from(self.sprayed_faces.count())
+    }
 }
 
 impl Input {
@@ -312,6 +341,7 @@ impl Input {
                             dose.ratio().value
                         }
                         Dosing::LiquidPerBoard(dose) => dose.value,
+                        Dosing::LiquidOnFaces(dose, _) => dose.value,
                     },
                     LiquidField::Solids => liquid.solids.ratio().value,
                     LiquidField::Density => liquid.density.value,
@@ -334,7 +364,7 @@ impl Input {
         match field {
             Field::FibreFlow => match &mut input.feed {
                 Feed::OvenDry(flow) | Feed::Belt(flow) => flow.value = base,
-                Feed::LineSpeed(..) | Feed::PressFactor(..) => return Err(Unset::NotUsed),
+                Feed::LineSpeed(..) | Feed::PressFactor(..) | Feed::None => return Err(Unset::NotUsed),
             },
             Field::WantedLineSpeed => match &mut input.feed {
                 Feed::LineSpeed(speed, _) => speed.value = base,
@@ -370,7 +400,7 @@ impl Input {
                 match &mut input.feed {
                     Feed::LineSpeed(_, width) => *width = length,
                     Feed::PressFactor(_, press) => press.width = length,
-                    Feed::OvenDry(_) | Feed::Belt(_) => {}
+                    Feed::OvenDry(_) | Feed::Belt(_) | Feed::None => {}
                 }
             }
             Field::SpreadWidth => line.spread_width = Some(length),
@@ -411,6 +441,7 @@ fn put_liquid(liquid: &mut Liquid, part: LiquidField, base: f64) -> Result<(), U
                 *given = dose()?;
             }
             Dosing::LiquidPerBoard(given) => given.value = base,
+            Dosing::LiquidOnFaces(given, _) => given.value = base,
         },
         LiquidField::Solids => liquid.solids = solids()?,
         LiquidField::Density => liquid.density.value = base,

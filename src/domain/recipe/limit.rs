@@ -105,8 +105,15 @@ fn dose(liquid: &LiquidDraft, beside_another: bool, product: Product) -> Limit {
         DoseWay::SolidsOnLiquid(_) => Limit::from_to(U::Percent, 0.0, 1_000.0),
         DoseWay::LiquidOnFibre => Limit::from_to(U::Percent, 0.0, 200.0),
         DoseWay::LiquidPerBoard => Limit::from_to(U::KilogramPerCubicMetre, 0.0, 1_000.0),
+        DoseWay::LiquidOnFaces(_) => {
+            Limit::from_to(U::GramPerSquareMetre, 0.0, 1_000.0).usually(2.0, 40.0, CommonPractice)
+        }
     }
 }
+
+/// Where the typical dose of a pMDI that is the only binder comes from.
+pub const PMDI_DOSE_SOURCE: &str = "Cheng, Han, Fang (2013), about 3 % on split wheat straw at 640 kg/m³; Halvarsson, Edlund, Norgren (2010), 3 to 5 % on rice \
+     straw; from 2 to 6 % unverified";
 
 /// Solids on oven-dry fibre, %.
 fn usual_dose_on_fibre(substance: Substance, beside_another: bool, product: Product) -> Option<(f64, f64, Source)> {
@@ -125,11 +132,7 @@ fn usual_dose_on_fibre(substance: Substance, beside_another: bool, product: Prod
             (Furnish::Mixed, _) => (7.0, 17.0, Unverified("from wood to straw")),
         }),
         Substance::Pmdi if beside_another => Some((0.5, 5.0, FromMemory)),
-        Substance::Pmdi => Some((
-            2.0,
-            6.0,
-            Published("Cheng, Han, Fang (2013), about 3 % on split wheat straw at 640 kg/m³; from 2 to 6 % unverified"),
-        )),
+        Substance::Pmdi => Some((2.0, 6.0, Published(PMDI_DOSE_SOURCE))),
         Substance::Pf => Some((4.0, 12.0, FromMemory)),
         Substance::Soy => Some((5.0, 12.0, FromMemory)),
         Substance::Tannin => Some((6.0, 14.0, FromMemory)),

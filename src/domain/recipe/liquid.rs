@@ -119,4 +119,56 @@ pub enum DoseWay {
     LiquidOnFibre,
     /// Liquid as delivered per volume of finished board.
     LiquidPerBoard,
+    /// Liquid as delivered per area of each face that it is sprayed on, between former and press.
+    LiquidOnFaces(Faces),
+}
+
+impl DoseWay {
+    /// Whether the liquid is sprayed on the faces of the mat, and so is no part of the furnish.
+    #[must_use]
+    pub const fn is_on_faces(self) -> bool {
+        matches!(self, Self::LiquidOnFaces(_))
+    }
+}
+
+/// The faces of the mat that a spray goes on: water, or a release agent.
+///
+/// A release agent for a board with an isocyanate is mostly water, and so is face water. Neither breaks the rule that no advice puts
+/// water into an isocyanate: they meet binder that is already spread over moist furnish, seconds before the press, and never a tank,
+/// a pipe or a pump that holds an isocyanate.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+#[cfg_attr(test, derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Faces {
+    /// The top face.
+    Top,
+    /// The bottom face, sprayed on the belt that the mat comes to lie on.
+    Bottom,
+    /// Both faces, each with the same.
+    #[default]
+    Both,
+}
+
+impl Faces {
+    /// All of them, in the order in which they are offered.
+    pub const ALL: &'static [Faces] = &[Self::Both, Self::Top, Self::Bottom];
+
+    /// How many faces they are.
+    #[must_use]
+    pub const fn count(self) -> u8 {
+        match self {
+            Self::Top | Self::Bottom => 1,
+            Self::Both => 2,
+        }
+    }
+
+    /// The stable key, on the page.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Top => "top",
+            Self::Bottom => "bottom",
+            Self::Both => "both",
+        }
+    }
 }

@@ -60,12 +60,22 @@ impl BoardKind {
     }
 
     /// How far the density may be off the mean within a board: ±7 % for fibreboard (EN 622-1), ±10 % for particleboard
-    /// (EN 312). `None` where no standard is known.
+    /// (EN 312); both unverified, the texts of the standards were not at hand. `None` where no standard is known.
     #[must_use]
     pub const fn density_spread(self) -> Option<f64> {
         match self {
             Self::Fibreboard => Some(0.07),
             Self::Particleboard => Some(0.10),
+            Self::Other => None,
+        }
+    }
+
+    /// The standard that [`density_spread`](Self::density_spread) is from.
+    #[must_use]
+    pub const fn density_standard(self) -> Option<&'static str> {
+        match self {
+            Self::Fibreboard => Some("EN 622-1"),
+            Self::Particleboard => Some("EN 312"),
             Self::Other => None,
         }
     }

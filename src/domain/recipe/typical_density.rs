@@ -7,7 +7,7 @@ use crate::domain::recipe::check::read_entry;
 use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};
 use crate::domain::recipe::field::LiquidField;
 use crate::domain::recipe::limit::Limit;
-use crate::domain::recipe::liquid::{DoseWay, LiquidId, Role, Substance};
+use crate::domain::recipe::liquid::{DoseWay, Faces, LiquidId, Role, Substance};
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::{Kind, Unit};
 use uom::si::f64::Ratio;
@@ -56,6 +56,28 @@ pub fn follow_solids(liquid: &mut LiquidDraft) {
     if let Some(density) = typical_density(liquid.substance, solids) {
         let rounded = (density * 10.0).round() / 10.0;
         liquid.density = Entry::preset(editable(rounded, DecimalMark::Point), Unit::KilogramPerCubicMetre);
+    }
+}
+
+/// Chooses what a liquid is for. A release agent whose dose nobody has typed starts on both faces of the mat, and a liquid that is no
+/// longer one starts on fibre again.
+pub fn choose_role(draft: &mut Draft, id: LiquidId, role: Role) {
+    let Some(liquid) = draft.liquid_mut(id) else { return };
+    liquid.role = role;
+    if !liquid.dose.is_blank() {
+        return;
+    }
+    match (role, liquid.dose_way) {
+        (Role::ReleaseAgent, way) if !way.is_on_faces() => {
+            liquid.dose_way = DoseWay::LiquidOnFaces(Faces::Both);
+            liquid.dose = Entry::empty(Unit::GramPerSquareMetre);
+        }
+        (Role::ReleaseAgent | Role::Other, _) => {}
+        (_, DoseWay::LiquidOnFaces(_)) => {
+            liquid.dose_way = DoseWay::SolidsOnFibre;
+            liquid.dose = Entry::empty(Unit::Percent);
+        }
+        _ => {}
     }
 }
 

@@ -1,6 +1,5 @@
 //! What there is to say at the bench: data, without a word of any language.
 
-use crate::domain::Grade;
 use crate::domain::recipe::finding::{Place as RecipePlace, What as RecipeWhat};
 use crate::domain::trial::boards::board::BoardId;
 use crate::domain::trial::boards::field::BoardField;
@@ -10,6 +9,7 @@ use crate::domain::trial::weigh_sheet::field::WeighField;
 use crate::domain::trial::weigh_sheet::line_id::LineId;
 use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryField;
 use crate::domain::trial::weigh_sheet::slip::Slip;
+use crate::domain::{BoardKind, Grade};
 use crate::quantity::Amount;
 
 /// Where a finding belongs.
@@ -216,11 +216,12 @@ pub enum TrialProblem {
         /// The target.
         target: Amount,
     },
-    /// The density within a board differs by more than [`DENSITY_SPREAD`](crate::domain::trial::boards::target::DENSITY_SPREAD)
-    /// from its mean.
+    /// The density within a board differs by more from its mean than the standard for its kind allows.
     UnevenProfile {
         /// The largest deviation, a share of the mean.
         deviation: Amount,
+        /// The kind of board, which says how far it may be off.
+        kind: BoardKind,
     },
     /// Runs without a board, which are left out of the effects.
     RunsMissing {

@@ -6,7 +6,7 @@ use crate::domain::balance::machine::Machine;
 use crate::domain::balance::outcome::Case;
 use crate::domain::recipe::field::{Field, LiquidField};
 use crate::domain::recipe::input::{Dosing, Feed, Liquid, WaterPlan};
-use crate::domain::recipe::liquid::{DoseWay, LiquidId};
+use crate::domain::recipe::liquid::{DoseWay, Faces, LiquidId};
 use crate::quantity::{Amount, Kind};
 
 /// How a figure came about; `None` where the recipe does not give it.
@@ -20,8 +20,8 @@ pub fn working(figure: Figure, case: &Case) -> Option<Working> {
 }
 
 /// Collects the numbers put in while a formula is written down.
-struct Sheet<'a> {
-    case: &'a Case,
+pub(super) struct Sheet<'a> {
+    pub(super) case: &'a Case,
     givens: Vec<Given>,
     /// Whether every number that was asked for is there. Noted here instead of being handed up from
     /// each number, which would take three times the code.
@@ -46,6 +46,20 @@ impl Sheet<'_> {
 
     fn ids(&self) -> Vec<LiquidId> {
         self.liquids().iter().map(|liquid| liquid.id).collect()
+    }
+
+    /// The liquids that go into the furnish, or those on the faces.
+    fn ids_of(&self, on_faces: bool) -> Vec<LiquidId> {
+        let there = |liquid: &&Liquid| liquid.dosing.on_faces().is_some() == on_faces;
+        self.liquids().iter().filter(there).map(|liquid| liquid.id).collect()
+    }
+
+    fn dosing(&self, id: LiquidId) -> Option<Dosing> {
+        self.place(id).map(|at| self.liquids()[at].dosing)
+    }
+
+    pub(super) fn is_on_faces(&self, id: LiquidId) -> bool {
+        self.dosing(id).is_some_and(|dosing| dosing.on_faces().is_some())
     }
 
     fn figure_symbol(&self, figure: Figure) -> Symbol {
@@ -74,9 +88,10 @@ impl Sheet<'_> {
         Expr::ZERO
     }
 
-    fn fig(&mut self, figure: Figure) -> Expr {
+    pub(super) fn fig(&mut self, figure: Figure) -> Expr {
         match self.case.figure(figure) {
             Some(amount) => self.put(Origin::Figure(figure), self.figure_symbol(figure), amount),
+            None if figure.is_of_flow() && !self.case.has_flow() => self.per_fibre(figure),
             None => self.missing(),
         }
     }
@@ -86,7 +101,7 @@ impl Sheet<'_> {
         self.case.figure(figure).is_some().then(|| self.fig(figure))
     }
 
-    fn field(&mut self, field: Field) -> Expr {
+    pub(super) fn field(&mut self, field: Field) -> Expr {
         let Some(base) = given::field(&self.case.input, field) else { return self.missing() };
         let symbol = match field {
             Field::Liquid(id, _) => self.placed(Symbol::of_field(field), id),
@@ -102,9 +117,11 @@ impl Sheet<'_> {
     fn kind(&self, field: Field) -> Kind {
         match field {
             Field::Liquid(id, part) => {
-                let per_board =
-                    self.place(id).is_some_and(|at| matches!(self.liquids()[at].dosing, Dosing::LiquidPerBoard(_)));
-                let way = if per_board { DoseWay::LiquidPerBoard } else { DoseWay::SolidsOnFibre };
+                let way = match self.dosing(id) {
+                    Some(Dosing::LiquidPerBoard(_)) => DoseWay::LiquidPerBoard,
+                    Some(Dosing::LiquidOnFaces(_, faces)) => DoseWay::LiquidOnFaces(faces),
+                    _ => DoseWay::SolidsOnFibre,
+                };
                 part.kind(way)
             }
             plain => plain.kind(),
@@ -128,9 +145,41 @@ impl Sheet<'_> {
 
     /// Water that comes with the liquids and thins them.
     fn water_with_liquids(&mut self) -> Vec<Expr> {
-        let mut terms = self.all(LiquidFigure::Water);
-        terms.extend(self.all(LiquidFigure::Thinning));
+        let ids = self.ids_of(false);
+        let mut terms: Vec<Expr> = ids.iter().map(|id| self.fig(Figure::Liquid(*id, LiquidFigure::Water))).collect();
+        terms.extend(self.thinning(ids));
         terms
+    }
+
+    /// Water that thins liquids.
+    fn thinning(&mut self, ids: Vec<LiquidId>) -> Vec<Expr> {
+        let thinned = ids.into_iter().filter(|id| self.case.is_thinned(*id)).collect::<Vec<_>>();
+        thinned.into_iter().map(|id| self.fig(Figure::Liquid(id, LiquidFigure::Thinning))).collect()
+    }
+
+    /// Area of mat per time: width and speed, or the furnish over the mat weight.
+    fn mat_area(&mut self) -> Expr {
+        match self.if_given(Figure::LineSpeed) {
+            Some(speed) => self.field(Field::MatWidth) * speed,
+            None => self.fig(Figure::NetSolids) / self.fig(Figure::MatOvenDry),
+        }
+    }
+
+    /// What is sprayed per area of mat, from a dose per area of face.
+    fn per_mat_area(&mut self, dose: Field, faces: Faces) -> Expr {
+        let dose = self.field(dose);
+        match faces.count() {
+            1 => dose,
+            count => Expr::Number(f64::from(count)) * dose,
+        }
+    }
+
+    /// What a liquid on the faces brings to the press water, less what its solids leave with.
+    fn spray_vapour(&mut self, id: LiquidId) -> Expr {
+        let own = |part| Figure::Liquid(id, part);
+        let water = self.fig(own(LiquidFigure::Water));
+        let water = Expr::sum(std::iter::once(water).chain(self.thinning(vec![id])));
+        water - self.fig(own(LiquidFigure::Solids)) * self.field(Field::ExitMoisture)
     }
 
     /// 1 + a moisture.
@@ -147,7 +196,7 @@ impl Sheet<'_> {
     }
 
     #[allow(clippy::too_many_lines, reason = "one formula an arm, in the material's order")]
-    fn formula(&mut self, figure: Figure) -> (Expr, Ground) {
+    pub(super) fn formula(&mut self, figure: Figure) -> (Expr, Ground) {
         use Field as In;
         use Figure as Fig;
         let formula = match figure {
@@ -157,6 +206,8 @@ impl Sheet<'_> {
                     let wet = Expr::ONE + self.field(In::FibreMoisture);
                     return (self.field(In::FibreFlow) / wet, MOISTURE);
                 }
+                // Without one nothing of a flow is given.
+                Feed::None => return (self.missing(), BALANCE),
                 Feed::LineSpeed(..) | Feed::PressFactor(..) => {
                     self.fig(Fig::NetSolids) / ((Expr::ONE - self.field(In::Reject)) * self.fig(Fig::FurnishPerFibre))
                 }
@@ -186,11 +237,18 @@ impl Sheet<'_> {
             Fig::WaterDoseVolume => {
                 return (self.fig(Fig::WaterDose) / self.constant(Constant::WaterDensity), WATER);
             }
+            Fig::WaterDoseOnFibre if self.case.has_flow() => self.fig(Fig::WaterDose) / self.fig(Fig::Fibre),
+            Fig::WaterDoseOnFibre => match self.case.input.water {
+                WaterPlan::OnFibre(_) => return self.entered(In::WaterOnFibre),
+                WaterPlan::None => return (Expr::ZERO, Ground::Entered),
+                _ => return self.formula(Fig::WaterDose),
+            },
             Fig::WaterExcess => Expr::ZERO.max(self.fig(Fig::WaterOnHand) - self.fig(Fig::WaterNeeded)),
             Fig::FibreMoistureForNoWater => {
                 let needed = self.fig(Fig::WaterNeeded);
                 let with_liquids = Expr::sum(self.water_with_liquids());
-                (needed - with_liquids) / self.fig(Fig::Fibre)
+                let left = needed - with_liquids;
+                if self.case.has_flow() { left / self.fig(Fig::Fibre) } else { left }
             }
             Fig::BlenderMoisture => (self.fig(Fig::WaterOnHand) + self.fig(Fig::WaterDose)) / self.fig(Fig::Solids),
             Fig::MatMoisture => self.fig(Fig::BlenderMoisture) - self.field(In::DryingLoss),
@@ -207,7 +265,14 @@ impl Sheet<'_> {
             Fig::MatWet => return (self.fig(Fig::MatOvenDry) * self.wet(Fig::MatMoisture), MOISTURE),
             Fig::MatOvenDry => {
                 let wet = Expr::ONE + self.field(In::BoardMoisture);
-                return (self.fig(Fig::RawBoard) / wet, MOISTURE);
+                let mut laid = self.fig(Fig::RawBoard) / wet;
+                for id in self.ids_of(true) {
+                    if let Some(Dosing::LiquidOnFaces(_, faces)) = self.dosing(id) {
+                        let sprayed = self.per_mat_area(In::Liquid(id, LiquidField::Dose), faces);
+                        laid = laid - sprayed * self.field(In::Liquid(id, LiquidField::Solids));
+                    }
+                }
+                return (laid, MOISTURE);
             }
             Fig::MatFibre => self.fig(Fig::MatOvenDry) * self.fig(Fig::Fibre) / self.fig(Fig::Solids),
             Fig::MatWater => self.fig(Fig::MatOvenDry) * self.fig(Fig::MatMoisture),
@@ -232,10 +297,20 @@ impl Sheet<'_> {
                 Feed::PressFactor(..) => return self.entered(In::WantedPressFactor),
                 _ => return (self.fig(Fig::PressTime) / self.fig(Fig::PressedThickness), DEFINITION),
             },
-            Fig::SurfaceSpray => self.field(In::SurfaceSpray) * self.fig(Fig::NetSolids) / self.fig(Fig::MatOvenDry),
+            Fig::SurfaceSpray => {
+                let sprayed = self.per_mat_area(In::SurfaceSpray, self.case.input.line.sprayed_faces);
+                sprayed * self.mat_area()
+            }
+            Fig::SurfaceSprayVolume => {
+                return (self.fig(Fig::SurfaceSpray) / self.constant(Constant::WaterDensity), WATER);
+            }
             Fig::PressVapour => {
                 let dried = self.fig(Fig::MatMoisture) - self.field(In::ExitMoisture);
-                self.fig(Fig::NetSolids) * dried + self.fig(Fig::SurfaceSpray)
+                let mut vapour = self.fig(Fig::NetSolids) * dried + self.fig(Fig::SurfaceSpray);
+                for id in self.ids_of(true) {
+                    vapour = vapour + self.spray_vapour(id);
+                }
+                vapour
             }
             Fig::HeatPerWater => {
                 return (self.constant(Constant::SensibleHeat) + self.constant(Constant::LatentHeat), WATER);
@@ -268,7 +343,7 @@ impl Sheet<'_> {
             Fig::FibrePerShift => self.fig(Fig::Fibre) * self.field(In::ShiftHours),
             Fig::WaterPerVolume => {
                 let dose = self.fig(Fig::WaterDose);
-                let thinning = self.all(LiquidFigure::Thinning);
+                let thinning = self.thinning(self.ids());
                 Expr::sum(std::iter::once(dose).chain(thinning)) / self.fig(Fig::FinishedVolume)
             }
             Fig::FibreCost => return (self.field(In::FibrePrice) * self.fig(Fig::FibrePerVolume), DEFINITION),
@@ -312,7 +387,8 @@ impl Sheet<'_> {
             return self.fig(Figure::NetSolids) / (Expr::ONE - self.field(Field::Reject));
         }
         let fibre = self.fig(Figure::Fibre);
-        let (on_board, on_fibre): (Vec<_>, Vec<_>) = self.ids().into_iter().partition(|id| self.hangs_on_board(*id));
+        let furnish = self.ids_of(false);
+        let (on_board, on_fibre): (Vec<_>, Vec<_>) = furnish.into_iter().partition(|id| self.hangs_on_board(*id));
         let mut terms = vec![fibre];
         for id in on_fibre {
             terms.push(self.fig(Figure::Liquid(id, LiquidFigure::Solids)));
@@ -328,8 +404,8 @@ impl Sheet<'_> {
         sum / (Expr::ONE - Expr::sum(shares))
     }
 
-    fn liquid(&mut self, id: LiquidId, part: LiquidFigure) -> (Expr, Ground) {
-        let Some(dosing) = self.place(id).map(|at| self.liquids()[at].dosing) else {
+    pub(super) fn liquid(&mut self, id: LiquidId, part: LiquidFigure) -> (Expr, Ground) {
+        let Some(dosing) = self.dosing(id) else {
             return (self.missing(), BALANCE);
         };
         let own = |part| Figure::Liquid(id, part);
@@ -350,8 +426,15 @@ impl Sheet<'_> {
                     let liquid = self.field(field(LiquidField::Dose)) * self.fig(Figure::Fibre);
                     liquid * self.field(field(LiquidField::Solids))
                 }
+                Dosing::LiquidOnFaces(..) => {
+                    self.fig(own(LiquidFigure::Liquid)) * self.field(field(LiquidField::Solids))
+                }
                 _ => self.field(field(LiquidField::Dose)) * self.fig(Figure::Fibre),
             },
+            LiquidFigure::Liquid if self.is_on_faces(id) => {
+                let faces = if let Dosing::LiquidOnFaces(_, faces) = dosing { faces } else { Faces::default() };
+                self.per_mat_area(field(LiquidField::Dose), faces) * self.mat_area()
+            }
             LiquidFigure::Liquid => self.fig(own(LiquidFigure::Solids)) / self.field(field(LiquidField::Solids)),
             LiquidFigure::Volume => self.fig(own(LiquidFigure::Liquid)) / self.field(field(LiquidField::Density)),
             LiquidFigure::Water => self.fig(own(LiquidFigure::Liquid)) - self.fig(own(LiquidFigure::Solids)),
@@ -381,10 +464,14 @@ impl Sheet<'_> {
                 Dosing::LiquidOnFibre(_) => {
                     self.field(field(LiquidField::Dose)) * self.field(field(LiquidField::Solids))
                 }
-                Dosing::SolidsOnLiquid(..) | Dosing::LiquidPerBoard(_) => {
+                Dosing::SolidsOnLiquid(..) | Dosing::LiquidPerBoard(_) | Dosing::LiquidOnFaces(..) => {
                     self.field(field(LiquidField::Dose)) * self.fig(of_base(LiquidFigure::SolidsOnFibre))
                 }
             },
+            LiquidFigure::LiquidOnFibre | LiquidFigure::ThinningOnFibre if !self.case.has_flow() => {
+                return self.on_fibre_without_flow(id, part);
+            }
+            LiquidFigure::ThinningOnFibre => self.fig(own(LiquidFigure::Thinning)) / self.fig(Figure::Fibre),
             LiquidFigure::LiquidOnFibre => self.fig(own(LiquidFigure::Liquid)) / self.fig(Figure::Fibre),
             LiquidFigure::InMat => self.fig(Figure::MatOvenDry) * self.fig(own(LiquidFigure::Share)),
             LiquidFigure::PerVolume => self.fig(own(LiquidFigure::Liquid)) / self.fig(Figure::FinishedVolume),
@@ -406,7 +493,7 @@ impl Sheet<'_> {
     }
 
     fn on_fibre(&mut self) -> Vec<Expr> {
-        let ids: Vec<_> = self.ids().into_iter().filter(|id| !self.hangs_on_board(*id)).collect();
+        let ids: Vec<_> = self.ids_of(false).into_iter().filter(|id| !self.hangs_on_board(*id)).collect();
         ids.into_iter().map(|id| self.fig(Figure::Liquid(id, LiquidFigure::SolidsOnFibre))).collect()
     }
 }

@@ -10,6 +10,8 @@ mod expr;
 mod formula;
 /// What a field held when the recipe was solved.
 pub(in crate::domain) mod given;
+/// The same formulas per oven-dry fibre, where there is no flow.
+mod per_fibre;
 /// The letters of the model.
 pub(in crate::domain) mod symbol;
 

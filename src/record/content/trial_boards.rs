@@ -39,7 +39,7 @@ impl TrialContent {
         let one = |draft: &crate::domain::trial::BoardDraft| {
             let measured = measure(draft);
             let said = measured.findings.into_iter().filter(|own| !matches!(own.what, TrialProblem::Entry(_)));
-            let findings = said.chain(uneven(&measured.board)).collect();
+            let findings = said.chain(uneven(&measured.board, self.made_with(draft).0.board_kind)).collect();
             let own = draft.run.and_then(|place| planned.iter().find(|sheet| sheet.run.place == place));
             let sheet = match own {
                 Some(own) => own.sheet.clone(),

@@ -47,7 +47,7 @@ use crate::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
 use crate::domain::recipe::limit::Source;
 use crate::domain::working::{Constant, Ground};
 use crate::domain::{
-    BoardKind, DoseWay, Draft, Field, Figure, Finding, Furnish, Grade, Role, Station, Substance, What,
+    BoardKind, DoseWay, Draft, Faces, Field, Figure, Finding, Furnish, Grade, Role, Station, Substance, What,
 };
 use crate::quantity::kind::UnitSystem;
 use crate::record::store::library::{SaveError, Unread};
@@ -88,6 +88,8 @@ pub struct Words {
     pub machine: fn(Machine) -> &'static str,
     /// A way to fix the fibre flow.
     pub feed_way: fn(FeedWay) -> &'static str,
+    /// The faces of the mat that a spray goes on.
+    pub faces: fn(Faces) -> &'static str,
     /// What the furnish is made of.
     pub furnish: fn(Furnish) -> &'static str,
     /// The kind of board.

@@ -322,7 +322,7 @@ impl Maker<'_> {
     /// What must not be below zero, apart from what does not vary: such a recipe was solved already.
     fn guards(&mut self) -> Option<Vec<u16>> {
         let mut guards = Vec::new();
-        // The same two limits as in `solve`: room for fibre beside the doses per volume of board, and
+        // The same limits as in `solve`: room for fibre beside the doses per volume of board, and
         // a mat that does not dry below zero.
         let ids = self.case.input.liquids.as_slice();
         let on_board: Vec<_> =
@@ -334,6 +334,10 @@ impl Maker<'_> {
                 left = self.put(Node::Sub(left, share))?;
             }
             guards.push(left);
+        }
+        // What is sprayed on the faces leaves room for a mat.
+        if ids.iter().any(|liquid| liquid.dosing.on_faces().is_some()) {
+            guards.push(self.figure(Figure::MatOvenDry)?);
         }
         let mat = self.figure(Figure::MatMoisture)?;
         let slack = self.put(Node::Constant(1e-12))?;

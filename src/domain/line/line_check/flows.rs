@@ -19,7 +19,8 @@ use uom::si::ratio::ratio;
 ///
 /// Doses are solids per oven-dry fibre, F = G/(1+ω_f). A pump that was not read is assumed to run at its target, and
 /// so is the thinning water of a liquid without a pump of its own, in proportion to the liquid. The board density
-/// is what the mat weight of the sample gives when it is pressed to the recipe's thickness: ρ = M·(1+ω_b)/(t + k·a).
+/// is what the mat weight of the sample, with the solids on its faces, gives when it is pressed to the recipe's thickness:
+/// ρ = M·(1+ω_b)/(t + k·a).
 pub(super) fn actual(
     draft: &Draft,
     case: &Case,
@@ -48,10 +49,13 @@ pub(super) fn actual(
             Some(LiquidActual { id: liquid.id, mass, source, solids, on_fibre, target: dose, deviation })
         })
         .collect();
-    let thinning: MassRate = liquids.iter().map(|liquid| thinning(liquid, &pumps, target)).sum();
+    // What is sprayed on the faces runs as well, but is no part of the furnish.
+    let on_faces = |id| target.liquid(id).is_some_and(|flow| flow.on_faces);
+    let furnish: Vec<&LiquidActual> = liquids.iter().filter(|liquid| !on_faces(liquid.id)).collect();
+    let thinning: MassRate = furnish.iter().map(|liquid| thinning(liquid, &pumps, target)).sum();
     let (water, water_source) = together(&pumps, Fed::Water, target)?;
-    let with_liquids = liquids.iter().map(|liquid| liquid.mass - liquid.solids).sum::<MassRate>() + thinning;
-    let solids = fibre + liquids.iter().map(|liquid| liquid.solids).sum::<MassRate>();
+    let with_liquids = furnish.iter().map(|liquid| liquid.mass - liquid.solids).sum::<MassRate>() + thinning;
+    let solids = fibre + furnish.iter().map(|liquid| liquid.solids).sum::<MassRate>();
     let total = fibre * readings.moisture.dry_basis() + with_liquids + water;
     let furnish_moisture = Moisture::from_dry_basis((total / solids).value)?;
     // More cannot be lost than is there; a reading that says so is off, and zero is what is left.
@@ -62,9 +66,10 @@ pub(super) fn actual(
     });
     let board = &case.input.board;
     let pressed = board.thickness + board.surface_ratio * (board.sand_top + board.sand_bottom);
-    let density: Option<MassDensity> = mat_od.map(|od| od * board.moisture.wet_per_dry() / pressed);
+    let on_faces = target.solved.mat.on_faces;
+    let density: Option<MassDensity> = mat_od.map(|od| (od + on_faces) * board.moisture.wet_per_dry() / pressed);
     let flowing = |source, mass: MassRate| if mass > MassRate::ZERO { source } else { FlowSource::Read };
-    let flows_source = liquids
+    let flows_source = furnish
         .iter()
         .map(|liquid| flowing(liquid.source, liquid.mass))
         .chain([flowing(water_source, water)])

@@ -117,12 +117,21 @@ pub fn pump_settings(draft: &Draft, case: &Case, line: &CheckedLine) -> PumpSett
     PumpSettings { fibre: case.solved.fibre, fibre_wet: case.solved.fibre_wet, rows, findings }
 }
 
+/// The recipe as a line can run it.
+///
+/// # Errors
+/// [`LineFindingKind::NoRecipe`] without a balance, [`LineFindingKind::NoFibreFlow`] for a recipe of a laboratory.
+pub fn on_line(case: Option<&Case>) -> Result<&Case, LineFinding> {
+    let case = case.ok_or(LineFinding::stop(LinePlace::Line, LineFindingKind::NoRecipe))?;
+    if case.has_flow() { Ok(case) } else { Err(LineFinding::stop(LinePlace::Line, LineFindingKind::NoFibreFlow)) }
+}
+
 /// The same, where the recipe may have no balance and the mill no pumps.
 ///
 /// # Errors
-/// The one finding that stands in the way: [`LineFindingKind::NoRecipe`] or [`LineFindingKind::NoPumps`].
+/// The one finding that stands in the way: one of [`on_line`], or [`LineFindingKind::NoPumps`].
 pub fn try_pump_settings(draft: &Draft, case: Option<&Case>, line: &CheckedLine) -> Result<PumpSettings, LineFinding> {
-    let case = case.ok_or(LineFinding::stop(LinePlace::Line, LineFindingKind::NoRecipe))?;
+    let case = on_line(case)?;
     if line.pumps.is_empty() {
         return Err(LineFinding::stop(LinePlace::Line, LineFindingKind::NoPumps));
     }
@@ -197,7 +206,7 @@ pub fn row(pump: &Pump, fed: Fed, case: &Case) -> Option<PumpRow> {
 fn thinning(fed: Fed, case: &Case) -> MassRate {
     match fed {
         Fed::Liquid(id) => drawn(case, Fed::Thinning(id)).map_or(MassRate::ZERO, |(water, _)| water),
-        Fed::Thinning(_) | Fed::Water => MassRate::ZERO,
+        Fed::Thinning(_) | Fed::Water | Fed::FaceWater => MassRate::ZERO,
     }
 }
 
@@ -264,12 +273,13 @@ fn help(pump: &Pump, row: &PumpRow, case: &Case) -> Vec<Help> {
         let fibre = if low { Help::FibreAtLeast(reach.least) } else { Help::FibreAtMost(reach.most) };
         help.push(fibre);
     }
-    // At the bound the same solids come in another amount of liquid: s·L/L_bound. Never of an isocyanate, which has no water.
+    // At the bound the same solids come in another amount of liquid: s·L/L_bound. Never of an isocyanate, which has no water, and not
+    // on the faces, where the dose is one of liquid and not of solids.
     let bound = curve.flow(if low { usable.low } else { usable.high });
     let liquid = |id| case.input.liquids.as_slice().iter().find(move |liquid| liquid.id == id);
     if let Fed::Liquid(id) = row.fed
         && bound > MassRate::ZERO
-        && !liquid(id).is_some_and(|liquid| liquid.substance.is_isocyanate())
+        && !liquid(id).is_some_and(|liquid| liquid.substance.is_isocyanate() || liquid.dosing.on_faces().is_some())
         && let Some(solids) = liquid(id).and_then(|liquid: &Liquid| {
             let factor: Ratio = row.mass / bound;
             Solids::new((liquid.solids.ratio() * factor).value)

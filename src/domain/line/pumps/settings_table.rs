@@ -103,7 +103,8 @@ pub fn settings_table(
     let row = nearest(flows.iter().map(|flow| flow.value), flow.value);
     let moisture = case.input.fibre_moisture.dry_basis().value;
     let column = nearest(moistures.iter().map(|moisture| moisture.dry_basis().value), moisture);
-    let present = row.zip(column);
+    // A recipe without a fibre flow is at none of them.
+    let present = row.zip(column).filter(|_| case.has_flow());
     (Some(SettingsTable { rows: book.table_rows, flows, moistures, pumps, present, cells }), reader.findings)
 }
 

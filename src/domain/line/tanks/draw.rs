@@ -5,11 +5,14 @@ use crate::domain::line::tanks::feeds::Fed;
 use std::marker::PhantomData;
 use uom::si::f64::{MassDensity, MassRate};
 
-/// How much of something the recipe takes, and its density.
+/// How much of something the recipe takes, and its density; `None` for what it does not hold, and for a recipe without a fibre flow.
 ///
 /// The density of dosed and thinning water is that at 20 °C.
 #[must_use]
 pub fn drawn(case: &Case, fed: Fed) -> Option<(MassRate, MassDensity)> {
+    if !case.has_flow() {
+        return None;
+    }
     let flow = |id| case.solved.liquids.iter().find(|flow| flow.id == id);
     match fed {
         Fed::Liquid(id) => {
@@ -18,6 +21,7 @@ pub fn drawn(case: &Case, fed: Fed) -> Option<(MassRate, MassDensity)> {
         }
         Fed::Thinning(id) => Some((flow(id)?.thinning, water_density())),
         Fed::Water => Some((case.solved.water.dose, water_density())),
+        Fed::FaceWater => Some((case.solved.losses.surface_spray, water_density())),
     }
 }
 

@@ -51,6 +51,8 @@ pub enum Feeds {
     Thinning(Tie),
     /// The water that is dosed by itself.
     Water,
+    /// The water that is sprayed on the faces of the mat.
+    FaceWater,
 }
 
 /// What that is in one recipe.
@@ -62,6 +64,8 @@ pub enum Fed {
     Thinning(LiquidId),
     /// The dosed water.
     Water,
+    /// The water on the faces of the mat.
+    FaceWater,
 }
 
 impl Feeds {
@@ -72,7 +76,7 @@ impl Feeds {
             (Self::Liquid(own), Self::Liquid(theirs)) | (Self::Thinning(own), Self::Thinning(theirs)) => {
                 own.same(theirs)
             }
-            (Self::Water, Self::Water) => true,
+            (Self::Water, Self::Water) | (Self::FaceWater, Self::FaceWater) => true,
             _ => false,
         }
     }
@@ -80,7 +84,7 @@ impl Feeds {
     /// Whether what is in a tank of `self` is what a pump of `pump` draws: water is water.
     #[must_use]
     pub fn holds_for(&self, pump: &Self) -> bool {
-        let water = |feeds: &Self| matches!(feeds, Self::Water | Self::Thinning(_));
+        let water = |feeds: &Self| matches!(feeds, Self::Water | Self::FaceWater | Self::Thinning(_));
         self.same(pump) || (water(self) && water(pump))
     }
 
@@ -92,6 +96,7 @@ impl Feeds {
             Self::Liquid(tie) => liquid(tie).map(Fed::Liquid),
             Self::Thinning(tie) => liquid(tie).map(Fed::Thinning),
             Self::Water => Some(Fed::Water),
+            Self::FaceWater => Some(Fed::FaceWater),
         }
     }
 }

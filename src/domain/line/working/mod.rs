@@ -83,7 +83,12 @@ impl Sheet {
 
     /// A field of the recipe, with the number that it was solved with.
     fn field(&mut self, field: Field, base: f64) -> Expr {
-        let amount = Amount::from_base(field.kind(), base);
+        self.field_as(field, field.kind(), base)
+    }
+
+    /// The same for a dose, which measures what its way says.
+    fn field_as(&mut self, field: Field, kind: Kind, base: f64) -> Expr {
+        let amount = Amount::from_base(kind, base);
         self.put(LineOrigin::Recipe(Origin::Field(field)), Symbol::of_field(field), amount)
     }
 

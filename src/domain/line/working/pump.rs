@@ -21,13 +21,14 @@ impl Sheet {
             Fed::Liquid(id) => self.recipe(Figure::Liquid(id, LiquidFigure::Liquid), case),
             Fed::Thinning(id) => self.recipe(Figure::Liquid(id, LiquidFigure::Thinning), case),
             Fed::Water => self.recipe(Figure::WaterDose, case),
+            Fed::FaceWater => self.recipe(Figure::SurfaceSpray, case),
         }
     }
 
     fn density(&mut self, row: &PumpRow) -> Expr {
         match row.fed {
             Fed::Liquid(id) => self.field(Field::Liquid(id, LiquidField::Density), row.density.value),
-            Fed::Thinning(_) | Fed::Water => {
+            Fed::Thinning(_) | Fed::Water | Fed::FaceWater => {
                 self.constant(Constant::WaterDensity, Kind::LiquidDensity, row.density.value)
             }
         }

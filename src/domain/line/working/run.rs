@@ -9,6 +9,7 @@ use crate::domain::line::figure::LineFigure;
 use crate::domain::line::line_check::actual::{Actual, LiquidActual};
 use crate::domain::line::line_check::correction::{FormerCorrection, PumpCorrection};
 use crate::domain::line::line_check::reading::Readings;
+use crate::domain::recipe::input::Dosing;
 use crate::domain::working::Expr;
 use crate::domain::{Field, LiquidField};
 use crate::quantity::Kind;
@@ -68,7 +69,17 @@ pub fn run_working(figure: LineFigure, running: &Actual, readings: &Readings, ca
             let top = sheet.field(Field::SandTop, board.sand_top.value);
             let bottom = sheet.field(Field::SandBottom, board.sand_bottom.value);
             let skins = sheet.field(Field::SurfaceRatio, board.surface_ratio.value) * (top + bottom);
-            sheet.done(figure, mat * wet / (thickness + skins), running.density?.value, BOARD)
+            let mut laid = mat;
+            for liquid in case.input.liquids.as_slice() {
+                if let Dosing::LiquidOnFaces(dose, faces) = liquid.dosing {
+                    let dose =
+                        sheet.field_as(Field::Liquid(liquid.id, LiquidField::Dose), Kind::UsePerArea, dose.value);
+                    let solids = Field::Liquid(liquid.id, LiquidField::Solids);
+                    let solids = sheet.field(solids, liquid.solids.ratio().value);
+                    laid = laid + Expr::Number(f64::from(faces.count())) * dose * solids;
+                }
+            }
+            sheet.done(figure, laid * wet / (thickness + skins), running.density?.value, BOARD)
         }
         _ => return None,
     };

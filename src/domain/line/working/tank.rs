@@ -15,7 +15,7 @@ impl Sheet {
     fn tank_density(&mut self, state: &TankState) -> Expr {
         match state.fed {
             Fed::Liquid(id) => self.field(Field::Liquid(id, LiquidField::Density), state.density.value),
-            Fed::Thinning(_) | Fed::Water => {
+            Fed::Thinning(_) | Fed::Water | Fed::FaceWater => {
                 self.constant(Constant::WaterDensity, Kind::LiquidDensity, state.density.value)
             }
         }

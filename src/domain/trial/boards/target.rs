@@ -3,6 +3,7 @@
 use crate::domain::recipe::check::read_entry;
 use crate::domain::recipe::draft::Entry;
 use crate::domain::recipe::limit::Limit;
+use crate::domain::recipe::product::BoardKind;
 use crate::domain::trial::boards::field::{BoardField, PieceField};
 use crate::domain::trial::boards::group::PropertyResult;
 use crate::domain::trial::boards::measured::MeasuredBoard;
@@ -11,9 +12,6 @@ use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
 use crate::quantity::{Amount, Kind, Unit};
 use serde::{Deserialize, Serialize};
 use uom::si::f64::Length;
-
-/// Density within a board may differ by so much from its mean, a share of it (EN 622-1).
-pub const DENSITY_SPREAD: f64 = 0.07;
 
 /// A requirement as typed.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -120,11 +118,12 @@ pub fn profile(board: &MeasuredBoard) -> Vec<ProfilePoint> {
     profile
 }
 
-/// What a profile gives to say.
+/// What a profile gives to say of a board of that kind; nothing of one without a standard for its density.
 #[must_use]
-pub fn uneven(board: &MeasuredBoard) -> Option<TrialFinding> {
+pub fn uneven(board: &MeasuredBoard, kind: BoardKind) -> Option<TrialFinding> {
+    let spread = kind.density_spread()?;
     let worst = profile(board).into_iter().max_by(|a, b| a.deviation.abs().total_cmp(&b.deviation.abs()))?;
-    let what = TrialProblem::UnevenProfile { deviation: Amount::from_base(Kind::Share, worst.deviation) };
+    let what = TrialProblem::UnevenProfile { deviation: Amount::from_base(Kind::Share, worst.deviation), kind };
     let place = TrialPlace::Board(board.id, BoardField::Piece(worst.piece, PieceField::Position));
-    (worst.deviation.abs() > DENSITY_SPREAD).then(|| TrialFinding::unusual(place, what))
+    (worst.deviation.abs() > spread).then(|| TrialFinding::unusual(place, what))
 }

@@ -94,11 +94,12 @@ impl Plan {
     }
 
     /// The lines in order of addition: fibre, then the recipe's liquids, each followed by the water that
-    /// thins it, and the water by itself first or last of the sprayed ones. What has no mass is left out.
+    /// thins it, and the water by itself first or last of the sprayed ones. What has no mass is left out, and so is what is sprayed
+    /// on the faces of the mat: it does not go into the blender.
     #[must_use]
     pub fn order(&self) -> Vec<LineId> {
         let mut sprayed = Vec::new();
-        for flow in &self.case.solved.liquids {
+        for flow in self.case.solved.liquids.iter().filter(|flow| !flow.on_faces) {
             sprayed.push(LineId::Liquid(flow.id));
             if self.case.is_thinned(flow.id) {
                 sprayed.push(LineId::Thinning(flow.id));
@@ -142,6 +143,7 @@ fn dose_way(plan: &Plan, id: LiquidId) -> Option<DoseWay> {
         }
         Dosing::LiquidOnFibre(_) => DoseWay::LiquidOnFibre,
         Dosing::LiquidPerBoard(_) => DoseWay::LiquidPerBoard,
+        Dosing::LiquidOnFaces(_, faces) => DoseWay::LiquidOnFaces(faces),
     })
 }
 

@@ -2,7 +2,7 @@
 
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::recipe::limit::{Limit, Window, liquid, plain};
-use crate::domain::{Draft, Field, LiquidDraft, LiquidField, LiquidId, Product, Role, Substance};
+use crate::domain::{DoseWay, Draft, Faces, Field, LiquidDraft, LiquidField, LiquidId, Product, Role, Substance};
 use crate::quantity::{Amount, Kind};
 use crate::ui::state::State;
 use crate::ui::text::{trimmed, unit_shown};
@@ -17,6 +17,7 @@ pub fn windows(state: State) -> View {
         limit.usual.map(|window| row(state, label, &limit, window, field.kind()))
     });
     let liquids = Substance::ALL.iter().flat_map(|substance| of_substance(state, *substance));
+    let liquids = liquids.chain(release_agent(state));
     many([
         el("p").child(page.windows_text).view(),
         el("h3").child(page.of_line).view(),
@@ -39,7 +40,7 @@ fn of_substance(state: State, substance: Substance) -> Vec<View> {
     };
     let mut made = LiquidDraft { substance, ..LiquidDraft::blank(LiquidId(1), role) };
     if role == Role::Hardener {
-        made.dose_way = crate::domain::DoseWay::SolidsOnLiquid(LiquidId(2));
+        made.dose_way = DoseWay::SolidsOnLiquid(LiquidId(2));
     }
     let draft = Draft { liquids: vec![made.clone()], ..Draft::default() };
     let name = (state.words.substance)(substance);
@@ -58,6 +59,17 @@ fn of_substance(state: State, substance: Substance) -> Vec<View> {
     // What holds for anything is said once, at what is nothing in particular.
     let density = (substance == Substance::Other || !is_general(&made)).then(|| line(LiquidField::Density, false, ""));
     doses.into_iter().chain([line(LiquidField::Solids, false, "")]).chain(density).flatten().collect()
+}
+
+/// What is usual of a release agent on the faces.
+fn release_agent(state: State) -> Option<View> {
+    let way = DoseWay::LiquidOnFaces(Faces::Both);
+    let agent = LiquidDraft { dose_way: way, ..LiquidDraft::blank(LiquidId(1), Role::ReleaseAgent) };
+    let draft = Draft { liquids: vec![agent.clone()], ..Draft::default() };
+    let limit = liquid(&agent, LiquidField::Dose, false, Product::default());
+    let label = (state.words.field)(Field::Liquid(agent.id, LiquidField::Dose), &draft).label;
+    let label = format!("{}: {label}", (state.words.role)(Role::ReleaseAgent));
+    limit.usual.map(|window| row(state, label, &limit, window, LiquidField::Dose.kind(way)))
 }
 
 /// Whether the density window is the one for any liquid.

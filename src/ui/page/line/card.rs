@@ -1,7 +1,7 @@
 //! The settings table: settings over fibre flows and moistures.
 
 use super::context::solved;
-use super::parts::{choose, findings, numbers, offered, setting};
+use super::parts::{choose, findings, numbers, off_line, offered, setting};
 use super::sheet::pump_name;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::print::print;
@@ -46,7 +46,6 @@ pub fn card(state: State) -> View {
 
 /// A table a pump, and what stands in the way of one.
 pub fn tables(state: State) -> View {
-    let page = &state.words.line_page;
     solved(state, |draft, case, line, book| {
         let (card, said) = settings_table(draft, case, line, book);
         let tables = card.map(|card| {
@@ -58,7 +57,7 @@ pub fn tables(state: State) -> View {
         });
         many([findings(state, &said), tables.view()])
     })
-    .unwrap_or_else(|| el("p").class("empty").child(page.no_recipe).view())
+    .unwrap_or_else(|| off_line(state))
 }
 
 fn table(state: State, card: &SettingsTable, at: usize, pump: PumpId, unit: crate::domain::line::SettingUnit) -> View {

@@ -3,7 +3,7 @@
 use super::context::solved;
 use super::delivery_recipes as recipes;
 use super::delivery_recipes::Using;
-use super::parts::{choose, findings, numbered, numbers, setting, shown, table, table_row};
+use super::parts::{choose, findings, numbered, numbers, off_line, setting, shown, table, table_row};
 use super::sheet::pump_name;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::line::tanks::delivery::Moved;
@@ -174,7 +174,7 @@ fn result(state: State, using: Memo<Vec<Using>>) -> View {
                 .view(),
         ])
     })
-    .unwrap_or_else(|| el("p").class("empty").child(page.no_recipe).view())
+    .unwrap_or_else(|| off_line(state))
 }
 
 /// How the density at the pump came about, where a temperature moves it.

@@ -1,7 +1,7 @@
 //! Pump settings and settings table on paper, in big figures.
 
 use super::card;
-use super::parts::{findings, shown};
+use super::parts::{findings, off_line, shown};
 use super::sheet::{interval_text, now, pump_name, setting_text};
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::line::LineFigure as Fig;
@@ -10,7 +10,7 @@ use crate::ui::state::State;
 /// What stands between head and foot of the sheet.
 pub fn paper(state: State) -> View {
     let page = &state.words.line_page;
-    let Some(sheet) = now(state) else { return el("p").child(page.no_recipe).view() };
+    let Some(sheet) = now(state) else { return off_line(state) };
     let row =
         |row: &crate::domain::line::PumpRow| {
             let nozzles = row.nozzles.map_or_else(String::new, |opened| {

@@ -9,7 +9,7 @@ use crate::domain::Entry;
 use crate::domain::line::limit::limit;
 use crate::domain::line::{
     Feeds, LineBook, LineField, LineFigure, LineFinding, LineFindingKind, LineOrigin, LinePlace, LineWorking,
-    PumpField, ReadOn, RowField, Setting, SettingUnit, TankField, Tie,
+    PumpField, ReadOn, RowField, Setting, SettingUnit, TankField, Tie, on_line,
 };
 use crate::quantity::{Amount, Unit};
 use crate::ui::field::choice::{self, Choice};
@@ -130,6 +130,7 @@ pub fn ties(state: State, now: Option<Feeds>) -> Vec<(Feeds, String)> {
             all.push((Feeds::Liquid(Tie::to(liquid)), name));
         }
         all.push((Feeds::Water, state.words.line_page.water.to_owned()));
+        all.push((Feeds::FaceWater, state.words.line_page.face_water.to_owned()));
         for liquid in &draft.liquids {
             let name = (state.words.liquid)(liquid);
             all.push((Feeds::Thinning(Tie::to(liquid)), format!("{} {name}", state.words.line_page.thinning_of)));
@@ -139,6 +140,7 @@ pub fn ties(state: State, now: Option<Feeds>) -> Vec<(Feeds, String)> {
                 Feeds::Liquid(tie) | Feeds::Thinning(tie) if tie.name.is_empty() => (state.words.role)(tie.role),
                 Feeds::Liquid(tie) | Feeds::Thinning(tie) => &tie.name,
                 Feeds::Water => state.words.line_page.water,
+                Feeds::FaceWater => state.words.line_page.face_water,
             };
             let name = format!("{name} ({})", state.words.line_page.not_in_recipe);
             all.push((now, name));
@@ -279,4 +281,10 @@ pub fn table_row(head: View, cells: impl IntoIterator<Item = View>) -> View {
         .child(el("th").set("scope", "row").child(head))
         .child(cells.into_iter().map(|cell| el("td").child(cell)).collect::<View>())
         .view()
+}
+
+/// What keeps the recipe off the line, when [`solved`](super::context::solved) has nothing.
+pub fn off_line(state: State) -> View {
+    let why = state.shown.with(|shown| on_line(shown.case.as_ref()).err());
+    findings(state, &why)
 }

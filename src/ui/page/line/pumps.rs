@@ -78,7 +78,7 @@ fn pump(state: State, id: PumpId, unit: SettingUnit) -> View {
             if let Some(pump) = book.pump_mut(id) {
                 let density = state.draft.with_untracked(|draft| match pump.feeds.within(draft)? {
                     Fed::Liquid(liquid) => draft.liquid(liquid).map(|liquid| liquid.density.clone()),
-                    Fed::Thinning(_) | Fed::Water => None,
+                    Fed::Thinning(_) | Fed::Water | Fed::FaceWater => None,
                 });
                 pump.offer_calibration(at, density.as_ref());
             }

@@ -2,12 +2,12 @@
 
 use super::bar;
 use super::context::{solved, with_context};
-use super::parts::{figure, findings, setting, shown};
+use super::parts::{figure, findings, off_line, setting, shown};
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::line::working::{drift_working, line_working, pump_working};
 use crate::domain::line::{
-    CheckedLine, LineBook, LineFigure, LineFinding, LineFindingKind, LinePlace, PumpRow, PumpSettings, RSquared,
-    RangeStatus, try_pump_settings,
+    CheckedLine, LineBook, LineFigure, LineFinding, LinePlace, PumpRow, PumpSettings, RSquared, RangeStatus,
+    try_pump_settings,
 };
 use crate::domain::{Case, Draft, Grade};
 use crate::quantity::{Amount, Kind};
@@ -22,10 +22,7 @@ use crate::ui::text::trimmed_to;
 pub fn sheet(state: State) -> View {
     (move || match solved(state, |draft, case, line, book| laid(state, draft, case, line, book)) {
         Some(view) => view,
-        None => {
-            let none = LineFinding::stop(LinePlace::Line, LineFindingKind::NoRecipe);
-            findings(state, [&none])
-        }
+        None => off_line(state),
     })
     .view()
 }

@@ -14,7 +14,9 @@ use leptos::prelude::*;
 
 /// What passes each station by the result shown.
 fn passing(state: State) -> Vec<Leg> {
-    state.shown.with(|shown| shown.case.as_ref().map_or_else(Vec::new, |case| legs(&streams(case))))
+    state.shown.with(|shown| {
+        shown.case.as_ref().filter(|case| case.has_flow()).map_or_else(Vec::new, |case| legs(&streams(case)))
+    })
 }
 
 /// Water dosed and driven out, beside the heading.

@@ -1,6 +1,7 @@
 //! What the parts of the page share.
 
 use crate::browser::page;
+use crate::domain::recipe::draft::FeedWay;
 use crate::domain::{Figure, Grade, LiquidId, Place};
 use crate::quantity::{Kind, Unit};
 use crate::t;
@@ -10,7 +11,7 @@ use leptos::prelude::*;
 
 /// What the parts of the page share beside the app's state.
 #[derive(Clone, Copy)]
-pub struct Sheet {
+pub struct SheetContext {
     /// What is said about the recipe: as it was at the last pause, so that nothing comes and goes between two keys.
     pub said: RwSignal<Vec<Said>>,
     /// The liquid whose details are open.
@@ -33,7 +34,7 @@ impl OpenWorking {
     }
 }
 
-impl Sheet {
+impl SheetContext {
     /// Follows the recipe, but not while a number is being typed.
     pub fn new(state: State) -> Self {
         let said = RwSignal::new(Vec::new());
@@ -109,4 +110,9 @@ pub fn other_time(state: State) -> Unit {
         Unit::GallonPerHour => Unit::GallonPerMinute,
         _ => Unit::LitrePerMinute,
     }
+}
+
+/// Whether the recipe is for the laboratory: without a fibre flow.
+pub fn is_laboratory(state: State) -> bool {
+    state.draft.with(|draft| draft.feed_way == FeedWay::None)
 }

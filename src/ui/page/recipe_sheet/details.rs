@@ -1,11 +1,11 @@
 //! More about a liquid: what it is, how it is sprayed, its price and source, its place in the order.
 
-use super::context::{Sheet, details_button, substance_id, word};
+use super::context::{SheetContext, details_button, substance_id, word};
 use super::enum_choice::EnumChoice;
 use super::field_box::FieldBox;
 use super::figure_of::FigureOf;
 use crate::browser::page;
-use crate::domain::recipe::typical_density::choose_substance;
+use crate::domain::recipe::typical_density::{choose_role, choose_substance};
 use crate::domain::{Draft, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Place, Role, Substance};
 use crate::record::limits::{LONGEST_NAME, LONGEST_TEXT};
 use crate::t;
@@ -20,7 +20,7 @@ pub fn Details(
     id: LiquidId,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let label = move |part| {
         Signal::derive(move || {
             state.draft.with(|draft| (state.words.field)(Field::Liquid(id, part), draft).label.to_owned())
@@ -81,7 +81,7 @@ fn RoleChoice(
     let state = expect_context::<State>();
     let all = Role::ALL.iter().map(|each| (*each, (state.words.role)(*each).to_owned())).collect::<Vec<_>>();
     let value = Signal::derive(move || state.draft.with(|draft| draft.liquid(id).map(|liquid| liquid.role)));
-    let choose = Callback::new(move |each: Role| change(state, None, id, |liquid| liquid.role = each));
+    let choose = Callback::new(move |each: Role| state.edit(None, |draft| choose_role(draft, id, each)));
     view! {
         <EnumChoice id=format!("liquid-role-{}", id.0) name=t!("recipe-function") labelled=true all=all value=value on_choose=choose/>
     }
@@ -139,7 +139,7 @@ fn OrderButtons(
     id: LiquidId,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let place = move |draft: &Draft| draft.liquids.iter().position(|liquid| liquid.id == id);
     let is_first = Memo::new(move |_| state.draft.with(|draft| place(draft) == Some(0)));
     let is_last =

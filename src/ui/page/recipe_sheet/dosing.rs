@@ -1,6 +1,6 @@
 //! The dosing grid: one row a liquid, its doses on the left, what it takes on the right.
 
-use super::context::{OpenWorking, Sheet, other_time, substance_id};
+use super::context::{OpenWorking, SheetContext, is_laboratory, other_time, substance_id};
 use super::field_box::BoxMessages;
 use super::row::LiquidRow;
 use super::water_row::WaterRow;
@@ -66,7 +66,7 @@ fn head(state: State) -> impl IntoView {
         <th class="l">{t!("recipe-basis")}</th>
         <th>{t!("recipe-solids")} <HeadChoice kind=Kind::Solids name=t!("recipe-solids")/></th>
         <th>{t!("recipe-density")} <HeadChoice kind=Kind::LiquidDensity name=t!("recipe-liquid-density")/></th>
-        <th class="edge"><HeadUnit kind=Kind::LiquidFlow/></th>
+        <th class="edge"><FlowHead/></th>
         <th><HeadUnit kind=Kind::PumpFlow/></th>
         <th class="second">{move || unit_shown(other_time(state), "").into_owned()}</th>
         <th class="roomy"><HeadUnit kind=Kind::UsePerVolume/> " " {t!("recipe-per-board")}</th>
@@ -96,6 +96,16 @@ fn HeadUnit(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     move || unit_shown(state.unit(kind), &state.currency.get()).into_owned()
+}
+
+/// The unit of the flows; for a laboratory recipe what the doses are on.
+#[component]
+fn FlowHead() -> impl IntoView {
+    let state = expect_context::<State>();
+    move || match is_laboratory(state) {
+        true => t!("recipe-on-od-fibre").into_any(),
+        false => view! { <HeadUnit kind=Kind::LiquidFlow/> }.into_any(),
+    }
 }
 
 /// The unit of a column of boxes, to choose.
@@ -151,7 +161,7 @@ fn Total(
 #[component]
 fn AddLiquid() -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let add = move |_| {
         if !state.has_room_for(1) {
             return;

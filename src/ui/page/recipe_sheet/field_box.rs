@@ -1,6 +1,6 @@
 //! A box for a number of the recipe.
 
-use super::context::Sheet;
+use super::context::SheetContext;
 use crate::browser::page;
 use crate::domain::recipe::check::limit_of;
 use crate::domain::{Draft, Field, Grade, Place};
@@ -31,7 +31,7 @@ pub fn FieldBox(
     class: &'static str,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let kind = Memo::new(move |_| state.draft.with(|draft| draft.kind(field)));
     let unit = Memo::new(move |_| state.units_at(field, kind.get()).unit(kind.get()));
     let shown = Memo::new(move |_| box_state(state, sheet, field));
@@ -69,7 +69,7 @@ fn short(unit: Unit, currency: &str) -> String {
     }
 }
 
-fn box_state(state: State, sheet: Sheet, field: Field) -> BoxState {
+fn box_state(state: State, sheet: SheetContext, field: Field) -> BoxState {
     state.draft.with(|draft| {
         let kind = draft.kind(field);
         let units = state.units_at(field, kind);
@@ -118,7 +118,7 @@ pub fn BoxMessages(
     belongs: fn(Field) -> bool,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let found = Memo::new(move |_| {
         let here = |said: &Said| match said.finding.place {
             Place::Field(field) if belongs(field) => Some((field, said.clone(), offers_for(state, field, said))),

@@ -1,15 +1,18 @@
 //! What the board, the mat and the press are to be: boxes in rows, those that are needed less often folded below.
 
-use super::context::{OpenWorking, Sheet, word};
+use super::context::{OpenWorking, SheetContext, word};
 use super::enum_choice::EnumChoice;
 use super::field_box::{BoxMessages, FieldBox};
 use super::figure_of::FigureOf;
 use crate::browser::page;
+use crate::domain::chemistry::equilibrium_moisture::at_standard_climate;
 use crate::domain::recipe::draft::{FeedWay, WaterWay};
-use crate::domain::{BoardKind, Field, Figure, Furnish, Grade, Place, Station};
+use crate::domain::{BoardKind, Faces, Field, Figure, Furnish, Grade, Place, Station};
+use crate::quantity::{Amount, Kind};
 use crate::t;
 use crate::ui::components::{Mark, WorkingPanel};
 use crate::ui::state::State;
+use crate::ui::text::shown;
 use leptos::context::Provider;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
@@ -66,13 +69,17 @@ fn FibreInputs() -> impl IntoView {
     let ways = FeedWay::ALL.iter().map(|way| (*way, feed_words(*way))).collect::<Vec<_>>();
     let choose = Callback::new(move |way: FeedWay| state.edit(None, |draft| draft.feed_way = way));
     let flow = move || match way.get() {
-        FeedWay::OvenDry | FeedWay::Belt => view! { <FieldBox field=Field::FibreFlow class="wide"/> },
-        FeedWay::LineSpeed => view! { <FieldBox field=Field::WantedLineSpeed class="wide"/> },
-        FeedWay::PressFactor => view! { <FieldBox field=Field::WantedPressFactor class="wide"/> },
+        FeedWay::OvenDry | FeedWay::Belt => Some(view! { <FieldBox field=Field::FibreFlow class="wide"/> }),
+        FeedWay::LineSpeed => Some(view! { <FieldBox field=Field::WantedLineSpeed class="wide"/> }),
+        FeedWay::PressFactor => Some(view! { <FieldBox field=Field::WantedPressFactor class="wide"/> }),
+        FeedWay::None => None,
     };
     let other = move || match way.get() {
-        FeedWay::OvenDry => view! { <Beside label=t!("recipe-belt-scale") figure=Figure::FibreWet/> },
-        _ => view! { <Beside label=t!("recipe-flow-oven-dry") figure=Figure::Fibre/> },
+        FeedWay::OvenDry => Some(view! { <Beside label=t!("recipe-belt-scale") figure=Figure::FibreWet/> }),
+        FeedWay::Belt | FeedWay::LineSpeed | FeedWay::PressFactor => {
+            Some(view! { <Beside label=t!("recipe-flow-oven-dry") figure=Figure::Fibre/> })
+        }
+        FeedWay::None => None,
     };
     view! {
         <fieldset data-station=Station::Fibre.key() tabindex="-1">
@@ -101,6 +108,7 @@ fn feed_words(way: FeedWay) -> String {
         FeedWay::Belt => t!("recipe-belt-scale"),
         FeedWay::LineSpeed => t!("recipe-from-line-speed"),
         FeedWay::PressFactor => t!("recipe-from-press-factor"),
+        FeedWay::None => t!("recipe-laboratory"),
     }
 }
 
@@ -162,7 +170,7 @@ fn MatInputs() -> impl IntoView {
 /// The boxes that are needed less often, by station. The fold says so where something in it is not as it should be.
 #[component]
 fn MoreInputs() -> impl IntoView {
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let gravest = Memo::new(move |_| {
         let folded = |place| matches!(place, Place::Field(field) if field.is_folded());
         sheet
@@ -198,8 +206,9 @@ fn StationInputs(
         .collect_view();
     let choice = match station {
         Station::Fibre => view! { <FurnishChoice/> }.into_any(),
-        Station::Board => view! { <BoardKindChoice/> }.into_any(),
-        _ => ().into_any(),
+        Station::Board => view! { <BoardKindChoice/> <StandardClimate/> }.into_any(),
+        Station::Mat => view! { <FacesChoice/> }.into_any(),
+        Station::Blender | Station::Press => ().into_any(),
     };
     view! {
         <fieldset>
@@ -225,4 +234,26 @@ fn BoardKindChoice() -> impl IntoView {
     let value = Signal::derive(move || Some(state.draft.with(|draft| draft.board_kind)));
     let choose = Callback::new(move |each: BoardKind| state.edit(None, |draft| draft.board_kind = each));
     view! { <EnumChoice id="board-kind" name=t!("recipe-board-kind") labelled=true all=all value=value on_choose=choose/> }
+}
+
+#[component]
+fn FacesChoice() -> impl IntoView {
+    let state = expect_context::<State>();
+    let all = Faces::ALL.iter().map(|each| (*each, (state.words.faces)(*each).to_owned())).collect::<Vec<_>>();
+    let value = Signal::derive(move || Some(state.draft.with(|draft| draft.sprayed_faces)));
+    let choose = Callback::new(move |each: Faces| state.edit(None, |draft| draft.sprayed_faces = each));
+    view! { <EnumChoice id="sprayed-faces" name=t!("recipe-sprayed-faces") labelled=true all=all value=value on_choose=choose/> }
+}
+
+/// Offers the moisture of solid wood in the climate of test standards for the board.
+#[component]
+fn StandardClimate() -> impl IntoView {
+    let state = expect_context::<State>();
+    at_standard_climate().map(|moisture| {
+        let moisture = Amount::from_base(Kind::Moisture, moisture.dry_basis().value);
+        let words =
+            move || t!("recipe-standard-climate", moisture = state.with_context(|context| shown(moisture, context)));
+        let enter = move |_| state.edit(None, |draft| draft.enter_standard_climate());
+        view! { <button type="button" id="standard-climate" on:click=enter>{words}</button> }
+    })
 }

@@ -1,6 +1,6 @@
 //! What the mat must weigh, how the line runs, and which machine is the bottleneck.
 
-use super::context::{OpenWorking, Sheet};
+use super::context::{OpenWorking, SheetContext};
 use super::figure_of::FigureOf;
 use crate::domain::balance::machine::Machine;
 use crate::domain::{Figure, Grade};
@@ -113,7 +113,7 @@ fn MachineUse(
 #[component]
 pub fn PhoneFoot() -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let figure = move |figure: Figure| Memo::new(move |_| text(state, figure).unwrap_or_else(|| "–".to_owned()));
     let (mat, water) = (figure(Figure::MatWet), figure(Figure::WaterDose));
     let warnings = Memo::new(move |_| {

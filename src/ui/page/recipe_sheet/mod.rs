@@ -26,7 +26,7 @@ use crate::ui::components::{Fold, WarningSlot};
 use crate::ui::state::State;
 use all_results::AllResults;
 use balance::{MassBalance, WaterBalance};
-use context::Sheet;
+use context::SheetContext;
 use cost::CostTable;
 use dosing::Dosing;
 use inputs::Inputs;
@@ -39,7 +39,7 @@ use title::Title;
 #[component]
 pub fn RecipeSheet() -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = Sheet::new(state);
+    let sheet = SheetContext::new(state);
     provide_context(sheet);
     let lines = Memo::new(move |_| sheet.lines());
     let is_old = Memo::new(move |_| state.shown.with(|shown| shown.old));

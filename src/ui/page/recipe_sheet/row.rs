@@ -1,11 +1,11 @@
 //! A liquid's row, and its details below it.
 
-use super::context::{Sheet, details_button, other_time, word};
+use super::context::{SheetContext, details_button, is_laboratory, other_time, word};
 use super::details::Details;
 use super::enum_choice::EnumChoice;
 use super::field_box::FieldBox;
 use super::figure_of::FigureOf;
-use crate::domain::{DoseWay, Draft, Entry, Field, Figure, Grade, LiquidField, LiquidFigure, LiquidId, Place};
+use crate::domain::{DoseWay, Draft, Entry, Faces, Field, Figure, Grade, LiquidField, LiquidFigure, LiquidId, Place};
 use crate::quantity::format;
 use crate::t;
 use crate::ui::components::{Mark, Rank};
@@ -19,7 +19,7 @@ pub fn LiquidRow(
     id: LiquidId,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let name = Memo::new(move |_| state.liquid_name(id));
     let role = Memo::new(move |_| {
         state
@@ -32,6 +32,15 @@ pub fn LiquidRow(
     let toggle = move |_| sheet.open_liquid.update(|open| *open = if *open == Some(id) { None } else { Some(id) });
     let field = move |part| Field::Liquid(id, part);
     let figure = move |part| Figure::Liquid(id, part);
+    // Without a fibre flow there is no flow to set: the dose stands per 100 kg of oven-dry fibre.
+    let on_fibre = Memo::new(move |_| is_laboratory(state));
+    let result = move || {
+        if on_fibre.get() {
+            view! { <FigureOf figure=figure(LiquidFigure::LiquidOnFibre) rank=Rank::Act/> }
+        } else {
+            view! { <FigureOf figure=figure(LiquidFigure::Liquid) rank=Rank::Act unit_in_head=true/> }
+        }
+    };
     let flag = move || {
         let grade = grade.get().filter(|grade| *grade != Grade::Note);
         grade.map(|grade| view! { <span class="flag"><Mark grade=grade/> " " {word(grade)}</span> })
@@ -57,7 +66,7 @@ pub fn LiquidRow(
             <td class="extra" data-label=t!("recipe-density")>
                 <FieldBox field=field(LiquidField::Density) column="density" unit_in_head=true/>
             </td>
-            <td class="edge result"><FigureOf figure=figure(LiquidFigure::Liquid) rank=Rank::Act unit_in_head=true/></td>
+            <td class="edge result">{result}</td>
             <td class="extra"><FigureOf figure=figure(LiquidFigure::Volume) unit_in_head=true/></td>
             <td class="extra second"><FigureOf figure=figure(LiquidFigure::Volume) unit=other_time unit_in_head=true/></td>
             <td class="extra roomy"><FigureOf figure=figure(LiquidFigure::PerVolume) unit_in_head=true/></td>
@@ -93,12 +102,7 @@ fn DoseBasis(
     let state = expect_context::<State>();
     let all = Memo::new(move |_| {
         state.draft.with(|draft| {
-            let mut ways = ways(draft, id);
-            // A base that is gone is still what was chosen.
-            if let Some(now) = draft.liquid(id).map(|liquid| liquid.dose_way).filter(|now| !ways.contains(now)) {
-                ways.push(now);
-            }
-            ways.into_iter().map(|way| (way, way_words(state, draft, way))).collect::<Vec<_>>()
+            draft.dose_ways(id).into_iter().map(|way| (way, way_words(state, draft, way))).collect::<Vec<_>>()
         })
     });
     let value = Memo::new(move |_| state.draft.with(|draft| draft.liquid(id).map(|liquid| liquid.dose_way)));
@@ -112,21 +116,14 @@ fn way_words(state: State, draft: &Draft, way: DoseWay) -> String {
         DoseWay::SolidsOnFibre => t!("recipe-solids-on-fibre"),
         DoseWay::LiquidOnFibre => t!("recipe-liquid-on-fibre"),
         DoseWay::LiquidPerBoard => t!("recipe-liquid-per-board"),
+        DoseWay::LiquidOnFaces(Faces::Both) => t!("recipe-on-both-faces"),
+        DoseWay::LiquidOnFaces(Faces::Top) => t!("recipe-on-top-face"),
+        DoseWay::LiquidOnFaces(Faces::Bottom) => t!("recipe-on-bottom-face"),
         DoseWay::SolidsOnLiquid(base) => match draft.liquid(base) {
             Some(base) => t!("recipe-solids-on-liquid", name = (state.words.liquid)(base).into_owned()),
             None => t!("recipe-solids-on-missing"),
         },
     }
-}
-
-/// The ways open to a liquid: on fibre, per board, and on each other liquid.
-fn ways(draft: &Draft, id: LiquidId) -> Vec<DoseWay> {
-    let others = draft.liquids.iter().map(|liquid| liquid.id).filter(|other| *other != id);
-    [DoseWay::SolidsOnFibre]
-        .into_iter()
-        .chain(others.map(DoseWay::SolidsOnLiquid))
-        .chain([DoseWay::LiquidOnFibre, DoseWay::LiquidPerBoard])
-        .collect()
 }
 
 /// Chooses another way to enter the dose. The dose itself stays, where it is known.

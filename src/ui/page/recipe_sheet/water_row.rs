@@ -1,6 +1,6 @@
 //! The water's row: how its dose is fixed, and what comes of it.
 
-use super::context::{Sheet, other_time};
+use super::context::{SheetContext, is_laboratory, other_time};
 use super::enum_choice::EnumChoice;
 use super::field_box::FieldBox;
 use super::figure_of::FigureOf;
@@ -16,7 +16,7 @@ use leptos::prelude::*;
 #[component]
 pub fn WaterRow() -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<Sheet>();
+    let sheet = expect_context::<SheetContext>();
     let way = Memo::new(move |_| state.draft.with(|draft| draft.water_way));
     let too_wet = Memo::new(move |_| {
         sheet.said.with(|said| said.iter().any(|said| matches!(said.finding.what, What::TooWet { .. })))
@@ -27,6 +27,14 @@ pub fn WaterRow() -> impl IntoView {
         WaterWay::OnFibre => Some(view! { <FieldBox field=Field::WaterOnFibre column="dose"/> }),
         WaterWay::Flow => Some(view! { <FieldBox field=Field::WaterFlow column="dose"/> }),
         WaterWay::ToMatMoisture | WaterWay::None => None,
+    };
+    let on_fibre = Memo::new(move |_| is_laboratory(state));
+    let result = move || {
+        if on_fibre.get() {
+            view! { <FigureOf figure=Figure::WaterDoseOnFibre rank=Rank::Act/> }
+        } else {
+            view! { <FigureOf figure=Figure::WaterDose rank=Rank::Act unit_in_head=true/> }
+        }
     };
     view! {
         <tr class="liquid water" class:warn=move || too_wet.get()>
@@ -48,7 +56,7 @@ pub fn WaterRow() -> impl IntoView {
             </td>
             <td class="extra"></td>
             <td class="extra"></td>
-            <td class="edge result"><FigureOf figure=Figure::WaterDose rank=Rank::Act unit_in_head=true/></td>
+            <td class="edge result">{result}</td>
             <td class="extra"><FigureOf figure=Figure::WaterDoseVolume unit_in_head=true/></td>
             <td class="extra second"><FigureOf figure=Figure::WaterDoseVolume unit=other_time unit_in_head=true/></td>
             <td class="extra roomy"><FigureOf figure=Figure::WaterPerVolume unit_in_head=true/></td>

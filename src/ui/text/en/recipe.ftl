@@ -29,6 +29,7 @@ recipe-flow-oven-dry = Flow, oven-dry
 recipe-belt-scale = Belt scale, wet
 recipe-from-line-speed = From line speed
 recipe-from-press-factor = From press factor
+recipe-laboratory = None (laboratory)
 recipe-moisture = Moisture
 recipe-target-moisture = Target moisture
 recipe-density = Density
@@ -39,6 +40,9 @@ recipe-width = Width
 recipe-press-length = Press length
 recipe-furnish = Furnish
 recipe-board-kind = Board type
+
+recipe-sprayed-faces = Face water on
+recipe-standard-climate = Board moisture: solid wood at 20 °C, 65 % ({ $moisture })
 
 # Dosing
 recipe-dosing = Dosing
@@ -65,6 +69,10 @@ recipe-solids-on-fibre = solids on OD fibre
 recipe-liquid-on-fibre = liquid on OD fibre
 recipe-liquid-per-board = liquid per board volume
 recipe-solids-on-liquid = solids on { $name } solids
+recipe-on-both-faces = liquid on each mat face
+recipe-on-top-face = liquid on top mat face
+recipe-on-bottom-face = liquid on bottom mat face
+recipe-on-od-fibre = on OD fibre
 recipe-solids-on-missing = solids on a liquid that was deleted
 recipe-water = Water
 recipe-water-way = Water dose set by

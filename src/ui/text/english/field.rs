@@ -27,9 +27,7 @@ pub(super) fn field(field: Field, draft: &Draft) -> FieldWords {
         Field::WaterOnFibre => words("Water dose, water on oven-dry fibre", "kg of water per 100 kg oven-dry fibre."),
         Field::WaterFlow => words("Water dose, flow", ""),
         Field::BoardDensity => words("Board density", "Finished board at its board moisture (EN 323)."),
-        Field::BoardMoisture => {
-            words("Board moisture", "At which the density is meant. Solid wood at 20 °C and 65 %: 12.0 %.")
-        }
+        Field::BoardMoisture => words("Board moisture", "At which the density is meant."),
         Field::Thickness => words("Finished thickness", "After sanding."),
         Field::SandTop => words("Sanded off, top face", ""),
         Field::SandBottom => words("Sanded off, bottom face", ""),
@@ -47,7 +45,7 @@ pub(super) fn field(field: Field, draft: &Draft) -> FieldWords {
         ),
         Field::MatBulkDensity => words("Bulk density of the loose mat, moist", "Gives the mat height."),
         Field::MatTemperature => words("Mat temperature before the press", ""),
-        Field::SurfaceSpray => words("Water sprayed on the mat, both faces", "Between former and press."),
+        Field::SurfaceSpray => words("Face water", "Per area of each sprayed face."),
         Field::ShiftHours => words("Hours of a shift", ""),
         Field::FibreSupply => words("Most fibre the dryer supplies, oven-dry", "Blank: no limit."),
         Field::BlenderCapacity => words("Most furnish through the blender, oven-dry", "Blank: no limit."),
@@ -63,7 +61,7 @@ fn fibre_flow(way: FeedWay) -> FieldWords {
         FeedWay::Belt => {
             words("Fibre flow, belt scale reading, moist", "With its moisture, as the belt scale shows it.")
         }
-        FeedWay::OvenDry | FeedWay::LineSpeed | FeedWay::PressFactor => {
+        FeedWay::OvenDry | FeedWay::LineSpeed | FeedWay::PressFactor | FeedWay::None => {
             words("Fibre flow, oven-dry", "Into the blender, without its moisture.")
         }
     }
@@ -91,6 +89,7 @@ fn dose(way: DoseWay) -> FieldWords {
             words("Dose, liquid as delivered on oven-dry fibre", "kg of liquid per 100 kg oven-dry fibre.")
         }
         DoseWay::LiquidPerBoard => words("Dose, liquid as delivered per volume of finished board", ""),
+        DoseWay::LiquidOnFaces(_) => words("Dose, liquid as delivered per area of face", "Per sprayed face."),
     }
 }
 

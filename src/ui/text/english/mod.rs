@@ -40,6 +40,7 @@ pub static ENGLISH: Words = Words {
     furnish: name::furnish,
     board_kind: name::board_kind,
     feed_way: name::feed_way,
+    faces: name::faces,
     water_way: name::water_way,
     dose_way: name::dose_way,
     binder_system: system::binder_system,

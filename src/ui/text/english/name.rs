@@ -4,7 +4,7 @@ use crate::domain::balance::machine::Machine;
 use crate::domain::chemistry::solute::Solute;
 use crate::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
 use crate::domain::recipe::limit::Source;
-use crate::domain::{BoardKind, DoseWay, Draft, Furnish, Grade, Role, Station, Substance};
+use crate::domain::{BoardKind, DoseWay, Draft, Faces, Furnish, Grade, Role, Station, Substance};
 use crate::quantity::Dimension;
 use crate::quantity::kind::UnitSystem;
 use std::borrow::Cow;
@@ -107,6 +107,15 @@ pub(super) fn feed_way(way: FeedWay) -> &'static str {
         FeedWay::Belt => "Belt scale reading, moist fibre",
         FeedWay::LineSpeed => "From a line speed",
         FeedWay::PressFactor => "From a press factor",
+        FeedWay::None => "None (laboratory)",
+    }
+}
+
+pub(super) fn faces(faces: Faces) -> &'static str {
+    match faces {
+        Faces::Both => "Both faces",
+        Faces::Top => "Top face",
+        Faces::Bottom => "Bottom face",
     }
 }
 
@@ -128,6 +137,9 @@ pub(super) fn dose_way(way: DoseWay, draft: &Draft) -> Cow<'static, str> {
         }),
         DoseWay::LiquidOnFibre => Cow::Borrowed("Liquid as delivered on oven-dry fibre"),
         DoseWay::LiquidPerBoard => Cow::Borrowed("Liquid as delivered per volume of finished board"),
+        DoseWay::LiquidOnFaces(Faces::Both) => Cow::Borrowed("Liquid as delivered on each of both mat faces"),
+        DoseWay::LiquidOnFaces(Faces::Top) => Cow::Borrowed("Liquid as delivered on the top mat face"),
+        DoseWay::LiquidOnFaces(Faces::Bottom) => Cow::Borrowed("Liquid as delivered on the bottom mat face"),
     }
 }
 

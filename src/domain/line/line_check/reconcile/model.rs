@@ -3,7 +3,7 @@
 //! With fibre F, flows L, solids contents s, moistures ω (dry basis), drying loss δ, reject r, line speed v, mat width
 //! b, wet mat and raw board per area M and m, pressed thickness t and density ρ:
 //! G = F·(1+ω_f); S = F + Σ s·L; S·(ω_mat+δ) = G − F + Σ L·(1−s) + W; S·(1−r)·(1+ω_mat) = v·b·M;
-//! m·(1+ω_mat) = M·(1+ω_b); m = ρ·t. The flow of a pump may be read twice, by its meter and by its setting.
+//! m·(1+ω_mat) = (M + q·(1+ω_mat))·(1+ω_b) with the solids q on the faces; m = ρ·t. The flow of a pump may be read twice, by its meter and by its setting.
 
 use super::quantity::LineQuantity;
 use super::uncertainty::Uncertainties;
@@ -39,6 +39,8 @@ struct Balances {
     /// A pump's flow by mass, by volume, and its density, itself a quantity or known.
     by_volume: Vec<(usize, usize, Density)>,
     reject: f64,
+    /// Solids sprayed on the faces, per area; those of the recipe.
+    on_faces: f64,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -57,10 +59,10 @@ struct Stream {
     thinning: f64,
 }
 
-/// What a recipe's balance takes of streams, in the order of addition.
+/// What a recipe's balance of the furnish takes of streams, in the order of addition.
 fn streams(target: &Case) -> Vec<Fed> {
     let mut fed = Vec::new();
-    for liquid in target.input.liquids.as_slice() {
+    for liquid in target.input.liquids.as_slice().iter().filter(|liquid| liquid.dosing.on_faces().is_none()) {
         fed.push(Fed::Liquid(liquid.id));
         fed.push(Fed::Thinning(liquid.id));
     }
@@ -114,7 +116,7 @@ impl Builder<'_> {
                 let there = self.quantities.iter().position(|other| *other == quantity);
                 Density::At(there.unwrap_or_else(|| self.add(quantity, Some(known), known)))
             }
-            Fed::Thinning(_) | Fed::Water => Density::Known(known),
+            Fed::Thinning(_) | Fed::Water | Fed::FaceWater => Density::Known(known),
         })
     }
 
@@ -163,7 +165,7 @@ impl Builder<'_> {
         };
         let thinning = match fed {
             Fed::Liquid(id) => self.thinning(id, actual),
-            Fed::Thinning(_) | Fed::Water => 0.0,
+            Fed::Thinning(_) | Fed::Water | Fed::FaceWater => 0.0,
         };
         balances.streams.extend(flows.into_iter().map(|flow| Stream { flow, solids, thinning }));
         Some(())
@@ -204,6 +206,7 @@ impl LineModel {
             read_twice: Vec::new(),
             by_volume: Vec::new(),
             reject: case.input.line.reject.value,
+            on_faces: case.solved.mat.on_faces.value,
         };
         for fed in streams(target) {
             build.stream(fed, actual, readings, &mut balances)?;
@@ -255,7 +258,7 @@ impl Balances {
             }
         }
         residuals[3] = solids * (1.0 - self.reject) * (mat_wet + 1.0) - speed * width * mat;
-        residuals[4] = board * (mat_wet + 1.0) - mat * (board_wet + 1.0);
+        residuals[4] = board * (mat_wet + 1.0) - (mat + (mat_wet + 1.0) * self.on_faces) * (board_wet + 1.0);
         residuals[5] = board - density * gap;
         let rest = residuals.iter_mut().skip(6);
         let twice = self.read_twice.iter().map(|(flow, setting)| x[*flow] - x[*setting]);
@@ -311,7 +314,7 @@ fn typical(case: &Case, target: &Case, actual: &Actual) -> impl Fn(LineQuantity)
 /// What the recipe has for the raw board, at the moisture at which it leaves the press.
 pub(super) fn raw_board(case: &Case, quantity: LineQuantity) -> Option<f64> {
     let exit = case.input.exit_moisture();
-    let board = case.solved.mat.od * exit.wet_per_dry();
+    let board = (case.solved.mat.od + case.solved.mat.on_faces) * exit.wet_per_dry();
     Some(match quantity {
         LineQuantity::BoardMass => board.value,
         LineQuantity::BoardMoisture => exit.dry_basis().value,

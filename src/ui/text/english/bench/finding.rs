@@ -177,10 +177,12 @@ fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<(String, S
             ),
             "Lay the furnish shown for the next mat. Correct the thickness at the stops, not with furnish.".to_owned(),
         ),
-        TrialProblem::UnevenProfile { deviation } => (
+        TrialProblem::UnevenProfile { deviation, kind } => (
             format!(
-                "the density there is {} off the mean of the board, more than 7 % (EN 622-1).",
-                signed(deviation, context)
+                "the density there is {} off the mean of the board, more than {} ({}, unverified).",
+                signed(deviation, context),
+                amount(Amount::from_base(Kind::Share, kind.density_spread().unwrap_or_default())),
+                kind.density_standard().unwrap_or_default()
             ),
             "Spread the mat more evenly. Weigh the furnish into the frame field by field.".to_owned(),
         ),

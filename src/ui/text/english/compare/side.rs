@@ -20,6 +20,9 @@ pub(super) fn difference(difference: &SystemDifference, systems: &[ComparedSyste
         Differing::WaterWay(ways) => {
             ("Water dose set by".to_owned(), each(systems, ways, |way| name::water_way(*way).to_lowercase()))
         }
+        Differing::SprayedFaces(faces) => {
+            ("Face water on".to_owned(), each(systems, faces, |faces| name::faces(*faces).to_lowercase()))
+        }
         Differing::Number(number, amounts) => (
             field::field_name(*number, context.draft),
             each(systems, amounts, |amount| amount.map_or_else(|| "blank".to_owned(), |amount| shown(amount, context))),

@@ -10,7 +10,7 @@ use super::name;
 use crate::domain::balance::machine::Machine;
 use crate::domain::recipe::field::LiquidField;
 use crate::domain::{Field, Finding, LiquidId, Place, What};
-use crate::quantity::Amount;
+use crate::quantity::{Amount, Kind};
 use crate::ui::text::{Context, Loose, Message, shown};
 
 pub(super) fn finding(finding: &Finding, context: &Context<'_>) -> Message {
@@ -100,6 +100,14 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
             "it is meant on the solids of a liquid that is not in this recipe.".to_owned(),
             "Choose another base for the dose, or add the liquid it was dosed on.".to_owned(),
         ),
+        What::BaseOnFaces => (
+            "its base is sprayed on the faces of the mat, not into the furnish.".to_owned(),
+            "Select another base for the dose.".to_owned(),
+        ),
+        What::NeedsFibreFlow => (
+            "the recipe has no fibre flow for it.".to_owned(),
+            "Select a water dose on oven-dry fibre or to a mat moisture, or enter a fibre flow.".to_owned(),
+        ),
         What::TooManyLiquids { most } => {
             (format!("one liquid more than the {most} that a recipe holds."), "Remove a liquid.".to_owned())
         }
@@ -123,7 +131,8 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
         ),
         What::DosesFillBoard { share } => (
             format!(
-                "the doses per volume of board add up to {} of the oven-dry board, which leaves no room for fibre.",
+                "the doses per volume of board, or per area of face, add up to {} of the oven-dry board, which leaves no \
+                 room for fibre.",
                 shown(share, context)
             ),
             "Lower the doses, or check their unit.".to_owned(),
@@ -187,7 +196,7 @@ fn too_wet(excess: Amount, mat: Amount, way_out: Option<Amount>, context: &Conte
     let what = format!(
         "the furnish is too wet. It holds {} more water than the mat moisture wanted needs; no water is dosed, and the \
          mat comes out at {}.",
-        shown(excess, context),
+        excess_shown(excess, context),
         shown(mat, context)
     );
     let fix = match way_out {
@@ -201,6 +210,14 @@ fn too_wet(excess: Amount, mat: Amount, way_out: Option<Amount>, context: &Conte
             .to_owned(),
     };
     (what, fix)
+}
+
+/// As a flow, or per 100 kg of fibre where there is no flow.
+fn excess_shown(excess: Amount, context: &Context<'_>) -> String {
+    match excess.kind {
+        Kind::Dose => format!("{} (of oven-dry fibre)", shown(excess, context)),
+        _ => shown(excess, context),
+    }
 }
 
 fn over_limit(machine: Machine, used: Amount, fibre: Amount, context: &Context<'_>) -> (String, String) {

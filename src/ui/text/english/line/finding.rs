@@ -105,6 +105,9 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
             "the open recipe cannot be computed, so there is nothing to set.".to_owned(),
             "Fix what the recipe page marks, or open another recipe.",
         ),
+        LineFindingKind::NoFibreFlow => {
+            ("the recipe has no fibre flow.".to_owned(), "Select how the fibre flow is fixed on the recipe page.")
+        }
         LineFindingKind::NoPump => (
             "the recipe doses it, and no pump delivers it.".to_owned(),
             "Add a pump for it, or assign one to it. Pumps know liquids by their names.",

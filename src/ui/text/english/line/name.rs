@@ -49,6 +49,7 @@ pub(super) fn fed(fed: Fed, draft: &Draft) -> String {
         Fed::Liquid(id) => liquid(id, draft),
         Fed::Thinning(id) => format!("Thinning water of {}", liquid(id, draft)),
         Fed::Water => "Water".to_owned(),
+        Fed::FaceWater => "Face water".to_owned(),
     }
 }
 

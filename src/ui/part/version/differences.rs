@@ -1,6 +1,7 @@
 //! Two revisions side by side, or one and what is on the page: what was typed differently, and what that does to the doses.
 //! Two heads of one recipe are made one here, thing by thing.
 
+use super::{Seen, line};
 use crate::browser::element::{El, Part, View, button, el};
 use crate::browser::graph::*;
 use crate::domain::recipe::difference::{Difference, LiquidChoice, differences};
@@ -10,7 +11,6 @@ use crate::record::content::revision::Title;
 use crate::record::{RevisionId, Version};
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::amount::{joined, with_unit};
-use crate::ui::part::version::{Seen, line};
 use crate::ui::part::working::figure_name;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
@@ -165,6 +165,7 @@ fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told 
     let (there, not_there) = (words.library_page.there.to_owned(), words.library_page.not_there.to_owned());
     match difference {
         Difference::FeedWay => both(page.feed_way, &|draft| (words.feed_way)(draft.feed_way).to_owned()),
+        Difference::SprayedFaces => both(page.sprayed_faces, &|draft| (words.faces)(draft.sprayed_faces).to_owned()),
         Difference::WaterWay => both(page.water_way, &|draft| (words.water_way)(draft.water_way).to_owned()),
         Difference::Furnish => both(page.furnish, &|draft| (words.furnish)(draft.furnish).to_owned()),
         Difference::BoardKind => both(page.board_kind, &|draft| (words.board_kind)(draft.board_kind).to_owned()),
