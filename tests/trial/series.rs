@@ -186,14 +186,14 @@ fn factors_of_any_name_and_unit() {
 
 #[test]
 fn what_is_wrong_with_factors_of_any_name() {
-    type Spoil = fn(&mut SeriesDraft);
-    let spoilt = |spoil: Spoil| {
+    let spoilt = |spoil: fn(&mut SeriesDraft)| {
         let mut draft = own_factors();
         spoil(&mut draft);
         let outcome = series(&recipe(), &draft, &[]);
         (outcome.series.is_none(), outcome.findings.into_iter().map(|finding| finding.what).collect::<Vec<_>>())
     };
-    let cases: [(Spoil, TrialProblem); 5] = [
+    type Spoilt = (fn(&mut SeriesDraft), TrialProblem);
+    let cases: [Spoilt; 5] = [
         (|draft| draft.factors[1].own.name = "  ".to_owned(), TrialProblem::FactorUnnamed),
         (|draft| draft.factors[1].levels[0].value.text = "hot".to_owned(), TrialProblem::LevelNotANumber),
         (|draft| draft.factors[2].levels[1].value.text = " ".to_owned(), TrialProblem::LevelBlank),

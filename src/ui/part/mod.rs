@@ -3,7 +3,6 @@
 pub mod amount;
 pub mod caution;
 pub mod code;
-pub mod differences;
 pub mod figure;
 pub mod find;
 pub mod finding;
@@ -13,7 +12,6 @@ pub mod page_name;
 pub mod preferences;
 pub mod print;
 pub mod save;
-pub mod save_question;
 pub mod trouble;
 pub mod version;
 pub mod working;

@@ -7,7 +7,7 @@ use crate::browser::graph::*;
 use crate::record::content::revision::Standing;
 use crate::record::{RecipeId, RevisionId};
 use crate::ui::field::choice::{self, Choice};
-use crate::ui::part::differences::{Pair, differences_of};
+use crate::ui::part::version::differences::{Pair, differences_of};
 use crate::ui::part::version::{label, line, release};
 use crate::ui::signal::{RwSignal, Signal, memo};
 use crate::ui::state::{State, state};

@@ -6,7 +6,7 @@ use crate::domain::Grade;
 use crate::record::limits::LONGEST_NAME;
 use crate::t;
 use crate::ui::components::{Mark, Menu, Mounted};
-use crate::ui::part::save_question::save_question;
+use crate::ui::part::version::save_question::save_question;
 use crate::ui::part::{save, version};
 use crate::ui::persistence;
 use crate::ui::state::{Session, State};

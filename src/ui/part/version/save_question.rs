@@ -1,12 +1,12 @@
 //! What a save asks before it puts one revision over another, and that the page is behind.
 
 use super::differences::{Side, compared};
-use super::finding::mark;
-use super::version::label;
+use super::label;
 use crate::browser::element::{El, Part, View, button, el, many};
 use crate::domain::{Draft, Grade, Role};
 use crate::record::RevisionId;
 use crate::record::store::library::save::SaveQuestion;
+use crate::ui::part::finding::mark;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
 use crate::ui::text::Message;

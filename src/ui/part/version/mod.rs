@@ -1,5 +1,8 @@
 //! How a revision is named: the same on the page, in the library, in the history and on paper.
 
+pub mod differences;
+pub mod save_question;
+
 use crate::browser::clock;
 use crate::record::content::lineage::Released;
 use crate::record::content::revision::Standing;

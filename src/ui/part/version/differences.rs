@@ -1,6 +1,7 @@
 //! Two revisions side by side, or one and what is on the page: what was typed differently, and what that does to the doses.
 //! Two heads of one recipe are made one here, thing by thing.
 
+use super::{Seen, line};
 use crate::browser::element::{El, Part, View, button, el};
 use crate::browser::graph::*;
 use crate::domain::recipe::difference::{Difference, LiquidChoice, differences};
@@ -10,7 +11,6 @@ use crate::record::content::revision::Title;
 use crate::record::{RevisionId, Version};
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::amount::{joined, with_unit};
-use crate::ui::part::version::{Seen, line};
 use crate::ui::part::working::figure_name;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
