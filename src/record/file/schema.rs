@@ -15,7 +15,7 @@ fn schema<T: schemars::JsonSchema>() -> serde_json::Value {
     schema
 }
 
-/// Regenerate with `HAULM_WRITE=1 cargo test --lib record::schema`.
+/// Regenerate with `HAULM_WRITE=1 cargo test --lib record::file::schema`.
 #[test]
 fn schemas_in_the_repository_are_those_of_the_types() {
     for (path, schema) in [(RECIPE, schema::<RecipeFile>()), (TRIAL, schema::<TrialContent>())] {
