@@ -3,6 +3,7 @@
 use super::bar::Bar;
 use super::components::{Announce, Mounted, UndoNotice};
 use super::page;
+use super::page::line::LineSheet;
 use super::page::recipe_sheet::RecipeSheet;
 use super::part::{print, trouble};
 use super::persistence;
@@ -51,6 +52,7 @@ fn App() -> impl IntoView {
         <main id="content" tabindex="-1">
             {move || match page.get() {
                 Page::Recipe => view! { <RecipeSheet/> }.into_any(),
+                Page::Line => view! { <LineSheet/> }.into_any(),
                 other => view! { <Mounted part=move || body(other)/> }.into_any(),
             }}
         </main>
@@ -61,14 +63,13 @@ fn App() -> impl IntoView {
 
 fn body(page: Page) -> View {
     match page {
-        Page::Line => page::line::line(),
         Page::Bench => page::bench::bench(),
         Page::Compare => page::compare::compare(),
         Page::Mix => page::mix::mix(),
         Page::Systems => page::systems::systems(),
         Page::Library => page::library::library(),
         Page::Help => page::help::help(),
-        Page::Recipe => View::Nothing,
+        Page::Recipe | Page::Line => View::Nothing,
     }
 }
 

@@ -72,7 +72,7 @@ journey("importing a line check sets the line and the recipe on the page aside, 
   file.name = "Second line";
   file.line.remark = "from the second line";
   file.recipe.plain.board_density.text = "655";
-  await page.press("These are my figures now");
+  await page.press("Mark as own data");
   await page.run(put, "check-remark", "typed and not saved");
   await page.press("Recipe");
   await page.type("Board density", "702");

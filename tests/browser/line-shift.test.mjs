@@ -117,7 +117,7 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   await correction(page, "P1 binder", /No change\./);
   // The catch test says that the meter is right: 0.92 of the masses before. Line 4.2918 kg/h per Hz − 0.598 kg/h:
   // 26.7 + (123.64 − 113.75)/4.2918 = 29.0 Hz.
-  await section(page, "Pumps and catch tests");
+  await section(page, "Pumps & catch tests");
   await page.press("New catch test", { within: await page.css('article[aria-labelledby="pump-2"]') });
   for (const [at, setting, mass] of [[1, "20", "2.852"], [2, "30", "4.2504"], [3, "40", "5.7132"]]) {
     await put(page, { [`row.2.2.${at}.setting`]: setting, [`row.2.2.${at}.seconds`]: "120", [`row.2.2.${at}.mass`]: mass });
@@ -153,11 +153,10 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   // Wax into a tank of 20 000 L at 42 %: 8400 L, 7980 kg of 55 %. 5000 kg of 44 % come: 12 980 kg of 50.76 %, 68.32 % of the tank. The 3 L
   // of pipe empty at the flow before, 123.64 kg/h or 130.1 L/h: 83.0 s. The wax then takes 68/0.50763 = 133.96 kg/h,
   // (133.96 + 0.598)/4.2918 = 31.4 Hz.
-  await section(page, "Tanks");
+  await section(page, "Tanks & deliveries");
   await pressInSight(page, "Add a tank");
   await page.choose("Holds", "Wax emulsion", { within: await page.css('article[aria-labelledby="tank-2"]') });
   await put(page, { "tank.2.capacity": "20000", "tank.2.content": "42" });
-  await section(page, "New delivery");
   await page.choose("Liquid delivered", "Wax emulsion");
   await put(page, { "delivery.solids": "44", "delivery.amount": "5000" });
   await says(page, "Blend in the tank", "Before", /7\s?980(\.0*)? kg55(\.0*)? %/);
@@ -174,7 +173,6 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   await pressInSight(page, "Accept the delivery");
   await page.sees("Delivery accepted. 2 saved recipes have a new revision each.");
   await page.until(async () => assert.equal(await revisions(page), 5));
-  await section(page, "Tanks");
   assert.match(await (await box(page, "tank.2.content")).getProperty("value"), /^68\.3\d*$/);
   await section(page, "Pump settings");
   await page.until(async () => assert.match(await page.figure("pump.2.setting"), /^31\.4 Hz$/));
@@ -199,7 +197,8 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
 
 /** As the native test of the period balance has it: 2720 kg of binder left the tanks and its meter totalled 8 % less, 2502.4 kg. */
 journey("the balance of a shift names the meter that drifts, and is kept", { hash: "#line", width: 390, height: 844, touch: true, timeout: 300_000 }, async (page) => {
-  await section(page, "Period balance");
+  await section(page, "Line check");
+  await page.heading("Period balance");
   await page.sees("No period started yet.");
   await page.press("Start period");
   await page.seesNot("No period started yet.");
@@ -232,7 +231,7 @@ journey("the balance of a shift names the meter that drifts, and is kept", { has
   await page.screenshot("line-period-1440-dark", { full: true });
   await page.until(async () => assert.ok((await page.run(() => localStorage.getItem("haulm/line") ?? "")).includes("2502.4")));
   await page.reload();
-  await section(page, "Period balance");
+  await section(page, "Line check");
   assert.equal(await (await box(page, "period.1.metered")).getProperty("value"), "2502.4");
   // The last dips are the first ones of the next shift, and Undo brings this one back.
   await page.press("Start period");

@@ -19,7 +19,7 @@ const small = (page) =>
       .filter(([, r]) => r.height > 0 && r.height < 47.5)
       .map(([name, r]) => `${name}: ${r.height}`));
 
-const SECTIONS = ["Pump settings", "Pumps and catch tests", "Settings table", "Line check", "Tanks", "Changeover", "New delivery", "Period balance"];
+const SECTIONS = ["Pump settings", "Line check", "Pumps & catch tests", "Tanks & deliveries", "Changeover"];
 
 journey("one tap from the recipe to the pump settings, and its figures open their workings", { width: 820, height: 1180, touch: true }, async (page) => {
   await page.press("Line");
@@ -27,9 +27,9 @@ journey("one tap from the recipe to the pump settings, and its figures open thei
   await shows(page, "pump.1.setting", /^\d+(\.\d+)? %$/);
   await shows(page, "pump.2.setting", /Hz$/);
   await shows(page, "pump.3.setting", /rpm|min/);
-  await page.sees("within what was tested");
-  const height = await page.run((e) => e.getBoundingClientRect().height, await page.css('[data-figure="pump.1.setting"]'));
-  assert.ok(height >= 50, `the setting is ${height} px high`);
+  assert.match(await page.run((e) => e.getAttribute("aria-label"), await page.css('[data-pump="1"] .range-bar')), /within what was tested/);
+  const size = await page.run((e) => Number.parseFloat(getComputedStyle(e).fontSize), await page.css('[data-figure="pump.1.setting"]'));
+  assert.equal(size, 32);
   await (await page.css('button:has([data-figure="pump.1.setting"])')).click();
   await page.sees("least squares", { within: await page.css('[id="working-pump.1.setting"]') });
   await page.screenshot("line-sheet-820");
@@ -54,7 +54,7 @@ for (const [name, look] of [["a tablet", TABLET], ["a phone", PHONE]]) {
 }
 
 journey("rows of a catch test come one by one, a wrong one is told, and a reload keeps all of it", TABLET, async (page) => {
-  await page.press("Pumps and catch tests");
+  await page.press("Pumps & catch tests");
   await page.sees("Isolate and depressurise");
   const pump = await page.css('article[aria-labelledby="pump-1"]');
   await shows(page, "test.1.slope", /kg\/h$/);
@@ -73,20 +73,23 @@ journey("rows of a catch test come one by one, a wrong one is told, and a reload
   await page.sees("two pumps of this name");
   await kept(page, "66,8");
   await page.reload();
-  await page.press("Pumps and catch tests");
+  await page.press("Pumps & catch tests");
   assert.equal(await (await box(page, "row.1.2.3.mass")).getProperty("value"), "66,8");
   assert.equal(await (await box(page, "row.1.2.2.mass")).getProperty("value"), "-1");
 });
 
 journey("a pump out of its range is told with what helps, in the pump settings and in the settings table", TABLET, async (page) => {
-  await page.press("Pumps and catch tests");
+  await page.press("Pumps & catch tests");
   const limits = await page.css('article[aria-labelledby="pump-1"] details.more summary');
   await limits.click();
   await page.type(await box(page, "pump.1.most_setting"), "30");
   await page.press("Pump settings");
   await page.sees("above the highest setting allowed. It serves fibre flows from");
-  await page.press("Settings table");
-  await page.sees("above limit");
+  await page.sees("42.5 of 30 %", { within: await page.css('[data-pump="1"]') });
+  assert.equal(await page.figure("pump.1.setting"), "cannot");
+  await page.click("#settings-table > summary");
+  await page.sees("✕", { within: await page.css(".matrix .cannot") });
+  await page.click(".table-range > summary");
   await page.type(await box(page, "table.flow_step"), "1");
   await page.sees("more than");
   assert.equal(await (await box(page, "table.flow_step")).getProperty("value"), "1");
@@ -137,7 +140,7 @@ journey("a changeover started goes on after a reload, with clock times", TABLET,
 });
 
 journey("a delivery shows what moves before it is accepted", TABLET, async (page) => {
-  await page.press("New delivery");
+  await page.press("Tanks & deliveries");
   await page.choose("Liquid delivered", await page.run(() => document.querySelector("#delivery-liquid").options[2].textContent));
   await page.type(await box(page, "delivery.solids"), "50");
   await page.sees("Settings that move");
@@ -148,7 +151,10 @@ journey("a delivery shows what moves before it is accepted", TABLET, async (page
   await page.sees("Delivery undone.");
   await page.press("Recipe");
   await page.until(async () => assert.equal(await (await page.css('[data-field="solids.2"]')).getProperty("value"), "55"));
+  // At a tablet Line opens at the pump settings again.
   await page.press("Line");
+  await page.heading("Pump settings");
+  await page.press("Tanks & deliveries");
   assert.equal(await (await box(page, "delivery.solids")).getProperty("value"), "50");
   await page.press("Accept the delivery");
   await page.sees("Delivery accepted.");
@@ -161,8 +167,8 @@ journey("undo of a cleared example leaves what was typed after it, and Ctrl+Z ac
   await page.type(await page.css('[data-field="board_density"]'), "700");
   await page.press("Line");
   await page.press("Start with a blank line");
-  await page.sees("The line is blank now.");
-  await page.press("Pumps and catch tests");
+  await page.sees("Line cleared");
+  await page.press("Pumps & catch tests");
   await page.press("Add a pump");
   await page.type(await page.css("#pump-name-1"), "My pump");
   await page.press("Undo", { within: await page.css(".notice") });
@@ -170,9 +176,10 @@ journey("undo of a cleared example leaves what was typed after it, and Ctrl+Z ac
   await page.until(async () => assert.deepEqual(await names(), ["P1 binder", "P2 wax", "P3 water", "My pump"]));
   await page.sees("Example data.");
   // Undo goes back step by step, Redo forward again; the recipe is not touched.
-  const steps = await page.css(".line-page > .actions");
   await (await page.button("Add a pump")).sendKeys(Key.chord(Key.CONTROL, "z"));
   await page.until(async () => assert.deepEqual(await names(), ["My pump"]));
+  await page.click("#line-more-open");
+  const steps = await page.css("#line-more");
   await page.press("Undo", { within: steps });
   await page.until(async () => assert.notDeepEqual(await names(), ["My pump"]));
   await page.press("Redo", { within: steps });

@@ -2,7 +2,7 @@
 
 /** Each page with three of its boxes and what is typed there; `section` is the part of the page that has them. */
 export const PAGES = [
-  { name: "Line", hash: "#line", section: 5, boxes: null },
+  { name: "Line", hash: "#line", section: 4, boxes: null },
   { name: "Bench", hash: "#bench", boxes: ["bench-name", "bench-note", "field-bench_mat_length"] },
   { name: "Compare", hash: "#compare", boxes: ["field-hours", "field-wanted", "field-seed"] },
   { name: "Mixing", hash: "#mix", boxes: ["field-nco", "field-urea", "field-strength"] },

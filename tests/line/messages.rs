@@ -5,10 +5,10 @@ use crate::words::{sound, written};
 use haulm::domain::line::changeover::Stop;
 use haulm::domain::line::step::{Change, Pipe, StepReason};
 use haulm::domain::line::{
-    CalibrationField, CalibrationId, Check, DeliveryField, Deviation, Fed, FlowSource, Help, LineField, LineFigure,
-    LineFinding, LineFindingKind, LinePlace, Metering, Model, PeriodField, PeriodLiquidField, PeriodLiquidId,
-    PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, ReadingWay, RowField, RowId, RunFigure,
-    RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
+    CalibrationField, CalibrationId, Check, ConditionField, DeliveryField, Deviation, Fed, FlowSource, Help, LineField,
+    LineFigure, LineFinding, LineFindingKind, LinePlace, Metering, Model, PeriodField, PeriodLiquidField,
+    PeriodLiquidId, PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, ReadingWay, RowField, RowId,
+    RunFigure, RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
     TransportField, UncertaintyField, check_line, pump_settings,
 };
 use haulm::domain::recipe::finding::What;
@@ -82,6 +82,8 @@ fn which(what: &LineFindingKind) -> &'static str {
         LineFindingKind::HeelTooLarge => "heel",
         LineFindingKind::OrderOverdue { .. } => "order overdue",
         LineFindingKind::StaleReadings { .. } => "stale readings",
+        LineFindingKind::OtherRecipe { .. } => "other recipe",
+        LineFindingKind::NoBalance => "no balance",
         LineFindingKind::SampleIncomplete => "sample",
         LineFindingKind::Assumed => "assumed",
         LineFindingKind::RangeCrossed => "range crossed",
@@ -174,6 +176,8 @@ fn all() -> Vec<(LinePlace, LineFindingKind)> {
         (P::Field(LineField::Tank(TANK, TankField::Heel)), W::HeelTooLarge),
         (tank, W::OrderOverdue { by: Amount::from_base(Kind::ShiftTime, 43.4 * 3_600.0) }),
         (P::Line, W::StaleReadings { recipe: "Straw, 15 mm".to_owned() }),
+        (P::Line, W::OtherRecipe { recipe: "Straw, 15 mm".to_owned() }),
+        (P::Line, W::NoBalance),
         (P::Field(LineField::Running(RunningField::SampleArea)), W::SampleIncomplete),
         (pump, W::Assumed),
         (P::Field(LineField::Table(TableField::FlowTo)), W::RangeCrossed),
@@ -203,7 +207,7 @@ fn told(mill: &Mill, units: &Units) -> String {
 #[test]
 fn findings() {
     let kinds: BTreeSet<_> = all().iter().map(|(_, what)| which(what)).collect();
-    assert_eq!(kinds.len(), 41, "one of each");
+    assert_eq!(kinds.len(), 43, "one of each");
     snapshot!("line", "findings", told(&Mill::new(), &Units::default()));
 }
 
@@ -364,6 +368,7 @@ fn fields() -> Vec<LineField> {
     fields.extend(ToleranceField::ALL.iter().map(|part| LineField::Tolerance(*part)));
     fields.extend(UncertaintyField::ALL.iter().map(|part| LineField::Uncertainty(*part)));
     fields.extend(RunningField::ALL.iter().map(|part| LineField::Running(*part)));
+    fields.extend(ConditionField::ALL.iter().map(|part| LineField::Condition(*part)));
     fields.extend(TableField::ALL.iter().map(|part| LineField::Table(*part)));
     fields.extend(DeliveryField::ALL.iter().map(|part| LineField::Delivery(*part)));
     fields.extend(PeriodField::ALL.iter().map(|part| LineField::Period(*part)));

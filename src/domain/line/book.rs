@@ -1,7 +1,8 @@
 //! What a mill's line is: pumps, tanks, transport times, tolerances, and what is read off it, as typed.
 
 use super::entries::{
-    DeliveryEntries, RunningEntries, TableEntries, TableRows, ToleranceEntries, TransportEntries, UncertaintyEntries,
+    ConditionEntries, DeliveryEntries, RunningEntries, TableEntries, TableRows, ToleranceEntries, TransportEntries,
+    UncertaintyEntries,
 };
 use super::field::LineField;
 use crate::domain::line::period::draft::PeriodDraft;
@@ -44,6 +45,10 @@ pub struct LineBook {
     pub read_on: Option<ReadOn>,
     /// A remark on what is read now.
     pub remark: String,
+    /// At what the pumps are set, where that is not as in the recipe.
+    pub conditions: ConditionEntries,
+    /// On which recipe, and when, the last of that was entered.
+    pub conditions_on: Option<ReadOn>,
     /// What the rows of the settings table mean.
     pub table_rows: TableRows,
     /// The settings table.
@@ -119,6 +124,7 @@ impl LineBook {
             LineField::Tolerance(part) => self.tolerances.entry(part),
             LineField::Uncertainty(part) => self.uncertainties.entry(part),
             LineField::Running(part) => self.running.entry(part),
+            LineField::Condition(part) => self.conditions.entry(part),
             LineField::Table(part) => self.table.entry(part),
             LineField::Delivery(part) => self.delivery.entry(part),
             LineField::Period(part) => self.period.entries.entry(part),
@@ -139,6 +145,7 @@ impl LineBook {
             LineField::Tolerance(part) => self.tolerances.entry_mut(part),
             LineField::Uncertainty(part) => self.uncertainties.entry_mut(part),
             LineField::Running(part) => self.running.entry_mut(part),
+            LineField::Condition(part) => self.conditions.entry_mut(part),
             LineField::Table(part) => self.table.entry_mut(part),
             LineField::Delivery(part) => self.delivery.entry_mut(part),
             LineField::Period(part) => self.period.entries.entry_mut(part),
@@ -159,6 +166,7 @@ impl LineBook {
             LineField::Tolerance(part) => part.kind(),
             LineField::Uncertainty(part) => part.kind(),
             LineField::Running(part) => part.kind(),
+            LineField::Condition(part) => part.kind(),
             LineField::Table(part) => part.kind(),
             LineField::Delivery(part) => part.kind(),
             LineField::Period(part) => part.kind(),

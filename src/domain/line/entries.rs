@@ -153,6 +153,19 @@ form! {
 }
 
 form! {
+    /// At what the pumps are set; blank for the recipe's.
+    enum ConditionField {
+        /// Reading of the belt scale, moist fibre.
+        Belt: belt, FibreFlow, KilogramPerHour, "", flow().usually(500.0, 60_000.0, CommonPractice).optional();
+        /// Moisture of that fibre.
+        Moisture: moisture, Moisture, PercentDryBasis, "", moisture().usually(1.0, 12.0, CommonPractice).optional();
+    }
+
+    /// Belt scale and fibre moisture as entered for the pump settings.
+    struct ConditionEntries;
+}
+
+form! {
     /// The rows and columns of the settings table.
     enum TableField {
         /// Lowest fibre flow.

@@ -1,6 +1,8 @@
 //! The address of every number that is typed at the line.
 
-use super::entries::{DeliveryField, RunningField, TableField, ToleranceField, TransportField, UncertaintyField};
+use super::entries::{
+    ConditionField, DeliveryField, RunningField, TableField, ToleranceField, TransportField, UncertaintyField,
+};
 use crate::domain::line::period::draft::{PeriodField, PeriodLiquidField, PeriodLiquidId};
 use crate::domain::line::pumps::catch_test::{CalibrationField, CalibrationId, RowField, RowId};
 use crate::domain::line::pumps::pump::{PumpField, PumpId};
@@ -25,6 +27,8 @@ pub enum LineField {
     Uncertainty(UncertaintyField),
     /// A reading.
     Running(RunningField),
+    /// At what the pumps are set.
+    Condition(ConditionField),
     /// A number of the settings table.
     Table(TableField),
     /// A number of a new delivery.
@@ -49,6 +53,7 @@ impl LineField {
             Self::Tolerance(part) => format!("line.tolerance.{}", part.key()),
             Self::Uncertainty(part) => format!("line.uncertainty.{}", part.key()),
             Self::Running(part) => format!("line.running.{}", part.key()),
+            Self::Condition(part) => format!("line.condition.{}", part.key()),
             Self::Table(part) => format!("line.table.{}", part.key()),
             Self::Delivery(part) => format!("line.delivery.{}", part.key()),
             Self::Period(part) => format!("line.period.{}", part.key()),

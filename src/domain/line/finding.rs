@@ -149,6 +149,13 @@ pub enum LineFindingKind {
         /// The recipe that they were made on.
         recipe: String,
     },
+    /// Belt scale or fibre moisture were entered on another recipe.
+    OtherRecipe {
+        /// The recipe that they were entered on.
+        recipe: String,
+    },
+    /// The recipe has no balance at the belt scale and the fibre moisture entered.
+    NoBalance,
     /// A mat sample of which only a part was typed.
     SampleIncomplete,
     /// No reading: the pump is taken to run as the recipe wants at this belt reading.

@@ -23,6 +23,7 @@ pub fn limit(field: LineField, book: &LineBook) -> Limit {
         LineField::Tolerance(part) => part.limit(),
         LineField::Uncertainty(part) => part.limit(),
         LineField::Running(part) => part.limit(),
+        LineField::Condition(part) => part.limit(),
         LineField::Table(part) => part.limit(),
         LineField::Delivery(part) => part.limit(),
         LineField::Period(part) => part.limit(),

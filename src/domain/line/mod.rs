@@ -48,7 +48,8 @@ pub use book::{LineBook, ReadOn};
 pub use changeover::{Changeover, changeover};
 pub use checked::{CheckedLine, Tolerances, Transport, check_line, examine};
 pub use entries::{
-    DeliveryField, ReadOf, RunningField, TableField, TableRows, ToleranceField, TransportField, UncertaintyField,
+    ConditionField, DeliveryField, ReadOf, RunningField, TableField, TableRows, ToleranceField, TransportField,
+    UncertaintyField,
 };
 pub use example::example_line;
 pub use field::LineField;
@@ -70,6 +71,7 @@ pub use period::{
 pub use pumps::catch_test::{
     CalibrationDraft, CalibrationField, CalibrationId, Caught, LEAST_ROWS, RowDraft, RowField, RowId,
 };
+pub use pumps::conditions::{Conditions, at_conditions};
 pub use pumps::curve::{Curve, SettingFor};
 pub use pumps::drift::{Drift, drift};
 pub use pumps::help::Help;

@@ -55,6 +55,9 @@ pub fn NumberBox(
     /// A width of its own.
     #[prop(optional)]
     class: &'static str,
+    /// What holds while it is blank.
+    #[prop(optional, into)]
+    placeholder: Signal<String>,
     /// Hears of each change of the text.
     on_input: Callback<String>,
     /// Hears when it is left.
@@ -97,6 +100,7 @@ pub fn NumberBox(
                     maxlength=LONGEST_TEXT.to_string()
                     data-field=key
                     data-column=column
+                    placeholder=move || placeholder.get()
                     aria-label=move || name.get()
                     aria-describedby=described
                     aria-invalid=move || (grade.get() == Some(Grade::Stop)).then_some("true")

@@ -1,9 +1,9 @@
 //! How a figure was computed: formula, numbers, result with more digits, source.
 
 use crate::browser::page;
-use crate::domain::working::{Given, Origin, Symbol, Working};
+use crate::domain::working::{Given, Origin, Working};
 use crate::domain::{self, Draft, Figure};
-use crate::quantity::{Amount, Coherent};
+use crate::quantity::Coherent;
 use crate::t;
 use crate::ui::math::{Style, letters, numbers, symbol};
 use crate::ui::part::amount::with_unit;
@@ -52,22 +52,45 @@ pub fn WorkingPanel(
     }
 }
 
-/// A working in full.
+/// A working of the recipe.
 #[component]
 fn Told(
     /// The working.
     working: Working<Figure, Origin>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
+    let name = move |origin: &Origin| {
+        state.draft.with(|draft: &Draft| match *origin {
+            Origin::Field(field) => {
+                let go = move |_| page::focus_field(&field.key());
+                let name = (state.words.field_name)(field, draft);
+                view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
+            }
+            Origin::Figure(figure) => name_in(state, figure, draft).into_any(),
+            Origin::Constant(constant) => (state.words.constant)(constant).into_any(),
+        })
+    };
+    working_text(state, &working, name)
+}
+
+/// A working in full: formula, numbers, and each number put in with what it is, which `name` says.
+pub fn working_text<F, O>(state: State, working: &Working<F, O>, name: impl Fn(&O) -> AnyView) -> AnyView {
     let units = state.units.get();
     let currency = state.currency.get();
     let style = Style { set: Coherent::from(units.system), mark: units.mark, currency: &currency };
-    let (letters, numbers) = (letters(&working), numbers(&working, style));
-    let givens = working
-        .givens
-        .iter()
-        .map(|Given { symbol, amount, origin }| view! { <PutIn letter=*symbol amount=*amount origin=*origin/> })
-        .collect_view();
+    let (letters, numbers) = (letters(working), numbers(working, style));
+    let put_in = |Given { symbol: letter, amount, origin }: &Given<O>| {
+        view! {
+            <li>
+                <span class="math" inner_html=symbol(*letter)></span>
+                " = "
+                {with_unit(state, *amount, None)}
+                " "
+                {name(origin)}
+            </li>
+        }
+    };
+    let givens = working.givens.iter().map(put_in).collect_view();
     view! {
         <dl class="told">
             <dt>{t!("common-in-full")}</dt>
@@ -81,35 +104,5 @@ fn Told(
             <dd>{(state.words.ground)(working.ground)}</dd>
         </dl>
     }
-}
-
-/// A number put in: its letter, what it is, and the way to where it was entered.
-#[component]
-fn PutIn(
-    /// Its letter.
-    letter: Symbol,
-    /// Its amount.
-    amount: Amount,
-    /// Where it comes from.
-    origin: Origin,
-) -> impl IntoView {
-    let state = expect_context::<State>();
-    let named = state.draft.with(|draft: &Draft| match origin {
-        Origin::Field(field) => {
-            let go = move |_| page::focus_field(&field.key());
-            let name = (state.words.field_name)(field, draft);
-            view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
-        }
-        Origin::Figure(figure) => name_in(state, figure, draft).into_any(),
-        Origin::Constant(constant) => (state.words.constant)(constant).into_any(),
-    });
-    view! {
-        <li>
-            <span class="math" inner_html=symbol(letter)></span>
-            " = "
-            {with_unit(state, amount, None)}
-            " "
-            {named}
-        </li>
-    }
+    .into_any()
 }

@@ -142,20 +142,16 @@ fn search(state: State, query: &str) -> Vec<Hit> {
     });
     let on = |page: Page| {
         let place = page_name(state.words, page);
-        move |at: usize, id: &'static str, name: &'static str| Hit {
-            goal: Goal::Section(page, at, id),
-            name: name.to_owned(),
-            place,
-        }
+        move |at: usize, id: &'static str, name: String| Hit { goal: Goal::Section(page, at, id), name, place }
     };
     let (line, bench, compare) = (on(Page::Line), on(Page::Bench), on(Page::Compare));
     let mut sections: Vec<Hit> =
-        page::line::sections(state).enumerate().map(|(at, name)| line(at, "line-section", name)).collect();
+        page::line::sections().into_iter().enumerate().map(|(at, name)| line(at, "line-section", name)).collect();
     for (at, name) in page::bench::sections(state).into_iter().enumerate() {
-        sections.push(bench(at, "bench-section", name));
+        sections.push(bench(at, "bench-section", name.to_owned()));
     }
     for (at, (id, name)) in page::compare::sections(state).into_iter().enumerate() {
-        sections.push(compare(at, id, name));
+        sections.push(compare(at, id, name.to_owned()));
     }
     let stations = Station::ALL.iter().map(|station| Hit {
         goal: Goal::Station(*station),

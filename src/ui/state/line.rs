@@ -1,6 +1,7 @@
 //! The state of the line: what was typed about it, and what is shown.
 
 use crate::browser::clock;
+use crate::browser::graph::*;
 use crate::domain::line::{CheckedLine, LineBook, LineField, check_line, example_line};
 use crate::domain::recipe::example::example;
 use crate::record::content::line::LINE;
@@ -10,31 +11,24 @@ use crate::ui::history::History;
 use crate::ui::signal::{Memo, RwSignal, memo};
 use std::collections::BTreeSet;
 
-/// A part of the page. One is shown at a time.
+/// A tab of the page. One is shown at a time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum LineSection {
-    /// What every pump has to be set to.
+    /// What every pump has to be set to, now and over belt scale and moisture.
     Sheet,
+    /// What really runs, and the balance of a period.
+    Running,
     /// Pumps and their catch tests.
     Pumps,
-    /// Settings over fibre flows and moistures.
-    Card,
-    /// What really runs.
-    Running,
-    /// Tanks.
+    /// Tanks and deliveries.
     Tanks,
     /// From one recipe to another.
     Change,
-    /// A new delivery of a liquid.
-    Delivery,
-    /// The mass balance of a shift or a week.
-    Period,
 }
 
 impl LineSection {
     /// All of them, in the order of the page.
-    pub const ALL: &'static [LineSection] =
-        &[Self::Sheet, Self::Pumps, Self::Card, Self::Running, Self::Tanks, Self::Change, Self::Delivery, Self::Period];
+    pub const ALL: &'static [LineSection] = &[Self::Sheet, Self::Running, Self::Pumps, Self::Tanks, Self::Change];
 
     /// Where a field is entered.
     #[must_use]
@@ -44,14 +38,20 @@ impl LineSection {
             LineField::Pump(_, PumpField::Reading | PumpField::PresentSetting)
             | LineField::Running(_)
             | LineField::Uncertainty(_)
-            | LineField::Tolerance(_) => Self::Running,
+            | LineField::Tolerance(_)
+            | LineField::Period(_)
+            | LineField::PeriodLiquid(..) => Self::Running,
             LineField::Pump(..) | LineField::Calibration(..) | LineField::Row(..) => Self::Pumps,
-            LineField::Tank(..) => Self::Tanks,
+            LineField::Tank(..) | LineField::Delivery(_) => Self::Tanks,
             LineField::Transport(_) => Self::Change,
-            LineField::Table(_) => Self::Card,
-            LineField::Delivery(_) => Self::Delivery,
-            LineField::Period(_) | LineField::PeriodLiquid(..) => Self::Period,
+            LineField::Table(_) | LineField::Condition(_) => Self::Sheet,
         }
+    }
+
+    /// The tab at a place among all of them.
+    #[must_use]
+    pub fn at(place: usize) -> Self {
+        Self::ALL.get(place).copied().unwrap_or(Self::Sheet)
     }
 }
 
@@ -72,6 +72,8 @@ pub struct LineState {
     pub struck: RwSignal<BTreeSet<CheckId>>,
     /// The time, milliseconds since 1970, while the page is shown.
     pub now: RwSignal<u64>,
+    /// The box that was typed into last, while its unit may still be to come.
+    pub typed_last: StoredValue<Option<LineField>>,
     history: RwSignal<History<LineRecord, String>>,
 }
 
@@ -88,6 +90,7 @@ impl LineState {
             log: RwSignal::new(Vec::new()),
             struck: RwSignal::new(BTreeSet::new()),
             now: RwSignal::new(clock::now()),
+            typed_last: StoredValue::new(None),
             history: RwSignal::new(History::default()),
         }
     }
@@ -123,6 +126,11 @@ impl LineState {
     pub fn take_back(&self, step: &DocumentStep<LineRecord>) {
         let then = step.taken_back(&LINE, &self.record.get_untracked());
         self.step(None, |record| *record = then);
+    }
+
+    /// What is typed next is a step of its own.
+    pub fn close_step(&self) {
+        self.history.update_untracked(History::close);
     }
 
     /// Takes the last step back.

@@ -3,6 +3,7 @@
 pub mod compare;
 pub mod documents;
 pub mod line;
+mod line_entry;
 mod notice;
 pub mod shared_file;
 pub mod trial;

@@ -14,7 +14,11 @@ impl State {
     /// Between two keys nothing is said: until a pause, or until the box is left.
     pub fn follow_typing(&self) {
         let state = *self;
-        when_settled(PAUSE, move || state.draft.track(), move || state.stop_typing());
+        let track = move || {
+            state.draft.track();
+            state.line.record.track();
+        };
+        when_settled(PAUSE, track, move || state.stop_typing());
     }
 
     pub(super) fn start_typing(&self, field: Field) {

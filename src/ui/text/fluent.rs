@@ -10,8 +10,11 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::sync::LazyLock;
 
 /// The resources of English, by file name.
-pub const ENGLISH_RESOURCES: &[(&str, &str)] =
-    &[("common.ftl", include_str!("en/common.ftl")), ("recipe.ftl", include_str!("en/recipe.ftl"))];
+pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
+    ("common.ftl", include_str!("en/common.ftl")),
+    ("line.ftl", include_str!("en/line.ftl")),
+    ("recipe.ftl", include_str!("en/recipe.ftl")),
+];
 
 static ENGLISH: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| {
     let mut bundle = FluentBundle::new_concurrent(vec!["en".parse().unwrap_or_default()]);

@@ -2,6 +2,8 @@
 
 /// Catch tests and their catches.
 pub mod catch_test;
+/// The recipe at the fibre that comes down the line now.
+pub mod conditions;
 /// A pump's line at the density of today.
 pub mod curve;
 /// A setting as the drive takes it.

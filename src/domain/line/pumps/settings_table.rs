@@ -35,7 +35,7 @@ pub struct SettingsTable {
     pub moistures: Vec<Moisture>,
     /// The pumps on the card.
     pub pumps: Vec<PumpId>,
-    /// Row and column next to the recipe as it is; `None` where it lies outside the table.
+    /// Row and column of the recipe as it is, between those asked for; `None` where it lies outside the table.
     pub present: Option<(usize, usize)>,
     /// The cells, row by row; `None` where the recipe has no balance.
     pub cells: Vec<Vec<Option<SettingsCell>>>,
@@ -85,6 +85,23 @@ pub fn settings_table(
     if flows.is_empty() || moistures.is_empty() {
         return (None, reader.findings);
     }
+    let flow = match book.table_rows {
+        TableRows::OvenDry => case.solved.fibre,
+        TableRows::Belt => case.solved.fibre_wet,
+    };
+    let (flows, row) = with_present(flows, flow.value);
+    let (moistures, column) = with_present(moistures, case.input.fibre_moisture.dry_basis().value);
+    // A recipe without a fibre flow is at none of them.
+    let present = row.zip(column).filter(|_| case.has_flow());
+    // Without the one the other says nothing.
+    let without = |mut all: Vec<f64>, at: Option<(usize, bool)>| {
+        if let Some((at, true)) = at.filter(|_| present.is_none()) {
+            all.remove(at);
+        }
+        all
+    };
+    let (flows, moistures) = (without(flows, row), without(moistures, column));
+    let present = present.map(|((row, _), (column, _))| (row, column));
     let flows: Vec<MassRate> = flows.into_iter().map(|flow| si!(MassRate, flow)).collect();
     let moistures: Vec<Moisture> = moistures.into_iter().filter_map(Moisture::from_dry_basis).collect();
     let pumps: Vec<(&Pump, Fed)> = line
@@ -96,15 +113,6 @@ pub fn settings_table(
     let one = |flow: MassRate, moisture: Moisture| cell(case, book.table_rows, flow, moisture, &pumps);
     let cells = flows.iter().map(|flow| moistures.iter().map(|moisture| one(*flow, *moisture)).collect()).collect();
     let pumps = pumps.iter().map(|(pump, _)| pump.id).collect();
-    let flow = match book.table_rows {
-        TableRows::OvenDry => case.solved.fibre,
-        TableRows::Belt => case.solved.fibre_wet,
-    };
-    let row = nearest(flows.iter().map(|flow| flow.value), flow.value);
-    let moisture = case.input.fibre_moisture.dry_basis().value;
-    let column = nearest(moistures.iter().map(|moisture| moisture.dry_basis().value), moisture);
-    // A recipe without a fibre flow is at none of them.
-    let present = row.zip(column).filter(|_| case.has_flow());
     (Some(SettingsTable { rows: book.table_rows, flows, moistures, pumps, present, cells }), reader.findings)
 }
 
@@ -140,13 +148,17 @@ fn cell(
     })
 }
 
-/// Place of the value next to `at`; `None` where that lies outside of all.
-fn nearest(values: impl Iterator<Item = f64> + Clone, at: f64) -> Option<usize> {
+/// The rising values with `at` among them, its place, and whether it was put there; without it where it lies outside of all.
+fn with_present(mut values: Vec<f64>, at: f64) -> (Vec<f64>, Option<(usize, bool)>) {
     let slack = 1e-9 * at.abs();
-    let (low, high) = values.clone().fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), x| (a.min(x), b.max(x)));
-    let away = |value: f64| (value - at).abs();
-    let nearest = values.enumerate().min_by(|(_, a), (_, b)| away(*a).total_cmp(&away(*b)));
-    nearest.filter(|_| at >= low - slack && at <= high + slack).map(|(place, _)| place)
+    if let Some(same) = values.iter().position(|value| (value - at).abs() <= slack) {
+        return (values, Some((same, false)));
+    }
+    let place = values.iter().position(|value| *value > at).filter(|place| *place > 0);
+    if let Some(place) = place {
+        values.insert(place, at);
+    }
+    (values, place.map(|place| (place, true)))
 }
 
 impl Reader<'_> {

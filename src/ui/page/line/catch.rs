@@ -2,7 +2,8 @@
 
 use super::parts::{figure, findings, number, numbers, setting, shown, table, table_row};
 use super::plot::{Mark, Plot, plot};
-use super::sheet::{now, share_explained, signed};
+use super::settings_now::settings_now;
+use super::settings_text::{share_explained, signed};
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::domain::line::working::{caught_working, drift_working, line_working};
 use crate::domain::line::{
@@ -109,7 +110,8 @@ fn result(state: State, pump: PumpId, id: CalibrationId, unit: SettingUnit) -> V
     };
     let scope = format!("test.{}", pump.0);
     let curve = Curve::as_caught(fit);
-    let wanted = now(state)
+    let wanted = settings_now(state)
+        .settings
         .and_then(|sheet| sheet.rows.into_iter().find(|row| row.pump == pump))
         .and_then(|row| row.setting.map(|found| found.setting));
     let amount = |of: Fig, base: f64, working| figure(state, &scope, of, shown(state, of, base), working);
@@ -194,7 +196,7 @@ pub fn earlier(state: State, pump: PumpId) -> View {
     use LineFigure as Fig;
     let page = &state.words.line_page;
     (move || {
-        let wanted = now(state).and_then(|sheet| sheet.rows.into_iter().find(|row| row.pump == pump));
+        let wanted = settings_now(state).settings.and_then(|sheet| sheet.rows.into_iter().find(|row| row.pump == pump));
         let rows = state.line.checked.with(|line| {
             let checked = line.pump(pump)?;
             let unit = checked.unit;

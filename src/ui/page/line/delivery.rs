@@ -4,7 +4,7 @@ use super::context::solved;
 use super::delivery_recipes as recipes;
 use super::delivery_recipes::Using;
 use super::parts::{choose, findings, numbered, numbers, off_line, setting, shown, table, table_row};
-use super::sheet::pump_name;
+use super::settings_text::pump_name;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::line::tanks::delivery::Moved;
 use crate::domain::line::working::density_working;

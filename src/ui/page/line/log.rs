@@ -3,7 +3,7 @@
 use super::parts::{figure, table, table_row};
 use super::plot::{Mark, Plot, plot};
 use super::present_check::present_check;
-use super::sheet::signed;
+use super::settings_text::signed;
 use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::graph::*;

@@ -1,13 +1,13 @@
-//! The line: what every pump has to be set to, first of all; then all that this rests on, and what really
-//! runs. One section is shown at a time, each one tap away.
+//! The line: what every pump has to be set to, first of all; then what really runs, and all that both rest on. One tab is
+//! shown at a time, each one tap away.
 
-mod bar;
-mod card;
 mod catch;
 mod change;
 mod context;
 mod delivery;
 mod delivery_recipes;
+mod head;
+mod lines;
 mod log;
 mod paper;
 mod parts;
@@ -16,64 +16,56 @@ mod plot;
 mod present_check;
 mod pumps;
 mod running;
-mod sheet;
+mod settings;
+mod settings_now;
+mod settings_text;
 mod tanks;
 
 pub use paper::paper;
 
-use crate::browser::clock;
-use crate::browser::element::{Part, View, button, el};
-use crate::browser::graph::*;
-use crate::domain::{Caution, Grade};
-use crate::record::LineRecord;
+use crate::browser::element::View;
+use crate::browser::{clock, page};
+use crate::domain::Caution;
+use crate::t;
+use crate::ui::components::{Mounted, Tabs, WarningSlot};
 use crate::ui::part::caution;
-use crate::ui::part::finding::mark;
-use crate::ui::part::version;
+use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
-use crate::ui::state::{State, state};
+use head::{ExampleLine, LineHead};
+use leptos::prelude::*;
+use lines::common_lines;
+use settings::PumpSettingsTab;
 use std::time::Duration;
 
 /// The page.
-pub fn line() -> View {
-    let state = state();
+#[component]
+pub fn LineSheet() -> impl IntoView {
+    let state = expect_context::<State>();
     tick(state);
-    let page = &state.words.line_page;
-    el("div")
-        .class("line-page page")
-        .child(el("h1").child(state.words.tools.line))
-        .child(steps(state))
-        .child(move || state.line.record.with(|record| record.example).then(|| example(state)))
-        .child(
-            el("nav")
-                .class("sections")
-                .set("aria-label", page.sections)
-                .child(LineSection::ALL.iter().enumerate().map(|(at, of)| tab(state, at, *of)).collect::<View>()),
-        )
-        .child(move || {
-            body(state, LineSection::ALL.get(state.line.section.get()).copied().unwrap_or(LineSection::Sheet))
-        })
-        .child(move || caution::list(vec![Caution::Advice]))
-        .view()
-}
-
-/// Undo and Redo of what is typed about the line.
-fn steps(state: State) -> View {
-    let tools = &state.words.tools;
-    el("div")
-        .class("actions")
-        .child(
-            button()
-                .set("aria-disabled", move || (!state.line.can_undo()).then_some("true"))
-                .on_click(move || state.line.undo())
-                .child(tools.undo),
-        )
-        .child(
-            button()
-                .set("aria-disabled", move || (!state.line.can_redo()).then_some("true"))
-                .on_click(move || state.line.redo())
-                .child(tools.redo),
-        )
-        .view()
+    let shown = Memo::new(move |_| state.line.section.get());
+    on_cleanup(move || {
+        // On a tablet at the line the page opens where an operator needs it.
+        if page::matches("(pointer: coarse)") {
+            state.line.show(LineSection::Sheet);
+        }
+    });
+    view! {
+        <div class="line-sheet line-page">
+            <LineHead/>
+            <ExampleLine/>
+            <Tabs
+                name=t!("line-tabs")
+                tabs=LineSection::ALL.iter().map(|tab| tab_name(*tab)).collect()
+                shown=shown
+                on_choose=Callback::new(move |at| state.line.section.set(at))
+            />
+            {move || match LineSection::at(shown.get()) {
+                LineSection::Sheet => view! { <PumpSettingsTab/> }.into_any(),
+                other => view! { <OlderTab tab=other/> }.into_any(),
+            }}
+            <Mounted part=|| caution::list(vec![Caution::Advice]).map_or(View::Nothing, |list| list)/>
+        </div>
+    }
 }
 
 /// The time goes on while the page is shown.
@@ -84,109 +76,58 @@ fn tick(state: State) {
     }
 }
 
-const fn name(state: State, section: LineSection) -> &'static str {
-    let page = &state.words.line_page;
-    match section {
-        LineSection::Sheet => page.sheet,
-        LineSection::Pumps => page.pumps,
-        LineSection::Card => page.card,
-        LineSection::Running => page.running,
-        LineSection::Tanks => page.tanks,
-        LineSection::Change => page.change,
-        LineSection::Delivery => page.delivery,
-        LineSection::Period => page.period,
+fn tab_name(tab: LineSection) -> String {
+    match tab {
+        LineSection::Sheet => t!("line-tab-settings"),
+        LineSection::Running => t!("line-tab-check"),
+        LineSection::Pumps => t!("line-tab-pumps"),
+        LineSection::Tanks => t!("line-tab-tanks"),
+        LineSection::Change => t!("line-tab-changeover"),
     }
 }
 
-/// The names of all sections, in the order of the page.
-pub fn sections(state: State) -> impl Iterator<Item = &'static str> {
-    LineSection::ALL.iter().map(move |section| name(state, *section))
+/// The names of all tabs, in the order of the page.
+pub fn sections() -> Vec<String> {
+    LineSection::ALL.iter().map(|tab| tab_name(*tab)).collect()
 }
 
-fn tab(state: State, at: usize, section: LineSection) -> View {
-    button()
-        .set("aria-current", move || (state.line.section.get() == at).then_some("true"))
-        .on_click(move || state.line.section.set(at))
-        .child(name(state, section))
-        .view()
-}
+/// Builds what is not a component yet.
+type Build = fn(State) -> View;
 
-fn body(state: State, section: LineSection) -> View {
-    let inside = match section {
-        LineSection::Sheet => sheet::sheet(state),
-        LineSection::Pumps => pumps::pumps(state),
-        LineSection::Card => card::card(state),
-        LineSection::Running => running::running(state),
-        LineSection::Tanks => tanks::tanks(state),
-        LineSection::Change => change::change(state),
-        LineSection::Delivery => delivery::delivery(state),
-        LineSection::Period => period::period(state),
+/// A tab that is built with `browser::element`.
+#[component]
+fn OlderTab(
+    /// Which.
+    tab: LineSection,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let lines = Memo::new(move |_| common_lines(state));
+    let build: Build = match tab {
+        LineSection::Sheet => |_| View::Nothing,
+        LineSection::Running => running::running,
+        LineSection::Pumps => pumps::pumps,
+        LineSection::Tanks => tanks::tanks,
+        LineSection::Change => change::change,
     };
-    el("section")
-        .set("aria-labelledby", "line-section")
-        .child(el("h2").set("id", "line-section").set("tabindex", "-1").child(name(state, section)))
-        .child(move || stale(state))
-        .child(move || not_released(state))
-        .child(inside)
-        .view()
-}
-
-/// The result is that of an earlier recipe.
-fn stale(state: State) -> Option<View> {
-    let words = &state.words.recipe_page;
-    state.shown.with(|shown| shown.old).then(|| {
-        el("p")
-            .class("finding unusual")
-            .child(mark(Grade::Unusual))
-            .text(" ")
-            .child(el("strong").child(words.stale))
-            .text(" ")
-            .child(words.stale_hint)
-            .view()
-    })
-}
-
-/// A recipe that was released for the line is open, and what is open is not what was released.
-fn not_released(state: State) -> Option<View> {
-    let released = state.released_of_page().get()?;
-    let is_open = state.from.get() == Some(released.id) && state.saved().get();
-    (!is_open).then(|| {
-        el("p")
-            .class("finding unusual")
-            .child(mark(Grade::Unusual))
-            .text(" ")
-            .child(el("strong").child(state.words.line_page.not_released))
-            .text(" ")
-            .child(version::released(state, &released))
-            .text(". ")
-            .child(state.words.line_page.not_released_hint)
-            .view()
-    })
-}
-
-/// That nothing here is the mill's own yet.
-fn example(state: State) -> View {
-    let page = &state.words.line_page;
-    let blank = move || {
-        let blanked = state.line.change(|record| *record = LineRecord::default());
-        state.tell_undo(page.blanked, move || state.line.take_back(&blanked));
+    // What came as a tab of its own before.
+    let second: Option<(String, Build)> = match tab {
+        LineSection::Running => Some((t!("line-period-balance"), period::period)),
+        LineSection::Tanks => Some((t!("line-new-delivery"), delivery::delivery)),
+        _ => None,
     };
-    let own = move || drop(state.line.change(|record| record.example = false));
-    el("div")
-        .class("finding note example-line")
-        .child(
-            el("p")
-                .child(mark(Grade::Note))
-                .text(" ")
-                .child(el("strong").child(page.example))
-                .text(" ")
-                .child(page.example_hint),
-        )
-        .child(
-            el("div")
-                .class("actions")
-                .child(button().on_click(blank).child(page.blank))
-                .child(button().on_click(own).child(page.own)),
-        )
-        .view()
+    view! {
+        <WarningSlot lines=lines/>
+        <section class="panel page older-tab" aria-labelledby="line-section">
+            <h2 id="line-section" tabindex="-1">{tab_name(tab)}</h2>
+            <Mounted part=move || build(state)/>
+        </section>
+        {second.map(|(title, build)| {
+            view! {
+                <section class="panel page older-tab" aria-labelledby="line-second">
+                    <h2 id="line-second">{title}</h2>
+                    <Mounted part=move || build(state)/>
+                </section>
+            }
+        })}
+    }
 }

@@ -1,15 +1,14 @@
 //! What the sections of the line share.
 
 use super::context::with_context;
-use crate::browser::clock;
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::*;
 use crate::browser::page;
 use crate::domain::Entry;
 use crate::domain::line::limit::limit;
 use crate::domain::line::{
-    Feeds, LineBook, LineField, LineFigure, LineFinding, LineFindingKind, LineOrigin, LinePlace, LineWorking,
-    PumpField, ReadOn, RowField, Setting, SettingUnit, TankField, Tie, on_line,
+    Feeds, LineBook, LineField, LineFigure, LineFinding, LineFindingKind, LineOrigin, LinePlace, LineWorking, Setting,
+    SettingUnit, Tie, on_line,
 };
 use crate::quantity::{Amount, Unit};
 use crate::ui::field::choice::{self, Choice};
@@ -45,32 +44,10 @@ pub fn number(state: State, field: LineField, hint: bool) -> View {
                 if let Some(place) = book.entry_mut(field) {
                     *place = entry;
                 }
-                note(state, book, field);
+                state.note_line_entry(book, field);
             });
         }),
     })
-}
-
-/// What goes with a number that is entered: a level has its time, readings their recipe, and a row of a catch test passes its
-/// time and its vessel on to the blank rows below.
-fn note(state: State, book: &mut LineBook, field: LineField) {
-    let at = clock::now();
-    match field {
-        LineField::Tank(id, TankField::Content) => {
-            if let Some(tank) = book.tank_mut(id) {
-                tank.read_at = Some(at);
-            }
-        }
-        LineField::Running(_) | LineField::Pump(_, PumpField::Reading | PumpField::PresentSetting) => {
-            book.read_on = Some(ReadOn { recipe: state.title.with_untracked(|title| title.name.clone()), at });
-        }
-        LineField::Row(pump, test, row, part @ (RowField::Seconds | RowField::Tare)) => {
-            if let Some(test) = book.pump_mut(pump).and_then(|pump| pump.calibration_mut(test)) {
-                test.carry_down(row, part);
-            }
-        }
-        _ => {}
-    }
 }
 
 /// Several boxes side by side.

@@ -4,7 +4,7 @@ use super::context::{solved, with_context};
 use super::log;
 use super::parts::{choose, figure, findings, number, numbers, offered, setting, shown, table, table_row};
 use super::present_check::present_check;
-use super::sheet::pump_name;
+use super::settings_text::pump_name;
 use crate::browser::element::{Part, View, button, each, el, many};
 use crate::browser::graph::*;
 use crate::domain::line::working::{correction_working, dose_working, former_working, run_working};
@@ -181,7 +181,7 @@ fn corrections(state: State, running: &LineCheck) -> View {
     let page = &state.words.line_page;
     let rows = running.corrections.iter().map(|correction| {
         let change = match correction.factor {
-            Some(factor) => super::sheet::signed(state, factor.value - 1.0),
+            Some(factor) => super::settings_text::signed(state, factor.value - 1.0),
             None => page.pump_off.to_owned(),
         };
         let now = correction.setting_now.map(|now| setting(state, now, correction.unit)).unwrap_or_default();
@@ -210,7 +210,7 @@ fn corrections(state: State, running: &LineCheck) -> View {
         el("p")
             .child(page.former)
             .text(" ")
-            .child(el("strong").child(super::sheet::signed(state, former.factor.value - 1.0)))
+            .child(el("strong").child(super::settings_text::signed(state, former.factor.value - 1.0)))
             .child(speeds)
     });
     many([table(page.correction, &heads, rows.collect()), former.view()])
@@ -242,7 +242,7 @@ fn workings(state: State, check: &LineCheck) -> View {
                     .child(liquid.deviation.and_then(|by| {
                         named(
                             Fig::DoseDeviation,
-                            super::sheet::signed(state, by.value),
+                            super::settings_text::signed(state, by.value),
                             dose_working(Fig::DoseDeviation, liquid, running, case),
                         )
                     })),

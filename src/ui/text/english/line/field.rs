@@ -1,8 +1,8 @@
 //! Fields at the line: what each holds, per what.
 
 use crate::domain::line::{
-    CalibrationField, DeliveryField, LineBook, LineField, PeriodField, PeriodLiquidField, PumpField, ReadingWay,
-    RowField, RunningField, TableField, TableRows, TankField, TankWay, ToleranceField, TransportField,
+    CalibrationField, ConditionField, DeliveryField, LineBook, LineField, PeriodField, PeriodLiquidField, PumpField,
+    ReadingWay, RowField, RunningField, TableField, TableRows, TankField, TankWay, ToleranceField, TransportField,
     UncertaintyField,
 };
 use crate::ui::text::FieldWords;
@@ -62,6 +62,10 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
             RunningField::SampleArea => words("Mat sample, area", "Cut before the press."),
             RunningField::SampleMass => words("Mat sample, mass", "Moist, as cut."),
             RunningField::SampleMoisture => words("Mat sample, moisture", "Blank: taken from the flows."),
+        },
+        LineField::Condition(part) => match part {
+            ConditionField::Belt => words("Belt scale", "Leave blank for the recipe's."),
+            ConditionField::Moisture => words("Fibre moisture", "Leave blank for the recipe's."),
         },
         LineField::Table(part) => card(part, book.table_rows),
         LineField::Delivery(part) => match part {

@@ -145,6 +145,13 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
             format!("these readings were made on “{recipe}”, before the changeover."),
             "Read the line again on the recipe that runs now.",
         ),
+        LineFindingKind::OtherRecipe { recipe } => {
+            (format!("belt scale and fibre moisture were entered on “{recipe}”."), "Measure again, or clear them.")
+        }
+        LineFindingKind::NoBalance => (
+            "the recipe cannot be computed at this belt scale and fibre moisture.".to_owned(),
+            "Check both entries, or clear them.",
+        ),
         LineFindingKind::SampleIncomplete => {
             ("missing, so the sample cannot be used.".to_owned(), "Enter area and mass of the sample, or clear it.")
         }

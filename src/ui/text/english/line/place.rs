@@ -19,6 +19,7 @@ pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String 
         | LineField::Tolerance(_)
         | LineField::Running(_)
         | LineField::Uncertainty(_)
+        | LineField::Condition(_)
         | LineField::Table(_)
         | LineField::Delivery(_)
         | LineField::Period(_) => label.to_owned(),

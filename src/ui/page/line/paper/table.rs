@@ -1,52 +1,23 @@
-//! The settings table: settings over fibre flows and moistures.
+//! The settings table on paper: settings over fibre flows and moistures.
 
-use super::context::solved;
-use super::parts::{choose, findings, numbers, off_line, offered, setting};
-use super::sheet::pump_name;
-use crate::browser::element::{Part, View, button, el, many};
-use crate::browser::print::print;
+use crate::browser::element::{Part, View, el, many};
 use crate::domain::Grade;
 use crate::domain::line::pumps::settings_table::SettingsCell;
-use crate::domain::line::{LineField, PumpId, RangeStatus, SettingsTable, TableField, TableRows, settings_table};
+use crate::domain::line::{PumpId, RangeStatus, SettingsTable, settings_table};
 use crate::quantity::{Amount, Kind};
+use crate::ui::page::line::context::solved;
+use crate::ui::page::line::parts::{findings, off_line, setting};
+use crate::ui::page::line::settings_now::settings_now;
+use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::finding::mark;
 use crate::ui::state::State;
 
-/// The section.
-pub fn card(state: State) -> View {
-    let page = &state.words.line_page;
-    let put_out = move || {
-        if !print() {
-            state.tell(page.no_printer);
-        }
-    };
-    many([
-        el("p").child(page.card_hint).view(),
-        el("div")
-            .class("fields")
-            .child(choose(
-                state,
-                "card-rows".to_owned(),
-                page.table_rows,
-                offered(TableRows::ALL, state.words.line.table_rows),
-                |book| TableRows::ALL.iter().position(|rows| *rows == book.table_rows).unwrap_or(0),
-                |book, at| {
-                    if let Some(rows) = TableRows::ALL.get(at) {
-                        book.table_rows = *rows;
-                    }
-                },
-            ))
-            .view(),
-        numbers(state, TableField::ALL.iter().map(|part| LineField::Table(*part))),
-        el("p").child(button().on_click(put_out).child(page.print_card)).view(),
-        (move || tables(state)).view(),
-    ])
-}
-
 /// A table a pump, and what stands in the way of one.
 pub fn tables(state: State) -> View {
-    solved(state, |draft, case, line, book| {
+    let case = settings_now(state).case;
+    solved(state, |draft, _, line, book| {
+        let case = case.as_ref()?;
         let (card, said) = settings_table(draft, case, line, book);
         let tables = card.map(|card| {
             let of = |(at, pump): (usize, &PumpId)| {
@@ -55,8 +26,9 @@ pub fn tables(state: State) -> View {
             };
             card.pumps.iter().enumerate().map(of).collect::<View>()
         });
-        many([findings(state, &said), tables.view()])
+        Some(many([findings(state, &said), tables.view()]))
     })
+    .flatten()
     .unwrap_or_else(|| off_line(state))
 }
 

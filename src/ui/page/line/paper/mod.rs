@@ -1,16 +1,21 @@
 //! Pump settings and settings table on paper, in big figures.
 
-use super::card;
-use super::parts::{findings, off_line, shown};
-use super::sheet::{interval_text, now, pump_name, setting_text};
+mod table;
+
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::line::LineFigure as Fig;
+use crate::ui::page::line::parts::{findings, off_line, shown};
+use crate::ui::page::line::settings_now::settings_now;
+use crate::ui::page::line::settings_text::{interval_text, pump_name, setting_text};
 use crate::ui::state::State;
 
 /// What stands between head and foot of the sheet.
 pub fn paper(state: State) -> View {
     let page = &state.words.line_page;
-    let Some(sheet) = now(state) else { return off_line(state) };
+    let now = settings_now(state);
+    let Some((sheet, case)) = now.settings.as_ref().zip(now.case.as_ref()).filter(|_| !now.old) else {
+        return off_line(state);
+    };
     let row =
         |row: &crate::domain::line::PumpRow| {
             let nozzles = row.nozzles.map_or_else(String::new, |opened| {
@@ -51,7 +56,15 @@ pub fn paper(state: State) -> View {
                     .text(" · ")
                     .child(page.oven_dry)
                     .text(" ")
-                    .child(shown(state, Fig::RunFibre, sheet.fibre.value)),
+                    .child(shown(state, Fig::RunFibre, sheet.fibre.value))
+                    .text(" · ")
+                    .child(page.fibre_moisture)
+                    .text(" ")
+                    .child(el("strong").child(shown(
+                        state,
+                        Fig::SampleMoisture,
+                        case.input.fibre_moisture.dry_basis().value,
+                    ))),
             )
             .child(
                 el("table")
@@ -66,9 +79,9 @@ pub fn paper(state: State) -> View {
             .view(),
         el("section")
             .class("findings-on-paper")
-            .child(findings(state, &sheet.findings))
+            .child(findings(state, &now.findings))
             .child(el("p").child(state.words.tools.caution_rule))
             .view(),
-        el("section").class("card-on-paper").child(el("h2").child(page.card)).child(card::tables(state)).view(),
+        el("section").class("card-on-paper").child(el("h2").child(page.card)).child(table::tables(state)).view(),
     ])
 }

@@ -1,0 +1,31 @@
+//! The parts of a page of which one is shown at a time.
+
+use leptos::prelude::*;
+
+/// A button for each part; the one that is shown is marked.
+#[component]
+pub fn Tabs(
+    /// What the parts are of.
+    #[prop(into)]
+    name: String,
+    /// The parts by their names, in the order of the page.
+    tabs: Vec<String>,
+    /// The place of the one that is shown.
+    #[prop(into)]
+    shown: Signal<usize>,
+    /// Hears of another choice.
+    on_choose: Callback<usize>,
+) -> impl IntoView {
+    let tab = move |(at, name): (usize, String)| {
+        view! {
+            <button
+                type="button"
+                aria-current=move || (shown.get() == at).then_some("true")
+                on:click=move |_| on_choose.run(at)
+            >
+                {name}
+            </button>
+        }
+    };
+    view! { <nav class="sections tabs" aria-label=name>{tabs.into_iter().enumerate().map(tab).collect_view()}</nav> }
+}

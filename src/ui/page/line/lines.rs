@@ -1,0 +1,112 @@
+//! What there is to say about the line, as lines of the warning slot, and the way to where each belongs.
+
+use super::context::with_context;
+use super::settings_now::SettingsNow;
+use super::settings_text::{pump_name, signed};
+use crate::browser::{clock, hash, page};
+use crate::domain::Grade;
+use crate::domain::line::{ConditionField, LineField, LineFinding, LineFindingKind, LinePlace};
+use crate::t;
+use crate::ui::components::SlotLine;
+use crate::ui::part::version;
+use crate::ui::route::Page;
+use crate::ui::state::State;
+use crate::ui::state::line::LineSection;
+use leptos::prelude::*;
+
+/// A grade in a word.
+fn word(grade: Grade) -> String {
+    match grade {
+        Grade::Stop => t!("common-error"),
+        Grade::Unusual => t!("common-warning"),
+        Grade::Note => t!("common-note"),
+    }
+}
+
+fn slot_line(grade: Grade, words: String, show: Option<Callback<()>>) -> SlotLine {
+    SlotLine { grade, word: word(grade), words, show }
+}
+
+/// What holds for every tab: the recipe has no valid result, or is not the one that was released.
+pub fn common_lines(state: State) -> Vec<SlotLine> {
+    let mut lines = Vec::new();
+    let recipe = Callback::new(move |()| to_page(state, Page::Recipe));
+    if state.shown.with(|shown| shown.old) {
+        lines.push(slot_line(Grade::Stop, t!("line-old-recipe"), Some(recipe)));
+    }
+    if let Some(released) = other_released(state) {
+        let library = Callback::new(move |()| to_page(state, Page::Library));
+        lines.push(slot_line(Grade::Unusual, t!("line-not-released", released = released), Some(library)));
+    }
+    lines
+}
+
+fn to_page(state: State, to: Page) {
+    state.page.set(to);
+    hash::go(to.key());
+    page::focus("content");
+}
+
+/// The revision that was released, where a recipe that was released for the line is open, and what is open is another revision.
+fn other_released(state: State) -> Option<String> {
+    let released = state.released_of_page().get()?;
+    let is_open = state.from.get() == Some(released.id) && state.saved().get();
+    if is_open { None } else { version::released(state, &released) }
+}
+
+/// The lines of the pump settings, the gravest first.
+pub fn settings_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
+    let mut lines = common_lines(state);
+    for found in &now.findings {
+        let message = with_context(state, |context| (state.words.line.finding)(found, context));
+        lines.push(slot_line(found.grade, format!("{} {}", message.what, message.fix), way_to(state, found)));
+    }
+    for found in &now.recipe {
+        let message = state.with_context(|context| (state.words.finding)(found, context));
+        lines.push(slot_line(found.grade, format!("{} {}", message.what, message.fix), None));
+    }
+    let rows = now.settings.iter().flat_map(|settings| &settings.rows);
+    for (pump, drift) in rows.filter_map(|row| Some((row.pump, row.drift?))) {
+        if let (Some(true), Some(change)) = (drift.certain, drift.change) {
+            let (pump_name, change) = (pump_name(state, pump), signed(state, change.value));
+            let words = t!("line-drifted", pump = pump_name, change = change, date = clock::date(drift.at));
+            let show = Callback::new(move |()| to_pump(state, pump));
+            lines.push(slot_line(Grade::Unusual, words, Some(show)));
+        }
+    }
+    lines.sort_by_key(|line| line.grade);
+    lines
+}
+
+/// The way to where a finding belongs.
+fn way_to(state: State, found: &LineFinding) -> Option<Callback<()>> {
+    let condition = LineField::Condition(ConditionField::Belt);
+    match (found.place, &found.what) {
+        (LinePlace::Field(field), _) => Some(Callback::new(move |()| go_to_field(state, field))),
+        (_, LineFindingKind::OtherRecipe { .. } | LineFindingKind::NoBalance) => {
+            Some(Callback::new(move |()| go_to_field(state, condition)))
+        }
+        (_, LineFindingKind::NoRecipe | LineFindingKind::NoFibreFlow) => {
+            Some(Callback::new(move |()| to_page(state, Page::Recipe)))
+        }
+        (LinePlace::Pump(id) | LinePlace::Calibration(id, _) | LinePlace::Row(id, _, _), _) => {
+            Some(Callback::new(move |()| to_pump(state, id)))
+        }
+        (LinePlace::Liquid(_) | LinePlace::Water, _) | (_, LineFindingKind::NoPumps) => {
+            Some(Callback::new(move |()| state.line.show(LineSection::Pumps)))
+        }
+        _ => None,
+    }
+}
+
+/// Goes to a pump and its catch tests.
+pub fn to_pump(state: State, id: crate::domain::line::PumpId) {
+    state.line.show(LineSection::Pumps);
+    request_animation_frame(move || page::show(&format!("#pump-{}", id.0)));
+}
+
+/// Goes to the box of a field.
+pub fn go_to_field(state: State, field: LineField) {
+    state.line.show(LineSection::of(field));
+    request_animation_frame(move || page::focus_field(&field.key()));
+}

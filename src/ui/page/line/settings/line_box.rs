@@ -1,0 +1,172 @@
+//! A box for a number of the line.
+
+use crate::browser::page;
+use crate::domain::line::limit::limit;
+use crate::domain::line::{LineField, LineFinding, LineFindingKind, LinePlace};
+use crate::domain::recipe::check::{read_entry, unusual};
+use crate::domain::recipe::finding::What;
+use crate::domain::{Entry, Grade};
+use crate::quantity::{Amount, Unit, format};
+use crate::t;
+use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
+use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
+use crate::ui::page::line::context::with_context;
+use crate::ui::state::State;
+use crate::ui::text::{Message, unit_shown};
+use leptos::prelude::*;
+
+/// The box of a field of the line, with its unit.
+#[component]
+pub fn LineFieldBox(
+    /// The field.
+    field: LineField,
+    /// Its label in sight.
+    #[prop(into)]
+    label: Signal<String>,
+    /// What holds while it is blank.
+    #[prop(optional, into)]
+    placeholder: Signal<String>,
+    /// What is below the number while nothing else is to be said there.
+    #[prop(optional, into)]
+    aside: Signal<String>,
+    /// A width of its own.
+    #[prop(optional)]
+    class: &'static str,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let kind = Memo::new(move |_| state.line.book(|book| book.kind(field)));
+    let unit = Memo::new(move |_| state.line_units_at(field, kind.get()).unit(kind.get()));
+    let said = said_at_rest(state, field);
+    let shown = Memo::new(move |_| {
+        let units = state.line_units_at(field, kind.get());
+        let entry = entry(state, field);
+        let message = said.get();
+        let grade = message.as_ref().map(|(grade, ..)| *grade);
+        BoxState {
+            text: in_box(&entry, kind.get(), &units),
+            typical: false,
+            aside: below(state, &entry, field, grade).unwrap_or_else(|| aside.get()),
+            message: message
+                .map(|(grade, _, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
+        }
+    });
+    let name = Memo::new(move |_| with_context(state, |context| (state.words.line.field_name)(field, context)));
+    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let on_input = Callback::new(move |text: String| state.type_into_line(field, &text, unit.get_untracked()));
+    let choose = Callback::new(move |unit: Unit| state.choose_line_unit(field, unit));
+    view! {
+        <NumberBox
+            key=field.key()
+            label=Some(label)
+            name=name
+            state=shown
+            column=None
+            class=class
+            placeholder=placeholder
+            on_input=on_input
+            on_leave=Callback::new(move |()| state.leave_line())
+        >
+            <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/>
+        </NumberBox>
+    }
+}
+
+/// A unit as it fits into a box.
+pub fn short(unit: Unit, currency: &str) -> String {
+    match unit {
+        Unit::PercentDryBasis => t!("common-dry-basis"),
+        Unit::PercentWetBasis => t!("common-wet-basis"),
+        _ => unit_shown(unit, currency).into_owned(),
+    }
+}
+
+fn entry(state: State, field: LineField) -> Entry {
+    state.line.book(|book| book.entry(field).cloned()).unwrap_or_else(|| Entry::empty(Unit::One))
+}
+
+/// What is wrong or unusual about an entry.
+type Remark = (Grade, What, Message);
+
+/// What is said about a box: as it was at the last pause, so that nothing comes and goes between two keys.
+fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
+    Memo::new(move |before: Option<&Option<Remark>>| {
+        if state.typing.get()
+            && let Some(before) = before
+        {
+            return before.clone();
+        }
+        let (what, grade) = state.line.book(|book| {
+            let kind = book.kind(field);
+            let limit = limit(field, book);
+            match read_entry(book.entry(field)?, kind, &limit) {
+                Err(What::Missing) if book.entry(field).is_some_and(|entry| entry.preset) => None,
+                Err(what) => Some((what, Grade::Stop)),
+                Ok(Some(base)) => unusual(Amount::from_base(kind, base), &limit).map(|what| (what, Grade::Unusual)),
+                Ok(None) => None,
+            }
+        })?;
+        let finding = LineFinding::new(grade, LinePlace::Field(field), LineFindingKind::Entry(what));
+        let message = with_context(state, |context| (state.words.line.finding)(&finding, context));
+        Some((grade, what, message))
+    })
+}
+
+/// The line below the number: what was read, or the other basis. `None` where there is nothing of the kind to say.
+fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) -> Option<String> {
+    let kind = state.line.book(|book| book.kind(field));
+    let units = state.line_units_at(field, kind);
+    let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), short(unit, ""));
+    if grade == Some(Grade::Stop) {
+        return Some(t!("common-error"));
+    }
+    let mark = if grade == Some(Grade::Unusual) { format!("⚠ {} ", t!("common-warning")) } else { String::new() };
+    if let Some(amount) = entry_read_as(entry, kind, &units) {
+        return Some(t!("common-read-as", amount = show(amount, units.unit(kind))));
+    }
+    if let Some((amount, unit)) = entry_other_basis(entry, kind, &units) {
+        return Some(format!("{mark}{}", show(amount, unit)));
+    }
+    (!mark.is_empty()).then_some(mark)
+}
+
+/// The errors and questions of some boxes, below them.
+#[component]
+pub fn LineMessages(
+    /// The boxes.
+    fields: &'static [LineField],
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let all: Vec<_> = fields.iter().map(|field| (*field, said_at_rest(state, *field))).collect();
+    let line = move |(field, said): (LineField, Memo<Option<Remark>>)| {
+        move || {
+            let (grade, what, message) = said.get()?;
+            let kind = state.line.book(|book| book.kind(field));
+            let offers = entry_offers(&entry(state, field), &what, &state.line_units_at(field, kind));
+            let shown = grade == Grade::Stop || !offers.is_empty();
+            shown.then(|| {
+                let offers =
+                    offers.into_iter().map(|offer| view! { <LineOffer field=field offer=offer/> }).collect_view();
+                view! { <p><Mark grade=grade/> " " {message.what} " " {message.fix} " " {offers}</p> }
+            })
+        }
+    };
+    all.into_iter().map(line).collect_view()
+}
+
+/// One of the numbers that may have been meant.
+#[component]
+fn LineOffer(
+    /// The field.
+    field: LineField,
+    /// What is put in.
+    offer: Suggestion,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
+    let words = t!("common-use", entry = format!("{}{unit}", offer.text));
+    let put = move |_| {
+        state.enter_line(field, &offer.text, offer.unit);
+        page::focus_field(&field.key());
+    };
+    view! { <button type="button" class="offer" on:click=put>{words}</button> }
+}

@@ -1,0 +1,50 @@
+//! Settings and their changes in words, on the page and on paper.
+
+use super::context::with_context;
+use super::parts::setting;
+use crate::domain::line::{LinePlace, PumpId, PumpRow, RSquared};
+use crate::ui::state::State;
+use crate::ui::text::trimmed_to;
+
+/// The setting of one pump in words: the number, "off", or that there is none.
+pub fn setting_text(state: State, row: &PumpRow) -> String {
+    row.set_to.map_or_else(|| no_setting(state, row).to_owned(), |found| setting(state, found, row.unit))
+}
+
+/// Why there is no number to set a pump to.
+pub const fn no_setting(state: State, row: &PumpRow) -> &'static str {
+    let page = &state.words.line_page;
+    if row.mass.value <= 0.0 {
+        page.off
+    } else if row.setting.is_some() {
+        page.cannot
+    } else {
+        page.no_setting
+    }
+}
+
+/// From where to where one catch may well lie.
+pub fn interval_text(state: State, row: &PumpRow) -> Option<String> {
+    let interval = row.setting?.interval?;
+    let page = &state.words.line_page;
+    let (low, high) = (setting(state, interval.low, row.unit), setting(state, interval.high, row.unit));
+    Some(format!("{} {low} {} {high}", page.interval, page.to))
+}
+
+/// A relative change with its sign.
+pub fn signed(state: State, fraction: f64) -> String {
+    let percent = (fraction * 10_000.0).round() / 100.0;
+    let sign = if percent > 0.0 { "+" } else { "" };
+    let number = trimmed_to(percent, 3, state.units.with(|units| units.mark));
+    format!("{sign}{number}\u{a0}%")
+}
+
+/// R² to as many digits as tell good lines apart.
+pub fn share_explained(state: State, r_squared: RSquared) -> String {
+    trimmed_to(r_squared.value(), 5, state.units.with(|units| units.mark))
+}
+
+/// A pump by its name.
+pub fn pump_name(state: State, id: PumpId) -> String {
+    with_context(state, |context| (state.words.line.place)(LinePlace::Pump(id), context))
+}
