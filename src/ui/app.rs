@@ -4,7 +4,7 @@ use super::bar::Bar;
 use super::components::{Announce, Mounted, UndoNotice};
 use super::page;
 use super::page::line::LineSheet;
-use super::page::recipe_sheet::RecipeSheet;
+use super::page::recipe::RecipeSheet;
 use super::part::{print, trouble};
 use super::persistence;
 use super::rescue;
