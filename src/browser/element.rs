@@ -168,8 +168,13 @@ impl El {
 }
 
 impl View {
-    /// Puts its nodes at the end of `parent`.
-    pub fn append_to(self, parent: &Node) {
+    /// Puts its nodes into `place`, instead of what was there.
+    pub fn fill(self, place: &Element) {
+        place.set_text_content(None);
+        self.append_to(place);
+    }
+
+    fn append_to(self, parent: &Node) {
         self.insert(parent, None);
     }
 

@@ -4,7 +4,7 @@ use super::bar::Bar;
 use super::components::{Announce, Mounted, UndoNotice};
 use super::page;
 use super::page::line::LineSheet;
-use super::page::recipe_sheet::RecipeSheet;
+use super::page::recipe::RecipeSheet;
 use super::part::{print, trouble};
 use super::persistence;
 use super::rescue;
@@ -37,6 +37,8 @@ fn App() -> impl IntoView {
     if let Some(listeners) = event::on_drop(move |file| page::library::dropped(state, file)) {
         listeners.into_iter().for_each(event::Listener::forget);
     }
+    // The address and a press both say where to go: a page is made anew only for another one.
+    let page = Memo::new(move |_| state.page.get());
     let skip = |event: MouseEvent| {
         // The hash is the page's; only the focus moves.
         event.prevent_default();
@@ -48,7 +50,7 @@ fn App() -> impl IntoView {
         <Mounted part=trouble::trouble/>
         <UndoNotice/>
         <main id="content" tabindex="-1">
-            {move || match state.page.get() {
+            {move || match page.get() {
                 Page::Recipe => view! { <RecipeSheet/> }.into_any(),
                 Page::Line => view! { <LineSheet/> }.into_any(),
                 other => view! { <Mounted part=move || body(other)/> }.into_any(),

@@ -287,7 +287,7 @@ journey("a binder system applied to a saved recipe does not make another recipe 
   await page.press(`Open ${name}`);
   await page.press("Recipe");
   await saved(page, 1);
-  await page.until(async () => assert.equal(await page.run(() => document.querySelector(".card h4").textContent.trim()), "pMDI"));
+  await page.until(async () => assert.equal(await page.run(() => document.querySelector("tr.liquid .name b").textContent.trim()), "pMDI"));
 });
 
 journey("a fault of the program offers what is kept as a file, and starts again", { allow: [/unreachable/] }, async (page) => {

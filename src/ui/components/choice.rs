@@ -50,7 +50,7 @@ pub fn Choice(
     view! {
         <div class="labelled">
             {labelled.then(|| view! { <label for=label_for>{move || name.get()}</label> })}
-            <span class="box">
+            <span class="entry-box">
                 <select
                     id=id
                     aria-label=move || (!labelled).then(|| name.get())

@@ -14,6 +14,7 @@ where
     F: FnOnce() -> View + 'static,
 {
     let place = NodeRef::<Div>::new();
-    place.on_load(move |place| part().append_to(&place));
+    // Where another part comes to the same place, leptos keeps the element and calls this again.
+    place.on_load(move |place| part().fill(&place));
     view! { <div class="mounted" node_ref=place></div> }
 }

@@ -85,7 +85,7 @@ pub fn NumberBox(
         <div class=format!("number {class}")>
             {label.map(|label| view! { <label for=label_for>{move || label.get()}</label> })}
             <span
-                class="box"
+                class="entry-box"
                 class:typical=move || is_typical.get()
                 class:warn=move || grade.get() == Some(Grade::Unusual)
                 class:stop=move || grade.get() == Some(Grade::Stop)

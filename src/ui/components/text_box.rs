@@ -44,7 +44,7 @@ pub fn TextBox(
     view! {
         <div class="labelled">
             <label for=label_for>{label}</label>
-            <span class="box">
+            <span class="entry-box">
                 <input
                     id=id
                     class="words"

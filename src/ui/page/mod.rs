@@ -6,5 +6,5 @@ pub mod help;
 pub mod library;
 pub mod line;
 pub mod mix;
-pub mod recipe_sheet;
+pub mod recipe;
 pub mod systems;

@@ -56,11 +56,21 @@ impl State {
         let recipe = base.as_ref().map(|base| base.recipe());
         let same = base.filter(|base| base.content().draft == draft);
         let name = self.title.with_untracked(|title| title.name.trim().to_owned());
-        if self.bench.open.with_untracked(|open| open.trial.draft == draft && open.trial.recipe_name == name) {
+        let revision = same.map(|same| same.revision());
+        // Two heads may have one number; the id beside it tells which one this is.
+        let number = revision
+            .and_then(|id| self.library.with_untracked(|library| library.version(id).map(|version| version.number)));
+        let is_up_to_date = self.bench.open.with_untracked(|open| {
+            let trial = &open.trial;
+            (trial.recipe, trial.revision, trial.revision_number) == (recipe, revision, number)
+                && trial.draft == draft
+                && trial.recipe_name == name
+        });
+        if is_up_to_date {
             return;
         }
         self.bench.edit(|trial| {
-            (trial.recipe, trial.revision) = (recipe, same.map(|same| same.revision()));
+            (trial.recipe, trial.revision, trial.revision_number) = (recipe, revision, number);
             (trial.draft, trial.recipe_name) = (draft, name);
         });
     }

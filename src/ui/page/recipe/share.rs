@@ -34,7 +34,7 @@ fn Link() -> impl IntoView {
         Some(link) => {
             let drawn = link.clone();
             view! {
-                <span class="box">
+                <span class="entry-box">
                     <input id="link" class="words" type="text" readonly=true aria-label=t!("recipe-link") prop:value=link/>
                 </span>
                 <button type="button" on:click=copy>{t!("recipe-copy-link")}</button>
