@@ -109,13 +109,14 @@ pub fn amount(amount: Amount, unit: Unit, mark: DecimalMark) -> String {
 /// what is not finite.
 #[must_use]
 pub fn in_steps(value: f64, step: f64, mark: DecimalMark) -> String {
-    let Some((exact, step)) = Decimal::of(value).zip(Decimal::of(step)) else { return NOTHING.to_owned() };
+    let Some(step) = Decimal::of(step) else { return NOTHING.to_owned() };
     let step = step.rounded(6).trimmed();
     let decimals = (i32::try_from(step.digits.len()).unwrap_or(1) - 1 - step.exponent).max(0);
+    // Rounded first: 99.96 in steps of 0.1 has one more digit than it seems, and 0.6 in whole steps is 1.
+    let power = 10_f64.powi(decimals);
+    let value = (value * power).round() / power;
+    let Some(exact) = Decimal::of(value) else { return NOTHING.to_owned() };
     let digits = exact.exponent + 1 + decimals;
-    if digits < 1 {
-        return "0".to_owned();
-    }
     significant(value, u8::try_from(digits).unwrap_or(u8::MAX), mark)
 }
 

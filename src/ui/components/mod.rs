@@ -1,4 +1,4 @@
-//! The parts that pages are made of, each with its css of the same name under `style/component/`.
+//! The parts that pages are made of; their css is under `style/component/`.
 
 mod announce;
 mod choice;
