@@ -33,6 +33,7 @@ line-entered-at = Entered at { $time }.
 line-clear-conditions = Clear
 line-conditions-cleared = Belt scale and fibre moisture cleared
 line-fibre-oven-dry = Fibre, oven-dry
+line-mat = Mat
 line-mat-weight = Mat weight, wet
 line-oven-dry = oven-dry
 line-speed = Line speed

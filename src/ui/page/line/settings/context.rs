@@ -4,7 +4,6 @@ use crate::domain::line::working::{drift_working, line_working, pump_working};
 use crate::domain::line::{LineFigure, LineWorking, PumpId, PumpRow, Setting, SettingUnit};
 use crate::domain::{Case, Figure};
 use crate::quantity::{Amount, format};
-use crate::ui::page::line::parts::setting;
 use crate::ui::page::line::settings_now::SettingsNow;
 use crate::ui::page::line::settings_text::{no_setting, signed};
 use crate::ui::state::State;
@@ -134,8 +133,10 @@ pub fn interval(state: State, row: &PumpRow) -> String {
 /// The setting that a pump cannot run at beside the limit that it passes: "37.9 of 30 Hz".
 pub fn beyond(state: State, row: &PumpRow, limit: Option<Setting>) -> Option<String> {
     let needed = row.setting.filter(|_| row.set_to.is_none() && !row.range_status.is_allowed())?.setting;
-    let needed = setting_parts(state, row.pump, needed, row.unit).0;
-    Some(crate::t!("line-beyond", needed = needed, limit = setting(state, limit?, row.unit)))
+    let (needed, unit) = setting_parts(state, row.pump, needed, row.unit);
+    let units = state.units.get();
+    let limit = format::editable(limit?.amount(row.unit).get(units.unit(row.unit.kind())), units.mark);
+    Some(crate::t!("line-beyond", needed = needed, limit = format!("{limit}\u{a0}{unit}")))
 }
 
 /// The figures whose workings open in the fold below the table.

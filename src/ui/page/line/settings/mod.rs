@@ -4,6 +4,7 @@ mod announce;
 mod conditions;
 mod context;
 mod figure;
+mod foot;
 mod line_box;
 mod matrix;
 mod range;
@@ -20,6 +21,7 @@ use crate::ui::state::State;
 use announce::AnnounceSettings;
 use conditions::ConditionBoxes;
 use context::SettingsSheet;
+use foot::SettingsFoot;
 use leptos::prelude::*;
 use matrix::SettingsMatrix;
 use table::SettingsOfPumps;
@@ -51,6 +53,7 @@ pub fn PumpSettingsTab() -> impl IntoView {
             <SettingsOfPumps/>
             <SettingsMatrix/>
             <AnnounceSettings lines=lines/>
+            <SettingsFoot lines=lines/>
         </section>
     }
 }
