@@ -61,7 +61,7 @@ for (const engine of ["firefox", "webkit"]) {
     await page.reload();
     assert.equal(await page.run((box) => box.value, await field(page, "fibre_flow")), "8,5 t/h");
     await shows(page, "liquid.1", "340.0 kg/h");
-    assert.match(await stands(page), /^Revision 1 · unsaved changes/);
+    assert.match(await stands(page), /^Revision 1 · \d{4}-\d\d-\d\d \d\d:\d\d · unsaved changes/);
     await page.axe();
     await page.assertNoSideways();
     await page.screenshot(`${engine}-recipe`);
