@@ -111,6 +111,9 @@ pub fn csv(library: &Library<impl Store>, query: &str, order: SortOrder, mark: D
 
 /// The last `most` recipes that were removed: each with its name and when it was.
 pub fn removed(library: &Library<impl Store>, most: usize) -> Vec<(RecipeId, String, u64)> {
+    if !library.has_removed() {
+        return Vec::new();
+    }
     let mut recipes = library.recipes();
     recipes.retain(|listed| listed.standing() == Standing::Removed);
     let found = search::find(&recipes, "", SortOrder::Newest);
