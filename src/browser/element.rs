@@ -5,7 +5,7 @@
 //! few calls to code that all of them share.
 //!
 //! A part is built once. A closure among an element's parts or attributes is run again whenever a
-//! signal it has read changes, and only what it gave is put anew.
+//! signal it has read changes, and only what it returned is replaced.
 
 mod closure;
 

@@ -44,7 +44,7 @@ journey("a solution that does not dissolve is refused in words, and a beginner's
   await shows(page, "crystals", "20.00 kg");
   await page.type("Coldest temperature", "-5");
   await page.sees("which cannot be");
-  await page.sees("The result stands here once the boxes are filled in.", { within: await page.css('[aria-labelledby="solution"]') });
+  await page.sees("Fill in the boxes to see the result.", { within: await page.css('[aria-labelledby="solution"]') });
   await page.type("Coldest temperature", "5");
   await page.choose("What is dissolved", "Ammonium nitrate");
   await page.sees("Oxidiser");

@@ -14,7 +14,7 @@ const owns = (page, ...expected) => page.until(async () => assert.deepEqual(awai
 
 journey("a typical system says what is in it, marked and with its source, and goes into the recipe", async (page) => {
   await page.press("Binder systems");
-  await page.sees("Typical values only, to start from. The supplier's certificate goes before them.");
+  await page.sees("Typical values to start from. The supplier's certificate wins.");
   const table = await page.byRole("region", "UF");
   for (const words of ["UF resin", "12 %", "Solids on oven-dry fibre", "66 %", "1280 kg/m³", "Dunky (1998)", "Solids on the solids of UF resin"]) {
     await page.sees(words, { within: table });

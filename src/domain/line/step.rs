@@ -106,7 +106,7 @@ pub enum Change {
 /// One step.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Step {
-    /// Why it stands here; steps with the same reason are taken at one moment.
+    /// Why the step is needed; steps with the same reason are taken at the same time.
     pub why: StepReason,
     /// What changes.
     pub change: Change,

@@ -10,7 +10,7 @@ use std::collections::BTreeSet;
 /// The line. A catch test of six rows has 2 000 bytes.
 pub const LINE: Document<LineRecord> = Document::new("haulm/line", "line", 1, 2_000_000);
 
-/// One end of a changeover. The recipe stands here whole, so that the timeline does without the library.
+/// One end of a changeover. The whole recipe is included, so that the timeline does without the library.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct End {
     /// The recipe's name.

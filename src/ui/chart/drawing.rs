@@ -1,6 +1,6 @@
 //! A drawing as svg text: the same for the page, where it takes the page's ink, and for a file.
 //!
-//! Everything is drawn in the one ink of the page (`currentColor`): lines are told apart by dash, mark and
+//! Everything is drawn in the one ink of the page (`currentColor`): lines differ by dash, mark and
 //! tone, never by colour. Text that a person wrote is escaped.
 
 use html_escape::encode_double_quoted_attribute as escape;

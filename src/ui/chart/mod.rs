@@ -15,6 +15,6 @@ pub mod legs;
 pub mod map;
 /// From numbers to places on a drawing, and back; ticks and their labels.
 pub mod scale;
-/// How systems are told apart.
+/// How systems are distinguished.
 pub mod series;
 pub mod strip_layout;

@@ -21,7 +21,7 @@ impl LinearScale {
         if !numbers.iter().all(|number| number.is_finite()) {
             return None;
         }
-        // Not so near to each other that ticks could not be told apart.
+        // Not so close together that ticks would look the same.
         let size = domain.0.abs().max(domain.1.abs());
         let narrow = (domain.1 - domain.0).abs() <= size * 1e-9;
         let half = if size > 0.0 { size * 0.05 } else { 1.0 };

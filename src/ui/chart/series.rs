@@ -1,4 +1,4 @@
-//! How up to six systems are told apart without colour: a letter, a mark, a dash and a tone each.
+//! How up to six systems are distinguished without colour: a letter, a mark, a dash and a tone each.
 
 use super::drawing::{Drawing, place};
 

@@ -15,7 +15,7 @@ pub const fn class(grade: Grade) -> &'static str {
     }
 }
 
-/// The mark of a grade, told apart by shape as well as by colour.
+/// The mark of a grade: its shape differs as well as its colour.
 pub fn mark(grade: Grade) -> View {
     let outline = match grade {
         Grade::Stop => "M5,1H11L15,5V11L11,15H5L1,11V5Z",

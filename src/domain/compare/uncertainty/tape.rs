@@ -187,7 +187,7 @@ impl Tape {
 }
 
 impl Block {
-    /// The draws of an input, to fill in before the block is run.
+    /// The draws of an input, filled in before the block is run.
     pub fn input_mut(&mut self, at: usize) -> Option<&mut Lane> {
         self.lanes.get_mut(at)
     }

@@ -21,7 +21,7 @@ pub(super) const HELP: HelpPage = HelpPage {
     not_list: &[
         "It controls nothing. Interlocks and the line's own limits stay in charge.",
         "It proves no emission class. That takes a test.",
-        "It does not know your resin. The supplier's certificate goes before every typical value.",
+        "It does not know your resin. The supplier's certificate wins over every typical value.",
         "It takes heat and drying on the way as you give them; it does not model dryer, blender or press.",
     ],
     tour: "A short tour, with the example",

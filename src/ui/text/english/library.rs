@@ -59,7 +59,7 @@ pub(super) const LIBRARY: LibraryPage = LibraryPage {
     opened_link: |name| format!("«{name}» from the link is open, and not saved yet. Undo brings back what was here."),
     title: "Library",
     empty: "Nothing saved yet",
-    empty_hint: "Save a recipe and it stands here, in this browser only.",
+    empty_hint: "Saved recipes are listed here. They stay in this browser.",
     search: "Search names, notes, tags, liquids, remarks, density, thickness",
     none_match: "No recipe matches",
     sort: "Sort",

@@ -52,7 +52,7 @@ pub(super) const MIX: MixPage = MixPage {
     mix_density: "Density of the mix",
     mix_water: "Water in the mix",
     mass: "Weigh in",
-    ideal_mixing: "Density and litres by ideal mixing, as if the volumes added up. A measured density goes before it.",
+    ideal_mixing: "Density and litres by ideal mixing, as if the volumes added up. A measured density is better.",
     pot_life: "A mixed batch has a pot life: mix only what is sprayed within it.",
     isocyanate: "Isocyanate and water",
     isocyanate_hint: "What the NCO content on the certificate stands for.",
@@ -65,8 +65,8 @@ pub(super) const MIX: MixPage = MixPage {
     ratio_charge: "Molar ratio F/U of the charge",
     ratio_after: "Molar ratio F/U with the extra urea",
     ratio_note: "By molar mass (IUPAC). It says nothing about the emission of a board, which is proved by testing.",
-    tick: "Tick what goes into the tank. The result then stands here.",
-    fill_in: "The result stands here once the boxes are filled in.",
+    tick: "Tick what goes into the tank to see the result.",
+    fill_in: "Fill in the boxes to see the result.",
 };
 
 pub(super) fn field(field: MixField) -> FieldWords {

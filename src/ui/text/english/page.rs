@@ -52,7 +52,7 @@ pub(super) const TOOLS: Tools = Tools {
     print: "Print",
     export: "Save to a file",
     optional: "optional",
-    to_fill_in: "to fill in",
+    to_fill_in: "required",
     read_as: "read as",
     preset: "typical value",
     neutral: "nothing assumed",

@@ -13,7 +13,7 @@ pub(super) const SYSTEMS: SystemsPage = SystemsPage {
     note: "Where its values come from",
     replace_liquids: "Use in the recipe",
     add_liquids: "Add to the recipe",
-    certificate_wins: "Typical values only, to start from. The supplier's certificate goes before them.",
+    certificate_wins: "Typical values to start from. The supplier's certificate wins.",
     liquid: "Liquid",
     dose: "Dose",
     solids: "Solids, by mass",
