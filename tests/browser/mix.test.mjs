@@ -55,7 +55,7 @@ journey("a solution that does not dissolve is refused in words, and a beginner's
 
 journey("a glue is mixed from the recipe's liquids, in its proportions or in parts typed", AT, async (page) => {
   // Nothing of a pMDI recipe goes into a tank by itself.
-  await page.sees("Tick what goes into the tank.");
+  await page.sees("Tick what goes into the tank to see the result.");
   await page.press("pMDI");
   await page.press("Water, the recipe's dose");
   await page.sees("an isocyanate and a liquid with water cannot share a tank.");
