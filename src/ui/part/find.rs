@@ -33,7 +33,7 @@ struct Hit {
     goal: Goal,
     name: String,
     /// Where it belongs.
-    place: &'static str,
+    place: String,
 }
 
 /// The box with its list, a combobox as the WAI-ARIA practices describe it.
@@ -137,12 +137,16 @@ fn search(state: State, query: &str) -> Vec<Hit> {
     };
     let pages = Page::ALL.iter().map(|page| Hit {
         goal: Goal::Page(*page),
-        name: page_name(state.words, *page).to_owned(),
-        place: state.words.tools.pages,
+        name: page_name(state.words, *page),
+        place: state.words.tools.pages.to_owned(),
     });
     let on = |page: Page| {
         let place = page_name(state.words, page);
-        move |at: usize, id: &'static str, name: String| Hit { goal: Goal::Section(page, at, id), name, place }
+        move |at: usize, id: &'static str, name: String| Hit {
+            goal: Goal::Section(page, at, id),
+            name,
+            place: place.clone(),
+        }
     };
     let (line, bench, compare) = (on(Page::Line), on(Page::Bench), on(Page::Compare));
     let mut sections: Vec<Hit> =
@@ -156,19 +160,19 @@ fn search(state: State, query: &str) -> Vec<Hit> {
     let stations = Station::ALL.iter().map(|station| Hit {
         goal: Goal::Station(*station),
         name: (state.words.station)(*station).to_owned(),
-        place: state.words.tools.recipe,
+        place: state.words.tools.recipe.to_owned(),
     });
     let fields = fields(state).into_iter().map(|field| Hit {
         goal: Goal::Field(field),
         name: state.draft.with(|draft| (state.words.field_name)(field, draft)),
-        place: (state.words.station)(field.station()),
+        place: (state.words.station)(field.station()).to_owned(),
     });
     let recipes = state.library.with(|library| {
         let kept = library.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
         let hit = |listed: Listed<'_>| Hit {
             goal: Goal::Recipe(listed.head.summary.id),
             name: listed.head.summary.name.clone(),
-            place: state.words.tools.library,
+            place: page_name(state.words, Page::Library),
         };
         kept.map(hit).collect::<Vec<_>>()
     });

@@ -4,6 +4,7 @@ pub mod compare;
 pub mod documents;
 pub mod line;
 mod line_entry;
+mod mixing;
 mod notice;
 pub mod shared_file;
 pub mod trial;
@@ -205,6 +206,7 @@ pub struct State {
     pub question: RwSignal<Option<SaveQuestion>>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
+    mix_history: RwSignal<mixing::MixHistory>,
     /// Name and note of a binder system that is not saved yet.
     pub new_system: RwSignal<SystemDraft>,
     /// The trial on the bench.
@@ -298,6 +300,7 @@ impl State {
             typed_last: StoredValue::new(None),
             question: RwSignal::new(None),
             mix,
+            mix_history: RwSignal::new(mixing::MixHistory::default()),
             new_system: RwSignal::new(system),
             bench: Bench::default(),
             compare,
@@ -429,6 +432,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.undo(),
             Page::Line => self.line.undo(),
+            Page::Mixing => self.undo_mix(),
             _ => {}
         }
     }
@@ -438,6 +442,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.redo(),
             Page::Line => self.line.redo(),
+            Page::Mixing => self.redo_mix(),
             _ => {}
         }
     }

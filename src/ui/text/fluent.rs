@@ -12,7 +12,10 @@ use std::sync::LazyLock;
 /// The resources of English, by file name.
 pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("common.ftl", include_str!("en/common.ftl")),
+    ("help.ftl", include_str!("en/help.ftl")),
+    ("library.ftl", include_str!("en/library.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
+    ("mixing.ftl", include_str!("en/mixing.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
 ];
 
