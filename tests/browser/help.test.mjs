@@ -20,7 +20,7 @@ journey("help names what is computed and what is not, every range with its sourc
   assert.deepEqual(await row(page, "Press factor wanted", line), ["5.6 – 14 s/mm", "Garay (2012) and others"]);
   const sources = await page.run(() => [...document.querySelectorAll("table.ranges tbody tr")].map((tr) => tr.cells[3].textContent.trim()));
   assert.ok(sources.length > 40 && sources.every((source) => source.length > 3), "each range has a source");
-  assert.deepEqual((await row(page, "Dose, solids on oven-dry fibre, as the only binder", "pMDI")).slice(1), ["Cheng, Han, Fang (2013), about 3 % on split wheat straw at 640 kg/m³"]);
+  assert.match((await row(page, "Dose, solids on oven-dry fibre, as the only binder", "pMDI"))[1], /^Cheng, Han, Fang \(2013\), about 3 % on split wheat straw at 640 kg\/m³/);
   await page.sees("Isocyanate");
   await page.sees("Ctrl+S");
   const { version } = /version = "(?<version>[^"]+)"/.exec(await readFile(new URL("../../Cargo.toml", import.meta.url), "utf8")).groups;

@@ -350,6 +350,7 @@ for (const [width, height, touch] of [[390, 844, true], [820, 1180, true], [1440
     await page.press("Recipe");
     await page.press("Save");
     await shelve(page, "Straw A", "Straw B");
+    await page.press("Close");
     await act(page, "Rename", "Straw A");
     await page.field("New name");
     await page.screenshot(`library-${width}-rename`, { full: true });
@@ -378,7 +379,7 @@ journey("the library works by keyboard alone", { hash: "#library" }, async (page
     }
     assert.fail(`Tab never came to ${wanted}`);
   };
-  await tabTo("library-search");
+  await tabTo("Filter recipes");
   await page.keys("straw b");
   await lists(page, "Straw B on the Recipe page");
   await tabTo("More for Straw B");
@@ -388,7 +389,7 @@ journey("the library works by keyboard alone", { hash: "#library" }, async (page
   await page.until(async () => assert.equal(await focused(), "notice-undo"));
   await page.keys(Key.ENTER);
   await lists(page, "Straw B on the Recipe page");
-  await tabTo("library-search");
+  await tabTo("Filter recipes");
   await tabTo("More for Straw B");
   await page.keys(Key.ENTER);
   await tabTo("Rename Straw B");

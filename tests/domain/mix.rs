@@ -7,7 +7,7 @@ use haulm::domain::mixing::{
     fill_in_shares, formaldehyde_ratio, isocyanate, recipe_solutions, solution, solution_in, tank, weighed_solutions,
 };
 use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
-use haulm::domain::trial::SheetDraft;
+use haulm::domain::trial::{SheetDraft, WeighField};
 use haulm::domain::{Caution, Draft, Entry, Field, LiquidField, example, work_out};
 use haulm::quantity::Unit;
 use haulm::quantity::format::DecimalMark;
@@ -260,9 +260,14 @@ fn a_solution_follows_recipe_glue_and_weigh_sheet() {
     let fibre = enough_for(&glue, &tank, &case).unwrap().get::<kilogram>();
     assert!((fibre - 500.0 * 100.0 / 19.8818).abs() < 0.1, "{fibre}");
 
-    // On the bench: solids of the hardener solution on oven-dry fibre are 0.24 %, whatever the sheet.
-    let weighed = weighed_solutions(&draft, &SheetDraft::default());
-    let (first, second) = (weighed[0], weighed[1]);
-    assert_eq!((first.0, second.0), (Solute::AmmoniumSulfate, Solute::Urea));
-    assert!((first.1 / second.1).get::<ratio>() - 0.8 / 0.9 < 1e-9);
+    // On the bench: 0.8 parts of hardener solution to 0.9 of urea, whatever the mat; none without a mat.
+    assert_eq!(weighed_solutions(&draft, &SheetDraft::default()), []);
+    let mut sheet = SheetDraft::default();
+    for field in [WeighField::MatLength, WeighField::MatWidth] {
+        *sheet.entry_mut(field) = Entry::typed("350", Unit::Millimetre);
+    }
+    let weighed = weighed_solutions(&draft, &sheet);
+    assert_eq!(weighed.iter().map(|(solute, _)| *solute).collect::<Vec<_>>(), [Solute::AmmoniumSulfate, Solute::Urea]);
+    let proportion = (weighed[0].1 / weighed[1].1).get::<ratio>();
+    assert!((proportion - 0.8 / 0.9).abs() < 1e-9, "{proportion}");
 }

@@ -10,12 +10,16 @@ use crate::ui::route::Page;
 use crate::ui::state::State;
 use crate::ui::text::Message;
 use leptos::prelude::*;
+use std::time::Duration;
 
 /// So many recipes are shown at first, and so many more each time that more are asked for. A
 /// thousand rows nobody looks at would cost more than finding them.
 pub const AT_ONCE: usize = 40;
 /// A backup older than this is warned of, in days, where something has changed since.
 pub const OLD_BACKUP: u64 = 30;
+
+/// What takes time begins so long after the page is shown.
+const SHOWN: Duration = Duration::from_millis(300);
 
 /// What is open below the row of a recipe.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -41,9 +45,25 @@ pub struct LibraryContext {
     pub found: Memo<Found>,
     /// The recipe whose row is open, and what is open below it.
     pub open: RwSignal<Option<(RecipeId, RowPanel)>>,
+    /// When each trial was saved; known a moment after the page is shown, as each has to be read.
+    pub trials: RwSignal<Vec<u64>>,
 }
 
 impl LibraryContext {
+    /// Reads the trials once the page is shown, and whenever the library has changed.
+    pub fn follow_trials(self, state: State) {
+        Effect::new(move |_| {
+            state.library.track();
+            let read = move || {
+                let trials = state.library.with_untracked(|library| library.trials());
+                let times =
+                    trials.map(|trials| trials.kept().map(|trial| trial.content().saved_at).collect::<Vec<_>>());
+                _ = self.trials.try_set(times.unwrap_or_default());
+            };
+            set_timeout(read, SHOWN);
+        });
+    }
+
     /// The lines of the warning slot, the gravest first.
     pub fn lines(self, state: State) -> Vec<SlotLine> {
         let line = |grade: Grade, words: String, show: Option<Callback<()>>| SlotLine {

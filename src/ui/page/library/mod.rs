@@ -45,7 +45,9 @@ pub fn LibrarySheet() -> impl IntoView {
     let order = Memo::new(move |_| state.settings.with(|settings| settings.order));
     let backup = Memo::new(move |_| state.settings.with(|settings| settings.copied_at));
     let found = Memo::new(move |_| find(state, query, only_released, order.get(), most.get(), backup.get()));
-    let library = LibraryContext { query, only_released, most, found, open: RwSignal::new(None) };
+    let (open, trials) = (RwSignal::new(None), RwSignal::new(Vec::new()));
+    let library = LibraryContext { query, only_released, most, found, open, trials };
+    library.follow_trials(state);
     provide_context(library);
     state.refused.set(None);
     let lines = Memo::new(move |_| library.lines(state));

@@ -30,6 +30,17 @@ fn Backup() -> impl IntoView {
     let library = expect_context::<LibraryContext>();
     let at = Memo::new(move |_| state.settings.with(|settings| settings.copied_at));
     let changed = Memo::new(move |_| library.found.with(|found| found.changed));
+    let trials = Memo::new(move |_| {
+        let at = at.get().unwrap_or_default();
+        library.trials.with(|trials| trials.iter().filter(|saved_at| **saved_at > at).count())
+    });
+    let changed_words = move || {
+        let recipes = t!("library-recipe-count", count = changed.get());
+        match trials.get() {
+            0 => recipes,
+            trials => format!("{recipes}, {}", t!("library-trial-count", count = trials)),
+        }
+    };
     let last = move || at.get().map_or_else(|| t!("library-no-backup"), clock::date);
     let ago = move || {
         let days = days_ago(at.get()?);
@@ -47,7 +58,7 @@ fn Backup() -> impl IntoView {
                 <dt>{t!("library-last-backup")}</dt>
                 <dd><span class="last-backup">{last}</span> {ago}</dd>
                 <dt>{t!("library-changed-since")}</dt>
-                <dd>{move || t!("library-recipe-count", count = changed.get())}</dd>
+                <dd>{changed_words}</dd>
             </dl>
             <button type="button" on:click=move |_| state.give_out_library()>{t!("library-back-up")}</button>
             <p class="note">{t!("library-backup-hint")}</p>

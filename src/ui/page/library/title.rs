@@ -21,7 +21,13 @@ pub fn LibraryTitle() -> impl IntoView {
     let counts = move || {
         let recipes = library.found.with(|found| found.all);
         let systems = SystemKey::ALL.len() + state.library.with(|library| library.systems().len());
-        format!("{} · {}", t!("library-recipe-count", count = recipes), t!("library-system-count", count = systems))
+        let trials = library.trials.with(Vec::len);
+        let counts = [
+            t!("library-recipe-count", count = recipes),
+            t!("library-system-count", count = systems),
+            t!("library-trial-count", count = trials),
+        ];
+        counts.join(" · ")
     };
     let blank = move |_| {
         state.open(persistence::blank());

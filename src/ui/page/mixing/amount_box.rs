@@ -79,7 +79,7 @@ pub fn AmountBox(
     };
     let choose = move |event| {
         let Some(chosen) = Unit::from_symbol(&event_target_value(&event)) else { return };
-        let text = sheet.was_typed_last(place.key).then(|| entry.with_untracked(|entry| entry.text.clone()));
+        let text = sheet.just_typed(place.key, entry, kind);
         let other = if chosen.dimension() == Kind::BatchMass.dimension() { Kind::BatchMass } else { Kind::BatchVolume };
         if other == kind.get_untracked() {
             if let Some(text) = text {

@@ -5,7 +5,8 @@ use crate::domain::mixing::glue_batch::{Batch, GlueError};
 use crate::domain::mixing::{
     MadeUp, MixDraft, MixError, PartKey, PremixCandidate, RecipeSolution, batch, recipe_solutions, solution, tank,
 };
-use crate::domain::{Draft, Grade, Role};
+use crate::domain::{Draft, Entry, Grade, Role};
+use crate::quantity::number::read;
 use crate::quantity::{Amount, Kind, format};
 use crate::t;
 use crate::ui::components::SlotLine;
@@ -70,14 +71,18 @@ impl MixingContext {
         }
     }
 
-    /// Whether the box with that key was typed into last; said once, as choosing another unit once more is about what
-    /// the box holds then.
-    pub fn was_typed_last(self, key: &str) -> bool {
+    /// What was just typed into the box with that key, as long as its unit may still be to come: not where a unit stands
+    /// behind the number. Said once, as choosing another unit once more is about what the box holds then.
+    pub fn just_typed(self, key: &str, entry: Memo<Entry>, kind: Signal<Kind>) -> Option<String> {
         let is_last = self.typed_last.with_value(|last| last.as_deref() == Some(key));
-        if is_last {
-            self.typed_last.set_value(None);
+        if !is_last {
+            return None;
         }
-        is_last
+        self.typed_last.set_value(None);
+        entry.with_untracked(|entry| {
+            let has_unit = read(&entry.text, kind.get_untracked(), entry.unit).is_ok_and(|reading| reading.unit_typed);
+            (!has_unit).then(|| entry.text.clone())
+        })
     }
 
     /// Whether a hardener is in the tank.

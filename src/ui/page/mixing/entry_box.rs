@@ -131,8 +131,8 @@ pub fn EntryBox(
     let symbol = Callback::new(move |unit: Unit| unit_shown(unit, &state.currency.get()).into_owned());
     let choose = Callback::new(move |unit: Unit| {
         // A number that was just typed keeps its digits: the unit is what was still to be said.
-        if sheet.was_typed_last(&left) {
-            put.run(Entry::typed(entry.with_untracked(|entry| entry.text.clone()), unit));
+        if let Some(text) = sheet.just_typed(&left, entry, kind) {
+            put.run(Entry::typed(text, unit));
         }
         state.settings.update(|settings| settings.units.choose(kind.get_untracked(), unit));
     });

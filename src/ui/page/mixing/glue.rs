@@ -57,9 +57,11 @@ pub fn Glue() -> impl IntoView {
                 <AmountBox field=amount place=AMOUNT equivalent=equivalent/>
                 <ShareChoice/>
             </div>
-            <p class="empty" hidden=move || !is_empty.get()>
-                {t!("mixing-no-recipe")} " " <a href=Page::Recipe.link()>{state.words.tools.recipe}</a>
-            </p>
+            <Show when=move || is_empty.get()>
+                <p class="empty">
+                    {t!("mixing-no-recipe")} " " <a href=Page::Recipe.link()>{state.words.tools.recipe}</a>
+                </p>
+            </Show>
             <div hidden=move || is_empty.get()>
                 <GlueTable/>
                 <EntryMessages fields=messages/>
@@ -196,7 +198,7 @@ fn rows(state: State, batch: &Batch) -> Vec<ResultRow> {
     let water = shown(state, Kind::BatchMass, batch.water.value);
     let of_volume = worked(t!("mixing-work-volume"), &format!("{mass} / {density}"));
     vec![
-        ResultRow::new("", t!("mixing-row-part"), mass.clone(), worked(t!("mixing-work-mass"), &mass)),
+        ResultRow::new("", t!("mixing-row-part"), String::new(), t!("mixing-work-mass")),
         ResultRow::new("", t!("mixing-row-glue-volume"), volume, of_volume),
         ResultRow::new("", t!("mixing-row-solids"), solids.clone(), t!("mixing-work-solids")),
         ResultRow::new("", t!("mixing-row-glue-density"), density, t!("mixing-work-density")),

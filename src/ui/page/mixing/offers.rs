@@ -6,6 +6,7 @@ use crate::domain::Entry;
 use crate::domain::mixing::{AmountWay, MixField, RecipeSolution, solution_in, weighed_solutions};
 use crate::quantity::{Kind, format};
 use crate::t;
+use crate::ui::part::amount::joined;
 use crate::ui::state::State;
 use leptos::prelude::*;
 use uom::si::f64::Mass;
@@ -38,7 +39,9 @@ pub fn SolutionOffers() -> impl IntoView {
     });
     let recipe_button = move |solution: RecipeSolution| {
         let name = state.liquid_name(solution.liquid);
-        let share = shown(state, Kind::Solids, solution.solids.value);
+        let units = state.units.get();
+        let unit = units.unit(Kind::Solids);
+        let share = joined(&format::editable(unit.from_base(solution.solids.value), units.mark), unit.symbol());
         let take = move |_| {
             let mark = state.units.get_untracked().mark;
             let unit = state.units.get_untracked().unit(Kind::Solids);

@@ -13,6 +13,10 @@ library-system-count = { $count ->
     [one] 1 binder system
    *[other] { $count } binder systems
 }
+library-trial-count = { $count ->
+    [one] 1 trial
+   *[other] { $count } trials
+}
 library-import = Import
 library-export-list = Export list (CSV)
 library-link = Share link

@@ -1,8 +1,8 @@
 # The Mixing page.
 
 mixing-title = Mixing
-mixing-for-recipe = For recipe { $name }
-mixing-for-revision = For recipe { $name }, { $revision }
+mixing-for-recipe = For recipe “{ $name }”
+mixing-for-revision = For recipe “{ $name }”, { $revision }
 mixing-reset = Reset to typical values
 mixing-was-reset = Mixing reset to typical values
 mixing-old-recipe = The recipe has an error, so its proportions are old. Fix it on the Recipe page.
