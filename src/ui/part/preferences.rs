@@ -114,7 +114,7 @@ fn currency() -> View {
     short_text(
         "currency",
         state.words.tools.currency,
-        state.currency,
+        state.currency.into(),
         Callback::new(move |text: String| {
             state.settings.update(|settings| settings.currency = text);
         }),

@@ -5,6 +5,7 @@ use crate::browser::element::{Part, View, button, el, many};
 use crate::domain::Grade;
 use crate::ui::persistence;
 use crate::ui::state::{StorageProblem, WayOut, state};
+use leptos::reactive::prelude::*;
 
 /// The trouble, until it is mended or closed.
 pub fn trouble() -> View {
