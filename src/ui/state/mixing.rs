@@ -3,6 +3,7 @@
 use super::State;
 use crate::domain::mixing::MixDraft;
 use crate::ui::history::History;
+use leptos::prelude::*;
 
 /// What is typed into without a break: the key of its box.
 type MixSession = String;

@@ -14,6 +14,7 @@ use crate::ui::part::amount::joined;
 use crate::ui::part::save::when;
 use crate::ui::part::version::Seen;
 use crate::ui::state::State;
+use leptos::prelude::*;
 
 /// A recipe in the table.
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
