@@ -146,7 +146,10 @@ pub fn show(selector: &str) {
 #[must_use]
 pub fn in_text(event: &KeyboardEvent) -> bool {
     let Some(element) = event.target().and_then(|target| target.dyn_into::<Element>().ok()) else { return false };
-    matches!(element.tag_name().as_str(), "INPUT" | "TEXTAREA")
+    match element.dyn_ref::<HtmlInputElement>() {
+        Some(input) => !matches!(input.type_().as_str(), "checkbox" | "radio" | "file"),
+        None => element.tag_name() == "TEXTAREA",
+    }
 }
 
 /// Whether the element that the focus goes to lies inside the one that hears of it.

@@ -415,3 +415,27 @@ journey("only released recipes are listed on demand, and a long name is clamped"
   const height = await page.run(() => document.querySelector(".lines .open-recipe").clientHeight);
   assert.ok(height < 60, `${height} px`);
 });
+
+journey("trials are listed with their recipe, opened, deleted and put back; the tab has an address of its own", { hash: "#bench" }, async (page) => {
+  await page.type("Trial name", "First boards");
+  await page.press("Save trial");
+  await page.until(async () => assert.equal(Object.keys(await page.records()).filter((key) => key.startsWith("haulm/trial/")).length, 1));
+  await page.go("#trials");
+  const trials = () => page.run(() => [...document.querySelectorAll(".trial-lines .name")].map((name) => name.textContent.trim()));
+  await page.until(async () => assert.deepEqual(await trials(), ["First boards"]));
+  await page.sees("1 trial");
+  await page.axe();
+  await page.press("Delete First boards");
+  await page.sees("No trials yet.");
+  await page.until(async () => assert.equal(await page.run(() => document.activeElement.textContent), "Undo"));
+  await page.keys(Key.ENTER);
+  await page.until(async () => assert.deepEqual(await trials(), ["First boards"]));
+  await page.press("Open First boards");
+  await page.holds("Trial name", "First boards");
+  // Back and forth between the tabs by their addresses.
+  await page.go("#trials");
+  await page.press("Binder systems");
+  assert.equal(await page.run(() => location.hash), "#systems");
+  await page.driver.navigate().back();
+  await page.until(async () => assert.deepEqual(await trials(), ["First boards"]));
+});

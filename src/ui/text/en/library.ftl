@@ -117,7 +117,6 @@ library-systems-hint = Typical values to start from. The supplier’s certificat
 library-liquids = Liquids and doses
 library-own = Own systems
 library-typical = Typical systems
-library-typical-values = typical values
 library-no-own = None yet. Save the recipe’s liquids as one.
 library-use = Use
 library-use-of = Use in the recipe: { $name }

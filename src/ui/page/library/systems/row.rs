@@ -42,7 +42,6 @@ pub fn SystemRow(
     let of_details = StoredValue::new((name.clone(), liquids));
     let own_actions = id.map(|id| (id, name.clone()));
     let own = move || own_actions.clone().map(|(id, name)| view! { <OwnActions id=id name=name/> });
-    let saved = if id.is_some() { saved } else { t!("library-typical-values") };
     view! {
         <tr class="recipe" class:open=move || open.get() on:keydown=close>
             <th scope="row" class="l"><b class="name">{name}</b> <span class="sub">{note}</span></th>
