@@ -21,7 +21,7 @@ const names = (page) => page.run(() => [...document.querySelectorAll(".lines .na
 const lists = (page, ...expected) => page.until(async () => assert.deepEqual(await names(page), expected));
 
 /** Binder, thickness and density of the first row. */
-const facts = (page) => page.run(() => [...document.querySelectorAll(".lines tr:first-child .fact")].slice(0, 3).map((cell) => cell.textContent));
+const facts = (page) => page.run(() => [...document.querySelectorAll(".lines tr:first-child .fact")].slice(0, 3).map((cell) => cell.textContent.replace(/\s+/g, " ")));
 
 /** What the browser stores under our keys. */
 const stored = async (page) => ({
@@ -71,12 +71,12 @@ journey("a recipe is saved, survives a reload, opens again, and an older revisio
 
   await page.press("Library");
   await lists(page, `${NAME} on the Recipe page`);
-  assert.deepEqual(await facts(page), ["pMDI", "15", "702,5"]);
+  assert.deepEqual(await facts(page), ["pMDI", "15 mm", "702,5 kg/m³"]);
   await act(page, "History", NAME);
   await page.sees("pMDI · 15 mm · 702,5 kg/m³");
   await page.press(/^Restore this revision/);
   await page.sees("restored.");
-  await page.until(async () => assert.deepEqual(await facts(page), ["pMDI", "15", "680"]));
+  await page.until(async () => assert.deepEqual(await facts(page), ["pMDI", "15 mm", "680 kg/m³"]));
   await page.press(`Open ${NAME}`);
   await saved(page, 3);
   await page.holds("Board density", "680");

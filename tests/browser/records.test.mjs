@@ -127,6 +127,8 @@ journey("a release says who and when, stays after the next save, and can be with
   const text = async (selector) => page.run((e) => e.textContent, await page.css(selector));
   assert.match(await text("#save-state"), /^Revision 1 · Saved at \d{4}-\d\d-\d\d \d\d:\d\d · JK · drier straw$/);
   await page.press("Library");
+  assert.equal(await text(".lines .roomy"), "JK");
+  await unfoldRow(page, EXAMPLE);
   await page.sees("· JK · drier straw");
   await act(page, "Release for the line", EXAMPLE);
   await page.sees("Revision 1 of “Example: wheat straw, pMDI, 15 mm” is released for the line.");
@@ -184,7 +186,7 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
   await page.press("Library");
   await page.sees("2 versions");
   // What distinguishes them is said before either is opened, and once at the top.
-  assert.match(await page.run((e) => e.textContent, await page.css(".lines tr.warn .sub")), /2 versions (.*\d\d:\d\d), (.*\d\d:\d\d)$/);
+  assert.match(await page.run((e) => e.textContent, await page.css(".lines tr.warn th > .sub")), /2 versions (.*\d\d:\d\d), (.*\d\d:\d\d)$/);
   await page.sees("has several versions. Merge them before it is used.", { within: await page.css(".slot") });
   await page.press(`Merge ${EXAMPLE}`);
   await page.press("Use older: Board density");

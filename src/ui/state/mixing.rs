@@ -5,15 +5,9 @@ use crate::domain::mixing::MixDraft;
 use crate::ui::history::History;
 use leptos::prelude::*;
 
-/// What is typed into without a break: the key of its box.
-type MixSession = String;
-
-/// The steps on the page.
-pub(super) type MixHistory = History<MixDraft, MixSession>;
-
 impl State {
     /// Changes what is made up, as a step that can be taken back. Steps of one session, a box by its key, are one step.
-    pub fn edit_mix(&self, session: Option<MixSession>, change: impl FnOnce(&mut MixDraft)) {
+    pub fn edit_mix(&self, session: Option<String>, change: impl FnOnce(&mut MixDraft)) {
         self.mix_history.update(|history| history.before(session, || self.mix.get_untracked()));
         self.mix.update(change);
     }
@@ -33,7 +27,7 @@ impl State {
         self.step_mix(|history| history.redo(|| self.mix.get_untracked()));
     }
 
-    fn step_mix(&self, way: impl FnOnce(&mut MixHistory) -> Option<MixDraft>) {
+    fn step_mix(&self, way: impl FnOnce(&mut History<MixDraft, String>) -> Option<MixDraft>) {
         if let Some(mix) = self.mix_history.try_update(way).flatten() {
             self.mix.set(mix);
         }

@@ -206,7 +206,7 @@ pub struct State {
     pub question: RwSignal<Option<SaveQuestion>>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
-    mix_history: RwSignal<mixing::MixHistory>,
+    mix_history: RwSignal<History<MixDraft, String>>,
     /// Name and note of a binder system that is not saved yet.
     pub new_system: RwSignal<SystemDraft>,
     /// The trial on the bench.
@@ -300,7 +300,7 @@ impl State {
             typed_last: StoredValue::new(None),
             question: RwSignal::new(None),
             mix,
-            mix_history: RwSignal::new(mixing::MixHistory::default()),
+            mix_history: RwSignal::new(History::default()),
             new_system: RwSignal::new(system),
             bench: Bench::default(),
             compare,

@@ -90,7 +90,6 @@ pub struct RecipePage {
     pub board_kind: &'static str,
     pub water_way: &'static str,
     pub liquids: &'static str,
-    pub no_liquids: &'static str,
     pub liquid_name: &'static str,
     pub liquid_role: &'static str,
     pub liquid_substance: &'static str,

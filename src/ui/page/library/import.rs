@@ -9,17 +9,16 @@ use crate::ui::persistence::{self, Imported};
 use crate::ui::route::Page;
 use crate::ui::state::{About, State};
 use crate::ui::text::{Carrier, Message};
-use leptos::ev::{Event, KeyboardEvent, Targeted};
+use leptos::ev::{Event, KeyboardEvent};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use leptos::web_sys::HtmlInputElement;
 
 /// The button that opens the browser's dialog. Why a file was refused is in the warning slot.
 #[component]
 pub fn ImportButton() -> impl IntoView {
     let state = expect_context::<State>();
-    let take = move |event: Targeted<Event, HtmlInputElement>| {
-        let Some(chosen) = file::chosen(&event.target()) else { return };
+    let take = move |event: Event| {
+        let Some(chosen) = file::chosen(&event_target(&event)) else { return };
         state.refused.set(None);
         spawn_local(async move {
             match taken(state, chosen).await {
@@ -37,7 +36,7 @@ pub fn ImportButton() -> impl IntoView {
             type="file"
             accept=".json,application/json"
             aria-describedby="import-says"
-            on:change:target=take
+            on:change=take
         />
         <label class="button" for="import">{t!("library-import")}</label>
         <p class="out-of-sight" id="import-says" role="alert">{says}</p>

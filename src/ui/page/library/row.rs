@@ -69,8 +69,8 @@ pub fn RecipeRow(
                 {conflict}
             </th>
             <td class="l fact">{row.binder}</td>
-            <td class="fact">{row.thickness}</td>
-            <td class="fact">{row.density}</td>
+            <td class="fact">{with_unit(row.thickness)}</td>
+            <td class="fact">{with_unit(row.density)}</td>
             <td class="l fact">{row.saved}</td>
             <td class="l fact roomy">{row.authors}</td>
             <td class="fact" data-label=t!("library-revision")>{row.revision}</td>
@@ -95,6 +95,11 @@ pub fn RecipeRow(
             </tr>
         </Show>
     }
+}
+
+/// A number with its unit, which the head of the column says where there is one.
+fn with_unit((number, unit): (String, String)) -> Option<impl IntoView> {
+    (!number.is_empty()).then(|| view! { {number} <span class="u in-head">"\u{a0}" {unit}</span> })
 }
 
 /// That what is on the page is not saved.

@@ -29,10 +29,10 @@ pub struct LibraryRow {
     pub name: String,
     /// Its binders by name.
     pub binder: String,
-    /// Board thickness; with its unit where that is not the head's.
-    pub thickness: String,
-    /// Board density; with its unit where that is not the head's.
-    pub density: String,
+    /// Board thickness and its unit.
+    pub thickness: (String, String),
+    /// Board density and its unit.
+    pub density: (String, String),
     /// When it was last saved.
     pub saved: String,
     /// By whom, of all heads.
@@ -120,8 +120,8 @@ fn row(state: State, listed: &Listed<'_>) -> LibraryRow {
         others: listed.others.iter().map(|version| version.summary.id).collect(),
         name: state.called(&head.name),
         binder: binders(state, &head.substances),
-        thickness: entered(state, &head.thickness, Kind::Thickness, true),
-        density: entered(state, &head.density, Kind::BoardDensity, true),
+        thickness: entered(state, &head.thickness, Kind::Thickness),
+        density: entered(state, &head.density, Kind::BoardDensity),
         saved: when(head.saved_at),
         authors: authors.join(", "),
         revision: listed.head.number,
@@ -142,26 +142,29 @@ fn binders(state: State, substances: &[Substance]) -> String {
     binders.join(" + ")
 }
 
-/// What was entered, in the unit chosen; with its unit unless the head of the column has it.
-fn entered(state: State, entry: &Entry, kind: Kind, in_head: bool) -> String {
+/// What was entered, in the unit chosen, and that unit; as it was entered where it is no such quantity.
+fn entered(state: State, entry: &Entry, kind: Kind) -> (String, String) {
     let units = state.units.get();
     if entry.is_blank() {
-        return String::new();
+        return Default::default();
     }
     if entry.unit.dimension() != kind.dimension() {
-        return joined(&entry.text, entry.unit.symbol());
+        return (entry.text.clone(), entry.unit.symbol().to_owned());
     }
-    let text = in_box(entry, kind, &units);
-    if in_head { text } else { joined(&text, units.unit(kind).symbol()) }
+    (in_box(entry, kind, &units), units.unit(kind).symbol().to_owned())
 }
 
 /// "UF resin · 15 mm · 680 kg/m³", of any revision.
 pub fn facts(state: State, version: &Version<'_>) -> String {
     let summary = version.summary;
+    let with_unit = |entry: &Entry, kind: Kind| {
+        let (number, unit) = entered(state, entry, kind);
+        joined(&number, &unit)
+    };
     let parts = [
         binders(state, &summary.substances),
-        entered(state, &summary.thickness, Kind::Thickness, false),
-        entered(state, &summary.density, Kind::BoardDensity, false),
+        with_unit(&summary.thickness, Kind::Thickness),
+        with_unit(&summary.density, Kind::BoardDensity),
     ];
     parts.iter().filter(|part| !part.is_empty()).map(String::as_str).collect::<Vec<_>>().join(" · ")
 }

@@ -83,7 +83,6 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     sprayed_faces: "Face water on",
     water_way: "The water dose is fixed by",
     liquids: "Liquids, in order of addition",
-    no_liquids: "No liquids yet. Take a binder system, or add a liquid.",
     liquid_name: "Name",
     liquid_role: "What it is for",
     liquid_substance: "What it is made of",
