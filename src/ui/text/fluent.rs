@@ -14,6 +14,7 @@ pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("common.ftl", include_str!("en/common.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
+    ("trial.ftl", include_str!("en/trial.ftl")),
 ];
 
 static ENGLISH: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| {

@@ -210,6 +210,19 @@ impl BoardDraft {
         }
     }
 
+    /// Puts back the last piece of a test that this board had before, unless it has as many again.
+    pub fn put_back_last_piece(&mut self, test: BoardTest, before: &Self) {
+        if self.count(test) + 1 != before.count(test) {
+            return;
+        }
+        match test {
+            BoardTest::Density => self.pieces.extend(before.pieces.last().cloned()),
+            BoardTest::Bending => self.bending.extend(before.bending.last().cloned()),
+            BoardTest::Bond => self.bond.extend(before.bond.last().cloned()),
+            BoardTest::Swelling => self.swelling.extend(before.swelling.last().cloned()),
+        }
+    }
+
     /// Every box, in the order of the page.
     #[must_use]
     pub fn fields(&self) -> Vec<BoardField> {

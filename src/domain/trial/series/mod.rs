@@ -2,6 +2,8 @@
 
 /// Factorial designs, whole and in fractions.
 pub mod design;
+/// Changing the factors of a series.
+pub mod editing;
 /// A series as entered.
 pub mod draft;
 /// Effects, intervals and the analysis of variance.

@@ -3,25 +3,27 @@
 mod boards;
 mod desk;
 mod effects;
+mod entry;
+mod page;
 mod paper;
 mod parts;
+mod runs_on_paper;
 mod selection;
 mod series;
 mod sheet;
-mod tested;
 mod trials;
 mod weighing;
 
+pub use page::BenchPage;
 pub use paper::paper;
 
-use crate::browser::element::{Part, View, button, el};
-use crate::browser::graph::untrack;
+use crate::browser::element::{Part, View, button, el, many};
 use crate::browser::print;
 use crate::ui::part::save::when;
 use crate::ui::part::version;
 use crate::ui::persistence::has_begun;
 use crate::ui::signal::memo;
-use crate::ui::state::{State, state};
+use crate::ui::state::State;
 use desk::Desk;
 use parts::{act, text_box};
 
@@ -31,13 +33,15 @@ pub const fn sections(state: State) -> [&'static str; 6] {
     [page.sheet, page.weighing, page.series, page.boards, page.effects, page.trials]
 }
 
-/// The page.
-pub fn bench() -> View {
-    let state = state();
-    state.begin_bench();
+/// The places of the sections that others lead to.
+const WEIGHING: usize = 1;
+const SERIES: usize = 2;
+const BOARDS: usize = 3;
+const EFFECTS: usize = 4;
+
+fn frame(state: State) -> View {
     let desk = Desk::new(state);
     let page = &state.words.bench_page;
-    let tabs = sections(state);
     let section = state.bench.section;
     let tab = |(at, name): (usize, &'static str)| {
         button()
@@ -45,41 +49,30 @@ pub fn bench() -> View {
             .on_click(move || section.set(at))
             .child(name)
     };
-    let body = move || {
-        let (at, _) = (section.get(), state.bench.opening.get());
-        untrack(|| {
-            let inside = match at {
-                1 => weighing::weighing(desk),
-                2 => series::series(desk),
-                3 => boards::boards(desk),
-                4 => effects::effects(desk),
-                5 => trials::trials(desk),
-                _ => sheet::sheet(desk),
-            };
-            el("section")
-                .set("aria-labelledby", "bench-section")
-                .child(
-                    el("h2")
-                        .set("id", "bench-section")
-                        .set("tabindex", "-1")
-                        .child(tabs.get(at).copied().unwrap_or(page.sheet)),
-                )
-                .child(inside)
-                .view()
-        })
+    many([
+        el("h1").child(page.title).view(),
+        head(state),
+        el("nav")
+            .class("sections")
+            .set("aria-label", page.title)
+            .child(sections(state).into_iter().enumerate().map(tab).collect::<View>())
+            .view(),
+        selection::selection(desk),
+    ])
+}
+
+fn older_section(state: State, at: usize) -> View {
+    let desk = Desk::new(state);
+    let inside = match at {
+        1 => weighing::weighing(desk),
+        5 => trials::trials(desk),
+        _ => sheet::sheet(desk),
     };
-    el("div")
-        .class("bench page")
-        .child(el("h1").child(page.title))
-        .child(head(state))
-        .child(
-            el("nav")
-                .class("sections")
-                .set("aria-label", page.title)
-                .child(tabs.into_iter().enumerate().map(tab).collect::<View>()),
-        )
-        .child(selection::selection(desk))
-        .child(body)
+    let name = sections(state).get(at).copied().unwrap_or(state.words.bench_page.sheet);
+    el("section")
+        .set("aria-labelledby", "bench-section")
+        .child(el("h2").set("id", "bench-section").set("tabindex", "-1").child(name))
+        .child(inside)
         .view()
 }
 

@@ -4,7 +4,6 @@ use super::desk::{Desk, at_box};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::Callback;
 use crate::browser::page;
-use crate::domain::trial::boards::working::{BoardFigure, BoardOrigin, BoardWorking};
 use crate::domain::trial::weigh_sheet::working::WeighOrigin;
 use crate::domain::trial::{SheetDraft, TrialFinding, WeighFigure};
 use crate::domain::{Draft, Figure as RecipeFigure};
@@ -14,7 +13,7 @@ use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::text;
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::finding::told as finding_told;
-use crate::ui::part::working::{name_in, told};
+use crate::ui::part::working::name_in;
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
 
@@ -116,28 +115,6 @@ fn recipe_figure(state: State, figure: RecipeFigure, recipe: &Draft) -> String {
 
 fn link(name: String, key: String) -> View {
     button().class("link").on_click(move || page::focus_field(&key)).child(name).view()
-}
-
-/// A board's working in full.
-pub fn board_told(state: State, working: &BoardWorking) -> View {
-    let page = &state.words.bench_page;
-    told(state, working, |origin| match origin {
-        BoardOrigin::Field(field) => (state.words.bench.board_field)(*field).label.view(),
-        BoardOrigin::Figure(figure) => board_label(state, *figure).view(),
-        BoardOrigin::Mean => page.mean_of_boards.view(),
-        BoardOrigin::Deviation => page.deviation_of_boards.view(),
-        BoardOrigin::Student => page.student.view(),
-        BoardOrigin::RootOfCount => page.root_of_count.view(),
-        BoardOrigin::Target => page.wanted_density.view(),
-        BoardOrigin::Made => page.made_density.view(),
-        BoardOrigin::TargetThickness => page.target_thickness.view(),
-        BoardOrigin::MadeThickness => page.made_thickness.view(),
-    })
-}
-
-/// The label of a board's figure.
-pub fn board_label(state: State, figure: BoardFigure) -> &'static str {
-    (state.words.bench.board_figure)(figure).label
 }
 
 /// Findings in words, but for those that stand at their boxes.

@@ -2,7 +2,7 @@
 
 use super::desk::Desk;
 use super::parts::numbered;
-use super::series::{run_cells, run_heads};
+use super::runs_on_paper::{run_cells, run_heads};
 use crate::browser::element::{Part, View, el};
 use crate::browser::graph::*;
 use crate::ui::field::choice;
