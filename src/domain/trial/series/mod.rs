@@ -2,10 +2,10 @@
 
 /// Factorial designs, whole and in fractions.
 pub mod design;
-/// Changing the factors of a series.
-pub mod editing;
 /// A series as entered.
 pub mod draft;
+/// Changing the factors of a series.
+pub mod editing;
 /// Effects, intervals and the analysis of variance.
 pub mod effects;
 /// A factor with its levels.

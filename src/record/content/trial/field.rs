@@ -122,12 +122,10 @@ impl TrialContent {
                     board.enter(field, entry);
                 }
             }
-            TrialField::Required(property) => {
-                match self.requirements.iter_mut().find(|own| own.property == property) {
-                    Some(own) => own.value = entry,
-                    None => self.requirements.push(RequirementDraft { property, value: entry }),
-                }
-            }
+            TrialField::Required(property) => match self.requirements.iter_mut().find(|own| own.property == property) {
+                Some(own) => own.value = entry,
+                None => self.requirements.push(RequirementDraft { property, value: entry }),
+            },
         }
     }
 

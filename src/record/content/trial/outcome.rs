@@ -1,5 +1,6 @@
 //! What comes of a trial as typed: its series with a sheet a run, and its boards by run and by combination.
 
+use crate::domain::Draft;
 use crate::domain::trial::boards::density::off_target;
 use crate::domain::trial::boards::group::{BoardGroup, GroupBy, PropertyResult, groups, results};
 use crate::domain::trial::boards::measured::MeasuredBoard;
@@ -8,7 +9,6 @@ use crate::domain::trial::series::made::MadeRun;
 use crate::domain::trial::series::material::{Needed, RunSheet, needed, sheets, unsolved};
 use crate::domain::trial::series::runs::series;
 use crate::domain::trial::{BoardId, Series, SeriesDraft, SheetDraft, TrialFinding, TrialProblem, WeighSheet};
-use crate::domain::Draft;
 use crate::record::content::trial::TrialContent;
 
 /// What everything but the boards is made from.
@@ -100,12 +100,7 @@ impl TrialContent {
     /// What everything but the boards is made from.
     #[must_use]
     pub fn basis(&self) -> Basis {
-        Basis {
-            recipe: self.draft.clone(),
-            sheet: self.sheet.clone(),
-            series: self.series.clone(),
-            made: self.made(),
-        }
+        Basis { recipe: self.draft.clone(), sheet: self.sheet.clone(), series: self.series.clone(), made: self.made() }
     }
 
     /// The boards against their own targets and against what is required.

@@ -61,7 +61,8 @@ impl TrialContent {
             let boards = || self.boards.iter().filter(|board| board.run == Some(place));
             let planned = own.sheet.as_ref().map_or(0, |sheet| sheet.plan.boards);
             let batches = own.sheet.as_ref().map_or(0, |sheet| sheet.batches);
-            let is_weighed = |batch: &u16| own.sheet.as_ref().is_some_and(|sheet| self.is_weighed(sheet, place, *batch));
+            let is_weighed =
+                |batch: &u16| own.sheet.as_ref().is_some_and(|sheet| self.is_weighed(sheet, place, *batch));
             let all = || (1..=u16::MAX).take(usize::try_from(batches).unwrap_or(usize::MAX));
             RunProgress {
                 place,

@@ -46,9 +46,8 @@ pub fn BoardDetails(
     });
     let choose_run =
         Callback::new(move |at: usize| change(&|board| board.run = u16::try_from(at).ok().filter(|run| *run > 0)));
-    let sanded = Memo::new(move |_| {
-        bench.open.with(|open| open.trial.board(id).map_or(0, |board| usize::from(board.sanded)))
-    });
+    let sanded =
+        Memo::new(move |_| bench.open.with(|open| open.trial.board(id).map_or(0, |board| usize::from(board.sanded))));
     let choose_finish = Callback::new(move |at: usize| change(&|board| board.sanded = at == 1));
     let add_point = move |_| {
         change(&|board| {

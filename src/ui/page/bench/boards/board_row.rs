@@ -130,7 +130,11 @@ pub fn BoardRow(
     };
     let bond = move || {
         let (bond, is_tested) = figures.with(|figures| (figures.bond.clone(), figures.is_tested));
-        if is_tested { bond.into_any() } else { view! { <span class="note">{t!("trial-not-tested")}</span> }.into_any() }
+        if is_tested {
+            bond.into_any()
+        } else {
+            view! { <span class="note">{t!("trial-not-tested")}</span> }.into_any()
+        }
     };
     view! {
         <tr

@@ -7,6 +7,7 @@ use crate::domain::trial::boards::board::free_id;
 use crate::domain::trial::boards::density::OFF_TARGET;
 use crate::domain::trial::boards::field::BoardField;
 use crate::domain::trial::boards::group::BoardGroup;
+use crate::domain::trial::boards::working::BoardFigure;
 use crate::domain::trial::{BoardDraft, BoardId, Property};
 use crate::quantity::Kind;
 use crate::record::content::trial::OpenTrial;
@@ -17,7 +18,6 @@ use crate::ui::page::bench::entry::{
     BoardsFigure, BoardsWorking, ColumnUnit, TrialDesk, TrialMessages, amount_parts, levels_of_run, paste_column,
     signed_share, unit_words,
 };
-use crate::domain::trial::boards::working::BoardFigure;
 use crate::ui::state::State;
 use crate::ui::text::Context;
 use leptos::prelude::*;

@@ -19,7 +19,8 @@ pub fn DensityFold() -> impl IntoView {
     let desk = expect_context::<TrialDesk>();
     let count = Memo::new(move |_| {
         let id = desk.board.get()?;
-        let count = state.bench.open.with(|open| open.trial.board(id).map_or(0, |board| board.count(BoardTest::Density)));
+        let count =
+            state.bench.open.with(|open| open.trial.board(id).map_or(0, |board| board.count(BoardTest::Density)));
         Some((id, count))
     });
     let note = Signal::derive(move || match count.get() {

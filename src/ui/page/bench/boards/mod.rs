@@ -60,7 +60,8 @@ pub fn BoardsTab() -> impl IntoView {
             // Of a single board its own line says it.
             let is_single = |at: usize| tested.combinations.get(at).is_some_and(|own| own.group.boards.len() == 1);
             let of_groups = tested.combinations.iter().enumerate().flat_map(|(at, own)| {
-                let is_said = move |what: &TrialProblem| matches!(what, TrialProblem::OffTarget { .. }) && is_single(at);
+                let is_said =
+                    move |what: &TrialProblem| matches!(what, TrialProblem::OffTarget { .. }) && is_single(at);
                 own.findings.iter().filter(move |finding| !is_said(&finding.what))
             });
             tested.findings.iter().chain(of_groups).copied().collect()

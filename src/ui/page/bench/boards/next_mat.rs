@@ -100,6 +100,8 @@ fn cells(state: State, target: &DensityTarget) -> Vec<String> {
     let density = |base: f64| amount_parts(state, Kind::BoardDensity, base).0;
     let split = &target.split;
     let mut cells = vec![density(target.target), density(target.made)];
-    cells.extend([split.total, split.mass, split.thickness, split.moisture].map(|share| signed_share(state, share.value)));
+    cells.extend(
+        [split.total, split.mass, split.thickness, split.moisture].map(|share| signed_share(state, share.value)),
+    );
     cells
 }

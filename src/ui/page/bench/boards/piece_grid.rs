@@ -2,11 +2,11 @@
 
 use super::column::{column, figure_head, head, piece_figures, test_name};
 use crate::browser::page;
+use crate::domain::trial::BoardId;
 use crate::domain::trial::boards::board::MAX_PIECES;
 use crate::domain::trial::boards::field::{BoardField, BoardTest};
 use crate::domain::trial::boards::property::Property;
 use crate::domain::trial::boards::working::BoardFigure;
-use crate::domain::trial::BoardId;
 use crate::record::content::trial::field::TrialField;
 use crate::statistics::sample::SampleSummary;
 use crate::t;
@@ -184,13 +184,15 @@ fn Means(
                 Some((number(summary.mean), summary.deviation.map(number)))
             };
             // A board without pieces of its own has no means of them.
-            let is_there = !state.bench.open.with(|open| open.trial.board(id).is_none_or(|board| board.begun_pieces(test).is_empty()));
+            let is_there = !state
+                .bench
+                .open
+                .with(|open| open.trial.board(id).is_none_or(|board| board.begun_pieces(test).is_empty()));
             properties(test).iter().map(|property| one(property).filter(|_| is_there)).collect::<Vec<_>>()
         })
     });
     let deviations = move || {
-        let all: Vec<String> =
-            summaries.with(|all| all.iter().filter_map(|own| own.as_ref()?.1.clone()).collect());
+        let all: Vec<String> = summaries.with(|all| all.iter().filter_map(|own| own.as_ref()?.1.clone()).collect());
         match all.as_slice() {
             [] => t!("trial-mean"),
             _ => t!("trial-mean-sd", deviation = all.join(" · ")),

@@ -28,17 +28,21 @@ pub fn Profile(
     let state = expect_context::<State>();
     let desk = expect_context::<TrialDesk>();
     let points = Memo::new(move |_| {
-        desk.tested.with(|tested| tested.board(id).map(places)).unwrap_or_default().into_iter().map(|point| {
-            let (across, up) = (state.unit(Kind::BenchExtent), state.unit(Kind::BoardDensity));
-            ProfilePlace {
-                piece: point.piece,
-                at: (across.from_base(point.position.value), up.from_base(point.density)),
-                position: amount_parts(state, Kind::BenchExtent, point.position.value).0,
-                density: shown(state, Kind::BoardDensity, point.density),
-                deviation: signed_share(state, point.deviation),
-            }
-        })
-        .collect::<Vec<_>>()
+        desk.tested
+            .with(|tested| tested.board(id).map(places))
+            .unwrap_or_default()
+            .into_iter()
+            .map(|point| {
+                let (across, up) = (state.unit(Kind::BenchExtent), state.unit(Kind::BoardDensity));
+                ProfilePlace {
+                    piece: point.piece,
+                    at: (across.from_base(point.position.value), up.from_base(point.density)),
+                    position: amount_parts(state, Kind::BenchExtent, point.position.value).0,
+                    density: shown(state, Kind::BoardDensity, point.density),
+                    deviation: signed_share(state, point.deviation),
+                }
+            })
+            .collect::<Vec<_>>()
     });
     let row = |point: ProfilePlace| {
         view! {

@@ -74,7 +74,8 @@ fn StartFrom() -> impl IntoView {
     let chosen = RwSignal::new(0_usize);
     let start = Callback::new(move |at: usize| {
         let Some(set) = at.checked_sub(1).and_then(|at| RequirementSet::ALL.get(at).copied()) else { return };
-        let before = bench.open.with_untracked(|open| (open.trial.requirements.clone(), open.trial.required_by.clone()));
+        let before =
+            bench.open.with_untracked(|open| (open.trial.requirements.clone(), open.trial.required_by.clone()));
         bench.edit(|trial| {
             trial.requirements = set.requirements();
             trial.required_by = (state.words.bench.requirement_set)(set);

@@ -36,11 +36,16 @@ pub fn Results() -> impl IntoView {
     let differ = Memo::new(move |_| desk.tested.with(|tested| tested.runs.len() != tested.combinations.len()));
     // Replicates together, where there are any, until somebody wants the runs.
     let by_run = Memo::new(move |_| chosen.get().map_or(!differ.get(), |at| at == 0));
-    let columns = Memo::new(move |_| desk.tested.with(|tested| tested.results.iter().map(|own| own.property).collect::<Vec<_>>()));
+    let columns = Memo::new(move |_| {
+        desk.tested.with(|tested| tested.results.iter().map(|own| own.property).collect::<Vec<_>>())
+    });
     let rows = Memo::new(move |_| {
         let columns = columns.get();
         desk.tested.with(|tested| {
-            groups(tested, by_run.get()).into_iter().map(|group| result_row(state, desk, group, &columns)).collect::<Vec<_>>()
+            groups(tested, by_run.get())
+                .into_iter()
+                .map(|group| result_row(state, desk, group, &columns))
+                .collect::<Vec<_>>()
         })
     });
     let is_there = Memo::new(move |_| columns.with(|columns| !columns.is_empty()));
@@ -152,7 +157,11 @@ fn Statistics(
                 let densities = state.currency.with(|currency| {
                     desk.basis.with(|basis| {
                         let context = Context { units: &units, draft: &basis.recipe, currency };
-                        group.at_density.iter().map(|own| (state.words.bench.at_density)(own, &context)).collect::<Vec<_>>()
+                        group
+                            .at_density
+                            .iter()
+                            .map(|own| (state.words.bench.at_density)(own, &context))
+                            .collect::<Vec<_>>()
                     })
                 });
                 (at, group_name(state, desk, &group.key), group.results.iter().map(of).collect::<Vec<_>>(), densities)
@@ -184,7 +193,8 @@ fn Statistics(
                     </tr>
                 }
             };
-            let densities = densities.into_iter().map(|words| view! { <tr><td class="l" colspan="6">{words}</td></tr> });
+            let densities =
+                densities.into_iter().map(|words| view! { <tr><td class="l" colspan="6">{words}</td></tr> });
             view! {
                 <tr class="group"><th scope="rowgroup" colspan="6">{name}</th></tr>
                 {results.into_iter().map(row).collect_view()}

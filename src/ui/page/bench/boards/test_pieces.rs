@@ -1,13 +1,13 @@
 //! The test pieces of the board that is shown, a grid a test.
 
 use super::piece_grid::PieceGrid;
-use crate::domain::trial::{BoardDraft, BoardId};
 use crate::domain::trial::boards::field::{BoardField, BoardTest};
+use crate::domain::trial::boards::working::BoardFigure;
+use crate::domain::trial::{BoardDraft, BoardId};
 use crate::record::content::trial::field::TrialField;
 use crate::t;
-use crate::ui::page::bench::entry::{BoardsFigure, BoardsWorking, TrialDesk, TrialMessages};
-use crate::domain::trial::boards::working::BoardFigure;
 use crate::ui::page::bench::entry::board_name;
+use crate::ui::page::bench::entry::{BoardsFigure, BoardsWorking, TrialDesk, TrialMessages};
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -28,14 +28,16 @@ pub fn TestPieces() -> impl IntoView {
                 state.bench.open.with(|open| {
                     open.trial.board(id).is_some_and(|board| {
                         let is_filled = |field: BoardField| {
-                            field.is_seldom() && board.entry(field).is_some_and(|entry| !entry.is_blank() && !entry.preset)
+                            field.is_seldom()
+                                && board.entry(field).is_some_and(|entry| !entry.is_blank() && !entry.preset)
                         };
                         board.fields().into_iter().any(is_filled)
                     })
                 })
             })
     });
-    let title = move || desk.board.get().map(|id| t!("trial-test-pieces", board = board_name(state, id).to_lowercase()));
+    let title =
+        move || desk.board.get().map(|id| t!("trial-test-pieces", board = board_name(state, id).to_lowercase()));
     let pick = move |(at, test): (usize, &BoardTest)| {
         view! {
             <button

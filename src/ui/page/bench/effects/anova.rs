@@ -25,18 +25,20 @@ pub fn read_effects<T: Default>(
     read: impl FnOnce(&Effects, &Series, &Context<'_>) -> T,
 ) -> T {
     let units = state.units.get();
-    state.currency.with(|currency| {
-        desk.basis.with(|basis| {
-            let context = Context { units: &units, draft: &basis.recipe, currency };
-            desk.planned.with(|planned| {
-                shown.outcome.with(|own| {
-                    let effects = own.as_ref()?.effects.as_ref()?;
-                    Some(read(effects, planned.series.as_ref()?, &context))
+    state
+        .currency
+        .with(|currency| {
+            desk.basis.with(|basis| {
+                let context = Context { units: &units, draft: &basis.recipe, currency };
+                desk.planned.with(|planned| {
+                    shown.outcome.with(|own| {
+                        let effects = own.as_ref()?.effects.as_ref()?;
+                        Some(read(effects, planned.series.as_ref()?, &context))
+                    })
                 })
             })
         })
-    })
-    .unwrap_or_default()
+        .unwrap_or_default()
 }
 
 /// The analysis of variance.
@@ -50,7 +52,10 @@ pub fn Anova() -> impl IntoView {
     });
     // Squares in the square of the unit shown.
     let squared = move |label: String| {
-        let unit = shown.property.get().map_or_else(String::new, |own| unit_words(state.unit(own.kind()), &state.currency.get()));
+        let unit = shown
+            .property
+            .get()
+            .map_or_else(String::new, |own| unit_words(state.unit(own.kind()), &state.currency.get()));
         if unit.is_empty() { label } else { format!("{label}, ({unit})²") }
     };
     let note = Signal::derive(move || {
@@ -161,7 +166,6 @@ pub fn AliasesOfEffects() -> impl IntoView {
 }
 
 fn word_of(term: Term) -> String {
-
     match term {
         Term::Blocks => String::new(),
         Term::Main(factor) => Word::main(factor).to_text(),

@@ -133,7 +133,8 @@ fn rows(state: State, effects: &Effects, series: &Series, context: &Context<'_>)
     let row = |(term, own): (&TermResult, EffectEstimate)| {
         let half = own.half_width.unwrap_or(0.0);
         let name = term_name(state, series, context, term.term);
-        let (effect, limit) = (signed(state, kind, own.value), own.half_width.map(|half| amount_parts(state, kind, half).0));
+        let (effect, limit) =
+            (signed(state, kind, own.value), own.half_width.map(|half| amount_parts(state, kind, half).0));
         let ends = t!(
             "trial-effect-told",
             name = name.clone(),
@@ -163,7 +164,11 @@ fn rows(state: State, effects: &Effects, series: &Series, context: &Context<'_>)
             is_significant: term.is_significant(),
             low,
             high,
-            at: (scale.place(shown(own.value)), scale.place(shown(own.value - half)), scale.place(shown(own.value + half))),
+            at: (
+                scale.place(shown(own.value)),
+                scale.place(shown(own.value - half)),
+                scale.place(shown(own.value + half)),
+            ),
             told: ends,
         }
     };

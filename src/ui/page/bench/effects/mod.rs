@@ -52,11 +52,10 @@ pub fn EffectsTab() -> impl IntoView {
     let model = Memo::new(move |_| state.bench.open.with(|open| open.trial.model));
     let outcome = Memo::new(move |_| {
         let property = property.get()?;
-        let of_board = |board: &MeasuredBoard| -> Option<RunResult> {
-            Some((board.run?, board.mean(property)?))
-        };
+        let of_board = |board: &MeasuredBoard| -> Option<RunResult> { Some((board.run?, board.mean(property)?)) };
         let results: Vec<RunResult> = desk.tested.with(|tested| tested.boards.iter().filter_map(of_board).collect());
-        desk.planned.with(|planned| planned.series.as_ref().map(|series| analyse(property, series, &results, model.get())))
+        desk.planned
+            .with(|planned| planned.series.as_ref().map(|series| analyse(property, series, &results, model.get())))
     });
     provide_context(EffectsShown { outcome, property });
     let findings = move || outcome.with(|outcome| outcome.as_ref().map_or_else(Vec::new, |own| own.findings.clone()));
@@ -70,9 +69,8 @@ pub fn EffectsTab() -> impl IntoView {
             all.iter().map(words).collect::<Vec<_>>()
         })
     });
-    let place = Memo::new(move |_| {
-        properties.with(|all| all.iter().position(|own| Some(*own) == property.get())).unwrap_or(0)
-    });
+    let place =
+        Memo::new(move |_| properties.with(|all| all.iter().position(|own| Some(*own) == property.get())).unwrap_or(0));
     let choose = Callback::new(move |at: usize| chosen.set(properties.with_untracked(|all| all.get(at).copied())));
     let models: Vec<String> = ModelWay::ALL.iter().map(|way| (state.words.bench.model_way)(*way).to_owned()).collect();
     let model_place = Memo::new(move |_| ModelWay::ALL.iter().position(|way| *way == model.get()).unwrap_or(0));
@@ -86,25 +84,29 @@ pub fn EffectsTab() -> impl IntoView {
     let counts = move || {
         let runs = outcome.with(|own| own.as_ref().and_then(|own| own.effects.as_ref()).map_or(0, |own| own.runs));
         let boards = desk.tested.with(|tested| {
-            let own = |property: Property| tested.boards.iter().filter(|board| board.run.is_some() && board.mean(property).is_some()).count();
+            let own = |property: Property| {
+                tested.boards.iter().filter(|board| board.run.is_some() && board.mean(property).is_some()).count()
+            };
             property.get().map_or(0, own)
         });
         t!("trial-runs-and-boards", runs = runs, boards = boards)
     };
     let sayings = Memo::new(move |_| {
         let units = state.units.get();
-        state.currency.with(|currency| {
-            desk.basis.with(|basis| {
-                let context = Context { units: &units, draft: &basis.recipe, currency };
-                desk.planned.with(|planned| {
-                    outcome.with(|own| {
-                        let effects = own.as_ref()?.effects.as_ref()?;
-                        Some((state.words.bench.sayings)(effects, planned.series.as_ref()?, &context))
+        state
+            .currency
+            .with(|currency| {
+                desk.basis.with(|basis| {
+                    let context = Context { units: &units, draft: &basis.recipe, currency };
+                    desk.planned.with(|planned| {
+                        outcome.with(|own| {
+                            let effects = own.as_ref()?.effects.as_ref()?;
+                            Some((state.words.bench.sayings)(effects, planned.series.as_ref()?, &context))
+                        })
                     })
                 })
             })
-        })
-        .unwrap_or_default()
+            .unwrap_or_default()
     });
     let first = move || sayings.with(|all| all.first().cloned());
     let rest = move || {

@@ -85,7 +85,9 @@ impl BoardsFigure {
 
 const fn property_of(figure: BoardFigure) -> Option<Property> {
     match figure {
-        BoardFigure::HalfWidth(property) | BoardFigure::Lower(property) | BoardFigure::Upper(property) => Some(property),
+        BoardFigure::HalfWidth(property) | BoardFigure::Lower(property) | BoardFigure::Upper(property) => {
+            Some(property)
+        }
         _ => None,
     }
 }
@@ -114,9 +116,9 @@ fn name(state: State, desk: TrialDesk, figure: BoardsFigure) -> String {
     let property = property_of(own).map_or("", |property| (state.words.bench.property)(property).label);
     let whose = match figure {
         BoardsFigure::Of(id, _) => board_name(state, id),
-        _ => desk.tested.with(|tested| {
-            figure.group(tested).map_or_else(String::new, |group| group_name(state, desk, &group.key))
-        }),
+        _ => desk
+            .tested
+            .with(|tested| figure.group(tested).map_or_else(String::new, |group| group_name(state, desk, &group.key))),
     };
     let piece = match own {
         BoardFigure::Density(at)
@@ -191,9 +193,7 @@ pub fn BoardsWorking(
     let desk = expect_context::<TrialDesk>();
     let open = desk.open_figure;
     let here = Memo::new(move |_| open.get().filter(|figure| belongs(*figure)));
-    let id = move |figure: BoardsFigure| {
-        format!("working-{}", desk.tested.with_untracked(|tested| figure.key(tested)))
-    };
+    let id = move |figure: BoardsFigure| format!("working-{}", desk.tested.with_untracked(|tested| figure.key(tested)));
     let close = move || {
         if let Some(figure) = open.get_untracked() {
             open.set(None);

@@ -20,10 +20,12 @@ pub fn AliasFold() -> impl IntoView {
     let defining = read(|series| series.design.defining_in_letters());
     let generators = read(|series| series.design.generators_in_letters().join(", "));
     let notation = read(|series| series.design.notation());
-    let rows = Memo::new(move |_| desk.planned.with(|planned| planned.series.as_ref().map(alias_rows)).unwrap_or_default());
+    let rows =
+        Memo::new(move |_| desk.planned.with(|planned| planned.series.as_ref().map(alias_rows)).unwrap_or_default());
     let note = Signal::derive(move || {
         rows.with(|rows| {
-            let with = rows.iter().filter(|(_, with)| !with.is_empty()).map(|(effect, with)| format!("{effect} = {with}"));
+            let with =
+                rows.iter().filter(|(_, with)| !with.is_empty()).map(|(effect, with)| format!("{effect} = {with}"));
             with.collect::<Vec<_>>().join(" · ")
         })
     });

@@ -8,12 +8,12 @@ use crate::domain::trial::series::editing::offered;
 use crate::domain::trial::series::factor::OwnFactor;
 use crate::domain::trial::series::field::{FactorId, Of, SeriesField};
 use crate::domain::trial::series::word::letter;
+use crate::quantity::Unit;
 use crate::record::content::trial::field::TrialField;
 use crate::record::limits::LONGEST_NAME;
 use crate::t;
 use crate::ui::components::{Menu, TextBox, UnitChoice};
 use crate::ui::page::bench::entry::{PlaceChoice, TrialDesk, unit_words};
-use crate::quantity::Unit;
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -83,7 +83,8 @@ pub fn FactorRow(
     let remove = move |_| change(&|series| series.factors.retain(|factor| factor.id != id));
     let level = move |at: usize| {
         let is_there = Memo::new(move |_| at < count.get());
-        let named = Signal::derive(move || format!("{}, {}", name.get(), t!("trial-level-n", number = at + 1).to_lowercase()));
+        let named =
+            Signal::derive(move || format!("{}, {}", name.get(), t!("trial-level-n", number = at + 1).to_lowercase()));
         view! {
             <td data-label=move || t!("trial-level-n", number = at + 1)>
                 <Show when=move || is_there.get()>

@@ -86,9 +86,13 @@ fn systems(state: State) -> Vec<(String, Vec<LiquidDraft>)> {
     let own = state.bench.open.with(|open| open.trial.draft.liquids.clone());
     let mut all = vec![(t!("trial-as-recipe"), own)];
     state.library.with(|library| {
-        all.extend(library.systems().into_iter().map(|own| (own.content().name.clone(), own.content().liquids.clone())));
+        all.extend(
+            library.systems().into_iter().map(|own| (own.content().name.clone(), own.content().liquids.clone())),
+        );
     });
-    all.extend(SystemKey::ALL.iter().map(|key| ((state.words.binder_system)(*key).name.to_owned(), key.system().liquids)));
+    all.extend(
+        SystemKey::ALL.iter().map(|key| ((state.words.binder_system)(*key).name.to_owned(), key.system().liquids)),
+    );
     all
 }
 

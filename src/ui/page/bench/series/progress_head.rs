@@ -33,16 +33,13 @@ pub fn ProgressHead() -> impl IntoView {
             })
         })
     });
-    let total = move |of: fn(&RunProgress) -> u32| {
-        Memo::new(move |_| progress.with(|runs| runs.iter().map(of).sum::<u32>()))
-    };
-    let (pressed, tested, all) =
-        (total(|run| run.pressed), total(|run| run.tested), total(|run| run.boards));
-    let share = move |part: Memo<u32>| {
-        Signal::derive(move || f64::from(part.get()) / f64::from(all.get().max(1)))
-    };
+    let total =
+        move |of: fn(&RunProgress) -> u32| Memo::new(move |_| progress.with(|runs| runs.iter().map(of).sum::<u32>()));
+    let (pressed, tested, all) = (total(|run| run.pressed), total(|run| run.tested), total(|run| run.boards));
+    let share = move |part: Memo<u32>| Signal::derive(move || f64::from(part.get()) / f64::from(all.get().max(1)));
     let design = Memo::new(move |_| desk.planned.with(|planned| planned.series.as_ref().map(design_words)));
-    let next_run = move || match next.get() {
+    let next_run = move || {
+        match next.get() {
         Some(run) => view! {
             <span class="act-on">{t!("trial-run-n", number = u32::from(run.place))}</span>
             " "
@@ -50,6 +47,7 @@ pub fn ProgressHead() -> impl IntoView {
         }
         .into_any(),
         None => view! { <span class="lead">{t!("trial-all-weighed")}</span> }.into_any(),
+    }
     };
     let foot = move || {
         next.get().map(|run| {

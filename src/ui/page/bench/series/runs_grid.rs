@@ -39,11 +39,13 @@ pub fn RunsGrid() -> impl IntoView {
     let desk = expect_context::<TrialDesk>();
     let SeriesProgress(progress) = expect_context::<SeriesProgress>();
     let property = Memo::new(move |_| {
-        desk.tested.with(|tested| SHOWN.into_iter().find(|own| tested.results.iter().any(|result| result.property == *own)))
+        desk.tested
+            .with(|tested| SHOWN.into_iter().find(|own| tested.results.iter().any(|result| result.property == *own)))
     });
     let rows = Memo::new(move |_| run_rows(state, desk, progress, property.get()));
     let heads = Memo::new(move |_| factor_heads(state, desk));
-    let has_blocks = Memo::new(move |_| desk.planned.with(|planned| planned.series.as_ref().is_some_and(|own| own.blocks > 1)));
+    let has_blocks =
+        Memo::new(move |_| desk.planned.with(|planned| planned.series.as_ref().is_some_and(|own| own.blocks > 1)));
     let has_replicates =
         Memo::new(move |_| desk.planned.with(|planned| planned.series.as_ref().is_some_and(|own| own.replicates > 1)));
     let is_there = Memo::new(move |_| rows.with(|rows| !rows.is_empty()));
@@ -119,7 +121,9 @@ fn run_rows(state: State, desk: TrialDesk, progress: Memo<Vec<RunProgress>>, sho
                     let one = |progress: &RunProgress| {
                         let run = series.run(progress.place)?;
                         let level = |at| {
-                            series.level(run, at).map_or_else(String::new, |level| (state.words.bench.level)(level, &context))
+                            series
+                                .level(run, at)
+                                .map_or_else(String::new, |level| (state.words.bench.level)(level, &context))
                         };
                         Some(RunRow {
                             progress: *progress,
