@@ -13,6 +13,7 @@ pub use crate::record::content::trial::outcome::{Basis, PlannedSeries, Tested, T
 use crate::ui::signal::{Memo, memo, memo_after};
 use crate::ui::state::State;
 use crate::ui::text::{BenchContext, Context, Message};
+use leptos::reactive::prelude::*;
 
 /// What comes of the weigh-out sheet.
 #[derive(Clone, PartialEq)]

@@ -11,6 +11,7 @@ use crate::domain::trial::series::word::letter;
 use crate::domain::trial::{Series, SeriesDraft};
 use crate::quantity::Kind;
 use crate::t;
+use leptos::reactive::prelude::*;
 
 /// The heads of the table of runs.
 pub fn run_heads(desk: Desk, series: &Series) -> Vec<String> {
