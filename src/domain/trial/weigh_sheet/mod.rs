@@ -6,10 +6,16 @@ pub mod actual;
 pub mod draft;
 /// The boxes of the weigh sheet.
 pub mod field;
+/// The weigh sheet that a first start shows.
+pub mod example;
 /// Every figure of the weigh sheet by name.
 pub mod figure;
+/// What belongs to the laboratory and not to one trial.
+pub mod lab_setup;
 /// What a line of the weigh sheet weighs.
 pub mod line_id;
+/// How far each line of a batch is.
+pub mod line_state;
 /// The mass and the target dose of each line.
 pub mod masses;
 /// From the sheet's draft and the recipe to a plan.

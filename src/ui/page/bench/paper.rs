@@ -4,7 +4,7 @@ use super::desk::{Desk, TestedGroup};
 use super::parts::{findings, shown, signed, table};
 use super::selection::selected;
 use super::series::{material, run_cells, run_heads};
-use super::sheet::value;
+use super::sheet::text::value;
 use super::tested;
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Draft;

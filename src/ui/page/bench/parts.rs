@@ -3,21 +3,18 @@
 use super::desk::{Desk, at_box};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::Callback;
-use crate::browser::page;
 use crate::domain::trial::boards::working::{BoardFigure, BoardOrigin, BoardWorking};
-use crate::domain::trial::weigh_sheet::working::WeighOrigin;
-use crate::domain::trial::{SheetDraft, TrialFinding, WeighFigure};
-use crate::domain::{Draft, Figure as RecipeFigure};
-use crate::quantity::{Amount, Kind};
+use crate::domain::Draft;
+use crate::domain::trial::{SheetDraft, TrialFinding};
 use crate::record::content::trial::TrialContent;
 use crate::ui::field::choice::{self, Choice};
 use crate::ui::field::text;
-use crate::ui::part::amount::with_unit;
 use crate::ui::part::finding::told as finding_told;
-use crate::ui::part::working::{name_in, told};
+use crate::ui::part::working::told;
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
 
+pub use super::sheet::text::{shown, signed};
 pub use crate::ui::page::compare::parts::table;
 
 /// What shows a working when asked.
@@ -76,46 +73,6 @@ pub fn cell(
         )
         .child(el("dd").child(value).child(working))
         .view()
-}
-
-/// An amount with its unit.
-pub fn shown(state: State, kind: Kind, base: f64) -> String {
-    with_unit(state, Amount::from_base(kind, base), None)
-}
-
-/// The same with its sign.
-pub fn signed(state: State, kind: Kind, base: f64) -> String {
-    // A hundredth of a percent is less than any balance tells.
-    if kind == Kind::Share && base.abs() < 5e-5 {
-        return format!("0\u{a0}{}", state.unit(kind).symbol());
-    }
-    let sign = if base < 0.0 { '\u{2212}' } else { '+' };
-    format!("{sign}{}", shown(state, kind, base.abs()))
-}
-
-/// What a number put into a sheet's working is.
-pub fn sheet_origin(state: State, origin: WeighOrigin, recipe: &Draft, typed: &SheetDraft) -> View {
-    let words = &state.words.bench;
-    match origin {
-        WeighOrigin::Field(field) => link((words.field)(field, typed).label.to_owned(), field.box_key()),
-        WeighOrigin::Figure(figure) => match figure {
-            WeighFigure::Line(id, _) => {
-                format!("{}: {}", (words.line)(id, recipe), (words.figure)(figure).label).view()
-            }
-            _ => (words.figure)(figure).label.view(),
-        },
-        WeighOrigin::RecipeField(field) => (state.words.field_name)(field, recipe).view(),
-        WeighOrigin::RecipeFigure(figure) => recipe_figure(state, figure, recipe).view(),
-        WeighOrigin::Batches | WeighOrigin::Constant(_) => (words.origin)(origin).view(),
-    }
-}
-
-fn recipe_figure(state: State, figure: RecipeFigure, recipe: &Draft) -> String {
-    name_in(state, figure, recipe)
-}
-
-fn link(name: String, key: String) -> View {
-    button().class("link").on_click(move || page::focus_field(&key)).child(name).view()
 }
 
 /// A board's working in full.
