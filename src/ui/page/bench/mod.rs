@@ -8,6 +8,7 @@ mod parts;
 mod selection;
 mod series;
 mod sheet;
+mod tab;
 mod tested;
 mod title;
 mod trials;
@@ -21,15 +22,9 @@ use crate::ui::state::State;
 use desk::Desk;
 use leptos::prelude::*;
 use sheet::WeighSheetTab;
+use tab::{BOARDS, EFFECTS, SERIES};
 use title::TrialTitle;
 use trials::{SavedTrials, TrialNote, trials_note};
-
-/// The place of the weigh sheet among the tabs.
-pub const SHEET: usize = 0;
-/// The place of the series.
-pub const SERIES: usize = 1;
-const BOARDS: usize = 2;
-const EFFECTS: usize = 3;
 
 /// The names of all tabs, in the order of the page.
 pub fn sections() -> [String; 4] {

@@ -3,8 +3,8 @@
 use super::desk::{Desk, at_box};
 use crate::browser::element::{Part, View, button, el};
 use crate::browser::graph::Callback;
-use crate::domain::trial::boards::working::{BoardFigure, BoardOrigin, BoardWorking};
 use crate::domain::Draft;
+use crate::domain::trial::boards::working::{BoardFigure, BoardOrigin, BoardWorking};
 use crate::domain::trial::{SheetDraft, TrialFinding};
 use crate::record::content::trial::TrialContent;
 use crate::ui::field::choice::{self, Choice};

@@ -8,7 +8,11 @@ use crate::t;
 pub fn selected(desk: Desk) -> String {
     match desk.state.bench.run.get() {
         0 => t!("bench-base-sheet"),
-        run => [t!("bench-run-number", run = run), levels(desk)].into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · "),
+        run => [t!("bench-run-number", run = run), levels(desk)]
+            .into_iter()
+            .filter(|part| !part.is_empty())
+            .collect::<Vec<_>>()
+            .join(" · "),
     }
 }
 

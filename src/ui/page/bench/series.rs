@@ -432,7 +432,7 @@ fn runs(desk: Desk, series: &Series) -> View {
         let go = move || {
             state.bench.run.set(place);
             state.bench.batch.set(1);
-            state.bench.section.set(super::SHEET);
+            state.bench.section.set(super::tab::SHEET);
         };
         let mut cells = run_cells(desk, series, run).into_iter();
         let first = button().class("link").set("aria-label", label).on_click(go).child(cells.next());

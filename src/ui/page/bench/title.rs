@@ -151,7 +151,8 @@ fn OtherRecipe() -> impl IntoView {
 fn ExampleTrial() -> impl IntoView {
     let state = expect_context::<State>();
     let bench = state.bench;
-    let is_example = Memo::new(move |_| bench.open.with(|open| !has_begun(open) && open.trial.sheet == example_sheet()));
+    let is_example =
+        Memo::new(move |_| bench.open.with(|open| !has_begun(open) && open.trial.sheet == example_sheet()));
     let blank = move |_| {
         let before = bench.open.with_untracked(|open| open.trial.sheet.clone());
         bench.edit(|trial| trial.sheet = Default::default());

@@ -96,7 +96,8 @@ fn TrialRow(
     let content = trial.content();
     let name = state.called(&content.name);
     let revision = content.revision.and_then(|id| state.seen(id)).map(|seen| version::label(state, &seen));
-    let recipe = [Some(state.called(&content.recipe_name)), revision].into_iter().flatten().collect::<Vec<_>>().join(", ");
+    let recipe =
+        [Some(state.called(&content.recipe_name)), revision].into_iter().flatten().collect::<Vec<_>>().join(", ");
     view! {
         <tr>
             <th scope="row" class="l name"><b>{name.clone()}</b> <span class="sub">{content.note.clone()}</span></th>

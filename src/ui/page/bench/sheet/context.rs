@@ -1,11 +1,11 @@
 //! What the parts of the weigh sheet share beside the app's state.
 
-use super::sheet_box::SheetBox;
-use crate::domain::trial::weigh_sheet::line_state::{LineState, LineStatus, line_states, next_line};
+use super::boxes::SheetBox;
+use crate::domain::Entry;
+use crate::domain::trial::weigh_sheet::progress::{LineProgress, LineStatus, next_line, progress};
 use crate::domain::trial::{LineId, WeighFigure};
-use crate::quantity::{Dimension, Kind, Unit, Units};
+use crate::quantity::{Dimension, Kind, Unit};
 use crate::ui::page::bench::desk::Desk;
-use crate::ui::state::State;
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -14,11 +14,11 @@ const PAUSE: Duration = Duration::from_millis(800);
 
 /// What the parts of the weigh sheet share.
 #[derive(Clone, Copy)]
-pub struct SheetContext {
+pub struct WeighContext {
     /// All that follows from the trial.
     pub desk: Desk,
     /// How far each line of the batch is.
-    pub lines: Memo<Vec<LineState>>,
+    pub lines: Memo<Vec<LineProgress>>,
     /// The box that is being typed into: nothing is said about it before a pause.
     pub typing: RwSignal<Option<SheetBox>>,
     /// The box that was typed into last, while its unit may still be to come.
@@ -29,20 +29,21 @@ pub struct SheetContext {
     pub focused: RwSignal<Option<LineId>>,
 }
 
-impl SheetContext {
+impl WeighContext {
     /// All that follows from the trial on the page.
     pub fn new(desk: Desk) -> Self {
         let bench = desk.state.bench;
         let lines = Memo::new(move |_| {
             let (run, batch) = bench.place();
-            desk.made.with(|made| {
-                let sheet = made.sheet.as_ref()?;
-                desk.weighing.with(|weighing| {
-                    let typed = bench.open.with(|open| open.trial.batch(run, batch).cloned()).unwrap_or_default();
-                    Some(line_states(sheet, weighing.as_ref()?, &typed))
+            desk.made
+                .with(|made| {
+                    let sheet = made.sheet.as_ref()?;
+                    desk.weighing.with(|weighing| {
+                        let typed = bench.open.with(|open| open.trial.batch(run, batch).cloned()).unwrap_or_default();
+                        Some(progress(sheet, weighing.as_ref()?, &typed))
+                    })
                 })
-            })
-            .unwrap_or_default()
+                .unwrap_or_default()
         });
         let typing = RwSignal::new(None);
         let mut settle = debounce(PAUSE, move |()| typing.set(None));
@@ -84,7 +85,7 @@ impl SheetContext {
     pub fn type_into(self, which: SheetBox, text: &str, unit: Unit) {
         self.typed_last.set(Some(which));
         self.typing.set(Some(which));
-        which.put(self.desk.state, crate::domain::Entry::typed(text, unit));
+        which.put(self.desk.state, Entry::typed(text, unit));
     }
 
     /// A box was left.
@@ -102,7 +103,7 @@ impl SheetContext {
         if let Some(last) = last {
             let entry = untrack(|| last.entry(state));
             if !entry.preset {
-                last.put(state, crate::domain::Entry::typed(entry.text, unit));
+                last.put(state, Entry::typed(entry.text, unit));
             }
             self.typed_last.set(None);
         }
@@ -111,15 +112,4 @@ impl SheetContext {
             None => settings.units.choose(kind, unit),
         });
     }
-}
-
-/// The units as one box has them: the basis of a moisture is chosen for the box alone.
-pub fn units_at(state: State, which: SheetBox) -> Units {
-    let (mut units, kind) = (state.units.get(), which.kind());
-    if kind.dimension() == Dimension::Moisture
-        && let Some(unit) = state.settings.with(|settings| settings.bases.get(&which.key()).copied())
-    {
-        units.choose(kind, unit);
-    }
-    units
 }

@@ -1,6 +1,6 @@
 //! A figure of the weigh sheet, and its working.
 
-use super::context::SheetContext;
+use super::context::WeighContext;
 use super::text::value_parts;
 use crate::browser::page;
 use crate::domain::trial::weigh_sheet::working::{WeighOrigin, working};
@@ -40,12 +40,13 @@ pub fn SheetValue(
     unit_in_head: bool,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let open = sheet.open_figure;
     let text = Memo::new(move |_| {
-        sheet.desk.made.with(|made| {
-            made.sheet.as_ref().map_or_else(Default::default, |sheet| value_parts(state, sheet, figure))
-        })
+        sheet
+            .desk
+            .made
+            .with(|made| made.sheet.as_ref().map_or_else(Default::default, |sheet| value_parts(state, sheet, figure)))
     });
     let name = Memo::new(move |_| sheet.desk.made.with(|made| name(state, made, figure)));
     let press = Callback::new(move |()| {
@@ -72,7 +73,7 @@ pub fn SheetWorking(
     belongs: fn(WeighFigure) -> bool,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let close = move || {
         if let Some(figure) = sheet.open_figure.get_untracked() {
             sheet.open_figure.set(None);
@@ -98,7 +99,7 @@ pub fn SheetWorking(
     }
 }
 
-fn told(state: State, sheet: SheetContext, figure: WeighFigure) -> Option<AnyView> {
+fn told(state: State, sheet: WeighContext, figure: WeighFigure) -> Option<AnyView> {
     // Rounding is no formula; what was rounded has one.
     let from = match figure {
         WeighFigure::Line(id, WeighLineFigure::Rounded) => WeighFigure::Line(id, WeighLineFigure::Mass),

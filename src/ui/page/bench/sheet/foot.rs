@@ -1,6 +1,6 @@
 //! What is weighed next: at the foot of a phone's screen, and read out.
 
-use super::context::SheetContext;
+use super::context::WeighContext;
 use super::figure::line_name;
 use super::text::on_balance;
 use crate::domain::Grade;
@@ -13,7 +13,7 @@ use std::time::Duration;
 const QUIET: Duration = Duration::from_millis(1_000);
 
 /// "Wax emulsion 13.31 g"; blank where nothing remains.
-fn next(sheet: SheetContext) -> String {
+fn next(sheet: WeighContext) -> String {
     let state = sheet.desk.state;
     let told = sheet.desk.made.with(|made| {
         let own = made.sheet.as_ref()?;
@@ -30,7 +30,7 @@ pub fn WeighFoot(
     /// The lines of the warning slot.
     lines: RwSignal<Vec<SlotLine>>,
 ) -> impl IntoView {
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let desk = sheet.desk;
     let next = Memo::new(move |_| next(sheet));
     let batch = move || {
@@ -56,10 +56,12 @@ pub fn AnnounceWeighing(
     /// The lines of the warning slot.
     lines: RwSignal<Vec<SlotLine>>,
 ) -> impl IntoView {
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let said = RwSignal::new(String::new());
     let sentence = move || {
-        let grave = |lines: &Vec<SlotLine>| lines.first().filter(|line| line.grade != Grade::Note).map(|line| line.words.clone());
+        let grave = |lines: &Vec<SlotLine>| {
+            lines.first().filter(|line| line.grade != Grade::Note).map(|line| line.words.clone())
+        };
         let first = lines.with_untracked(grave).map(|words| format!("{words} "));
         format!("{}{}", first.unwrap_or_default(), next(sheet))
     };

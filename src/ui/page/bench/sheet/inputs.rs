@@ -1,14 +1,15 @@
 //! What is made: mat, board, moistures and press, each typed in place of the recipe's value or left to it.
 
-use super::context::{SheetContext, units_at};
+use super::boxes::{SheetBox, units_at};
+use super::context::WeighContext;
 use super::pick::Pick;
-use super::sheet_box::{BenchBox, BoxMessages, SheetBox};
+use super::sheet_box::{BenchBox, BoxMessages};
 use super::text::parts;
 use crate::browser::page;
 use crate::domain::balance::figure::Figure;
 use crate::domain::recipe::draft::WaterWay;
-use crate::domain::trial::weigh_sheet::draft::{SheetDraft, ThicknessWay};
 use crate::domain::trial::WeighField;
+use crate::domain::trial::weigh_sheet::draft::{SheetDraft, ThicknessWay};
 use crate::domain::{Draft, Entry, work_out};
 use crate::t;
 use crate::ui::field::number_text::in_box;
@@ -34,9 +35,8 @@ pub fn WeighInputs() -> impl IntoView {
     let boxes = FIELDS.iter().map(|field| SheetBox::Field(*field)).collect::<Vec<_>>();
     let is_pressed =
         Memo::new(move |_| state.bench.open.with(|open| open.trial.sheet.thickness_way == ThicknessWay::Pressed));
-    let thickness = Signal::derive(move || {
-        if is_pressed.get() { t!("bench-pressed-thickness") } else { t!("bench-thickness") }
-    });
+    let thickness =
+        Signal::derive(move || if is_pressed.get() { t!("bench-pressed-thickness") } else { t!("bench-thickness") });
     view! {
         <section class="panel made-of" aria-label=t!("bench-inputs")>
             <fieldset>
@@ -85,7 +85,7 @@ pub fn WeighInputs() -> impl IntoView {
 
 /// What a box shows beside what was typed.
 #[derive(Debug, Clone, PartialEq, Default)]
-struct Shown {
+struct OwnValue {
     /// What the run of a series says, which nobody types over.
     fixed: Option<Entry>,
     /// What holds while it is blank.
@@ -106,7 +106,7 @@ fn OwnBox(
     label: Signal<String>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let which = SheetBox::Field(field);
     let own = Memo::new(move |_| own(state, sheet, field));
     let name = Memo::new(move |_| {
@@ -137,7 +137,7 @@ fn OwnBox(
     }
 }
 
-fn own(state: State, context: SheetContext, field: WeighField) -> Shown {
+fn own(state: State, context: WeighContext, field: WeighField) -> OwnValue {
     let desk = context.desk;
     desk.basis.with(|basis| {
         let (typed, recipe) = (basis.sheet.entry(field), &basis.recipe);
@@ -151,23 +151,25 @@ fn own(state: State, context: SheetContext, field: WeighField) -> Shown {
         if let Some(fixed) = fixed {
             let run_words = t!("bench-run-number", run = run);
             let aside = match &recipe_number {
-                Some(number) if !number.is_empty() => format!("● {run_words} · {}", t!("bench-recipe-has", value = number.clone())),
+                Some(number) if !number.is_empty() => {
+                    format!("● {run_words} · {}", t!("bench-recipe-has", value = number.clone()))
+                }
                 _ => format!("● {run_words}"),
             };
-            return Shown { fixed: Some(fixed), aside, is_own: true, ..Shown::default() };
+            return OwnValue { fixed: Some(fixed), aside, is_own: true, ..OwnValue::default() };
         }
         match (typed.is_blank(), recipe_number) {
             (true, Some(number)) if number.is_empty() => {
-                Shown { aside: t!("common-optional"), ..Shown::default() }
+                OwnValue { aside: t!("common-optional"), ..OwnValue::default() }
             }
-            (true, Some(number)) => Shown { placeholder: number, aside: t!("bench-recipe"), ..Shown::default() },
-            (true, None) => Shown { aside: t!("common-required"), ..Shown::default() },
-            (false, None) if typed.preset => Shown { aside: t!("common-typical"), ..Shown::default() },
-            (false, None) => Shown::default(),
-            (false, Some(number)) if number.is_empty() => Shown { is_own: true, ..Shown::default() },
+            (true, Some(number)) => OwnValue { placeholder: number, aside: t!("bench-recipe"), ..OwnValue::default() },
+            (true, None) => OwnValue { aside: t!("common-required"), ..OwnValue::default() },
+            (false, None) if typed.preset => OwnValue { aside: t!("common-typical"), ..OwnValue::default() },
+            (false, None) => OwnValue::default(),
+            (false, Some(number)) if number.is_empty() => OwnValue { is_own: true, ..OwnValue::default() },
             (false, Some(number)) => {
                 let aside = format!("● {} · {}", t!("bench-changed"), t!("bench-recipe-has", value = number));
-                Shown { aside, is_own: true, ..Shown::default() }
+                OwnValue { aside, is_own: true, ..OwnValue::default() }
             }
         }
     })

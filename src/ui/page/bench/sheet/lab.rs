@@ -1,11 +1,12 @@
 //! The laboratory: balances, blender, spray, overage. It is the same from one trial to the next.
 
+use super::boxes::SheetBox;
 use super::pick::Pick;
-use super::sheet_box::{BenchBox, BoxMessages, SheetBox};
+use super::sheet_box::{BenchBox, BoxMessages};
 use super::text::short;
+use crate::domain::trial::WeighField;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SheetDraft, SprayWay, WaterPlace};
 use crate::domain::trial::weigh_sheet::plan::read_field;
-use crate::domain::trial::WeighField;
 use crate::t;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;

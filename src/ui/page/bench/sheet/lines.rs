@@ -1,15 +1,15 @@
 //! What there is to say about the weigh sheet, as lines of the warning slot, and the way to where each belongs.
 
-use super::context::SheetContext;
+use super::boxes::SheetBox;
+use super::context::WeighContext;
 use super::recovery::recovered;
-use super::sheet_box::SheetBox;
 use crate::browser::{hash, page};
 use crate::domain::recipe::finding::What;
 use crate::domain::trial::{TrialFinding, TrialPlace, TrialProblem};
 use crate::domain::{Entry, Grade};
 use crate::t;
 use crate::ui::components::SlotLine;
-use crate::ui::page::bench::SERIES;
+use crate::ui::page::bench::tab::SERIES;
 use crate::ui::route::Page;
 use crate::ui::state::State;
 use leptos::prelude::*;
@@ -29,7 +29,7 @@ pub fn word(grade: Grade) -> String {
 }
 
 /// All there is to say, the gravest first.
-pub fn lines(sheet: SheetContext) -> Vec<SlotLine> {
+pub fn lines(sheet: WeighContext) -> Vec<SlotLine> {
     let state = sheet.desk.state;
     let (_, of_recovery) = recovered(sheet);
     let mut lines = sheet.desk.made.with(|made| {

@@ -1,5 +1,6 @@
 //! The weigh sheet: what is made, what is weighed for it, and what came of that, in one sheet.
 
+mod boxes;
 mod context;
 mod figure;
 mod foot;
@@ -19,7 +20,7 @@ use super::desk::Desk;
 use crate::t;
 use crate::ui::components::{Fold, SlotLine, WarningSlot};
 use crate::ui::state::State;
-use context::SheetContext;
+use context::WeighContext;
 use foot::{AnnounceWeighing, WeighFoot};
 use inputs::WeighInputs;
 use lab::{LabSetup, lab_note};
@@ -34,7 +35,7 @@ use table::WeighTable;
 #[component]
 pub fn WeighSheetTab() -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = SheetContext::new(expect_context::<Desk>());
+    let sheet = WeighContext::new(expect_context::<Desk>());
     provide_context(sheet);
     // As they were at the last pause, so that nothing comes and goes between two keys.
     let told = RwSignal::new(Vec::<SlotLine>::new());

@@ -1,6 +1,6 @@
 //! A choice of the weigh sheet among a few.
 
-use super::sheet_box::keep_lab;
+use super::boxes::keep_lab;
 use crate::domain::trial::SheetDraft;
 use crate::ui::components::{Choice, ChoiceOption};
 use crate::ui::state::State;

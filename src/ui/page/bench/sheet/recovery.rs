@@ -1,7 +1,8 @@
 //! What came out of the blender: the true blending loss, and the mass to lay at the moisture measured.
 
-use super::context::SheetContext;
-use super::sheet_box::{BenchBox, BoxMessages, SheetBox};
+use super::boxes::SheetBox;
+use super::context::WeighContext;
+use super::sheet_box::{BenchBox, BoxMessages};
 use super::text::shown;
 use crate::domain::trial::TrialFinding;
 use crate::domain::trial::weigh_sheet::recovery::{Recovery, recovery};
@@ -12,7 +13,7 @@ use crate::ui::state::State;
 use leptos::prelude::*;
 
 /// What the furnish recovered comes to, with what there is to say.
-pub fn recovered(sheet: SheetContext) -> (Option<Recovery>, Vec<TrialFinding>) {
+pub fn recovered(sheet: WeighContext) -> (Option<Recovery>, Vec<TrialFinding>) {
     let bench = sheet.desk.state.bench;
     let (run, batch) = bench.place();
     let mut said = Vec::new();
@@ -29,13 +30,10 @@ pub fn recovered(sheet: SheetContext) -> (Option<Recovery>, Vec<TrialFinding>) {
 #[component]
 pub fn Recovered() -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let own = Memo::new(move |_| {
         let recovery = recovered(sheet).0?;
-        Some((
-            shown(state, Kind::Share, recovery.loss.value),
-            shown(state, Kind::BenchMass, recovery.mat_mass.value),
-        ))
+        Some((shown(state, Kind::Share, recovery.loss.value), shown(state, Kind::BenchMass, recovery.mat_mass.value)))
     });
     let number = |field: RecoveryField| {
         let label = (state.words.bench.recovery_field)(field).label;

@@ -1,6 +1,6 @@
 //! What comes of the sheet beside the masses: mat, stops, press time, board; and everything else, folded.
 
-use super::context::SheetContext;
+use super::context::WeighContext;
 use super::figure::{SheetValue, SheetWorking, line_name};
 use super::text::{parts, shown};
 use crate::domain::balance::figure::Figure;
@@ -19,6 +19,7 @@ const REST: &[WeighFigure] = &[
     WeighFigure::MatOvenDry,
     WeighFigure::RawBoard,
     WeighFigure::Batch,
+    WeighFigure::SprayTime,
     WeighFigure::ActualMoisture,
     WeighFigure::FibreFactor,
     WeighFigure::LiquidFactor,
@@ -30,7 +31,7 @@ const PER_LINE: &[WeighLineFigure] =
 /// The figures to lay and press by.
 #[component]
 pub fn KeyFigures() -> impl IntoView {
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let is_there = Memo::new(move |_| sheet.desk.made.with(|made| made.sheet.is_some()));
     let notes = Memo::new(move |_| notes(sheet));
     let fig = move |(at, figure): (usize, WeighFigure), label: String| {
@@ -43,7 +44,8 @@ pub fn KeyFigures() -> impl IntoView {
             </div>
         }
     };
-    let labels = || [t!("bench-furnish-one-mat"), t!("bench-stops"), t!("bench-press-time"), t!("bench-board-untrimmed")];
+    let labels =
+        || [t!("bench-furnish-one-mat"), t!("bench-stops"), t!("bench-press-time"), t!("bench-board-untrimmed")];
     view! {
         <section class="panel results-of-sheet" aria-label=t!("bench-results") hidden=move || !is_there.get()>
             <div class="figs">
@@ -55,12 +57,13 @@ pub fn KeyFigures() -> impl IntoView {
 }
 
 /// What stands below each key figure.
-fn notes(context: SheetContext) -> Vec<String> {
+fn notes(context: WeighContext) -> Vec<String> {
     let state = context.desk.state;
     context.desk.made.with(|made| {
         let Some(sheet) = &made.sheet else { return Vec::new() };
         let case = &sheet.plan.case;
-        let of_case = |figure| case.figure(figure).map(|amount| joined(&parts(state, amount).0, &parts(state, amount).1));
+        let of_case =
+            |figure| case.figure(figure).map(|amount| joined(&parts(state, amount).0, &parts(state, amount).1));
         let wet = of_case(Figure::MatWet).unwrap_or_default();
         let dry = of_case(Figure::MatOvenDry).unwrap_or_default();
         let input = &case.input;
@@ -92,11 +95,13 @@ fn joined_amount(state: State, amount: Amount) -> String {
 #[component]
 pub fn AllResults() -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let lines = Memo::new(move |_| {
         sheet.desk.made.with(|made| {
             let own = made.sheet.as_ref();
-            own.map_or_else(Vec::new, |own| own.lines.iter().map(|line| (line.id, line_name(state, made, line.id))).collect())
+            own.map_or_else(Vec::new, |own| {
+                own.lines.iter().map(|line| (line.id, line_name(state, made, line.id))).collect()
+            })
         })
     });
     let plain = |figure: &WeighFigure| {
@@ -130,7 +135,7 @@ pub fn AllResults() -> impl IntoView {
 }
 
 /// The cautions that apply at the bench to the recipe that is weighed.
-pub fn cautions_of(sheet: SheetContext) -> Vec<Caution> {
+pub fn cautions_of(sheet: WeighContext) -> Vec<Caution> {
     let recipe = sheet.desk.made.with(|made| made.recipe.clone());
     let mat = work_out(&recipe).case.map(|case| case.solved.water.mat);
     cautions_at(Work::Bench, &recipe, mat)

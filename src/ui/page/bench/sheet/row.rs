@@ -1,12 +1,13 @@
 //! The row of a line: what is planned, what was weighed, what remains.
 
-use super::context::SheetContext;
+use super::boxes::SheetBox;
+use super::context::WeighContext;
 use super::figure::SheetValue;
-use super::rows::{Meant, OverChoice, Question, Row, RowStatus};
-use super::sheet_box::{BenchBox, SheetBox};
+use super::rows::{Meant, OverChoice, Question, RowStatus, RowText};
+use super::sheet_box::BenchBox;
 use crate::browser::page;
 use crate::domain::Grade;
-use crate::domain::trial::weigh_sheet::line_state::next_line;
+use crate::domain::trial::weigh_sheet::progress::next_line;
 use crate::domain::trial::weigh_sheet::weighing::{Answer, BatchDraft};
 use crate::domain::trial::{LineId, WeighFigure, WeighLineFigure};
 use crate::t;
@@ -21,9 +22,9 @@ pub fn WeighRow(
     /// Its place in the order of addition, from 1.
     place: usize,
     /// All rows.
-    rows: Memo<Vec<(LineId, Row)>>,
+    rows: Memo<Vec<(LineId, RowText)>>,
 ) -> impl IntoView {
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let row = Memo::new(move |_| {
         rows.with(|rows| rows.iter().find(|(own, _)| *own == id).map(|(_, row)| row.clone()).unwrap_or_default())
     });
@@ -33,7 +34,8 @@ pub fn WeighRow(
     let shape = Memo::new(move |_| row.with(|row| Shape::of(&row.status)));
     let name = Memo::new(move |_| t!("bench-actual-of", name = row.with(|row| row.name.clone())));
     let figure = move |part| WeighFigure::Line(id, part);
-    let cells = move || match shape.get() {
+    let cells = move || {
+        match shape.get() {
         Shape::Asked => view! { <td class="l ask" colspan="3"><SlipQuestion id=id row=row/></td> }.into_any(),
         Shape::Over => view! {
             <td class="l ask" colspan="2"><OverQuestion id=id row=row/></td>
@@ -46,6 +48,7 @@ pub fn WeighRow(
             <td class="l extra dose"><TargetDose row=row/></td>
         }
         .into_any(),
+    }
     };
     view! {
         <tr
@@ -60,7 +63,10 @@ pub fn WeighRow(
             <td class="l place">{place}</td>
             <th scope="row" class="l name">
                 <b>{move || row.with(|row| row.name.clone())}</b>
-                <span class="sub folded">{move || row.with(|row| row.sub.clone())}</span>
+                <span class="sub folded">
+                    <span class="target-below">{move || row.with(|row| row.target.clone())} " "</span>
+                    {move || row.with(|row| row.spray.clone())}
+                </span>
             </th>
             <td class="extra target"><SheetValue figure=figure(WeighLineFigure::Rounded) unit_in_head=true/></td>
             <td class="extra volume"><SheetValue figure=figure(WeighLineFigure::Volume) unit_in_head=true/></td>
@@ -96,7 +102,7 @@ fn ToAdd(
     /// What is weighed.
     id: LineId,
     /// Its row.
-    row: Memo<Row>,
+    row: Memo<RowText>,
 ) -> impl IntoView {
     let is_done = move || row.with(|row| row.status == RowStatus::Done);
     view! {
@@ -108,7 +114,7 @@ fn ToAdd(
 #[component]
 fn TargetDose(
     /// The row.
-    row: Memo<Row>,
+    row: Memo<RowText>,
 ) -> impl IntoView {
     view! {
         {move || row.with(|row| row.dose.0.clone())}
@@ -118,7 +124,7 @@ fn TargetDose(
 }
 
 /// Changes what was weighed of the batch shown.
-fn change_batch(sheet: SheetContext, change: impl FnOnce(&mut BatchDraft)) {
+fn change_batch(sheet: WeighContext, change: impl FnOnce(&mut BatchDraft)) {
     let bench = sheet.desk.state.bench;
     let (run, batch) = untrack(|| bench.place());
     bench.edit(|trial| {
@@ -129,7 +135,7 @@ fn change_batch(sheet: SheetContext, change: impl FnOnce(&mut BatchDraft)) {
 }
 
 /// After an answer the focus goes on to the line that is weighed next, else to the one that was asked about.
-fn go_on(sheet: SheetContext, id: LineId) {
+fn go_on(sheet: WeighContext, id: LineId) {
     request_animation_frame(move || {
         let next = sheet.lines.with_untracked(|lines| next_line(lines)).unwrap_or(id);
         page::focus_field(&SheetBox::Weighed(next).key());
@@ -142,9 +148,9 @@ fn SlipQuestion(
     /// What is weighed.
     id: LineId,
     /// Its row.
-    row: Memo<Row>,
+    row: Memo<RowText>,
 ) -> impl IntoView {
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let question = Memo::new(move |_| match row.with(|row| row.status.clone()) {
         RowStatus::Asked(question) => Some(question),
         _ => None,
@@ -186,9 +192,9 @@ fn OverQuestion(
     /// What is weighed.
     id: LineId,
     /// Its row.
-    row: Memo<Row>,
+    row: Memo<RowText>,
 ) -> impl IntoView {
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let over = Memo::new(move |_| match row.with(|row| row.status.clone()) {
         RowStatus::Over(over) => over,
         _ => OverChoice::default(),

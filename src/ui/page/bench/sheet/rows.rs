@@ -1,9 +1,9 @@
 //! What the rows of the weigh sheet show, as text.
 
-use super::context::SheetContext;
-use super::sheet_box::SheetBox;
+use super::boxes::SheetBox;
+use super::context::WeighContext;
 use super::text::{balance_parts, on_balance, shown, signed, value_parts};
-use crate::domain::trial::weigh_sheet::line_state::{LineState, LineStatus};
+use crate::domain::trial::weigh_sheet::progress::{LineProgress, LineStatus};
 use crate::domain::trial::weigh_sheet::slip::Slip;
 use crate::domain::trial::{LineId, WeighFigure, WeighLineFigure, WeighSheet};
 use crate::domain::{DoseWay, Draft, Entry, Faces};
@@ -11,18 +11,20 @@ use crate::quantity::{Amount, Kind, format};
 use crate::t;
 use crate::ui::page::bench::desk::Made;
 use crate::ui::page::bench::sheet::figure::line_name;
-use crate::ui::part::amount::with_unit;
+use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
 use leptos::prelude::*;
 use uom::si::f64::{Mass, Ratio};
 
 /// A row.
 #[derive(Debug, Clone, PartialEq, Default)]
-pub struct Row {
+pub struct RowText {
     /// What is weighed.
     pub name: String,
-    /// Target and spray time, below the name where they have no columns.
-    pub sub: String,
+    /// The target, below the name where it has no column.
+    pub target: String,
+    /// Volume and spray time, below the name where they have no columns.
+    pub spray: String,
     /// What remains, in the decimals of the balance; blank where nothing does.
     pub to_add: String,
     /// What stands in place of what remains.
@@ -81,12 +83,12 @@ pub struct OverChoice {
 }
 
 /// All rows, each with its line.
-pub fn rows(sheet: SheetContext) -> Vec<(LineId, Row)> {
+pub fn rows(sheet: WeighContext) -> Vec<(LineId, RowText)> {
     let state = sheet.desk.state;
     let typing = sheet.typing.get();
     sheet.desk.made.with(|made| {
         let Some(own) = &made.sheet else { return Vec::new() };
-        let row = |line: &LineState| {
+        let row = |line: &LineProgress| {
             let id = line.line.id;
             let quiet = typing == Some(SheetBox::Weighed(id));
             (id, row(state, made, own, line, quiet))
@@ -95,10 +97,10 @@ pub fn rows(sheet: SheetContext) -> Vec<(LineId, Row)> {
     })
 }
 
-fn row(state: State, made: &Made, sheet: &WeighSheet, own: &LineState, quiet: bool) -> Row {
+fn row(state: State, made: &Made, sheet: &WeighSheet, own: &LineProgress, quiet: bool) -> RowText {
     let id = own.line.id;
     let time = value_parts(state, sheet, WeighFigure::Line(id, WeighLineFigure::SprayTime)).0;
-    let target = on_balance(state, sheet, id, own.line.planned);
+    let volume = value_parts(state, sheet, WeighFigure::Line(id, WeighLineFigure::Volume));
     let to_add = own.line.to_add;
     let status = match own.status {
         // Between two keys nothing is asked.
@@ -111,9 +113,14 @@ fn row(state: State, made: &Made, sheet: &WeighSheet, own: &LineState, quiet: bo
         LineStatus::ToAdd => RowStatus::ToAdd,
     };
     let left = if to_add.value > 0.0 { balance_parts(state, sheet, id, to_add).0 } else { String::new() };
-    Row {
+    RowText {
         name: line_name(state, made, id),
-        sub: if time.is_empty() { target } else { format!("{target} · {time}") },
+        target: on_balance(state, sheet, id, own.line.planned),
+        spray: [joined(&volume.0, &volume.1), time]
+            .into_iter()
+            .filter(|text| !text.is_empty())
+            .collect::<Vec<_>>()
+            .join(" · "),
         to_add: left,
         status,
         given: given(state, own),
@@ -122,7 +129,7 @@ fn row(state: State, made: &Made, sheet: &WeighSheet, own: &LineState, quiet: bo
 }
 
 /// "12.0 %", with its deviation where that is worth saying.
-fn given(state: State, own: &LineState) -> String {
+fn given(state: State, own: &LineProgress) -> String {
     let Some(dose) = own.dose else { return String::new() };
     let amount = dose.actual_as_entered.unwrap_or_else(|| Amount::from_base(Kind::Dose, dose.actual.value));
     let off = dose.deviation.value;
@@ -166,7 +173,7 @@ fn basis(state: State, recipe: &Draft, way: DoseWay) -> String {
 }
 
 /// "7.28 g planned, 72.8 g entered: did you mean 7.28 g?"
-fn question(state: State, made: &Made, sheet: &WeighSheet, own: &LineState, slip: Slip) -> Question {
+fn question(state: State, made: &Made, sheet: &WeighSheet, own: &LineProgress, slip: Slip) -> Question {
     let id = own.line.id;
     let mass = |mass: Mass| on_balance(state, sheet, id, mass);
     let (planned, entered) = (mass(own.line.planned), mass(own.line.weighed.unwrap_or_default()));
@@ -196,7 +203,7 @@ struct Over {
     accepted: bool,
 }
 
-fn over(state: State, sheet: &WeighSheet, own: &LineState, Over { by, scale, accepted }: Over) -> OverChoice {
+fn over(state: State, sheet: &WeighSheet, own: &LineProgress, Over { by, scale, accepted }: Over) -> OverChoice {
     let id = own.line.id;
     let factor = format::significant(scale.value, 5, state.units.get().mark);
     let accept = match own.dose {

@@ -1,12 +1,13 @@
 //! The table to weigh by: which run and which batch, and a row a line.
 
-use super::context::SheetContext;
-use super::figure::{SheetValue, SheetWorking};
+use super::boxes::SheetBox;
+use super::context::WeighContext;
+use super::figure::SheetWorking;
 use super::row::WeighRow;
 use super::rows::rows;
-use super::sheet_box::{BoxMessages, SheetBox};
-use super::text::{on_balance, parts, shown, short};
-use crate::domain::trial::{LineId, WeighFigure};
+use super::sheet_box::BoxMessages;
+use super::text::{balance_parts, parts, short, shown, value_parts};
+use crate::domain::trial::{LineId, WeighFigure, WeighLineFigure};
 use crate::quantity::{Amount, Kind, Unit, format};
 use crate::record::content::trial::TrialContent;
 use crate::t;
@@ -22,7 +23,7 @@ const SIDE_BY_SIDE: u32 = 5;
 /// The table, or what is missing for one.
 #[component]
 pub fn WeighTable() -> impl IntoView {
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let rows = Memo::new(move |_| rows(sheet));
     let ids = Memo::new(move |_| rows.with(|rows| rows.iter().map(|(id, _)| *id).collect::<Vec<_>>()));
     let is_there = Memo::new(move |_| ids.with(|ids| !ids.is_empty()));
@@ -32,7 +33,12 @@ pub fn WeighTable() -> impl IntoView {
         let (run, batch) = bench.place();
         bench.open.with(|open| begun(&open.trial, run, batch))
     });
-    let in_table = |figure: WeighFigure| matches!(figure, WeighFigure::Line(..) | WeighFigure::SprayTime);
+    let in_table = |figure: WeighFigure| {
+        matches!(
+            figure,
+            WeighFigure::Line(_, WeighLineFigure::Rounded | WeighLineFigure::Volume | WeighLineFigure::SprayTime)
+        )
+    };
     view! {
         <section class="panel weighing" aria-label=t!("bench-weigh-sheet")>
             <div class="tools">
@@ -70,7 +76,7 @@ fn begun(trial: &TrialContent, run: Option<u16>, batch: u16) -> bool {
 }
 
 /// Enters a column of cells, such as a paste from a table.
-fn paste(sheet: SheetContext, cells: Vec<(String, String)>) {
+fn paste(sheet: WeighContext, cells: Vec<(String, String)>) {
     let state = sheet.desk.state;
     let lines = sheet.lines.with_untracked(|lines| lines.iter().map(|own| own.line.id).collect::<Vec<_>>());
     let count = cells.len();
@@ -110,7 +116,7 @@ fn put_batch(
 /// Which run of the series, where there is one.
 #[component]
 fn RunChoice() -> impl IntoView {
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let desk = sheet.desk;
     let bench = desk.state.bench;
     let count = Memo::new(move |_| desk.planned.with(|planned| planned.sheets.len()));
@@ -143,7 +149,7 @@ fn RunChoice() -> impl IntoView {
 /// Which batch, each with its mark once it is weighed.
 #[component]
 fn BatchChoice() -> impl IntoView {
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let desk = sheet.desk;
     let bench = desk.state.bench;
     let count = Memo::new(move |_| desk.made.with(|made| made.sheet.as_ref().map_or(1, |sheet| sheet.batches)));
@@ -243,7 +249,7 @@ fn ColumnUnit(
     kind: Kind,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let unit = Memo::new(move |_| state.unit(kind));
     let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
     let choose = Callback::new(move |unit: Unit| sheet.choose_unit(None, kind, unit));
@@ -254,7 +260,7 @@ fn ColumnUnit(
 #[component]
 fn Foot() -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let desk = sheet.desk;
     let planned = Memo::new(move |_| {
         desk.made.with(|made| {
@@ -262,12 +268,14 @@ fn Foot() -> impl IntoView {
             let mass = sheet.lines.iter().map(|line| line.rounded.value).sum::<f64>();
             let volume = sheet.lines.iter().filter_map(|line| line.volume).map(|volume| volume.value).sum::<f64>();
             let finest = sheet.lines.last().map_or(LineId::Fibre, |line| line.id);
-            let number = |text: String| text.split('\u{a0}').next().unwrap_or_default().to_owned();
             let mass = uom::si::f64::Mass { value: mass, ..Default::default() };
             let volume = parts(state, Amount::from_base(Kind::BenchVolume, volume)).0;
-            Some((number(on_balance(state, sheet, finest, mass)), volume))
+            Some((balance_parts(state, sheet, finest, mass).0, volume))
         })
     });
+    let time = move || {
+        desk.made.with(|made| made.sheet.as_ref().map(|sheet| value_parts(state, sheet, WeighFigure::SprayTime).0))
+    };
     let told = move || {
         desk.made.with(|made| {
             let capacity = made.sheet.as_ref()?.plan.capacity;
@@ -276,7 +284,8 @@ fn Foot() -> impl IntoView {
                 let mass = shown(state, Kind::BenchMass, weighing.batch.value);
                 let factor = format::significant(weighing.scale.value, 5, state.units.get().mark);
                 let now = t!("bench-batch-now", mass = mass, factor = factor);
-                let takes = capacity.map(|most| t!("bench-blender-takes", mass = shown(state, Kind::BenchMass, most.value)));
+                let takes =
+                    capacity.map(|most| t!("bench-blender-takes", mass = shown(state, Kind::BenchMass, most.value)));
                 Some(takes.map_or(now.clone(), |takes| format!("{now}; {takes}")))
             })
         })
@@ -286,7 +295,7 @@ fn Foot() -> impl IntoView {
         <td class="l">{t!("bench-batch")}</td>
         <td class="target">{move || planned.get().map(|(mass, _)| mass)}</td>
         <td class="volume">{move || planned.get().map(|(_, volume)| volume)}</td>
-        <td class="time"><SheetValue figure=WeighFigure::SprayTime unit_in_head=true/></td>
+        <td class="time">{time}</td>
         <td class="edge"></td>
         <td class="l" colspan="3">{told}</td>
     }
@@ -296,7 +305,7 @@ fn Foot() -> impl IntoView {
 #[component]
 fn Complete() -> impl IntoView {
     let state = expect_context::<State>();
-    let sheet = expect_context::<SheetContext>();
+    let sheet = expect_context::<WeighContext>();
     let moisture = Memo::new(move |_| {
         sheet.desk.weighing.with(|weighing| {
             let actual = weighing.as_ref()?.actual.as_ref()?;

@@ -30,7 +30,7 @@ pub enum LineStatus {
 
 /// A line and how far it is.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct LineState {
+pub struct LineProgress {
     /// The line.
     pub line: WeighedLine,
     /// How far it is.
@@ -41,7 +41,7 @@ pub struct LineState {
 
 /// How far all lines are, in order of addition.
 #[must_use]
-pub fn line_states(sheet: &WeighSheet, weighing: &Weighing, batch: &BatchDraft) -> Vec<LineState> {
+pub fn progress(sheet: &WeighSheet, weighing: &Weighing, batch: &BatchDraft) -> Vec<LineProgress> {
     let given = actual(&sheet.plan, |id| weighing.mass_used(id));
     let is_weighed = |id: LineId| {
         let own = weighing.lines.iter().find(|line| line.id == id);
@@ -52,14 +52,14 @@ pub fn line_states(sheet: &WeighSheet, weighing: &Weighing, batch: &BatchDraft) 
             LineId::Liquid(id) if is_weighed(LineId::Fibre) && is_weighed(line.id) => given.dose(id).copied(),
             _ => None,
         };
-        LineState { line: *line, status: status(sheet, weighing, batch, line), dose }
+        LineProgress { line: *line, status: status(sheet, weighing, batch, line), dose }
     };
     weighing.lines.iter().map(state).collect()
 }
 
 /// The line that is weighed next: the first one that needs something.
 #[must_use]
-pub fn next_line(states: &[LineState]) -> Option<LineId> {
+pub fn next_line(states: &[LineProgress]) -> Option<LineId> {
     states.iter().find(|state| state.status == LineStatus::ToAdd).map(|state| state.line.id)
 }
 
