@@ -3,7 +3,7 @@
 use super::components::{Announce, Mounted, UndoNotice};
 use super::frame::{Bar, Trouble, rescue};
 use super::page;
-use super::page::bench::BenchPage;
+use super::page::bench::BenchSheet;
 use super::page::line::LineSheet;
 use super::page::recipe::RecipeSheet;
 use super::part::print;
@@ -53,7 +53,7 @@ fn App() -> impl IntoView {
             {move || match page.get() {
                 Page::Recipe => view! { <RecipeSheet/> }.into_any(),
                 Page::Line => view! { <LineSheet/> }.into_any(),
-                Page::Bench => view! { <BenchPage/> }.into_any(),
+                Page::Bench => view! { <BenchSheet/> }.into_any(),
                 other => view! { <Mounted part=move || body(other)/> }.into_any(),
             }}
         </main>

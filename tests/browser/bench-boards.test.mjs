@@ -2,12 +2,11 @@
 // of the page: 1042 N over 50 mm by 50 mm is 0.417 N/mm², the mean of the eight loads 0.419 N/mm².
 
 import assert from "node:assert/strict";
+import { field, fold, held, mat, tab } from "./bench.mjs";
 import { Key, journey } from "./harness.mjs";
 
 const DESK = { width: 1440, height: 900, hash: "#bench" };
-const field = async (page, key, text) => page.type(await page.css(`[data-field="${key}"]`), text);
-const section = async (page, name) => page.press(name, { within: await page.css(".bench .sections") });
-const value = (page, key) => page.run((k) => document.querySelector(`[data-field="${k}"]`)?.value, key);
+const isThere = (page, key) => page.run((k) => document.querySelector(`[data-field="${k}"]`) !== null, key);
 const focused = (page) => page.run(() => document.activeElement.dataset.field);
 const shows = (page, figure, expected) => page.until(async () => assert.equal(await page.figure(figure), expected));
 
@@ -22,9 +21,8 @@ async function paste(page, key, texts) {
 }
 
 async function begin(page) {
-  await field(page, "bench_mat_length", "450");
-  await field(page, "bench_mat_width", "450");
-  await section(page, "Boards made");
+  await mat(page);
+  await tab(page, "Boards");
   await page.press("+ Board");
 }
 
@@ -33,7 +31,7 @@ journey("a board of 3 internal bond, 6 bending and 4 swelling pieces is in one s
   // The box for the mass has the focus.
   await page.until(async () => assert.equal(await focused(page), "board_mass.1"));
   await page.keys("2150", Key.TAB, "450", Key.TAB, "450", Key.TAB, "15.1", Key.TAB, "15.2", Key.TAB, "15.0", Key.TAB, "15.1", Key.TAB, "7.8");
-  for (const [key, text] of [["board_width.1", "450"], ["board_thickness.3.1", "15.1"], ["board_moisture.1", "7.8"]]) assert.equal(await value(page, key), text);
+  for (const [key, text] of [["board_width.1", "450"], ["board_thickness.3.1", "15.1"], ["board_moisture.1", "7.8"]]) assert.equal(await held(page, key), text);
   // Enter goes down a column, into the row for the next piece.
   await page.run((e) => e.focus(), await page.css('[data-field="bond_load.0.1"]'));
   await page.keys("350", Key.ENTER, "340", Key.ENTER, "360");
@@ -81,9 +79,9 @@ journey("a pasted column makes its pieces and is taken back as one", DESK, async
   await shows(page, "board.1.bond.7", "0.404 N/mm²");
   await page.sees("0.419", { within: await page.css(".test-pieces tfoot") });
   await page.press("Undo", { within: await page.css(".notice") });
-  await page.until(async () => assert.equal(await value(page, "bond_load.0.1"), "999"));
-  assert.equal(await value(page, "bond_load.1.1"), "");
-  assert.equal(await value(page, "bond_load.2.1"), undefined, "the pieces that came with the column are gone");
+  await page.until(async () => assert.equal(await held(page, "bond_load.0.1"), "999"));
+  assert.equal(await held(page, "bond_load.1.1"), "");
+  assert.equal(await isThere(page, "bond_load.2.1"), false, "the pieces that came with the column are gone");
   // A line break never joins two numbers, and several columns are no column.
   await paste(page, "bond_load.0.1", ["1\t2", "3\t4"]);
   await page.sees("1; 2; 3; 4");
@@ -95,7 +93,7 @@ journey("what is wrong is told once the box is left, a slip is asked about, and 
   await page.keys(Key.TAB);
   await page.sees("Use 4500");
   await page.press("Use 4.5");
-  await page.until(async () => assert.equal(await value(page, "board_length.1"), "4.5"));
+  await page.until(async () => assert.equal(await held(page, "board_length.1"), "4.5"));
   await field(page, "board_length.1", "450");
   await field(page, "board_width.1", "450");
   await field(page, "board_thickness.0.1", "15");
@@ -111,20 +109,19 @@ journey("what is wrong is told once the box is left, a slip is asked about, and 
   await page.sees("No boards yet.");
   await page.press("Undo", { within: await page.css(".notice") });
   await page.sees("S-7");
-  assert.equal(await value(page, "board_mass.1"), "1800");
+  assert.equal(await held(page, "board_mass.1"), "1800");
 });
 
 journey("boards, series and effects: nothing axe finds, nothing sideways, in light, dark and forced colours", { ...DESK, timeout: 400_000 }, async (page) => {
-  await field(page, "bench_mat_length", "450");
-  await field(page, "bench_mat_width", "450");
-  await section(page, "Series");
+  await mat(page);
+  await tab(page, "Series");
   await page.press("Plan series");
   await field(page, "series_level.1.0", "3");
   await field(page, "series_level.1.1", "5");
   await field(page, "series_replicates", "2");
   await page.until(async () => assert.equal(await page.run(() => document.querySelectorAll(".grid.runs tbody tr").length), 4));
   const levels = await page.run(() => [...document.querySelectorAll(".grid.runs tbody tr")].map((row) => row.cells[2].textContent));
-  await section(page, "Boards made");
+  await tab(page, "Boards");
   await page.press("+ Board for every run");
   for (let at = 1; at <= 4; at++) {
     await field(page, `board_mass.${at}`, `${2150 + 3 * at}`);
@@ -138,17 +135,17 @@ journey("boards, series and effects: nothing axe finds, nothing sideways, in lig
     const load = levels[at - 1].startsWith("5") ? 1100 : 900;
     await paste(page, `bond_load.0.${at}`, [load + 4 * at, load - 7 * at, load + 11]);
   }
-  for (const [name, open] of [["Series", ["#series-order", "#series-material"]], ["Boards made", ["#next-mat", "#requirements", "#density-pieces", "#result-statistics"]], ["Effects", ["#anova", "#level-means"]]]) {
+  for (const [name, open] of [["Series", ["series-order", "series-material"]], ["Boards", ["next-mat", "requirements", "density-pieces", "result-statistics"]], ["Effects", ["anova", "level-means"]]]) {
     await page.look({ width: 1440, height: 900, touch: false, dark: false, forced: false });
-    await section(page, name);
-    for (const fold of open) await page.click(`${fold} > summary`);
+    await tab(page, name);
+    for (const id of open) await fold(page, id);
     if (name === "Effects") await page.sees("raises internal bond.");
     for (const [width, height, touch] of [[1440, 900, false], [820, 1180, true], [390, 844, true]]) {
       for (const look of [{ dark: false, forced: false }, { dark: true, forced: false }, { dark: false, forced: true }]) {
         await page.look({ width, height, touch, ...look });
         await page.assertNoSideways();
         await page.axe();
-        await page.screenshot(`tab-${name.split(" ")[0].toLowerCase()}-${width}${look.dark ? "-dark" : ""}${look.forced ? "-forced" : ""}`, { full: true });
+        await page.screenshot(`tab-${name.toLowerCase()}-${width}${look.dark ? "-dark" : ""}${look.forced ? "-forced" : ""}`, { full: true });
       }
     }
   }

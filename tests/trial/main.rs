@@ -20,6 +20,7 @@ mod made;
 mod messages;
 mod order;
 mod pieces;
+mod progress;
 mod record;
 mod recovery;
 mod sample;

@@ -211,6 +211,15 @@ impl TrialContent {
         }
     }
 
+    /// Whether another one says the same, whoever saved it and whatever recipe it names.
+    #[must_use]
+    pub fn says_same(&self, other: &Self) -> bool {
+        (&self.name, &self.note, &self.draft, &self.sheet, &self.weighed)
+            == (&other.name, &other.note, &other.draft, &other.sheet, &other.weighed)
+            && (&self.series, &self.boards, &self.requirements, self.model)
+                == (&other.series, &other.boards, &other.requirements, other.model)
+    }
+
     /// The runs that were made, for [`series`].
     #[must_use]
     pub fn made(&self) -> Vec<MadeRun> {

@@ -1,5 +1,6 @@
 //! Whether the trial on the page holds work that the library does not have.
 
+use crate::domain::trial::weigh_sheet::example::example_sheet;
 use crate::record::content::revision::Standing;
 use crate::record::content::trial::{OpenTrial, TrialContent};
 use crate::record::store::Store;
@@ -29,7 +30,7 @@ impl<S: Store> Library<S> {
             return false;
         }
         let blank = work == work.begun_anew();
-        if blank && work.sheet == Default::default() {
+        if blank && (work.sheet == Default::default() || work.sheet == example_sheet()) {
             return false;
         }
         let there = |saved: &TrialContent| if blank { saved.sheet == work.sheet } else { saved.work() == work };

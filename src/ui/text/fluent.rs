@@ -11,6 +11,7 @@ use std::sync::LazyLock;
 
 /// The resources of English, by file name.
 pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
+    ("bench.ftl", include_str!("en/bench.ftl")),
     ("common.ftl", include_str!("en/common.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),

@@ -4,7 +4,7 @@ use super::desk::{Desk, TestedGroup};
 use super::parts::{findings, shown, signed, table};
 use super::runs_on_paper::{group_name, material, run_cells, run_heads};
 use super::selection::selected;
-use super::sheet::value;
+use super::sheet::text::value;
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Draft;
 use crate::domain::trial::boards::group::PropertyResult;
