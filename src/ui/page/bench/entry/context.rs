@@ -1,8 +1,8 @@
 //! What the parts of a tab share beside the app's state.
 
+use crate::domain::Entry;
 use crate::domain::trial::boards::working::BoardFigure;
 use crate::domain::trial::{BoardId, SeriesDraft};
-use crate::domain::{Entry, Grade};
 use crate::quantity::{Kind, Unit};
 use crate::record::content::trial::field::TrialField;
 use crate::record::content::trial::outcome::{Basis, PlannedSeries, Tested};
@@ -129,13 +129,4 @@ pub fn with_bench<T>(state: State, act: impl FnOnce(&BenchContext<'_>) -> T) -> 
             })
         })
     })
-}
-
-/// A grade in a word.
-pub fn word(grade: Grade) -> String {
-    match grade {
-        Grade::Stop => crate::t!("common-error"),
-        Grade::Unusual => crate::t!("common-warning"),
-        Grade::Note => crate::t!("common-note"),
-    }
 }

@@ -8,27 +8,18 @@ use crate::domain::trial::boards::working::{
     BoardFigure, BoardOrigin, BoardWorking, board_working, correction_working, summary_working,
 };
 use crate::domain::trial::{BoardId, Property};
-use crate::quantity::{Amount, Kind, format};
+use crate::quantity::{Amount, Kind};
 use crate::record::content::trial::outcome::Tested;
 use crate::t;
 use crate::ui::components::{FigureValue, Rank, working_text};
-use crate::ui::part::amount::with_unit;
+use crate::ui::page::bench::sheet::text::parts;
 use crate::ui::state::State;
-use crate::ui::text::unit_shown;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 /// Number and unit.
 pub fn amount_parts(state: State, kind: Kind, base: f64) -> (String, String) {
-    let units = state.units.get();
-    let unit = units.unit(kind);
-    let symbol = state.currency.with(|currency| unit_shown(unit, currency).into_owned());
-    (format::amount(Amount::from_base(kind, base), unit, units.mark), symbol)
-}
-
-/// An amount with its unit.
-pub fn shown(state: State, kind: Kind, base: f64) -> String {
-    with_unit(state, Amount::from_base(kind, base), None)
+    parts(state, Amount::from_base(kind, base))
 }
 
 /// A share in percent with its sign, without the unit.

@@ -1,6 +1,6 @@
 //! What there is to say about a trial, as lines of the warning slot.
 
-use super::context::{TrialDesk, with_bench, word};
+use super::context::{TrialDesk, with_bench};
 use super::figure::{board_name, signed_share};
 use super::trial_box::entry_findings;
 use crate::browser::page;
@@ -13,6 +13,7 @@ use crate::domain::trial::{BoardId, TrialFinding, TrialPlace, TrialProblem};
 use crate::record::content::trial::field::TrialField;
 use crate::t;
 use crate::ui::components::SlotLine;
+use crate::ui::page::bench::sheet::word;
 use crate::ui::state::State;
 use crate::ui::text::Message;
 use leptos::prelude::*;
