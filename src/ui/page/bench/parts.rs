@@ -13,6 +13,7 @@ use crate::ui::part::finding::told as finding_told;
 use crate::ui::part::working::told;
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 
 pub use super::sheet::text::{shown, signed};
 pub use crate::ui::page::compare::parts::table;
