@@ -25,7 +25,7 @@ use leptos::reactive::prelude::*;
 pub struct Basis {
     /// The recipe.
     pub recipe: Draft,
-    /// The weigh-out sheet.
+    /// The weigh sheet.
     pub sheet: SheetDraft,
     /// The series.
     pub series: Option<SeriesDraft>,
@@ -46,7 +46,7 @@ pub struct PlannedSeries {
     pub findings: Vec<TrialFinding>,
 }
 
-/// What comes of the weigh-out sheet.
+/// What comes of the weigh sheet.
 #[derive(Clone, PartialEq)]
 pub struct Made {
     /// The recipe, that of the run.
