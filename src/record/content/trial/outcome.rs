@@ -16,7 +16,7 @@ use crate::record::content::trial::TrialContent;
 pub struct Basis {
     /// The recipe.
     pub recipe: Draft,
-    /// The weigh-out sheet.
+    /// The weigh sheet.
     pub sheet: SheetDraft,
     /// The series.
     pub series: Option<SeriesDraft>,

@@ -15,7 +15,7 @@ use crate::ui::state::State;
 use crate::ui::text::{BenchContext, Context, Message};
 use leptos::reactive::prelude::*;
 
-/// What comes of the weigh-out sheet.
+/// What comes of the weigh sheet.
 #[derive(Clone, PartialEq)]
 pub struct Made {
     /// The recipe, that of the run.
