@@ -73,6 +73,7 @@ trial-not-tested = not tested
 trial-high = high
 trial-low = low
 trial-board-off-target = { $board }: density { $deviation } % off its target, of which thickness { $thickness }, mass { $mass }, moisture { $moisture }.
+trial-density-of-target = { $density } of { $target }
 trial-test-pieces = Test pieces, { $board }
 trial-test = Test
 trial-paste-hint = Paste a column from a spreadsheet into any box: it fills down.

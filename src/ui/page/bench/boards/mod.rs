@@ -5,6 +5,7 @@ mod board_row;
 mod boards_grid;
 mod column;
 mod density_fold;
+mod foot;
 mod next_mat;
 mod piece_grid;
 mod profile;
@@ -21,6 +22,7 @@ use crate::ui::page::bench::entry::{TrialDesk, slot_lines};
 use crate::ui::state::State;
 use boards_grid::BoardsGrid;
 use density_fold::DensityFold;
+use foot::BoardsFoot;
 use leptos::prelude::*;
 use next_mat::NextMat;
 use requirements::Requirements;
@@ -76,6 +78,7 @@ pub fn BoardsTab() -> impl IntoView {
             <Show when=move || desk.board.get().is_some()><TestPieces/></Show>
             <Results/>
             <section class="panel"><NextMat/><Requirements/><DensityFold/></section>
+            <BoardsFoot lines=lines/>
         </section>
     }
 }
