@@ -3,6 +3,7 @@
 use crate::record::content::trial::progress::RunProgress;
 use crate::ui::page::bench::tab::{BOARDS, SHEET};
 use crate::ui::state::State;
+use leptos::prelude::*;
 
 /// Goes to the weigh sheet of a run, at the batch that is next.
 pub fn to_weigh_sheet(state: State, run: RunProgress) {
