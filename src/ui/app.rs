@@ -5,7 +5,8 @@ use super::components::{Announce, Mounted, UndoNotice};
 use super::page;
 use super::page::line::LineSheet;
 use super::page::recipe::RecipeSheet;
-use super::part::{print, trouble};
+use super::paper;
+use super::part::trouble;
 use super::persistence;
 use super::rescue;
 use super::route::Page;
@@ -34,6 +35,7 @@ fn App() -> impl IntoView {
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
+    paper::on_print(state);
     if let Some(listeners) = event::on_drop(move |file| page::library::dropped(state, file)) {
         listeners.into_iter().for_each(event::Listener::forget);
     }
@@ -57,7 +59,6 @@ fn App() -> impl IntoView {
             }}
         </main>
         <Announce/>
-        <Mounted part=print::sheet/>
     }
 }
 

@@ -27,6 +27,8 @@ mod components;
 #[cfg(target_arch = "wasm32")]
 mod page;
 #[cfg(target_arch = "wasm32")]
+mod paper;
+#[cfg(target_arch = "wasm32")]
 mod part;
 #[cfg(target_arch = "wasm32")]
 mod persistence;

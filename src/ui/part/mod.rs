@@ -10,7 +10,6 @@ pub mod fold;
 pub mod on_recipe;
 pub mod page_name;
 pub mod preferences;
-pub mod print;
 pub mod save;
 pub mod trouble;
 pub mod version;

@@ -28,7 +28,9 @@ pub fn open(state: State, link: String) {
     spawn_local(async move {
         let words = &state.words.library_page;
         let read = match link::text_of(&link).await {
-            Some(text) => RecipeFile::read(&text).map_err(|refusal| (state.words.refusal)(&refusal, Carrier::Link)),
+            Some(text) => {
+                RecipeFile::read_slim(&text).map_err(|refusal| (state.words.refusal)(&refusal, Carrier::Link))
+            }
             None => Err(Message { what: words.no_link.to_owned(), fix: words.no_link_fix.to_owned() }),
         };
         // What is not saved is known only then.
