@@ -3,7 +3,7 @@
 use super::context::{amount, line_words};
 use super::end::End;
 use super::not_valid::{LineNotValid, NothingPaper, line_lines};
-use super::sheet::{Sheet, line_kind, revision};
+use super::sheet::{Sheet, line_kind};
 use super::warnings::{PaperLine, Warnings};
 use crate::browser::clock;
 use crate::domain::line::changeover::{Arrival, Between, DownstreamStep, Recipe};
@@ -82,10 +82,9 @@ fn Planned(
     let cautions =
         cautions.into_iter().filter(|caution| !matches!(caution, Caution::Dust | Caution::DampBales)).collect();
     view! {
-        <Sheet title=t!("line-tab-changeover") about=t!("paper-open-recipe", revision = revision(state)) kind=line_kind(state)>
+        <Sheet title=t!("line-tab-changeover") about=when kind=line_kind(state)>
             <Warnings lines=lines/>
             <p class="print-change"><b>{planned.from.name}</b> " → " <b>{planned.to.name}</b></p>
-            <p>{when}</p>
             <table class="print-table print-steps">
                 <thead><tr>
                     <th scope="col" class="l">{t!("paper-when")}</th>
@@ -135,7 +134,7 @@ fn downstream_row(state: State, step: &DownstreamStep, at: &str) -> impl IntoVie
 
 fn row(at: &str, what: String, below: &str) -> impl IntoView + use<> {
     let (at, below) = (at.to_owned(), below.to_owned());
-    view! { <tr><th scope="row" class="l"><b>{at}</b></th><td class="l"><b>{what}</b><span>{below}</span></td><td class="tick"><i></i></td></tr> }
+    view! { <tr><th scope="row" class="l"><b>{at}</b></th><td class="l"><b>{what}</b><span>{below}</span></td><td class="to-tick"><i></i></td></tr> }
 }
 
 /// How much transition board there is.

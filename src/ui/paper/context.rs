@@ -2,9 +2,9 @@
 
 use crate::domain::line::{CheckedLine, LineBook, on_line};
 use crate::domain::{Case, Draft};
-use crate::quantity::{Amount, Kind, Unit};
+use crate::quantity::{Amount, Kind, Unit, format};
 use crate::t;
-use crate::ui::part::amount::{joined, with_unit};
+use crate::ui::part::amount::joined;
 use crate::ui::part::figure;
 use crate::ui::state::State;
 use crate::ui::text::{LineContext, unit_shown};
@@ -26,9 +26,16 @@ pub fn solved<T>(state: State, act: impl FnOnce(&Draft, &Case, &CheckedLine, &Li
     })
 }
 
-/// An amount with its unit.
+/// An amount with its unit, a basis of moistures in short.
+pub fn shown(state: State, of: Amount) -> String {
+    let units = state.units.get();
+    let unit = units.unit(of.kind);
+    joined(&format::amount(of, unit, units.mark), &symbol(state, unit))
+}
+
+/// The same of a number in the base unit.
 pub fn amount(state: State, kind: Kind, base: f64) -> String {
-    with_unit(state, Amount::from_base(kind, base), None)
+    shown(state, Amount::from_base(kind, base))
 }
 
 /// The symbol of a unit, a basis of moistures in short.
@@ -40,17 +47,25 @@ pub fn symbol(state: State, unit: Unit) -> String {
     }
 }
 
-/// A moisture on both bases, the one that was chosen first: "4.5 % db · 4.31 % wb".
-pub fn moisture(state: State, base: f64) -> String {
-    let of = Amount::from_base(Kind::Moisture, base);
+/// A moisture on a basis, as number and symbol, without zeros at its end.
+fn moisture_on(state: State, base: f64, unit: Unit) -> (String, String) {
+    let number = (unit.from_base(base) * 100.0).round() / 100.0;
+    (format::editable(number, state.units.with(|units| units.mark)), symbol(state, unit))
+}
+
+/// A moisture on the basis that was chosen, and the same on the other one.
+pub fn moistures(state: State, base: f64) -> [(String, String); 2] {
     let chosen = state.unit(Kind::Moisture);
     let other = match chosen {
         Unit::PercentWetBasis => Unit::PercentDryBasis,
         _ => Unit::PercentWetBasis,
     };
-    let mark = state.units.with(|units| units.mark);
-    let one = |unit| joined(&crate::quantity::format::amount(of, unit, mark), &symbol(state, unit));
-    format!("{} · {}", one(chosen), one(other))
+    [chosen, other].map(|unit| moisture_on(state, base, unit))
+}
+
+/// Both as text: "4.5 % db · 4.31 % wb".
+pub fn moisture(state: State, base: f64) -> String {
+    moistures(state, base).map(|(number, symbol)| joined(&number, &symbol)).join(" · ")
 }
 
 /// A figure of the recipe; blank where it does not give it.

@@ -12,8 +12,8 @@ use crate::ui::part::figure;
 use crate::ui::state::State;
 use leptos::prelude::*;
 
-/// More rows than these are set in smaller letters, so that all are on one page.
-const ROOMY_ROWS: usize = 5;
+/// More rows and warnings than these are set in smaller letters, so that all are on one page.
+const ROOMY_LINES: usize = 5;
 
 /// A row of the table.
 struct DoseRow {
@@ -28,11 +28,14 @@ struct DoseRow {
 
 /// The table of liquids and water.
 #[component]
-pub fn Doses() -> impl IntoView {
+pub fn Doses(
+    /// How many warnings are above them.
+    warnings: usize,
+) -> impl IntoView {
     let state = expect_context::<State>();
     let by_flow = !is_laboratory(state);
     let ids = state.liquids_shown();
-    let is_dense = ids.len() >= ROOMY_ROWS;
+    let is_dense = ids.len() + 1 + warnings > ROOMY_LINES;
     let mut rows: Vec<DoseRow> = ids.into_iter().map(|id| of_liquid(state, id)).collect();
     rows.push(of_water(state));
     let unit = |kind: Kind| symbol(state, state.unit(kind));

@@ -14,6 +14,8 @@ use leptos::prelude::*;
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Origin {
     Typed,
+    /// Typed where boxes are folded away that are needed less often.
+    Folded,
     /// Filled in, and never confirmed.
     Typical,
     /// Filled in with what assumes nothing.
@@ -57,6 +59,14 @@ fn is_in_doses(draft: &Draft, field: Field) -> bool {
     }
 }
 
+/// Whether the box is one of those that are needed less often.
+fn is_folded(field: Field) -> bool {
+    match field {
+        Field::Liquid(_, part) => part == LiquidField::Price,
+        plain => plain.is_folded(),
+    }
+}
+
 /// The inputs of a recipe.
 #[component]
 pub fn Inputs(
@@ -78,6 +88,7 @@ pub fn Inputs(
             let origin = match entry.preset && !is_bad {
                 true if field.starts_neutral() => Origin::Neutral,
                 true => Origin::Typical,
+                false if !is_bad && is_folded(field) => Origin::Folded,
                 false => Origin::Typed,
             };
             let is_told = is_whole || !is_in_doses(draft, field);
@@ -100,17 +111,16 @@ pub fn Inputs(
             }
         })
     };
-    let neutral: Vec<String> = listed
-        .iter()
-        .filter(|pair| pair.0 == Origin::Neutral)
-        .map(|(_, name, value, _)| format!("{name} {value}"))
-        .collect();
-    let neutral = (!neutral.is_empty())
-        .then(|| view! { <p class="print-small">{t!("paper-no-allowance", inputs = neutral.join(", "))}</p> });
+    let running = |origin: Origin, title: String| {
+        let own = listed.iter().filter(|pair| pair.0 == origin);
+        let own: Vec<String> = own.map(|(_, name, value, _)| format!("{name}\u{a0}{value}")).collect();
+        (!own.is_empty()).then(|| view! { <p class="print-small"><b>{title}</b> " " {own.join("; ")} "."</p> })
+    };
     let title = if is_whole { t!("paper-inputs-entered") } else { t!("paper-inputs-typed") };
     view! {
         {list(Origin::Typed, title)}
+        {running(Origin::Folded, t!("paper-more-typed"))}
         {list(Origin::Typical, t!("paper-typical"))}
-        {neutral}
+        {running(Origin::Neutral, t!("paper-no-allowance"))}
     }
 }

@@ -65,22 +65,18 @@ const OTHERS: [Figure; 15] = [
     Figure::Cost,
 ];
 
-/// What else comes of the recipe, in small letters.
+/// What else comes of the recipe, in a running line.
 #[component]
 pub fn OtherFigures() -> impl IntoView {
     let state = expect_context::<State>();
-    let pair = |figure: Figure| {
-        let text = text(state, figure)?;
-        let text = match (figure, state.outcome.with(|outcome| outcome.case.as_ref()?.figure(figure))) {
-            (Figure::BlenderMoisture | Figure::MatMoisture, Some(amount)) => moisture(state, amount.base),
-            _ => text,
+    let one = |figure: Figure| {
+        let amount = state.outcome.with(|outcome| outcome.case.as_ref()?.figure(figure))?;
+        let shown = match figure {
+            Figure::BlenderMoisture | Figure::MatMoisture => moisture(state, amount.base),
+            _ => text(state, figure)?,
         };
-        Some(view! { <div><dt>{figure_name(state, figure)}</dt><dd>{text}</dd></div> })
+        Some(format!("{}\u{a0}{shown}", figure_name(state, figure)))
     };
-    view! {
-        <section>
-            <h2>{t!("paper-results")}</h2>
-            <dl class="print-pairs">{OTHERS.into_iter().filter_map(pair).collect_view()}</dl>
-        </section>
-    }
+    let all = OTHERS.into_iter().filter_map(one).collect::<Vec<_>>();
+    view! { <p class="print-small"><b>{t!("paper-results")}</b> " " {all.join("; ")} "."</p> }
 }

@@ -1,6 +1,6 @@
 //! A line check: what was read, how far it is off, and what to set.
 
-use super::context::{amount, line_words, solved, symbol};
+use super::context::{amount, line_words, shown, solved, symbol};
 use super::end::End;
 use super::not_valid::{LineNotValid, NothingPaper, line_lines};
 use super::sheet::{Sheet, line_kind, recipe_line};
@@ -17,7 +17,7 @@ use crate::ui::components::Mark;
 use crate::ui::field::number_text::in_box;
 use crate::ui::page::line::lines::common_lines;
 use crate::ui::page::line::settings_text::{pump_name, signed};
-use crate::ui::part::amount::{joined, with_unit};
+use crate::ui::part::amount::joined;
 use crate::ui::state::State;
 use crate::ui::text::Message;
 use leptos::prelude::*;
@@ -73,7 +73,7 @@ fn Checked(
     view! {
         <Sheet title=t!("line-tab-check") about=about kind=line_kind(state)>
             <Warnings lines=lines(state, &check, &said)/>
-            <table class="print-table">
+            <table class="print-table print-checks">
                 <thead><tr>
                     <th scope="col" class="l">{t!("paper-figure")}</th>
                     <th scope="col">{t!("paper-target")}</th>
@@ -105,6 +105,17 @@ fn Checked(
 /// What the readings say together, then what there is to say about each.
 fn lines(state: State, check: &LineCheck, said: &[LineFinding]) -> Vec<PaperLine> {
     let mut lines: Vec<PaperLine> = common_lines(state).into_iter().map(PaperLine::from).collect();
+    let read: Vec<&Check> = check.checks.iter().filter(|check| check.verdict() != Verdict::NotRead).collect();
+    let out: Vec<&&Check> = read.iter().filter(|check| check.verdict() == Verdict::Outside).collect();
+    if !out.is_empty() {
+        let one = |check: &&&Check| {
+            let by = line_words(state, |context| (state.words.line.deviation)(check, context));
+            format!("{} {by}", name(state, check.figure))
+        };
+        let names = out.iter().map(one).collect::<Vec<_>>().join("; ");
+        let words = t!("paper-out-of-tolerance", out = out.len(), of = read.len(), names = names);
+        lines.push(PaperLine { grade: Grade::Unusual, words });
+    }
     lines.extend(line_lines(state, said));
     lines.extend(line_lines(state, &check.findings));
     let mut add =
@@ -122,12 +133,17 @@ fn lines(state: State, check: &LineCheck, said: &[LineFinding]) -> Vec<PaperLine
     lines
 }
 
+/// A figure by its name, a dose with its liquid's.
+fn name(state: State, figure: RunFigure) -> String {
+    let label = (state.words.line.run_figure)(figure).label;
+    match figure {
+        RunFigure::Dose(id) => format!("{label}, {}", state.liquid_name(id)),
+        _ => label.to_owned(),
+    }
+}
+
 fn check_row(state: State, check: &Check) -> impl IntoView + use<> {
-    let words = (state.words.line.run_figure)(check.figure);
-    let name = match check.figure {
-        RunFigure::Dose(id) => format!("{}, {}", words.label, state.liquid_name(id)),
-        _ => words.label.to_owned(),
-    };
+    let (words, name) = ((state.words.line.run_figure)(check.figure), name(state, check.figure));
     let verdict = check.verdict();
     let status = match verdict {
         Verdict::Within => t!("paper-within").into_any(),
@@ -139,8 +155,8 @@ fn check_row(state: State, check: &Check) -> impl IntoView + use<> {
     view! {
         <tr class:warn=verdict == Verdict::Outside>
             <th scope="row" class="l"><b>{name}</b><span>{words.note}</span></th>
-            <td>{with_unit(state, check.target, None)}</td>
-            <td>{with_unit(state, check.actual, None)}</td>
+            <td>{shown(state, check.target)}</td>
+            <td>{shown(state, check.actual)}</td>
             <td><b>{deviation}</b></td>
             <td>"± " {amount(state, Kind::Share, check.tolerance.value)}</td>
             <td class="l">{status}</td>
@@ -150,7 +166,7 @@ fn check_row(state: State, check: &Check) -> impl IntoView + use<> {
 
 fn correction_row(state: State, correction: &PumpCorrection) -> impl IntoView + use<> {
     let action = line_words(state, |context| (state.words.line.action)(correction, context));
-    let now = correction.setting_now.map(|now| with_unit(state, now.amount(correction.unit), None));
+    let now = correction.setting_now.map(|now| shown(state, now.amount(correction.unit)));
     view! {
         <tr>
             <th scope="row" class="l"><b>{pump_name(state, correction.pump)}</b><span>{(state.words.line.source)(correction.source)}</span></th>

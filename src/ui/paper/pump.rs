@@ -76,7 +76,7 @@ pub fn PumpOnPaper(
             <div class="who"><b>{name}</b><span>{fed}</span></div>
             {set}
             <div class="more">
-                <span class="bar">{range_bar(state, &row, limits)}</span>
+                <span class="range">{range_bar(state, &row, limits)}</span>
                 <span><b>{flow}</b></span>
                 <span>{nozzles} " " {spray}</span>
                 <span>{date}</span>

@@ -1,6 +1,6 @@
 //! The pump settings: one page at the pumps, read from two metres.
 
-use super::context::{amount, line_words, moisture, symbol};
+use super::context::{amount, line_words, moistures, symbol};
 use super::end::End;
 use super::not_valid::{LineNotValid, line_lines};
 use super::pump::{PumpOnPaper, help_of};
@@ -14,6 +14,7 @@ use crate::t;
 use crate::ui::page::line::lines::common_lines;
 use crate::ui::page::line::settings_now::{SettingsNow, settings_now};
 use crate::ui::page::line::settings_text::{pump_name, signed};
+use crate::ui::part::amount::joined;
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -55,13 +56,13 @@ fn Settings(
         let unit = units.unit(kind);
         view! { <b>{format::amount(of, unit, units.mark)} " " <span class="u">{symbol(state, unit)}</span></b> }
     };
-    let wet = case.input.fibre_moisture.dry_basis().value;
+    let [own, other] = moistures(state, case.input.fibre_moisture.dry_basis().value);
     let pumps = settings.rows.iter().map(|row| {
         let help = help_of(state, &now, row);
         view! { <PumpOnPaper row=row.clone() help=help/> }
     });
     let pumps = pumps.collect_view();
-    let (belt, wetness) = (big(Kind::FibreFlow, settings.fibre_wet.value), big(Kind::Moisture, wet));
+    let (belt, wetness) = (big(Kind::FibreFlow, settings.fibre_wet.value), view! { <b>{own.0} " " <span class="u">{own.1}</span></b> });
     let oven_dry = amount(state, Kind::FibreFlow, settings.fibre.value);
     view! {
         <Sheet title=t!("line-tab-settings") about=recipe_line(state) kind=line_kind(state)>
@@ -75,7 +76,7 @@ fn Settings(
                 <div>
                     <span>{t!("paper-and-moisture")}</span>
                     {wetness}
-                    <span>{moisture(state, wet)}</span>
+                    <span>{joined(&other.0, &other.1)}</span>
                 </div>
             </section>
             <div class="print-pumps" class:dense=is_dense>{pumps}</div>

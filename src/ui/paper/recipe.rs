@@ -7,7 +7,7 @@ use super::key_figures::{KeyFigures, OtherFigures};
 use super::not_valid::NotValid;
 use super::sheet::{Sheet, recipe_name, revision};
 use super::warnings::{Warnings, recipe_lines};
-use crate::domain::cautions;
+use crate::domain::{Grade, cautions};
 use crate::t;
 use crate::ui::state::State;
 use leptos::prelude::*;
@@ -28,12 +28,14 @@ pub fn RecipePaper() -> impl IntoView {
 fn ValidRecipe() -> impl IntoView {
     let state = expect_context::<State>();
     let cautions = state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome)));
+    let lines = recipe_lines(state);
+    let warnings = lines.iter().filter(|line| line.grade != Grade::Note).count();
     let note = state.title.with(|title| title.note.clone());
     let note =
         (!note.trim().is_empty()).then(|| view! { <p class="print-note"><b>{t!("recipe-note")}</b> " " {note}</p> });
     view! {
-        <Warnings lines=recipe_lines(state)/>
-        <Doses/>
+        <Warnings lines=lines/>
+        <Doses warnings=warnings/>
         <KeyFigures/>
         <Inputs/>
         <OtherFigures/>

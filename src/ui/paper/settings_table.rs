@@ -7,7 +7,7 @@ use super::sheet::{Sheet, line_kind, recipe_line};
 use super::warnings::{PaperLine, Warnings};
 use crate::domain::Grade;
 use crate::domain::line::pumps::settings_table::{CellPump, SettingsCell, TablePart};
-use crate::domain::line::{RangeStatus, Setting, SettingUnit, SettingsTable};
+use crate::domain::line::{RangeStatus, Setting, SettingUnit, SettingsTable, TableRows};
 use crate::t;
 use crate::ui::page::line::settings::context::{parts, setting_parts};
 use crate::ui::page::line::settings::matrix::{flow, found, moisture, range_words};
@@ -19,11 +19,15 @@ use leptos::prelude::*;
 
 /// What a page has room for.
 const MOST_COLUMNS: usize = 24;
-const MOST_ROWS: usize = 12;
+const MOST_ROWS: usize = 11;
 
 /// The document.
 #[component]
-pub fn SettingsTablePaper() -> impl IntoView {
+pub fn SettingsTablePaper(
+    /// Whether a document before it says why there is none.
+    #[prop(optional)]
+    follows: bool,
+) -> impl IntoView {
     let state = expect_context::<State>();
     let now = settings_now(state);
     let (table, said) = if now.old { (None, Vec::new()) } else { found(state, now.case.clone()) };
@@ -36,6 +40,7 @@ pub fn SettingsTablePaper() -> impl IntoView {
             };
             table.parts(MOST_COLUMNS, MOST_ROWS).into_iter().map(page).collect_view().into_any()
         }
+        None if follows => ().into_any(),
         None => {
             let lines = line_lines(state, &[said, now.findings].concat());
             view! { <LineNotValid title=t!("line-settings-table") lines=lines/> }.into_any()
@@ -68,7 +73,7 @@ fn TablePage(
     let groups = part.pumps.iter().map(|(pump, columns)| {
         let name = id_of(*pump).map(|id| pump_name(state, id)).unwrap_or_default();
         let symbol = parts(state, Setting(0.0).amount(unit_of(*pump))).1;
-        let fed = fed(*pump).filter(|fed| !name.contains(fed.as_str())).map_or_else(String::new, |fed| format!(" {fed}"));
+        let fed = fed(*pump).filter(|fed| !name.to_lowercase().contains(&fed.to_lowercase())).map_or_else(String::new, |fed| format!(" · {fed}"));
         view! { <th scope="colgroup" class="first" colspan=columns.len().to_string()><b>{name}{fed} ", " {symbol}</b></th> }
     });
     let heads =
@@ -96,7 +101,7 @@ fn TablePage(
     };
     let moisture_unit = moisture(state, 0.0).1;
     let flow_unit = flow(state, 0.0).1;
-    let present_words = present.and_then(|(row, column)| {
+    let present_words = present.filter(|(row, _)| part.rows.contains(row)).and_then(|(row, column)| {
         let (number, unit) = flow(state, table.flows.get(row)?.value);
         let (wet, symbol) = moisture(state, table.moistures.get(column)?.dry_basis().value);
         Some(t!(
@@ -116,7 +121,10 @@ fn TablePage(
         Some(t!("paper-tested-on", pump = pump_name(state, id), range = range, date = date))
     });
     let tests = tests.collect::<Vec<_>>().join(" · ");
-    let rows_are = (state.words.line.table_rows)(table.rows);
+    let rows_are = match table.rows {
+        TableRows::Belt => t!("paper-belt-wet"),
+        TableRows::OvenDry => t!("paper-oven-dry"),
+    };
     let (groups, heads) = (groups.collect_view(), heads.collect_view());
     let body = part.rows.clone().map(row).collect_view();
     let range = range_words(state, &table);
@@ -132,7 +140,7 @@ fn TablePage(
             </table>
             <div class="print-key">
                 <span>{t!("line-columns-are", unit = moisture_unit)} " (" {range} ")"</span>
-                <span><i class="present"></i>{present_words}</span>
+                {present_words.map(|words| view! { <span><i class="present"></i>{words}</span> })}
                 <span><i class="untested"></i>{t!("paper-untested")}</span>
                 <span>"✕ " {t!("paper-outside-allowed")}</span>
                 <span>"° " {t!("line-cell-too-wet")}</span>

@@ -9,10 +9,9 @@ paper-warnings = { $count ->
     [one] 1 warning
    *[other] { $count } warnings
 }
-paper-results = Results
+paper-results = Results:
 paper-code = QR code of this recipe
-paper-code-opens = Opens this recipe. The code holds it whole.
-paper-open-recipe = Open recipe: { $revision }
+paper-code-opens = Opens this recipe: the code holds it whole.
 
 # Signatures
 paper-released-by = Released by
@@ -38,7 +37,8 @@ paper-at-moisture = at { $moisture } fibre
 paper-inputs-typed = Inputs, typed
 paper-inputs-entered = Inputs, as entered
 paper-typical = Typical values, not confirmed
-paper-no-allowance = No allowance: { $inputs }.
+paper-no-allowance = No allowance:
+paper-more-typed = Typed as well:
 paper-blank = blank
 
 # Not valid
@@ -77,7 +77,11 @@ paper-untested = Outside tested settings: catch test first
 paper-outside-allowed = Cannot: outside allowed settings
 paper-tested-on = { $pump }: tested { $range }, { $date }
 
+paper-belt-wet = Belt scale, wet
+paper-oven-dry = Fibre, oven-dry
+
 # Line check
+paper-out-of-tolerance = { $out } of { $of } out of tolerance: { $names }.
 paper-read-at = read { $time }
 paper-figure = Figure
 paper-target = Target
@@ -95,8 +99,8 @@ paper-former-or-speed = Former: change the mat weight by { $change }, or the lin
 paper-readings = Readings
 
 # Changeover
-paper-started = Started { $time }.
-paper-not-started = Not started: times count from the start.
+paper-started = Started { $time }
+paper-not-started = Not started: times count from the start
 paper-when = When
 paper-what = Step
 paper-done = Done

@@ -16,10 +16,10 @@ use crate::ui::state::State;
 use leptos::prelude::*;
 
 /// The table with the scale of each pump, and what is wrong with its range.
-pub type Found = (Option<(SettingsTable, Vec<SettingUnit>)>, Vec<LineFinding>);
+pub type FoundTable = (Option<(SettingsTable, Vec<SettingUnit>)>, Vec<LineFinding>);
 
 /// The table of a recipe, with the scale of each pump.
-pub fn found(state: State, case: Option<Case>) -> Found {
+pub fn found(state: State, case: Option<Case>) -> FoundTable {
     let table = solved(state, |draft, _, line, book| {
         let (table, said) = settings_table(draft, case.as_ref()?, line, book);
         let with_units = table.map(|table| {
