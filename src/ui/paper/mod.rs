@@ -63,7 +63,9 @@ fn documents(state: State, scope: PrintScope) -> AnyView {
 
 fn line_documents(state: State, scope: PrintScope) -> AnyView {
     match (LineSection::at(state.line.section.get_untracked()), scope) {
-        (LineSection::Sheet, PrintScope::Page) => view! { <PumpSettingsPaper/> <SettingsTablePaper follows=true/> }.into_any(),
+        (LineSection::Sheet, PrintScope::Page) => {
+            view! { <PumpSettingsPaper/> <SettingsTablePaper follows=true/> }.into_any()
+        }
         (LineSection::Sheet, PrintScope::SettingsTable) => view! { <SettingsTablePaper/> }.into_any(),
         (LineSection::Running, _) => view! { <LineCheckPaper/> }.into_any(),
         (LineSection::Pumps, _) => {

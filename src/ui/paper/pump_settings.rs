@@ -62,7 +62,8 @@ fn Settings(
         view! { <PumpOnPaper row=row.clone() help=help/> }
     });
     let pumps = pumps.collect_view();
-    let (belt, wetness) = (big(Kind::FibreFlow, settings.fibre_wet.value), view! { <b>{own.0} " " <span class="u">{own.1}</span></b> });
+    let (belt, wetness) =
+        (big(Kind::FibreFlow, settings.fibre_wet.value), view! { <b>{own.0} " " <span class="u">{own.1}</span></b> });
     let oven_dry = amount(state, Kind::FibreFlow, settings.fibre.value);
     view! {
         <Sheet title=t!("line-tab-settings") about=recipe_line(state) kind=line_kind(state)>
