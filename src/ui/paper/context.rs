@@ -8,6 +8,7 @@ use crate::ui::part::amount::joined;
 use crate::ui::part::figure;
 use crate::ui::state::State;
 use crate::ui::text::{LineContext, unit_shown};
+use leptos::prelude::*;
 
 /// What words of the line need.
 pub fn line_words<T>(state: State, act: impl FnOnce(&LineContext<'_>) -> T) -> T {
