@@ -51,11 +51,15 @@ impl RecipeFile {
     }
 }
 
-/// The text of the file that a link stands for; `None` for what is no JSON object, which [`RecipeFile::read`] refuses in words.
+/// The text of the file that a link stands for; `None` for a whole file, and for what is no JSON object, which
+/// [`RecipeFile::read`] refuses in words.
 fn whole(text: &str) -> Option<String> {
     let mut file: Map<String, Value> = serde_json::from_str(text).ok()?;
+    if file.contains_key(KIND.0) {
+        return None;
+    }
     let blank = Blank::new().ok()?;
-    file.entry(KIND.0).or_insert_with(|| KIND.1.into());
+    file.insert(KIND.0.to_owned(), KIND.1.into());
     file.entry(FIRST_VERSION.0).or_insert_with(|| FIRST_VERSION.1.into());
     if let Some(draft) = file.get_mut("draft").and_then(Value::as_object_mut) {
         fill(draft, &blank.draft);

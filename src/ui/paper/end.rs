@@ -20,15 +20,22 @@ pub fn End(
     let state = expect_context::<State>();
     let is_cautioned = !cautions.is_empty();
     // An address of this machine's own disk leads nowhere from elsewhere.
-    let link = state.link.get_untracked().filter(|link| with_code && !link.starts_with("file:"));
-    let code = link.map(|link| {
-        view! {
-            <figure class="print-code">
-                <QrCode link=link name=t!("paper-code") millimetres=45.0/>
-                <figcaption>{t!("paper-code-opens")}</figcaption>
-            </figure>
+    let code = match state.present_link().filter(|_| with_code) {
+        Some(link) if !link.starts_with("file:") => Some(
+            view! {
+                <figure class="print-code">
+                    <QrCode link=link name=t!("paper-code") millimetres=45.0/>
+                    <figcaption>{t!("paper-code-opens")}</figcaption>
+                </figure>
+            }
+            .into_any(),
+        ),
+        // The code of an earlier recipe must not stand beside these doses.
+        None if with_code && state.link.with_untracked(Option::is_some) => {
+            Some(view! { <p class="print-code">{t!("paper-code-late")}</p> }.into_any())
         }
-    });
+        _ => None,
+    };
     let line = |caution: Caution| view! { <li>{words(caution)}</li> };
     let listed = is_cautioned.then(|| {
         view! {

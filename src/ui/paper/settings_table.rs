@@ -19,7 +19,9 @@ use leptos::prelude::*;
 
 /// What a page has room for.
 const MOST_COLUMNS: usize = 24;
-const MOST_ROWS: usize = 11;
+const MOST_ROWS: usize = 12;
+/// Each warning takes the place of a row.
+const LEAST_ROWS: usize = 6;
 
 /// The document.
 #[component]
@@ -38,7 +40,12 @@ pub fn SettingsTablePaper(
             let page = |part: TablePart| {
                 view! { <TablePage table=table.clone() units=units.clone() part=part lines=lines.clone() now=now.clone()/> }
             };
-            table.parts(MOST_COLUMNS, MOST_ROWS).into_iter().map(page).collect_view().into_any()
+            table
+                .parts(MOST_COLUMNS, MOST_ROWS.saturating_sub(lines.len()).max(LEAST_ROWS))
+                .into_iter()
+                .map(page)
+                .collect_view()
+                .into_any()
         }
         None if follows => ().into_any(),
         None => {

@@ -6,6 +6,7 @@ use crate::browser::{hash, link};
 use crate::record::document::open_draft::OpenDraft;
 use crate::record::file::recipe::RecipeFile;
 use crate::ui::route::Page;
+use crate::ui::state::recipe_link::RecipeLink;
 use crate::ui::state::{About, State};
 use crate::ui::text::{Carrier, Message};
 use leptos::reactive::prelude::*;
@@ -13,10 +14,9 @@ use leptos::reactive::prelude::*;
 /// Makes the link anew.
 pub fn refresh(state: State) {
     spawn_local(async move {
-        let OpenDraft { title, draft, .. } = state.current_recipe();
-        let link = match RecipeFile::new(title, draft, None).slim() {
-            Ok(text) => link::with_text(&text).await,
-            Err(_) => None,
+        let link = match state.link_text() {
+            Some(text) => link::with_text(&text).await.map(|address| RecipeLink { address, text }),
+            None => None,
         };
         // The page may be gone meanwhile.
         _ = state.link.try_set(link);

@@ -23,12 +23,12 @@ pub fn Share() -> impl IntoView {
 fn Link() -> impl IntoView {
     let state = expect_context::<State>();
     let copy = move |_| {
-        let Some(link) = state.link.get_untracked() else { return };
+        let Some(link) = state.link.get_untracked().map(|link| link.address) else { return };
         spawn_local(async move {
             state.tell(if link::copy(&link).await { t!("recipe-link-copied") } else { t!("recipe-link-not-copied") });
         });
     };
-    move || match state.link.get() {
+    move || match state.link.get().map(|link| link.address) {
         None => view! { <p>{t!("recipe-no-link")}</p> }.into_any(),
         Some(link) => {
             let drawn = link.clone();

@@ -11,6 +11,7 @@ paper-warnings = { $count ->
 }
 paper-results = Results:
 paper-code = QR code of this recipe
+paper-code-late = The code was not ready. Print again to have it.
 paper-code-opens = Opens this recipe: the code holds it whole.
 
 # Signatures
