@@ -24,6 +24,8 @@ const inOrder = (text, ...all) => all.reduce((from, words) => {
 /** Prints on A4 and on Letter; `check(texts, paper)` reads the pages. Each is of the paper's own size, `wide` ones on their side. */
 async function printed(page, name, check, wide = []) {
   await mkdir(SCREENSHOTS, { recursive: true });
+  // The browser packs the code's link a moment after what is typed.
+  await page.until(async () => hasNot(await atOnce(page, () => document.querySelector("body > .paper")?.textContent ?? ""), "The code was not ready"));
   for (const paper of ["A4", "Letter"]) {
     const pdf = await page.pdf(paper);
     await pictures(pdf, SCREENSHOTS, `paper-${name}-${paper}`);
@@ -66,7 +68,7 @@ journey("the recipe is one page: who saved what and when, warnings first, doses,
     const [text] = texts;
     has(text, "Example: wheat straw, pMDI, 15 mm", "Revision 1", "JK", TODAY());
     inOrder(text, "Revision 1", "No warnings", "Liquid", "pMDI", "340.0", "Wax emulsion", "123.6", "Water", "568.", "Total", "Cautions", "Released by");
-    has(text, "4.5 % db · 4.31 % wb", "8883", "11.0", "7.7", "Line operator", "Date", "Isocyanate: no mist", "1 / 1");
+    has(text, "4.5 % db · 4.31 % wb", "8883", "11.0", "7.7", "Line operator", "Date", "Isocyanate: no mist", /1 ?\/ ?1$/);
     // A caution is a line.
     has(text, "▲ Straw and wood dust can explode: extract it, never blow it up.");
   });
@@ -92,7 +94,7 @@ journey("an invalid recipe prints NOT VALID and why, no dose and nothing to sign
     const [text] = texts;
     inOrder(text, "NOT VALID", "Do not run.", "1 error", "Finished thickness", "0 mm", "above 0");
     has(text, "No signature.", "✕ 0 mm");
-    hasNot(text, "340", "123.6", "568", "Released by", "Line operator");
+    hasNot(text, "340.0", "123.6", "568.5", "Released by", "Line operator");
   });
   assert.equal(await code(await page.pdf()), null, "a recipe that is not valid has no code");
 });
@@ -159,15 +161,13 @@ journey("pump settings and settings table: each a page of its own, moisture, bel
 });
 
 journey("a pump that cannot says so in the place of a setting, and what helps", LINE, async (page) => {
-  await page.press("Pumps & catch tests");
-  await put(page, "line.pump.2.most_setting", "20");
+  await put(page, "line.condition.belt", "14000");
   await leave(page);
-  await page.press("Pump settings");
-  await page.sees("cannot");
+  await page.sees("of 450");
   await printed(page, "cannot", ([settings, table]) => {
-    has(settings, /✕ Cannot: 26\.7 of 20 Hz/, "short", "oven-dry");
+    has(settings, /✕ Cannot: 49\d of 450 rpm/, "short", "oven-dry");
     assert.match(settings, /\d warnings?/);
-    hasNot(settings, "26.7 Hz", "95 % interval 26.3");
+    hasNot(settings, "95 % interval 49");
     has(table, "✕");
   }, [1]);
 });
@@ -258,7 +258,7 @@ journey("a recipe with errors leaves nothing of the line to set", DESK, async (p
 
 journey("a recipe for the laboratory prints doses on fibre and no flows", DESK, async (page) => {
   await page.choose("Fibre flow set by", "None (laboratory)");
-  await page.until(async () => assert.match(await page.figure("liquid.1.liquid_on_fibre").catch(() => ""), /4/));
+  await page.until(async () => assert.match(await page.figure("liquid_on_fibre.1"), /^4/));
   await printed(page, "laboratory", (texts) => {
     assert.equal(texts.length, 1);
     has(texts[0], "on OD fibre", "pMDI", "Released by");
@@ -266,7 +266,7 @@ journey("a recipe for the laboratory prints doses on fibre and no flows", DESK, 
   });
 });
 
-journey("twelve liquids and the longest name still are one page", DESK, async (page) => {
+journey("eight liquids and a long name: all doses and their total are on page one", DESK, async (page) => {
   await page.figure("liquid.1");
   for (let more = 0; more < 3; more++) {
     await page.run(() => {

@@ -7,8 +7,9 @@ use crate::t;
 use crate::ui::part::amount::joined;
 use crate::ui::part::figure;
 use crate::ui::state::State;
-use crate::ui::text::{LineContext, unit_shown};
+use crate::ui::text::{LineContext, trimmed_to, unit_shown};
 use leptos::prelude::*;
+use uom::si::f64::Time;
 
 /// What words of the line need.
 pub fn line_words<T>(state: State, act: impl FnOnce(&LineContext<'_>) -> T) -> T {
@@ -46,6 +47,12 @@ pub fn symbol(state: State, unit: Unit) -> String {
         Unit::PercentWetBasis => t!("common-wet-basis"),
         _ => state.currency.with(|currency| unit_shown(unit, currency).into_owned()),
     }
+}
+
+/// A span of time in hours, no finer than an order is made by.
+pub fn hours(state: State, time: Time) -> String {
+    let number = trimmed_to(Unit::Hour.from_base(time.value), 3, state.units.with(|units| units.mark));
+    joined(&number, &symbol(state, Unit::Hour))
 }
 
 /// A moisture on a basis, as number and symbol, without zeros at its end.

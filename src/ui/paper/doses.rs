@@ -13,7 +13,7 @@ use crate::ui::state::State;
 use leptos::prelude::*;
 
 /// More rows and warnings than these are set in smaller letters, so that all are on one page.
-const ROOMY_LINES: usize = 5;
+const ROOMY_LINES: usize = 4;
 
 /// A row of the table.
 struct DoseRow {

@@ -210,11 +210,6 @@ fn Readings() -> impl IntoView {
         let running = RunningField::ALL.iter().map(|part| LineField::Running(*part));
         running.chain(pumps).filter_map(one).collect::<Vec<_>>()
     });
-    let pair = |(name, value): (String, String)| view! { <div><dt>{name}</dt><dd>{value}</dd></div> };
-    view! {
-        <section>
-            <h2>{t!("paper-readings")}</h2>
-            <dl class="print-pairs">{pairs.into_iter().map(pair).collect_view()}</dl>
-        </section>
-    }
+    let all = pairs.into_iter().map(|(name, value)| format!("{name}\u{a0}{value}")).collect::<Vec<_>>().join("; ");
+    view! { <p class="print-small"><b>{t!("paper-readings")}</b> " " {all} "."</p> }
 }

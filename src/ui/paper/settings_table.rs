@@ -1,5 +1,6 @@
 //! The settings table on pages that lie on their sides: pumps side by side, the head and the recipe on each page.
 
+use super::context::symbol;
 use super::end::End;
 use super::not_valid::{LineNotValid, line_lines};
 use super::pump_settings::settings_warnings;
@@ -8,9 +9,10 @@ use super::warnings::{PaperLine, Warnings};
 use crate::domain::Grade;
 use crate::domain::line::pumps::settings_table::{CellPump, SettingsCell, TablePart};
 use crate::domain::line::{RangeStatus, Setting, SettingUnit, SettingsTable, TableRows};
+use crate::quantity::Kind;
 use crate::t;
 use crate::ui::page::line::settings::context::{parts, setting_parts};
-use crate::ui::page::line::settings::matrix::{flow, found, moisture, range_words};
+use crate::ui::page::line::settings::matrix::{flow, found, moisture};
 use crate::ui::page::line::settings::row::tested;
 use crate::ui::page::line::settings_now::{SettingsNow, settings_now};
 use crate::ui::page::line::settings_text::pump_name;
@@ -106,15 +108,15 @@ fn TablePage(
         let is_now = present.is_some_and(|(own, _)| own == at);
         view! { <tr class:now=is_now><th scope="row">{number}</th>{cells.collect_view()}</tr> }
     };
-    let moisture_unit = moisture(state, 0.0).1;
+    let moisture_unit = symbol(state, state.unit(Kind::Moisture));
     let flow_unit = flow(state, 0.0).1;
     let present_words = present.filter(|(row, _)| part.rows.contains(row)).and_then(|(row, column)| {
         let (number, unit) = flow(state, table.flows.get(row)?.value);
-        let (wet, symbol) = moisture(state, table.moistures.get(column)?.dry_basis().value);
+        let wet = moisture(state, table.moistures.get(column)?.dry_basis().value).0;
         Some(t!(
             "paper-present-point",
             flow = format!("{number}\u{a0}{unit}"),
-            moisture = format!("{wet}\u{a0}{symbol}")
+            moisture = format!("{wet}\u{a0}{moisture_unit}")
         ))
     });
     let tests = part.pumps.iter().filter_map(|(pump, _)| {
@@ -134,7 +136,6 @@ fn TablePage(
     };
     let (groups, heads) = (groups.collect_view(), heads.collect_view());
     let body = part.rows.clone().map(row).collect_view();
-    let range = range_words(state, &table);
     view! {
         <Sheet title=t!("line-settings-table") about=recipe_line(state) kind=line_kind(state) wide=true>
             <Warnings lines=lines/>
@@ -146,7 +147,7 @@ fn TablePage(
                 <tbody>{body}</tbody>
             </table>
             <div class="print-key">
-                <span>{t!("line-columns-are", unit = moisture_unit)} " (" {range} ")"</span>
+                <span>{t!("line-columns-are", unit = moisture_unit)}</span>
                 {present_words.map(|words| view! { <span><i class="present"></i>{words}</span> })}
                 <span><i class="untested"></i>{t!("paper-untested")}</span>
                 <span>"✕ " {t!("paper-outside-allowed")}</span>

@@ -1,6 +1,6 @@
 //! The tanks: what is in them, when each runs empty and by when to order.
 
-use super::context::{amount, solved};
+use super::context::{amount, hours, solved};
 use super::end::End;
 use super::not_valid::{LineNotValid, NothingPaper, line_lines};
 use super::sheet::{Sheet, line_kind, recipe_line};
@@ -88,10 +88,10 @@ fn tank_row(state: State, tank: &Tank, standing: Option<&TankState>, now: u64) -
     let volume = |base| amount(state, Kind::BatchVolume, base);
     let mass = |base| amount(state, Kind::BatchMass, base);
     let read = standing.read_at.map(|at| t!("paper-read-at", time = clock::date_time(at)));
-    let lasts = standing.lasts.map(|lasts| amount(state, Kind::ShiftTime, lasts.value));
+    let lasts = standing.lasts.map(|lasts| hours(state, lasts));
     let order = match (standing.overdue_by(now), standing.order_at(now)) {
         (Some(late), _) => {
-            let words = t!("paper-overdue", time = amount(state, Kind::ShiftTime, late.value));
+            let words = t!("paper-overdue", time = hours(state, late));
             view! { <b><Mark grade=Grade::Unusual/> " " {words}</b> }.into_any()
         }
         (None, Some(order)) => view! { <b>{clock::date_time(order)}</b> }.into_any(),

@@ -12,7 +12,7 @@ paper-warnings = { $count ->
 paper-results = Results:
 paper-code = QR code of this recipe
 paper-code-late = The code was not ready. Print again to have it.
-paper-code-opens = Opens this recipe: the code holds it whole.
+paper-code-opens = Holds and opens this recipe
 
 # Signatures
 paper-released-by = Released by
@@ -91,13 +91,13 @@ paper-deviation = Deviation
 paper-tolerance = Tolerance
 paper-status = Status
 paper-within = OK
-paper-outside = out of tolerance
+paper-outside = out
 paper-not-read = not read
 paper-set-now = Setting now
 paper-do = New setting
 paper-former = Former: change the mat weight by { $change }.
 paper-former-or-speed = Former: change the mat weight by { $change }, or the line speed from { $now } to { $then }.
-paper-readings = Readings
+paper-readings = Readings:
 
 # Changeover
 paper-started = Started { $time }

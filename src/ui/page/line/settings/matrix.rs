@@ -86,8 +86,7 @@ pub fn moisture(state: State, base: f64) -> (String, String) {
     (format::editable(number, units.mark), symbol)
 }
 
-/// From where to where a table goes.
-pub fn range_words(state: State, table: &SettingsTable) -> String {
+fn range_words(state: State, table: &SettingsTable) -> String {
     let ends = table.flows.first().zip(table.flows.last()).zip(table.moistures.first().zip(table.moistures.last()));
     let Some(((low, high), (dry, wet))) = ends else { return String::new() };
     let (wettest, symbol) = moisture(state, wet.dry_basis().value);
