@@ -3,6 +3,7 @@
 use crate::domain::Caution;
 use crate::t;
 use crate::ui::part::code::QrCode;
+use crate::ui::persistence::link;
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -20,7 +21,7 @@ pub fn End(
     let state = expect_context::<State>();
     let is_cautioned = !cautions.is_empty();
     // An address of this machine's own disk leads nowhere from elsewhere.
-    let code = match state.present_link().filter(|_| with_code) {
+    let code = match link::present(state).filter(|_| with_code) {
         Some(link) if !link.starts_with("file:") => Some(
             view! {
                 <figure class="print-code">

@@ -11,10 +11,23 @@ use crate::ui::text::{Carrier, Message};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+/// The recipe on the page as the text of a link; `None` where it has none.
+fn link_text(state: State) -> Option<String> {
+    let OpenDraft { title, draft, .. } = state.current_recipe();
+    RecipeFile::new(title, draft, None).slim().ok()
+}
+
+/// The address of the recipe as it is now; `None` while the link is still that of an earlier one. Follows no change.
+#[must_use]
+pub fn present(state: State) -> Option<String> {
+    let link = state.link.get_untracked()?;
+    (link_text(state).as_ref() == Some(&link.text)).then_some(link.address)
+}
+
 /// Makes the link anew.
 pub fn refresh(state: State) {
     spawn_local(async move {
-        let link = match state.link_text() {
+        let link = match link_text(state) {
             Some(text) => link::with_text(&text).await.map(|address| RecipeLink { address, text }),
             None => None,
         };
