@@ -6,7 +6,7 @@ use super::page;
 use super::page::bench::BenchSheet;
 use super::page::line::LineSheet;
 use super::page::recipe::RecipeSheet;
-use super::part::print;
+use super::paper;
 use super::persistence;
 use super::route::Page;
 use super::state::{State, provide};
@@ -33,6 +33,7 @@ fn App() -> impl IntoView {
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
+    paper::on_print(state);
     if let Some(listeners) = event::on_drop(move |file| page::library::dropped(state, file)) {
         listeners.into_iter().for_each(event::Listener::forget);
     }
@@ -57,7 +58,6 @@ fn App() -> impl IntoView {
             }}
         </main>
         <Announce/>
-        <Mounted part=print::sheet/>
     }
 }
 

@@ -14,6 +14,7 @@ pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("bench.ftl", include_str!("en/bench.ftl")),
     ("common.ftl", include_str!("en/common.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
+    ("paper.ftl", include_str!("en/paper.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
     ("trial.ftl", include_str!("en/trial.ftl")),
 ];
