@@ -65,6 +65,13 @@ pub fn focus_field(key: &str) {
     }
 }
 
+/// Opens the fold with an id.
+pub fn unfold_by_id(id: &str) {
+    if let Some(fold) = document().get_element_by_id(id) {
+        _ = fold.set_attribute("open", "");
+    }
+}
+
 /// Opens every `<details>` around an element.
 fn unfold(element: &Element) {
     let mut around = element.parent_element();

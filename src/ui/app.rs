@@ -3,12 +3,13 @@
 use super::components::{Announce, Mounted, UndoNotice};
 use super::frame::{Bar, Trouble, rescue};
 use super::page;
+use super::page::bench::BenchSheet;
 use super::page::help::HelpSheet;
 use super::page::library::LibrarySheet;
 use super::page::line::LineSheet;
 use super::page::mixing::MixingSheet;
 use super::page::recipe::RecipeSheet;
-use super::part::print;
+use super::paper;
 use super::persistence;
 use super::route::Page;
 use super::state::{State, provide};
@@ -35,6 +36,7 @@ fn App() -> impl IntoView {
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
+    paper::on_print(state);
     if let Some(listeners) = event::on_drop(move |file| page::library::dropped(state, file)) {
         listeners.into_iter().for_each(event::Listener::forget);
     }
@@ -54,6 +56,7 @@ fn App() -> impl IntoView {
             {move || match page.get() {
                 Page::Recipe => view! { <RecipeSheet/> }.into_any(),
                 Page::Line => view! { <LineSheet/> }.into_any(),
+                Page::Bench => view! { <BenchSheet/> }.into_any(),
                 Page::Mixing => view! { <MixingSheet/> }.into_any(),
                 Page::Library => view! { <LibrarySheet/> }.into_any(),
                 Page::Help => view! { <HelpSheet/> }.into_any(),
@@ -61,13 +64,11 @@ fn App() -> impl IntoView {
             }}
         </main>
         <Announce/>
-        <Mounted part=print::sheet/>
     }
 }
 
 fn body(page: Page) -> View {
     match page {
-        Page::Bench => page::bench::bench(),
         Page::Compare => page::compare::compare(),
         _ => View::Nothing,
     }

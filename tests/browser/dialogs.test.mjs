@@ -9,6 +9,7 @@ import assert from "node:assert/strict";
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { fold, more } from "./bench.mjs";
 import { journey } from "./harness.mjs";
 
 /** From now on dialogs are not shown but told; gives what was told so far. */
@@ -61,10 +62,10 @@ journey("the library's button opens the browser's dialog, and the file that is c
 
 journey("the bench's button opens the browser's dialog, and the trial that is chosen there opens", { hash: "#bench" }, async (page) => {
   await page.type("Trial name", "From a dialog");
-  await page.press("Trials", { within: await page.css(".bench .sections") });
-  const { bytes } = await page.download(() => page.press("Export trial (JSON)"));
+  await fold(page, "trials");
+  const { bytes } = await page.download(() => more(page, "Export trial (JSON)"));
   await withFile("chosen.trial.haulm.json", bytes, async (path) => {
-    await page.press("New trial");
+    await more(page, "New trial");
     await page.until(async () => assert.equal(await page.run(() => document.getElementById("bench-name").value), ""));
     await dialogs(page);
     await choose(page, "import-trial", path);

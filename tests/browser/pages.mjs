@@ -3,7 +3,7 @@
 /** Each page with three of its boxes and what is typed there; `section` is the part of the page that has them. */
 export const PAGES = [
   { name: "Line", hash: "#line", section: 4, boxes: null },
-  { name: "Bench", hash: "#bench", boxes: ["bench-name", "bench-note", "field-bench_mat_length"] },
+  { name: "Bench", hash: "#bench", boxes: ["bench-name", "field-bench_mat_length", "field-bench_mat_width"] },
   { name: "Compare", hash: "#compare", boxes: ["field-hours", "field-wanted", "field-seed"] },
   { name: "Mixing", hash: "#mixing", boxes: ["field-concentration", "field-coldest", "field-solution"] },
   { name: "Binder systems", hash: "#systems", boxes: ["system-name", "system-note", "system-note"] },

@@ -68,8 +68,8 @@ pub fn search(state: State, query: &str) -> Vec<Hit> {
     let (line, bench, compare) = (on(Page::Line), on(Page::Bench), on(Page::Compare));
     let mut sections: Vec<Hit> =
         page::line::sections().into_iter().enumerate().map(|(at, name)| line(at, "line-section", name)).collect();
-    for (at, name) in page::bench::sections(state).into_iter().enumerate() {
-        sections.push(bench(at, "bench-section", name.to_owned()));
+    for (at, name) in page::bench::sections().into_iter().enumerate() {
+        sections.push(bench(at, "bench-section", name));
     }
     for (at, (id, name)) in page::compare::sections(state).into_iter().enumerate() {
         sections.push(compare(at, id, name.to_owned()));

@@ -6,6 +6,7 @@ pub mod line;
 mod line_entry;
 mod mixing;
 mod notice;
+pub mod recipe_link;
 pub mod settled;
 pub mod shared_file;
 pub mod trial;
@@ -33,6 +34,7 @@ use compare::CompareState;
 use documents::Documents;
 use leptos::prelude::*;
 use line::LineState;
+use recipe_link::RecipeLink;
 use shared_file::SharedFile;
 use std::sync::Arc;
 use trial::Bench;
@@ -191,7 +193,7 @@ pub struct State {
     /// Why the file that was chosen last in the library is not there.
     pub refused: RwSignal<Option<Message>>,
     /// The recipe as a link; `None` where the browser cannot make one.
-    pub link: RwSignal<Option<String>>,
+    pub link: RwSignal<Option<RecipeLink>>,
     /// The library file on a shared drive.
     pub shared: RwSignal<SharedFile>,
     /// Whether a newer version of the app is here and waits.
