@@ -1,12 +1,10 @@
 //! Several versions of a recipe, saved apart from each other: each at a glance, the latest two side by side, and merged.
 
 use super::rows::RevisionRow;
-use crate::browser::element::Part;
 use crate::record::RevisionId;
 use crate::t;
-use crate::ui::components::Mounted;
 use crate::ui::part::version;
-use crate::ui::part::version::differences::{Pair, differences_of};
+use crate::ui::part::version::differences::{Pair, RevisionDifferences};
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -37,7 +35,7 @@ pub fn Heads(
     };
     let pair = others.first().map(|other| Pair { one: *other, other: head, heads: true });
     let differences = pair.map(|pair| {
-        view! { <Mounted part=move || differences_of(pair).view()/> }
+        view! { <RevisionDifferences pair=pair/> }
     });
     view! {
         <p>{t!("library-versions-hint")}</p>

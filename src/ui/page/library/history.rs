@@ -1,12 +1,11 @@
 //! All saves of a recipe, the latest first, and any two of them side by side.
 
 use super::rows::RevisionRow;
-use crate::browser::element::Part;
 use crate::record::content::revision::Standing;
 use crate::record::{RecipeId, RevisionId};
 use crate::t;
-use crate::ui::components::{Choice, ChoiceOption, Mounted};
-use crate::ui::part::version::differences::{Pair, differences_of};
+use crate::ui::components::{Choice, ChoiceOption};
+use crate::ui::part::version::differences::{Pair, RevisionDifferences};
 use crate::ui::part::version::{label, line, release};
 use crate::ui::state::State;
 use leptos::prelude::*;
@@ -82,7 +81,7 @@ fn ComparePair(
         let place = |id: RevisionId| ids.iter().position(|each| *each == id);
         let (one, other) = if place(one) < place(other) { (other, one) } else { (one, other) };
         open.get().then(|| {
-            view! { <Mounted part=move || differences_of(Pair { one, other, heads: false }).view()/> }
+            view! { <RevisionDifferences pair=Pair { one, other, heads: false }/> }
         })
     };
     view! {
