@@ -1,6 +1,6 @@
 //! The runs in the order of making: their levels, and what is weighed, pressed and tested of each.
 
-use super::SeriesProgress;
+use super::context::SeriesProgress;
 use super::go::{to_boards, to_weigh_sheet};
 use crate::domain::trial::boards::group::BoardGroup;
 use crate::domain::trial::series::factor::Factor;
