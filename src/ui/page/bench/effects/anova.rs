@@ -1,6 +1,6 @@
 //! The analysis of variance, and the effects that share a column.
 
-use super::EffectsShown;
+use super::context::{EffectsShown, read_effects};
 use super::effect_table::term_name;
 use crate::domain::trial::Series;
 use crate::domain::trial::series::effects::{Effects, Term, TermResult};
@@ -16,30 +16,6 @@ use leptos::prelude::*;
 
 /// Term, degrees of freedom, sum of squares, mean square, F, P, share.
 type AnovaRow = [String; 7];
-
-/// Reads the effects that are shown, with the series and what words need.
-pub fn read_effects<T: Default>(
-    state: State,
-    desk: TrialDesk,
-    shown: EffectsShown,
-    read: impl FnOnce(&Effects, &Series, &Context<'_>) -> T,
-) -> T {
-    let units = state.units.get();
-    state
-        .currency
-        .with(|currency| {
-            desk.basis.with(|basis| {
-                let context = Context { units: &units, draft: &basis.recipe, currency };
-                desk.planned.with(|planned| {
-                    shown.outcome.with(|own| {
-                        let effects = own.as_ref()?.effects.as_ref()?;
-                        Some(read(effects, planned.series.as_ref()?, &context))
-                    })
-                })
-            })
-        })
-        .unwrap_or_default()
-}
 
 /// The analysis of variance.
 #[component]

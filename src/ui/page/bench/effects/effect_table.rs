@@ -1,6 +1,6 @@
 //! The effects, the largest first: each with its interval drawn on the axis of all.
 
-use super::EffectsShown;
+use super::context::EffectsShown;
 use crate::domain::trial::Series;
 use crate::domain::trial::series::effects::{EffectEstimate, Effects, Term, TermResult};
 use crate::quantity::Kind;

@@ -1,7 +1,6 @@
 //! The mean at each level of each factor.
 
-use super::EffectsShown;
-use super::anova::read_effects;
+use super::context::{EffectsShown, read_effects};
 use super::effect_table::signed;
 use crate::domain::trial::series::effects::LevelEffect;
 use crate::t;

@@ -1,6 +1,7 @@
 //! What the factors of a series did to a property: the effects with their intervals, and the analysis of variance.
 
 mod anova;
+mod context;
 mod effect_table;
 mod level_means;
 mod readings;
@@ -8,7 +9,7 @@ mod summary;
 
 use crate::domain::trial::Property;
 use crate::domain::trial::boards::measured::MeasuredBoard;
-use crate::domain::trial::series::effects::{EffectsOutcome, ModelWay, RunResult, effects as analyse};
+use crate::domain::trial::series::effects::{ModelWay, RunResult, effects as analyse};
 use crate::record::content::trial::field::TrialField;
 use crate::t;
 use crate::ui::components::WarningSlot;
@@ -16,20 +17,12 @@ use crate::ui::page::bench::entry::{PlaceChoice, TrialDesk, slot_lines};
 use crate::ui::state::State;
 use crate::ui::text::Context;
 use anova::{AliasesOfEffects, Anova};
+use context::EffectsShown;
 use effect_table::EffectTable;
 use leptos::prelude::*;
 use level_means::LevelMeans;
 use readings::Readings;
 use summary::Summary;
-
-/// What the parts of the tab share.
-#[derive(Clone, Copy)]
-pub struct EffectsShown {
-    /// What comes of the property that is shown; `None` without a series or a result.
-    pub outcome: Memo<Option<EffectsOutcome>>,
-    /// The property that is shown.
-    pub property: Memo<Option<Property>>,
-}
 
 /// The tab.
 #[component]

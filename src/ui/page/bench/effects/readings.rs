@@ -1,6 +1,6 @@
 //! The readings that the effects rest on: of each run the mean of its boards.
 
-use super::EffectsShown;
+use super::context::EffectsShown;
 use crate::t;
 use crate::ui::components::Fold;
 use crate::ui::page::bench::entry::{TrialDesk, shown};

@@ -1,6 +1,6 @@
 //! How much the model explains, and how sure it is.
 
-use super::EffectsShown;
+use super::context::EffectsShown;
 use crate::domain::trial::series::effects::Effects;
 use crate::quantity::Kind;
 use crate::t;

@@ -1,6 +1,7 @@
 //! A series: factors with levels, the plan, and its runs with what is weighed, pressed and tested of each.
 
 mod aliases;
+mod context;
 mod factor_row;
 mod factors;
 mod go;
@@ -15,12 +16,12 @@ use crate::browser::clock;
 use crate::domain::trial::SeriesDraft;
 use crate::domain::trial::series::field::SeriesField;
 use crate::record::content::trial::field::TrialField;
-use crate::record::content::trial::progress::RunProgress;
 use crate::t;
 use crate::ui::components::WarningSlot;
 use crate::ui::page::bench::entry::{TrialDesk, slot_lines};
 use crate::ui::state::State;
 use aliases::AliasFold;
+use context::SeriesProgress;
 use factors::Factors;
 use leptos::prelude::*;
 use material::MaterialFold;
@@ -28,10 +29,6 @@ use plan::PlanBoxes;
 use progress_head::ProgressHead;
 use random_order::RandomOrderFold;
 use runs_grid::RunsGrid;
-
-/// How far each run has come.
-#[derive(Clone, Copy)]
-pub struct SeriesProgress(pub Memo<Vec<RunProgress>>);
 
 /// The tab.
 #[component]

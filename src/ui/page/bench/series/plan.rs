@@ -1,6 +1,6 @@
 //! The plan: which combinations are made, how often, and in which blocks.
 
-use super::SeriesProgress;
+use super::context::SeriesProgress;
 use crate::domain::trial::series::draft::{BlockWay, DesignWay};
 use crate::domain::trial::series::field::SeriesField;
 use crate::domain::trial::series::fraction;

@@ -1,6 +1,6 @@
 //! What is next, how far the series has come, and its design.
 
-use super::SeriesProgress;
+use super::context::SeriesProgress;
 use super::go::to_weigh_sheet;
 use crate::domain::trial::Series;
 use crate::domain::trial::series::design::roman;

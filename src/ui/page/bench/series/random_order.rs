@@ -1,6 +1,6 @@
 //! The run order drawn by chance: its seed, and drawing another one.
 
-use super::SeriesProgress;
+use super::context::SeriesProgress;
 use crate::browser::clock;
 use crate::domain::trial::SeriesDraft;
 use crate::domain::trial::series::field::SeriesField;

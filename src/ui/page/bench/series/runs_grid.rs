@@ -1,6 +1,6 @@
 //! The runs in the order of making: their levels, and what is weighed, pressed and tested of each.
 
-use super::SeriesProgress;
+use super::context::SeriesProgress;
 use super::go::{to_boards, to_weigh_sheet};
 use crate::domain::trial::boards::group::BoardGroup;
 use crate::domain::trial::series::factor::Factor;
@@ -60,27 +60,29 @@ pub fn RunsGrid() -> impl IntoView {
         <Show when=move || is_there.get()>
             <section class="panel runs-panel" aria-labelledby="series-runs">
                 <h3 id="series-runs">{t!("trial-runs")} " " <span class="note">{t!("trial-in-order")}</span></h3>
-                <table class="grid tight runs" aria-label=t!("trial-run-order")>
-                    <thead><tr>
-                        <th scope="col" class="l">{t!("trial-run")}</th>
-                        {move || has_blocks.get().then(|| view! { <th scope="col">{t!("trial-block")}</th> })}
-                        {move || has_replicates.get().then(|| view! { <th scope="col">{t!("trial-replicate")}</th> })}
-                        {move || heads.get().into_iter().map(|head| view! { <th scope="col" class="level">{head}</th> }).collect_view()}
-                        <th scope="col" class="l edge">{t!("trial-levels")}</th>
-                        <th scope="col">{t!("trial-weighed")} ", " <br/> {t!("trial-batches")}</th>
-                        <th scope="col">{t!("trial-pressed")} ", " <br/> {t!("trial-boards").to_lowercase()}</th>
-                        <th scope="col">{t!("trial-tested")} ", " <br/> {t!("trial-boards").to_lowercase()}</th>
-                        <th scope="col" class="edge roomy">{t!("trial-density")} <br/> {unit(Kind::BoardDensity)}</th>
-                        <th scope="col" class="roomy">{result_head}</th>
-                        <td></td>
-                    </tr></thead>
-                    <tbody>{move || {
-                        // Another set of columns makes all rows anew.
-                        has_blocks.track();
-                        has_replicates.track();
-                        rows.get().into_iter().map(row).collect_view()
-                    }}</tbody>
-                </table>
+                <div class="scroll" tabindex="0" role="region" aria-label=t!("trial-runs")>
+                    <table class="grid tight runs" aria-label=t!("trial-run-order")>
+                        <thead><tr>
+                            <th scope="col" class="l">{t!("trial-run")}</th>
+                            {move || has_blocks.get().then(|| view! { <th scope="col">{t!("trial-block")}</th> })}
+                            {move || has_replicates.get().then(|| view! { <th scope="col">{t!("trial-replicate")}</th> })}
+                            {move || heads.get().into_iter().map(|head| view! { <th scope="col" class="level">{head}</th> }).collect_view()}
+                            <th scope="col" class="l edge">{t!("trial-levels")}</th>
+                            <th scope="col">{t!("trial-weighed")} ", " <br/> {t!("trial-batches")}</th>
+                            <th scope="col">{t!("trial-pressed")} ", " <br/> {t!("trial-boards").to_lowercase()}</th>
+                            <th scope="col">{t!("trial-tested")} ", " <br/> {t!("trial-boards").to_lowercase()}</th>
+                            <th scope="col" class="edge roomy">{t!("trial-density")} <br/> {unit(Kind::BoardDensity)}</th>
+                            <th scope="col" class="roomy">{result_head}</th>
+                            <td></td>
+                        </tr></thead>
+                        <tbody>{move || {
+                            // Another set of columns makes all rows anew.
+                            has_blocks.track();
+                            has_replicates.track();
+                            rows.get().into_iter().map(row).collect_view()
+                        }}</tbody>
+                    </table>
+                </div>
             </section>
         </Show>
     }
