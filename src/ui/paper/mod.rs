@@ -56,7 +56,7 @@ fn documents(state: State, scope: PrintScope) -> AnyView {
         Page::Recipe => view! { <RecipePaper/> }.into_any(),
         Page::Line => line_documents(state, scope),
         Page::Bench => view! { <BenchPaper/> }.into_any(),
-        Page::Compare | Page::Mix | Page::Systems | Page::Library | Page::Help => ().into_any(),
+        Page::Compare | Page::Mixing | Page::Systems | Page::Trials | Page::Library | Page::Help => ().into_any(),
     };
     view! { <div class="paper">{inside}</div> }.into_any()
 }

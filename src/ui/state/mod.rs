@@ -4,6 +4,7 @@ pub mod compare;
 pub mod documents;
 pub mod line;
 mod line_entry;
+mod mixing;
 mod notice;
 pub mod recipe_link;
 pub mod settled;
@@ -207,6 +208,7 @@ pub struct State {
     pub question: RwSignal<Option<SaveQuestion>>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
+    mix_history: RwSignal<History<MixDraft, String>>,
     /// Name and note of a binder system that is not saved yet.
     pub new_system: RwSignal<SystemDraft>,
     /// The trial on the bench.
@@ -300,6 +302,7 @@ impl State {
             typed_last: StoredValue::new(None),
             question: RwSignal::new(None),
             mix,
+            mix_history: RwSignal::new(History::default()),
             new_system: RwSignal::new(system),
             bench: Bench::default(),
             compare,
@@ -431,6 +434,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.undo(),
             Page::Line => self.line.undo(),
+            Page::Mixing => self.undo_mix(),
             _ => {}
         }
     }
@@ -440,6 +444,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.redo(),
             Page::Line => self.line.redo(),
+            Page::Mixing => self.redo_mix(),
             _ => {}
         }
     }
