@@ -3,6 +3,7 @@
 use super::desk::Desk;
 use crate::domain::trial::series::word::letter;
 use crate::t;
+use leptos::prelude::*;
 
 /// "Base sheet", or "Run 3 · A Press temperature 180 °C".
 pub fn selected(desk: Desk) -> String {

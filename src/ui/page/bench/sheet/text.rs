@@ -7,6 +7,7 @@ use crate::t;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
 use crate::ui::text::unit_shown;
+use leptos::prelude::*;
 use uom::si::f64::Mass;
 
 /// An amount with its unit.
