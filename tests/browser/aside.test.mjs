@@ -95,9 +95,9 @@ journey("importing a line check sets the line and the recipe on the page aside, 
   assert.equal(await page.value("Board density"), "655");
   // Both are in the library: the recipe that was changed, and the line.
   await page.press("Library");
-  const recipe = await page.css(".lines h2");
+  const recipe = await page.css(".lines .name");
   assert.match((await page.run((e) => e.textContent, recipe)).replace(/[\u2066-\u2069]/g, ""), /^Unsaved work, \d\d:\d\d: Example/);
-  const lines = await page.byRole("list", "Lines");
+  const lines = await page.byRole("list", "Lines set aside");
   await page.sees("Unsaved work,", { within: lines });
   await page.axe();
   await page.screenshot("library-lines", { full: true });
@@ -108,9 +108,9 @@ journey("importing a line check sets the line and the recipe on the page aside, 
   assert.equal(await page.value("Board density"), "702");
   // The line of the file is set aside in turn; deleted, it comes back with Undo.
   await page.press("Library");
-  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines")), 2));
-  await page.press(/^(Delete|Remove) .*Second line/, { within: await page.byRole("list", "Lines") });
-  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines")), 1));
+  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines set aside")), 2));
+  await page.press(/^(Delete|Remove) .*Second line/, { within: await page.byRole("list", "Lines set aside") });
+  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines set aside")), 1));
   await page.press("Undo", { within: await page.css(".notice") });
-  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines")), 2));
+  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines set aside")), 2));
 });

@@ -234,10 +234,9 @@ journey("a trial is saved, opened, deleted and restored", WIDE, async (page) => 
 journey("a board's raw readings become the standards' figures", WIDE, async (page) => {
   await mat(page);
   await tab(page, "Boards");
-  await page.press("Add board");
-  const add = async (at) => (await page.run((n) => [...document.querySelectorAll(".board button")].filter((b) => b.textContent === "Add piece")[n], at)).click();
-  await page.until(async () => assert.ok(await page.run(() => document.querySelector(".board button"))));
-  for (const at of [0, 1, 2, 3]) await add(at);
+  await page.sees("No boards yet.");
+  await page.press("+ Board");
+  await fold(page, "density-pieces");
   const put = { "piece_mass.0": "25.5", "piece_length.0": "50", "piece_width.0": "50", "piece_thickness.0": "15", "piece_dry.0": "23.8",
     "bending_span.0": "300", "bending_width.0": "50", "bending_thickness.0": "15", "bending_load.0": "900",
     "bond_length.0": "50", "bond_width.0": "50", "bond_load.0": "350", "swelling_before.0": "15", "swelling_after.0": "16.5" };
@@ -246,9 +245,14 @@ journey("a board's raw readings become the standards' figures", WIDE, async (pag
   await shows(page, "board.1.mor.0", "36.0 N/mm²");
   await shows(page, "board.1.bond.0", "0.140 N/mm²");
   await page.until(async () => assert.match(await page.figure("board.1.swelling.0"), /^10\.00? %$/));
-  await (await page.css('[aria-controls="working-board.1.mor.0"]')).click();
+  await page.click('[aria-controls="working-board.1.mor.0"]');
   await page.sees("EN 310", { within: await page.css('[id="working-board.1.mor.0"]') });
-  await page.sees("Furnish for the next mat");
+  // Esc closes a working and goes back to its figure.
+  await page.keys(Key.ESCAPE);
+  await page.until(async () => assert.equal(await page.run(() => document.activeElement.getAttribute("aria-controls")), "working-board.1.mor.0"));
+  await fold(page, "next-mat");
+  await page.sees("Furnish, next mat");
+  await fold(page, "requirements");
   await field(page, "required.internal_bond", "0.3");
   await page.sees("too few boards to tell");
   await field(page, "piece_dry.0.1", "26");
@@ -262,14 +266,17 @@ journey("a series is planned, made and told in plain words, and kept, given out,
   await page.press("Plan series");
   await field(page, "series_level.1.0", "3");
   await field(page, "series_level.1.1", "5");
-  await page.press("Add factor");
-  await page.choose("Factor", "Board density", { within: await page.css(".field:has(#factor-2)") });
+  await page.press("+ Factor");
+  await page.choose("Factor B", "Board density");
   await field(page, "series_level.2.0", "600");
   await field(page, "series_level.2.1", "700");
-  await page.sees("2^2");
-  await page.sees("Material for the whole series");
-  const order = () => page.run(() => [...document.querySelectorAll(".series .scroll tbody tr")].map((row) => row.textContent).join("|"));
+  await page.sees("2^2", { within: await page.css("#series-design") });
+  await fold(page, "series-material");
+  await page.sees("Material for the series");
+  await page.sees("Fibre, moist", { within: await page.css("#series-material table") });
+  const order = () => page.run(() => [...document.querySelectorAll(".grid.runs tbody tr")].map((row) => row.textContent).join("|"));
   // A new series draws its own seed; the journey begins at one that is known.
+  await fold(page, "series-order");
   await field(page, "series_seed", "1");
   await stored(page, /"seed":\{[^}]*"1"/);
   const first = await order();
@@ -277,12 +284,11 @@ journey("a series is planned, made and told in plain words, and kept, given out,
   await page.until(async () => assert.notEqual(await order(), first));
   await field(page, "series_seed", "1");
   await page.until(async () => assert.equal(await order(), first, "the same seed gives the same order"));
-  const levels = await page.run(() => [...document.querySelectorAll('.series [aria-label="Run order"] tbody tr')].map((row) => row.textContent));
+  const levels = await page.run(() => [...document.querySelectorAll(".grid.runs tbody tr")].map((row) => row.textContent));
+  assert.ok(levels.length === 4 && levels.every((row) => row.includes("planned")), levels.join("|"));
   await tab(page, "Boards");
-  await page.press("Add board for every run");
+  await page.press("+ Board for every run");
   for (let at = 1; at <= 4; at++) {
-    const summary = await page.css(`details.board:nth-of-type(${at}) > summary`);
-    await summary.click();
     await field(page, `board_mass.${at}`, levels[at - 1].includes("700") ? "2150" : `${1850 + at}`);
     await field(page, `board_length.${at}`, "450");
     await field(page, `board_width.${at}`, "450");
@@ -290,8 +296,10 @@ journey("a series is planned, made and told in plain words, and kept, given out,
   }
   await tab(page, "Effects");
   await page.choose("Model", "Main effects only");
-  await page.sees("Board density explains");
-  await page.sees("Analysis of variance");
+  await page.sees("Board density raises density.");
+  await page.sees("No significant effect on density of dose of", { within: await page.css(".also-says") });
+  await fold(page, "anova");
+  await page.sees("Sum of squares", { within: await page.css("#anova") });
   await page.axe();
   await page.screenshot("bench-effects-1024", { full: true });
   await page.type("Trial name", "Dose and density");
@@ -335,7 +343,7 @@ for (const [name, look] of [["390", PHONE], ["820", { ...AT, width: 820, height:
     }
     await page.look({ ...look, dark: false, forced: false });
     await tab(page, "Boards");
-    await page.press("Add board");
+    await page.press("+ Board");
     await page.axe();
     await page.assertNoSideways();
     await page.screenshot(`bench-boards-${name}`, { full: true });

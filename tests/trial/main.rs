@@ -12,6 +12,7 @@ mod support;
 mod words;
 
 mod boards;
+mod columns;
 mod designs;
 mod effects;
 mod groups;

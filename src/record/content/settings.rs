@@ -79,7 +79,7 @@ impl Default for Settings {
             currency: "€".to_owned(),
             theme: Theme::System,
             initials: String::new(),
-            order: SortOrder::Newest,
+            order: SortOrder::default(),
             copied_at: None,
             lab: None,
             extra: Extra::new(),

@@ -1,5 +1,10 @@
 //! Trials: what was weighed, planned and measured, kept with the recipe that made the boards.
 
+pub mod boards;
+pub mod field;
+pub mod outcome;
+pub mod progress;
+
 use crate::domain::Draft;
 use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::series::effects::ModelWay;

@@ -3,7 +3,6 @@
 use super::documents;
 use super::trouble;
 use crate::browser::file;
-use crate::browser::graph::*;
 use crate::domain::trial::weigh_sheet::example::example_sheet;
 use crate::record::content::revision::Standing;
 use crate::record::content::trial::{OpenTrial, TRIAL_ON_PAGE, Trial, TrialContent};
@@ -12,6 +11,7 @@ use crate::record::file::trial_results::results_csv;
 use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, TrialId};
 use crate::ui::state::State;
+use leptos::prelude::*;
 
 /// A table of a trial.
 #[derive(Clone, Copy)]

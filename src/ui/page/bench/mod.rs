@@ -3,24 +3,27 @@
 mod boards;
 mod desk;
 mod effects;
+mod entry;
 mod paper;
 mod parts;
+mod runs_on_paper;
 mod selection;
 mod series;
 mod sheet;
 mod tab;
-mod tested;
 mod title;
 mod trials;
 
 pub use paper::paper;
 
-use crate::browser::element::View;
 use crate::t;
-use crate::ui::components::{Fold, Mounted, Tabs};
+use crate::ui::components::{Fold, Tabs};
 use crate::ui::state::State;
+use boards::BoardsTab;
 use desk::Desk;
+use effects::EffectsTab;
 use leptos::prelude::*;
+use series::SeriesTab;
 use sheet::WeighSheetTab;
 use tab::{BOARDS, EFFECTS, SERIES};
 use title::TrialTitle;
@@ -44,9 +47,9 @@ pub fn BenchSheet() -> impl IntoView {
     let tab = move || {
         _ = state.bench.opening.get();
         match shown.get() {
-            SERIES => view! { <OlderTab at=SERIES older=series::series/> }.into_any(),
-            BOARDS => view! { <OlderTab at=BOARDS older=boards::boards/> }.into_any(),
-            EFFECTS => view! { <OlderTab at=EFFECTS older=effects::effects/> }.into_any(),
+            SERIES => view! { <SeriesTab/> }.into_any(),
+            BOARDS => view! { <BoardsTab/> }.into_any(),
+            EFFECTS => view! { <EffectsTab/> }.into_any(),
             _ => view! { <WeighSheetTab/> }.into_any(),
         }
     };
@@ -60,26 +63,5 @@ pub fn BenchSheet() -> impl IntoView {
                 <Fold id="trials" title=t!("bench-trials") note=Signal::derive(move || trials_note(state))><SavedTrials/></Fold>
             </section>
         </div>
-    }
-}
-
-/// Builds what is not a component yet.
-type Build = fn(Desk) -> View;
-
-/// A tab that is built with `browser::element`.
-#[component]
-fn OlderTab(
-    /// Its place.
-    at: usize,
-    /// What is in it.
-    older: Build,
-) -> impl IntoView {
-    let desk = expect_context::<Desk>();
-    let name = sections().into_iter().nth(at);
-    view! {
-        <section class="panel page older-tab" aria-labelledby="bench-section">
-            <h2 id="bench-section" tabindex="-1">{name}</h2>
-            <Mounted part=move || older(desk)/>
-        </section>
     }
 }
