@@ -13,6 +13,8 @@ use std::sync::LazyLock;
 pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("common.ftl", include_str!("en/common.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
+    ("line_change.ftl", include_str!("en/line_change.ftl")),
+    ("line_tanks.ftl", include_str!("en/line_tanks.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
 ];
 

@@ -137,10 +137,14 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         LineFindingKind::HeelTooLarge => {
             ("as large as the whole tank.".to_owned(), "Enter the volume below the outlet, smaller than the tank.")
         }
-        LineFindingKind::OrderOverdue { by } => (
-            format!("the order is overdue by {}.", amount(*by)),
-            "Order now, and lower its use until the delivery comes.",
-        ),
+        LineFindingKind::OrderOverdue { by, at_most } => {
+            let lower = lower_its_use(*at_most, context);
+            return (format!("the order is overdue by {}.", amount(*by)), format!("Order now. {lower}"));
+        }
+        LineFindingKind::DeliveryLate { by, at_most } => {
+            let what = format!("runs empty {} before its delivery comes.", amount(*by));
+            return (what, lower_its_use(*at_most, context));
+        }
         LineFindingKind::StaleReadings { recipe } => (
             format!("these readings were made on “{recipe}”, before the changeover."),
             "Read the line again on the recipe that runs now.",
@@ -190,6 +194,13 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         ),
     };
     (what, fix.to_owned())
+}
+
+fn lower_its_use(at_most: Option<Amount>, context: &LineContext<'_>) -> String {
+    match at_most {
+        Some(flow) if flow.base > 0.0 => format!("To last, use at most {}.", shown(flow, &context.plain)),
+        _ => "Lower its use until the delivery comes.".to_owned(),
+    }
 }
 
 fn out_of_reach(
