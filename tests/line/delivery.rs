@@ -260,7 +260,7 @@ fn a_saved_recipe_has_its_own_new_settings() {
     let line = mill.line();
     assert_eq!(delivered.moves_in(&mill.draft, &mill.draft, &line), delivered.moved);
     let mut half = mill.draft.clone();
-    half.plain.fibre.text = "4250".to_owned();
+    half.plain.fibre_flow.text = "4250".to_owned();
     let moved = delivered.moves_in(&mill.draft, &half, &line);
     assert_eq!(moved.len(), delivered.moved.len());
     for (own, other) in delivered.moved.iter().zip(&moved) {

@@ -37,6 +37,8 @@ pub struct PlannedChangeover {
 /// A delivery that was accepted.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct AcceptedDelivery {
+    /// Its number, by which two tabs' lists are merged.
+    pub id: u32,
     /// When, milliseconds since 1970-01-01 00:00 UTC.
     pub at: u64,
     /// The liquid's name.
@@ -68,7 +70,6 @@ pub struct LineRecord {
     /// Saved recipes that a new delivery is not entered into, though they use its liquid.
     pub delivery_not_for: BTreeSet<RecipeId>,
     /// The deliveries that were accepted, the oldest first.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub deliveries: Vec<AcceptedDelivery>,
     /// Whether it is the line of the example still, and none of a mill's own.
     #[serde(skip_serializing_if = "std::ops::Not::not")]
@@ -82,7 +83,8 @@ impl LineRecord {
         let tank_name = tank.and_then(|id| self.book.tank(id)).map(|tank| tank.name.clone()).unwrap_or_default();
         let certificate = std::mem::replace(&mut self.book.delivery, blank.delivery);
         let batch = std::mem::take(&mut self.book.delivered_batch).trim().to_owned();
-        self.deliveries.push(AcceptedDelivery { at, liquid, tank, tank_name, certificate, batch });
+        let id = self.deliveries.iter().map(|delivery| delivery.id).max().map_or(1, |most| most.saturating_add(1));
+        self.deliveries.push(AcceptedDelivery { id, at, liquid, tank, tank_name, certificate, batch });
         let excess = self.deliveries.len().saturating_sub(MOST_DELIVERIES);
         self.deliveries.drain(..excess);
     }

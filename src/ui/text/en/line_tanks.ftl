@@ -21,6 +21,8 @@ tank-pasted = { $count ->
 }
 tank-left = { $time } left
 tank-today = today { $time }
+tank-tomorrow = tomorrow { $time }
+tank-yesterday = yesterday { $time }
 tank-in = in { $time }
 tank-was = was { $time }
 tank-overdue = Overdue by { $time }

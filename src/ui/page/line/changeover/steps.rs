@@ -40,7 +40,7 @@ pub fn StepTable() -> impl IntoView {
     let moisture_unit = move || short(state.unit(Kind::Moisture), "");
     view! {
         <Show when=move || !none.get() fallback=|| view! { <p>{t!("change-nothing")}</p> }>
-            <table class="grid steps" aria-label=t!("change-steps")>
+            <table class="grid change-list" aria-label=t!("change-steps")>
                 <thead><tr>
                     <th scope="col" class="l">{t!("change-number")}</th>
                     <th scope="col" class="l">{t!("change-when")}</th>
@@ -159,7 +159,7 @@ fn StepLine(
     };
     view! {
         <tr class="step" data-step=key class:next=move || is_next.get() class:done=move || is_done.get() class:warn=move || has_flag.get()>
-            <td class="l number">{of(|row| row.number.to_string())}</td>
+            <td class="l step-number">{of(|row| row.number.to_string())}</td>
             <td class="l when">{of(|row| row.when.clone())}</td>
             <td class="after note">{of(|row| row.after.clone())}</td>
             <th scope="row" class="l name">{what}</th>

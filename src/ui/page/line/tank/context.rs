@@ -6,7 +6,7 @@ use crate::domain::line::{
     Delivered, LineFigure, LineFinding, LineWorking, Stock, Tank, TankDraft, TankId, TankState, TankWay, deliver,
 };
 use crate::domain::{Draft, LiquidId};
-use crate::quantity::{Amount, Kind};
+use crate::quantity::{Amount, Kind, format};
 use crate::t;
 use crate::ui::page::line::context::solved;
 use crate::ui::page::line::parts::ties;
@@ -169,8 +169,11 @@ pub fn figure_name(state: State, tank: &str, figure: LineFigure) -> String {
 
 /// Number and unit of a figure of a tank; both blank where there is none.
 pub fn figure_text(state: State, found: Option<TankState>, figure: LineFigure) -> (String, String) {
+    if figure == LineFigure::Lasts {
+        let lasts = found.and_then(|found| found.lasts);
+        return lasts.map_or_else(Default::default, |lasts| hours(state, lasts.value));
+    }
     let base = found.and_then(|found| match figure {
-        LineFigure::Lasts => found.lasts.map(|lasts| lasts.value),
         LineFigure::PerShift => Some(found.per_shift.value),
         LineFigure::Fits => Some(found.fits.value),
         LineFigure::Content => Some(found.content.value),
@@ -184,7 +187,24 @@ pub fn figure_text(state: State, found: Option<TankState>, figure: LineFigure) -
 
 /// A moment in words, as seen from `now`: the time alone where it is today.
 pub fn moment(at: u64, now: u64) -> String {
-    if clock::date(at) == clock::date(now) { t!("tank-today", time = clock::time(at)) } else { clock::date_time(at) }
+    const DAY: u64 = 86_400_000;
+    let day = clock::date(at);
+    if day == clock::date(now) {
+        t!("tank-today", time = clock::time(at))
+    } else if day == clock::date(now + DAY) {
+        t!("tank-tomorrow", time = clock::time(at))
+    } else if day == clock::date(now.saturating_sub(DAY)) {
+        t!("tank-yesterday", time = clock::time(at))
+    } else {
+        clock::date_time(at)
+    }
+}
+
+/// Hours as number and unit, to three digits: nobody knows a tank better.
+pub fn hours(state: State, seconds: f64) -> (String, String) {
+    let units = state.units.get();
+    let unit = units.unit(Kind::ShiftTime);
+    (format::significant(unit.from_base(seconds), 3, units.mark), unit.symbol().to_owned())
 }
 
 /// An amount of a kind as number and unit in one text.

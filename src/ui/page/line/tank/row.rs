@@ -1,6 +1,6 @@
 //! The row of a tank, and its details below it.
 
-use super::context::{TankNow, TankSheet, amount, figure_name, figure_text, moment, number, tank_key};
+use super::context::{TankNow, TankSheet, figure_name, figure_text, hours, moment, number, tank_key};
 use super::level_bar::level_bar;
 use crate::browser::{clock, page};
 use crate::domain::Grade;
@@ -12,6 +12,7 @@ use crate::ui::components::{Choice, ChoiceOption, Mark, Rank, TextBox};
 use crate::ui::page::line::grid_box::{LineGridBox, with_column_unit};
 use crate::ui::page::line::parts::ties;
 use crate::ui::page::line::worked::WorkedFigure;
+use crate::ui::part::amount::joined;
 use crate::ui::state::State;
 use leptos::prelude::*;
 use uom::si::f64::Time;
@@ -41,7 +42,7 @@ pub fn TankRow(
         move || found.get().and_then(|found| found.empty_at(sheet.now.get())).map(|at| moment(at, sheet.now.get()));
     let left = move || {
         let lasts = found.get().and_then(|found| found.lasts);
-        lasts.map(|lasts| t!("tank-left", time = amount(state, Kind::ShiftTime, lasts.value)))
+        lasts.map(|lasts| t!("tank-left", time = in_hours(state, lasts)))
     };
     let heading = move |name: String, kind: Kind| move || with_column_unit(state, &name, kind);
     let capacity = LineField::Tank(id, TankField::Capacity);
@@ -50,13 +51,13 @@ pub fn TankRow(
         <tr class="tank" id=format!("tank-row-{}", id.0) class:warn=move || warn.get() class:open=move || is_open.get()>
             <th scope="row" class="l name">
                 <b>{move || name.get()}</b> " " <span class="fed">{move || holds.get()}</span>
-                <span class="sub left">{left}</span>
+                <span class="sub tank-left">{left}</span>
             </th>
             <td class="level">
                 <LineGridBox field=LineField::Tank(id, TankField::Content) column=Some("level") unit_in_box=true placeholder=t!("common-required")/>
             </td>
             <td class="extra read" data-label=t!("tank-read-at")>{read_at}</td>
-            <td class="extra bar">{move || row.with(|row| level_bar(state, row.as_ref()?))}</td>
+            <td class="extra level-drawn">{move || row.with(|row| level_bar(state, row.as_ref()?))}</td>
             <td class="extra" data-label=heading(t!("tank-capacity"), Kind::BatchVolume)>
                 <LineGridBox field=capacity column=Some("capacity") placeholder=t!("common-required")/>
             </td>
@@ -74,7 +75,7 @@ pub fn TankRow(
                 <Figure id=id name=name found=found figure=LineFigure::Lasts own_unit=true/>
                 <span class="sub">{empty_at}</span>
             </td>
-            <td class="l order">{move || row.with(|row| order(state, row.as_ref()?, sheet.now.get()))}</td>
+            <td class="l order-by">{move || row.with(|row| order(state, row.as_ref()?, sheet.now.get()))}</td>
             <td class="more">
                 <button
                     type="button"
@@ -123,10 +124,15 @@ fn Figure(
     }
 }
 
+fn in_hours(state: State, time: Time) -> String {
+    let (number, unit) = hours(state, time.value);
+    joined(&number, &unit)
+}
+
 /// When to order, or when what was ordered comes.
 fn order(state: State, row: &TankNow, now: u64) -> Option<AnyView> {
     let found = row.state?;
-    let hours = |time: Time| amount(state, Kind::ShiftTime, time.value);
+    let hours = |time: Time| in_hours(state, time);
     let said = |first: AnyView, below: String| view! { {first} <span class="sub">{below}</span> }.into_any();
     let flag =
         |words: String| view! { <span class="lead flag"><Mark grade=Grade::Unusual/> " " {words}</span> }.into_any();

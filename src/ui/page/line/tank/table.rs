@@ -39,7 +39,7 @@ pub fn TankTable() -> impl IntoView {
             <th scope="col" class="l">{t!("tank-tank-liquid")}</th>
             <th scope="col">{t!("tank-level")}</th>
             <th scope="col" class="read">{t!("tank-read-at")}</th>
-            <td class="bar"><span class="heel-key">{t!("tank-heel")}</span></td>
+            <td class="level-drawn"><span class="heel-key">{t!("tank-heel")}</span></td>
             <th scope="col"><ColumnHead name=t!("tank-capacity") kind=Kind::BatchVolume choose=true/></th>
             <th scope="col"><ColumnHead name=t!("tank-heel") kind=Kind::BatchVolume/></th>
             <th scope="col"><ColumnHead name=t!("tank-lead-time") kind=Kind::ShiftTime/></th>
@@ -48,7 +48,7 @@ pub fn TankTable() -> impl IntoView {
             <th scope="col"><ColumnHead name=t!("tank-per-shift") kind=Kind::BatchMass choose=true/></th>
             <th scope="col"><ColumnHead name=t!("tank-free") kind=Kind::BatchVolume/></th>
             <th scope="col">{t!("tank-runs-empty")}</th>
-            <th scope="col" class="l order">{t!("tank-order-by")}</th>
+            <th scope="col" class="l order-by">{t!("tank-order-by")}</th>
             <td></td>
         }
         .into_any()
