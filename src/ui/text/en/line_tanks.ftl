@@ -20,6 +20,7 @@ tank-pasted = { $count ->
    *[other] { $count } values pasted
 }
 tank-left = { $time } left
+tank-lasts = { $name } lasts { $time }.
 tank-today = today { $time }
 tank-tomorrow = tomorrow { $time }
 tank-yesterday = yesterday { $time }

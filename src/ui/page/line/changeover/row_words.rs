@@ -11,6 +11,7 @@ use crate::ui::page::line::settings::context::{parts, setting_parts};
 use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
+use leptos::prelude::*;
 use uom::si::f64::MassRate;
 
 /// What stands in a row.

@@ -196,9 +196,8 @@ fn effect(state: State, quantity: Quantity, now: &DeliveryNow) -> Option<AnyView
             let density = delivered.density?;
             let text = parts(state, Amount::from_base(Kind::LiquidDensity, density.value));
             let name = (state.words.line.figure)(LineFigure::DensityPumped).label;
-            if pumped(state).is_none() {
-                return None;
-            }
+            // Without a working it is the density as entered.
+            pumped(state)?;
             Some(
                 view! { <WorkedFigure key=DENSITY.to_owned() name=name.to_owned() text=Signal::stored(text)/> }
                     .into_any(),

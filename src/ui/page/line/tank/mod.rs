@@ -1,5 +1,6 @@
 //! Tanks: how long they last and when to order; deliveries: what a certificate changes, before it is accepted.
 
+mod announce;
 mod certificate;
 mod context;
 mod delivery;
@@ -17,6 +18,7 @@ use crate::t;
 use crate::ui::components::{SlotLine, WarningSlot};
 use crate::ui::page::line::worked::WorkedPanel;
 use crate::ui::state::State;
+use announce::AnnounceTanks;
 use context::{TankSheet, deliver_now, tanks_now, working_of};
 use delivery::DeliverySection;
 use foot::TanksFoot;
@@ -61,6 +63,7 @@ pub fn TanksTab() -> impl IntoView {
             </section>
             <DeliverySection/>
             <EarlierDeliveries/>
+            <AnnounceTanks lines=lines/>
             <TanksFoot lines=lines/>
         </section>
     }
