@@ -16,6 +16,8 @@ pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("help.ftl", include_str!("en/help.ftl")),
     ("library.ftl", include_str!("en/library.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
+    ("line_change.ftl", include_str!("en/line_change.ftl")),
+    ("line_tanks.ftl", include_str!("en/line_tanks.ftl")),
     ("mixing.ftl", include_str!("en/mixing.ftl")),
     ("paper.ftl", include_str!("en/paper.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
