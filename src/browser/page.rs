@@ -184,3 +184,11 @@ pub fn focus_opener(id: &str) {
 pub fn is_hidden() -> bool {
     document().hidden()
 }
+
+/// Opens a fold by its id and puts the focus on its heading.
+pub fn open(id: &str) {
+    if let Some(fold) = document().get_element_by_id(id) {
+        _ = fold.set_attribute("open", "");
+        show(&format!("#{id} > summary"));
+    }
+}

@@ -1,7 +1,7 @@
 //! The line: what every pump has to be set to, first of all; then what really runs, and all that both rest on. One tab is
 //! shown at a time, each one tap away.
 
-mod catch;
+mod catch_test;
 mod change;
 mod context;
 mod delivery;
@@ -14,7 +14,6 @@ mod parts;
 mod period;
 mod plot;
 mod present_check;
-mod pumps;
 mod running;
 mod settings;
 mod settings_now;
@@ -31,6 +30,7 @@ use crate::ui::components::{Mounted, Tabs, WarningSlot};
 use crate::ui::part::caution;
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
+use catch_test::CatchTestTab;
 use head::{ExampleLine, LineHead};
 use leptos::prelude::*;
 use lines::common_lines;
@@ -61,6 +61,7 @@ pub fn LineSheet() -> impl IntoView {
             />
             {move || match LineSection::at(shown.get()) {
                 LineSection::Sheet => view! { <PumpSettingsTab/> }.into_any(),
+                LineSection::Pumps => view! { <CatchTestTab/> }.into_any(),
                 other => view! { <OlderTab tab=other/> }.into_any(),
             }}
             <Mounted part=|| caution::list(vec![Caution::Advice]).map_or(View::Nothing, |list| list)/>
@@ -103,9 +104,8 @@ fn OlderTab(
     let state = expect_context::<State>();
     let lines = Memo::new(move |_| common_lines(state));
     let build: Build = match tab {
-        LineSection::Sheet => |_| View::Nothing,
+        LineSection::Sheet | LineSection::Pumps => |_| View::Nothing,
         LineSection::Running => running::running,
-        LineSection::Pumps => pumps::pumps,
         LineSection::Tanks => tanks::tanks,
         LineSection::Change => change::change,
     };

@@ -6,7 +6,7 @@ use crate::domain::line::{LineField, LineFinding, LineFindingKind, LinePlace};
 use crate::domain::recipe::check::{read_entry, unusual};
 use crate::domain::recipe::finding::What;
 use crate::domain::{Entry, Grade};
-use crate::quantity::{Amount, Unit, format};
+use crate::quantity::{Amount, Kind, Unit, format};
 use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
@@ -20,9 +20,15 @@ use leptos::prelude::*;
 pub fn LineFieldBox(
     /// The field.
     field: LineField,
-    /// Its label in sight.
-    #[prop(into)]
-    label: Signal<String>,
+    /// Its label in sight; none in a grid, whose head says it.
+    #[prop(optional, into)]
+    label: Option<Signal<String>>,
+    /// The grid column it is in.
+    #[prop(optional)]
+    column: Option<&'static str>,
+    /// Whether the head of the column has its unit.
+    #[prop(optional)]
+    unit_in_head: bool,
     /// What holds while it is blank.
     #[prop(optional, into)]
     placeholder: Signal<String>,
@@ -44,7 +50,7 @@ pub fn LineFieldBox(
         let grade = message.as_ref().map(|(grade, ..)| *grade);
         BoxState {
             text: in_box(&entry, kind.get(), &units),
-            typical: false,
+            typical: entry.preset && !entry.is_blank(),
             aside: below(state, &entry, field, grade).unwrap_or_else(|| aside.get()),
             message: message
                 .map(|(grade, _, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
@@ -57,16 +63,18 @@ pub fn LineFieldBox(
     view! {
         <NumberBox
             key=field.key()
-            label=Some(label)
+            label=label
             name=name
             state=shown
-            column=None
+            column=column
             class=class
             placeholder=placeholder
             on_input=on_input
             on_leave=Callback::new(move |()| state.leave_line())
         >
-            <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/>
+            <Show when=move || !unit_in_head>
+                <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/>
+            </Show>
         </NumberBox>
     }
 }
@@ -81,11 +89,11 @@ pub fn short(unit: Unit, currency: &str) -> String {
 }
 
 fn entry(state: State, field: LineField) -> Entry {
-    state.line.book(|book| book.entry(field).cloned()).unwrap_or_else(|| Entry::empty(Unit::One))
+    state.line.book(|book| book.entry_shown(field)).unwrap_or_else(|| Entry::empty(Unit::One))
 }
 
-/// What is wrong or unusual about an entry.
-type Remark = (Grade, What, Message);
+/// What is wrong or unusual about an entry, alone or beside others.
+pub type Remark = (Grade, LineFindingKind, Message);
 
 /// What is said about a box: as it was at the last pause, so that nothing comes and goes between two keys.
 fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
@@ -95,20 +103,33 @@ fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
         {
             return before.clone();
         }
-        let (what, grade) = state.line.book(|book| {
-            let kind = book.kind(field);
-            let limit = limit(field, book);
-            match read_entry(book.entry(field)?, kind, &limit) {
-                Err(What::Missing) if book.entry(field).is_some_and(|entry| entry.preset) => None,
-                Err(what) => Some((what, Grade::Stop)),
-                Ok(Some(base)) => unusual(Amount::from_base(kind, base), &limit).map(|what| (what, Grade::Unusual)),
-                Ok(None) => None,
-            }
-        })?;
-        let finding = LineFinding::new(grade, LinePlace::Field(field), LineFindingKind::Entry(what));
-        let message = with_context(state, |context| (state.words.line.finding)(&finding, context));
-        Some((grade, what, message))
+        remark(state, field)
     })
+}
+
+/// What there is to say about a box now.
+fn remark(state: State, field: LineField) -> Option<Remark> {
+    let place = LinePlace::Field(field);
+    let alone = state.line.book(|book| {
+        let kind = book.kind(field);
+        let limit = limit(field, book);
+        match read_entry(book.entry(field)?, kind, &limit) {
+            // A catch waits until it is complete.
+            Err(What::Missing) if matches!(field, LineField::Row(..)) => None,
+            Err(What::Missing) if book.entry(field).is_some_and(|entry| entry.preset) => None,
+            Err(what) => Some((what, Grade::Stop)),
+            Ok(Some(base)) => unusual(Amount::from_base(kind, base), &limit).map(|what| (what, Grade::Unusual)),
+            Ok(None) => None,
+        }
+    });
+    let alone = alone.map(|(what, grade)| LineFinding::new(grade, place, LineFindingKind::Entry(what)));
+    let beside_others = || {
+        let is_here = |found: &&LineFinding| found.place == place && !matches!(found.what, LineFindingKind::Entry(_));
+        state.line.checked.with(|line| line.findings.iter().find(is_here).cloned())
+    };
+    let finding = alone.or_else(beside_others)?;
+    let message = with_context(state, |context| (state.words.line.finding)(&finding, context));
+    Some((finding.grade, finding.what, message))
 }
 
 /// The line below the number: what was read, or the other basis. `None` where there is nothing of the kind to say.
@@ -126,6 +147,9 @@ fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) ->
     if let Some((amount, unit)) = entry_other_basis(entry, kind, &units) {
         return Some(format!("{mark}{}", show(amount, unit)));
     }
+    if mark.is_empty() && entry.preset && !entry.is_blank() {
+        return Some(t!("common-typical"));
+    }
     (!mark.is_empty()).then_some(mark)
 }
 
@@ -133,15 +157,16 @@ fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) ->
 #[component]
 pub fn LineMessages(
     /// The boxes.
-    fields: &'static [LineField],
+    #[prop(into)]
+    fields: Vec<LineField>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let all: Vec<_> = fields.iter().map(|field| (*field, said_at_rest(state, *field))).collect();
+    let all: Vec<_> = fields.into_iter().map(|field| (field, said_at_rest(state, field))).collect();
     let line = move |(field, said): (LineField, Memo<Option<Remark>>)| {
         move || {
             let (grade, what, message) = said.get()?;
             let kind = state.line.book(|book| book.kind(field));
-            let offers = entry_offers(&entry(state, field), &what, &state.line_units_at(field, kind));
+            let offers = offers(state, field, &what, kind);
             let shown = grade == Grade::Stop || !offers.is_empty();
             shown.then(|| {
                 let offers =
@@ -153,9 +178,17 @@ pub fn LineMessages(
     all.into_iter().map(line).collect_view()
 }
 
+/// The numbers that may have been meant in a box.
+pub fn offers(state: State, field: LineField, what: &LineFindingKind, kind: Kind) -> Vec<Suggestion> {
+    match what {
+        LineFindingKind::Entry(what) => entry_offers(&entry(state, field), what, &state.line_units_at(field, kind)),
+        _ => Vec::new(),
+    }
+}
+
 /// One of the numbers that may have been meant.
 #[component]
-fn LineOffer(
+pub fn LineOffer(
     /// The field.
     field: LineField,
     /// What is put in.
