@@ -322,6 +322,24 @@ fn time_vessel_and_density_carry_down() {
     assert_eq!(pump.calibration(id).unwrap().entries.density.text, "1240");
 }
 
+/// A catch that is not complete waits: it is no error, and the test counts without it.
+#[test]
+fn an_incomplete_catch_waits() {
+    let field = LineField::Row(PUMP, TEST, RowId(6), RowField::Setting);
+    let found = said(|mill| {
+        mill.book.open_row(field);
+        mill.put(field, "90", Unit::Percent);
+    });
+    assert_eq!(found, [(Grade::Note, LinePlace::Row(PUMP, TEST, RowId(6)), LineFindingKind::CatchIncomplete)]);
+    // A mass that was cleared is missing, not wrong.
+    check(
+        |mill| mill.put(row(3, RowField::Mass), "", Unit::Kilogram),
+        Grade::Note,
+        LinePlace::Row(PUMP, TEST, RowId(3)),
+        |what| *what == LineFindingKind::CatchIncomplete,
+    );
+}
+
 fn texts(column: &[&str]) -> Vec<String> {
     column.iter().map(|text| (*text).to_owned()).collect()
 }

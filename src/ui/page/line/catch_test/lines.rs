@@ -15,19 +15,22 @@ pub fn catch_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
     let of_pumps = |found: &LineFinding| {
         found.pump().is_some() || matches!(found.place, LinePlace::Liquid(_) | LinePlace::Water)
     };
-    let is_of_setting = |what: &LineFindingKind| {
+    // That a test still lacks catches is said below its grid.
+    let is_elsewhere = |what: &LineFindingKind| {
         matches!(
             what,
-            LineFindingKind::NozzlesTooFew { .. }
+            LineFindingKind::FewRows { .. }
+                | LineFindingKind::NozzlesTooFew { .. }
                 | LineFindingKind::NozzlesTooMany { .. }
                 | LineFindingKind::NozzlesBetween { .. }
         )
     };
-    let found = now.findings.iter().filter(|found| of_pumps(found) && !is_of_setting(&found.what));
+    let is_here = |found: &&LineFinding| of_pumps(found) && !is_elsewhere(&found.what);
+    let found = now.findings.iter().filter(is_here);
     lines.extend(found.map(|found| finding_line(state, found)));
     if now.settings.is_none() {
         state.line.checked.with(|line| {
-            let own = line.findings.iter().filter(|found| of_pumps(found));
+            let own = line.findings.iter().filter(is_here);
             let new = own.map(|found| finding_line(state, found)).filter(|line| !lines.contains(line)).collect::<Vec<_>>();
             lines.extend(new);
         });
@@ -40,5 +43,8 @@ pub fn catch_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
 /// Goes to the tests of a pump over time.
 fn to_earlier_tests(state: State, pump: PumpId) {
     state.line.show_pump(pump);
-    request_animation_frame(|| page::open("earlier-tests"));
+    request_animation_frame(|| {
+        page::open_fold("earlier-tests");
+        page::show("#earlier-tests > summary");
+    });
 }

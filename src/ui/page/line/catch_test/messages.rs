@@ -2,11 +2,11 @@
 
 use super::context::OpenTest;
 use crate::domain::Grade;
-use crate::domain::line::{LineField, LinePlace};
+use crate::domain::line::{LineField, LineFinding, LineFindingKind, LinePlace};
 use crate::ui::components::Mark;
-use crate::ui::field::number_text::Suggestion;
+use crate::ui::field::number_text::{Suggestion, entry_offers};
 use crate::ui::page::line::context::with_context;
-use crate::ui::page::line::settings::line_box::{LineOffer, offers};
+use crate::ui::page::line::settings::line_box::{LineOffer, entry};
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -25,16 +25,19 @@ pub fn CatchMessages() -> impl IntoView {
             return before.clone();
         }
         let found = open.examined.with(|examined| examined.as_ref().map(|examined| examined.findings.clone()));
-        let told = |found: &crate::domain::line::LineFinding| {
+        let told = |found: &LineFinding| {
             let message = with_context(state, |context| (state.words.line.finding)(found, context));
-            let offers = match found.place {
-                LinePlace::Field(field) => {
+            let offers = match (found.place, &found.what) {
+                (LinePlace::Field(field), LineFindingKind::Entry(what)) => {
                     let kind = state.line.book(|book| book.kind(field));
-                    offers(state, field, &found.what, kind).into_iter().map(|offer| (field, offer)).collect()
+                    let offers = entry_offers(&entry(state, field), what, &state.line_units_at(field, kind));
+                    offers.into_iter().map(|offer| (field, offer)).collect()
                 }
                 _ => Vec::new(),
             };
-            (found.grade, format!("{} {}", message.what, message.fix), offers)
+            // A test that was only begun has no error.
+            let grade = if matches!(found.what, LineFindingKind::FewRows { .. }) { Grade::Note } else { found.grade };
+            (grade, format!("{} {}", message.what, message.fix), offers)
         };
         let mut all: Vec<Told> = found.iter().flatten().map(told).collect();
         all.sort_by_key(|(grade, ..)| *grade);

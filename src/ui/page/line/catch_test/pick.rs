@@ -76,7 +76,7 @@ fn PumpButton(
             aria-pressed=move || if is_shown.get() { "true" } else { "false" }
             on:click=move |_| state.line.pump.set(Some(id))
         >
-            {move || name.get()}
+            <span class="name">{move || name.get()}</span>
             " "
             {told}
         </button>

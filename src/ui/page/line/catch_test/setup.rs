@@ -6,7 +6,7 @@ use crate::record::limits::LONGEST_NAME;
 use crate::t;
 use crate::ui::components::{Choice, ChoiceOption, Fold, TextBox};
 use crate::ui::page::line::parts::ties;
-use crate::ui::page::line::settings::line_box::{LineFieldBox, LineMessages};
+use crate::ui::page::line::settings::line_box::{LineFieldBox, LineMessage};
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -50,7 +50,7 @@ pub fn PumpSetup(
                 <PumpChoice id=id key="model" label=t!("catch-model") all=Model::ALL words=state.words.line.model of=|pump| pump.model put=|pump, model| pump.model = model/>
             </div>
             <div class="setup">{BOXES.iter().map(|part| setup_box(state, LineField::Pump(id, *part))).collect_view()}</div>
-            <div class="box-messages"><LineMessages fields=BOXES.map(|part| LineField::Pump(id, part))/></div>
+            <div class="box-messages">{BOXES.iter().map(|part| view! { <LineMessage field=LineField::Pump(id, *part)/> }).collect_view()}</div>
             <DeletePump id=id/>
         </Fold>
     }

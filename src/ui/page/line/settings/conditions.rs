@@ -73,7 +73,7 @@ pub fn ConditionBoxes() -> impl IntoView {
                 </div>
             </div>
             <div class="box-messages">
-                <LineMessages fields=[BELT, MOISTURE]/>
+                <LineMessages fields=&[BELT, MOISTURE]/>
                 <p class="moved" role="status">{moved}</p>
                 <AsRecipe/>
             </div>

@@ -6,7 +6,7 @@ use crate::domain::line::{LineField, LineFinding, LineFindingKind, LinePlace};
 use crate::domain::recipe::check::{read_entry, unusual};
 use crate::domain::recipe::finding::What;
 use crate::domain::{Entry, Grade};
-use crate::quantity::{Amount, Kind, Unit, format};
+use crate::quantity::{Amount, Unit, format};
 use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
@@ -43,17 +43,18 @@ pub fn LineFieldBox(
     let kind = Memo::new(move |_| state.line.book(|book| book.kind(field)));
     let unit = Memo::new(move |_| state.line_units_at(field, kind.get()).unit(kind.get()));
     let said = said_at_rest(state, field);
+    let others = beside_others(state, field);
     let shown = Memo::new(move |_| {
         let units = state.line_units_at(field, kind.get());
         let entry = entry(state, field);
-        let message = said.get();
+        let message = said.get().map(|(grade, _, message)| (grade, message)).or_else(|| others.get());
         let grade = message.as_ref().map(|(grade, ..)| *grade);
         BoxState {
             text: in_box(&entry, kind.get(), &units),
             typical: entry.preset && !entry.is_blank(),
             aside: below(state, &entry, field, grade).unwrap_or_else(|| aside.get()),
             message: message
-                .map(|(grade, _, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
+                .map(|(grade, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
         }
     });
     let name = Memo::new(move |_| with_context(state, |context| (state.words.line.field_name)(field, context)));
@@ -88,12 +89,13 @@ pub fn short(unit: Unit, currency: &str) -> String {
     }
 }
 
-fn entry(state: State, field: LineField) -> Entry {
+/// What was typed into a box, or what is carried down to it; blank for one that is not there.
+pub fn entry(state: State, field: LineField) -> Entry {
     state.line.book(|book| book.entry_shown(field)).unwrap_or_else(|| Entry::empty(Unit::One))
 }
 
-/// What is wrong or unusual about an entry, alone or beside others.
-pub type Remark = (Grade, LineFindingKind, Message);
+/// What is wrong or unusual about an entry.
+pub type Remark = (Grade, What, Message);
 
 /// What is said about a box: as it was at the last pause, so that nothing comes and goes between two keys.
 fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
@@ -103,33 +105,38 @@ fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
         {
             return before.clone();
         }
-        remark(state, field)
+        let (what, grade) = state.line.book(|book| {
+            let kind = book.kind(field);
+            let limit = limit(field, book);
+            match read_entry(book.entry(field)?, kind, &limit) {
+                // A catch waits until it is complete.
+                Err(What::Missing) if matches!(field, LineField::Row(..)) => None,
+                Err(What::Missing) if book.entry(field).is_some_and(|entry| entry.preset) => None,
+                Err(what) => Some((what, Grade::Stop)),
+                Ok(Some(base)) => unusual(Amount::from_base(kind, base), &limit).map(|what| (what, Grade::Unusual)),
+                Ok(None) => None,
+            }
+        })?;
+        let finding = LineFinding::new(grade, LinePlace::Field(field), LineFindingKind::Entry(what));
+        let message = with_context(state, |context| (state.words.line.finding)(&finding, context));
+        Some((grade, what, message))
     })
 }
 
-/// What there is to say about a box now.
-fn remark(state: State, field: LineField) -> Option<Remark> {
-    let place = LinePlace::Field(field);
-    let alone = state.line.book(|book| {
-        let kind = book.kind(field);
-        let limit = limit(field, book);
-        match read_entry(book.entry(field)?, kind, &limit) {
-            // A catch waits until it is complete.
-            Err(What::Missing) if matches!(field, LineField::Row(..)) => None,
-            Err(What::Missing) if book.entry(field).is_some_and(|entry| entry.preset) => None,
-            Err(what) => Some((what, Grade::Stop)),
-            Ok(Some(base)) => unusual(Amount::from_base(kind, base), &limit).map(|what| (what, Grade::Unusual)),
-            Ok(None) => None,
+/// What is said about a number beside others, such as a mass below its tare; as it was at the last pause.
+fn beside_others(state: State, field: LineField) -> Memo<Option<(Grade, Message)>> {
+    Memo::new(move |before: Option<&Option<(Grade, Message)>>| {
+        if state.typing.get()
+            && let Some(before) = before
+        {
+            return before.clone();
         }
-    });
-    let alone = alone.map(|(what, grade)| LineFinding::new(grade, place, LineFindingKind::Entry(what)));
-    let beside_others = || {
-        let is_here = |found: &&LineFinding| found.place == place && !matches!(found.what, LineFindingKind::Entry(_));
-        state.line.checked.with(|line| line.findings.iter().find(is_here).cloned())
-    };
-    let finding = alone.or_else(beside_others)?;
-    let message = with_context(state, |context| (state.words.line.finding)(&finding, context));
-    Some((finding.grade, finding.what, message))
+        let is_here = |found: &&LineFinding| {
+            found.place == LinePlace::Field(field) && !matches!(found.what, LineFindingKind::Entry(_))
+        };
+        let finding = state.line.checked.with(|line| line.findings.iter().find(is_here).cloned())?;
+        Some((finding.grade, with_context(state, |context| (state.words.line.finding)(&finding, context))))
+    })
 }
 
 /// The line below the number: what was read, or the other basis. `None` where there is nothing of the kind to say.
@@ -157,32 +164,28 @@ fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) ->
 #[component]
 pub fn LineMessages(
     /// The boxes.
-    #[prop(into)]
-    fields: Vec<LineField>,
+    fields: &'static [LineField],
 ) -> impl IntoView {
-    let state = expect_context::<State>();
-    let all: Vec<_> = fields.into_iter().map(|field| (field, said_at_rest(state, field))).collect();
-    let line = move |(field, said): (LineField, Memo<Option<Remark>>)| {
-        move || {
-            let (grade, what, message) = said.get()?;
-            let kind = state.line.book(|book| book.kind(field));
-            let offers = offers(state, field, &what, kind);
-            let shown = grade == Grade::Stop || !offers.is_empty();
-            shown.then(|| {
-                let offers =
-                    offers.into_iter().map(|offer| view! { <LineOffer field=field offer=offer/> }).collect_view();
-                view! { <p><Mark grade=grade/> " " {message.what} " " {message.fix} " " {offers}</p> }
-            })
-        }
-    };
-    all.into_iter().map(line).collect_view()
+    fields.iter().map(|field| view! { <LineMessage field=*field/> }).collect_view()
 }
 
-/// The numbers that may have been meant in a box.
-pub fn offers(state: State, field: LineField, what: &LineFindingKind, kind: Kind) -> Vec<Suggestion> {
-    match what {
-        LineFindingKind::Entry(what) => entry_offers(&entry(state, field), what, &state.line_units_at(field, kind)),
-        _ => Vec::new(),
+/// The error or the question of a box.
+#[component]
+pub fn LineMessage(
+    /// The box.
+    field: LineField,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let said = said_at_rest(state, field);
+    move || {
+        let (grade, what, message) = said.get()?;
+        let kind = state.line.book(|book| book.kind(field));
+        let offers = entry_offers(&entry(state, field), &what, &state.line_units_at(field, kind));
+        let shown = grade == Grade::Stop || !offers.is_empty();
+        shown.then(|| {
+            let offers = offers.into_iter().map(|offer| view! { <LineOffer field=field offer=offer/> }).collect_view();
+            view! { <p><Mark grade=grade/> " " {message.what} " " {message.fix} " " {offers}</p> }
+        })
     }
 }
 
