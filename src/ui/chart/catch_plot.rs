@@ -202,13 +202,16 @@ fn before(data: &CatchData, residual: &ChartPanel) -> Option<(String, TextPlace)
         ..before
     };
     let ends = residual.clip(&apart)?;
-    let (x, y) = residual.place(ends[1]);
-    let is_far_right = x > residual.x.range.1 - 150.0;
-    let down = if ends[1].1 < 0.0 { -6.0 } else { 16.0 };
-    let text = if is_far_right {
-        TextPlace { x: x - 4.0, y: y + down, anchor: "end" }
+    let places = ends.map(|end| residual.place(end));
+    let [(left, start), (right, end)] = places;
+    // Beside the line's end where there is room, else along its beginning on the side away from the new line.
+    let text = if right + 8.0 + 20.0 * LETTER < residual.x.range.1 {
+        TextPlace { x: right + 8.0, y: end + 2.0, anchor: "start" }
     } else {
-        TextPlace { x: x + 8.0, y: y + 2.0, anchor: "start" }
+        let along = start + (end - start) * (20.0 * LETTER / (right - left).max(1.0)).min(1.0);
+        let is_below = ends[0].1 + ends[1].1 < 0.0;
+        let y = if is_below { start.max(along) + 16.0 } else { start.min(along) - 8.0 };
+        TextPlace { x: left, y, anchor: "start" }
     };
     Some((residual.path(ends), TextPlace { y: text.y.clamp(RESIDUAL.0 + 12.0, RESIDUAL.1 - 4.0), ..text }))
 }

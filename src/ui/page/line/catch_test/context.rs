@@ -1,7 +1,7 @@
 //! What the parts of the tab share beside the app's state.
 
 use crate::domain::line::{
-    CalibrationId, Curve, Drift, Examined, LineField, LineFigure, PumpId, PumpRow, RowField, RowId, Setting,
+    CalibrationId, Curve, Drift, Examined, Fit, LineField, LineFigure, PumpId, PumpRow, RowField, RowId, Setting,
     SettingUnit, TestedFlow, tested_flows,
 };
 use crate::quantity::{Amount, Kind, format};
@@ -97,7 +97,8 @@ pub fn in_column(state: State, amount: Amount, step: Option<f64>) -> String {
     let units = state.units.get();
     let unit = units.unit(amount.kind);
     match step {
-        Some(step) => format::in_steps(amount.get(unit), step, units.mark),
+        // What is left of a zero has no sign.
+        Some(step) => format::in_steps((amount.get(unit) / step).round() * step + 0.0, step, units.mark),
         None => format::amount(amount, unit, units.mark),
     }
 }
@@ -110,9 +111,14 @@ pub fn signed_in_column(state: State, amount: Amount, step: Option<f64>) -> Stri
     if is_shown_positive { format!("+{text}") } else { text }
 }
 
-/// The step in which a flow is told that scatters so much: two digits of the scatter.
-pub fn scatter_step(state: State, scatter: Option<f64>) -> Option<f64> {
+/// The step in which flows about a line are told: no finer than half of what they scatter, or without scatter four digits.
+pub fn flow_step(state: State, fit: &Fit) -> Option<f64> {
     let unit = state.unit(Kind::LiquidFlow);
-    let scatter = unit.from_base(scatter?);
-    column_step([scatter], 2)
+    let step = |scatter: f64| 10_f64.powi((unit.from_base(scatter) / 2.0).log10().floor().min(0.0) as i32);
+    scatter(fit).map(step).or_else(|| column_step([unit.from_base(fit.at(fit.tested.high))], 4))
+}
+
+/// The scatter about a line; `None` where there is none but for rounding.
+pub fn scatter(fit: &Fit) -> Option<f64> {
+    fit.residual_sd.filter(|sd| *sd > 1e-9 * fit.at(fit.tested.high).abs())
 }

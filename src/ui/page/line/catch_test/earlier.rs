@@ -1,6 +1,6 @@
 //! The valid catch tests of a pump over time, each against the one before it.
 
-use super::context::{CatchFigure, CatchSheet, OpenTest, in_column, scatter_step};
+use super::context::{CatchFigure, CatchSheet, OpenTest, flow_step, in_column, scatter};
 use super::figure::{CatchValue, CatchWorking};
 use crate::domain::Grade;
 use crate::domain::line::{CalibrationId, TestedFlow};
@@ -109,8 +109,7 @@ fn rows(state: State, sheet: CatchSheet, open: OpenTest) -> Vec<TestRow> {
     state.line.checked.with(|line| {
         let tests = line.pump(open.pump).map_or(&[][..], |pump| &pump.calibrations);
         // All told in the decimals of the test that scatters least.
-        let scatter = tests.iter().filter_map(|test| test.curve.fit.residual_sd).filter(|sd| *sd > 0.0).reduce(f64::min);
-        let step = scatter_step(state, scatter);
+        let step = tests.iter().filter_map(|test| flow_step(state, &test.curve.fit)).reduce(f64::min);
         let flow = |base: f64| in_column(state, Amount::from_base(Kind::LiquidFlow, base), step);
         let row = |each: &TestedFlow| {
             let test = tests.iter().find(|test| test.id == each.test)?;
@@ -134,7 +133,7 @@ fn rows(state: State, sheet: CatchSheet, open: OpenTest) -> Vec<TestRow> {
                 density: parts(state, Amount::from_base(Kind::LiquidDensity, test.density.value)).0,
                 slope: format::significant(per_unit, 3, mark),
                 intercept: flow(fit.intercept),
-                scatter: fit.residual_sd.map_or_else(
+                scatter: scatter(fit).or(fit.residual_sd.map(|_| 0.0)).map_or_else(
                     || "–".to_owned(),
                     |sd| format::significant(flow_unit.from_base(sd), 3, mark),
                 ),

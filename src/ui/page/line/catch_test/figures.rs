@@ -1,14 +1,14 @@
 //! What follows from a catch test: the setting for the flow wanted, the slope of the line, and the scatter about it.
 
-use super::context::{CatchFigure, CatchSheet, OpenTest, in_column, scatter_step};
+use super::context::{CatchFigure, CatchSheet, OpenTest, flow_step, in_column, scatter};
 use super::figure::{CatchValue, CatchWorking};
 use crate::browser::clock;
 use crate::domain::line::{LineFigure, Setting};
 use crate::quantity::{Amount, Kind, format};
 use crate::t;
 use crate::ui::components::Rank;
-use crate::ui::page::line::parts::{setting, shown};
-use crate::ui::page::line::settings::context::{interval, parts, setting_parts};
+use crate::ui::page::line::parts::shown;
+use crate::ui::page::line::settings::context::{interval, setting_parts};
 use crate::ui::page::line::settings_text::{no_setting, share_explained};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
@@ -21,7 +21,7 @@ pub fn LineFigures() -> impl IntoView {
     let open = expect_context::<OpenTest>();
     let fit = Memo::new(move |_| open.examined.with(|examined| examined.as_ref().and_then(|examined| examined.fit)));
     let has_fit = Memo::new(move |_| fit.with(Option::is_some));
-    let step = Memo::new(move |_| scatter_step(state, fit.get().and_then(|fit| fit.residual_sd).filter(|sd| *sd > 0.0)));
+    let step = Memo::new(move |_| flow_step(state, &fit.get()?));
     let slope = Memo::new(move |_| {
         let per_unit = fit.get()?.slope * open.unit.unit().to_base(1.0);
         let number = format::significant(state.unit(Kind::LiquidFlow).from_base(per_unit), 3, state.units.get().mark);
@@ -37,8 +37,9 @@ pub fn LineFigures() -> impl IntoView {
         }
         None => Default::default(),
     });
-    let scatter = Memo::new(move |_| {
-        let sd = Amount::from_base(Kind::LiquidFlow, fit.get()?.residual_sd?);
+    let told_scatter = Memo::new(move |_| {
+        let fit = fit.get()?;
+        let sd = Amount::from_base(Kind::LiquidFlow, scatter(&fit).or(fit.residual_sd.map(|_| 0.0))?);
         let unit = state.unit(Kind::LiquidFlow);
         Some((format::significant(sd.get(unit), 3, state.units.get().mark), unit.symbol().to_owned()))
     });
@@ -62,9 +63,9 @@ pub fn LineFigures() -> impl IntoView {
                 <div class="fig">
                     <span class="label">{t!("catch-scatter")}</span>
                     <span class="lead" data-figure=scatter_key.clone()>
-                        {move || scatter.get().map_or_else(|| "–".to_owned(), |(number, _)| number)}
+                        {move || told_scatter.get().map_or_else(|| "–".to_owned(), |(number, _)| number)}
                         " "
-                        <span class="u">{move || scatter.get().map(|(_, unit)| unit)}</span>
+                        <span class="u">{move || told_scatter.get().map(|(_, unit)| unit)}</span>
                     </span>
                     <span class="note">
                         {move || r_squared.get().map(|(label, _)| label)}
@@ -108,13 +109,14 @@ fn SetTo() -> impl IntoView {
     };
     let one_catch = Memo::new(move |_| {
         let setting = row.with(|row| row.as_ref().and_then(|row| row.setting))?.setting;
-        let flows = open.curve()?.prediction(setting)?;
+        let curve = open.curve()?;
+        let flows = curve.prediction(setting)?;
         let half = Amount::from_base(Kind::LiquidFlow, (flows.high - flows.low).value / 2.0);
-        let (number, unit) = parts(state, half);
-        Some((format!("± {number}"), unit, setting))
+        let number = in_column(state, half, flow_step(state, &curve.fit));
+        Some((format!("± {number}"), state.unit(Kind::LiquidFlow).symbol().to_owned()))
     });
-    let half = Memo::new(move |_| one_catch.get().map_or_else(Default::default, |(number, unit, _)| (number, unit)));
-    let at = move || one_catch.get().map(|(.., at)| t!("catch-at", setting = setting(state, at, open.unit)));
+    let half = Memo::new(move |_| one_catch.get().unwrap_or_default());
+    let of_one = move || one_catch.get().map(|_| t!("catch-one"));
     view! {
         <div class="fig set-to">
             <span class="label">{label}</span>
@@ -124,7 +126,7 @@ fn SetTo() -> impl IntoView {
             }}
             <span class="note">{by_older}</span>
             <span class="note">{interval}</span>
-            <span class="note"><CatchValue figure=CatchFigure::Line(LineFigure::Prediction) text=half/> " " {at}</span>
+            <span class="note"><CatchValue figure=CatchFigure::Line(LineFigure::Prediction) text=half/> " " {of_one}</span>
         </div>
     }
 }

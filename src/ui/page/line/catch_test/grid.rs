@@ -1,6 +1,6 @@
 //! The catches of a test: one row a catch, what was entered at the left and what follows at the right.
 
-use super::context::{OpenTest, column_step, scatter_step};
+use super::context::{CatchFigure, OpenTest, column_step, flow_step};
 use super::figure::CatchWorking;
 use super::messages::CatchMessages;
 use super::row::CatchRow;
@@ -12,8 +12,6 @@ use crate::ui::components::{Grid, UnitChoice};
 use crate::ui::page::line::settings::line_box::short;
 use crate::ui::state::State;
 use leptos::prelude::*;
-
-use super::context::CatchFigure;
 
 /// In which steps the numbers of the columns are told.
 #[derive(Clone, Copy, PartialEq)]
@@ -42,16 +40,15 @@ pub fn CatchGrid() -> impl IntoView {
         let (mass, flow) = (state.unit(Kind::BatchMass), state.unit(Kind::LiquidFlow));
         open.examined.with(|examined| {
             let all = || examined.iter().flat_map(|examined| examined.rows.iter().chain(&examined.excluded));
-            let scatter = examined.as_ref().and_then(|examined| examined.fit?.residual_sd).filter(|sd| *sd > 0.0);
-            let flow_step = column_step(all().map(|caught| flow.from_base(caught.flow().value)), 4);
+            let fit = examined.as_ref().and_then(|examined| examined.fit);
             ColumnSteps {
                 net: column_step(all().map(|caught| mass.from_base(caught.net().value)), 4),
-                flow: flow_step,
-                residual: scatter_step(state, scatter).or(flow_step),
+                flow: column_step(all().map(|caught| flow.from_base(caught.flow().value)), 4),
+                residual: fit.and_then(|fit| flow_step(state, &fit)),
             }
         })
     });
-    // A narrow screen shows time and tare on demand.
+    // A phone shows time and tare on demand.
     let all_boxes = RwSignal::new(false);
     let typical = Memo::new(move |_| state.line.book(|book| carried(state, book, open)));
     let paste = Callback::new(move |cells: Vec<(String, String)>| paste(state, open, cells));

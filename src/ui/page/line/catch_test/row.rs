@@ -1,6 +1,6 @@
 //! A catch.
 
-use super::context::{CatchFigure, OpenTest, in_column, scatter_step, signed_in_column};
+use super::context::{CatchFigure, OpenTest, in_column, scatter, signed_in_column};
 use super::figure::CatchValue;
 use super::grid::ColumnSteps;
 use crate::browser::page;
@@ -11,6 +11,7 @@ use crate::record::limits::LONGEST_NAME;
 use crate::t;
 use crate::ui::components::{Mark, TextBox};
 use crate::ui::page::line::settings::line_box::LineFieldBox;
+use crate::ui::part::amount::joined;
 use crate::ui::state::State;
 use crate::ui::text::trimmed_to;
 use leptos::prelude::*;
@@ -50,12 +51,8 @@ fn row_view(state: State, open: OpenTest, row: RowId, steps: ColumnSteps) -> Cat
         let residual = examined.fit.map(|fit| caught.residual(&fit).value);
         let far = residual.filter(|_| plain.is_excluded).map(|residual| {
             let by = amount(Kind::LiquidFlow, residual.abs());
-            let scatter = examined.fit.and_then(|fit| fit.residual_sd).filter(|sd| *sd > 0.0);
-            let by = format!(
-                "{}\u{a0}{}",
-                in_column(state, by, scatter_step(state, scatter)),
-                state.unit(Kind::LiquidFlow).symbol()
-            );
+            let scatter = examined.fit.and_then(|fit| scatter(&fit));
+            let by = joined(&in_column(state, by, steps.residual), state.unit(Kind::LiquidFlow).symbol());
             let times = scatter.map(|sd| trimmed_to((residual.abs() / sd).round(), 3, state.units.get().mark));
             match (residual < 0.0, times) {
                 (true, Some(times)) => t!("catch-far-below", by = by, times = times),
@@ -131,9 +128,12 @@ pub fn CatchRow(
             <td class="edge extra" data-label=t!("catch-net")>{result(LineFigure::CaughtNet, Kind::BatchMass, |row| &row.net)}</td>
             <td class="flow">
                 {result(LineFigure::CaughtFlow, Kind::LiquidFlow, |row| &row.flow)}
-                <Show when=move || is_spare.get()><span class="note new-catch">{t!("catch-new")}</span></Show>
+                // A phone has it below the flow.
+                <span class="note below">
+                    {move || if is_spare.get() { t!("catch-new") } else { shows.with(|row| row.residual.clone()) }}
+                </span>
             </td>
-            <td class="residual">{result(LineFigure::CaughtResidual, Kind::LiquidFlow, |row| &row.residual)}</td>
+            <td class="residual extra" data-label=(state.words.line.figure)(LineFigure::CaughtResidual).label>{result(LineFigure::CaughtResidual, Kind::LiquidFlow, |row| &row.residual)}</td>
             <td class="use">
                 <Show when=move || !is_spare.get()>
                     <label>

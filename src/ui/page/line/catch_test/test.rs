@@ -132,7 +132,7 @@ fn LastTest(
                 </div>
                 <div class="test-liquid">
                     <LineFieldBox field=field(CalibrationField::Density) label=t!("catch-density")/>
-                    <LineFieldBox field=field(CalibrationField::Temperature) label=t!("catch-temperature")/>
+                    <LineFieldBox field=field(CalibrationField::Temperature) label=t!("catch-temperature") class="narrow"/>
                 </div>
                 <CatchGrid/>
             </div>
