@@ -13,6 +13,12 @@ const shows = (page, figure, expected) => page.until(async () => assert.match(aw
 const box = (page, key) => page.css(`[data-field="line.${key}"]`);
 const value = async (page, key) => (await box(page, key)).getProperty("value");
 const focused = (page, key) => page.until(async () => assert.equal(await page.run(() => document.activeElement.dataset.field), `line.${key}`));
+/** Presses a button in the middle of the window: at a phone's foot the settings are over it. */
+const pressInSight = async (page, name) => {
+  const button = await page.button(name);
+  await page.run((e) => e.scrollIntoView({ block: "center" }), button);
+  await button.click();
+};
 /** In the page: a text pasted into the focused box. */
 const paste = (page, text) =>
   page.run((text) => {
@@ -53,6 +59,17 @@ journey("a new catch test from the keyboard: Enter goes down, time and tare carr
   await page.until(async () => assert.equal(await value(page, "row.3.2.1.mass"), ""));
   assert.equal(await page.run(() => document.querySelector('[data-field="line.row.3.2.5.mass"]')), null);
   assert.equal(await value(page, "row.3.2.1.seconds"), "60");
+  // A unit chosen right after a number is the unit of that number.
+  await page.type(await box(page, "row.3.2.1.mass"), "6");
+  await page.choose("Unit of Gross", "lb");
+  assert.equal(await value(page, "row.3.2.1.mass"), "6");
+  await page.press("Delete test");
+  await page.until(async () => assert.equal(await page.run(() => document.activeElement.id), "pump-3"));
+  await shows(page, "pump.3.setting", /^314 rpm$/);
+  // A test that was only begun is not begun twice.
+  for (let press = 0; press < 2; press++) await page.press("New catch test");
+  await focused(page, "row.3.2.1.setting");
+  assert.equal(await page.run(() => document.querySelector('[data-field^="line.row.3.3."]')), null);
 });
 
 journey("an excluded catch says why and how far off it is, and goes with an Undo", DESK, async (page) => {
@@ -109,7 +126,7 @@ journey("the drawing is made for its width, and waits behind a button on a phone
   await page.press("Pumps & catch tests");
   await page.until(async () => assert.match(await page.run(() => document.querySelector(".catch-tab .phone-foot").textContent), /P1 binder 42\.5/));
   assert.equal(await page.run(() => document.querySelector(".catch-chart").getClientRects().length), 0);
-  await page.press("Show chart");
+  await pressInSight(page, "Show chart");
   const drawn = (wide) =>
     page.until(async () => {
       const [svg, around, size] = await page.run(() => {
@@ -142,8 +159,8 @@ journey("pumps and catch tests: nothing axe finds, nothing sideways, in light, d
     }
   }
   await page.look({ dark: false, forced: false });
-  await page.press("Show chart");
-  await page.press("Show time and tare");
+  await pressInSight(page, "Show chart");
+  await pressInSight(page, "Show time and tare");
   await page.choose("Units", "US customary");
   await shows(page, "test.1.slope", /lb\/h per %$/);
   await page.assertNoSideways();

@@ -146,6 +146,12 @@ impl CalibrationDraft {
         Self { id, at, entries: CalibrationEntries::default(), by: String::new(), remark: String::new(), rows }
     }
 
+    /// Whether nothing was caught yet.
+    #[must_use]
+    pub fn is_blank(&self) -> bool {
+        self.rows.iter().all(RowDraft::is_blank)
+    }
+
     /// The row behind the others, with the time and the vessel of the last one.
     fn next_row(&self, unit: SettingUnit) -> RowDraft {
         let id = RowId(self.rows.iter().map(|row| row.id.0).max().map_or(1, |most| most.saturating_add(1)));

@@ -46,6 +46,17 @@ pub struct OpenTest {
     pub examined: Memo<Option<Examined>>,
 }
 
+/// In which steps the numbers of the columns are told.
+#[derive(Clone, Copy, PartialEq)]
+pub struct ColumnSteps {
+    /// Net masses.
+    pub net: Option<f64>,
+    /// Flows.
+    pub flow: Option<f64>,
+    /// Residuals.
+    pub residual: Option<f64>,
+}
+
 impl CatchSheet {
     /// What the settings say of a pump.
     pub fn row(self, pump: PumpId) -> Option<PumpRow> {

@@ -1,6 +1,6 @@
 //! The catches of a test: one row a catch, what was entered at the left and what follows at the right.
 
-use super::context::{CatchFigure, OpenTest, column_step, flow_step};
+use super::context::{CatchFigure, ColumnSteps, OpenTest, column_step, flow_step};
 use super::figure::CatchWorking;
 use super::messages::CatchMessages;
 use super::row::CatchRow;
@@ -12,17 +12,6 @@ use crate::ui::components::{Grid, UnitChoice};
 use crate::ui::page::line::settings::line_box::short;
 use crate::ui::state::State;
 use leptos::prelude::*;
-
-/// In which steps the numbers of the columns are told.
-#[derive(Clone, Copy, PartialEq)]
-pub struct ColumnSteps {
-    /// Net masses.
-    pub net: Option<f64>,
-    /// Flows.
-    pub flow: Option<f64>,
-    /// Residuals.
-    pub residual: Option<f64>,
-}
 
 /// The grid with its messages and its note.
 #[component]

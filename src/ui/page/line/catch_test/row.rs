@@ -1,8 +1,7 @@
 //! A catch.
 
-use super::context::{CatchFigure, OpenTest, in_column, scatter, signed_in_column};
+use super::context::{CatchFigure, ColumnSteps, OpenTest, in_column, scatter, signed_in_column};
 use super::figure::CatchValue;
-use super::grid::ColumnSteps;
 use crate::browser::page;
 use crate::domain::Grade;
 use crate::domain::line::{LineFigure, RowField, RowId};

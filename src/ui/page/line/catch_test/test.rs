@@ -9,7 +9,7 @@ use super::grid::CatchGrid;
 use super::setup::PumpSetup;
 use crate::browser::page;
 use crate::domain::line::{
-    CalibrationField, CalibrationId, Fed, LineField, PumpId, RowField, RowId, SettingUnit, examine,
+    CalibrationField, CalibrationId, Fed, LineBook, LineField, PumpId, RowField, RowId, SettingUnit, examine,
 };
 use crate::t;
 use crate::ui::page::line::settings::line_box::LineFieldBox;
@@ -85,8 +85,13 @@ fn NewTest(
     let state = expect_context::<State>();
     let start = move |_| {
         let (at, by) = (crate::browser::clock::now(), state.settings.with_untracked(|settings| settings.initials.clone()));
-        let mut first = None;
-        state.line.edit(|book| {
+        let first_of = |test| LineField::Row(id, test, RowId(1), RowField::Setting);
+        // One that was only begun is the new one.
+        let begun = state.line.record.with_untracked(|record| {
+            record.book.pump(id)?.calibrations.last().filter(|test| test.is_blank()).map(|test| test.id)
+        });
+        let mut first = begun.map(first_of);
+        let start = |book: &mut LineBook| {
             let Some(pump) = book.pump_mut(id) else { return };
             let density = state.draft.with_untracked(|draft| match pump.feeds.within(draft)? {
                 Fed::Liquid(liquid) => draft.liquid(liquid).map(|liquid| liquid.density.clone()),
@@ -96,13 +101,35 @@ fn NewTest(
             if let Some(draft) = pump.calibration_mut(test) {
                 by.trim().clone_into(&mut draft.by);
             }
-            first = Some(LineField::Row(id, test, RowId(1), RowField::Setting));
-        });
+            first = Some(first_of(test));
+        };
+        if begun.is_none() {
+            state.line.edit(start);
+        }
         if let Some(first) = first {
             request_animation_frame(move || page::focus_field(&first.key()));
         }
     };
     view! { <button type="button" class="primary" on:click=start>{t!("catch-new-test")}</button> }
+}
+
+/// The way to be rid of a test, as of one that was begun by mistake.
+#[component]
+fn DeleteTest(
+    /// The test.
+    open: OpenTest,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let delete = move |_| {
+        let deleted = state.line.change(|record| {
+            if let Some(pump) = record.book.pump_mut(open.pump) {
+                pump.calibrations.retain(|test| test.id != open.test);
+            }
+        });
+        state.tell_undo(t!("catch-test-deleted"), move || state.line.take_back(&deleted));
+        request_animation_frame(move || page::focus(&format!("pump-{}", open.pump.0)));
+    };
+    view! { <p><button type="button" class="link" on:click=delete>{t!("catch-delete-test")}</button></p> }
 }
 
 /// The last catch test, with what follows from it beside it.
@@ -135,6 +162,7 @@ fn LastTest(
                     <LineFieldBox field=field(CalibrationField::Temperature) label=t!("catch-temperature") class="narrow"/>
                 </div>
                 <CatchGrid/>
+                <DeleteTest open=open/>
             </div>
             <div class="fit">
                 <LineFigures/>
