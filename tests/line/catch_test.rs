@@ -378,7 +378,13 @@ fn a_pasted_column_makes_the_rows_that_it_takes() {
     let test = pump.calibration_mut(id).unwrap();
     test.row_mut(RowId(1)).unwrap().entries.seconds = Entry::typed("60", Unit::Second);
     test.carry_down(RowId(1), RowField::Seconds);
-    test.fill_column(RowId(2), RowField::Mass, &texts(&["2.7", " 5.4 ", "8.1", "10.8"]), Unit::Kilogram, SettingUnit::Percent);
+    test.fill_column(
+        RowId(2),
+        RowField::Mass,
+        &texts(&["2.7", " 5.4 ", "8.1", "10.8"]),
+        Unit::Kilogram,
+        SettingUnit::Percent,
+    );
     let masses: Vec<_> = test.rows.iter().map(|row| row.entries.mass.text.as_str()).collect();
     assert_eq!(masses, ["", "2.7", "5.4", "8.1", "10.8"]);
     assert!(test.rows.iter().all(|row| row.entries.seconds.text == "60"), "the time is carried down to new rows");

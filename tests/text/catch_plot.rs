@@ -1,7 +1,7 @@
 //! The drawing of a catch test: everything lies within it, at every width.
 
 use haulm::quantity::format::DecimalMark;
-use haulm::ui::chart::catch_plot::{CatchData, CatchMark, CatchPoint, CatchPlot, HEIGHT, catch_plot};
+use haulm::ui::chart::catch_plot::{CatchData, CatchMark, CatchPlot, CatchPoint, HEIGHT, catch_plot};
 use haulm::ui::chart::panel::LineSegment;
 
 /// The binder pump of the example: settings in %, flows in kg/h, the fourth catch excluded.
@@ -28,7 +28,8 @@ fn drawn(width: f64) -> CatchPlot {
 fn both_panels_share_their_settings_and_show_what_is_out_of_line() {
     let plot = drawn(560.0);
     assert_eq!(plot.flow.x, plot.residual.x);
-    let labels = |ticks: &[haulm::ui::chart::panel::TickMark]| ticks.iter().map(|tick| tick.label.clone()).collect::<Vec<_>>();
+    let labels =
+        |ticks: &[haulm::ui::chart::panel::TickMark]| ticks.iter().map(|tick| tick.label.clone()).collect::<Vec<_>>();
     assert_eq!(labels(&plot.residual.up), ["−10", "−5", "0", "+5", "+10"]);
     assert!(labels(&plot.flow.up).contains(&"600".to_owned()));
     let [one, .., excluded, _, last] = &plot.catches[..] else { panic!("{:?}", plot.catches) };
@@ -51,9 +52,15 @@ fn texts_lie_within_the_drawing_at_every_width() {
         let plot = drawn(width);
         let set = plot.set.unwrap();
         let wide = 8.0 * set.label.chars().count() as f64;
-        let (from, to) = if set.text.anchor == "end" { (set.text.x - wide, set.text.x) } else { (set.text.x, set.text.x + wide) };
+        let (from, to) =
+            if set.text.anchor == "end" { (set.text.x - wide, set.text.x) } else { (set.text.x, set.text.x + wide) };
         assert!(from >= 0.0 && to <= width, "{width}: {from} to {to}");
-        let places = plot.catches.iter().map(|each| each.text).chain(plot.band.map(|(_, text)| text)).chain(plot.before.map(|(_, text)| text));
+        let places = plot
+            .catches
+            .iter()
+            .map(|each| each.text)
+            .chain(plot.band.map(|(_, text)| text))
+            .chain(plot.before.map(|(_, text)| text));
         for text in places {
             assert!((0.0..=width).contains(&text.x) && (0.0..=HEIGHT).contains(&text.y), "{width}: {text:?}");
         }

@@ -196,11 +196,8 @@ fn band(data: &CatchData, residual: &ChartPanel) -> Option<(String, TextPlace)> 
 
 fn before(data: &CatchData, residual: &ChartPanel) -> Option<(String, TextPlace)> {
     let (before, line) = data.before.zip(data.line)?;
-    let apart = LineSegment {
-        intercept: before.intercept - line.intercept,
-        slope: before.slope - line.slope,
-        ..before
-    };
+    let apart =
+        LineSegment { intercept: before.intercept - line.intercept, slope: before.slope - line.slope, ..before };
     let ends = residual.clip(&apart)?;
     let places = ends.map(|end| residual.place(end));
     let [(left, start), (right, end)] = places;
@@ -223,7 +220,11 @@ fn setting((x, y, label): &(f64, f64, String), flow: &ChartPanel) -> DrawnSettin
     let text = if at.0 - 14.0 - wide > LEFT {
         TextPlace { x: at.0 - 14.0, y: (at.1 - 10.0).max(FLOW.0 + 12.0), anchor: "end" }
     } else {
-        TextPlace { x: (at.0 + 10.0).min(flow.x.range.1 - wide).max(LEFT), y: (at.1 + 34.0).min(FLOW.1 - 6.0), anchor: "start" }
+        TextPlace {
+            x: (at.0 + 10.0).min(flow.x.range.1 - wide).max(LEFT),
+            y: (at.1 + 34.0).min(FLOW.1 - 6.0),
+            anchor: "start",
+        }
     };
     DrawnSetting {
         at,

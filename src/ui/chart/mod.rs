@@ -10,10 +10,10 @@ pub mod contour;
 pub mod curves;
 /// A drawing as svg text, for the page and for a file.
 pub mod drawing;
-/// Areas of a map and the strokes over them.
-pub mod ground;
 #[cfg(target_arch = "wasm32")]
 pub mod frame;
+/// Areas of a map and the strokes over them.
+pub mod ground;
 pub mod legs;
 /// A figure over two inputs.
 pub mod map;

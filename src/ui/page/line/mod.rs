@@ -7,20 +7,17 @@ mod context;
 mod delivery;
 mod delivery_recipes;
 mod head;
-mod lines;
+pub mod lines;
 mod log;
-mod paper;
 mod parts;
 mod period;
 mod plot;
 mod present_check;
 mod running;
-mod settings;
-mod settings_now;
-mod settings_text;
+pub mod settings;
+pub mod settings_now;
+pub mod settings_text;
 mod tanks;
-
-pub use paper::paper;
 
 use crate::browser::element::View;
 use crate::browser::{clock, page};

@@ -25,7 +25,10 @@ pub fn AnnounceTest(
     let sentence = move || {
         let (pump, _) = sheet.pump.get()?;
         let first = lines.with(|lines| lines.first().map(|line| format!("{} ", line.words))).unwrap_or_default();
-        let set = sheet.row(pump).map(|row| format!("{} {}. ", pump_name(state, pump), setting_text(state, &row))).unwrap_or_default();
+        let set = sheet
+            .row(pump)
+            .map(|row| format!("{} {}. ", pump_name(state, pump), setting_text(state, &row)))
+            .unwrap_or_default();
         let fit = state.line.book(|book| {
             let test = book.pump(pump)?.calibrations.last()?.id;
             examine(book, pump, test)?.fit

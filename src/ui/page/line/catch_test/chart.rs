@@ -31,7 +31,8 @@ pub fn CatchChart() -> impl IntoView {
     let before = Memo::new(move |_| drawn.with(|(_, at)| at.map(clock::date)));
     let name = Memo::new(move |_| {
         let set = drawn.with(|(data, _)| data.set.as_ref().map(|(.., label)| label.clone())).unwrap_or_default();
-        let count = drawn.with(|(data, _)| data.catches.iter().filter(|catch| catch.mark != CatchMark::Excluded).count());
+        let count =
+            drawn.with(|(data, _)| data.catches.iter().filter(|catch| catch.mark != CatchMark::Excluded).count());
         t!("catch-chart-of", count = count, set = set)
     });
     let draw = move |width: f64| {
@@ -141,11 +142,13 @@ fn drawing(plot: CatchPlot, names: AxisNames, name: String, before: Option<Strin
     let CatchPlot { width, flow, residual, catches, line, band, before: line_before, set } = plot;
     let (line_above, line_below) = line.map_or((None, None), |[above, below]| (Some(above), Some(below)));
     let path = |class: &'static str, d: String| view! { <path class=class d=d></path> };
-    let (band_path, band_text) = band.map_or((None, None), |(d, text)| (Some(path("band", d)), Some(written(text, t!("catch-band")))));
+    let (band_path, band_text) =
+        band.map_or((None, None), |(d, text)| (Some(path("band", d)), Some(written(text, t!("catch-band")))));
     let before_line = line_before.zip(before).map(|((d, text), date)| {
         view! { {path("before", d)} {written(text, t!("catch-test-before", date = date))} }
     });
-    let (guide_below, set) = set.map_or((None, None), |set| (Some(path("guide", set.guide_below.clone())), Some(set_point(set))));
+    let (guide_below, set) =
+        set.map_or((None, None), |set| (Some(path("guide", set.guide_below.clone())), Some(set_point(set))));
     view! {
         <svg class="chart" role="img" aria-label=name width=format!("{width}") height=format!("{HEIGHT}") viewBox=format!("0 0 {width} {HEIGHT}")>
             <ChartFrame panel=flow up=names.flow across=None/>
@@ -172,14 +175,19 @@ fn written(TextPlace { x, y, anchor }: TextPlace, words: String) -> impl IntoVie
 /// A catch, by shape as well as by colour: a dot, a dot in a ring where it is far off the line, a cross where it is excluded.
 fn dot(catch: &DrawnCatch, (x, y): (f64, f64)) -> AnyView {
     let circle = |class: &'static str, radius: f64| {
-        let d = format!("M{:.1} {y}a{radius} {radius} 0 1 0 {w} 0a{radius} {radius} 0 1 0 -{w} 0Z", x - radius, w = 2.0 * radius);
+        let d = format!(
+            "M{:.1} {y}a{radius} {radius} 0 1 0 {w} 0a{radius} {radius} 0 1 0 -{w} 0Z",
+            x - radius,
+            w = 2.0 * radius
+        );
         view! { <path class=class d=d></path> }
     };
     match catch.mark {
         CatchMark::Used => circle("dot", 4.5).into_any(),
         CatchMark::Suspect => view! { {circle("dot", 4.5)} {circle("ring", 9.0)} }.into_any(),
         CatchMark::Excluded => {
-            view! { <path class="cross" d=format!("M{:.1} {:.1}l10 10m0-10l-10 10", x - 5.0, y - 5.0)></path> }.into_any()
+            view! { <path class="cross" d=format!("M{:.1} {:.1}l10 10m0-10l-10 10", x - 5.0, y - 5.0)></path> }
+                .into_any()
         }
     }
 }

@@ -40,10 +40,16 @@ pub fn EarlierTests(
     let sheet = expect_context::<CatchSheet>();
     provide_context(open);
     let found = Memo::new(move |_| sheet.tested_flows(state, open.pump));
-    let at = Memo::new(move |_| found.with(|found| found.as_ref().map(|(at, _)| setting(state, *at, open.unit))).unwrap_or_default());
+    let at = Memo::new(move |_| {
+        found.with(|found| found.as_ref().map(|(at, _)| setting(state, *at, open.unit))).unwrap_or_default()
+    });
     let note = Memo::new(move |_| {
         let pump = pump_name(state, open.pump);
-        if at.with(String::is_empty) { String::new() } else { t!("catch-earlier-note", pump = pump, setting = at.get()) }
+        if at.with(String::is_empty) {
+            String::new()
+        } else {
+            t!("catch-earlier-note", pump = pump, setting = at.get())
+        }
     });
     let rows = Memo::new(move |_| rows(state, sheet, open));
     let is_empty = Memo::new(move |_| rows.with(Vec::is_empty));
@@ -133,10 +139,9 @@ fn rows(state: State, sheet: CatchSheet, open: OpenTest) -> Vec<TestRow> {
                 density: parts(state, Amount::from_base(Kind::LiquidDensity, test.density.value)).0,
                 slope: format::significant(per_unit, 3, mark),
                 intercept: flow(fit.intercept),
-                scatter: scatter(fit).or(fit.residual_sd.map(|_| 0.0)).map_or_else(
-                    || "–".to_owned(),
-                    |sd| format::significant(flow_unit.from_base(sd), 3, mark),
-                ),
+                scatter: scatter(fit)
+                    .or(fit.residual_sd.map(|_| 0.0))
+                    .map_or_else(|| "–".to_owned(), |sd| format::significant(flow_unit.from_base(sd), 3, mark)),
                 flow: flow(each.flow.value),
                 drift,
             })

@@ -116,9 +116,9 @@ pub fn CatchWorking(
 /// How a figure was computed.
 fn working(state: State, sheet: CatchSheet, test: OpenTest, figure: CatchFigure) -> Option<LineWorking> {
     match figure {
-        CatchFigure::SetTo => sheet
-            .now
-            .with(|now| pump_working(LineFigure::Setting(test.unit), now.row(test.pump)?, now.case.as_ref()?)),
+        CatchFigure::SetTo => {
+            sheet.now.with(|now| pump_working(LineFigure::Setting(test.unit), now.row(test.pump)?, now.case.as_ref()?))
+        }
         CatchFigure::Line(figure) => line_figure(figure, sheet, test),
         CatchFigure::Catch(row, figure) => test.examined.with(|examined| {
             let caught = examined.as_ref()?.caught(row)?;

@@ -27,8 +27,9 @@ pub fn LineFigures() -> impl IntoView {
         let number = format::significant(state.unit(Kind::LiquidFlow).from_base(per_unit), 3, state.units.get().mark);
         Some(number)
     });
-    let slope_unit =
-        move || t!("catch-per-setting", flow = state.unit(Kind::LiquidFlow).symbol(), setting = open.unit.unit().symbol());
+    let slope_unit = move || {
+        t!("catch-per-setting", flow = state.unit(Kind::LiquidFlow).symbol(), setting = open.unit.unit().symbol())
+    };
     let intercept = Memo::new(move |_| match fit.get() {
         Some(fit) => {
             let amount = Amount::from_base(Kind::LiquidFlow, fit.intercept);
@@ -104,7 +105,10 @@ fn SetTo() -> impl IntoView {
     };
     // A test that is not valid yet leaves the setting to the one before it.
     let by_older = move || {
-        let last = state.line.checked.with(|line| line.pump(open.pump).and_then(|pump| pump.last().map(|test| (test.id, test.at))));
+        let last = state
+            .line
+            .checked
+            .with(|line| line.pump(open.pump).and_then(|pump| pump.last().map(|test| (test.id, test.at))));
         last.filter(|(id, _)| *id != open.test).map(|(_, at)| t!("catch-by-test-of", date = clock::date(at)))
     };
     let one_catch = Memo::new(move |_| {

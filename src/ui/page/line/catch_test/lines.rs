@@ -12,9 +12,8 @@ use leptos::prelude::*;
 pub fn catch_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
     let mut lines = common_lines(state);
     // What a setting says belongs to the pump settings; without any the check of the line says what is wrong with the pumps.
-    let of_pumps = |found: &LineFinding| {
-        found.pump().is_some() || matches!(found.place, LinePlace::Liquid(_) | LinePlace::Water)
-    };
+    let of_pumps =
+        |found: &LineFinding| found.pump().is_some() || matches!(found.place, LinePlace::Liquid(_) | LinePlace::Water);
     // That a test still lacks catches is said below its grid.
     let is_elsewhere = |what: &LineFindingKind| {
         matches!(
@@ -31,7 +30,8 @@ pub fn catch_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
     if now.settings.is_none() {
         state.line.checked.with(|line| {
             let own = line.findings.iter().filter(is_here);
-            let new = own.map(|found| finding_line(state, found)).filter(|line| !lines.contains(line)).collect::<Vec<_>>();
+            let new =
+                own.map(|found| finding_line(state, found)).filter(|line| !lines.contains(line)).collect::<Vec<_>>();
             lines.extend(new);
         });
     }
@@ -44,7 +44,7 @@ pub fn catch_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
 fn to_earlier_tests(state: State, pump: PumpId) {
     state.line.show_pump(pump);
     request_animation_frame(|| {
-        page::open_fold("earlier-tests");
+        page::unfold_by_id("earlier-tests");
         page::show("#earlier-tests > summary");
     });
 }

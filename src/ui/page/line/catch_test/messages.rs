@@ -44,10 +44,8 @@ pub fn CatchMessages() -> impl IntoView {
         all
     });
     let line = |(grade, words, offers): Told| {
-        let offers = offers
-            .into_iter()
-            .map(|(field, offer)| view! { <LineOffer field=field offer=offer/> })
-            .collect_view();
+        let offers =
+            offers.into_iter().map(|(field, offer)| view! { <LineOffer field=field offer=offer/> }).collect_view();
         view! { <p><Mark grade=grade/> " " {words} " " {offers}</p> }
     };
     view! { <div class="box-messages">{move || all.get().into_iter().map(line).collect_view()}</div> }

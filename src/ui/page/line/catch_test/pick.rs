@@ -66,7 +66,10 @@ fn PumpButton(
         }
     });
     let told = move || match (flag.get(), last.get()) {
-        (Some(flag), _) => view! { <span class="flag"><Mark grade=Grade::Unusual/> <span class="words">{flag}</span></span> }.into_any(),
+        (Some(flag), _) => {
+            view! { <span class="flag"><Mark grade=Grade::Unusual/> <span class="words">{flag}</span></span> }
+                .into_any()
+        }
         (None, Some(date)) => view! { <span class="note words">{date}</span> }.into_any(),
         (None, None) => view! { <span class="note words">{t!("catch-no-test")}</span> }.into_any(),
     };

@@ -85,7 +85,8 @@ pub fn CatchRow(
     let open = expect_context::<OpenTest>();
     let shows = Memo::new(move |_| row_view(state, open, row, steps.get()));
     let is = move |of: fn(&CatchRowView) -> bool| Memo::new(move |_| shows.with(of));
-    let (is_spare, is_excluded, is_suspect) = (is(|row| row.is_spare), is(|row| row.is_excluded), is(|row| row.is_suspect));
+    let (is_spare, is_excluded, is_suspect) =
+        (is(|row| row.is_spare), is(|row| row.is_excluded), is(|row| row.is_suspect));
     let number = Memo::new(move |_| shows.with(|row| row.number));
     let result = move |figure: LineFigure, kind: Kind, of: fn(&CatchRowView) -> &String| {
         let text = Memo::new(move |_| {

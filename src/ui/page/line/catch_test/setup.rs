@@ -1,10 +1,15 @@
 //! What a pump is: what it delivers, the scale of its drive, its limits and its nozzles.
 
 use crate::browser::page;
-use crate::domain::line::{Feeds, LineField, Metering, Model, PumpDraft, PumpField, PumpId, SettingUnit};
+use crate::domain::Grade;
+use crate::domain::line::{
+    Feeds, LineField, LineFinding, LineFindingKind, LinePlace, Metering, Model, PumpDraft, PumpField, PumpId,
+    SettingUnit,
+};
 use crate::record::limits::LONGEST_NAME;
 use crate::t;
-use crate::ui::components::{Choice, ChoiceOption, Fold, TextBox};
+use crate::ui::components::{Choice, ChoiceOption, Fold, Mark, TextBox};
+use crate::ui::page::line::context::with_context;
 use crate::ui::page::line::parts::ties;
 use crate::ui::page::line::settings::line_box::{LineFieldBox, LineMessage};
 use crate::ui::state::State;
@@ -32,13 +37,15 @@ pub fn PumpSetup(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let note = Memo::new(move |_| {
-        state.line.book(|book| {
-            book.pump(id).map(|pump| {
-                let words = &state.words.line;
-                format!("{} · {}", (words.setting_unit)(pump.unit), (words.model)(pump.model))
+        state
+            .line
+            .book(|book| {
+                book.pump(id).map(|pump| {
+                    let words = &state.words.line;
+                    format!("{} · {}", (words.setting_unit)(pump.unit), (words.model)(pump.model))
+                })
             })
-        })
-        .unwrap_or_default()
+            .unwrap_or_default()
     });
     view! {
         <Fold id="pump-setup" title=t!("catch-setup") note=note open=open ready=true>
@@ -50,7 +57,10 @@ pub fn PumpSetup(
                 <PumpChoice id=id key="model" label=t!("catch-model") all=Model::ALL words=state.words.line.model of=|pump| pump.model put=|pump, model| pump.model = model/>
             </div>
             <div class="setup">{BOXES.iter().map(|part| setup_box(state, LineField::Pump(id, *part))).collect_view()}</div>
-            <div class="box-messages">{BOXES.iter().map(|part| view! { <LineMessage field=LineField::Pump(id, *part)/> }).collect_view()}</div>
+            <div class="box-messages">
+                {BOXES.iter().map(|part| view! { <LineMessage field=LineField::Pump(id, *part)/> }).collect_view()}
+                <PumpMessages id=id/>
+            </div>
             <DeletePump id=id/>
         </Fold>
     }
@@ -71,13 +81,43 @@ fn setup_box(state: State, field: LineField) -> impl IntoView {
     }
 }
 
+/// What there is to say about the pump and about its boxes beside each other, as it was at the last pause.
+#[component]
+fn PumpMessages(
+    /// The pump.
+    id: PumpId,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let told = Memo::new(move |before: Option<&Vec<(Grade, String)>>| {
+        if state.typing.get()
+            && let Some(before) = before
+        {
+            return before.clone();
+        }
+        let is_here = |found: &&LineFinding| match (found.place, &found.what) {
+            (_, LineFindingKind::Entry(_)) => false,
+            (LinePlace::Pump(pump) | LinePlace::Field(LineField::Pump(pump, _)), _) => pump == id,
+            _ => false,
+        };
+        let found = state.line.checked.with(|line| line.findings.iter().filter(is_here).cloned().collect::<Vec<_>>());
+        let told = |found: &LineFinding| {
+            let message = with_context(state, |context| (state.words.line.finding)(found, context));
+            (found.grade, format!("{} {}", message.what, message.fix))
+        };
+        found.iter().map(told).collect()
+    });
+    let line = |(grade, words): (Grade, String)| view! { <p><Mark grade=grade/> " " {words}</p> };
+    move || told.get().into_iter().map(line).collect_view()
+}
+
 #[component]
 fn PumpName(
     /// The pump.
     id: PumpId,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let name = Memo::new(move |_| state.line.book(|book| book.pump(id).map(|pump| pump.name.clone()).unwrap_or_default()));
+    let name =
+        Memo::new(move |_| state.line.book(|book| book.pump(id).map(|pump| pump.name.clone()).unwrap_or_default()));
     let put = Callback::new(move |text: String| {
         state.line.type_into(format!("pump-name-{}", id.0), |book| {
             if let Some(pump) = book.pump_mut(id) {
@@ -118,7 +158,10 @@ fn DeliveredBy(
         place.unwrap_or(0).to_string()
     });
     let choose = Callback::new(move |at: String| {
-        let chosen = at.parse().ok().and_then(|at: usize| offered.with_untracked(|all| all.get(at).map(|(feeds, _)| feeds.clone())));
+        let chosen = at
+            .parse()
+            .ok()
+            .and_then(|at: usize| offered.with_untracked(|all| all.get(at).map(|(feeds, _)| feeds.clone())));
         if let Some(feeds) = chosen {
             state.line.edit(|book| {
                 if let Some(pump) = book.pump_mut(id) {

@@ -84,7 +84,8 @@ fn NewTest(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let start = move |_| {
-        let (at, by) = (crate::browser::clock::now(), state.settings.with_untracked(|settings| settings.initials.clone()));
+        let (at, by) =
+            (crate::browser::clock::now(), state.settings.with_untracked(|settings| settings.initials.clone()));
         let first_of = |test| LineField::Row(id, test, RowId(1), RowField::Setting);
         // One that was only begun is the new one.
         let begun = state.line.record.with_untracked(|record| {

@@ -19,9 +19,7 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
         LineField::Pump(id, part) => pump(part, book.pump(id).map(|pump| pump.reading_way)),
         LineField::Calibration(_, _, part) => match part {
             CalibrationField::Density => words("Density of the liquid caught", "Saved with the test."),
-            CalibrationField::Temperature => {
-                words("Temperature of the liquid caught", "For the record; optional.")
-            }
+            CalibrationField::Temperature => words("Temperature of the liquid caught", "For the record; optional."),
         },
         LineField::Row(_, _, _, part) => match part {
             RowField::Setting => words("Setting", "As the drive shows it."),

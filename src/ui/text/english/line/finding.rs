@@ -34,11 +34,16 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         LineFindingKind::FewRows { rows, least } => {
             return (
                 format!("{rows} of the {least} catches that a valid test needs."),
-                format!("Make {least} catches or more at two settings at least, spread over those that the line runs at."),
+                format!(
+                    "Make {least} catches or more at two settings at least, spread over those that the line runs at."
+                ),
             );
         }
         LineFindingKind::CatchIncomplete => {
-            return ("incomplete, so it does not count yet.".to_owned(), "Enter setting, time and gross mass.".to_owned());
+            return (
+                "incomplete, so it does not count yet.".to_owned(),
+                "Enter setting, time and gross mass.".to_owned(),
+            );
         }
         LineFindingKind::TooManySteps { most } => {
             return (
@@ -74,9 +79,10 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
                 "It still counts. Check it for a slip, catch again, or exclude it.",
             )
         }
-        LineFindingKind::NotCalibrated => {
-            ("no catch test that counts, so no setting is known.".to_owned(), "Run a catch test, three catches at least.")
-        }
+        LineFindingKind::NotCalibrated => (
+            "no catch test that counts, so no setting is known.".to_owned(),
+            "Run a catch test, three catches at least.",
+        ),
         LineFindingKind::FaultyTest => (
             "its catch test cannot be used yet.".to_owned(),
             "Fix what is marked in the test: a density, a catch, or too few catches.",
