@@ -33,6 +33,8 @@ pub mod shared;
 pub mod storage;
 /// Light and dark.
 pub mod theme;
+/// The width of an element as it changes.
+pub mod width;
 
 pub use storage::LocalStore;
 
