@@ -64,6 +64,14 @@ pub fn focus_field(key: &str) {
     }
 }
 
+/// Opens a fold by its id and brings it into view.
+pub fn open_fold(id: &str) {
+    if let Some(fold) = document().get_element_by_id(id) {
+        _ = fold.set_attribute("open", "");
+        fold.scroll_into_view();
+    }
+}
+
 /// Opens every `<details>` around an element.
 fn unfold(element: &Element) {
     let mut around = element.parent_element();

@@ -277,6 +277,7 @@ fn actions() {
         PumpAction::Cannot { status: RangeStatus::AboveLimit },
         PumpAction::EnterSetting,
         PumpAction::NotRead,
+        PumpAction::Distrusted,
         PumpAction::Unsettled,
     ];
     let mill = Mill::new();
@@ -287,11 +288,13 @@ fn actions() {
             fed: Fed::Liquid(LiquidId(1)),
             source: FlowSource::Read,
             now: rate(312.0),
+            half_interval: None,
             target: rate(339.0),
             change: rate(27.0),
             factor: None,
             unit: SettingUnit::Percent,
             setting_now: Some(Setting(0.425)),
+            setting_needed: None,
             action,
         };
         let told = with(&mill, &Units::default(), |context| (ENGLISH.line.action)(&correction, context));

@@ -13,6 +13,7 @@ use std::sync::LazyLock;
 pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("common.ftl", include_str!("en/common.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
+    ("line_check.ftl", include_str!("en/line_check.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
 ];
 

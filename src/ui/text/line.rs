@@ -5,7 +5,7 @@ use crate::domain::Draft;
 use crate::domain::line::changeover::{Downstream, Stop};
 use crate::domain::line::step::{Change, Pipe, StepReason};
 use crate::domain::line::{
-    Check, Fed, FlowSource, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace,
+    Check, Fed, FlowSource, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
     LineReconciliation, Metering, Model, PeriodBalance, PeriodLiquidId, PumpCorrection, PumpDraft, RSquared,
     RangeStatus, ReadingWay, RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
 };
@@ -46,6 +46,8 @@ pub struct LineWords {
     pub action: fn(&PumpCorrection, &LineContext<'_>) -> String,
     /// Which reading to distrust, and what to do next.
     pub verdict: fn(&LineReconciliation, &LineContext<'_>) -> Message,
+    /// What a quantity of the balances is called.
+    pub quantity: fn(LineQuantity, &LineContext<'_>) -> String,
     /// A density deviation by its parts, and what to correct.
     pub split: fn(&LineDensitySplit, &LineContext<'_>) -> Message,
     /// Which meter drifts over a period, and what to do next.

@@ -3,19 +3,16 @@
 
 mod catch;
 mod change;
+mod check;
 mod context;
 mod delivery;
 mod delivery_recipes;
 mod head;
 mod lines;
-mod log;
 mod paper;
 mod parts;
-mod period;
 mod plot;
-mod present_check;
 mod pumps;
-mod running;
 mod settings;
 mod settings_now;
 mod settings_text;
@@ -31,6 +28,7 @@ use crate::ui::components::{Mounted, Tabs, WarningSlot};
 use crate::ui::part::caution;
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
+use check::LineCheckTab;
 use head::{ExampleLine, LineHead};
 use leptos::prelude::*;
 use lines::common_lines;
@@ -61,6 +59,7 @@ pub fn LineSheet() -> impl IntoView {
             />
             {move || match LineSection::at(shown.get()) {
                 LineSection::Sheet => view! { <PumpSettingsTab/> }.into_any(),
+                LineSection::Running => view! { <LineCheckTab/> }.into_any(),
                 other => view! { <OlderTab tab=other/> }.into_any(),
             }}
             <Mounted part=|| caution::list(vec![Caution::Advice]).map_or(View::Nothing, |list| list)/>
@@ -103,15 +102,13 @@ fn OlderTab(
     let state = expect_context::<State>();
     let lines = Memo::new(move |_| common_lines(state));
     let build: Build = match tab {
-        LineSection::Sheet => |_| View::Nothing,
-        LineSection::Running => running::running,
+        LineSection::Sheet | LineSection::Running => |_| View::Nothing,
         LineSection::Pumps => pumps::pumps,
         LineSection::Tanks => tanks::tanks,
         LineSection::Change => change::change,
     };
     // What came as a tab of its own before.
     let second: Option<(String, Build)> = match tab {
-        LineSection::Running => Some((t!("line-period-balance"), period::period)),
         LineSection::Tanks => Some((t!("line-new-delivery"), delivery::delivery)),
         _ => None,
     };

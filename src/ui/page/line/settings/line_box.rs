@@ -37,19 +37,7 @@ pub fn LineFieldBox(
     let kind = Memo::new(move |_| state.line.book(|book| book.kind(field)));
     let unit = Memo::new(move |_| state.line_units_at(field, kind.get()).unit(kind.get()));
     let said = said_at_rest(state, field);
-    let shown = Memo::new(move |_| {
-        let units = state.line_units_at(field, kind.get());
-        let entry = entry(state, field);
-        let message = said.get();
-        let grade = message.as_ref().map(|(grade, ..)| *grade);
-        BoxState {
-            text: in_box(&entry, kind.get(), &units),
-            typical: false,
-            aside: below(state, &entry, field, grade).unwrap_or_else(|| aside.get()),
-            message: message
-                .map(|(grade, _, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
-        }
-    });
+    let shown = Memo::new(move |_| box_state(state, field, said.get(), aside.get()));
     let name = Memo::new(move |_| with_context(state, |context| (state.words.line.field_name)(field, context)));
     let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
     let on_input = Callback::new(move |text: String| state.type_into_line(field, &text, unit.get_untracked()));
@@ -71,6 +59,21 @@ pub fn LineFieldBox(
     }
 }
 
+/// All that the box of a field shows, with what is said about it.
+pub fn box_state(state: State, field: LineField, said: Option<Remark>, aside: String) -> BoxState {
+    let kind = state.line.book(|book| book.kind(field));
+    let units = state.line_units_at(field, kind);
+    let entry = entry(state, field);
+    let grade = said.as_ref().map(|(grade, ..)| *grade);
+    BoxState {
+        text: in_box(&entry, kind, &units),
+        typical: false,
+        aside: below(state, &entry, field, grade).unwrap_or(aside),
+        message: said
+            .map(|(grade, _, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
+    }
+}
+
 /// A unit as it fits into a box.
 pub fn short(unit: Unit, currency: &str) -> String {
     match unit {
@@ -85,10 +88,10 @@ fn entry(state: State, field: LineField) -> Entry {
 }
 
 /// What is wrong or unusual about an entry.
-type Remark = (Grade, What, Message);
+pub type Remark = (Grade, What, Message);
 
 /// What is said about a box: as it was at the last pause, so that nothing comes and goes between two keys.
-fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
+pub fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
     Memo::new(move |before: Option<&Option<Remark>>| {
         if state.typing.get()
             && let Some(before) = before
@@ -135,22 +138,27 @@ pub fn LineMessages(
     /// The boxes.
     fields: &'static [LineField],
 ) -> impl IntoView {
+    fields.iter().map(|field| view! { <LineMessage field=*field/> }).collect_view()
+}
+
+/// The error or the question of a box.
+#[component]
+pub fn LineMessage(
+    /// The box.
+    field: LineField,
+) -> impl IntoView {
     let state = expect_context::<State>();
-    let all: Vec<_> = fields.iter().map(|field| (*field, said_at_rest(state, *field))).collect();
-    let line = move |(field, said): (LineField, Memo<Option<Remark>>)| {
-        move || {
-            let (grade, what, message) = said.get()?;
-            let kind = state.line.book(|book| book.kind(field));
-            let offers = entry_offers(&entry(state, field), &what, &state.line_units_at(field, kind));
-            let shown = grade == Grade::Stop || !offers.is_empty();
-            shown.then(|| {
-                let offers =
-                    offers.into_iter().map(|offer| view! { <LineOffer field=field offer=offer/> }).collect_view();
-                view! { <p><Mark grade=grade/> " " {message.what} " " {message.fix} " " {offers}</p> }
-            })
-        }
-    };
-    all.into_iter().map(line).collect_view()
+    let said = said_at_rest(state, field);
+    move || {
+        let (grade, what, message) = said.get()?;
+        let kind = state.line.book(|book| book.kind(field));
+        let offers = entry_offers(&entry(state, field), &what, &state.line_units_at(field, kind));
+        let shown = grade == Grade::Stop || !offers.is_empty();
+        shown.then(|| {
+            let offers = offers.into_iter().map(|offer| view! { <LineOffer field=field offer=offer/> }).collect_view();
+            view! { <p><Mark grade=grade/> " " {message.what} " " {message.fix} " " {offers}</p> }
+        })
+    }
 }
 
 /// One of the numbers that may have been meant.

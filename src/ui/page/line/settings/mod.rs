@@ -2,10 +2,10 @@
 
 mod announce;
 mod conditions;
-mod context;
-mod figure;
+pub mod context;
+pub mod figure;
 mod foot;
-mod line_box;
+pub mod line_box;
 mod matrix;
 mod range;
 mod range_bar;

@@ -82,6 +82,14 @@ pub(super) fn run_figure(figure: RunFigure) -> FigureWords {
         RunFigure::MatMoisture => words("Mat moisture", "water per oven-dry mat, at the former"),
         RunFigure::MatWeight => words("Mat weight", "oven-dry"),
         RunFigure::Density => words("Board density to expect", "at board moisture"),
+        RunFigure::BeltScale => words("Belt scale", "wet"),
+        RunFigure::FibreMoisture => words("Fibre moisture", ""),
+        RunFigure::Flow(_) => words("Flow", ""),
+        RunFigure::LineSpeed => words("Line speed", ""),
+        RunFigure::MatWidth => words("Mat width", "trimmed"),
+        RunFigure::RawDensity => words("Board density", "raw"),
+        RunFigure::Thickness => words("Board thickness", "raw"),
+        RunFigure::BoardMoisture => words("Board moisture", "raw"),
     }
 }
 

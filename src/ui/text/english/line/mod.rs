@@ -27,6 +27,7 @@ pub(super) const LINE: LineWords = LineWords {
     finding: finding::finding,
     action: reason::action,
     verdict: verdict::verdict,
+    quantity: verdict::quantity,
     split: verdict::split,
     period: period::verdict,
     period_liquid: name::period_liquid,
