@@ -7,8 +7,8 @@ use haulm::domain::line::step::{Change, Pipe, StepReason};
 use haulm::domain::line::{
     CalibrationField, CalibrationId, Check, ConditionField, DeliveryField, Deviation, Fed, FlowSource, Help, LineField,
     LineFigure, LineFinding, LineFindingKind, LinePlace, Metering, Model, PeriodField, PeriodLiquidField,
-    PeriodLiquidId, PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, ReadingWay, RowField, RowId,
-    RunFigure, RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
+    PeriodLiquidId, PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, RowField, RowId, RunFigure,
+    RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
     TransportField, UncertaintyField, check_line, pump_settings,
 };
 use haulm::domain::recipe::finding::What;
@@ -409,9 +409,6 @@ fn names() {
     for r_squared in [RSquared::Centred(1.0), RSquared::Uncentred(1.0)] {
         writeln!(text, "{}", (ENGLISH.line.r_squared)(r_squared)).unwrap();
     }
-    for way in ReadingWay::ALL {
-        writeln!(text, "{}", (ENGLISH.line.reading_way)(*way)).unwrap();
-    }
     for way in TankWay::ALL {
         writeln!(text, "{}", (ENGLISH.line.tank_way)(*way)).unwrap();
     }
@@ -420,9 +417,6 @@ fn names() {
     }
     for stop in Stop::ALL {
         writeln!(text, "{}", (ENGLISH.line.stop)(*stop)).unwrap();
-    }
-    for source in [FlowSource::Read, FlowSource::Inferred, FlowSource::Assumed] {
-        writeln!(text, "{}", (ENGLISH.line.source)(source)).unwrap();
     }
     snapshot!("line", "names", text);
 }

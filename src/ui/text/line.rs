@@ -5,9 +5,9 @@ use crate::domain::Draft;
 use crate::domain::line::changeover::{Downstream, Stop};
 use crate::domain::line::step::{Change, Pipe, StepReason};
 use crate::domain::line::{
-    Check, Fed, FlowSource, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
+    Check, Fed, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
     LineReconciliation, Metering, Model, PeriodBalance, PeriodLiquidId, PumpCorrection, PumpDraft, RSquared,
-    RangeStatus, ReadingWay, RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
+    RangeStatus, RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
 };
 use std::borrow::Cow;
 
@@ -66,8 +66,6 @@ pub struct LineWords {
     pub stop: fn(Stop) -> &'static str,
     /// Where a setting lies, in a few words to stand beside its mark.
     pub range_status: fn(RangeStatus) -> &'static str,
-    /// Where a flow comes from.
-    pub source: fn(FlowSource) -> &'static str,
     /// The scale of a drive.
     pub setting_unit: fn(SettingUnit) -> &'static str,
     /// What a pump's setting fixes.
@@ -76,8 +74,6 @@ pub struct LineWords {
     pub model: fn(Model) -> &'static str,
     /// Which coefficient of determination it is.
     pub r_squared: fn(RSquared) -> &'static str,
-    /// How a pump's flow is read.
-    pub reading_way: fn(ReadingWay) -> &'static str,
     /// How a tank's content is read.
     pub tank_way: fn(TankWay) -> &'static str,
     /// What the rows of a settings table mean.

@@ -122,7 +122,8 @@ pub(super) fn pump_corrections(
             correction.action,
             PumpAction::Set { .. } | PumpAction::Keep | PumpAction::Stop | PumpAction::Cannot { .. }
         );
-        if hangs && reconciled.is_some_and(|found| is_distrusted(found, run)) {
+        let is_open = hangs || correction.action == PumpAction::EnterSetting;
+        if is_open && reconciled.is_some_and(|found| is_distrusted(found, run)) {
             correction.action = PumpAction::Distrusted;
         } else if hangs && reconciled.is_some_and(|found| is_unsettled(found, run)) {
             correction.action = PumpAction::Unsettled;

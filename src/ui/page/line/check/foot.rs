@@ -1,7 +1,6 @@
 //! What goes with the table: read out when it changes, and at the foot of a phone's screen.
 
-use super::heading::read_at;
-use super::now::CheckSheet;
+use super::now::{CheckSheet, read_at};
 use crate::browser::clock;
 use crate::domain::Grade;
 use crate::t;

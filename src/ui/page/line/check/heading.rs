@@ -1,6 +1,7 @@
 //! What the head of the page has for this tab: when the line was read, and the way into the log.
 
 use super::log::save_check;
+use super::now::read_at;
 use crate::browser::clock;
 use crate::domain::line::ReadOn;
 use crate::t;
@@ -10,12 +11,6 @@ use leptos::prelude::*;
 /// Milliseconds of a minute, and minutes of a day.
 const MINUTE: u64 = 60_000;
 const DAY: u64 = 24 * 60;
-
-/// When the line was read: as noted with the last reading, or now.
-pub fn read_at(state: State) -> u64 {
-    let noted = state.line.book(|book| book.read_on.as_ref().map(|on| on.at));
-    noted.unwrap_or_else(|| state.line.now.get())
-}
 
 /// Minutes since midnight of a time such as "10:42".
 fn minutes(text: &str) -> Option<u64> {

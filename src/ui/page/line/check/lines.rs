@@ -1,7 +1,7 @@
 //! What there is to say about the line check, as lines of the warning slot.
 
 use super::now::CheckNow;
-use super::row_text::{deviation_line, full_name};
+use super::row_text::{deviation_line, row_name};
 use crate::browser::page;
 use crate::domain::Grade;
 use crate::domain::line::{
@@ -50,7 +50,7 @@ pub fn check_lines(state: State, now: &CheckNow) -> Vec<SlotLine> {
 /// How many readings are out of tolerance and which, and which reading to distrust.
 fn summary(state: State, now: &CheckNow, check: &LineCheck) -> SlotLine {
     let (read, out) = (now.read(), now.outside().count());
-    let name = |row: &CheckRow| format!("{} {}", full_name(state, row.figure), deviation_line(state, row));
+    let name = |row: &CheckRow| format!("{} {}", row_name(state, row.figure).0, deviation_line(state, row));
     let counted = if out == 0 {
         t!("check-all-within", read = read)
     } else {

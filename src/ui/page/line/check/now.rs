@@ -91,6 +91,12 @@ pub fn check_now(state: State) -> CheckNow {
     })
 }
 
+/// When the line was read: as noted with the last reading, or now.
+pub fn read_at(state: State) -> u64 {
+    let noted = state.line.book(|book| book.read_on.as_ref().map(|on| on.at));
+    noted.unwrap_or_else(|| state.line.now.get())
+}
+
 /// A required box that nobody has touched is no finding.
 fn is_untouched(book: &crate::domain::line::LineBook, found: &LineFinding) -> bool {
     let LinePlace::Field(field) = found.place else { return false };

@@ -26,22 +26,6 @@ pub enum NewSetting {
     Flag(String, String),
 }
 
-impl NewSetting {
-    /// In one line.
-    pub fn in_line(&self) -> String {
-        match self {
-            Self::Blank => String::new(),
-            Self::Number(number, unit, remark) => [number.as_str(), unit, remark]
-                .into_iter()
-                .filter(|part| !part.is_empty())
-                .collect::<Vec<_>>()
-                .join("\u{a0}"),
-            Self::Words(words) => words.clone(),
-            Self::Flag(words, more) => format!("{words} {more}").trim_end().to_owned(),
-        }
-    }
-}
-
 /// A row as it is shown.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct RowText {

@@ -37,12 +37,10 @@ pub(super) const LINE: LineWords = LineWords {
     pipe: reason::pipe,
     stop: name::stop,
     range_status: name::range_status,
-    source: name::source,
     setting_unit: name::setting_unit,
     metering: name::metering,
     model: name::model,
     r_squared: name::r_squared,
-    reading_way: name::reading_way,
     tank_way: name::tank_way,
     table_rows: name::table_rows,
 };

@@ -1,7 +1,6 @@
 //! The deviations of one figure over the checks, with control limits.
 
-use super::super::worked::Worked;
-use super::{counting, logged_name};
+use super::actions::{counting, logged_name};
 use crate::domain::Grade;
 use crate::domain::line::LineFigure;
 use crate::domain::line::working::chart_working;
@@ -12,6 +11,7 @@ use crate::statistics::control_chart::{ControlChart, ENOUGH, control_chart_from}
 use crate::t;
 use crate::ui::chart::control::{ControlLayout, control_layout};
 use crate::ui::components::{Choice, ChoiceOption, Mark};
+use crate::ui::page::line::check::worked::Worked;
 use crate::ui::page::line::settings_text::signed;
 use crate::ui::part::save::when;
 use crate::ui::state::State;

@@ -1,8 +1,6 @@
 //! The entries of the log, the newest first; above them what is read now, with its remark.
 
-use super::super::heading::read_at;
-use super::super::now::CheckSheet;
-use super::{logged_name, restore, strike};
+use super::actions::{logged_name, restore, strike};
 use crate::domain::Grade;
 use crate::quantity::format;
 use crate::record::content::check_log::LoggedFigure;
@@ -10,6 +8,7 @@ use crate::record::limits::LONGEST_NAME;
 use crate::record::{CheckId, CheckRecord};
 use crate::t;
 use crate::ui::components::{Mark, TextBox};
+use crate::ui::page::line::check::now::{CheckSheet, read_at};
 use crate::ui::part::save::when;
 use crate::ui::state::State;
 use leptos::prelude::*;
