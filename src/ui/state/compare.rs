@@ -4,7 +4,8 @@ use crate::browser::page;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
-use crate::ui::signal::RwSignal;
+use leptos::prelude::RwSignal;
+use leptos::reactive::prelude::*;
 
 /// Where systems are compared.
 #[derive(Clone, Copy)]

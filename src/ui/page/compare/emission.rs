@@ -8,6 +8,7 @@ use crate::domain::Entry;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::emission::{EmissionField, sheet};
 use crate::ui::table::emission as figures;
+use leptos::reactive::prelude::*;
 
 /// Boxes and table.
 pub fn section(comparison: Comparison) -> View {

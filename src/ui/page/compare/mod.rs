@@ -22,6 +22,7 @@ use crate::domain::compare::draft::CompareDraft;
 use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
 use comparison::Comparison;
+use leptos::reactive::prelude::*;
 
 /// Id and name of each section, in the order of the page.
 pub const fn sections(state: State) -> [(&'static str, &'static str); 6] {

@@ -12,6 +12,7 @@ use crate::domain::compare::variable;
 use crate::quantity::format;
 use crate::ui::state::State;
 use crate::ui::text::FieldWords;
+use leptos::reactive::prelude::*;
 
 /// Where the ranges of a section are kept.
 #[derive(Clone, Copy)]

@@ -24,6 +24,7 @@ use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
 use crate::ui::table::{SweepHead, sensitivity};
 use crate::ui::text::Message;
+use leptos::reactive::prelude::*;
 
 const INPUT: Slot =
     Slot { id: "sweep.input", get: |typed| typed.sweep.input.clone(), set: |typed, key| typed.sweep.input = key };

@@ -17,6 +17,7 @@ use crate::ui::page::compare::parts::follow;
 use crate::ui::part::version::{Seen, label};
 use crate::ui::signal::{Memo, effect, memo};
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 use std::sync::Arc;
 
 /// So many recipes are offered at a time; a part of the name finds the others.

@@ -13,6 +13,7 @@ use crate::ui::signal::{Memo, Signal};
 use crate::ui::state::State;
 use crate::ui::state::compare::Stage;
 use crate::ui::text::FieldWords;
+use leptos::reactive::prelude::*;
 
 const DRAWS: Slot = Slot {
     id: "sure.draws",

@@ -18,6 +18,7 @@ use crate::ui::page::compare::systems::Compared;
 use crate::ui::part::fold::fold;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 
 const OUTPUT: Slot = Slot {
     id: "sure.output",

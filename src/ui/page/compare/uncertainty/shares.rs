@@ -15,6 +15,7 @@ use crate::ui::signal::Memo;
 use crate::ui::state::State;
 use crate::ui::text::compare::Width;
 use crate::ui::text::trimmed_to;
+use leptos::reactive::prelude::*;
 
 /// A share below this is rounding.
 const NOTHING: f64 = 1e-9;

@@ -14,6 +14,7 @@ use crate::ui::page::compare::systems::Compared;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::compare::DrawsFound;
 use crate::ui::table::FigureUncertainty;
+use leptos::reactive::prelude::*;
 
 /// The uncertainty of the figures compared.
 #[derive(Debug, Clone, PartialEq)]
