@@ -98,7 +98,7 @@ journey("a pump out of its range is told with what helps, in the pump settings a
 /** A row of the line check: its deviation, its status and what to set instead, spaces of any width as plain ones. */
 const checked = (page, row) =>
   page.run((row) => {
-    const cells = (which) => [...document.querySelectorAll(`[data-row="${row}"] ${which}`)].map((e) => e.textContent.replace(/\s+/g, " ").trim()).join(" ");
+    const cells = (which) => [...document.querySelectorAll(`[data-row="${row}"] :is(${which})`)].map((e) => e.textContent.replace(/\s+/g, " ").trim()).join(" ");
     return { deviation: cells("[data-check]"), status: cells(".status"), set: cells(".new, .new-unit") };
   }, row);
 const checks = (page, row, expected) =>
@@ -219,6 +219,7 @@ journey("the line check with all its folds: nothing axe finds, nothing sideways,
   for (const fold of ["reconciliation", "check-workings", "check-tolerances", "period"]) await page.click(`#${fold} > summary`);
   await page.sees("readings against the mass balances");
   await page.press("Start period");
+  await page.press("Close", { within: await page.css(".notice") });
   await page.click(".logged tbody tr:not(.present) .more button");
   for (const [width, height, touch] of [[1440, 900, false], [820, 1180, true], [390, 844, true]]) {
     for (const look of [{ dark: false, forced: false }, { dark: true, forced: false }, { dark: false, forced: true }]) {

@@ -3,10 +3,10 @@
 use super::now::CheckNow;
 use super::row_text::{deviation_line, row_name};
 use crate::browser::page;
-use crate::domain::Grade;
 use crate::domain::line::{
     CheckRow, LineCheck, LineField, LineVerdict, PumpAction, PumpCorrection, RunFigure, RunningField, Verdict,
 };
+use crate::domain::{Grade, Work, cautions_at};
 use crate::t;
 use crate::ui::components::SlotLine;
 use crate::ui::page::line::context::with_context;
@@ -38,6 +38,7 @@ pub fn check_lines(state: State, now: &CheckNow) -> Vec<SlotLine> {
     if let Some(check) = &now.check {
         lines.extend(check.corrections.iter().filter_map(|correction| of_pump(state, correction)));
         lines.extend(computed(state, now, check));
+        lines.extend(hazards(state, now));
         if let Some(split) = &check.density_split {
             let message = with_context(state, |context| (state.words.line.split)(split, context));
             lines.push(slot_line(Grade::Note, format!("{} {}", message.what, message.fix), None));
@@ -86,6 +87,19 @@ fn of_pump(state: State, correction: &PumpCorrection) -> Option<SlotLine> {
         let words = t!("check-of-pump", pump = pump_name(state, pump), action = action);
         slot_line(Grade::Unusual, words, Some(Callback::new(move |()| to_pump(state, pump))))
     })
+}
+
+/// What the moisture of the mat adds to the cautions of the recipe.
+fn hazards(state: State, now: &CheckNow) -> Vec<SlotLine> {
+    let (always, read) = state.draft.with(|draft| {
+        (cautions_at(Work::LineCheck, draft, None), cautions_at(Work::LineCheck, draft, now.mat_moisture()))
+    });
+    let added = read.into_iter().filter(|caution| !always.contains(caution));
+    let line = |caution| {
+        let words = (state.words.caution)(caution);
+        slot_line(Grade::Unusual, format!("{}: {}", words.title, words.text), None)
+    };
+    added.map(line).collect()
 }
 
 /// What is computed from the readings and out of tolerance, where no row of the table says so.

@@ -27,7 +27,7 @@ use foot::CheckFoot;
 use leptos::prelude::*;
 use lines::check_lines;
 use log::CheckLog;
-use now::{CheckSheet, check_now};
+use now::{CheckNow, CheckSheet, check_now};
 use period::PeriodBalanceFold;
 use table::CheckTable;
 
@@ -54,9 +54,9 @@ pub fn LineCheckTab() -> impl IntoView {
             <h2 id="line-section" class="out-of-sight" tabindex="-1">{t!("line-tab-check")}</h2>
             <WarningSlot lines=lines/>
             <CheckTable/>
-            <CheckCautions/>
             <CheckLog/>
             <section class="panel" aria-label=t!("line-period-balance")><PeriodBalanceFold/></section>
+            <CheckCautions/>
             <CheckFoot lines=lines/>
         </section>
     }
@@ -68,9 +68,7 @@ fn CheckCautions() -> impl IntoView {
     let state = expect_context::<State>();
     let sheet = expect_context::<CheckSheet>();
     let cautions = Memo::new(move |_| {
-        let measured = sheet.now.with(|now| {
-            now.check.as_ref().map(|check| check.actual.sample_moisture.unwrap_or(check.actual.mat_moisture))
-        });
+        let measured = sheet.now.with(CheckNow::mat_moisture);
         state.draft.with(|draft| cautions_at(Work::LineCheck, draft, measured))
     });
     let told = move |caution: Caution| {

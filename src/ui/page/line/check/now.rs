@@ -6,6 +6,7 @@ use crate::domain::line::{
     on_line, read_running, stale, try_pump_settings,
 };
 use crate::domain::recipe::finding::What;
+use crate::quantity::Moisture;
 use crate::ui::page::line::context::solved;
 use crate::ui::state::State;
 use leptos::prelude::*;
@@ -45,6 +46,11 @@ impl CheckNow {
     /// What to do with a pump.
     pub fn correction(&self, pump: PumpId) -> Option<&PumpCorrection> {
         self.check.as_ref()?.corrections.iter().find(|correction| correction.pump == pump)
+    }
+
+    /// Moisture of the mat: of the sample, or else from the flows.
+    pub fn mat_moisture(&self) -> Option<Moisture> {
+        self.check.as_ref().map(|check| check.actual.sample_moisture.unwrap_or(check.actual.mat_moisture))
     }
 
     /// How many readings there are.

@@ -143,7 +143,7 @@ fn told(state: State, balance: &PeriodBalance) -> AnyView {
     view! {
         <p class="verdict"><Mark grade=grade/> " " {verdict.what} " " {verdict.fix}</p>
         <div class="scroll" tabindex="0" role="region" aria-label=t!("check-unaccounted")>
-            <table class="results unaccounted" aria-label=t!("check-unaccounted")>
+            <table class="plain-table unaccounted" aria-label=t!("check-unaccounted")>
                 <thead><tr>
                     <th scope="col" class="l">{t!("check-material")}</th>
                     <th scope="col">{t!("check-unaccounted")}</th>

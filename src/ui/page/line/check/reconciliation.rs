@@ -54,10 +54,12 @@ pub fn ReconciliationFold() -> impl IntoView {
             </tr>
         }
     };
+    let verdict = Memo::new(move |_| with_found(verdict).unwrap_or_default());
     view! {
         <Fold id=RECONCILIATION title=t!("check-reconciliation") note=note>
+            <p class="verdict">{move || verdict.get()}</p>
             <div class="scroll" tabindex="0" role="region" aria-label=t!("check-reconciliation")>
-                <table class="results reconciled-readings" aria-label=t!("check-reconciliation")>
+                <table class="plain-table reconciled-readings" aria-label=t!("check-reconciliation")>
                     <thead><tr>
                         <th scope="col" class="l">{t!("check-reading")}</th>
                         <td></td>
@@ -77,6 +79,12 @@ pub fn ReconciliationFold() -> impl IntoView {
 
 fn name(state: State, quantity: LineQuantity) -> String {
     with_context(state, |context| (state.words.line.quantity)(quantity, context))
+}
+
+/// Which reading to distrust, and what to do next, in full.
+fn verdict(state: State, found: &LineReconciliation) -> String {
+    let message = with_context(state, |context| (state.words.line.verdict)(found, context));
+    format!("{} {}", message.what, message.fix)
 }
 
 /// The tests in numbers, and what nothing checks.

@@ -124,7 +124,8 @@ fn NewSettingCells(
     move || match new.get() {
         NewSetting::Blank => view! { <td class="new" colspan="2"></td> }.into_any(),
         NewSetting::Number(number, unit, remark) => {
-            let remark = (!remark.is_empty()).then(|| view! { <span class="remark">" · " {remark}</span> });
+            let remark = (!remark.is_empty())
+                .then(|| view! { <span class="dot">" · "</span> <span class="remark">{remark}</span> });
             view! {
                 <td class="new lead">{number}</td>
                 <td class="l new-unit">{unit} {remark}</td>

@@ -11,6 +11,7 @@ use crate::ui::page::line::settings::context::{beyond, setting_parts};
 use crate::ui::page::line::settings_text::{pump_name, signed};
 use crate::ui::state::State;
 use crate::ui::text::unit_shown;
+use leptos::prelude::*;
 
 /// What to set instead.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -62,7 +63,9 @@ pub fn row_name(state: State, figure: RunFigure) -> (String, String) {
         }
         _ => {
             let words = (state.words.line.run_figure)(figure);
-            (words.label.to_owned(), words.note.to_owned())
+            // At the former is where a mat is.
+            let note = if figure == RunFigure::MatMoisture { "" } else { words.note };
+            (words.label.to_owned(), note.to_owned())
         }
     }
 }
@@ -121,7 +124,13 @@ pub fn deviation(check: &Check, unit: Unit, units: &Units) -> (String, String) {
     // What rounds to nothing has no sign.
     let sign = if rounded > 0.5 * step { "+" } else { "" };
     let value = if rounded.abs() < 0.5 * step { 0.0 } else { rounded };
-    (format!("{sign}{}", format::in_steps(value, step, units.mark)), name)
+    // A zero has the decimals of its column.
+    let number = if value == 0.0 {
+        format::in_steps(1.0, step, units.mark).replacen('1', "0", 1)
+    } else {
+        format::in_steps(value, step, units.mark)
+    };
+    (format!("{sign}{number}"), name)
 }
 
 /// A deviation in one line, in the units of its row.

@@ -30,7 +30,7 @@ pub fn LogEntries() -> impl IntoView {
     };
     view! {
         <div class="logged">
-            <table class="results checks" aria-label=t!("check-log")>
+            <table class="plain-table checks" aria-label=t!("check-log")>
                 <thead><tr>
                     <th scope="col" class="l">{t!("check-read-at")}</th>
                     <th scope="col" class="l">{t!("check-by")}</th>
