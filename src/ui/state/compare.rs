@@ -5,7 +5,7 @@ use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
 use leptos::prelude::RwSignal;
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
 
 /// Where systems are compared.
 #[derive(Clone, Copy)]

@@ -51,7 +51,8 @@ impl SheetContext {
         });
         let changes = Memo::new(move |before: Option<&usize>| {
             state.draft.track();
-            state.shown.track();
+            // Following a memo without reading it would not bring it up to date.
+            state.shown.with(|_| ());
             state.settings.track();
             said.track();
             before.map_or(0, |before| before + 1)
@@ -63,7 +64,7 @@ impl SheetContext {
     /// figures that each follow all four by themselves spends most of a key press on following.
     pub fn memo<T: PartialEq + Send + Sync + 'static>(self, read: impl Fn() -> T + Send + Sync + 'static) -> Memo<T> {
         Memo::new(move |_| {
-            self.changes.track();
+            self.changes.get();
             untrack(&read)
         })
     }
