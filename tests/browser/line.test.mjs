@@ -176,7 +176,7 @@ journey("a blank reading is not read, a meter by volume has its target by volume
 
 journey("the line check from the keyboard: Enter goes down, nothing moves while one types, Esc closes a working", { hash: "#line", width: 1440, height: 900 }, async (page) => {
   await page.press("Line check");
-  await page.run((e) => e.focus(), await box(page, "running.belt"));
+  await page.run((e) => e.select(), await box(page, "running.belt"));
   const place = () => page.run(() => document.querySelector('[data-row="board_moisture"]').getBoundingClientRect().top);
   const before = await place();
   await page.keys("9", "9", "9", "9", Key.ENTER);

@@ -16,6 +16,7 @@ check-new-setting = New setting
 check-by-mass = By mass
 check-by-volume = By volume
 check-points = points
+check-oven-dry = OD
 check-of-tolerance = { $deviation }, tolerance { $tolerance }
 check-pasted = { $count ->
     [one] One number pasted

@@ -135,7 +135,8 @@ fn NewSettingCells(
         NewSetting::Words(words) => view! { <td class="l new note" colspan="2">{words}</td> }.into_any(),
         NewSetting::Flag(words, more) => {
             let more = (!more.is_empty()).then(|| view! { <span class="sub flag">{more}</span> });
-            view! { <td class="l new flag" colspan="2"><Mark grade=Grade::Unusual/> " " {words} {more}</td> }.into_any()
+            view! { <td class="l new flag" colspan="2"><Mark grade=Grade::Unusual/> " " {words} " " {more}</td> }
+                .into_any()
         }
     }
 }

@@ -63,9 +63,12 @@ pub fn row_name(state: State, figure: RunFigure) -> (String, String) {
         }
         _ => {
             let words = (state.words.line.run_figure)(figure);
-            // At the former is where a mat is.
-            let note = if figure == RunFigure::MatMoisture { "" } else { words.note };
-            (words.label.to_owned(), note.to_owned())
+            let note = match figure {
+                RunFigure::MatMoisture => String::new(),
+                RunFigure::MatWeight => t!("check-oven-dry"),
+                _ => words.note.to_owned(),
+            };
+            (words.label.to_owned(), note)
         }
     }
 }
@@ -103,7 +106,8 @@ pub fn row_text(state: State, now: &CheckNow, figure: RunFigure) -> RowText {
         tolerance: row.tolerance.map_or_else(String::new, |tolerance| {
             format!("±\u{a0}{}", format::editable(Unit::Percent.from_base(tolerance.value), units.mark))
         }),
-        status: status(row),
+        // Without belt scale and moisture nothing is compared, whatever else was read.
+        status: if now.check.is_some() { status(row) } else { String::new() },
         is_outside: row.verdict() == Verdict::Outside,
         reconciled: reconciled(row, unit, &units).unwrap_or_default(),
         now: settings_now,

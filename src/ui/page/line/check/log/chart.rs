@@ -115,7 +115,7 @@ pub fn LogChart() -> impl IntoView {
                 />
                 <Key charted=charted/>
             </div>
-            <div class="chart-place" node_ref=place>
+            <div class="chart-place" class:drawn=move || is_there.get() node_ref=place>
                 {move || charted.with(|charted| charted.as_ref().and_then(|charted| drawing(state, charted, width.get())))}
             </div>
             <Show when=move || is_there.get() fallback=|| view! { <p class="note">{t!("check-chart-needs")}</p> }>
