@@ -160,8 +160,24 @@ journey("a blank reading is not read, a meter by volume has its target by volume
   await choose(1, "L/h");
   // 340 kg/h of 1230 kg/m³ are 276.4 L/h; 8880 kg/h on the belt take 276.3.
   await page.until(async () => assert.match(await page.run(() => document.querySelector('[data-row="flow.1"] .target').textContent), /^276\.3/));
+  // A number of the other kind is gone; one that was just typed is kept when its unit is chosen after it.
+  const holds = (key, text) => page.until(async () => assert.equal(await (await box(page, key)).getProperty("value"), text));
+  await holds("pump.1.reading", "");
+  await page.type(await box(page, "pump.1.reading"), "339");
+  await choose(1, "kg/h");
+  await holds("pump.1.reading", "339");
   await page.type(await box(page, "pump.1.reading"), "276");
+  await choose(1, "L/h");
+  await holds("pump.1.reading", "276");
   await checks(page, "flow.1", { deviation: /^.0\.1 %$/ });
+  // The basis of one moisture is its own.
+  await page.run(() => {
+    const select = document.querySelector('[data-row="fibre_moisture"] select.unit');
+    select.value = "% wet basis";
+    select.dispatchEvent(new Event("change", { bubbles: true }));
+  });
+  await holds("running.moisture", "4.30622");
+  await holds("running.sample_moisture", "10.3");
   await page.assertNoSideways();
   for (const [row, unit] of [["belt_scale", "lb/h"], ["line_speed", "ft/min"]]) {
     await page.run((row, unit) => {

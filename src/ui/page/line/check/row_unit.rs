@@ -1,7 +1,7 @@
 //! The unit of a row. That of a pump's flow also says how its meter reads: by mass or by volume.
 
 use super::now::field_of;
-use crate::domain::line::{PumpField, PumpId, ReadingWay, RunFigure};
+use crate::domain::line::{LineField, PumpField, PumpId, ReadingWay, RunFigure};
 use crate::quantity::{Kind, Unit};
 use crate::t;
 use crate::ui::components::UnitChoice;
@@ -51,15 +51,24 @@ fn FlowUnit(
         } else {
             ReadingWay::MassMeter
         };
-        let changes = state.line.book(|book| book.pump(id).is_some_and(|pump| pump.reading_way != way));
-        if changes {
+        let field = LineField::Pump(id, PumpField::Reading);
+        let (before, text) = state.line.record.with_untracked(|record| {
+            let text = record.book.entry(field).map(|entry| entry.text.clone()).unwrap_or_default();
+            (record.book.pump(id).map(|pump| pump.reading_way), text)
+        });
+        if before.is_some_and(|before| before != way) {
+            // A number that was just typed was meant in this unit; an older one is of another kind, and goes.
+            let is_meant = state.line.typed_last.get_value() == Some(field);
             state.line.edit(|book| {
                 if let Some(pump) = book.pump_mut(id) {
                     pump.set_reading_way(way);
                 }
             });
+            if is_meant {
+                state.enter_line(field, &text, unit);
+            }
         }
-        state.choose_line_unit(crate::domain::line::LineField::Pump(id, PumpField::Reading), unit);
+        state.choose_line_unit(field, unit);
     };
     let option = move |each: Unit| {
         view! { <option value=each.symbol() prop:selected=move || unit.get() == each>{short(each, "")}</option> }
