@@ -2,10 +2,9 @@
 
 use super::desk::{Desk, TestedGroup};
 use super::parts::{findings, shown, signed, table};
+use super::runs_on_paper::{group_name, material, run_cells, run_heads};
 use super::selection::selected;
-use super::series::{material, run_cells, run_heads};
-use super::sheet::value;
-use super::tested;
+use super::sheet::text::value;
 use crate::browser::element::{Part, View, el, many};
 use crate::domain::Draft;
 use crate::domain::trial::boards::group::PropertyResult;
@@ -163,7 +162,7 @@ fn results(desk: Desk) -> View {
     };
     let head = [page.property, page.count, page.mean, page.deviation_between, page.half_width, page.quantile];
     let one = |own: &TestedGroup| {
-        let title = tested::group_name(desk, &own.group.key);
+        let title = group_name(desk, &own.group.key);
         let next = own.group.density.map(|target| {
             let next = shown(state, Kind::BenchMass, target.next_mat.value);
             let change = signed(state, Kind::Share, target.correction.value - 1.0);

@@ -8,17 +8,14 @@ mod context;
 mod delivery;
 mod delivery_recipes;
 mod head;
-mod lines;
-mod paper;
+pub mod lines;
 mod parts;
 mod plot;
 mod pumps;
-mod settings;
-mod settings_now;
-mod settings_text;
+pub mod settings;
+pub mod settings_now;
+pub mod settings_text;
 mod tanks;
-
-pub use paper::paper;
 
 use crate::browser::element::View;
 use crate::browser::{clock, page};
