@@ -41,6 +41,12 @@ const pressInSight = async (page, name, options) => {
   await page.run((e) => e.scrollIntoView({ block: "center" }), button);
   await button.click();
 };
+/** Clicks what a selector finds, in the middle of the window likewise. */
+const clickInSight = async (page, selector) => {
+  const found = await page.css(selector);
+  await page.run((e) => e.scrollIntoView({ block: "center" }), found);
+  await found.click();
+};
 const says = (page, table, head, expected) => page.until(async () => assert.match(await row(page, table, head), expected));
 /** What the line check says to set a pump to. */
 const correction = (page, pump, expected) =>
@@ -147,7 +153,7 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   await correctionsStay(page);
 
   // The belt scale 5 % low, 8882.5 · 0.95; the line speed is known to 0.1 %.
-  await page.run(() => document.querySelector("#check-tolerances > summary").click());
+  await clickInSight(page, "#check-tolerances > summary");
   await put(page, { "uncertainty.line_speed": "0.1", "running.belt": "8438.4" });
   await page.until(async () => {
     const words = await page.run(() => document.querySelector(".warnings").textContent);
@@ -161,7 +167,7 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   await page.sees("Check saved to the log");
   const entries = () => page.run(() => document.querySelectorAll(".logged tbody tr:not(.present, .details)").length);
   await page.until(async () => assert.equal(await entries(), 1));
-  await page.click(".logged tbody tr:not(.present) .more button");
+  await clickInSight(page, ".logged tbody tr:not(.present) .more button");
   await pressInSight(page, "Strike out", { within: await page.css(".logged") });
   await page.sees("Struck out: not in the control limits.");
   await page.press("Undo", { within: await page.css(".notice") });
@@ -219,7 +225,7 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
 journey("the balance of a shift names the meter that drifts, and is kept", { hash: "#line", width: 390, height: 844, touch: true, timeout: 300_000 }, async (page) => {
   await section(page, "Line check");
   await page.heading("Period balance");
-  await page.click("#period > summary");
+  await clickInSight(page, "#period > summary");
   await page.sees("No period started yet.");
   await page.press("Start period");
   await page.seesNot("No period started yet.");
@@ -253,7 +259,7 @@ journey("the balance of a shift names the meter that drifts, and is kept", { has
   await page.until(async () => assert.ok((await page.run(() => localStorage.getItem("haulm/line") ?? "")).includes("2502.4")));
   await page.reload();
   await section(page, "Line check");
-  await page.click("#period > summary");
+  await clickInSight(page, "#period > summary");
   assert.equal(await (await box(page, "period.1.metered")).getProperty("value"), "2502.4");
   // The last dips are the first ones of the next shift, and Undo brings this one back.
   await page.press("Start period");

@@ -418,6 +418,9 @@ fn names() {
     for stop in Stop::ALL {
         writeln!(text, "{}", (ENGLISH.line.stop)(*stop)).unwrap();
     }
+    for source in [FlowSource::Read, FlowSource::Inferred, FlowSource::Assumed] {
+        writeln!(text, "{}", (ENGLISH.line.source)(source)).unwrap();
+    }
     snapshot!("line", "names", text);
 }
 

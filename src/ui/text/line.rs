@@ -5,7 +5,7 @@ use crate::domain::Draft;
 use crate::domain::line::changeover::{Downstream, Stop};
 use crate::domain::line::step::{Change, Pipe, StepReason};
 use crate::domain::line::{
-    Check, Fed, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
+    Check, Fed, FlowSource, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
     LineReconciliation, Metering, Model, PeriodBalance, PeriodLiquidId, PumpCorrection, PumpDraft, RSquared,
     RangeStatus, RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
 };
@@ -66,6 +66,8 @@ pub struct LineWords {
     pub stop: fn(Stop) -> &'static str,
     /// Where a setting lies, in a few words to stand beside its mark.
     pub range_status: fn(RangeStatus) -> &'static str,
+    /// Where a flow comes from.
+    pub source: fn(FlowSource) -> &'static str,
     /// The scale of a drive.
     pub setting_unit: fn(SettingUnit) -> &'static str,
     /// What a pump's setting fixes.

@@ -37,6 +37,7 @@ pub(super) const LINE: LineWords = LineWords {
     pipe: reason::pipe,
     stop: name::stop,
     range_status: name::range_status,
+    source: name::source,
     setting_unit: name::setting_unit,
     metering: name::metering,
     model: name::model,

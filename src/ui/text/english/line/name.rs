@@ -2,8 +2,8 @@
 
 use crate::domain::line::changeover::Stop;
 use crate::domain::line::{
-    Fed, LineBook, Metering, Model, PeriodLiquidId, PumpDraft, PumpId, RSquared, RangeStatus, SettingUnit, TableRows,
-    TankDraft, TankId, TankWay,
+    Fed, FlowSource, LineBook, Metering, Model, PeriodLiquidId, PumpDraft, PumpId, RSquared, RangeStatus, SettingUnit,
+    TableRows, TankDraft, TankId, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use crate::ui::text::LineContext;
@@ -70,6 +70,14 @@ pub(super) fn range_status(range_status: RangeStatus) -> &'static str {
         RangeStatus::AboveTested => "above what was tested",
         RangeStatus::BelowLimit => "below the lowest setting allowed",
         RangeStatus::AboveLimit => "above the highest setting allowed",
+    }
+}
+
+pub(super) fn source(source: FlowSource) -> &'static str {
+    match source {
+        FlowSource::Read => "read",
+        FlowSource::Inferred => "inferred from the setting",
+        FlowSource::Assumed => "not read, assumed at its target",
     }
 }
 
