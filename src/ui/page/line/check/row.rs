@@ -27,7 +27,7 @@ pub fn ReadingRow(
     let text = Memo::new(move |_| sheet.now.with(|now| row_text(state, now, figure)));
     let kind = Memo::new(move |_| sheet.now.with(|now| now.row(figure).map_or(Kind::Ratio, |row| row.kind)));
     let unit = Memo::new(move |_| row_units(state, figure, kind.get()).unit(kind.get()));
-    let unit_text = move || unit_shown(unit.get(), "").into_owned();
+    let unit_text = move || format!("\u{a0}{}", unit_shown(unit.get(), ""));
     let part = move |of: fn(&RowText) -> &String| move || text.with(|text| of(text).clone());
     let is_outside = Memo::new(move |_| text.with(|text| text.is_outside));
     let is_flagged = Memo::new(move |_| text.with(|text| text.is_outside || matches!(text.new, NewSetting::Flag(..))));
@@ -127,8 +127,9 @@ fn NewSettingCells(
             let remark = (!remark.is_empty())
                 .then(|| view! { <span class="dot">" · "</span> <span class="remark">{remark}</span> });
             view! {
-                <td class="new lead">{number}</td>
-                <td class="l new-unit">{unit} {remark}</td>
+                <td class="l new" colspan="2">
+                    <span class="new-set"><b>{number}</b> " " <span class="new-unit">{unit} {remark}</span></span>
+                </td>
             }
             .into_any()
         }
