@@ -2,11 +2,10 @@
 //! shown at a time, each one tap away.
 
 mod catch;
-mod change;
+mod changeover;
 mod check;
 mod context;
-mod delivery;
-mod delivery_recipes;
+mod grid_box;
 mod head;
 pub mod lines;
 mod parts;
@@ -15,7 +14,8 @@ mod pumps;
 pub mod settings;
 pub mod settings_now;
 pub mod settings_text;
-mod tanks;
+mod tank;
+mod worked;
 
 use crate::browser::element::View;
 use crate::browser::{clock, page};
@@ -25,12 +25,14 @@ use crate::ui::components::{Mounted, Tabs, WarningSlot};
 use crate::ui::part::caution;
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
+use changeover::ChangeoverTab;
 use check::LineCheckTab;
 use head::{ExampleLine, LineHead};
 use leptos::prelude::*;
 use lines::common_lines;
 use settings::PumpSettingsTab;
 use std::time::Duration;
+use tank::TanksTab;
 
 /// The page.
 #[component]
@@ -57,6 +59,8 @@ pub fn LineSheet() -> impl IntoView {
             {move || match LineSection::at(shown.get()) {
                 LineSection::Sheet => view! { <PumpSettingsTab/> }.into_any(),
                 LineSection::Running => view! { <LineCheckTab/> }.into_any(),
+                LineSection::Tanks => view! { <TanksTab/> }.into_any(),
+                LineSection::Change => view! { <ChangeoverTab/> }.into_any(),
                 other => view! { <OlderTab tab=other/> }.into_any(),
             }}
             <Mounted part=|| caution::list(vec![Caution::Advice]).map_or(View::Nothing, |list| list)/>
@@ -99,15 +103,8 @@ fn OlderTab(
     let state = expect_context::<State>();
     let lines = Memo::new(move |_| common_lines(state));
     let build: Build = match tab {
-        LineSection::Sheet | LineSection::Running => |_| View::Nothing,
+        LineSection::Sheet | LineSection::Running | LineSection::Tanks | LineSection::Change => |_| View::Nothing,
         LineSection::Pumps => pumps::pumps,
-        LineSection::Tanks => tanks::tanks,
-        LineSection::Change => change::change,
-    };
-    // What came as a tab of its own before.
-    let second: Option<(String, Build)> = match tab {
-        LineSection::Tanks => Some((t!("line-new-delivery"), delivery::delivery)),
-        _ => None,
     };
     view! {
         <WarningSlot lines=lines/>
@@ -115,13 +112,5 @@ fn OlderTab(
             <h2 id="line-section" tabindex="-1">{tab_name(tab)}</h2>
             <Mounted part=move || build(state)/>
         </section>
-        {second.map(|(title, build)| {
-            view! {
-                <section class="panel page older-tab" aria-labelledby="line-second">
-                    <h2 id="line-second">{title}</h2>
-                    <Mounted part=move || build(state)/>
-                </section>
-            }
-        })}
     }
 }

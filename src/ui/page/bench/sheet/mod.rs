@@ -2,7 +2,7 @@
 
 mod boxes;
 mod context;
-mod figure;
+pub mod figure;
 mod foot;
 mod inputs;
 mod lab;
@@ -11,7 +11,7 @@ mod pick;
 mod recovery;
 mod results;
 mod row;
-mod rows;
+pub mod rows;
 mod sheet_box;
 mod table;
 pub mod text;

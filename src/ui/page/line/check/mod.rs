@@ -1,7 +1,6 @@
 //! The line check: what runs against the recipe in one table, which reading to distrust, what to set instead, and the log of it all.
 
 mod foot;
-mod grid_box;
 mod heading;
 mod lines;
 mod log;

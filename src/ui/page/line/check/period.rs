@@ -11,7 +11,7 @@ use crate::quantity::{Amount, Kind};
 use crate::t;
 use crate::ui::components::{Fold, Mark};
 use crate::ui::page::line::context::with_context;
-use crate::ui::page::line::settings::line_box::{LineFieldBox, LineMessage};
+use crate::ui::page::line::settings::line_box::{LineFieldBox, LineMessage, said_at_rest};
 use crate::ui::state::State;
 use crate::ui::text::shown;
 use leptos::prelude::*;
@@ -65,7 +65,7 @@ fn PeriodBox(
         <div class="period-box">
             <LineFieldBox field=field label=words.label.to_owned()/>
             {hint}
-            <LineMessage field=field/>
+            <LineMessage field=field said=said_at_rest(state, field)/>
         </div>
     }
 }

@@ -1,6 +1,5 @@
 //! A row of the table.
 
-use super::grid_box::LineGridBox;
 use super::now::{CheckSheet, field_of, pair_of, setting_of};
 use super::row_text::{NewSetting, RowText, full_name, row_name, row_text, row_units, while_blank};
 use super::row_unit::RowUnit;
@@ -10,6 +9,7 @@ use crate::domain::line::{LineField, RunFigure};
 use crate::quantity::Kind;
 use crate::t;
 use crate::ui::components::Mark;
+use crate::ui::page::line::grid_box::LineGridBox;
 use crate::ui::state::State;
 use crate::ui::text::unit_shown;
 use leptos::prelude::*;
@@ -49,12 +49,12 @@ pub fn ReadingRow(
     let actual = match field_of(figure) {
         Some(field) => {
             let blank = Signal::derive(move || sheet.now.with(|now| while_blank(state, now, figure, field)));
-            view! { <LineGridBox field=field column="actual" placeholder=blank/> }.into_any()
+            view! { <LineGridBox field=field column=Some("actual") placeholder=blank/> }.into_any()
         }
         None => view! { <span class="computed-value">{part(|text| &text.actual)}</span> }.into_any(),
     };
     let present = match setting_of(figure) {
-        Some(field) => view! { <LineGridBox field=field column="now"/> }.into_any(),
+        Some(field) => view! { <LineGridBox field=field column=Some("now")/> }.into_any(),
         None => view! { <span class="computed-value">{part(|text| &text.now)}</span> }.into_any(),
     };
     let has_new = Memo::new(move |_| text.with(|text| text.new != NewSetting::Blank));
@@ -110,7 +110,7 @@ fn Pair(
     /// Both.
     pair: [LineField; 2],
 ) -> impl IntoView {
-    let each = |field: LineField| view! { <LineGridBox field=field column="actual" has_unit=true/> };
+    let each = |field: LineField| view! { <LineGridBox field=field column=Some("actual") unit_in_box=true/> };
     view! { <span class="pair">{pair.map(each).collect_view()}</span> }
 }
 

@@ -8,7 +8,7 @@ use super::workings::WorkingsFold;
 use crate::domain::line::LineField;
 use crate::t;
 use crate::ui::components::Grid;
-use crate::ui::page::line::settings::line_box::LineMessage;
+use crate::ui::page::line::grid_box::LineRemarks;
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -25,9 +25,7 @@ pub fn CheckTable() -> impl IntoView {
             <Grid name=t!("line-tab-check") class="line-check" head=head().into_any() foot=().into_any() on_paste=paste>
                 <For each=move || figures.get() key=|figure| *figure let:figure><ReadingRow figure=figure/></For>
             </Grid>
-            <div class="box-messages">
-                <For each=move || fields.get() key=|field| *field let:field><LineMessage field=field/></For>
-            </div>
+            <LineRemarks fields=fields/>
             <ReconciliationFold/>
             <WorkingsFold/>
             <TolerancesFold/>

@@ -1,12 +1,10 @@
 //! A figure with its working right below it.
 
 use crate::browser::page;
-use crate::domain::line::{LineOrigin, LineWorking};
+use crate::domain::line::LineWorking;
 use crate::t;
 use crate::ui::components::{FigureValue, working_text};
-use crate::ui::page::line::context::with_context;
-use crate::ui::page::line::lines::go_to_field;
-use crate::ui::page::line::settings::figure::recipe_origin;
+use crate::ui::page::line::worked::origin_of;
 use crate::ui::state::State;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
@@ -33,13 +31,13 @@ pub fn Worked(
         page::focus_opener(&id.get_value());
     };
     let escape = move |event: KeyboardEvent| {
-        if event.key() == "Escape" {
+        if event.key() == "Escape" && open.get_untracked() {
             close();
         }
     };
-    let told = move || working.run(()).map(|working| working_text(state, &working, move |of| origin(state, *of)));
+    let told = move || working.run(()).map(|working| working_text(state, &working, move |of| origin_of(state, *of)));
     view! {
-        <div class="worked">
+        <div class="worked" on:keydown=escape>
             <span class="label">{name.clone()}</span>
             <FigureValue
                 key=key
@@ -50,25 +48,12 @@ pub fn Worked(
                 on_press=Callback::new(move |()| open.update(|open| *open = !*open))
             />
             <Show when=move || open.get()>
-                <section class="working-panel" id=id.get_value() aria-label=title.get_value() on:keydown=escape>
+                <section class="working-panel" id=id.get_value() aria-label=title.get_value()>
                     <h3>{title.get_value()}</h3>
                     <button type="button" class="bare" on:click=move |_| close()>{t!("common-close")}</button>
                     {told}
                 </section>
             </Show>
         </div>
-    }
-}
-
-/// What a number put in is, and the way to where it was entered.
-fn origin(state: State, origin: LineOrigin) -> AnyView {
-    match origin {
-        LineOrigin::Recipe(origin) => recipe_origin(state, origin),
-        LineOrigin::Figure(figure) => (state.words.line.figure)(figure).label.into_any(),
-        LineOrigin::Entry(field) => {
-            let name = with_context(state, |context| (state.words.line.field_name)(field, context));
-            let go = move |_| go_to_field(state, field);
-            view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
-        }
     }
 }

@@ -107,7 +107,7 @@ fn told(state: State, sheet: SettingsSheet, figure: SheetFigure) -> Option<AnyVi
     })
 }
 
-/// What a number of the recipe is.
+/// What a number of the recipe put into a working is.
 pub fn recipe_origin(state: State, origin: Origin) -> AnyView {
     state.draft.with(|draft| match origin {
         Origin::Field(field) => (state.words.field_name)(field, draft).into_any(),

@@ -37,7 +37,13 @@ pub fn LineFieldBox(
     let kind = Memo::new(move |_| state.line.book(|book| book.kind(field)));
     let unit = Memo::new(move |_| state.line_units_at(field, kind.get()).unit(kind.get()));
     let said = said_at_rest(state, field);
-    let shown = Memo::new(move |_| box_state(state, field, said.get(), aside.get()));
+    let shown = Memo::new(move |_| {
+        let message = said.get();
+        let grade = message.as_ref().map(|(grade, ..)| *grade);
+        let entry = entry(state, field);
+        let aside = below(state, &entry, field, grade).unwrap_or_else(|| aside.get());
+        box_state(state, field, &entry, aside, message)
+    });
     let name = Memo::new(move |_| with_context(state, |context| (state.words.line.field_name)(field, context)));
     let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
     let on_input = Callback::new(move |text: String| state.type_into_line(field, &text, unit.get_untracked()));
@@ -59,16 +65,13 @@ pub fn LineFieldBox(
     }
 }
 
-/// All that the box of a field shows, with what is said about it.
-pub fn box_state(state: State, field: LineField, said: Option<Remark>, aside: String) -> BoxState {
+/// What a box of the line shows.
+pub fn box_state(state: State, field: LineField, entry: &Entry, aside: String, said: Option<Remark>) -> BoxState {
     let kind = state.line.book(|book| book.kind(field));
-    let units = state.line_units_at(field, kind);
-    let entry = entry(state, field);
-    let grade = said.as_ref().map(|(grade, ..)| *grade);
     BoxState {
-        text: in_box(&entry, kind, &units),
+        text: in_box(entry, kind, &state.line_units_at(field, kind)),
         typical: false,
-        aside: below(state, &entry, field, grade).unwrap_or(aside),
+        aside,
         message: said
             .map(|(grade, _, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
     }
@@ -83,7 +86,8 @@ pub fn short(unit: Unit, currency: &str) -> String {
     }
 }
 
-fn entry(state: State, field: LineField) -> Entry {
+/// What was typed into a box; blank for one that is not there.
+pub fn entry(state: State, field: LineField) -> Entry {
     state.line.book(|book| book.entry(field).cloned()).unwrap_or_else(|| Entry::empty(Unit::One))
 }
 
@@ -115,7 +119,7 @@ pub fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
 }
 
 /// The line below the number: what was read, or the other basis. `None` where there is nothing of the kind to say.
-fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) -> Option<String> {
+pub fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) -> Option<String> {
     let kind = state.line.book(|book| book.kind(field));
     let units = state.line_units_at(field, kind);
     let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), short(unit, ""));
@@ -138,17 +142,20 @@ pub fn LineMessages(
     /// The boxes.
     fields: &'static [LineField],
 ) -> impl IntoView {
-    fields.iter().map(|field| view! { <LineMessage field=*field/> }).collect_view()
+    let state = expect_context::<State>();
+    let one = |field: &LineField| view! { <LineMessage field=*field said=said_at_rest(state, *field)/> };
+    fields.iter().map(one).collect_view()
 }
 
-/// The error or the question of a box.
+/// The error or the question of one box.
 #[component]
 pub fn LineMessage(
     /// The box.
     field: LineField,
+    /// What is said about it.
+    said: Memo<Option<Remark>>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let said = said_at_rest(state, field);
     move || {
         let (grade, what, message) = said.get()?;
         let kind = state.line.book(|book| book.kind(field));
