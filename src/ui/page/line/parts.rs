@@ -8,7 +8,7 @@ use crate::domain::Entry;
 use crate::domain::line::limit::limit;
 use crate::domain::line::{
     Feeds, LineBook, LineField, LineFigure, LineFinding, LineFindingKind, LineOrigin, LinePlace, LineWorking, Setting,
-    SettingUnit, Tie, on_line,
+    SettingUnit, Tie,
 };
 use crate::quantity::{Amount, Unit};
 use crate::ui::field::choice::{self, Choice};
@@ -258,10 +258,4 @@ pub fn table_row(head: View, cells: impl IntoIterator<Item = View>) -> View {
         .child(el("th").set("scope", "row").child(head))
         .child(cells.into_iter().map(|cell| el("td").child(cell)).collect::<View>())
         .view()
-}
-
-/// What keeps the recipe off the line, when [`solved`](super::context::solved) has nothing.
-pub fn off_line(state: State) -> View {
-    let why = state.shown.with(|shown| on_line(shown.case.as_ref()).err());
-    findings(state, &why)
 }
