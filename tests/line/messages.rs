@@ -7,8 +7,8 @@ use haulm::domain::line::step::{Change, Pipe, StepReason};
 use haulm::domain::line::{
     CalibrationField, CalibrationId, Check, ConditionField, DeliveryField, Deviation, Fed, FlowSource, Help, LineField,
     LineFigure, LineFinding, LineFindingKind, LinePlace, Metering, Model, PeriodField, PeriodLiquidField,
-    PeriodLiquidId, PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, ReadingWay, RowField, RowId,
-    RunFigure, RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
+    PeriodLiquidId, PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, RowField, RowId, RunFigure,
+    RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
     TransportField, UncertaintyField, check_line, pump_settings,
 };
 use haulm::domain::recipe::finding::What;
@@ -283,6 +283,7 @@ fn actions() {
         PumpAction::Cannot { status: RangeStatus::AboveLimit },
         PumpAction::EnterSetting,
         PumpAction::NotRead,
+        PumpAction::Distrusted,
         PumpAction::Unsettled,
     ];
     let mill = Mill::new();
@@ -293,11 +294,13 @@ fn actions() {
             fed: Fed::Liquid(LiquidId(1)),
             source: FlowSource::Read,
             now: rate(312.0),
+            half_interval: None,
             target: rate(339.0),
             change: rate(27.0),
             factor: None,
             unit: SettingUnit::Percent,
             setting_now: Some(Setting(0.425)),
+            setting_needed: None,
             action,
         };
         let told = with(&mill, &Units::default(), |context| (ENGLISH.line.action)(&correction, context));
@@ -411,9 +414,6 @@ fn names() {
     }
     for r_squared in [RSquared::Centred(1.0), RSquared::Uncentred(1.0)] {
         writeln!(text, "{}", (ENGLISH.line.r_squared)(r_squared)).unwrap();
-    }
-    for way in ReadingWay::ALL {
-        writeln!(text, "{}", (ENGLISH.line.reading_way)(*way)).unwrap();
     }
     for way in TankWay::ALL {
         writeln!(text, "{}", (ENGLISH.line.tank_way)(*way)).unwrap();

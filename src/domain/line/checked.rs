@@ -46,6 +46,16 @@ pub struct Tolerances {
     pub mat_weight: Ratio,
     /// The board density, relative.
     pub density: Ratio,
+    /// The belt scale reading, relative.
+    pub belt_scale: Ratio,
+    /// The line speed, relative.
+    pub line_speed: Ratio,
+    /// The mat width, relative.
+    pub mat_width: Ratio,
+    /// The thickness of the raw board, relative.
+    pub thickness: Ratio,
+    /// The moisture of the raw board, in points.
+    pub board_moisture: Ratio,
 }
 
 /// A line that was checked.
@@ -371,10 +381,22 @@ impl Reader<'_> {
 
     fn tolerances(&mut self) -> Option<Tolerances> {
         let mut share = |field| self.number(LineField::Tolerance(field)).map(|share| si!(Ratio, share));
-        let dose = share(ToleranceField::Dose);
-        let moisture = share(ToleranceField::Moisture);
-        let mat_weight = share(ToleranceField::MatWeight);
-        let density = share(ToleranceField::Density);
-        Some(Tolerances { dose: dose?, moisture: moisture?, mat_weight: mat_weight?, density: density? })
+        let [dose, moisture, mat_weight] =
+            [ToleranceField::Dose, ToleranceField::Moisture, ToleranceField::MatWeight].map(&mut share);
+        let [density, belt_scale, line_speed] =
+            [ToleranceField::Density, ToleranceField::BeltScale, ToleranceField::LineSpeed].map(&mut share);
+        let [mat_width, thickness, board_moisture] =
+            [ToleranceField::MatWidth, ToleranceField::Thickness, ToleranceField::BoardMoisture].map(&mut share);
+        Some(Tolerances {
+            dose: dose?,
+            moisture: moisture?,
+            mat_weight: mat_weight?,
+            density: density?,
+            belt_scale: belt_scale?,
+            line_speed: line_speed?,
+            mat_width: mat_width?,
+            thickness: thickness?,
+            board_moisture: board_moisture?,
+        })
     }
 }

@@ -59,6 +59,7 @@ pub use line_check::reconcile::model::LineModel;
 pub use line_check::reconcile::quantity::LineQuantity;
 pub use line_check::reconcile::uncertainty::Uncertainties;
 pub use line_check::reconcile::verdict::{Doubt, DoubtfulReading, LineDensitySplit, LineReconciliation, LineVerdict};
+pub use line_check::row::{CheckRow, blank_rows, check_rows};
 pub use line_check::stale::stale;
 pub use period::{
     PeriodBalance, PeriodDraft, PeriodField, PeriodLiquidField, PeriodLiquidId, PeriodQuantity, read_period,

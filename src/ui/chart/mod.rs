@@ -6,6 +6,8 @@ pub mod bars;
 pub mod catch_plot;
 /// Lines of equal value over a grid.
 pub mod contour;
+/// A control chart of single values.
+pub mod control;
 /// Lines over one input.
 pub mod curves;
 /// A drawing as svg text, for the page and for a file.

@@ -1,6 +1,7 @@
 //! The parts that pages are made of; their css is under `style/component/`.
 
 mod announce;
+mod cautions;
 mod choice;
 mod figure;
 mod fold;
@@ -8,7 +9,6 @@ mod grid;
 mod limit_bar;
 mod mark;
 mod menu;
-mod mounted;
 mod notice;
 mod number_box;
 mod tabs;
@@ -18,6 +18,7 @@ mod warning_slot;
 mod working;
 
 pub use announce::Announce;
+pub use cautions::Cautions;
 pub use choice::{Choice, ChoiceOption};
 pub use figure::{FigureValue, Rank};
 pub use fold::Fold;
@@ -25,7 +26,6 @@ pub use grid::Grid;
 pub use limit_bar::LimitBar;
 pub use mark::Mark;
 pub use menu::Menu;
-pub use mounted::Mounted;
 pub use notice::{UNDO, UndoNotice};
 pub use number_box::{BoxMessage, BoxState, NumberBox};
 pub use tabs::Tabs;

@@ -18,6 +18,7 @@ pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("line.ftl", include_str!("en/line.ftl")),
     ("line_catch.ftl", include_str!("en/line_catch.ftl")),
     ("line_change.ftl", include_str!("en/line_change.ftl")),
+    ("line_check.ftl", include_str!("en/line_check.ftl")),
     ("line_tanks.ftl", include_str!("en/line_tanks.ftl")),
     ("mixing.ftl", include_str!("en/mixing.ftl")),
     ("paper.ftl", include_str!("en/paper.ftl")),

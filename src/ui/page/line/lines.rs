@@ -90,7 +90,7 @@ pub fn drift_lines(state: State, now: &SettingsNow, show: fn(State, PumpId)) -> 
 }
 
 /// The way to where a finding belongs.
-fn way_to(state: State, found: &LineFinding) -> Option<Callback<()>> {
+pub fn way_to(state: State, found: &LineFinding) -> Option<Callback<()>> {
     let condition = LineField::Condition(ConditionField::Belt);
     match (found.place, &found.what) {
         (LinePlace::Field(field), _) => Some(Callback::new(move |()| go_to_field(state, field))),
@@ -119,5 +119,20 @@ pub fn to_pump(state: State, id: PumpId) {
 /// Goes to the box of a field.
 pub fn go_to_field(state: State, field: LineField) {
     state.line.show_field(field);
-    request_animation_frame(move || page::focus_field(&field.key()));
+    request_animation_frame(move || {
+        if let Some(fold) = fold_of(field) {
+            page::open_fold(fold);
+        }
+        // What is in a fold is made once that is open.
+        request_animation_frame(move || page::focus_field(&field.key()));
+    });
+}
+
+/// The fold that a field is in.
+const fn fold_of(field: LineField) -> Option<&'static str> {
+    match field {
+        LineField::Tolerance(_) | LineField::Uncertainty(_) => Some("check-tolerances"),
+        LineField::Period(_) | LineField::PeriodLiquid(..) => Some("period"),
+        _ => None,
+    }
 }

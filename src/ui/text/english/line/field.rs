@@ -34,6 +34,11 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
             ToleranceField::Moisture => words("Tolerance of moistures, dry-basis points", ""),
             ToleranceField::MatWeight => words("Tolerance of the mat weight, relative", ""),
             ToleranceField::Density => words("Tolerance of the board density, relative", ""),
+            ToleranceField::BeltScale => words("Tolerance of the belt scale, relative", ""),
+            ToleranceField::LineSpeed => words("Tolerance of the line speed, relative", ""),
+            ToleranceField::MatWidth => words("Tolerance of the mat width, relative", ""),
+            ToleranceField::Thickness => words("Tolerance of the board thickness, relative", ""),
+            ToleranceField::BoardMoisture => words("Tolerance of the board moisture, dry-basis points", ""),
         },
         LineField::Uncertainty(part) => match part {
             UncertaintyField::BeltScale => words("Uncertainty of the belt scale", BLANK_UNCERTAINTY),

@@ -54,8 +54,8 @@ pub(super) fn figure(figure: LineFigure) -> FigureWords {
         LineFigure::RunMat => words("Mat weight running", "oven-dry, of the sample"),
         LineFigure::RunDensity => words("Board density to expect", "at board moisture, from the mat weight"),
         LineFigure::CorrectionTarget => words("Flow wanted at this fibre", "as delivered"),
-        LineFigure::CorrectionFactor => words("Trim of the pump", "flow wanted per flow running"),
-        LineFigure::FormerFactor => words("Trim of the former", "mat weight wanted per mat weight running"),
+        LineFigure::CorrectionFactor => words("Correction of the pump", "flow wanted per flow running"),
+        LineFigure::FormerFactor => words("Correction of the former", "mat weight wanted per mat weight running"),
         LineFigure::Content => words("Content", "by volume, with what cannot be pumped out"),
         LineFigure::Usable => words("Usable", "by volume"),
         LineFigure::UsableMass => words("Usable", "by mass"),
@@ -83,6 +83,14 @@ pub(super) fn run_figure(figure: RunFigure) -> FigureWords {
         RunFigure::MatMoisture => words("Mat moisture", "water per oven-dry mat, at the former"),
         RunFigure::MatWeight => words("Mat weight", "oven-dry"),
         RunFigure::Density => words("Board density to expect", "at board moisture"),
+        RunFigure::BeltScale => words("Belt scale", "wet"),
+        RunFigure::FibreMoisture => words("Fibre moisture", ""),
+        RunFigure::Flow(_) => words("Flow", ""),
+        RunFigure::LineSpeed => words("Line speed", ""),
+        RunFigure::MatWidth => words("Mat width", "trimmed"),
+        RunFigure::RawDensity => words("Board density", "raw"),
+        RunFigure::Thickness => words("Board thickness", "raw"),
+        RunFigure::BoardMoisture => words("Board moisture", "raw"),
     }
 }
 
