@@ -3,6 +3,7 @@
 use super::bar::Bar;
 use super::components::{Announce, Mounted, UndoNotice};
 use super::page;
+use super::page::compare::CompareSheet;
 use super::page::line::LineSheet;
 use super::page::recipe::RecipeSheet;
 use super::part::{print, trouble};
@@ -53,6 +54,7 @@ fn App() -> impl IntoView {
             {move || match page.get() {
                 Page::Recipe => view! { <RecipeSheet/> }.into_any(),
                 Page::Line => view! { <LineSheet/> }.into_any(),
+                Page::Compare => view! { <CompareSheet/> }.into_any(),
                 other => view! { <Mounted part=move || body(other)/> }.into_any(),
             }}
         </main>
@@ -64,12 +66,11 @@ fn App() -> impl IntoView {
 fn body(page: Page) -> View {
     match page {
         Page::Bench => page::bench::bench(),
-        Page::Compare => page::compare::compare(),
         Page::Mix => page::mix::mix(),
         Page::Systems => page::systems::systems(),
         Page::Library => page::library::library(),
         Page::Help => page::help::help(),
-        Page::Recipe | Page::Line => View::Nothing,
+        Page::Recipe | Page::Line | Page::Compare => View::Nothing,
     }
 }
 

@@ -4,7 +4,7 @@
 export const PAGES = [
   { name: "Line", hash: "#line", section: 4, boxes: null },
   { name: "Bench", hash: "#bench", boxes: ["bench-name", "bench-note", "field-bench_mat_length"] },
-  { name: "Compare", hash: "#compare", boxes: ["field-hours", "field-wanted", "field-seed"] },
+  { name: "Compare", hash: "#compare", section: 5, boxes: ["field-seed", "field-plus-minus-thickness", "field-plus-minus-fibre_moisture"] },
   { name: "Mixing", hash: "#mix", boxes: ["field-nco", "field-urea", "field-strength"] },
   { name: "Binder systems", hash: "#systems", boxes: ["system-name", "system-note", "system-note"] },
   // Last: what is typed there makes no sense, and the other pages follow it.

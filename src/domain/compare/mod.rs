@@ -12,6 +12,8 @@ pub mod economy;
 pub mod emission;
 /// Whether a recipe can be run.
 pub mod feasibility;
+/// The eight figures that are compared first.
+pub mod key_figures;
 /// What a number is known by in several systems.
 pub mod number_key;
 /// The figures that are compared.
@@ -38,5 +40,7 @@ pub mod unpriced;
 pub mod variable;
 /// A recipe solved again and again with some numbers changed.
 pub mod variation;
+/// Which system is the cheapest that can run.
+pub mod verdict;
 
 pub use output::Output;

@@ -1,11 +1,11 @@
 //! Drawings. The way from data to geometry is pure and tested without a page.
 
-/// Bars of several systems.
-pub mod bars;
 /// Lines of equal value over a grid.
 pub mod contour;
 /// Lines over one input.
 pub mod curves;
+/// Values on one axis, a mark a system.
+pub mod dots;
 /// A drawing as svg text, for the page and for a file.
 pub mod drawing;
 /// Areas of a map and the strokes over them.

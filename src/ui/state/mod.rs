@@ -429,6 +429,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.undo(),
             Page::Line => self.line.undo(),
+            Page::Compare => self.compare.undo(),
             _ => {}
         }
     }
@@ -438,6 +439,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.redo(),
             Page::Line => self.line.redo(),
+            Page::Compare => self.compare.redo(),
             _ => {}
         }
     }

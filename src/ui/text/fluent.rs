@@ -12,6 +12,7 @@ use std::sync::LazyLock;
 /// The resources of English, by file name.
 pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("common.ftl", include_str!("en/common.ftl")),
+    ("compare.ftl", include_str!("en/compare.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
 ];

@@ -109,7 +109,6 @@ pub struct RecipePage {
     pub dose_way: &'static str,
     pub liquid_source: &'static str,
     pub most_liquids: fn(usize) -> String,
-    pub add_system: &'static str,
     pub show_working: &'static str,
     pub formula: &'static str,
     pub numbers_put_in: &'static str,

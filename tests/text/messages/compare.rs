@@ -154,16 +154,8 @@ fn uncertainty() {
         sound(&source);
         writeln!(text, "  {source}").unwrap();
     }
-    let output = Output::Figure(Figure::WaterDose);
-    let study = Study::new(&cases.map(Clone::clone), &uncertain, &[RequestedFigure::Of { system: 0, output }]).unwrap();
-    let budget = study.budget(0).unwrap();
-    let first: Improvement = budget.improve_first().unwrap();
-    let width = Width { kind: output.kind(), at: budget.value, standard: budget.standard };
-    let names = [&*(words.uncertain)(&uncertain[first.source], &systems), (words.output)(output).label];
-    text += &written(&(words.improve)(&first, names, width, &context));
     for (agree, noisy) in [(true, false), (false, false), (false, true)] {
         let found = Agreement { tolerance: 0.1, low: 0.2, high: 0.0, agree, noisy, why: Vec::new() };
-        text += &written(&(words.agreement)(&found));
         let why = if agree {
             Vec::new()
         } else {

@@ -102,7 +102,6 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     dose_way: "The dose is meant as",
     liquid_source: "Where the values come from",
     most_liquids: |most| format!("A recipe has at most {most} liquids. Nothing was added."),
-    add_system: "Take a binder system",
     show_working: "Show the working",
     formula: "Formula",
     numbers_put_in: "Numbers put in",
