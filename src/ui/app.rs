@@ -1,14 +1,13 @@
 //! The frame around all pages.
 
-use super::bar::Bar;
 use super::components::{Announce, Mounted, UndoNotice};
+use super::frame::{Bar, Trouble, rescue};
 use super::page;
 use super::page::compare::CompareSheet;
 use super::page::line::LineSheet;
 use super::page::recipe::RecipeSheet;
-use super::part::{print, trouble};
+use super::part::print;
 use super::persistence;
-use super::rescue;
 use super::route::Page;
 use super::state::{State, provide};
 use crate::browser::element::View;
@@ -48,7 +47,7 @@ fn App() -> impl IntoView {
     view! {
         <a class="skip" href="#content" on:click=skip>{state.words.tools.skip_to_content}</a>
         <Bar/>
-        <Mounted part=trouble::trouble/>
+        <Trouble/>
         <UndoNotice/>
         <main id="content" tabindex="-1">
             {move || match page.get() {

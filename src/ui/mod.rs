@@ -19,19 +19,17 @@ pub mod text;
 #[cfg(target_arch = "wasm32")]
 mod app;
 #[cfg(target_arch = "wasm32")]
-mod bar;
-#[cfg(target_arch = "wasm32")]
 mod cells;
 #[cfg(target_arch = "wasm32")]
 mod components;
+#[cfg(target_arch = "wasm32")]
+mod frame;
 #[cfg(target_arch = "wasm32")]
 mod page;
 #[cfg(target_arch = "wasm32")]
 mod part;
 #[cfg(target_arch = "wasm32")]
 mod persistence;
-#[cfg(target_arch = "wasm32")]
-mod rescue;
 #[cfg(target_arch = "wasm32")]
 mod signal;
 #[cfg(target_arch = "wasm32")]

@@ -3,6 +3,7 @@
 use crate::quantity::{Amount, Unit, format};
 use crate::ui::state::State;
 use crate::ui::text::unit_shown;
+use leptos::reactive::prelude::*;
 
 /// An amount in a unit, or else in the one chosen for its kind.
 #[must_use]

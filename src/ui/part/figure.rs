@@ -5,6 +5,7 @@ use crate::quantity::{Unit, format};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
 use crate::ui::text::unit_shown;
+use leptos::reactive::prelude::*;
 
 /// A figure of the result shown, rounded as its kind is: number and unit. Both blank where the recipe
 /// does not give it.

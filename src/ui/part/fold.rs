@@ -2,6 +2,7 @@
 
 use crate::browser::element::{Part, View, el};
 use crate::ui::signal::RwSignal;
+use leptos::reactive::prelude::*;
 
 /// A fold. What is in it is made when it is first opened, and stays.
 pub fn fold(title: &'static str, inside: impl Fn() -> View + Send + 'static) -> View {

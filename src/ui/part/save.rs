@@ -2,6 +2,7 @@
 
 use crate::browser::clock;
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 
 /// The box for the recipe's name.
 pub const NAME: &str = "recipe-name";

@@ -9,6 +9,7 @@ use crate::ui::math::{Style, letters, numbers, symbol};
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
 use crate::ui::text::unit_shown;
+use leptos::reactive::prelude::*;
 
 /// A working in full. `name` says what a number put in is, and leads to where it was entered.
 pub fn told<F, O>(state: State, working: &Working<F, O>, name: impl Fn(&O) -> View) -> View {

@@ -8,6 +8,7 @@ use crate::record::file::recipe::RecipeFile;
 use crate::ui::route::Page;
 use crate::ui::state::{About, State};
 use crate::ui::text::{Carrier, Message};
+use leptos::reactive::prelude::*;
 
 /// Makes the link anew.
 pub fn refresh(state: State) {

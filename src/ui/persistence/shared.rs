@@ -13,6 +13,7 @@ use crate::ui::signal::when_settled;
 use crate::ui::state::State;
 use crate::ui::state::shared_file::SharedFile;
 use crate::ui::text::{Carrier, Message};
+use leptos::reactive::prelude::*;
 
 /// How often others may write in between before that is told.
 const TRIES: usize = 5;

@@ -4,7 +4,8 @@ use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
 use crate::ui::history::History;
-use crate::ui::signal::RwSignal;
+use leptos::prelude::RwSignal;
+use leptos::reactive::prelude::*;
 
 /// A tab of the page. One is shown at a time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

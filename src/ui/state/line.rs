@@ -8,7 +8,7 @@ use crate::record::content::line::LINE;
 use crate::record::document::step::DocumentStep;
 use crate::record::{CheckId, CheckRecord, LineRecord};
 use crate::ui::history::History;
-use crate::ui::signal::{Memo, RwSignal, memo};
+use leptos::prelude::{Memo, RwSignal};
 use std::collections::BTreeSet;
 
 /// A tab of the page. One is shown at a time.
@@ -84,7 +84,7 @@ impl LineState {
         let record = RwSignal::new(record);
         Self {
             record,
-            checked: memo(move || record.with(|record| check_line(&record.book))),
+            checked: Memo::new(move |_| record.with(|record| check_line(&record.book))),
             section: RwSignal::new(0),
             open: RwSignal::new(String::new()),
             log: RwSignal::new(Vec::new()),

@@ -28,9 +28,9 @@ use crate::record::content::revision::Title;
 use crate::record::document::open_draft::OpenDraft;
 use crate::record::store::library::save::SaveQuestion;
 use crate::record::{Cache, Library, LineRecord, RevisionId, Settings};
-use crate::ui::signal::{Memo, RwSignal, Signal, memo, memo_after};
 use compare::CompareState;
 use documents::Documents;
+use leptos::prelude::{Memo, RwSignal, Signal};
 use line::LineState;
 use shared_file::SharedFile;
 use std::sync::Arc;
@@ -238,9 +238,9 @@ impl State {
         let settings = RwSignal::new(settings);
         let draft = RwSignal::new(open.draft);
         let opened = RwSignal::new(0);
-        let outcome = memo(move || draft.with(work_out));
+        let outcome = Memo::new(move |_| draft.with(work_out));
         let settled = RwSignal::new(None::<Case>);
-        let shown = memo_after(move |before: Option<&Shown>| {
+        let shown = Memo::new(move |before: Option<&Shown>| {
             let opened = opened.get();
             outcome.with(|outcome| match (&outcome.case, before) {
                 (None, Some(before)) if before.opened == opened => {
@@ -253,8 +253,8 @@ impl State {
         let title = RwSignal::new(open.title);
         let from = RwSignal::new(open.from);
         let library = RwSignal::new(library);
-        let units = memo(move || settings.with(|settings| settings.units));
-        let currency = memo(move || settings.with(|settings| settings.currency.clone()));
+        let units = Memo::new(move |_| settings.with(|settings| settings.units));
+        let currency = Memo::new(move |_| settings.with(|settings| settings.currency.clone()));
         let unwritten = RwSignal::new(0);
         let cells = Cells::default();
         cells.follow(move || {

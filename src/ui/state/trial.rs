@@ -2,7 +2,8 @@
 
 use crate::domain::Draft;
 use crate::record::content::trial::{OpenTrial, TrialContent};
-use crate::ui::signal::RwSignal;
+use leptos::prelude::RwSignal;
+use leptos::reactive::prelude::*;
 
 /// The bench's signals, in one piece for the app's state.
 #[derive(Clone, Copy)]

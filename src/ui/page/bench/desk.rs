@@ -18,6 +18,7 @@ use crate::record::content::trial::{OpenTrial, TrialContent};
 use crate::ui::signal::{Memo, memo, memo_after};
 use crate::ui::state::State;
 use crate::ui::text::{BenchContext, Context, Message};
+use leptos::reactive::prelude::*;
 
 /// What everything but the boards is made from.
 #[derive(Clone, PartialEq)]

@@ -13,6 +13,7 @@ use crate::ui::chart::scale::LinearScale;
 use crate::ui::field::choice;
 use crate::ui::signal::{RwSignal, memo};
 use crate::ui::text::unit_shown;
+use leptos::reactive::prelude::*;
 use std::fmt::Write as _;
 
 /// The section.

@@ -23,6 +23,7 @@ use crate::ui::persistence::has_begun;
 use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
 use desk::Desk;
+use leptos::reactive::prelude::*;
 use parts::{act, text_box};
 
 /// The names of all sections, in the order of the page.

@@ -14,6 +14,7 @@ use crate::domain::trial::series::runs::of_run;
 use crate::domain::trial::{SheetDraft, WeighFigure, WeighLineFigure, WeighSheet};
 use crate::quantity::Kind;
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 
 /// What stands between head and foot of the paper.
 pub fn paper(state: State) -> View {

@@ -17,6 +17,7 @@ use crate::ui::part::finding::told as finding_told;
 use crate::ui::part::working::{name_in, told};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 
 pub use crate::ui::page::compare::parts::table;
 

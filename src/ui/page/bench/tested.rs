@@ -24,6 +24,7 @@ use crate::ui::field::loose::{self, LooseBox};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
 use crate::ui::text::{FieldWords, unit_shown};
+use leptos::reactive::prelude::*;
 use std::fmt::Write as _;
 use uom::si::f64::Ratio;
 

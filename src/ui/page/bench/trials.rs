@@ -15,6 +15,7 @@ use crate::ui::persistence::{TrialTable, records};
 use crate::ui::signal::RwSignal;
 use crate::ui::state::State;
 use crate::ui::text::{Carrier, Message};
+use leptos::reactive::prelude::*;
 
 /// The section.
 pub fn trials(desk: Desk) -> View {

@@ -28,7 +28,6 @@ use crate::ui::state::State;
 use crate::ui::state::compare::CompareSection;
 use context::CompareContext;
 use head::CompareHead;
-use leptos::ev;
 use leptos::prelude::*;
 use lines::lines;
 use map::MapTab;
@@ -71,7 +70,7 @@ pub fn CompareSheet() -> impl IntoView {
         }
     });
     // Printed from the browser's own menu, it is the report as well.
-    let printed = window_event_listener(ev::Custom::<leptos::web_sys::Event>::new("beforeprint"), move |_| {
+    let printed = window_event_listener_untyped("beforeprint", move |_| {
         state.compare.show(CompareSection::Report);
     });
     on_cleanup(move || printed.remove());

@@ -6,6 +6,7 @@ use crate::quantity::Kind;
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 
 /// "UF resin · 15 mm · 680 kg/m³", in the units chosen.
 pub fn facts(state: State, head: &Head) -> String {

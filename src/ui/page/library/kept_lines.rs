@@ -4,6 +4,7 @@ use crate::browser::element::{Part, View, button, el};
 use crate::record::content::kept_line::KeptLine;
 use crate::ui::part::save::when;
 use crate::ui::state::{State, state};
+use leptos::reactive::prelude::*;
 
 /// The section; nothing while no line is kept.
 pub fn kept_lines() -> View {

@@ -5,6 +5,7 @@ use crate::domain::Grade;
 use crate::ui::part::finding::mark;
 use crate::ui::state::state;
 use crate::ui::text::Message;
+use leptos::reactive::prelude::*;
 
 /// The records that cannot be read, and the texts that had to make room.
 pub fn unreadable() -> View {

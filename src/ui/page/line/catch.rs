@@ -13,6 +13,7 @@ use crate::quantity::Kind;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
 use crate::ui::text::trimmed_to;
+use leptos::reactive::prelude::*;
 
 /// The test that counts.
 pub fn test(state: State, pump: PumpId, id: CalibrationId, unit: SettingUnit) -> View {

@@ -4,6 +4,7 @@ use crate::domain::Draft;
 use crate::domain::line::{CheckedLine, LineBook, on_line};
 use crate::ui::state::State;
 use crate::ui::text::LineContext;
+use leptos::reactive::prelude::*;
 
 /// What words of the line need; follows every change.
 pub fn with_context<T>(state: State, act: impl FnOnce(&LineContext<'_>) -> T) -> T {

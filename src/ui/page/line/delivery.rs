@@ -17,6 +17,7 @@ use crate::ui::part::amount::with_unit;
 use crate::ui::part::working::figure_name;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 use std::marker::PhantomData;
 use uom::si::f64::{MassDensity, ThermodynamicTemperature};
 

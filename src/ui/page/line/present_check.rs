@@ -3,6 +3,7 @@
 use super::context::solved;
 use crate::domain::line::{LineCheck, LineFinding, check_readings, read_running, stale};
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 /// The line check of the present readings, and what is wrong with them.
 pub fn present_check(state: State) -> (Option<LineCheck>, Vec<LineFinding>) {
     let changed = state.line.record.with(|record| record.planned.as_ref().and_then(|planned| planned.started));

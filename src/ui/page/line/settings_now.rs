@@ -4,6 +4,7 @@ use super::context::solved;
 use crate::domain::line::{LineFinding, PumpId, PumpRow, PumpSettings, at_conditions, on_line, try_pump_settings};
 use crate::domain::{Case, Finding};
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 use uom::si::f64::MassRate;
 
 /// The pump settings, and all there is to say about them.

@@ -5,6 +5,7 @@ use super::parts::setting;
 use crate::domain::line::{LinePlace, PumpId, PumpRow, RSquared};
 use crate::ui::state::State;
 use crate::ui::text::trimmed_to;
+use leptos::reactive::prelude::*;
 
 /// The setting of one pump in words: the number, "off", or that there is none.
 pub fn setting_text(state: State, row: &PumpRow) -> String {

@@ -10,6 +10,7 @@ use crate::quantity::{Amount, Kind};
 use crate::ui::part::amount::with_unit;
 use crate::ui::signal::memo;
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 
 /// The section.
 pub fn tanks(state: State) -> View {

@@ -12,6 +12,7 @@ use crate::ui::part::amount::with_unit;
 use crate::ui::part::caution;
 use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
+use leptos::reactive::prelude::*;
 use uom::si::molar_mass::gram_per_mole;
 
 /// What an NCO content stands for.

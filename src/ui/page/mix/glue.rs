@@ -16,6 +16,7 @@ use crate::ui::part::finding::{mark, told};
 use crate::ui::route::Page;
 use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
+use leptos::reactive::prelude::*;
 
 /// The section.
 pub fn glue() -> View {

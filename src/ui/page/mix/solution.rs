@@ -13,6 +13,7 @@ use crate::ui::part::caution;
 use crate::ui::part::finding::told;
 use crate::ui::signal::memo;
 use crate::ui::state::{State, state};
+use leptos::reactive::prelude::*;
 
 /// The section.
 pub fn solution() -> View {

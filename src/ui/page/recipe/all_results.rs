@@ -1,6 +1,6 @@
 //! Every figure of the balance, by station.
 
-use super::context::OpenWorking;
+use super::context::{OpenWorking, SheetContext};
 use super::figure_of::FigureOf;
 use crate::domain::balance::machine::Machine;
 use crate::domain::{Figure, LiquidFigure, LiquidId, Station};
@@ -68,7 +68,7 @@ fn ResultRow(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let words = (state.words.figure)(figure);
-    let is_there = Memo::new(move |_| text(state, figure).is_some());
+    let is_there = expect_context::<SheetContext>().memo(move || text(state, figure).is_some());
     view! {
         <tr hidden=move || !is_there.get()>
             <th scope="row">{words.label}</th>

@@ -4,7 +4,7 @@ use super::context::SheetContext;
 use crate::browser::page;
 use crate::domain::recipe::check::limit_of;
 use crate::domain::{Draft, Field, Grade, Place};
-use crate::quantity::{Unit, Units, format};
+use crate::quantity::{Kind, Unit, Units, format};
 use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, in_box, offers, other_basis, read_as};
@@ -32,10 +32,11 @@ pub fn FieldBox(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let sheet = expect_context::<SheetContext>();
-    let kind = Memo::new(move |_| state.draft.with(|draft| draft.kind(field)));
-    let unit = Memo::new(move |_| state.units_at(field, kind.get()).unit(kind.get()));
-    let shown = Memo::new(move |_| box_state(state, sheet, field));
-    let name = Memo::new(move |_| state.draft.with(|draft| (state.words.field_name)(field, draft)));
+    let shown = sheet.memo(move || field_view(state, sheet, field));
+    let kind = Signal::derive(move || shown.with(|shown| shown.kind));
+    let unit = Signal::derive(move || shown.with(|shown| shown.unit));
+    let name = Signal::derive(move || shown.with(|shown| shown.name.clone()));
+    let content = Signal::derive(move || shown.with(|shown| shown.content.clone()));
     let on_input = Callback::new(move |text: String| {
         state.enter(Some(Session::Field(field)), field, &text, unit.get_untracked());
     });
@@ -47,7 +48,7 @@ pub fn FieldBox(
             key=field.key()
             label=label
             name=name
-            state=shown
+            state=content
             column=column
             class=class
             on_input=on_input
@@ -69,20 +70,36 @@ fn short(unit: Unit, currency: &str) -> String {
     }
 }
 
-fn box_state(state: State, sheet: SheetContext, field: Field) -> BoxState {
+/// A box as it is shown.
+#[derive(PartialEq)]
+struct FieldView {
+    kind: Kind,
+    unit: Unit,
+    name: String,
+    content: BoxState,
+}
+
+fn field_view(state: State, sheet: SheetContext, field: Field) -> FieldView {
     state.draft.with(|draft| {
         let kind = draft.kind(field);
         let units = state.units_at(field, kind);
-        let Some(entry) = draft.entry(field) else { return BoxState::default() };
-        let said = sheet.said_at(Place::Field(field));
-        BoxState {
-            text: in_box(entry, kind, &units),
-            typical: entry.preset && !entry.is_blank(),
-            aside: aside(draft, field, &units, said.as_ref()),
-            message: said.map(|said| BoxMessage {
-                grade: said.finding.grade,
-                words: format!("{} {}", said.message.what, said.message.fix),
-            }),
+        let content = draft.entry(field).map(|entry| {
+            let said = sheet.said_at(Place::Field(field));
+            BoxState {
+                text: in_box(entry, kind, &units),
+                typical: entry.preset && !entry.is_blank(),
+                aside: aside(draft, field, &units, said.as_ref()),
+                message: said.map(|said| BoxMessage {
+                    grade: said.finding.grade,
+                    words: format!("{} {}", said.message.what, said.message.fix),
+                }),
+            }
+        });
+        FieldView {
+            kind,
+            unit: units.unit(kind),
+            name: (state.words.field_name)(field, draft),
+            content: content.unwrap_or_default(),
         }
     })
 }

@@ -1,6 +1,6 @@
 //! A figure of the recipe's balance.
 
-use super::context::OpenWorking;
+use super::context::{OpenWorking, SheetContext};
 use crate::domain::Figure;
 use crate::quantity::Unit;
 use crate::ui::components::{FigureValue, Rank};
@@ -26,9 +26,11 @@ pub fn FigureOf(
     unit: Option<fn(State) -> Unit>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
+    let sheet = expect_context::<SheetContext>();
     let OpenWorking { figure: open, scope } = expect_context::<OpenWorking>();
-    let text = Memo::new(move |_| parts(state, figure, unit.map(|unit| unit(state))));
-    let name = Memo::new(move |_| figure_name(state, figure));
+    let shown = sheet.memo(move || (figure_name(state, figure), parts(state, figure, unit.map(|unit| unit(state)))));
+    let name = Signal::derive(move || shown.with(|(name, _)| name.clone()));
+    let text = Signal::derive(move || shown.with(|(_, text)| text.clone()));
     let press = Callback::new(move |()| {
         open.update(|open| *open = if *open == Some(figure) { None } else { Some(figure) });
     });

@@ -53,9 +53,10 @@ fn Notes(
     figures: &'static [Named],
 ) -> impl IntoView {
     let state = expect_context::<State>();
+    let sheet = expect_context::<SheetContext>();
     let note = move |(figure, name): &Named| {
         let (figure, name) = (*figure, name());
-        let is_there = Memo::new(move |_| text(state, figure).is_some());
+        let is_there = sheet.memo(move || text(state, figure).is_some());
         view! { <span hidden=move || !is_there.get()>{name} " " <FigureOf figure=figure/></span> }
     };
     view! { <span class="note figure-notes">{figures.iter().map(note).collect_view()}</span> }
@@ -114,7 +115,7 @@ fn MachineUse(
 pub fn PhoneFoot() -> impl IntoView {
     let state = expect_context::<State>();
     let sheet = expect_context::<SheetContext>();
-    let figure = move |figure: Figure| Memo::new(move |_| text(state, figure).unwrap_or_else(|| "–".to_owned()));
+    let figure = move |figure: Figure| sheet.memo(move || text(state, figure).unwrap_or_else(|| "–".to_owned()));
     let (mat, water) = (figure(Figure::MatWet), figure(Figure::WaterDose));
     let warnings = Memo::new(move |_| {
         sheet.said.with(|said| said.iter().filter(|said| said.finding.grade != Grade::Note).count())

@@ -20,14 +20,14 @@ pub fn LiquidRow(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let sheet = expect_context::<SheetContext>();
-    let name = Memo::new(move |_| state.liquid_name(id));
-    let role = Memo::new(move |_| {
+    let name = sheet.memo(move || state.liquid_name(id));
+    let role = sheet.memo(move || {
         state
             .draft
             .with(|draft| draft.liquid(id).map(|liquid| (state.words.role)(liquid.role).to_lowercase()))
             .unwrap_or_default()
     });
-    let grade = Memo::new(move |_| sheet.said_at(Place::Liquid(id)).map(|said| said.finding.grade));
+    let grade = sheet.memo(move || sheet.said_at(Place::Liquid(id)).map(|said| said.finding.grade));
     let is_open = Memo::new(move |_| sheet.open_liquid.get() == Some(id));
     let toggle = move |_| sheet.open_liquid.update(|open| *open = if *open == Some(id) { None } else { Some(id) });
     let field = move |part| Field::Liquid(id, part);

@@ -10,6 +10,7 @@ use crate::record::{RevisionId, Version};
 use crate::ui::part::save::when;
 use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 
 /// A revision as it is shown.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -10,6 +10,7 @@ use crate::ui::part::finding::mark;
 use crate::ui::signal::RwSignal;
 use crate::ui::state::{State, state};
 use crate::ui::text::Message;
+use leptos::reactive::prelude::*;
 
 /// The question while there is one, else that the page shows an older revision than there is.
 pub fn save_question() -> View {

@@ -3,7 +3,7 @@
 use crate::domain::Field;
 use crate::domain::compare::key_figures::{KeyFigure, KeyRow};
 use crate::domain::compare::variable;
-use crate::domain::compare::verdict::{OtherSystem, CostVerdict, verdict};
+use crate::domain::compare::verdict::{CostVerdict, OtherSystem, verdict};
 use crate::quantity::{Amount, Kind, format};
 use crate::t;
 use crate::ui::page::compare::context::CompareContext;

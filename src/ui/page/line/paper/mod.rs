@@ -8,6 +8,7 @@ use crate::ui::page::line::parts::{findings, off_line, shown};
 use crate::ui::page::line::settings_now::settings_now;
 use crate::ui::page::line::settings_text::{interval_text, pump_name, setting_text};
 use crate::ui::state::State;
+use leptos::reactive::prelude::*;
 
 /// What stands between head and foot of the sheet.
 pub fn paper(state: State) -> View {

@@ -1,23 +1,23 @@
 //! After a fault of the program: everything that is kept goes to a file, and nothing else is started.
 
-use super::persistence::records;
-use super::text::ENGLISH;
-use crate::browser::element::{self, Part, View, button, el};
-use crate::browser::graph::*;
 use crate::browser::{LocalStore, file, hash};
 use crate::record::store::library::PREFIX;
 use crate::record::{Cache, Library, Store};
-use crate::ui::signal::RwSignal;
+use crate::ui::persistence::records;
+use crate::ui::text::ENGLISH;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
 
 /// The part of the address behind `#` that asks for it.
 pub const HASH: &str = "rescue";
 
 /// Puts the page into the body.
 pub fn mount() {
-    element::mount(page);
+    mount_to_body(Rescue);
 }
 
-fn page() -> View {
+#[component]
+fn Rescue() -> impl IntoView {
     let words = &ENGLISH.rescue;
     let said = RwSignal::new(words.reading.to_owned());
     let save = move || {
@@ -36,17 +36,18 @@ fn page() -> View {
         });
     };
     save();
-    let again = || {
+    let again = |_| {
         hash::replace("recipe");
         _ = window().location().reload();
     };
-    el("main")
-        .set("id", "stopped")
-        .child(el("h1").child(words.title))
-        .child(el("p").set("role", "status").child(move || said.get()))
-        .child(button().on_click(save).child(ENGLISH.library_page.save_library))
-        .child(button().on_click(again).child(words.again))
-        .view()
+    view! {
+        <main id="stopped">
+            <h1>{words.title}</h1>
+            <p role="status">{move || said.get()}</p>
+            <button type="button" on:click=move |_| save()>{ENGLISH.library_page.save_library}</button>
+            <button type="button" on:click=again>{words.again}</button>
+        </main>
+    }
 }
 
 /// A library file of all records and open documents, and how many records they are.

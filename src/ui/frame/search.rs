@@ -1,7 +1,5 @@
-//! Finds a recipe, a page, a station or a field by its name, from the keyboard.
+//! What can be found by its name: pages, their parts, stations, fields, recipes.
 
-use crate::browser::element::{Part, View, el};
-use crate::browser::graph::*;
 use crate::browser::{hash, page as browser};
 use crate::domain::{Field, LiquidField, Station};
 use crate::record::RevisionId;
@@ -11,121 +9,40 @@ use crate::ui::page;
 use crate::ui::part::on_recipe::on_recipe;
 use crate::ui::part::page_name::page_name;
 use crate::ui::route::Page;
-use crate::ui::signal::{RwSignal, memo};
-use crate::ui::state::{State, state};
+use crate::ui::state::State;
+use leptos::prelude::*;
 
 /// No more hits are shown; who sees this many types one more letter.
 const MOST: usize = 12;
 
 /// Where a hit leads.
 #[derive(Debug, Clone, Copy, PartialEq)]
-enum Goal {
+pub enum Goal {
+    /// A page.
     Page(Page),
     /// A part of a page: its place on the page, and the heading's id.
     Section(Page, usize, &'static str),
+    /// A station of the recipe.
     Station(Station),
+    /// A box of the recipe.
     Field(Field),
+    /// A saved recipe.
     Recipe(RevisionId),
 }
 
+/// One thing that was found.
 #[derive(Debug, Clone, PartialEq)]
-struct Hit {
-    goal: Goal,
-    name: String,
+pub struct Hit {
+    /// Where it leads.
+    pub goal: Goal,
+    /// Its name.
+    pub name: String,
     /// Where it belongs.
-    place: &'static str,
-}
-
-/// The box with its list, a combobox as the WAI-ARIA practices describe it.
-pub fn find() -> View {
-    let state = state();
-    let tools = &state.words.tools;
-    let query = RwSignal::new(String::new());
-    let open = RwSignal::new(false);
-    let at = RwSignal::new(0_usize);
-    let hits = memo(move || if open.get() { query.with(|query| search(state, query)) } else { Vec::new() });
-    let close = move || {
-        open.set(false);
-        query.set(String::new());
-        at.set(0);
-    };
-    let follow = Callback::new(move |goal: Goal| {
-        close();
-        go(state, goal);
-    });
-    let keys = move |event: KeyboardEvent| {
-        let count = hits.with(Vec::len);
-        match event.key().as_str() {
-            "ArrowDown" if count > 0 => at.update(|at| *at = (*at + 1) % count),
-            "ArrowUp" if count > 0 => at.update(|at| *at = (*at + count - 1) % count),
-            "Enter" => {
-                if let Some(goal) = hits.with(|hits| hits.get(at.get_untracked()).map(|hit| hit.goal)) {
-                    follow.run(goal);
-                }
-            }
-            "Escape" => close(),
-            _ => return,
-        }
-        event.prevent_default();
-    };
-    let option = move |(place, hit): (usize, Hit)| {
-        el("li")
-            .set("id", format!("hit-{place}"))
-            .set("role", "option")
-            .set("aria-selected", move || if at.get() == place { "true" } else { "false" })
-            .on("mousedown", move |event| {
-                // Before the box loses the focus and the list closes.
-                event.prevent_default();
-                follow.run(hit.goal);
-            })
-            .child(el("span").child(hit.name))
-            .child(el("span").class("note").child(hit.place))
-    };
-    let nothing = move || open.get() && query.with(|query| !query.trim().is_empty()) && hits.with(Vec::is_empty);
-    el("div")
-        .class("find")
-        .child(
-            el("input")
-                .set("id", "find")
-                .set("type", "text")
-                .set("role", "combobox")
-                .set("autocomplete", "off")
-                .set("spellcheck", "false")
-                .set("aria-label", tools.find)
-                .set("aria-autocomplete", "list")
-                .set("aria-controls", "hits")
-                .set("aria-expanded", move || if hits.with(Vec::is_empty) { "false" } else { "true" })
-                .set("aria-activedescendant", move || (!hits.with(Vec::is_empty)).then(|| format!("hit-{}", at.get())))
-                .set("placeholder", format!("{}…  /", tools.find))
-                .property("value", move || query.get())
-                .on("input", move |event| {
-                    query.set(event_target_value(&event));
-                    at.set(0);
-                    open.set(true);
-                })
-                .on_key(keys)
-                .on("blur", move |_| close()),
-        )
-        .child(
-            el("ul")
-                .set("id", "hits")
-                .set("role", "listbox")
-                .set("aria-label", tools.find_hint)
-                .set("hidden", move || hits.with(Vec::is_empty))
-                .child(move || hits.get().into_iter().enumerate().map(option).collect::<View>()),
-        )
-        .child(
-            el("p")
-                .class("nothing")
-                .set("role", "status")
-                .set("hidden", move || !nothing())
-                .child(move || nothing().then_some(tools.nothing_found)),
-        )
-        .view()
+    pub place: &'static str,
 }
 
 /// What holds every word of the query, in the order of the bar and the page.
-fn search(state: State, query: &str) -> Vec<Hit> {
+pub fn search(state: State, query: &str) -> Vec<Hit> {
     let query = query.to_lowercase();
     let words: Vec<&str> = query.split_whitespace().collect();
     if words.is_empty() {
@@ -182,7 +99,8 @@ fn fields(state: State) -> Vec<Field> {
     Field::PLAIN.iter().copied().chain(of_liquids).collect()
 }
 
-fn go(state: State, goal: Goal) {
+/// Goes there.
+pub fn go(state: State, goal: Goal) {
     match goal {
         Goal::Page(page) => {
             state.page.set(page);

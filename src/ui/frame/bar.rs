@@ -1,9 +1,10 @@
 //! The bar over all pages: where one can go, what can be found, and what is chosen for all of them.
 
-use super::part::page_name::page_name;
-use super::part::{find, preferences};
+use super::find::Find;
+use super::preferences::{Preferences, SystemChoice};
 use crate::t;
-use crate::ui::components::{Menu, Mounted};
+use crate::ui::components::Menu;
+use crate::ui::part::page_name::page_name;
 use crate::ui::route::Page;
 use crate::ui::state::State;
 use leptos::prelude::*;
@@ -24,11 +25,11 @@ pub fn Bar() -> impl IntoView {
             <nav class="pages" aria-label=tools.pages>
                 <ul>{Page::ALL.iter().map(link).collect_view()}</ul>
             </nav>
-            <Mounted part=find::find/>
+            <Find/>
             <div class="preferences">
-                <Mounted part=preferences::system/>
+                <SystemChoice/>
                 <Menu id="settings" label=t!("common-settings")>
-                    <Mounted part=preferences::others/>
+                    <Preferences/>
                 </Menu>
             </div>
         </header>

@@ -1,0 +1,150 @@
+//! What is chosen for the whole app: system of units at once, and behind a button the rest.
+
+use crate::quantity::format::DecimalMark;
+use crate::quantity::kind::UnitSystem;
+use crate::quantity::{Kind, Unit};
+use crate::record::Settings;
+use crate::record::content::settings::Theme;
+use crate::t;
+use crate::ui::components::{Choice, ChoiceOption, TextBox};
+use crate::ui::state::State;
+use leptos::prelude::*;
+
+/// Of a currency's symbol and of a person's initials, in characters.
+const LONGEST_SIGN: usize = 8;
+
+/// Metric or US customary, all at once.
+#[component]
+pub fn SystemChoice() -> impl IntoView {
+    let state = expect_context::<State>();
+    let words = state.words;
+    let all = [("metric", UnitSystem::Metric), ("us", UnitSystem::Us)];
+    let option = |(value, system)| ChoiceOption::new(value, (words.system)(system));
+    view! {
+        <SettingChoice
+            id="system"
+            name=words.tools.units
+            labelled=false
+            options=all.map(option).to_vec()
+            read=|settings| if settings.units.system == UnitSystem::Us { "us" } else { "metric" }
+            write=|settings, value| {
+                settings.units.set_system(if value == "us" { UnitSystem::Us } else { UnitSystem::Metric });
+            }
+        />
+    }
+}
+
+/// What is behind the button.
+#[component]
+pub fn Preferences() -> impl IntoView {
+    let state = expect_context::<State>();
+    let tools = &state.words.tools;
+    let bases = Kind::Moisture.units().map(|unit| ChoiceOption::new(unit.symbol(), moisture_words(unit))).collect();
+    view! {
+        <SettingChoice
+            id="decimal-mark"
+            name=tools.decimal_mark
+            options=vec![ChoiceOption::new("point", tools.point), ChoiceOption::new("comma", tools.comma)]
+            read=|settings| if settings.units.mark == DecimalMark::Comma { "comma" } else { "point" }
+            write=|settings, value| {
+                settings.units.mark = if value == "comma" { DecimalMark::Comma } else { DecimalMark::Point };
+            }
+        />
+        // Of moistures among the results, and of boxes that have no basis of their own.
+        <SettingChoice
+            id="moisture-basis"
+            name=t!("common-moisture-shown")
+            options=bases
+            read=|settings| settings.units.unit(Kind::Moisture).symbol()
+            write=|settings, value| {
+                if let Some(unit) = Unit::from_symbol(value) {
+                    settings.units.choose(Kind::Moisture, unit);
+                }
+            }
+        />
+        <SettingChoice
+            id="theme"
+            name=tools.theme
+            options=vec![
+                ChoiceOption::new("system", tools.theme_system),
+                ChoiceOption::new("light", tools.theme_light),
+                ChoiceOption::new("dark", tools.theme_dark),
+            ]
+            read=|settings| match settings.theme {
+                Theme::System => "system",
+                Theme::Light => "light",
+                Theme::Dark => "dark",
+            }
+            write=|settings, value| {
+                settings.theme = match value {
+                    "light" => Theme::Light,
+                    "dark" => Theme::Dark,
+                    _ => Theme::System,
+                };
+            }
+        />
+        <SettingText
+            id="currency"
+            label=tools.currency
+            read=|settings| settings.currency.clone()
+            write=|settings, text| settings.currency = text
+        />
+        <SettingText
+            id="initials"
+            label=tools.initials
+            read=|settings| settings.initials.clone()
+            write=|settings, text| settings.initials = text
+        />
+    }
+}
+
+fn moisture_words(unit: Unit) -> String {
+    match unit {
+        Unit::PercentWetBasis => t!("common-on-wet-basis"),
+        _ => t!("common-on-dry-basis"),
+    }
+}
+
+/// A setting with a few values.
+#[component]
+fn SettingChoice(
+    /// Its id.
+    id: &'static str,
+    /// What it is called.
+    #[prop(into)]
+    name: String,
+    /// Whether that stands above it.
+    #[prop(default = true)]
+    labelled: bool,
+    /// What is offered.
+    options: Vec<ChoiceOption>,
+    /// The value that is chosen.
+    read: fn(&Settings) -> &'static str,
+    /// Chooses another one.
+    write: fn(&mut Settings, &str),
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let value = Memo::new(move |_| state.settings.with(read).to_owned());
+    let choose = Callback::new(move |value: String| state.settings.update(|settings| write(settings, &value)));
+    view! { <Choice id=id name=name labelled=labelled options=options value=value on_choose=choose/> }
+}
+
+/// A setting of a few letters.
+#[component]
+fn SettingText(
+    /// Its id.
+    id: &'static str,
+    /// What it is called.
+    label: &'static str,
+    /// The text.
+    read: fn(&Settings) -> String,
+    /// Puts another one in its place.
+    write: fn(&mut Settings, String),
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let value = Memo::new(move |_| state.settings.with(read));
+    let put = Callback::new(move |text: String| state.settings.update(|settings| write(settings, text)));
+    view! {
+        <TextBox id=id label=label value=value longest=LONGEST_SIGN on_input=put on_leave=Callback::new(|()| {})/>
+    }
+}

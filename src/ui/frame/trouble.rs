@@ -1,0 +1,65 @@
+//! What went wrong with keeping things: told at once over every page, with what helps beside it.
+
+use crate::domain::Grade;
+use crate::ui::components::Mark;
+use crate::ui::persistence;
+use crate::ui::state::{State, StorageProblem, WayOut};
+use leptos::prelude::*;
+
+/// The trouble, until it is over or closed, and that a newer version of the app waits.
+#[component]
+pub fn Trouble() -> impl IntoView {
+    let state = expect_context::<State>();
+    let trouble = move || state.trouble.get().map(|problem| view! { <Told problem=problem/> });
+    let newer = move || state.newer.get().then(|| view! { <Newer/> });
+    view! {
+        <div class="trouble" role="alert">{trouble}</div>
+        <div class="trouble" role="status">{newer}</div>
+    }
+}
+
+#[component]
+fn Told(
+    /// What went wrong.
+    problem: StorageProblem,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let StorageProblem { message, way_out, .. } = problem;
+    let fix = way_out.map(|way| {
+        let words = match way {
+            WayOut::ToFile => state.words.tools.save_to_file_now,
+            WayOut::AllToFile => state.words.library_page.save_library,
+            WayOut::WriteBack => state.words.library_page.fill_again,
+        };
+        let act = move |_| match way {
+            WayOut::ToFile => state.give_out(),
+            WayOut::AllToFile => state.give_out_library(),
+            WayOut::WriteBack => state.fill_again(),
+        };
+        view! { <button type="button" on:click=act>{words}</button> }
+    });
+    view! {
+        <div class="finding stop">
+            <p><Mark grade=Grade::Stop/> " " <strong>{message.what}</strong> " " {message.fix}</p>
+            <div class="actions">
+                {fix}
+                <button type="button" on:click=move |_| state.trouble.set(None)>{state.words.tools.close}</button>
+            </div>
+        </div>
+    }
+}
+
+#[component]
+fn Newer() -> impl IntoView {
+    let state = expect_context::<State>();
+    let tools = &state.words.tools;
+    view! {
+        <div class="finding note">
+            <p><Mark grade=Grade::Note/> " " {tools.newer}</p>
+            <div class="actions">
+                <button type="button" on:click=move |_| persistence::use_newer(state)>{tools.use_newer}</button>
+                <button type="button" on:click=move |_| state.newer.set(false)>{tools.not_now}</button>
+            </div>
+        </div>
+    }
+}
