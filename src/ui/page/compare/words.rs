@@ -11,6 +11,7 @@ use crate::t;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
 use crate::ui::text::trimmed_to;
+use leptos::prelude::*;
 
 /// The unit shown for a kind, in words.
 pub fn unit_name(state: State, kind: Kind) -> String {
