@@ -1,10 +1,10 @@
 //! A box that says how wide it is, so that a drawing in it can be made for its width instead of being scaled.
 
-use leptos::ev;
+use crate::browser::size::watch_width;
 use leptos::html::Div;
 use leptos::prelude::*;
 
-/// A box whose width is kept in a signal: from when it is shown, and as the window changes.
+/// A box whose width is kept in a signal, whenever it changes.
 #[component]
 pub fn Measured(
     /// Takes the width, in pixels.
@@ -16,15 +16,15 @@ pub fn Measured(
     children: Children,
 ) -> impl IntoView {
     let place = NodeRef::<Div>::new();
-    let measure = move || {
-        let Some(element) = place.try_get_untracked().flatten() else { return };
-        let now = f64::from(element.client_width());
-        if now > 0.0 && width.try_get_untracked().is_some_and(|before| (before - now).abs() > 0.5) {
-            width.set(now);
-        }
-    };
-    place.on_load(move |_| request_animation_frame(measure));
-    let resized = window_event_listener(ev::resize, move |_| measure());
-    on_cleanup(move || resized.remove());
+    // It goes with the part of the page.
+    let watch = StoredValue::new_local(None);
+    place.on_load(move |element| {
+        let told = move |now: f64| {
+            if now > 0.0 && width.try_get_untracked().is_some_and(|before| (before - now).abs() > 0.5) {
+                width.set(now);
+            }
+        };
+        watch.set_value(Some(watch_width(&element, told)));
+    });
     view! { <div class=class node_ref=place>{children()}</div> }
 }

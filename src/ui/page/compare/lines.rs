@@ -25,11 +25,11 @@ pub fn lines(context: CompareContext) -> Vec<SlotLine> {
             Ok(side) => side,
             Err(error) => return vec![line(Grade::Stop, said((state.words.compare.not_side_by_side)(*error)), None)],
         };
-        let mut all: Vec<SlotLine> = Vec::new();
+        let mut all: Vec<((Grade, bool), SlotLine)> = Vec::new();
         for difference in side.differences.iter().filter(|difference| !difference.is_fair()) {
             let message =
                 state.with_context(|words| (state.words.compare.difference)(difference, &shown.systems, words));
-            all.push(line(Grade::Unusual, said(message), None));
+            all.push(((Grade::Unusual, false), line(Grade::Unusual, said(message), None)));
         }
         for (at, system) in shown.systems.iter().enumerate() {
             let name = shown.name(at);
@@ -37,12 +37,13 @@ pub fn lines(context: CompareContext) -> Vec<SlotLine> {
             for finding in &system.outcome.findings {
                 let message = context.with_draft(&system.draft, |words| (state.words.finding)(finding, words));
                 let show = is_open.then(|| go(context, finding)).flatten();
-                all.push(line(finding.grade, format!("{name}: {}", said(message)), show));
+                all.push((finding.weight(), line(finding.grade, format!("{name}: {}", said(message)), show)));
             }
         }
-        all.sort_by_key(|line| line.grade);
-        all.dedup_by(|one, other| one.words == other.words);
-        all
+        all.sort_by_key(|(weight, _)| *weight);
+        let mut lines: Vec<SlotLine> = all.into_iter().map(|(_, line)| line).collect();
+        lines.dedup_by(|one, other| one.words == other.words);
+        lines
     })
 }
 

@@ -142,9 +142,13 @@ pub fn offered(state: State, part: &str) -> SystemOffer {
 }
 
 fn open_name(state: State) -> String {
+    t!("compare-open-recipe", name = open_title(state))
+}
+
+/// The name of the open recipe.
+fn open_title(state: State) -> String {
     let name = state.title.with(|title| title.name.trim().to_owned());
-    let name = if name.is_empty() { state.words.recipe_page.untitled.to_owned() } else { name };
-    t!("compare-open-recipe", name = name)
+    if name.is_empty() { t!("recipe-untitled") } else { name }
 }
 
 /// A revision of a recipe by the recipe's name and what the revision is called.
@@ -167,7 +171,7 @@ pub fn conditions(state: State) -> Memo<Draft> {
 /// A system as it is saved: name and recipe. `None` where it is no longer there.
 fn load(state: State, base: &Draft, choice: &SystemChoice) -> Option<(String, Draft)> {
     match choice {
-        SystemChoice::OpenRecipe => Some((open_name(state), state.draft.get())),
+        SystemChoice::OpenRecipe => Some((open_title(state), state.draft.get())),
         SystemChoice::Library(key) => {
             let key = SystemKey::ALL.iter().find(|system| system.key() == key)?;
             Some(((state.words.binder_system)(*key).name.to_owned(), with_liquids(base, &key.system().liquids)))

@@ -27,10 +27,11 @@ pub fn with_unit_named(state: State, label: &str, kind: Kind) -> String {
     }
 }
 
-/// An amount in the unit shown, with the unit.
+/// An amount in the unit shown with the unit, zeros at the end left out.
 pub fn amount_text(state: State, amount: Amount) -> String {
     let units = state.units.get();
-    joined(&format::amount(amount, units.unit(amount.kind), units.mark), &unit_name(state, amount.kind))
+    let number = trimmed_to(amount.get(units.unit(amount.kind)), amount.kind.digits(), units.mark);
+    joined(&number, &unit_name(state, amount.kind))
 }
 
 /// A number with its sign in front, in three digits.

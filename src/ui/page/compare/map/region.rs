@@ -50,7 +50,7 @@ pub fn FeasibleRegion() -> impl IntoView {
                 let rows = shown.ready.iter().zip(&shown.places).map(row).collect_view();
                 let [across, up] = head;
                 Some(view! {
-                    <table class="results region" aria-label=t!("compare-region")>
+                    <table class="figures-table region" aria-label=t!("compare-region")>
                         <thead><tr><th scope="col" class="l">{t!("compare-system")}</th><th scope="col">{across}</th><th scope="col">{up}</th></tr></thead>
                         <tbody>{rows}</tbody>
                     </table>

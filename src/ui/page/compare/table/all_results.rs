@@ -59,7 +59,7 @@ pub fn AllResults() -> impl IntoView {
         />
         <SystemWorking scope=SCOPE/>
         <div class="scroll" tabindex="0" role="region" aria-label=t!("compare-all-results")>
-            <table class="results beside" aria-label=t!("compare-all-results")>
+            <table class="figures-table beside" aria-label=t!("compare-all-results")>
                 <thead>
                     <tr>
                         <th scope="col" class="l">{t!("compare-result")}</th>

@@ -34,7 +34,7 @@ pub fn EqualForAll(
     let row =
         |(name, value): (String, String)| view! { <tr><th scope="row" class="l">{name}</th><td>{value}</td></tr> };
     view! {
-        <table class="results equal" aria-label=t!("compare-equal")>
+        <table class="figures-table equal" aria-label=t!("compare-equal")>
             <tbody>{move || rows.get().into_iter().map(row).collect_view()}</tbody>
         </table>
     }

@@ -66,13 +66,18 @@ fn SystemHead(
     let binders = Memo::new(move |_| {
         context.shown.with(|shown| shown.systems.get(at.get()).map(|system| binders(state, system)).unwrap_or_default())
     });
-    let note = move || if at.get() == reference.get() { t!("compare-is-reference") } else { String::new() };
+    let is_open = key == SystemChoice::OpenRecipe;
+    let note = move || {
+        let open = is_open.then(|| format!(" {}", t!("compare-is-open")));
+        let reference = (at.get() == reference.get()).then(|| format!(" {}", t!("compare-is-reference")));
+        format!("{}{}", open.unwrap_or_default(), reference.unwrap_or_default())
+    };
     let difference =
         move || (at.get() != reference.get()).then(|| format!("{} − {}", letter(at.get()), letter(reference.get())));
     let is_few = Memo::new(move |_| context.shown.with(|shown| shown.keys.len() <= FEWEST));
     let remove = move |_| remove(context, &key);
     view! {
-        <th scope="col" class="system">
+        <th scope="col" class="of-system">
             <span class="system-head">
                 <span class="system-name">
                     {move || view! { <SystemGlyph at=at.get() is_reference={at.get() == reference.get()}/> }}
@@ -88,7 +93,7 @@ fn SystemHead(
                         "×"
                     </button>
                 </span>
-                <span class="binders">{move || binders.get()} " " {note}</span>
+                <span class="binders">{move || binders.get()} {note}</span>
             </span>
             <span class="diff">{difference}</span>
         </th>

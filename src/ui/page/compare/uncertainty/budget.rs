@@ -128,7 +128,7 @@ fn panel(context: CompareContext, known: &PageStudy, budget: &Budget) -> AnyView
             <tr>
                 <th scope="row" class="l">{row.name} <span class="note">{row.instrument}</span></th>
                 <td>{row.width}</td>
-                <td class="bar">
+                <td class="share-cell">
                     <svg class="share-bar" viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
                         <rect class="all" width="100" height="8"></rect>
                         <rect class="used" width=wide height="8"></rect>
@@ -156,7 +156,7 @@ fn panel(context: CompareContext, known: &PageStudy, budget: &Budget) -> AnyView
     view! {
         <h2>{title}</h2>
         <p id="improve">{improve}</p>
-        <table class="results budget-table" aria-label=t!("compare-budget")>
+        <table class="figures-table budget-table" aria-label=t!("compare-budget")>
             <thead>
                 <tr>
                     <th scope="col" class="l">{t!("compare-source")}</th>

@@ -100,7 +100,7 @@ pub fn ResultsTable() -> impl IntoView {
         {wrong}
         <Show when=move || !groups.with(Vec::is_empty)>
             <div class="scroll" tabindex="0" role="region" aria-label=t!("compare-uncertainty")>
-                <table class="results sure" aria-label=t!("compare-uncertainty")>
+                <table class="figures-table sure" aria-label=t!("compare-uncertainty")>
                     <thead>
                         <tr>
                             <th scope="col" class="l">{t!("compare-result")}</th>

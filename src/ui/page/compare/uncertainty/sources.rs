@@ -39,7 +39,7 @@ pub fn Sources() -> impl IntoView {
                 let known = known.as_ref()?;
                 let asked = known.budgets.get(at)?.as_ref()?.asked;
                 let label = (context.state.words.compare.output)(asked.output()).label;
-                Some(t!("compare-figure-of", figure = label, system = known.name(asked)))
+                Some(format!("{label} {}", known.letters(asked)))
             })
         });
         t!("compare-share-of", figure = name.unwrap_or_default())
@@ -50,7 +50,7 @@ pub fn Sources() -> impl IntoView {
             <p class="note">{t!("compare-sources-hint")}</p>
         </div>
         <div class="scroll" tabindex="0" role="region" aria-label=t!("compare-sources")>
-            <table class="results sources" aria-label=t!("compare-sources")>
+            <table class="figures-table unc-sources" aria-label=t!("compare-sources")>
                 <thead>
                     <tr>
                         <th scope="col" class="l">{t!("compare-input")}</th>

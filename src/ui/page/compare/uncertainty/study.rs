@@ -142,6 +142,17 @@ impl PageStudy {
         }
     }
 
+    /// A figure asked for by the letter of its system, or of both.
+    #[must_use]
+    pub fn letters(&self, asked: RequestedFigure) -> String {
+        match asked {
+            RequestedFigure::Of { system, .. } => {
+                self.places.get(system).map_or_else(String::new, |place| letter(*place).to_string())
+            }
+            difference => self.name(difference),
+        }
+    }
+
     /// A source in words: the number that it acts on.
     #[must_use]
     pub fn source_name(&self, context: CompareContext, source: &UncertaintySource) -> String {
