@@ -12,6 +12,7 @@ use crate::domain::compare::variable;
 use crate::domain::limit::Limit;
 use crate::quantity::{Kind, format};
 use crate::t;
+use crate::ui::text::trimmed_to;
 use leptos::prelude::*;
 
 /// Where the ranges of a tab are kept.
@@ -82,7 +83,7 @@ fn RangeEnd(
             let unit = units.unit(kind);
             // A few digits are enough for an end that nobody typed.
             let value = unit.from_base(start);
-            let rounded = format::significant(value, 4, units.mark);
+            let rounded = trimmed_to(value, 4, units.mark);
             Entry::preset(if value < 1e5 { rounded } else { format::editable(value, units.mark) }, unit)
         })
     });

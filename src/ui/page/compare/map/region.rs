@@ -2,8 +2,8 @@
 
 use super::mapped::axes;
 use crate::domain::compare::number_key::{number_key, number_of};
-use crate::domain::compare::sweep::{Axis, feasible_stretches};
-use crate::quantity::{Amount, Kind, format};
+use crate::domain::compare::sweep::{Axis, EDGE, feasible_stretches};
+use crate::quantity::{Kind, format};
 use crate::t;
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::glyph::SystemGlyph;
@@ -34,7 +34,7 @@ pub fn FeasibleRegion() -> impl IntoView {
                         let case = system.case()?;
                         // The same liquid has another place in another system.
                         let field = number_of(&system.draft, case, &number_key(&chosen.draft, axis.field))?;
-                        Some(stretches(state, &feasible_stretches(case, &Axis { field, ..*axis }), kind))
+                        Some(stretches(state, &feasible_stretches(case, &Axis { field, ..*axis }), axis, kind))
                     };
                     let cell = |axis: &Axis, kind: Kind| along(axis, kind).unwrap_or_else(|| "–".to_owned());
                     view! {
@@ -68,9 +68,13 @@ pub fn FeasibleRegion() -> impl IntoView {
 }
 
 /// "2.0 to 4.48", several joined; "none".
-fn stretches(state: State, found: &[(f64, f64)], kind: Kind) -> String {
+fn stretches(state: State, found: &[(f64, f64)], axis: &Axis, kind: Kind) -> String {
     let units = state.units.get();
-    let number = |base: f64| format::amount(Amount::from_base(kind, base), units.unit(kind), units.mark);
+    let unit = units.unit(kind);
+    // An edge is narrowed down to a thousandth of the axis: more digits say nothing.
+    let width = (unit.from_base(axis.to) - unit.from_base(axis.from)).abs() * 5.0 * EDGE;
+    let step = 10_f64.powf(width.log10().floor());
+    let number = |base: f64| format::in_steps((unit.from_base(base) / step).round() * step, step.min(1.0), units.mark);
     let all: Vec<String> =
         found.iter().map(|(from, to)| t!("compare-from-to", from = number(*from), to = number(*to))).collect();
     if all.is_empty() { t!("compare-none") } else { all.join(", ") }

@@ -124,7 +124,7 @@ impl SweepAxes<'_> {
             .iter()
             .map(|(at, line)| PlottedCurve {
                 at: *at,
-                name: shown.name(*at),
+                name: short_name(&shown.name(*at)),
                 values: (0..inputs.len())
                     .map(|step| self.value(line, step, true).map(|base| up.from_base(base)))
                     .collect(),
@@ -159,7 +159,7 @@ impl SweepAxes<'_> {
             Labels { title: &title, across: &x, up: &y, mark: units.mark },
         );
         let mut head = vec![x];
-        head.extend(all.iter().map(|curve| curve.name.clone()));
+        head.extend(lines.iter().map(|(at, _)| shown.name(*at)));
         let row = |step: usize| {
             let mut cells = vec![inputs.get(step).map_or_else(String::new, |base| number(kind, across, *base))];
             cells.extend(lines.iter().map(|(_, line)| {
@@ -246,6 +246,10 @@ impl SweepAxes<'_> {
         let mut said = Vec::new();
         for (place, line) in lines {
             for LimitSpan { obstacle, from, to } in line.iter().flat_map(|sweep| &sweep.limits) {
+                // Where no water is left is in the sentence above.
+                if self.is_water_dose() && *obstacle == Obstacle::TooWet {
+                    continue;
+                }
                 let ends = [*from, *to].map(|base| Amount::from_base(kind, base));
                 said.push(state.with_context(|words| {
                     (state.words.compare.limited)(&self.shown.name(*place), *obstacle, ends, words)
@@ -254,6 +258,17 @@ impl SweepAxes<'_> {
         }
         said
     }
+}
+
+/// The longest name beside a line.
+const LONGEST: usize = 24;
+
+/// A name that fits beside a line.
+fn short_name(name: &str) -> String {
+    if name.chars().count() <= LONGEST {
+        return name.to_owned();
+    }
+    format!("{}…", name.chars().take(LONGEST - 1).collect::<String>().trim_end())
 }
 
 /// Where a system stops or begins being able to run, within the range.

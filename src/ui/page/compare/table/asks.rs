@@ -145,6 +145,7 @@ pub fn PriceBox(
         })
     });
     let enter = Callback::new(move |entry: Entry| context.enter(|typed| _ = typed.prices.insert(put.clone(), entry)));
+    let hint = Signal::derive(move || if entry.with(Entry::is_blank) { t!("common-required") } else { String::new() });
     let full = t!("compare-price-of", liquid = name);
     view! {
         <CompareBox
@@ -155,6 +156,7 @@ pub fn PriceBox(
             limit=limit
             entry=entry
             on_enter=enter
+            hint=hint
             class="want"
         />
     }
