@@ -149,6 +149,7 @@ pub fn curves(
         let wide = words.chars().count() as f64 * LETTER / 2.0;
         drawing.bold((at.clamp(LEFT + wide, right - wide), TOP - 12.0), Anchor::Middle, words);
         at_now(&mut drawing, curves, (at, right), y, &mut taken);
+        taken.push((at - 4.0, TOP, at + 4.0, bottom));
     }
     for curve in curves {
         edges(&mut drawing, curve, inputs, (x, y), below.is_some(), &mut taken);
@@ -228,12 +229,12 @@ fn name(
     let wide = curve.name.chars().count() as f64 * LETTER;
     let mut best: Option<(usize, (f64, f64))> = None;
     for twentieth in [4, 3, 5, 6, 2, 7, 8, 12, 14, 10, 16, 17, 1, 19] {
-        for above in [true, false] {
-            let Some((x, y)) = own.get(own.len() * twentieth / 20).copied().flatten() else { continue };
-            let from = (x - wide / 2.0).clamp(LEFT + 4.0, (right - wide).max(LEFT + 4.0));
-            let base = if above { y - 10.0 } else { y + 22.0 };
+        let Some((x, y)) = own.get(own.len() * twentieth / 20).copied().flatten() else { continue };
+        // Over a line that falls it begins there, over one that rises it ends there.
+        let starts = [x + 4.0, x - wide / 2.0, x - wide - 4.0];
+        for (from, base) in starts.into_iter().flat_map(|from| [(from, y - 8.0), (from, y + 20.0)]) {
             let area = (from - 4.0, base - HIGH + 3.0, from + wide + 4.0, base + 5.0);
-            let outside = area.1 < TOP || area.3 > bottom;
+            let outside = area.0 < LEFT || area.1 < TOP || area.2 > right || area.3 > bottom;
             let on = |point: &&(f64, f64)| (area.0..area.2).contains(&point.0) && (area.1..area.3).contains(&point.1);
             let crossed = all.iter().flatten().flatten().filter(on).count();
             let hit = taken.iter().filter(|other| overlap(**other, area)).count();
@@ -244,6 +245,7 @@ fn name(
         }
     }
     if let Some((_, (from, base))) = best {
+        let from = from.clamp(LEFT + 4.0, (right - wide).max(LEFT + 4.0));
         drawing.bold((from, base), Anchor::Start, &curve.name);
         taken.push((from - 4.0, base - HIGH, from + wide + 4.0, base + 5.0));
     }

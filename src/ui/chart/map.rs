@@ -74,6 +74,7 @@ pub fn map(
         let _ = write!(edges, "M{left} {bottom}L{right} {top}");
     }
     drawing.path(&edges, 2.5, "");
+    let mut taken: Vec<(f64, f64)> = Vec::new();
     let found = || cells.values.iter().flatten().copied().filter(|value| value.is_finite());
     let (least, most) = found().fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), value| (a.min(value), b.max(value)));
     if let Some(levels) = Ticks::new(least, most, 7) {
@@ -88,6 +89,7 @@ pub fn map(
                     && let Some((px, py)) = points.get(points.len() / 2)
                 {
                     drawing.bold((*px, py + 5.0), Anchor::Middle, &levels.label(level, labels.mark));
+                    taken.push((*px, py + 5.0));
                 }
             }
         }
@@ -97,7 +99,13 @@ pub fn map(
     for RegionLabel { at, words } in regions {
         let half = words.chars().count() as f64 * 4.0;
         let middle = x.place(at.0).clamp(LEFT + half.min((right - LEFT) / 2.0), right - half.min((right - LEFT) / 2.0));
-        drawing.bold((middle, y.place(at.1).clamp(TOP + 16.0, bottom - 8.0)), Anchor::Middle, words);
+        // Not over the number of a line.
+        let base = y.place(at.1);
+        let is_taken =
+            |base: f64| taken.iter().any(|(x, y)| (x - middle).abs() < half + 24.0 && (y - base).abs() < 18.0);
+        let base =
+            [0.0, 22.0, -22.0, 44.0].map(|by| base + by).into_iter().find(|base| !is_taken(*base)).unwrap_or(base);
+        drawing.bold((middle, base.clamp(TOP + 16.0, bottom - 8.0)), Anchor::Middle, words);
     }
     if let Some((at, above)) = cells.now {
         let (at, above) = (place(x.place(at)), place(y.place(above)));
