@@ -1,6 +1,7 @@
 //! Where the focus is, what is in view, and what the device answers to a media query.
 
-use crate::browser::graph::{document, window};
+use leptos::ev::{FocusEvent, KeyboardEvent};
+use leptos::prelude::{document, window};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 use web_sys::{ClipboardEvent, Element, Event, HtmlElement, HtmlInputElement, Node};
@@ -143,14 +144,14 @@ pub fn show(selector: &str) {
 
 /// Whether a key goes into a box that takes text, so that it is no shortcut.
 #[must_use]
-pub fn in_text(event: &crate::browser::graph::KeyboardEvent) -> bool {
+pub fn in_text(event: &KeyboardEvent) -> bool {
     let Some(element) = event.target().and_then(|target| target.dyn_into::<Element>().ok()) else { return false };
     matches!(element.tag_name().as_str(), "INPUT" | "TEXTAREA")
 }
 
 /// Whether the element that the focus goes to lies inside the one that hears of it.
 #[must_use]
-pub fn stays_inside(event: &crate::browser::graph::FocusEvent) -> bool {
+pub fn stays_inside(event: &FocusEvent) -> bool {
     let inside = || {
         let around = event.current_target()?.dyn_into::<Node>().ok()?;
         let to = event.related_target()?.dyn_into::<Node>().ok()?;
@@ -161,7 +162,7 @@ pub fn stays_inside(event: &crate::browser::graph::FocusEvent) -> bool {
 
 /// Whether the focus goes from the element that hears of it to another part of the page.
 #[must_use]
-pub fn leaves(event: &crate::browser::graph::FocusEvent) -> bool {
+pub fn leaves(event: &FocusEvent) -> bool {
     event.related_target().is_some() && !stays_inside(event)
 }
 

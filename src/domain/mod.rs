@@ -2,6 +2,13 @@
 //!
 //! `Draft → check() → Input → solve() → Solved`, with findings on the way.
 
+/// Makes a uom quantity of a number in SI base units.
+macro_rules! si {
+    ($quantity:ident, $value:expr) => {
+        uom::si::f64::$quantity { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value: $value }
+    };
+}
+
 /// The solved balance: its figures, machine limits, cost and closure.
 pub mod balance;
 /// Solutions, their densities, and the reactions of isocyanates and formaldehyde.

@@ -11,9 +11,8 @@ use super::persistence;
 use super::route::Page;
 use super::state::{State, provide};
 use crate::browser::element::View;
-use crate::browser::graph::{on_key, on_window};
 use crate::browser::{event, hash, link, page as browser, theme};
-use leptos::ev::MouseEvent;
+use leptos::ev::{self, MouseEvent};
 use leptos::prelude::*;
 
 /// Puts the app into the page's body.
@@ -84,7 +83,7 @@ fn follow_address(state: State) {
         }
     };
     read();
-    on_window("hashchange", move |_| read());
+    window_event_listener(ev::hashchange, move |_| read());
     Effect::new(move |_| {
         let words = state.words;
         let page = match state.page.get() {
@@ -102,7 +101,7 @@ fn follow_address(state: State) {
 
 /// Keys that work all over the app, outside boxes that take text.
 fn listen_to_keys(state: State) {
-    on_key(move |event| {
+    window_event_listener(ev::keydown, move |event| {
         let command = event.ctrl_key() || event.meta_key();
         let key = event.key();
         let act: fn(State) = match (command, key.as_str()) {

@@ -23,7 +23,6 @@ use super::state::documents::Documents;
 use super::state::line::example_line_record;
 use super::state::{About, BrowserLibrary, OpenDocuments, State};
 use super::text::{ENGLISH, isolated};
-use crate::browser::graph::*;
 use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
 use crate::domain::mixing::MixDraft;
@@ -38,7 +37,9 @@ use crate::record::file::recipe::RecipeFile;
 use crate::record::store::library::save::{SaveAs, SaveOutcome};
 use crate::record::store::library::{SETTINGS, SaveError, Unread};
 use crate::record::{Cache, Library, RevisionId, Settings, Store, StoreError};
-use crate::ui::signal::{Memo, effect, memo, when_settled};
+use crate::ui::state::settled::when_settled;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
 use pause::PAUSE;
 use trouble::{settled, tell_not_exported, tell_unsaved, unread};
 
@@ -120,7 +121,7 @@ pub fn autosave(state: State) {
     );
     link::refresh(state);
     let mut read = state.settings.get_untracked();
-    effect(move || {
+    Effect::new(move |_| {
         let settings = state.settings.get();
         if settings != read {
             let kept = state.library.with_untracked(|library| library.keep_settings(&settings));
@@ -276,13 +277,13 @@ impl State {
     pub fn saved(&self) -> Memo<bool> {
         let state = *self;
         // Read once a revision, not once a key.
-        let base = memo(move || {
+        let base = Memo::new(move |_| {
             let id = state.from.get()?;
             let base = state.library.with(|library| library.revision(id))?;
             let kept = base.content().standing == Standing::Kept && state.unwritten.get() == 0;
             kept.then(|| (base.title(), base.content().draft.clone()))
         });
-        memo(move || {
+        Memo::new(move |_| {
             base.with(|base| match base {
                 Some((title, draft)) => state.title.with(|now| now == title) && state.draft.with(|now| now == draft),
                 None => false,

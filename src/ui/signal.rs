@@ -1,8 +1,7 @@
 //! Short forms of leptos's signals, for the pages that are still built with `browser::element`.
 
+use leptos::prelude::Effect;
 use leptos::prelude::Memo as Computed;
-use leptos::prelude::{Effect, TimeoutHandle, set_timeout_with_handle};
-use std::time::Duration;
 
 pub use leptos::prelude::{RwSignal, Signal};
 
@@ -24,20 +23,4 @@ pub fn memo_after<T: PartialEq + Send + Sync + 'static>(
 /// Does `act` soon, and again whenever a signal it has read changes.
 pub fn effect(mut act: impl FnMut() + 'static) {
     Effect::new(move |_| act());
-}
-
-/// Does `act` once what `track` follows has changed and then stayed for `wait`.
-pub fn when_settled(wait: Duration, track: impl Fn() + 'static, act: impl Fn() + Copy + 'static) {
-    let mut before: Option<Option<TimeoutHandle>> = None;
-    effect(move || {
-        track();
-        let pending = match before.take() {
-            None => None,
-            Some(handle) => {
-                handle.iter().for_each(TimeoutHandle::clear);
-                set_timeout_with_handle(act, wait).ok()
-            }
-        };
-        before = Some(pending);
-    });
 }

@@ -3,13 +3,6 @@
 //! `LineBook` is what a mill typed about its line; `check_line` reads it. Every sheet takes a solved recipe and
 //! a checked line and returns figures with findings.
 
-/// Makes a uom quantity of a number in SI base units.
-macro_rules! si {
-    ($quantity:ident, $value:expr) => {
-        uom::si::f64::$quantity { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value: $value }
-    };
-}
-
 /// The numbers entered beside pumps and tanks, in groups.
 pub mod entries;
 

@@ -12,10 +12,7 @@ use crate::domain::recipe::liquid::{DoseWay, Role};
 use crate::quantity::number::{ReadError, read};
 use crate::quantity::{Amount, Dimension, Dose, Kind, Moisture, Solids, Unit};
 use arrayvec::ArrayVec;
-use std::marker::PhantomData;
-use uom::si::f64::{
-    ArealMassDensity, InverseVelocity, Length, MassDensity, MassRate, Ratio, ThermodynamicTemperature, Time, Velocity,
-};
+use uom::si::f64::Length;
 
 /// What a check found.
 #[derive(Debug, Clone, PartialEq)]
@@ -119,13 +116,6 @@ fn meant_as_percent(value: Amount, limit: &Limit) -> Option<Amount> {
     };
     (shares && value.base > 0.0 && value.base <= 0.01 && strange && limit.allows(meant))
         .then(|| Amount::from_base(value.kind, meant))
-}
-
-/// Makes a uom quantity of a number in SI base units.
-macro_rules! si {
-    ($quantity:ident, $value:expr) => {
-        $quantity { dimension: PhantomData, units: PhantomData, value: $value }
-    };
 }
 
 struct Reader<'a> {

@@ -1,12 +1,5 @@
 //! Trial boards: weigh sheets, series, boards made and tested, effects.
 
-/// Makes a uom quantity of a number in SI base units.
-macro_rules! si {
-    ($quantity:ident, $value:expr) => {
-        $quantity { dimension: std::marker::PhantomData, units: std::marker::PhantomData, value: $value }
-    };
-}
-
 /// Boards made and tested.
 pub mod boards;
 /// Errors, warnings and notes at the bench, as data.

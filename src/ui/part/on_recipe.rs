@@ -1,9 +1,9 @@
 //! Going to the recipe page.
 
-use crate::browser::graph::*;
 use crate::browser::hash;
 use crate::ui::route::Page;
 use crate::ui::state::State;
+use leptos::prelude::*;
 
 /// Goes to the recipe and acts there once it is shown.
 pub fn on_recipe(state: State, act: impl FnOnce() + 'static) {

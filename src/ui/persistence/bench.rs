@@ -3,7 +3,6 @@
 use super::documents;
 use super::trouble;
 use crate::browser::file;
-use crate::browser::graph::*;
 use crate::record::content::revision::Standing;
 use crate::record::content::trial::{OpenTrial, TRIAL_ON_PAGE, Trial, TrialContent};
 use crate::record::file::trial_csv::{boards_csv, readings_csv, sheets_csv};
@@ -11,6 +10,7 @@ use crate::record::file::trial_results::results_csv;
 use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, TrialId};
 use crate::ui::state::State;
+use leptos::prelude::*;
 
 /// A table of a trial.
 #[derive(Clone, Copy)]

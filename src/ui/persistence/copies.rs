@@ -1,7 +1,7 @@
 //! Copies of the open documents in the database.
 
 use crate::browser::database::{self, Durability, ObjectStore};
-use crate::browser::graph::*;
+use leptos::task::spawn_local;
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use wasm_bindgen::JsValue;

@@ -5,7 +5,7 @@ use crate::domain::line::{Delivered, LineBook};
 use crate::record::content::revision::Stamp;
 use crate::record::{RecipeId, RevisionId};
 use crate::ui::state::State;
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
 
 impl State {
     /// Accepts a delivery. Each saved recipe under `heads` gets a revision of its own.

@@ -5,7 +5,6 @@
 
 use super::copies;
 use super::trouble::tell;
-use crate::browser::graph::*;
 use crate::browser::{channel, event, page};
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::mixing::MixDraft;
@@ -19,9 +18,9 @@ use crate::record::document::merge::merge;
 use crate::record::document::open_draft::{OpenDraft, RECIPE};
 use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Document, LineRecord, Store, Stored};
-use crate::ui::signal::effect;
 use crate::ui::state::documents::{Documents, Known};
 use crate::ui::state::{BrowserLibrary, State};
+use leptos::prelude::*;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
@@ -133,7 +132,7 @@ pub fn begin<T: Serialize + DeserializeOwned + Clone>(
 pub fn follow(state: State) {
     for each in ALL {
         let mut first = true;
-        effect(move || {
+        Effect::new(move |_| {
             each.track(state);
             if !std::mem::take(&mut first) {
                 keep_soon(state, each.key());

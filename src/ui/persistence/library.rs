@@ -20,7 +20,7 @@ use crate::ui::part::version::{Seen, label};
 use crate::ui::route::Page;
 use crate::ui::state::{About, State};
 use crate::ui::text::isolated;
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
 
 /// What became of a file that was taken in.
 pub enum Imported {

@@ -9,7 +9,7 @@ use crate::record::document::open_draft::OpenDraft;
 use crate::record::{KeptLineId, LineCheckFile, LineRecord};
 use crate::ui::route::Page;
 use crate::ui::state::State;
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
 
 impl State {
     /// Opens the line check of a file: its line, and the recipe that it is compared with.

@@ -1,14 +1,14 @@
 //! The recipe on the page as a link, and the other way round.
 
 use super::trouble::{settled, tell_message};
-use crate::browser::graph::spawn_local;
 use crate::browser::{hash, link};
 use crate::record::document::open_draft::OpenDraft;
 use crate::record::file::recipe::RecipeFile;
 use crate::ui::route::Page;
 use crate::ui::state::{About, State};
 use crate::ui::text::{Carrier, Message};
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
 
 /// Makes the link anew.
 pub fn refresh(state: State) {

@@ -3,17 +3,17 @@
 
 use super::pause::PAUSE;
 use super::records;
-use crate::browser::graph::spawn_local;
 use crate::browser::shared::{self, SharedFileError};
 use crate::browser::{clock, event};
 use crate::record::file::library::LARGEST;
 use crate::record::store::shared_file::{MergePlanError, plan};
 use crate::ui::part::save::when;
-use crate::ui::signal::when_settled;
 use crate::ui::state::State;
+use crate::ui::state::settled::when_settled;
 use crate::ui::state::shared_file::SharedFile;
 use crate::ui::text::{Carrier, Message};
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
 
 /// How often others may write in between before that is told.
 const TRIES: usize = 5;

@@ -4,7 +4,7 @@ use crate::record::SystemId;
 use crate::record::content::binder_system::{SystemContent, SystemRevision};
 use crate::record::content::revision::Standing;
 use crate::ui::state::State;
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
 
 impl State {
     /// Saves the recipe's liquids as a system of that name. One that has the name already is saved

@@ -1,9 +1,9 @@
 //! Telling what went wrong with keeping things.
 
-use crate::browser::graph::*;
 use crate::record::store::library::{SaveError, Unread};
 use crate::ui::state::{About, State, StorageProblem, WayOut};
 use crate::ui::text::{ENGLISH, Message};
+use leptos::prelude::*;
 
 /// That something stored cannot be read; nothing where the store is not there at all.
 pub fn unread(why: &Unread, fix: &str) -> Option<StorageProblem> {

@@ -5,7 +5,7 @@ use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
 use crate::ui::history::History;
 use leptos::prelude::RwSignal;
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
 
 /// A tab of the page. One is shown at a time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -1,14 +1,13 @@
 //! The state of the line: what was typed about it, and what is shown.
 
 use crate::browser::clock;
-use crate::browser::graph::*;
 use crate::domain::line::{CheckedLine, LineBook, LineField, check_line, example_line};
 use crate::domain::recipe::example::example;
 use crate::record::content::line::LINE;
 use crate::record::document::step::DocumentStep;
 use crate::record::{CheckId, CheckRecord, LineRecord};
 use crate::ui::history::History;
-use leptos::prelude::{Memo, RwSignal};
+use leptos::prelude::*;
 use std::collections::BTreeSet;
 
 /// A tab of the page. One is shown at a time.

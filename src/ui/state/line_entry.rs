@@ -2,10 +2,10 @@
 
 use super::State;
 use crate::browser::clock;
-use crate::browser::graph::*;
 use crate::domain::Entry;
 use crate::domain::line::{LineBook, LineField, PumpField, ReadOn, RowField, TankField};
 use crate::quantity::{Dimension, Kind, Unit, Units};
+use leptos::prelude::*;
 
 impl State {
     /// Puts an entry into a box of the line. Nothing is said about it before a pause, or before the box is left.

@@ -1,7 +1,7 @@
 //! What was just done, told for a while, with the way to take it back.
 
 use super::{Notice, State};
-use crate::browser::graph::*;
+use leptos::prelude::*;
 use std::sync::Arc;
 
 impl State {

@@ -3,7 +3,7 @@
 use crate::domain::Draft;
 use crate::record::content::trial::{OpenTrial, TrialContent};
 use leptos::prelude::RwSignal;
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
 
 /// The bench's signals, in one piece for the app's state.
 #[derive(Clone, Copy)]

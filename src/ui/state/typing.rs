@@ -1,10 +1,10 @@
 //! What depends on where a person is typing: the unit of one box, and when there is something to say.
 
 use super::{Session, State};
-use crate::browser::graph::*;
 use crate::domain::{Entry, Field};
 use crate::quantity::{Dimension, Kind, Unit, Units};
-use crate::ui::signal::when_settled;
+use crate::ui::state::settled::when_settled;
+use leptos::prelude::*;
 use std::time::Duration;
 
 /// A number is taken as typed to its end when no key came for so long.

@@ -7,7 +7,7 @@ use crate::domain::trial::boards::piece::{Bending, Bond, Piece, Swelling, Whole}
 use crate::domain::trial::boards::property::Property;
 use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
 use crate::quantity::{Amount, Kind, Moisture};
-use uom::si::f64::{Force, Length, Mass, MassDensity, SurfaceTension};
+use uom::si::f64::{Force, Length, Mass, MassDensity};
 
 /// A board made, measured.
 #[derive(Debug, Clone, PartialEq)]

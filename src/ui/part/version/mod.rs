@@ -8,9 +8,8 @@ use crate::record::content::lineage::Released;
 use crate::record::content::revision::Standing;
 use crate::record::{RevisionId, Version};
 use crate::ui::part::save::when;
-use crate::ui::signal::{Memo, memo};
 use crate::ui::state::State;
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
 
 /// A revision as it is shown.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -116,14 +115,14 @@ impl State {
     #[must_use]
     pub fn seen_on_page(&self) -> Memo<Option<Seen>> {
         let state = *self;
-        memo(move || state.seen(state.from.get()?))
+        Memo::new(move |_| state.seen(state.from.get()?))
     }
 
     /// The revision of the recipe on the page that is released for the line, whichever is open.
     #[must_use]
     pub fn released_of_page(&self) -> Memo<Option<Seen>> {
         let state = *self;
-        memo(move || {
+        Memo::new(move |_| {
             let from = state.from.get()?;
             state.library.with(|library| {
                 let recipe = library.version(from)?.summary.recipe;
@@ -136,7 +135,7 @@ impl State {
     #[must_use]
     pub fn newer_than_page(&self) -> Memo<Option<Seen>> {
         let state = *self;
-        memo(move || {
+        Memo::new(move |_| {
             let from = state.from.get()?;
             state.library.with(|library| library.heads_after(from).first().map(Seen::from))
         })
