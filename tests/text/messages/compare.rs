@@ -12,15 +12,13 @@ use haulm::domain::compare::range::RangeError;
 use haulm::domain::compare::side::{ComparedSystem, SideBySideError, differences, with_liquids};
 use haulm::domain::compare::solve_for::{Method, Reached, Solution, SolveForError, SolvedInput, solve_for};
 use haulm::domain::compare::uncertainty::agreement::{Agreement, DisagreementCause};
-use haulm::domain::compare::uncertainty::budget::Improvement;
 use haulm::domain::compare::uncertainty::input_uncertainty::Form;
 use haulm::domain::compare::uncertainty::instrument::sources;
-use haulm::domain::compare::uncertainty::study::{RequestedFigure, Study, StudyError};
+use haulm::domain::compare::uncertainty::study::StudyError;
 use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Draft, Entry, Field, Figure, LiquidField, LiquidId, work_out};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::{Amount, Kind, Unit};
-use haulm::ui::text::compare::Width;
 use haulm::ui::text::plus_minus;
 use std::fmt::Write;
 
