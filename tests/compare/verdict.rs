@@ -3,10 +3,10 @@
 use haulm::domain::compare::Output;
 use haulm::domain::compare::draft::UncertaintyDraft;
 use haulm::domain::compare::feasibility::Obstacle;
-use haulm::domain::compare::key_figures::{KeyFigure, KeyMark, KeyRow, key_rows, needs_release_agent};
+use haulm::domain::compare::overview::key_figures::{KeyFigure, KeyMark, KeyRow, key_rows, needs_release_agent};
+use haulm::domain::compare::overview::verdict::{can_run, verdict};
 use haulm::domain::compare::side::{ComparedSystem, equal_inputs, with_liquids};
 use haulm::domain::compare::sweep::{Axis, feasible_stretches, ranked_effects, slope, sweep};
-use haulm::domain::compare::verdict::{can_run, verdict};
 use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Entry, Field, Figure, example};
 use haulm::quantity::Unit;
@@ -21,7 +21,7 @@ fn system(key: SystemKey, price: &str) -> ComparedSystem {
 }
 
 fn three() -> [ComparedSystem; 3] {
-    [system(SystemKey::Pmdi, "1500"), system(SystemKey::Uf, "450"), system(SystemKey::UfPmdi, "600")]
+    [system(SystemKey::Pmdi, "3000"), system(SystemKey::Uf, "250"), system(SystemKey::UfPmdi, "600")]
 }
 
 fn row(rows: &[KeyRow], figure: KeyFigure) -> &KeyRow {

@@ -12,12 +12,12 @@ pub mod economy;
 pub mod emission;
 /// Whether a recipe can be run.
 pub mod feasibility;
-/// The eight figures that are compared first.
-pub mod key_figures;
 /// What a number is known by in several systems.
 pub mod number_key;
 /// The figures that are compared.
 pub mod output;
+/// What is compared first.
+pub mod overview;
 /// Prices of liquids that have none of their own.
 pub mod price;
 /// The range of one input.
@@ -40,7 +40,5 @@ pub mod unpriced;
 pub mod variable;
 /// A recipe solved again and again with some numbers changed.
 pub mod variation;
-/// Which system is the cheapest that can run.
-pub mod verdict;
 
 pub use output::Output;

@@ -49,7 +49,6 @@ pub struct Tools {
     pub cancel: &'static str,
     pub close: &'static str,
     pub remove: &'static str,
-    pub add: &'static str,
     pub rename: &'static str,
     pub duplicate: &'static str,
     pub copy_of: &'static str,

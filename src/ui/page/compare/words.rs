@@ -5,7 +5,7 @@ use super::entry_box::short;
 use crate::domain::Draft;
 use crate::domain::balance::figure::Figure;
 use crate::domain::compare::Output;
-use crate::domain::compare::key_figures::{KeyFigure, KeyGroup, KeyMark};
+use crate::domain::compare::overview::key_figures::{KeyFigure, KeyGroup, KeyMark};
 use crate::quantity::{Amount, Kind, format};
 use crate::t;
 use crate::ui::part::amount::joined;

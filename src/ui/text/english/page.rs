@@ -45,7 +45,6 @@ pub(super) const TOOLS: Tools = Tools {
     cancel: "Cancel",
     close: "Close",
     remove: "Remove",
-    add: "Add",
     rename: "Rename",
     duplicate: "Duplicate",
     copy_of: "Copy of",

@@ -14,7 +14,7 @@ use super::words::{key_name, signed_fixed, with_unit_named};
 use crate::browser::clock;
 use crate::domain::compare::economy::field::{EconomyEntries, SystemEconomyEntries};
 use crate::domain::compare::emission::{EmissionEntries, sheet};
-use crate::domain::compare::key_figures::KeyRow;
+use crate::domain::compare::overview::key_figures::KeyRow;
 use crate::quantity::format;
 use crate::record::table::Table;
 use crate::t;

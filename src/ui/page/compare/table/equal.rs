@@ -1,7 +1,7 @@
 //! What all systems have in common.
 
 use super::key_figures::is_equal;
-use crate::domain::compare::key_figures::{KeyGroup, KeyRow};
+use crate::domain::compare::overview::key_figures::{KeyGroup, KeyRow};
 use crate::domain::compare::side::equal_inputs;
 use crate::t;
 use crate::ui::page::compare::context::CompareContext;

@@ -1,7 +1,7 @@
 //! The key figures of all systems, and which of them tell the systems apart.
 
 use crate::domain::compare::economy::costs::release_agent;
-use crate::domain::compare::key_figures::{KeyRow, key_rows};
+use crate::domain::compare::overview::key_figures::{KeyRow, key_rows};
 use crate::ui::page::compare::context::CompareContext;
 use leptos::prelude::*;
 

@@ -3,7 +3,7 @@
 use super::key_figures::KEY;
 use super::strip::strip;
 use crate::domain::compare::economy::field::{SystemEconomyEntries, SystemEconomyField};
-use crate::domain::compare::key_figures::{KeyFigure, KeyRow, needs_release_agent};
+use crate::domain::compare::overview::key_figures::{KeyFigure, KeyRow, needs_release_agent};
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::{Entry, Grade};
 use crate::quantity::format;

@@ -1,6 +1,6 @@
 //! The values of a row on one axis, drawn for the width of their column.
 
-use crate::domain::compare::key_figures::KeyRow;
+use crate::domain::compare::overview::key_figures::KeyRow;
 use crate::ui::chart::dots::{AXIS, DotStrip, DotValues, HEIGHT, dot_strip};
 use crate::ui::chart::series::mark_path;
 use crate::ui::state::State;

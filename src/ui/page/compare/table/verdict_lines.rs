@@ -1,9 +1,9 @@
 //! Which system is the cheapest that can run, in a sentence, and what the others would bring.
 
 use crate::domain::Field;
-use crate::domain::compare::key_figures::{KeyFigure, KeyRow};
+use crate::domain::compare::overview::key_figures::{KeyFigure, KeyRow};
+use crate::domain::compare::overview::verdict::{CostVerdict, OtherSystem, verdict};
 use crate::domain::compare::variable;
-use crate::domain::compare::verdict::{CostVerdict, OtherSystem, verdict};
 use crate::quantity::{Amount, Kind, format};
 use crate::t;
 use crate::ui::page::compare::context::CompareContext;

@@ -2,8 +2,8 @@
 
 use crate::domain::balance::figure::Figure;
 use crate::domain::compare::feasibility::feasibility;
-use crate::domain::compare::key_figures::KeyRow;
 use crate::domain::compare::output::Output;
+use crate::domain::compare::overview::key_figures::KeyRow;
 use crate::domain::compare::side::ComparedSystem;
 use crate::quantity::Amount;
 
