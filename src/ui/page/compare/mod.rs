@@ -37,6 +37,7 @@ use std::time::Duration;
 use sweep::SensitivityTab;
 use table::TableTab;
 use uncertainty::UncertaintyTab;
+use working::close_on_escape;
 
 /// A number is taken as typed to its end when no key came for so long.
 const PAUSE: Duration = Duration::from_millis(800);
@@ -76,7 +77,7 @@ pub fn CompareSheet() -> impl IntoView {
     on_cleanup(move || printed.remove());
     let shown = Memo::new(move |_| state.compare.section.get());
     view! {
-        <div class="compare-sheet">
+        <div class="compare-sheet" on:keydown=move |event| close_on_escape(context, &event)>
             <CompareHead/>
             <WarningSlot lines=said/>
             <Tabs

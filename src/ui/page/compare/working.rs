@@ -48,24 +48,28 @@ pub fn SystemFigure(
     }
 }
 
-/// The working of the open figure, where it is of this part of the page. Esc closes it and goes back to the figure.
+/// Closes the working that is open, and goes back to its figure.
+fn close_working(context: CompareContext) {
+    if let Some(open) = context.open.get_untracked() {
+        context.open.set(None);
+        page::focus_opener(&panel_id(open));
+    }
+}
+
+/// Esc closes the working, wherever on the page the focus is.
+pub fn close_on_escape(context: CompareContext, event: &KeyboardEvent) {
+    if event.key() == "Escape" {
+        close_working(context);
+    }
+}
+
+/// The working of the open figure, where it is of this part of the page.
 #[component]
 pub fn SystemWorking(
     /// The part of the page.
     scope: &'static str,
 ) -> impl IntoView {
     let context = expect_context::<CompareContext>();
-    let close = move || {
-        if let Some(open) = context.open.get_untracked() {
-            context.open.set(None);
-            page::focus_opener(&panel_id(open));
-        }
-    };
-    let escape = move |event: KeyboardEvent| {
-        if event.key() == "Escape" {
-            close();
-        }
-    };
     move || {
         context.open.get().filter(|open| open.scope == scope).map(|open| {
             let name = context.shown.with(|shown| {
@@ -75,9 +79,9 @@ pub fn SystemWorking(
             });
             let label = name.clone();
             view! {
-                <section class="working-panel" id=panel_id(open) aria-label=label on:keydown=escape>
+                <section class="working-panel" id=panel_id(open) aria-label=label>
                     <h3>{name}</h3>
-                    <button type="button" class="bare" on:click=move |_| close()>{t!("common-close")}</button>
+                    <button type="button" class="bare" on:click=move |_| close_working(context)>{t!("common-close")}</button>
                     {move || told(context, open.output, open.at)}
                 </section>
             }

@@ -8,7 +8,7 @@ use super::map::mapped_at;
 use super::solve::asked;
 use super::sweep::swept_at;
 use super::systems::Compared;
-use super::table::{differences, key_figures, verdict_words};
+use super::table::{decimals, differences, key_figures, verdict_words};
 use super::uncertainty::{assumed, budget_table, results_table, work_out};
 use super::words::{key_name, signed_fixed, with_unit_named};
 use crate::browser::clock;
@@ -148,7 +148,7 @@ fn key_table(context: CompareContext, shown: &Compared, rows: &[KeyRow]) -> AnyV
         let kind = row.figure.kind();
         let unit = state.unit(kind);
         let value = |at: usize| row.values.get(at).copied().flatten().map(|value| value.get(unit));
-        let decimals = format::column_decimals(kind.digits(), row.values.iter().flatten().map(|value| value.get(unit)));
+        let decimals = decimals(row, unit);
         let cell = |at: usize| {
             let Some(own) = value(at) else { return "–".to_owned() };
             let text = format::fixed(own, decimals, mark);

@@ -1,7 +1,8 @@
 //! The key figures of all systems, and which of them tell the systems apart.
 
 use crate::domain::compare::economy::costs::release_agent;
-use crate::domain::compare::overview::key_figures::{KeyRow, key_rows};
+use crate::domain::compare::overview::key_figures::{KeyFigure, KeyRow, key_rows};
+use crate::quantity::{Unit, format};
 use crate::ui::page::compare::context::CompareContext;
 use leptos::prelude::*;
 
@@ -28,4 +29,12 @@ pub fn is_equal(row: &KeyRow) -> bool {
     let mut values = row.values.iter().map(|value| value.map(|value| value.base));
     let Some(Some(first)) = values.next() else { return false };
     values.all(|value| value.is_some_and(|value| (value - first).abs() <= 1e-9 * first.abs().max(value.abs())))
+}
+
+/// The decimals of a row: those that show its largest value with the digits of its kind. A moisture has one more, as it is
+/// compared with that of the fibre; an excess has no more than the dose.
+pub fn decimals(row: &KeyRow, unit: Unit) -> u8 {
+    let digits = row.figure.kind().digits() + u8::from(row.figure == KeyFigure::FibreMoisture);
+    let decimals = format::column_decimals(digits, row.values.iter().flatten().map(|value| value.get(unit)));
+    if row.figure == KeyFigure::WaterExcess { decimals.min(1) } else { decimals }
 }

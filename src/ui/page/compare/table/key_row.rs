@@ -1,6 +1,6 @@
 //! The row of a key figure: each system's value, what it has more than the reference, and all of them on one axis.
 
-use super::key_figures::KEY;
+use super::key_figures::{KEY, decimals};
 use super::strip::strip;
 use crate::domain::compare::economy::field::{SystemEconomyEntries, SystemEconomyField};
 use crate::domain::compare::overview::key_figures::{KeyFigure, KeyRow, needs_release_agent};
@@ -92,18 +92,11 @@ fn note(context: CompareContext, row: &KeyRow) -> String {
     }
 }
 
-/// The decimals of a row: those that show its largest value with the digits of its kind.
-fn decimals(context: CompareContext, row: &KeyRow) -> u8 {
-    let kind = row.figure.kind();
-    let unit = context.state.unit(kind);
-    format::column_decimals(kind.digits(), row.values.iter().flatten().map(|value| value.get(unit)))
-}
-
 /// The value of a system and what it has more than the reference.
 fn key_cell(context: CompareContext, row: &KeyRow, at: usize) -> AnyView {
     let state = context.state;
     let unit = state.unit(row.figure.kind());
-    let decimals = decimals(context, row);
+    let decimals = decimals(row, unit);
     let (reference, system) = context.shown.with(|shown| (shown.reference, shown.name(at)));
     let value = |at: usize| row.values.get(at).copied().flatten().map(|value| value.get(unit));
     let mark = row.marks.get(at).copied().flatten().map(|mark| {
@@ -210,7 +203,7 @@ pub fn AgentBox(
             entry=entry
             on_enter=enter
             unit_words=unit
-            placeholder=Signal::derive(|| t!("compare-agent"))
+            placeholder=Signal::derive(|| t!("compare-agent-required"))
             class="want"
         />
     }

@@ -14,7 +14,7 @@ mod verdict_lines;
 
 pub use asks::MissingPrices;
 pub use differing::differences;
-pub use key_figures::key_figures;
+pub use key_figures::{decimals, key_figures};
 pub use verdict_lines::verdict_words;
 
 use super::context::CompareContext;
