@@ -10,6 +10,7 @@
 
 import assert from "node:assert/strict";
 import { journey } from "./harness.mjs";
+import { act } from "./pages.mjs";
 
 const TABLET = { hash: "#line", width: 1024, height: 1366, touch: true, timeout: 420_000 };
 const box = (page, key) => page.css(`[data-field="line.${key}"]`);
@@ -76,7 +77,7 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   await page.press("Save");
   await page.until(async () => assert.equal(await revisions(page), 1));
   await page.press("Library");
-  await page.press(`Duplicate ${EXAMPLE}`);
+  await act(page, "Duplicate", EXAMPLE);
   await page.press(`Open ${THICK}`);
   await page.type(await page.css('[data-field="thickness"]'), "18");
   await page.press("Save");
@@ -154,23 +155,34 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   // of pipe empty at the flow before, 123.64 kg/h or 130.1 L/h: 83.0 s. The wax then takes 68/0.50763 = 133.96 kg/h,
   // (133.96 + 0.598)/4.2918 = 31.4 Hz.
   await section(page, "Tanks & deliveries");
-  await pressInSight(page, "Add a tank");
-  await page.choose("Holds", "Wax emulsion", { within: await page.css('article[aria-labelledby="tank-2"]') });
+  await pressInSight(page, "Add tank");
+  await page.choose("Liquid", "Wax emulsion", { within: await page.css("#tank-details-2") });
   await put(page, { "tank.2.capacity": "20000", "tank.2.content": "42" });
-  await page.choose("Liquid delivered", "Wax emulsion");
+  await page.choose("Into", "Tank 2 · Wax emulsion");
   await put(page, { "delivery.solids": "44", "delivery.amount": "5000" });
-  await says(page, "Blend in the tank", "Before", /7\s?980(\.0*)? kg55(\.0*)? %/);
-  await says(page, "Blend in the tank", "Delivered", /5\s?000(\.0*)? kg44(\.0*)? %/);
-  await says(page, "Blend in the tank", "Blend in the tank", /12\s?980(\.0*)? kg50\.(8|76) %/);
+  // Cells of the certificate's table: in the tank, blend.
+  const certificate = (head, before, blend) =>
+    page.until(async () => {
+      const cells = await page.run(
+        (head) => [...([...document.querySelectorAll(".certificate tbody tr")].find((row) => row.cells[0].textContent.startsWith(head))?.cells ?? [])].map((cell) => cell.textContent),
+        head,
+      );
+      assert.match(cells[1] ?? "", before);
+      assert.match(cells[3] ?? "", blend);
+    });
+  await certificate("Mass", /^7\s?980(\.0*)?$/, /^12\s?980(\.0*)?$/);
+  await certificate("Solids content", /^55(\.0*)?$/, /^50\.(8|76)$/);
   await page.sees("The blend reaches the nozzles after 83");
-  await says(page, "Settings that move", "P2 wax", /31\.4 Hz/);
+  await page.until(async () => assert.match(await page.run(() => document.querySelector('[data-moved="2"] .act-on')?.textContent ?? ""), /^31\.4 Hz$/));
   const group = await page.css(".delivery-recipes");
   await page.sees(THICK, { within: group });
   assert.equal(await page.run((e) => e.querySelectorAll("input:checked").length, group), 2);
   await page.axe();
   await page.assertNoSideways();
   await page.screenshot("line-delivery-1024", { full: true });
-  await pressInSight(page, "Accept the delivery");
+  // The saved recipe of 18 mm has its own new setting: the same wax flow, so the same.
+  await page.until(async () => assert.equal((await page.run((e) => e.textContent, group)).match(/P2 wax [\d.]+ → 31\.4\sHz/g)?.length, 2));
+  await pressInSight(page, "Accept delivery");
   await page.sees("Delivery accepted. 2 saved recipes have a new revision each.");
   await page.until(async () => assert.equal(await revisions(page), 5));
   assert.match(await (await box(page, "tank.2.content")).getProperty("value"), /^68\.3\d*$/);
@@ -181,13 +193,15 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   // start to the former 150 s, to the press 40 s more.
   await section(page, "Changeover");
   await page.choose("To recipe", THICK);
-  await pressInSight(page, "Plan the changeover");
-  const steps = await page.css(".steps");
-  await page.sees("Mat weight, wet: from 11", { within: steps });
-  const words = (await page.run((e) => e.textContent, steps)).replace(/\s+/g, " ");
-  assert.match(words, /\+ 2:30 min Mat weight, wet: from 11(\.0+)? kg\/m² to 13\.1\d? kg\/m²/);
-  assert.match(words, /\+ 2:30 min Line speed: from 7\.77\d? m\/min to 6\.52\d? m\/min/);
-  assert.match(words, /\+ 3:10 min Press gap or stops, for a pressed thickness: from 15\.6 mm to 18\.6 mm/);
+  await pressInSight(page, "Plan changeover");
+  const steps = await page.css(".change-list");
+  await page.sees("Mat weight, wet", { within: steps });
+  // When, what, old, new, unit.
+  const rows = await page.run((e) => [...e.tBodies[0].rows].map((row) => [1, 3, 4, 6, 7].map((at) => row.cells[at].textContent.trim().replace(/\s+/g, " ")).join(" | ")), steps);
+  const words = rows.join("\n");
+  assert.match(words, /^\+ 2:30 min \| Mat weight, wet \| 11(\.0+)? \| 13\.1\d? \| kg\/m²$/m);
+  assert.match(words, /^\+ 2:30 min \| Line speed \| 7\.77\d? \| 6\.52\d? \| m\/min$/m);
+  assert.match(words, /^\+ 3:10 min \| Press gap \| 15\.6 \| 18\.6 \| mm$/m);
   // The 18 mm recipe has the delivery too: the wax pump stays.
   assert.doesNotMatch(words, /P2 wax/);
   await pressInSight(page, "Start now");

@@ -81,6 +81,7 @@ fn which(what: &LineFindingKind) -> &'static str {
         LineFindingKind::TankEmpty => "tank empty",
         LineFindingKind::HeelTooLarge => "heel",
         LineFindingKind::OrderOverdue { .. } => "order overdue",
+        LineFindingKind::DeliveryLate { .. } => "delivery late",
         LineFindingKind::StaleReadings { .. } => "stale readings",
         LineFindingKind::OtherRecipe { .. } => "other recipe",
         LineFindingKind::NoBalance => "no balance",
@@ -107,6 +108,7 @@ fn all() -> Vec<(LinePlace, LineFindingKind)> {
     let field = |part| P::Field(LineField::Pump(PUMP, part));
     let tank = P::Tank(TANK);
     let at = |value: f64| Amount::from_base(Kind::SettingPercent, value / 100.0);
+    let hours = |value: f64| Amount::from_base(Kind::ShiftTime, value * 3_600.0);
     let reach = |range_status, setting, help| W::OutOfReach {
         range_status,
         setting,
@@ -174,7 +176,9 @@ fn all() -> Vec<(LinePlace, LineFindingKind)> {
         (tank, W::OverFull),
         (tank, W::TankEmpty),
         (P::Field(LineField::Tank(TANK, TankField::Heel)), W::HeelTooLarge),
-        (tank, W::OrderOverdue { by: Amount::from_base(Kind::ShiftTime, 43.4 * 3_600.0) }),
+        (tank, W::OrderOverdue { by: hours(43.4), at_most: Some(flow(109.7)) }),
+        (tank, W::DeliveryLate { by: hours(20.0), at_most: Some(flow(150.0)) }),
+        (tank, W::DeliveryLate { by: hours(20.0), at_most: None }),
         (P::Line, W::StaleReadings { recipe: "Straw, 15 mm".to_owned() }),
         (P::Line, W::OtherRecipe { recipe: "Straw, 15 mm".to_owned() }),
         (P::Line, W::NoBalance),
@@ -207,7 +211,7 @@ fn told(mill: &Mill, units: &Units) -> String {
 #[test]
 fn findings() {
     let kinds: BTreeSet<_> = all().iter().map(|(_, what)| which(what)).collect();
-    assert_eq!(kinds.len(), 43, "one of each");
+    assert_eq!(kinds.len(), 44, "one of each");
     snapshot!("line", "findings", told(&Mill::new(), &Units::default()));
 }
 

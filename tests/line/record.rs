@@ -18,7 +18,12 @@ use proptest::prelude::*;
 fn record() -> LineRecord {
     let mill = Mill::new();
     let end = |name: &str| End { name: name.to_owned(), draft: mill.draft.clone() };
-    let planned = PlannedChangeover { from: end("A"), to: end("B"), started: Some(1_772_431_200_000) };
+    let planned = PlannedChangeover {
+        from: end("A"),
+        to: end("B"),
+        started: Some(1_772_431_200_000),
+        done: [("fibre".to_owned(), 1_772_431_210_000)].into(),
+    };
     LineRecord { book: mill.book.clone(), planned: Some(planned), example: true, ..LineRecord::default() }
 }
 

@@ -7,6 +7,7 @@ use haulm::ui::chart::dots::{DotValues, dot_strip};
 use haulm::ui::chart::ground::{areas, strokes};
 use haulm::ui::chart::map::{CellStatus, Legend, MapCells, RegionLabel, map};
 use haulm::ui::chart::scale::{LinearScale, Ticks};
+use haulm::ui::chart::time_ticks::time_ticks;
 use proptest::prelude::*;
 
 #[track_caller]
@@ -288,4 +289,17 @@ fn strokes_end_at_the_sides_of_their_area() {
     let triangle = vec![(0.0, 0.0), (10.0, 0.0), (0.0, 10.0)];
     assert!(strokes(&[triangle], 5.0).starts_with("M0 5L5 0"));
     assert_eq!(strokes(&[], 5.0), "");
+}
+
+#[test]
+fn moments_are_round_and_no_more_than_fit() {
+    let minutes = |all: Vec<u64>| all.into_iter().map(|at| at / 60_000).collect::<Vec<_>>();
+    // From 10:50 to 10:58:20, as minutes of the day.
+    let (from, to) = (650 * 60_000, 658 * 60_000 + 20_000);
+    assert_eq!(minutes(time_ticks(from, to, 10)), (650..=658).collect::<Vec<_>>());
+    assert_eq!(minutes(time_ticks(from, to, 5)), [650, 652, 654, 656, 658]);
+    assert_eq!(minutes(time_ticks(from + 1, to, 3)), [651, 654, 657]);
+    assert_eq!(time_ticks(0, 25_000, 4), [0, 10_000, 20_000]);
+    assert_eq!(time_ticks(5, 5, 0), [5, 5]);
+    assert_eq!(time_ticks(0, 30 * 86_400_000, 4), [0, 30 * 86_400_000]);
 }

@@ -59,6 +59,8 @@ pub struct LineBook {
     pub delivered_into: Option<TankId>,
     /// What its certificate says.
     pub delivery: DeliveryEntries,
+    /// The batch that its certificate names.
+    pub delivered_batch: String,
     /// What was read over a shift or a week.
     pub period: PeriodDraft,
 }

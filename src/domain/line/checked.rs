@@ -335,6 +335,7 @@ impl Reader<'_> {
             heel,
             content,
             read_at: tank.read_at,
+            ordered_at: tank.ordered_at,
             lead_time: lead_time.map(|time| si!(Time, time)),
         })
     }

@@ -143,6 +143,15 @@ pub enum LineFindingKind {
     OrderOverdue {
         /// How late the order is.
         by: Amount,
+        /// The largest flow at which the tank lasts until a delivery ordered now, by volume.
+        at_most: Option<Amount>,
+    },
+    /// The tank runs empty before the delivery that was ordered comes.
+    DeliveryLate {
+        /// How long before.
+        by: Amount,
+        /// The largest flow at which the tank lasts until then, by volume.
+        at_most: Option<Amount>,
     },
     /// The readings are of another recipe, or from before a changeover.
     StaleReadings {

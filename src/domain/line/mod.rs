@@ -29,6 +29,8 @@ pub mod period;
 /// Pumps: catch tests, settings, the settings table.
 pub mod pumps;
 mod read;
+/// The steps of a changeover as one list.
+pub mod schedule;
 /// In what order a changeover steps, and why.
 pub mod step;
 /// Tanks and deliveries.
@@ -41,8 +43,8 @@ pub use book::{LineBook, ReadOn};
 pub use changeover::{Changeover, changeover};
 pub use checked::{CheckedLine, Tolerances, Transport, check_line, examine};
 pub use entries::{
-    ConditionField, DeliveryField, ReadOf, RunningField, TableField, TableRows, ToleranceField, TransportField,
-    UncertaintyField,
+    ConditionField, DeliveryEntries, DeliveryField, ReadOf, RunningField, TableField, TableRows, ToleranceField,
+    TransportField, UncertaintyField,
 };
 pub use example::example_line;
 pub use field::LineField;
@@ -74,8 +76,9 @@ pub use pumps::pump_settings::{PumpRow, PumpSettings, on_line, pump_settings, tr
 pub use pumps::range_status::RangeStatus;
 pub use pumps::setting::{Setting, SettingUnit};
 pub use pumps::settings_table::{SettingsTable, settings_table};
+pub use schedule::{Scheduled, ScheduledEvent, next_steps, schedule};
 pub use tanks::blend::{Blend, Stock};
-pub use tanks::delivery::{Delivered, deliver};
+pub use tanks::delivery::{Delivered, Moved, deliver};
 pub use tanks::feeds::{Fed, Feeds, Tie};
 pub use tanks::tank::{Tank, TankDraft, TankField, TankId, TankWay};
 pub use tanks::tank_state::TankState;

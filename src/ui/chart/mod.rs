@@ -18,3 +18,5 @@ pub mod scale;
 /// How systems are distinguished.
 pub mod series;
 pub mod strip_layout;
+/// Round moments along an axis of time.
+pub mod time_ticks;

@@ -11,7 +11,6 @@ mod head;
 mod lines;
 mod map;
 mod message;
-pub mod parts;
 mod ranges;
 mod report;
 mod solve;

@@ -23,7 +23,8 @@ fn word(grade: Grade) -> String {
     }
 }
 
-fn slot_line(grade: Grade, words: String, show: Option<Callback<()>>) -> SlotLine {
+/// A line of the slot.
+pub fn slot_line(grade: Grade, words: String, show: Option<Callback<()>>) -> SlotLine {
     SlotLine { grade, word: word(grade), words, show }
 }
 

@@ -2,26 +2,23 @@
 //! shown at a time, each one tap away.
 
 mod catch;
-mod change;
+mod changeover;
 mod context;
-mod delivery;
-mod delivery_recipes;
+mod grid_box;
 mod head;
-mod lines;
+pub mod lines;
 mod log;
-mod paper;
 mod parts;
 mod period;
 mod plot;
 mod present_check;
 mod pumps;
 mod running;
-mod settings;
-mod settings_now;
-mod settings_text;
-mod tanks;
-
-pub use paper::paper;
+pub mod settings;
+pub mod settings_now;
+pub mod settings_text;
+mod tank;
+mod worked;
 
 use crate::browser::element::View;
 use crate::browser::{clock, page};
@@ -31,11 +28,13 @@ use crate::ui::components::{Mounted, Tabs, WarningSlot};
 use crate::ui::part::caution;
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
+use changeover::ChangeoverTab;
 use head::{ExampleLine, LineHead};
 use leptos::prelude::*;
 use lines::common_lines;
 use settings::PumpSettingsTab;
 use std::time::Duration;
+use tank::TanksTab;
 
 /// The page.
 #[component]
@@ -61,6 +60,8 @@ pub fn LineSheet() -> impl IntoView {
             />
             {move || match LineSection::at(shown.get()) {
                 LineSection::Sheet => view! { <PumpSettingsTab/> }.into_any(),
+                LineSection::Tanks => view! { <TanksTab/> }.into_any(),
+                LineSection::Change => view! { <ChangeoverTab/> }.into_any(),
                 other => view! { <OlderTab tab=other/> }.into_any(),
             }}
             <Mounted part=|| caution::list(vec![Caution::Advice]).map_or(View::Nothing, |list| list)/>
@@ -103,16 +104,13 @@ fn OlderTab(
     let state = expect_context::<State>();
     let lines = Memo::new(move |_| common_lines(state));
     let build: Build = match tab {
-        LineSection::Sheet => |_| View::Nothing,
+        LineSection::Sheet | LineSection::Tanks | LineSection::Change => |_| View::Nothing,
         LineSection::Running => running::running,
         LineSection::Pumps => pumps::pumps,
-        LineSection::Tanks => tanks::tanks,
-        LineSection::Change => change::change,
     };
     // What came as a tab of its own before.
     let second: Option<(String, Build)> = match tab {
         LineSection::Running => Some((t!("line-period-balance"), period::period)),
-        LineSection::Tanks => Some((t!("line-new-delivery"), delivery::delivery)),
         _ => None,
     };
     view! {

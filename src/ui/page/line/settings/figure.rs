@@ -107,7 +107,8 @@ fn told(state: State, sheet: SettingsSheet, figure: SheetFigure) -> Option<AnyVi
     })
 }
 
-fn recipe_origin(state: State, origin: Origin) -> AnyView {
+/// What a number of the recipe put into a working is.
+pub fn recipe_origin(state: State, origin: Origin) -> AnyView {
     state.draft.with(|draft| match origin {
         Origin::Field(field) => (state.words.field_name)(field, draft).into_any(),
         Origin::Figure(figure) => name_in(state, figure, draft).into_any(),

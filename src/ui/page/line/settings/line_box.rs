@@ -38,17 +38,11 @@ pub fn LineFieldBox(
     let unit = Memo::new(move |_| state.line_units_at(field, kind.get()).unit(kind.get()));
     let said = said_at_rest(state, field);
     let shown = Memo::new(move |_| {
-        let units = state.line_units_at(field, kind.get());
-        let entry = entry(state, field);
         let message = said.get();
         let grade = message.as_ref().map(|(grade, ..)| *grade);
-        BoxState {
-            text: in_box(&entry, kind.get(), &units),
-            typical: false,
-            aside: below(state, &entry, field, grade).unwrap_or_else(|| aside.get()),
-            message: message
-                .map(|(grade, _, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
-        }
+        let entry = entry(state, field);
+        let aside = below(state, &entry, field, grade).unwrap_or_else(|| aside.get());
+        box_state(state, field, &entry, aside, message)
     });
     let name = Memo::new(move |_| with_context(state, |context| (state.words.line.field_name)(field, context)));
     let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
@@ -71,6 +65,18 @@ pub fn LineFieldBox(
     }
 }
 
+/// What a box of the line shows.
+pub fn box_state(state: State, field: LineField, entry: &Entry, aside: String, said: Option<Remark>) -> BoxState {
+    let kind = state.line.book(|book| book.kind(field));
+    BoxState {
+        text: in_box(entry, kind, &state.line_units_at(field, kind)),
+        typical: false,
+        aside,
+        message: said
+            .map(|(grade, _, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
+    }
+}
+
 /// A unit as it fits into a box.
 pub fn short(unit: Unit, currency: &str) -> String {
     match unit {
@@ -80,15 +86,16 @@ pub fn short(unit: Unit, currency: &str) -> String {
     }
 }
 
-fn entry(state: State, field: LineField) -> Entry {
+/// What was typed into a box; blank for one that is not there.
+pub fn entry(state: State, field: LineField) -> Entry {
     state.line.book(|book| book.entry(field).cloned()).unwrap_or_else(|| Entry::empty(Unit::One))
 }
 
 /// What is wrong or unusual about an entry.
-type Remark = (Grade, What, Message);
+pub type Remark = (Grade, What, Message);
 
 /// What is said about a box: as it was at the last pause, so that nothing comes and goes between two keys.
-fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
+pub fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
     Memo::new(move |before: Option<&Option<Remark>>| {
         if state.typing.get()
             && let Some(before) = before
@@ -112,7 +119,7 @@ fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
 }
 
 /// The line below the number: what was read, or the other basis. `None` where there is nothing of the kind to say.
-fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) -> Option<String> {
+pub fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) -> Option<String> {
     let kind = state.line.book(|book| book.kind(field));
     let units = state.line_units_at(field, kind);
     let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), short(unit, ""));
@@ -136,21 +143,29 @@ pub fn LineMessages(
     fields: &'static [LineField],
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let all: Vec<_> = fields.iter().map(|field| (*field, said_at_rest(state, *field))).collect();
-    let line = move |(field, said): (LineField, Memo<Option<Remark>>)| {
-        move || {
-            let (grade, what, message) = said.get()?;
-            let kind = state.line.book(|book| book.kind(field));
-            let offers = entry_offers(&entry(state, field), &what, &state.line_units_at(field, kind));
-            let shown = grade == Grade::Stop || !offers.is_empty();
-            shown.then(|| {
-                let offers =
-                    offers.into_iter().map(|offer| view! { <LineOffer field=field offer=offer/> }).collect_view();
-                view! { <p><Mark grade=grade/> " " {message.what} " " {message.fix} " " {offers}</p> }
-            })
-        }
-    };
-    all.into_iter().map(line).collect_view()
+    let one = |field: &LineField| view! { <LineMessage field=*field said=said_at_rest(state, *field)/> };
+    fields.iter().map(one).collect_view()
+}
+
+/// The error or the question of one box.
+#[component]
+pub fn LineMessage(
+    /// The box.
+    field: LineField,
+    /// What is said about it.
+    said: Memo<Option<Remark>>,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    move || {
+        let (grade, what, message) = said.get()?;
+        let kind = state.line.book(|book| book.kind(field));
+        let offers = entry_offers(&entry(state, field), &what, &state.line_units_at(field, kind));
+        let shown = grade == Grade::Stop || !offers.is_empty();
+        shown.then(|| {
+            let offers = offers.into_iter().map(|offer| view! { <LineOffer field=field offer=offer/> }).collect_view();
+            view! { <p><Mark grade=grade/> " " {message.what} " " {message.fix} " " {offers}</p> }
+        })
+    }
 }
 
 /// One of the numbers that may have been meant.

@@ -2,15 +2,15 @@
 
 mod announce;
 mod conditions;
-mod context;
-mod figure;
+pub mod context;
+pub mod figure;
 mod foot;
-mod line_box;
-mod matrix;
+pub mod line_box;
+pub mod matrix;
 mod range;
-mod range_bar;
+pub mod range_bar;
 mod ratios;
-mod row;
+pub mod row;
 mod table;
 
 use super::lines::settings_lines;

@@ -6,7 +6,7 @@ use crate::domain::line::limit::limit;
 use crate::domain::line::{Help, LineFinding, LineFindingKind, LinePlace, RangeStatus};
 use crate::quantity::Amount;
 use crate::ui::text::english::finding::loose_entry;
-use crate::ui::text::{LineContext, Loose, Message, shown, trimmed_to};
+use crate::ui::text::{LineContext, Loose, Message, shown, trimmed_to, unit_shown};
 
 pub(super) fn finding(finding: &LineFinding, context: &LineContext<'_>) -> Message {
     let place = super::place::place(finding.place, context);
@@ -137,10 +137,14 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         LineFindingKind::HeelTooLarge => {
             ("as large as the whole tank.".to_owned(), "Enter the volume below the outlet, smaller than the tank.")
         }
-        LineFindingKind::OrderOverdue { by } => (
-            format!("the order is overdue by {}.", amount(*by)),
-            "Order now, and lower its use until the delivery comes.",
-        ),
+        LineFindingKind::OrderOverdue { by, at_most } => {
+            let lower = lower_its_use(*at_most, context);
+            return (format!("the order is overdue by {}.", to_three(*by, context)), format!("Order now. {lower}"));
+        }
+        LineFindingKind::DeliveryLate { by, at_most } => {
+            let what = format!("runs empty {} before its delivery comes.", to_three(*by, context));
+            return (what, lower_its_use(*at_most, context));
+        }
         LineFindingKind::StaleReadings { recipe } => (
             format!("these readings were made on “{recipe}”, before the changeover."),
             "Read the line again on the recipe that runs now.",
@@ -190,6 +194,20 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         ),
     };
     (what, fix.to_owned())
+}
+
+/// To three digits: nobody knows the content of a tank better.
+fn to_three(amount: Amount, context: &LineContext<'_>) -> String {
+    let unit = context.plain.units.unit(amount.kind);
+    let number = trimmed_to(amount.get(unit), 3, context.plain.units.mark);
+    format!("{number}\u{a0}{}", unit_shown(unit, context.plain.currency))
+}
+
+fn lower_its_use(at_most: Option<Amount>, context: &LineContext<'_>) -> String {
+    match at_most {
+        Some(flow) if flow.base > 0.0 => format!("To last, use at most {}.", to_three(flow, context)),
+        _ => "Lower its use until the delivery comes.".to_owned(),
+    }
 }
 
 fn out_of_reach(
