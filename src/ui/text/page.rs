@@ -78,7 +78,6 @@ pub struct RecipePage {
     pub difference: &'static str,
     pub solids: &'static str,
     pub findings: &'static str,
-    pub no_findings: &'static str,
     pub feed_way: &'static str,
     pub sprayed_faces: &'static str,
     pub furnish: &'static str,
@@ -97,8 +96,6 @@ pub struct RecipePage {
     pub in_full: &'static str,
     pub fibre: &'static str,
     pub too_wet: &'static str,
-    pub printed: &'static str,
-    pub app_version: &'static str,
 }
 
 /// The library.
@@ -166,7 +163,6 @@ pub struct Rescue {
 /// The binder systems.
 #[derive(Debug, Clone, Copy)]
 pub struct SystemsPage {
-    pub no_source: &'static str,
     pub saved: fn(&str) -> String,
     pub replaced: fn(&str) -> String,
     pub renamed: fn(&str, &str) -> String,

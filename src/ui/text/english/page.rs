@@ -71,7 +71,6 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     difference: "Difference",
     solids: "Solids",
     findings: "Findings",
-    no_findings: "Nothing stands out",
     furnish: "Furnish",
     board_kind: "Board type",
     feed_way: "The fibre flow is fixed by",
@@ -90,6 +89,4 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     in_full: "To more digits",
     fibre: "Fibre",
     too_wet: "Too wet",
-    printed: "Printed",
-    app_version: "Haulm version",
 };
