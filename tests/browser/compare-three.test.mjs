@@ -28,7 +28,7 @@ journey("one beyond a limit, one at a bound, one without prices", { width: 1440,
   await page.until(async () => assert.equal(await page.run(() => document.querySelectorAll('[data-key="cost"] .strip .mk').length), 2));
 
   // A: beyond what the blender takes; its row says so, the sweep marks where that begins, and an answer beyond it says so.
-  assert.match(await page.run(() => document.querySelector('[data-key="finished_volume"]').querySelectorAll("td.of-system")[0].textContent), /over limit/);
+  assert.match(await page.run(() => document.querySelector('[data-key="finished_volume"]').querySelectorAll("td.system-col")[0].textContent), /over limit/);
   await tab(page, "Sensitivity");
   await page.run(() => {
     const select = document.getElementById("compare-sweep.input");

@@ -58,7 +58,7 @@ journey("at first the open recipe is beside two systems of the library, with a v
   await page.sees("Cost of B and C: prices missing", { within: await page.css(".verdict") });
   // Every number of a row has the same decimals, and a difference is that of the figures shown.
   const [own, other, more] = await page.run(() => {
-    const cells = [...document.querySelector('[data-key="finished_volume"]').querySelectorAll("td.of-system")];
+    const cells = [...document.querySelector('[data-key="finished_volume"]').querySelectorAll("td.system-col")];
     // The unit is only read out.
     const number = (text) => /[+−-]?[\d.]+/.exec(text)[0].replace("−", "-");
     return [cells[0].querySelector("[data-figure]"), cells[1].querySelector("[data-figure]"), cells[1].querySelector(".diff")].map((part) => number(part.textContent));
@@ -96,7 +96,7 @@ journey("a price that is missing is asked for in place: no cost, no mark and no 
   const marks = () => page.run(() => document.querySelectorAll('[data-key="cost"] .strip .mk').length);
   assert.equal(await marks(), 0);
   assert.match(await strip(), /Not drawn: a price is missing/);
-  const cost = (at) => page.run((at) => document.querySelector('[data-key="cost"]').querySelectorAll("td.of-system")[at], at).then((cell) => page.run((cell) => (cell.querySelector("[data-figure]") ?? cell.querySelector(".value")).textContent.trim(), cell));
+  const cost = (at) => page.run((at) => document.querySelector('[data-key="cost"]').querySelectorAll("td.system-col")[at], at).then((cell) => page.run((cell) => (cell.querySelector("[data-figure]") ?? cell.querySelector(".value")).textContent.trim(), cell));
   assert.match(await cost(1), /^–/);
   for (const [liquid, price] of [["UF resin", "700"], ["Ammonium sulfate solution", "300"], ["Urea solution", "350"]]) {
     await page.type(`${liquid} price`, price);
@@ -357,14 +357,14 @@ journey("six systems fit at 1280 px, and the heads stay in sight", { width: 1280
     await add(page, offered);
   }
   await page.sees("Six systems is the maximum");
-  await page.until(async () => assert.equal(await page.run(() => document.querySelectorAll(".key-table th.of-system").length), 6));
+  await page.until(async () => assert.equal(await page.run(() => document.querySelectorAll(".key-table th.system-col").length), 6));
   const [wide, view] = await page.run(() => {
     const box = document.querySelector(".key-scroll");
     return [box.scrollWidth, box.clientWidth];
   });
   assert.ok(wide <= view, `${wide} px in ${view}`);
   await page.assertNoSideways();
-  const cut = await page.run(() => [...document.querySelectorAll(".key-table td.of-system, .key-table th.of-system")].filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent));
+  const cut = await page.run(() => [...document.querySelectorAll(".key-table td.system-col, .key-table th.system-col")].filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent));
   assert.deepEqual(cut, []);
   await page.screenshot("compare-six-1280", { full: true });
   await unfold(page, "all-results");

@@ -114,6 +114,7 @@ compare-other-cost = { $system } { $can ->
     [less] less
    *[more] more
 } than { $best }
+compare-other-same = { $system } costs the same as { $best }.
 compare-other-output = and { $can ->
     [yes] makes
    *[no] make

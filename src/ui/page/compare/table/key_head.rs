@@ -77,7 +77,7 @@ fn SystemHead(
     let is_few = Memo::new(move |_| context.shown.with(|shown| shown.keys.len() <= FEWEST));
     let remove = move |_| remove(context, &key);
     view! {
-        <th scope="col" class="of-system">
+        <th scope="col" class="system-col">
             <span class="system-head">
                 <span class="system-name">
                     {move || view! { <SystemGlyph at=at.get() is_reference={at.get() == reference.get()}/> }}

@@ -31,7 +31,7 @@ pub fn KeyTableRow(
     let keys = Memo::new(move |_| context.shown.with(|shown| shown.keys.clone()));
     let cells = move || {
         row.get().map(|row| {
-            let cell = |at: usize| view! { <td class="of-system" class:warn=row.marks.get(at).is_some_and(Option::is_some)>{key_cell(context, &row, at)}</td> };
+            let cell = |at: usize| view! { <td class="system-col" class:warn=row.marks.get(at).is_some_and(Option::is_some)>{key_cell(context, &row, at)}</td> };
             (0..row.values.len()).map(cell).collect_view()
         })
     };
@@ -159,7 +159,7 @@ fn AgentCell(
     };
     let key = StoredValue::new(key);
     view! {
-        <td class="of-system agent">
+        <td class="system-col agent">
             {value}
             <Show when=move || is_asked.get()>
                 <AgentBox key=key.get_value() at=at/>

@@ -12,6 +12,7 @@ const LABEL: f64 = 16.0;
 /// The drawing of a row; nothing with fewer than two values.
 pub fn strip(state: State, row: &KeyRow, reference: usize, width: f64) -> Option<AnyView> {
     let unit = state.unit(row.figure.kind());
+    let width = width.floor();
     let of = DotValues {
         values: row.values.iter().map(|value| value.map(|value| value.get(unit))).collect(),
         now: row.now.map(|now| now.get(unit)),

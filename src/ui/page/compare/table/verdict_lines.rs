@@ -121,6 +121,9 @@ fn other_words(
     // From the figures shown.
     let more = format::rounded(own.get(unit), decimals) - format::rounded(cheapest.get(unit), decimals);
     let cost = joined(&format::fixed(more.abs(), decimals, mark), &unit_name(state, Kind::Cost));
+    if more == 0.0 && other.can_run {
+        return Some(t!("compare-other-same", system = name, best = best));
+    }
     let can = if other.can_run { "yes" } else { "no" };
     let direction = |number: f64| if number < 0.0 { "less" } else { "more" };
     let first = t!("compare-other-cost", system = name, can = can, cost = cost, way = direction(more), best = best);
