@@ -40,8 +40,7 @@ fn verdict(context: CompareContext, known: &PageStudy) -> (String, String) {
     let differences = groups.iter().flat_map(|group| group.rows.iter().map(move |row| (group, row)));
     let last = differences
         .filter_map(|(group, row)| find(row).map(|budget| (group, row, budget)))
-        .filter(|(.., budget)| matches!(budget.asked, RequestedFigure::Difference { .. }))
-        .last();
+        .rfind(|(.., budget)| matches!(budget.asked, RequestedFigure::Difference { .. }));
     let Some((group, row, budget)) = last else { return Default::default() };
     let is_more = budget.value.abs() > budget.expanded;
     let lead = t!(

@@ -128,7 +128,7 @@ pub fn assumed(context: CompareContext, known: &PageStudy) -> Table {
     let typed = state.compare.typed.get_untracked();
     let head = [sheet.source, "±", sheet.unit];
     let mut heads = head.map(Cell::heading).to_vec();
-    heads.extend([Cell::heading(&t!("compare-plus-minus-is")), Cell::heading(sheet.freedom)]);
+    heads.extend([Cell::heading(t!("compare-plus-minus-is")), Cell::heading(sheet.freedom)]);
     let mut rows = vec![heads];
     for source in &known.sources {
         let (stated, unit) = (source.stated(&typed.uncertainty), state.unit(source.kind));
