@@ -35,6 +35,8 @@ pub mod size;
 pub mod storage;
 /// Light and dark.
 pub mod theme;
+/// The width of an element as it changes.
+pub mod width;
 
 pub use storage::LocalStore;
 

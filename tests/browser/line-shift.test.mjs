@@ -119,7 +119,8 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   // The catch test says that the meter is right: 0.92 of the masses before. Line 4.2918 kg/h per Hz − 0.598 kg/h:
   // 26.7 + (123.64 − 113.75)/4.2918 = 29.0 Hz.
   await section(page, "Pumps & catch tests");
-  await page.press("New catch test", { within: await page.css('article[aria-labelledby="pump-2"]') });
+  await page.press(/^P2 wax/);
+  await page.press("New catch test", { within: await page.css('section[aria-labelledby="pump-2"]') });
   for (const [at, setting, mass] of [[1, "20", "2.852"], [2, "30", "4.2504"], [3, "40", "5.7132"]]) {
     await put(page, { [`row.2.2.${at}.setting`]: setting, [`row.2.2.${at}.seconds`]: "120", [`row.2.2.${at}.mass`]: mass });
   }

@@ -56,6 +56,7 @@ fn which(what: &LineFindingKind) -> &'static str {
         LineFindingKind::SettingsNotIncreasing { .. } => "settings not increasing",
         LineFindingKind::NegativeMass { .. } => "negative mass",
         LineFindingKind::AboveTank { .. } => "above the tank",
+        LineFindingKind::CatchIncomplete => "catch incomplete",
         LineFindingKind::FewRows { .. } => "few rows",
         LineFindingKind::OneSetting => "one setting",
         LineFindingKind::FlowNotIncreasing => "flow not increasing",
@@ -118,6 +119,7 @@ fn all() -> Vec<(LinePlace, LineFindingKind)> {
     };
     vec![
         (row(RowField::Mass), W::Entry(What::Missing)),
+        (LinePlace::Row(PUMP, TEST, RowId(2)), W::CatchIncomplete),
         (row(RowField::Setting), W::SettingsNotIncreasing { before: at(35.0) }),
         (row(RowField::Mass), W::NegativeMass { net: Amount::from_base(Kind::BatchMass, -0.35) }),
         (row(RowField::Mass), W::AboveTank { tank: TANK, most: Amount::from_base(Kind::BatchMass, 24_600.0) }),

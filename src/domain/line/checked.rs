@@ -103,6 +103,8 @@ pub fn check_line(book: &LineBook) -> CheckedLine {
 pub struct Examined {
     /// The rows that can be used, in their order.
     pub rows: Vec<Caught>,
+    /// Excluded rows that could be used.
+    pub excluded: Vec<Caught>,
     /// The line through them as soon as there is one, kg/s on the setting's base unit.
     pub fit: Option<Fit>,
     /// Rows far off the line.
@@ -111,6 +113,14 @@ pub struct Examined {
     pub calibration: Option<Calibration>,
     /// What there is to say about it.
     pub findings: Vec<LineFinding>,
+}
+
+impl Examined {
+    /// What was caught in a row, whether it counts or not; `None` while it cannot be computed.
+    #[must_use]
+    pub fn caught(&self, row: crate::domain::line::RowId) -> Option<&Caught> {
+        self.rows.iter().chain(&self.excluded).find(|caught| caught.row == row)
+    }
 }
 
 /// Looks at one catch test; `None` when it is not there.
@@ -212,6 +222,10 @@ impl Reader<'_> {
             }
             rows.extend(caught);
         }
+        // Nothing is said about what does not count.
+        let mut silent = Reader::new(self.book);
+        let excluded = draft.rows.iter().filter(|row| !row.is_blank() && row.excluded);
+        let excluded = excluded.filter_map(|row| silent.row(pump, draft, row, density, tanks)).collect();
         let fit = fit(&rows, pump.model).ok();
         let one_setting = rows.first().is_some_and(|first| {
             // The same text gives the same bits; settings that differ at all are two.
@@ -241,7 +255,7 @@ impl Reader<'_> {
             rows: rows.clone(),
             curve: Curve::as_caught(fit),
         });
-        Examined { rows, fit, suspects, calibration, findings: Vec::new() }
+        Examined { rows, excluded, fit, suspects, calibration, findings: Vec::new() }
     }
 
     fn row(
@@ -253,6 +267,10 @@ impl Reader<'_> {
         tanks: &[Tank],
     ) -> Option<Caught> {
         let field = |part| LineField::Row(pump.id, calibration.id, row.id, part);
+        if RowField::ALL.iter().any(|part| !part.limit().optional && row.entry(*part).is_blank()) {
+            self.say(Grade::Note, LinePlace::Row(pump.id, calibration.id, row.id), LineFindingKind::CatchIncomplete);
+            return None;
+        }
         let from = self.findings.len();
         let setting = self.number(field(RowField::Setting));
         let seconds = self.number(field(RowField::Seconds));

@@ -17,6 +17,7 @@ pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("help.ftl", include_str!("en/help.ftl")),
     ("library.ftl", include_str!("en/library.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
+    ("line_catch.ftl", include_str!("en/line_catch.ftl")),
     ("line_change.ftl", include_str!("en/line_change.ftl")),
     ("line_tanks.ftl", include_str!("en/line_tanks.ftl")),
     ("mixing.ftl", include_str!("en/mixing.ftl")),

@@ -1,7 +1,7 @@
 //! The line: what every pump has to be set to, first of all; then what really runs, and all that both rest on. One tab is
 //! shown at a time, each one tap away.
 
-mod catch;
+mod catch_test;
 mod changeover;
 mod context;
 mod grid_box;
@@ -12,7 +12,6 @@ mod parts;
 mod period;
 mod plot;
 mod present_check;
-mod pumps;
 mod running;
 pub mod settings;
 pub mod settings_now;
@@ -28,6 +27,7 @@ use crate::ui::components::{Mounted, Tabs, WarningSlot};
 use crate::ui::part::caution;
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
+use catch_test::CatchTestTab;
 use changeover::ChangeoverTab;
 use head::{ExampleLine, LineHead};
 use leptos::prelude::*;
@@ -60,6 +60,7 @@ pub fn LineSheet() -> impl IntoView {
             />
             {move || match LineSection::at(shown.get()) {
                 LineSection::Sheet => view! { <PumpSettingsTab/> }.into_any(),
+                LineSection::Pumps => view! { <CatchTestTab/> }.into_any(),
                 LineSection::Tanks => view! { <TanksTab/> }.into_any(),
                 LineSection::Change => view! { <ChangeoverTab/> }.into_any(),
                 other => view! { <OlderTab tab=other/> }.into_any(),
@@ -104,9 +105,8 @@ fn OlderTab(
     let state = expect_context::<State>();
     let lines = Memo::new(move |_| common_lines(state));
     let build: Build = match tab {
-        LineSection::Sheet | LineSection::Tanks | LineSection::Change => |_| View::Nothing,
+        LineSection::Sheet | LineSection::Pumps | LineSection::Tanks | LineSection::Change => |_| View::Nothing,
         LineSection::Running => running::running,
-        LineSection::Pumps => pumps::pumps,
     };
     // What came as a tab of its own before.
     let second: Option<(String, Build)> = match tab {

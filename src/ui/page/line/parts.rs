@@ -19,7 +19,6 @@ use crate::ui::part::finding;
 use crate::ui::part::working::{origin_name, told};
 use crate::ui::signal::{Signal, memo};
 use crate::ui::state::State;
-use crate::ui::state::line::LineSection;
 use crate::ui::text::FieldWords;
 
 // --- boxes ---------------------------------------------------------------------------------------
@@ -214,7 +213,7 @@ fn origin_of(state: State, origin: LineOrigin) -> View {
         LineOrigin::Entry(field) => {
             let name = with_context(state, |context| (state.words.line.field_name)(field, context));
             let go = move || {
-                state.line.show(LineSection::of(field));
+                state.line.show_field(field);
                 request_animation_frame(move || page::focus_field(&field.key()));
             };
             button().class("link").on_click(go).child(name).view()

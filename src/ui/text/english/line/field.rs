@@ -18,16 +18,14 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
     match field {
         LineField::Pump(id, part) => pump(part, book.pump(id).map(|pump| pump.reading_way)),
         LineField::Calibration(_, _, part) => match part {
-            CalibrationField::Density => words("Density of the liquid caught", "Kept with the test."),
-            CalibrationField::Temperature => {
-                words("Temperature of the liquid caught", "For the record; may stay blank.")
-            }
+            CalibrationField::Density => words("Density of the liquid caught", "Saved with the test."),
+            CalibrationField::Temperature => words("Temperature of the liquid caught", "For the record; optional."),
         },
         LineField::Row(_, _, _, part) => match part {
             RowField::Setting => words("Setting", "As the drive shows it."),
             RowField::Seconds => words("Time", "How long was caught."),
-            RowField::Mass => words("Mass on the scale", "Vessel and liquid, or the liquid alone."),
-            RowField::Tare => words("Empty vessel", "Blank: the scale was set to zero with it."),
+            RowField::Mass => words("Gross mass", "Vessel and liquid, or the liquid alone."),
+            RowField::Tare => words("Tare", "Leave blank if tared."),
         },
         LineField::Tank(id, part) => tank(part, book.tank(id).map(|tank| tank.way)),
         LineField::Transport(part) => transport(part),

@@ -10,17 +10,18 @@ const fn words(label: &'static str, note: &'static str) -> FigureWords {
 
 pub(super) fn figure(figure: LineFigure) -> FigureWords {
     match figure {
-        LineFigure::CaughtNet => words("Caught", "liquid without the vessel"),
-        LineFigure::CaughtFlow => words("Flow of the row", "as caught"),
+        LineFigure::CaughtNet => words("Net mass caught", "without the vessel"),
+        LineFigure::CaughtFlow => words("Flow of the catch", "by mass"),
+        LineFigure::CaughtResidual => words("Residual", "flow above the fitted line"),
         LineFigure::Slope(SettingUnit::Percent) => words("Slope of the line", "per full setting, 100 %"),
         LineFigure::Slope(SettingUnit::Hertz) => words("Slope of the line", "per Hz"),
         LineFigure::Slope(SettingUnit::Rpm) => words("Slope of the line", "per turn a minute"),
         LineFigure::Intercept => words("Intercept of the line", "flow at a setting of zero"),
         LineFigure::ResidualSd => words("Scatter about the line", "residual standard deviation"),
-        LineFigure::MeanFlow => words("Mean flow of the rows", ""),
-        LineFigure::MeanSetting(_) => words("Mean setting of the rows", ""),
+        LineFigure::MeanFlow => words("Mean flow of the catches", ""),
+        LineFigure::MeanSetting(_) => words("Mean setting of the catches", ""),
         LineFigure::StudentT => words("Student's t", "95 %, two-sided, of the line's degrees of freedom"),
-        LineFigure::Leverage => words("Distance of the setting from the rows", "leverage"),
+        LineFigure::Leverage => words("Distance of the setting from the catches", "leverage"),
         LineFigure::Prediction => words("Half the prediction interval", "95 %, one catch at the setting"),
         LineFigure::Wanted => words("Flow wanted", "by mass, as delivered"),
         LineFigure::WantedVolume => words("Flow wanted by volume", "as delivered"),
