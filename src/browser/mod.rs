@@ -29,6 +29,8 @@ pub mod picture;
 pub mod print;
 /// A library file on a shared drive.
 pub mod shared;
+/// How wide a part of the page is.
+pub mod size;
 /// The browser's local storage.
 pub mod storage;
 /// Light and dark.

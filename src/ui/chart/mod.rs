@@ -1,7 +1,5 @@
 //! Drawings. The way from data to geometry is pure and tested without a page.
 
-/// Bars of several systems.
-pub mod bars;
 /// A catch test: flow over setting, and the residuals below.
 pub mod catch_plot;
 /// Lines of equal value over a grid.
@@ -10,6 +8,8 @@ pub mod contour;
 pub mod control;
 /// Lines over one input.
 pub mod curves;
+/// Values on one axis, a mark a system.
+pub mod dots;
 /// A drawing as svg text, for the page and for a file.
 pub mod drawing;
 #[cfg(target_arch = "wasm32")]

@@ -13,6 +13,7 @@ use std::sync::LazyLock;
 pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("bench.ftl", include_str!("en/bench.ftl")),
     ("common.ftl", include_str!("en/common.ftl")),
+    ("compare.ftl", include_str!("en/compare.ftl")),
     ("help.ftl", include_str!("en/help.ftl")),
     ("library.ftl", include_str!("en/library.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
