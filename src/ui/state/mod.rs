@@ -22,7 +22,7 @@ use crate::domain::mixing::MixDraft;
 use crate::domain::recipe::finding::What;
 use crate::domain::recipe::input::MOST_LIQUIDS;
 use crate::domain::recipe::typical_density::follow_solids;
-use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidField, LiquidId, Outcome, Place, Station, work_out};
+use crate::domain::{Case, Draft, Entry, Field, Finding, LiquidField, LiquidId, Outcome, Place, work_out};
 use crate::quantity::{Kind, Unit, Units};
 use crate::record::content::binder_system::SystemDraft;
 use crate::record::content::revision::Title;
