@@ -8,7 +8,6 @@ use crate::browser::page;
 use crate::domain::Caution;
 use crate::t;
 use crate::ui::components::Cautions;
-use crate::ui::state::State;
 use glossary::{Glossary, terms};
 use leptos::prelude::*;
 use ranges::TypicalRanges;
