@@ -7,14 +7,10 @@ pub mod channel;
 pub mod clock;
 /// The browser's database.
 pub mod database;
-/// Elements of the page, and the parts of it that follow signals.
-pub mod element;
 /// What happens to the page: other tabs' saves, another address, being left.
 pub mod event;
 /// Files given out and taken in.
 pub mod file;
-/// Signals and the browser's clockwork.
-pub mod graph;
 /// The part of the address behind `#`.
 pub mod hash;
 /// Recipes in links.
@@ -29,8 +25,6 @@ pub mod picture;
 pub mod print;
 /// A library file on a shared drive.
 pub mod shared;
-/// How wide a part of the page is.
-pub mod size;
 /// The browser's local storage.
 pub mod storage;
 /// Light and dark.

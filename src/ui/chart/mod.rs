@@ -19,8 +19,6 @@ pub mod ground;
 pub mod legs;
 /// A figure over two inputs.
 pub mod map;
-#[cfg(target_arch = "wasm32")]
-pub mod measured;
 /// Two scales at right angles, with ticks.
 pub mod panel;
 /// From numbers to places on a drawing, and back; ticks and their labels.

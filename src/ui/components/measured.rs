@@ -1,6 +1,6 @@
 //! A box that says how wide it is, so that a drawing in it can be made for its width instead of being scaled.
 
-use crate::browser::size::watch_width;
+use crate::browser::width::watch_width;
 use leptos::html::Div;
 use leptos::prelude::*;
 
@@ -20,11 +20,14 @@ pub fn Measured(
     let watch = StoredValue::new_local(None);
     place.on_load(move |element| {
         let told = move |now: f64| {
-            if now > 0.0 && width.try_get_untracked().is_some_and(|before| (before - now).abs() > 0.5) {
-                width.set(now);
-            }
+            // Not while the browser measures, which it would call a loop.
+            request_animation_frame(move || {
+                if now > 0.0 && width.try_get_untracked().is_some_and(|before| (before - now).abs() > 0.5) {
+                    width.set(now);
+                }
+            });
         };
-        watch.set_value(Some(watch_width(&element, told)));
+        watch.set_value(watch_width(&element, told));
     });
     view! { <div class=class node_ref=place>{children()}</div> }
 }

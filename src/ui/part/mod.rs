@@ -3,8 +3,6 @@
 pub mod amount;
 pub mod code;
 pub mod figure;
-pub mod finding;
-pub mod fold;
 pub mod on_recipe;
 pub mod page_name;
 pub mod save;

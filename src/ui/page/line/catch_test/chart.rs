@@ -10,8 +10,8 @@ use crate::ui::chart::catch_plot::{
     CatchData, CatchMark, CatchPlot, CatchPoint, DrawnCatch, DrawnSetting, HEIGHT, TextPlace, catch_plot,
 };
 use crate::ui::chart::frame::ChartFrame;
-use crate::ui::chart::measured::Measured;
 use crate::ui::chart::panel::LineSegment;
+use crate::ui::components::Measured;
 use crate::ui::page::line::parts::shown;
 use crate::ui::state::State;
 use leptos::prelude::*;
@@ -45,6 +45,7 @@ pub fn CatchChart() -> impl IntoView {
         };
         plot.map(|plot| drawing(plot, names, name.get(), before.get())).into_any()
     };
+    let width = RwSignal::new(0.0);
     view! {
         <Show when=move || has_catch.get()>
             <button
@@ -56,7 +57,11 @@ pub fn CatchChart() -> impl IntoView {
             >
                 {move || if is_open.get() { t!("catch-hide-chart") } else { t!("catch-show-chart") }}
             </button>
-            <div id="catch-chart" class="catch-chart" class:open=move || is_open.get()><Measured draw=draw/></div>
+            <div id="catch-chart" class="catch-chart" class:open=move || is_open.get()>
+                <Measured width=width class="measured">
+                    {move || (width.get() > 0.0).then(|| draw(width.get()))}
+                </Measured>
+            </div>
         </Show>
     }
 }
