@@ -21,7 +21,7 @@ journey("that a file or a link was refused is over once another one is opened", 
   });
   for (const [refuse, words] of [
     [() => drop(page, "picture.png", "PNG"), "is no JSON"],
-    [() => page.run(() => (location.hash = "#open=nothing")), "There is no recipe in this link"],
+    [() => page.run(() => (location.hash = "#open=nothing")), "This link holds no recipe"],
   ]) {
     await refuse();
     await page.sees(words);

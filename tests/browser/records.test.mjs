@@ -186,7 +186,9 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
   await page.press("Library");
   await page.sees("2 versions");
   // What distinguishes them is said before either is opened, and once at the top.
-  assert.match(await page.run((e) => e.textContent, await page.css(".lines tr.warn th > .sub")), /2 versions (.*\d\d:\d\d), (.*\d\d:\d\d)$/);
+  const told = await page.run((e) => e.textContent, await page.css(".lines tr.warn th > .sub"));
+  const [, one, two] = /2 versions (.*\d\d:\d\d), (.*\d\d:\d\d)$/.exec(told) ?? assert.fail(told);
+  assert.notEqual(one, two);
   await page.sees("has several versions. Merge them before it is used.", { within: await page.css(".slot") });
   await page.press(`Merge ${EXAMPLE}`);
   await page.press("Use older: Board density");

@@ -1,6 +1,5 @@
 //! The terms of the app with what each means.
 
-use super::terms;
 use crate::t;
 use leptos::prelude::*;
 
@@ -22,4 +21,10 @@ pub fn Glossary() -> impl IntoView {
         }
     };
     areas.into_iter().map(area).collect_view()
+}
+
+/// Each line of a message as a term and what it means, as `a — b`.
+pub fn terms(text: &str) -> Vec<(String, String)> {
+    let pair = |line: &str| line.split_once(" — ").map(|(term, meaning)| (term.to_owned(), meaning.to_owned()));
+    text.lines().filter_map(pair).collect()
 }

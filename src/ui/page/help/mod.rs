@@ -8,7 +8,7 @@ use crate::browser::page;
 use crate::domain::Caution;
 use crate::t;
 use crate::ui::components::Cautions;
-use glossary::Glossary;
+use glossary::{Glossary, terms};
 use leptos::prelude::*;
 use ranges::TypicalRanges;
 use symbols::Symbols;
@@ -84,12 +84,6 @@ fn Section(
 /// Each line of a message as an item.
 fn lines(text: &str) -> impl IntoView + use<> {
     text.lines().map(|line| view! { <li>{line.to_owned()}</li> }).collect_view()
-}
-
-/// Each line of a message as a term and what it means, as `a — b`.
-pub fn terms(text: &str) -> Vec<(String, String)> {
-    let pair = |line: &str| line.split_once(" — ").map(|(term, meaning)| (term.to_owned(), meaning.to_owned()));
-    text.lines().filter_map(pair).collect()
 }
 
 fn pairs(text: &str) -> impl IntoView + use<> {

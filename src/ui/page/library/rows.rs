@@ -15,6 +15,7 @@ use crate::ui::part::save::when;
 use crate::ui::part::version::Seen;
 use crate::ui::state::State;
 use leptos::prelude::*;
+use std::collections::BTreeSet;
 
 /// A recipe in the table.
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
@@ -109,7 +110,7 @@ fn row(state: State, listed: &Listed<'_>) -> LibraryRow {
             authors.push(author);
         }
     }
-    let versions = listed.heads().map(version_in_words).collect::<Vec<_>>().join(", ");
+    let versions = versions_in_words(listed).join(", ");
     let released = listed
         .released
         .as_ref()
@@ -130,10 +131,19 @@ fn row(state: State, listed: &Listed<'_>) -> LibraryRow {
     }
 }
 
-/// "JK 10:42": what distinguishes a head from another one before either is opened.
-fn version_in_words(version: &Version<'_>) -> String {
-    let (author, at) = (&version.summary.author, when(version.summary.saved_at));
-    if author.is_empty() { at } else { format!("{author} {at}") }
+/// "JK 10:42", of each head: what distinguishes it from the others before it is opened, to the second where it takes that.
+fn versions_in_words(listed: &Listed<'_>) -> Vec<String> {
+    let say = |version: &Version<'_>, at: String| {
+        let author = &version.summary.author;
+        if author.is_empty() { at } else { format!("{author} {at}") }
+    };
+    let words: Vec<String> = listed.heads().map(|head| say(head, when(head.summary.saved_at))).collect();
+    let distinct: BTreeSet<&String> = words.iter().collect();
+    if distinct.len() == words.len() {
+        return words;
+    }
+    let exact = |at: u64| format!("{} {}", clock::date(at), clock::time_exact(at));
+    listed.heads().map(|head| say(head, exact(head.summary.saved_at))).collect()
 }
 
 fn binders(state: State, substances: &[Substance]) -> String {

@@ -20,6 +20,13 @@ pub struct AmountPlace {
     pub fields: (MixField, MixField),
 }
 
+/// Where the amount of the solution is kept.
+pub const SOLUTION_AMOUNT: AmountPlace = AmountPlace {
+    key: "solution",
+    way: |mix| &mut mix.solution_way,
+    fields: (MixField::SolutionMass, MixField::SolutionVolume),
+};
+
 impl AmountPlace {
     const fn field(self, way: AmountWay) -> MixField {
         match way {

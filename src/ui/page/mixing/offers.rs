@@ -1,7 +1,7 @@
 //! What recipe, glue and weigh sheet ask of the solution, each to be used with one press.
 
+use super::amount_box::SOLUTION_AMOUNT;
 use super::context::{MixingContext, shown};
-use super::solution::AMOUNT;
 use crate::domain::Entry;
 use crate::domain::mixing::{AmountWay, MixField, RecipeSolution, solution_in, weighed_solutions};
 use crate::quantity::{Kind, format};
@@ -60,7 +60,7 @@ pub fn SolutionOffers() -> impl IntoView {
                 let units = state.units.get_untracked();
                 let unit = units.unit(Kind::BatchMass);
                 let text = format::editable(unit.from_base(mass.value), units.mark);
-                state.edit_mix(None, |mix| AMOUNT.put(mix, AmountWay::Mass, Entry::typed(text, unit)));
+                state.edit_mix(None, |mix| SOLUTION_AMOUNT.put(mix, AmountWay::Mass, Entry::typed(text, unit)));
             };
             let words = words(shown(state, kind, mass.value));
             view! { <button type="button" class="offer" on:click=take>{words}</button> }

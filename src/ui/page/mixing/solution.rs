@@ -1,6 +1,6 @@
 //! A solution made up from crystals: how much water and salt to weigh.
 
-use super::amount_box::{AmountBox, AmountPlace, amount_field};
+use super::amount_box::{AmountBox, SOLUTION_AMOUNT, amount_field};
 use super::context::{MixingContext, shown, shown_parts};
 use super::entry_box::{EntryBox, EntryField, EntryMessages};
 use super::offers::SolutionOffers;
@@ -15,20 +15,13 @@ use crate::ui::components::{Choice, ChoiceOption, Rank};
 use crate::ui::state::State;
 use leptos::prelude::*;
 
-/// Where the amount is kept.
-pub const AMOUNT: AmountPlace = AmountPlace {
-    key: "solution",
-    way: |mix| &mut mix.solution_way,
-    fields: (MixField::SolutionMass, MixField::SolutionVolume),
-};
-
 /// The section.
 #[component]
 pub fn Solution() -> impl IntoView {
     let state = expect_context::<State>();
     let sheet = expect_context::<MixingContext>();
     let way = Memo::new(move |_| sheet.draft.with(|mix| mix.solution_way));
-    let amount = amount_field(state, sheet, AMOUNT, way, t!("mixing-solution"));
+    let amount = amount_field(state, sheet, SOLUTION_AMOUNT, way, t!("mixing-solution"));
     let field = move |field, name: String| EntryField::of(state, sheet, field, Signal::stored(name));
     let concentration = field(MixField::Concentration, t!("mixing-concentration"));
     let coldest = field(MixField::Coldest, t!("mixing-coldest"));
@@ -55,7 +48,7 @@ pub fn Solution() -> impl IntoView {
                 <div class="boxes">
                     <SaltChoice/>
                     <EntryBox field=concentration.clone() label=concentration.name aside=follows/>
-                    <AmountBox field=amount place=AMOUNT equivalent=equivalent/>
+                    <AmountBox field=amount place=SOLUTION_AMOUNT equivalent=equivalent/>
                     <EntryBox field=coldest.clone() label=coldest.name aside=dissolves/>
                     <EntryBox field=density.clone() label=density.name aside=t!("mixing-blank-table")/>
                 </div>

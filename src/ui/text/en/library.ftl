@@ -31,7 +31,7 @@ library-some-aside = { $count ->
     [one] One text could not be read and was set aside.
    *[other] { $count } texts could not be read and were set aside.
 }
-library-conflict-of = { $name } has several versions. Merge them before it is used.
+library-conflict-of = “{ $name }” has several versions. Merge them before it is used.
 library-backup-old = Last backup { $days } days ago.
 
 # Recipes

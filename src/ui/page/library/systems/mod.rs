@@ -1,34 +1,19 @@
 //! The binder systems: the mill's own and typical ones to start from, one row each.
 
+mod line;
 mod liquids;
 mod row;
 mod save;
 
-use crate::domain::LiquidDraft;
 use crate::domain::recipe::binder_system::SystemKey;
-use crate::record::SystemId;
 use crate::record::content::binder_system::SystemRevision;
 use crate::t;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
 use leptos::prelude::*;
+use line::SystemLine;
 use row::SystemRow;
 use save::SaveSystem;
-
-/// A system in the table.
-#[derive(Debug, Clone, PartialEq)]
-struct SystemLine {
-    /// The mill's own; `None` for a typical one.
-    id: Option<SystemId>,
-    /// Its name.
-    name: String,
-    /// What to know about it.
-    note: String,
-    /// When it was saved; blank for a typical one.
-    saved: String,
-    /// Its liquids.
-    liquids: Vec<LiquidDraft>,
-}
 
 /// The tab.
 #[component]

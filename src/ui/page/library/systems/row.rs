@@ -1,6 +1,6 @@
 //! A binder system in the table; what is in it opens below.
 
-use super::SystemLine;
+use super::line::SystemLine;
 use super::liquids::{LiquidTable, summary};
 use crate::browser::page;
 use crate::domain::LiquidDraft;
