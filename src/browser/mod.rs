@@ -29,10 +29,14 @@ pub mod picture;
 pub mod print;
 /// A library file on a shared drive.
 pub mod shared;
+/// How wide a part of the page is.
+pub mod size;
 /// The browser's local storage.
 pub mod storage;
 /// Light and dark.
 pub mod theme;
+/// The width of an element as it changes.
+pub mod width;
 
 pub use storage::LocalStore;
 

@@ -5,19 +5,9 @@ use leptos::prelude::Memo as Computed;
 
 pub use leptos::prelude::{RwSignal, Signal};
 
-/// What [`memo`] yields.
-pub type Memo<T> = Signal<T>;
-
 /// A value worked out anew when what it has read changes.
 pub fn memo<T: PartialEq + Send + Sync + 'static>(work_out: impl Fn() -> T + Send + Sync + 'static) -> Signal<T> {
     Computed::new(move |_| work_out()).into()
-}
-
-/// As [`memo`], from the value before as well.
-pub fn memo_after<T: PartialEq + Send + Sync + 'static>(
-    work_out: impl Fn(Option<&T>) -> T + Send + Sync + 'static,
-) -> Signal<T> {
-    Computed::new(work_out).into()
 }
 
 /// Does `act` soon, and again whenever a signal it has read changes.

@@ -1,7 +1,6 @@
 //! What several pages are made of.
 
 pub mod amount;
-pub mod caution;
 pub mod code;
 pub mod figure;
 pub mod finding;

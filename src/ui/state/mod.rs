@@ -434,6 +434,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.undo(),
             Page::Line => self.line.undo(),
+            Page::Compare => self.compare.undo(),
             Page::Mixing => self.undo_mix(),
             _ => {}
         }
@@ -444,6 +445,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.redo(),
             Page::Line => self.line.redo(),
+            Page::Compare => self.compare.redo(),
             Page::Mixing => self.redo_mix(),
             _ => {}
         }
