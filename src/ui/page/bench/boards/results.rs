@@ -136,6 +136,18 @@ fn result_row(state: State, desk: TrialDesk, group: &BoardGroup, columns: &[Prop
     }
 }
 
+/// What the table of intervals and quantiles shows of a group.
+#[derive(Debug, Clone, PartialEq)]
+struct GroupStatistics {
+    /// Its place among the groups.
+    at: usize,
+    name: String,
+    /// Each property with its mean and the number of boards.
+    results: Vec<(Property, String, usize)>,
+    /// Strengths at the target density, as sentences.
+    densities: Vec<String>,
+}
+
 /// Interval of the mean and quantile of each property, with their workings; strengths at the target density.
 #[component]
 fn Statistics(
@@ -145,7 +157,6 @@ fn Statistics(
     let state = expect_context::<State>();
     let desk = expect_context::<TrialDesk>();
     let opened = RwSignal::new(false);
-    // Of each group its name and what it gives: property, mean, number of boards, and whether there is a quantile.
     let all = Memo::new(move |_| {
         desk.tested.with(|tested| {
             let one = |(at, group): (usize, &BoardGroup)| {
@@ -164,7 +175,8 @@ fn Statistics(
                             .collect::<Vec<_>>()
                     })
                 });
-                (at, group_name(state, desk, &group.key), group.results.iter().map(of).collect::<Vec<_>>(), densities)
+                let name = group_name(state, desk, &group.key);
+                GroupStatistics { at, name, results: group.results.iter().map(of).collect(), densities }
             };
             groups(tested, by_run.get()).into_iter().enumerate().map(one).collect::<Vec<_>>()
         })
@@ -173,7 +185,7 @@ fn Statistics(
         if by_run.get_untracked() { BoardsFigure::Run(at, figure) } else { BoardsFigure::Combination(at, figure) }
     };
     let rows = move || {
-        let one = |(at, name, results, densities): (usize, String, Vec<(Property, String, usize)>, Vec<String>)| {
+        let one = |GroupStatistics { at, name, results, densities }: GroupStatistics| {
             let row = move |(property, mean, count): (Property, String, usize)| {
                 let words = (state.words.bench.property)(property);
                 let (word, quantile) = match property.tail() {
