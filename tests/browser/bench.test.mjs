@@ -250,7 +250,8 @@ journey("a board's raw readings become the standards' figures", WIDE, async (pag
   await page.sees("EN 310", { within: await page.css('[id="working-board.1.mor.0"]') });
   // Esc closes a working and goes back to its figure.
   await page.keys(Key.ESCAPE);
-  await page.until(async () => assert.equal(await page.run(() => document.activeElement.getAttribute("aria-controls")), "working-board.1.mor.0"));
+  await page.until(async () => assert.equal(await page.run(() => document.querySelector('[id="working-board.1.mor.0"]')), null));
+  assert.equal(await page.run(() => document.activeElement.getAttribute("aria-controls")), "working-board.1.mor.0");
   await fold(page, "next-mat");
   await page.sees("Furnish, next mat");
   await fold(page, "requirements");

@@ -367,7 +367,8 @@ fn words_of_boxes_and_figures() {
         SeriesField::Level(FactorId(1), 0),
     ];
     for field in series_fields {
-        add(&field.key(), box_words((words.series_field)(field)));
+        let label = (words.place)(TrialPlace::Series(field), &Bench::new().context());
+        add(&field.key(), (&label, ""));
     }
     let board_fields = [
         BoardField::Laid,

@@ -12,7 +12,7 @@ use crate::domain::trial::boards::working::BoardFigure;
 use crate::domain::trial::series::draft::{BlockWay, DesignWay};
 use crate::domain::trial::series::effects::{Effects, ModelWay, Term};
 use crate::domain::trial::series::factor::{Factor, Level, OwnFactor};
-use crate::domain::trial::series::field::{Of, SeriesField};
+use crate::domain::trial::series::field::Of;
 use crate::domain::trial::series::material::Material;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
 use crate::domain::trial::weigh_sheet::recovery_draft::{RecoveryDraft, RecoveryField};
@@ -46,8 +46,6 @@ pub struct BenchWords {
     pub field: fn(WeighField, &SheetDraft) -> FieldWords,
     /// Label and hint of a box of the furnish recovered.
     pub recovery_field: fn(RecoveryField) -> FieldWords,
-    /// Label and hint of a box of the series. A factor and its levels are labelled by what they are.
-    pub series_field: fn(SeriesField) -> FieldWords,
     /// Label and hint of a box of a board, a piece without its number.
     pub board_field: fn(BoardField) -> FieldWords,
     /// What a line of the sheet weighs.

@@ -7,7 +7,7 @@ use crate::record::content::trial::{MadeBoardRecord, MadeRunRecord, TrialContent
 
 /// How far a run has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct RunProgress {
+pub struct RunStage {
     /// Its place in the run order, from 1.
     pub place: u16,
     /// Whether it keeps its levels: something of it is weighed or measured.
@@ -26,7 +26,7 @@ pub struct RunProgress {
     pub boards: u32,
 }
 
-impl RunProgress {
+impl RunStage {
     /// Whether the run is still to be weighed: boards can also be entered without any weighing.
     #[must_use]
     pub const fn is_open(&self) -> bool {
@@ -55,7 +55,7 @@ fn count(boards: impl Iterator) -> u32 {
 impl TrialContent {
     /// Of each run how far it has come, in run order.
     #[must_use]
-    pub fn progress(&self, runs: &[RunSheet]) -> Vec<RunProgress> {
+    pub fn progress(&self, runs: &[RunSheet]) -> Vec<RunStage> {
         let one = |own: &RunSheet| {
             let place = own.run.place;
             let boards = || self.boards.iter().filter(|board| board.run == Some(place));
@@ -64,7 +64,7 @@ impl TrialContent {
             let is_weighed =
                 |batch: &u16| own.sheet.as_ref().is_some_and(|sheet| self.is_weighed(sheet, place, *batch));
             let all = || (1..=u16::MAX).take(usize::try_from(batches).unwrap_or(usize::MAX));
-            RunProgress {
+            RunStage {
                 place,
                 is_fixed: own.run.made.is_some(),
                 weighed: count(all().filter(is_weighed)),

@@ -94,6 +94,8 @@ pub fn BoardRow(
     let select = move || {
         if desk.board.get_untracked() != Some(id) {
             desk.board.set(Some(id));
+            // A working of the board before belongs to pieces that are no longer shown.
+            desk.open_figure.set(None);
         }
     };
     let details = RwSignal::new(false);

@@ -18,11 +18,12 @@ use crate::domain::trial::TrialProblem;
 use crate::record::content::trial::field::TrialField;
 use crate::t;
 use crate::ui::components::WarningSlot;
-use crate::ui::page::bench::entry::{TrialDesk, slot_lines};
+use crate::ui::page::bench::entry::{TrialDesk, close_working, slot_lines};
 use crate::ui::state::State;
 use boards_grid::BoardsGrid;
 use density_fold::DensityFold;
 use foot::BoardsFoot;
+use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 use next_mat::NextMat;
 use requirements::Requirements;
@@ -70,8 +71,13 @@ pub fn BoardsTab() -> impl IntoView {
         })
     };
     let lines = slot_lines(state, desk, findings, move || board_fields(state), true);
+    let escape = move |event: KeyboardEvent| {
+        if event.key() == "Escape" {
+            close_working(desk);
+        }
+    };
     view! {
-        <section class="bench-tab boards-tab" aria-labelledby="bench-section">
+        <section class="bench-tab boards-tab" aria-labelledby="bench-section" on:keydown=escape>
             <h2 id="bench-section" class="out-of-sight" tabindex="-1">{t!("trial-boards")}</h2>
             <WarningSlot lines=lines/>
             <BoardsGrid ids=ids/>

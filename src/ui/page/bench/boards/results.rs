@@ -136,15 +136,15 @@ fn result_row(state: State, desk: TrialDesk, group: &BoardGroup, columns: &[Prop
     }
 }
 
-/// What boards that belong together give.
+/// What the table of intervals and quantiles shows of a group.
 #[derive(Debug, Clone, PartialEq)]
 struct GroupStatistics {
-    /// Their place among the groups.
+    /// Its place among the groups.
     at: usize,
     name: String,
-    /// Property, mean and number of boards.
+    /// Each property with its mean and the number of boards.
     results: Vec<(Property, String, usize)>,
-    /// Strengths at the target density, in words.
+    /// Strengths at the target density, as sentences.
     densities: Vec<String>,
 }
 
@@ -175,12 +175,8 @@ fn Statistics(
                             .collect::<Vec<_>>()
                     })
                 });
-                GroupStatistics {
-                    at,
-                    name: group_name(state, desk, &group.key),
-                    results: group.results.iter().map(of).collect(),
-                    densities,
-                }
+                let name = group_name(state, desk, &group.key);
+                GroupStatistics { at, name, results: group.results.iter().map(of).collect(), densities }
             };
             groups(tested, by_run.get()).into_iter().enumerate().map(one).collect::<Vec<_>>()
         })

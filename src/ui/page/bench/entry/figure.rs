@@ -14,7 +14,6 @@ use crate::t;
 use crate::ui::components::{FigureValue, Rank, working_text};
 use crate::ui::page::bench::sheet::text::parts;
 use crate::ui::state::State;
-use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 /// Number and unit.
@@ -174,7 +173,20 @@ pub fn FigureOfBoard(
     }
 }
 
-/// The working of the figure that is open, if it belongs here. Esc closes it and goes back to the figure.
+/// The id of a figure's working.
+fn working_id(desk: TrialDesk, figure: BoardsFigure) -> String {
+    format!("working-{}", desk.tested.with_untracked(|tested| figure.key(tested)))
+}
+
+/// Closes the working that is open, if one is, and goes back to its figure.
+pub fn close_working(desk: TrialDesk) {
+    if let Some(figure) = desk.open_figure.get_untracked() {
+        desk.open_figure.set(None);
+        page::focus_opener(&working_id(desk, figure));
+    }
+}
+
+/// The working of the figure that is open, if it belongs here.
 #[component]
 pub fn BoardsWorking(
     /// Whether a figure belongs here.
@@ -184,18 +196,6 @@ pub fn BoardsWorking(
     let desk = expect_context::<TrialDesk>();
     let open = desk.open_figure;
     let here = Memo::new(move |_| open.get().filter(|figure| belongs(*figure)));
-    let id = move |figure: BoardsFigure| format!("working-{}", desk.tested.with_untracked(|tested| figure.key(tested)));
-    let close = move || {
-        if let Some(figure) = open.get_untracked() {
-            open.set(None);
-            page::focus_opener(&id(figure));
-        }
-    };
-    let escape = move |event: KeyboardEvent| {
-        if event.key() == "Escape" {
-            close();
-        }
-    };
     let told = move |figure: BoardsFigure| {
         move || {
             let working = desk.tested.with(|tested| figure.working(tested))?;
@@ -205,9 +205,9 @@ pub fn BoardsWorking(
     move || {
         here.get().map(|figure| {
             view! {
-                <section class="working-panel" id=id(figure) aria-label=name(state, desk, figure) on:keydown=escape>
+                <section class="working-panel" id=working_id(desk, figure) aria-label=name(state, desk, figure)>
                     <h3>{name(state, desk, figure)}</h3>
-                    <button type="button" class="bare" on:click=move |_| close()>{t!("common-close")}</button>
+                    <button type="button" class="bare" on:click=move |_| close_working(desk)>{t!("common-close")}</button>
                     {told(figure)}
                 </section>
             }

@@ -8,7 +8,7 @@ mod place_choice;
 mod trial_box;
 
 pub use context::{BoardsFigure, TrialDesk};
-pub use figure::{BoardsWorking, FigureOfBoard, amount_parts, board_name, signed_share};
+pub use figure::{BoardsWorking, FigureOfBoard, amount_parts, board_name, close_working, signed_share};
 pub use findings::slot_lines;
 pub use group_name::{group_key, group_name, levels_of_run};
 pub use place_choice::PlaceChoice;

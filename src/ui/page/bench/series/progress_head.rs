@@ -4,7 +4,7 @@ use super::context::SeriesProgress;
 use super::go::to_weigh_sheet;
 use crate::domain::trial::Series;
 use crate::domain::trial::series::design::roman;
-use crate::record::content::trial::progress::RunProgress;
+use crate::record::content::trial::progress::RunStage;
 use crate::t;
 use crate::ui::components::LimitBar;
 use crate::ui::page::bench::entry::{TrialDesk, levels_of_run};
@@ -34,7 +34,7 @@ pub fn ProgressHead() -> impl IntoView {
         })
     });
     let total =
-        move |of: fn(&RunProgress) -> u32| Memo::new(move |_| progress.with(|runs| runs.iter().map(of).sum::<u32>()));
+        move |of: fn(&RunStage) -> u32| Memo::new(move |_| progress.with(|runs| runs.iter().map(of).sum::<u32>()));
     let (pressed, tested, all) = (total(|run| run.pressed), total(|run| run.tested), total(|run| run.boards));
     let share = move |part: Memo<u32>| Signal::derive(move || f64::from(part.get()) / f64::from(all.get().max(1)));
     let design = Memo::new(move |_| desk.planned.with(|planned| planned.series.as_ref().map(design_words)));

@@ -7,7 +7,7 @@ use crate::domain::trial::series::factor::Factor;
 use crate::domain::trial::series::word::letter;
 use crate::domain::trial::{Property, Series};
 use crate::quantity::Kind;
-use crate::record::content::trial::progress::RunProgress;
+use crate::record::content::trial::progress::RunStage;
 use crate::t;
 use crate::ui::page::bench::entry::{TrialDesk, amount_parts, levels_of_run, unit_words};
 use crate::ui::state::State;
@@ -20,7 +20,7 @@ const SHOWN: [Property; 3] = [Property::InternalBond, Property::BendingStrength,
 /// A row, in words.
 #[derive(Debug, Clone, PartialEq)]
 struct RunRow {
-    progress: RunProgress,
+    progress: RunStage,
     block: u16,
     replicate: u16,
     /// The level of each factor.
@@ -103,7 +103,7 @@ fn factor_heads(state: State, desk: TrialDesk) -> Vec<String> {
     })
 }
 
-fn run_rows(state: State, desk: TrialDesk, progress: Memo<Vec<RunProgress>>, shown: Option<Property>) -> Vec<RunRow> {
+fn run_rows(state: State, desk: TrialDesk, progress: Memo<Vec<RunStage>>, shown: Option<Property>) -> Vec<RunRow> {
     let units = state.units.get();
     let next = progress.with(|runs| runs.iter().find(|run| run.is_open()).map(|run| run.place));
     state.currency.with(|currency| {
@@ -120,7 +120,7 @@ fn run_rows(state: State, desk: TrialDesk, progress: Memo<Vec<RunProgress>>, sho
                         let result = group.results.iter().find(|result| result.property == property)?;
                         Some(amount_parts(state, property.kind(), result.summary.mean).0)
                     };
-                    let one = |progress: &RunProgress| {
+                    let one = |progress: &RunStage| {
                         let run = series.run(progress.place)?;
                         let level = |at| {
                             series

@@ -68,13 +68,13 @@ pub(super) fn recovery_field(field: RecoveryField) -> FieldWords {
     }
 }
 
-pub(super) fn series_field(field: SeriesField) -> FieldWords {
+pub(super) const fn series_field(field: SeriesField) -> &'static str {
     match field {
-        SeriesField::Replicates => words("Replicates", "How often each combination is made."),
-        SeriesField::Seed => words("Seed of the run order", "The same seed gives the same order again."),
-        SeriesField::Margin => words("Margin on the material", "On top of what all sheets say."),
-        SeriesField::Factor(_) => words("Factor", "What is varied."),
-        SeriesField::Level(..) => words("Level", ""),
+        SeriesField::Replicates => "Replicates",
+        SeriesField::Seed => "Seed of the run order",
+        SeriesField::Margin => "Margin on the material",
+        SeriesField::Factor(_) => "Factor",
+        SeriesField::Level(..) => "Level",
     }
 }
 

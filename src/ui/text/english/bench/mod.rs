@@ -14,7 +14,6 @@ pub(super) use page::PAGE;
 pub(super) const BENCH: BenchWords = BenchWords {
     field: field::field,
     recovery_field: field::recovery_field,
-    series_field: field::series_field,
     board_field: field::board_field,
     line: name::line,
     figure: figure::figure,

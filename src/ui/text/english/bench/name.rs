@@ -128,7 +128,7 @@ pub(super) fn place(place: TrialPlace, context: &BenchContext<'_>) -> String {
         TrialPlace::Series(SeriesField::Level(id, at)) => {
             format!("{}, level {}", factor_called(id, context), usize::from(at) + 1)
         }
-        TrialPlace::Series(own) => series_field(own).label.to_owned(),
+        TrialPlace::Series(own) => series_field(own).to_owned(),
         TrialPlace::Design => "Series".to_owned(),
         TrialPlace::Board(id, own) => {
             let label = lower_first(board_field(own).label);
