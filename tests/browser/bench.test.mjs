@@ -222,6 +222,7 @@ journey("a trial is saved, opened, deleted and restored", WIDE, async (page) => 
   await page.until(async () => assert.deepEqual(await names(), ["First boards"]));
   await page.press("Delete First boards");
   await page.sees("No saved trials yet.");
+  assert.equal(await focused(page), "saved-trials", "the focus stays at the list");
   await page.press("Undo", { within: await page.css(".notice") });
   await page.until(async () => assert.deepEqual(await names(), ["First boards"]));
   await page.press("Open First boards");

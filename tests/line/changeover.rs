@@ -6,13 +6,15 @@ use approx::assert_relative_eq;
 use haulm::domain::line::changeover::{Downstream, Recipe, Stop};
 use haulm::domain::line::step::{Change, Pipe, StepReason};
 use haulm::domain::line::{
-    Changeover, Feeds, LineField, LineFindingKind, PumpField, PumpId, SettingUnit, Tie, TransportField, changeover,
+    Changeover, Feeds, LineField, LineFindingKind, PumpField, PumpId, Scheduled, ScheduledEvent, SettingUnit, Tie,
+    TransportField, changeover, next_steps, schedule,
 };
 use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
 use haulm::domain::recipe::draft::Entry;
 use haulm::domain::{Case, Draft, Field, LiquidField, LiquidId, Role, example, work_out};
 use haulm::quantity::Unit;
 use proptest::prelude::*;
+use std::collections::BTreeMap;
 
 const START: u64 = 1_772_431_200_000;
 
@@ -221,4 +223,40 @@ proptest! {
             assert_relative_eq!(mat.dry_basis().value, new_case.solved.water.mat.dry_basis().value, max_relative = 1e-9, epsilon = 1e-12);
         }
     }
+}
+
+/// All steps as one list: pumps at the start, the former after 150 s, the press 40 s later, transition boards and the first new board at
+/// the saw. What is next is the first moment that is not done.
+#[test]
+fn the_schedule_runs_from_the_start_to_the_first_new_board() {
+    let mill = Mill::new();
+    let plan = plan(&mill, &changed(&[(Field::Thickness, "18"), (Field::MatMoisture, "9")]));
+    let all = schedule(&plan);
+    let keys: Vec<String> = all.iter().map(Scheduled::key).collect();
+    assert_eq!(keys, ["pump.3", "mat_weight", "line_speed", "press_gap", "transition_boards", "first_board"]);
+    let times: Vec<u64> = all.iter().map(|scheduled| scheduled.at.unwrap()).collect();
+    assert!(times.is_sorted());
+    let saw = plan.arrivals.iter().find(|arrival| arrival.stop == Stop::Saw).unwrap();
+    assert_eq!(times[..4], [START, START + 150_000, START + 150_000, START + 190_000]);
+    assert_eq!((times[4], Some(times[5])), (saw.begins, saw.complete));
+    assert_eq!(all[4].event, ScheduledEvent::TransitionBoards { until: saw.complete });
+
+    let mut done = BTreeMap::new();
+    assert_eq!(next_steps(&all, &done), ["pump.3"]);
+    done.insert("pump.3".to_owned(), START);
+    assert_eq!(next_steps(&all, &done), ["mat_weight", "line_speed"]);
+    done.insert("mat_weight".to_owned(), START);
+    assert_eq!(next_steps(&all, &done), ["line_speed"]);
+    done.extend(keys.into_iter().map(|key| (key, START)));
+    assert_eq!(next_steps(&all, &done), Vec::<String>::new());
+}
+
+/// Without a time from former to press, what comes behind it has no time and stands at the end.
+#[test]
+fn a_step_without_a_time_is_in_the_schedule() {
+    let mut mill = Mill::new();
+    mill.put(LineField::Transport(TransportField::FormerToPress), "", Unit::Second);
+    let all = schedule(&plan(&mill, &changed(&[(Field::Thickness, "18")])));
+    let untimed: Vec<String> = all.iter().filter(|scheduled| scheduled.at.is_none()).map(Scheduled::key).collect();
+    assert_eq!(untimed, ["press_gap", "transition_boards", "first_board"]);
 }

@@ -4,14 +4,17 @@ use super::mill::Mill;
 use approx::assert_relative_eq;
 use haulm::domain::line::tanks::delivery::density_at;
 use haulm::domain::line::{
-    Delivered, DeliveryField, Feeds, LineField, LineFinding, LineFindingKind, PumpId, TankField, TankWay, Tie, deliver,
+    Delivered, DeliveryField, Feeds, LineBook, LineField, LineFinding, LineFindingKind, PumpId, TankField, TankWay,
+    Tie, deliver,
 };
 use haulm::domain::{Figure, LiquidFigure, LiquidId};
 use haulm::quantity::Unit;
-use haulm::record::Revision;
+use haulm::record::content::line::LINE;
 use haulm::record::content::revision::{Stamp, Title};
+use haulm::record::document::step::DocumentStep;
 use haulm::record::store::MemoryStore;
 use haulm::record::store::library::Library;
+use haulm::record::{LineRecord, Revision};
 use uom::si::f64::{MassDensity, ThermodynamicTemperature};
 use uom::si::mass_density::kilogram_per_cubic_meter;
 use uom::si::thermodynamic_temperature::degree_celsius;
@@ -247,4 +250,51 @@ fn each_saved_recipe_that_is_selected_gets_a_revision_of_its_own() {
     // Entered a second time nothing changes.
     let heads: Vec<_> = entered.iter().map(|(_, new)| *new).collect();
     assert_eq!(library.enter_delivery(&heads, &delivered, &mill.draft, &stamp(3_000)).unwrap(), vec![]);
+}
+
+/// What a delivery moves in a saved recipe is what it moves in the open one where both are the same, and follows its own fibre flow.
+#[test]
+fn a_saved_recipe_has_its_own_new_settings() {
+    let (delivered, _) = delivered(&[(DeliveryField::Solids, "44", Unit::Percent)]);
+    let (delivered, mill) = (delivered.unwrap(), Mill::new());
+    let line = mill.line();
+    assert_eq!(delivered.moves_in(&mill.draft, &mill.draft, &line), delivered.moved);
+    let mut half = mill.draft.clone();
+    half.plain.fibre_flow.text = "4250".to_owned();
+    let moved = delivered.moves_in(&mill.draft, &half, &line);
+    assert_eq!(moved.len(), delivered.moved.len());
+    for (own, other) in delivered.moved.iter().zip(&moved) {
+        assert_relative_eq!(other.mass_after.value, own.mass_after.value / 2.0, max_relative = 1e-9);
+    }
+    half.liquid_mut(WAX).unwrap().name = "another wax".to_owned();
+    assert_eq!(delivered.moves_in(&mill.draft, &half, &line), vec![]);
+}
+
+/// An accepted delivery is one entry in the list, ends the order, and clears the certificate for the next one; taking it back takes it
+/// out again and leaves a delivery that came after it.
+#[test]
+fn an_accepted_delivery_is_listed_once() {
+    let (mut mill, delivered) = filled(TankWay::Level, "42", Unit::Percent);
+    let tank = delivered.tank.unwrap();
+    mill.book.tank_mut(tank).unwrap().ordered_at = Some(1);
+    mill.book.delivered_batch = " W 124 ".to_owned();
+    let mut record = LineRecord { book: mill.book, ..LineRecord::default() };
+    let before = record.clone();
+    let accept = |record: &mut LineRecord, at| {
+        delivered.fill(&mut record.book, at);
+        record.note_delivery(at, "Wax emulsion".to_owned(), delivered.tank);
+    };
+    accept(&mut record, 1_772_431_200_000);
+    assert_eq!(record.book.tank(tank).unwrap().ordered_at, None);
+    let [listed] = &record.deliveries[..] else { panic!("{:?}", record.deliveries) };
+    assert_eq!(
+        (listed.batch.as_str(), listed.tank, listed.certificate.amount.text.as_str()),
+        ("W 124", Some(tank), "5000")
+    );
+    assert_eq!((record.last_batch(tank), &record.book.delivery), (Some("W 124"), &LineBook::default().delivery));
+    let step = DocumentStep { before, after: record.clone() };
+    record.book.delivered_batch = "W 125".to_owned();
+    accept(&mut record, 1_772_431_300_000);
+    let then = step.taken_back(&LINE, &record);
+    assert_eq!(then.deliveries.iter().map(|listed| listed.batch.as_str()).collect::<Vec<_>>(), ["W 125"]);
 }

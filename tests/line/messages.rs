@@ -7,8 +7,8 @@ use haulm::domain::line::step::{Change, Pipe, StepReason};
 use haulm::domain::line::{
     CalibrationField, CalibrationId, Check, ConditionField, DeliveryField, Deviation, Fed, FlowSource, Help, LineField,
     LineFigure, LineFinding, LineFindingKind, LinePlace, Metering, Model, PeriodField, PeriodLiquidField,
-    PeriodLiquidId, PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, ReadingWay, RowField, RowId,
-    RunFigure, RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
+    PeriodLiquidId, PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, RowField, RowId, RunFigure,
+    RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
     TransportField, UncertaintyField, check_line, pump_settings,
 };
 use haulm::domain::recipe::finding::What;
@@ -56,6 +56,7 @@ fn which(what: &LineFindingKind) -> &'static str {
         LineFindingKind::SettingsNotIncreasing { .. } => "settings not increasing",
         LineFindingKind::NegativeMass { .. } => "negative mass",
         LineFindingKind::AboveTank { .. } => "above the tank",
+        LineFindingKind::CatchIncomplete => "catch incomplete",
         LineFindingKind::FewRows { .. } => "few rows",
         LineFindingKind::OneSetting => "one setting",
         LineFindingKind::FlowNotIncreasing => "flow not increasing",
@@ -81,6 +82,7 @@ fn which(what: &LineFindingKind) -> &'static str {
         LineFindingKind::TankEmpty => "tank empty",
         LineFindingKind::HeelTooLarge => "heel",
         LineFindingKind::OrderOverdue { .. } => "order overdue",
+        LineFindingKind::DeliveryLate { .. } => "delivery late",
         LineFindingKind::StaleReadings { .. } => "stale readings",
         LineFindingKind::OtherRecipe { .. } => "other recipe",
         LineFindingKind::NoBalance => "no balance",
@@ -107,6 +109,7 @@ fn all() -> Vec<(LinePlace, LineFindingKind)> {
     let field = |part| P::Field(LineField::Pump(PUMP, part));
     let tank = P::Tank(TANK);
     let at = |value: f64| Amount::from_base(Kind::SettingPercent, value / 100.0);
+    let hours = |value: f64| Amount::from_base(Kind::ShiftTime, value * 3_600.0);
     let reach = |range_status, setting, help| W::OutOfReach {
         range_status,
         setting,
@@ -116,6 +119,7 @@ fn all() -> Vec<(LinePlace, LineFindingKind)> {
     };
     vec![
         (row(RowField::Mass), W::Entry(What::Missing)),
+        (LinePlace::Row(PUMP, TEST, RowId(2)), W::CatchIncomplete),
         (row(RowField::Setting), W::SettingsNotIncreasing { before: at(35.0) }),
         (row(RowField::Mass), W::NegativeMass { net: Amount::from_base(Kind::BatchMass, -0.35) }),
         (row(RowField::Mass), W::AboveTank { tank: TANK, most: Amount::from_base(Kind::BatchMass, 24_600.0) }),
@@ -174,7 +178,9 @@ fn all() -> Vec<(LinePlace, LineFindingKind)> {
         (tank, W::OverFull),
         (tank, W::TankEmpty),
         (P::Field(LineField::Tank(TANK, TankField::Heel)), W::HeelTooLarge),
-        (tank, W::OrderOverdue { by: Amount::from_base(Kind::ShiftTime, 43.4 * 3_600.0) }),
+        (tank, W::OrderOverdue { by: hours(43.4), at_most: Some(flow(109.7)) }),
+        (tank, W::DeliveryLate { by: hours(20.0), at_most: Some(flow(150.0)) }),
+        (tank, W::DeliveryLate { by: hours(20.0), at_most: None }),
         (P::Line, W::StaleReadings { recipe: "Straw, 15 mm".to_owned() }),
         (P::Line, W::OtherRecipe { recipe: "Straw, 15 mm".to_owned() }),
         (P::Line, W::NoBalance),
@@ -207,7 +213,7 @@ fn told(mill: &Mill, units: &Units) -> String {
 #[test]
 fn findings() {
     let kinds: BTreeSet<_> = all().iter().map(|(_, what)| which(what)).collect();
-    assert_eq!(kinds.len(), 43, "one of each");
+    assert_eq!(kinds.len(), 44, "one of each");
     snapshot!("line", "findings", told(&Mill::new(), &Units::default()));
 }
 
@@ -277,6 +283,7 @@ fn actions() {
         PumpAction::Cannot { status: RangeStatus::AboveLimit },
         PumpAction::EnterSetting,
         PumpAction::NotRead,
+        PumpAction::Distrusted,
         PumpAction::Unsettled,
     ];
     let mill = Mill::new();
@@ -287,11 +294,13 @@ fn actions() {
             fed: Fed::Liquid(LiquidId(1)),
             source: FlowSource::Read,
             now: rate(312.0),
+            half_interval: None,
             target: rate(339.0),
             change: rate(27.0),
             factor: None,
             unit: SettingUnit::Percent,
             setting_now: Some(Setting(0.425)),
+            setting_needed: None,
             action,
         };
         let told = with(&mill, &Units::default(), |context| (ENGLISH.line.action)(&correction, context));
@@ -405,9 +414,6 @@ fn names() {
     }
     for r_squared in [RSquared::Centred(1.0), RSquared::Uncentred(1.0)] {
         writeln!(text, "{}", (ENGLISH.line.r_squared)(r_squared)).unwrap();
-    }
-    for way in ReadingWay::ALL {
-        writeln!(text, "{}", (ENGLISH.line.reading_way)(*way)).unwrap();
     }
     for way in TankWay::ALL {
         writeln!(text, "{}", (ENGLISH.line.tank_way)(*way)).unwrap();

@@ -53,6 +53,8 @@ pub enum LineFindingKind {
         /// What it holds when full.
         most: Amount,
     },
+    /// A catch of which something is still blank; it does not count yet.
+    CatchIncomplete,
     /// Fewer rows than a catch test needs.
     FewRows {
         /// How many can be used.
@@ -143,6 +145,15 @@ pub enum LineFindingKind {
     OrderOverdue {
         /// How late the order is.
         by: Amount,
+        /// The largest flow at which the tank lasts until a delivery ordered now, by volume.
+        at_most: Option<Amount>,
+    },
+    /// The tank runs empty before the delivery that was ordered comes.
+    DeliveryLate {
+        /// How long before.
+        by: Amount,
+        /// The largest flow at which the tank lasts until then, by volume.
+        at_most: Option<Amount>,
     },
     /// The readings are of another recipe, or from before a changeover.
     StaleReadings {

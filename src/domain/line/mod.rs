@@ -29,6 +29,8 @@ pub mod period;
 /// Pumps: catch tests, settings, the settings table.
 pub mod pumps;
 mod read;
+/// The steps of a changeover as one list.
+pub mod schedule;
 /// In what order a changeover steps, and why.
 pub mod step;
 /// Tanks and deliveries.
@@ -39,10 +41,10 @@ pub mod working;
 pub use crate::statistics::regression::{Fit, Model, RSquared};
 pub use book::{LineBook, ReadOn};
 pub use changeover::{Changeover, changeover};
-pub use checked::{CheckedLine, Tolerances, Transport, check_line, examine};
+pub use checked::{CheckedLine, Examined, Tolerances, Transport, check_line, examine};
 pub use entries::{
-    ConditionField, DeliveryField, ReadOf, RunningField, TableField, TableRows, ToleranceField, TransportField,
-    UncertaintyField,
+    ConditionField, DeliveryEntries, DeliveryField, ReadOf, RunningField, TableField, TableRows, ToleranceField,
+    TransportField, UncertaintyField,
 };
 pub use example::example_line;
 pub use field::LineField;
@@ -57,6 +59,7 @@ pub use line_check::reconcile::model::LineModel;
 pub use line_check::reconcile::quantity::LineQuantity;
 pub use line_check::reconcile::uncertainty::Uncertainties;
 pub use line_check::reconcile::verdict::{Doubt, DoubtfulReading, LineDensitySplit, LineReconciliation, LineVerdict};
+pub use line_check::row::{CheckRow, blank_rows, check_rows};
 pub use line_check::stale::stale;
 pub use period::{
     PeriodBalance, PeriodDraft, PeriodField, PeriodLiquidField, PeriodLiquidId, PeriodQuantity, read_period,
@@ -66,7 +69,7 @@ pub use pumps::catch_test::{
 };
 pub use pumps::conditions::{Conditions, at_conditions};
 pub use pumps::curve::{Curve, SettingFor};
-pub use pumps::drift::{Drift, drift};
+pub use pumps::drift::{Drift, TestedFlow, drift, tested_flows};
 pub use pumps::help::Help;
 pub use pumps::metering::Metering;
 pub use pumps::pump::{Pump, PumpDraft, PumpField, PumpId, ReadingWay};
@@ -74,8 +77,9 @@ pub use pumps::pump_settings::{PumpRow, PumpSettings, on_line, pump_settings, tr
 pub use pumps::range_status::RangeStatus;
 pub use pumps::setting::{Setting, SettingUnit};
 pub use pumps::settings_table::{SettingsTable, settings_table};
+pub use schedule::{Scheduled, ScheduledEvent, next_steps, schedule};
 pub use tanks::blend::{Blend, Stock};
-pub use tanks::delivery::{Delivered, deliver};
+pub use tanks::delivery::{Delivered, Moved, deliver};
 pub use tanks::feeds::{Fed, Feeds, Tie};
 pub use tanks::tank::{Tank, TankDraft, TankField, TankId, TankWay};
 pub use tanks::tank_state::TankState;

@@ -1,5 +1,6 @@
 //! What goes on paper: a document of its own for each page and tab, made when the browser prints.
 
+mod bench;
 mod changeover;
 mod context;
 mod doses;
@@ -19,12 +20,11 @@ mod warnings;
 
 use crate::browser::print;
 use crate::t;
-use crate::ui::page;
 use crate::ui::route::Page;
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
+use bench::BenchPaper;
 use changeover::ChangeoverPaper;
-use end::End;
 use leptos::prelude::*;
 use line_check::LineCheckPaper;
 use next_print::{NextPrint, PrintScope};
@@ -32,7 +32,6 @@ use not_valid::NothingPaper;
 use pump_settings::PumpSettingsPaper;
 use recipe::RecipePaper;
 use settings_table::SettingsTablePaper;
-use sheet::{Sheet, recipe_name, revision};
 use tanks::TanksPaper;
 
 /// From now on the browser prints documents made for paper.
@@ -73,18 +72,5 @@ fn line_documents(state: State, scope: PrintScope) -> AnyView {
         }
         (LineSection::Tanks, _) => view! { <TanksPaper/> }.into_any(),
         (LineSection::Change, _) => view! { <ChangeoverPaper/> }.into_any(),
-    }
-}
-
-/// The trial, which is not made of components yet.
-#[component]
-fn BenchPaper() -> impl IntoView {
-    let state = expect_context::<State>();
-    let inside = print::markup(page::bench::paper(state));
-    view! {
-        <Sheet title=recipe_name(state) about=revision(state) kind=state.words.bench_page.sheet>
-            <div class="bench-paper" inner_html=inside></div>
-            <End cautions=Vec::new() signature=[t!("paper-weighed-by"), t!("paper-checked-by"), t!("paper-date")] with_code=true/>
-        </Sheet>
     }
 }

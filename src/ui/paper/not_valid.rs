@@ -76,7 +76,7 @@ pub fn NotValid() -> impl IntoView {
 
 /// The frame that nobody overlooks.
 #[component]
-fn Void() -> impl IntoView {
+pub fn Void() -> impl IntoView {
     view! {
         <section class="print-void">
             <b>"✕ " {t!("paper-not-valid")}</b>

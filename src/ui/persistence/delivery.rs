@@ -1,7 +1,7 @@
 //! An accepted delivery: into the recipe that is open, the saved recipes selected, the tank and a running changeover.
 
 use crate::browser::clock;
-use crate::domain::line::{Delivered, LineBook};
+use crate::domain::line::Delivered;
 use crate::record::content::revision::Stamp;
 use crate::record::{RecipeId, RevisionId};
 use crate::ui::state::State;
@@ -19,10 +19,10 @@ impl State {
             self.edit(None, |open| open.clone_from(&delivered.draft));
         }
         self.follow_all(&saved);
-        let at = clock::now();
+        let (at, liquid) = (clock::now(), self.liquid_name(delivered.liquid));
         let step = self.line.change(|record| {
             delivered.fill(&mut record.book, at);
-            record.book.delivery = LineBook::default().delivery;
+            record.note_delivery(at, liquid, delivered.tank);
             if let Some(planned) = &mut record.planned {
                 for end in [&mut planned.from, &mut planned.to] {
                     if let Some(draft) = delivered.applied_to(&own, &end.draft) {

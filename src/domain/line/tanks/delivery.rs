@@ -14,7 +14,7 @@ use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::line::read::{Reader, read_line_field};
 use crate::domain::line::tanks::blend::{Blend, Stock};
 use crate::domain::line::tanks::feeds::{Fed, Tie};
-use crate::domain::line::tanks::tank::{TankField, TankWay};
+use crate::domain::line::tanks::tank::{TankField, TankId, TankWay};
 use crate::domain::recipe::draft::{Draft, Entry, LiquidDraft};
 use crate::domain::recipe::field::{Field, LiquidField};
 use crate::domain::recipe::finding::{Finding, Grade};
@@ -22,13 +22,15 @@ use crate::domain::recipe::liquid::LiquidId;
 use crate::quantity::format::{DecimalMark, editable};
 use crate::quantity::{Amount, Solids, Unit};
 use uom::ConstZero;
-use uom::si::f64::{Mass, MassDensity, MassRate, ThermodynamicTemperature, Time};
+use uom::si::f64::{Mass, MassDensity, MassRate, ThermodynamicTemperature, Time, VolumeRate};
 
 /// A pump before and after.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Moved {
     /// The pump.
     pub pump: PumpId,
+    /// What it delivers.
+    pub fed: Fed,
     /// The scale of its drive.
     pub unit: SettingUnit,
     /// Its setting before; `None` when it stands or has no line.
@@ -41,6 +43,10 @@ pub struct Moved {
     pub mass_before: MassRate,
     /// Its flow after.
     pub mass_after: MassRate,
+    /// Its flow by volume before.
+    pub volume_before: VolumeRate,
+    /// Its flow by volume after.
+    pub volume_after: VolumeRate,
 }
 
 /// The recipe with the new delivery.
@@ -48,6 +54,8 @@ pub struct Moved {
 pub struct Delivered {
     /// The liquid.
     pub liquid: LiquidId,
+    /// The tank that it goes into; `None` where none holds it.
+    pub tank: Option<TankId>,
     /// Its density at the temperature at which it is pumped; `None` when the certificate does not change it.
     pub density: Option<MassDensity>,
     /// What is in the tank then, where the mass delivered and the content of the tank are known.
@@ -129,6 +137,7 @@ impl Reader<'_> {
         let figures = outcome.case.as_ref().map(|new| figures(case, new)).unwrap_or_default();
         Some(Delivered {
             liquid: id,
+            tank: blend.as_ref().map(|blend| blend.tank).or_else(|| self.book.tank_delivered_into(draft)),
             density,
             blend,
             entries,
@@ -208,6 +217,17 @@ fn enter(liquid: &mut LiquidDraft, (solids, density): &(Option<Entry>, Option<En
     }
 }
 
+impl LineBook {
+    /// The tank that a delivery goes into: the one chosen where it holds the liquid, or else the first that does.
+    #[must_use]
+    pub fn tank_delivered_into(&self, draft: &Draft) -> Option<TankId> {
+        let fed = Fed::Liquid(self.delivered?);
+        let mut holding = self.tanks.iter().filter(|tank| tank.feeds.within(draft) == Some(fed)).map(|tank| tank.id);
+        let first = holding.clone().next();
+        holding.find(|id| Some(*id) == self.delivered_into).or(first)
+    }
+}
+
 impl Delivered {
     /// Whether the certificate says anything that a recipe can take over.
     #[must_use]
@@ -229,6 +249,7 @@ impl Delivered {
             let unit = tank.entries.content.unit;
             tank.entries.content = Entry::typed(editable(unit.from_base(base), DecimalMark::Point), unit);
             tank.read_at = Some(at);
+            tank.ordered_at = None;
         }
     }
 
@@ -254,6 +275,15 @@ impl Delivered {
         enter(new.liquid_mut(id)?, &self.entries);
         (new != *other).then_some(new)
     }
+
+    /// What it moves at the pumps while another recipe runs. Nothing where that recipe does not use the liquid, or has no result.
+    #[must_use]
+    pub fn moves_in(&self, own: &Draft, other: &Draft, line: &CheckedLine) -> Vec<Moved> {
+        let settings = |draft: &Draft| work_out(draft).case.map(|case| pump_settings(draft, &case, line));
+        let new = self.applied_to(own, other);
+        let both = new.and_then(|new| settings(other).zip(settings(&new)));
+        both.map(|(before, after)| moved(&before, &after)).unwrap_or_default()
+    }
 }
 
 fn differ(a: f64, b: f64) -> bool {
@@ -269,12 +299,15 @@ fn moved(before: &PumpSettings, after: &PumpSettings) -> Vec<Moved> {
     pairs
         .map(|(row, then)| Moved {
             pump: row.pump,
+            fed: row.fed,
             unit: row.unit,
             before: setting(row),
             after: setting(then),
             status_after: then.range_status,
             mass_before: row.mass,
             mass_after: then.mass,
+            volume_before: row.volume,
+            volume_after: then.volume,
         })
         .filter(|moved| {
             let settings = match (moved.before, moved.after) {

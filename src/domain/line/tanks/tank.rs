@@ -85,13 +85,24 @@ pub struct TankDraft {
     /// When its content was read, milliseconds since 1970-01-01 00:00 UTC.
     #[serde(default)]
     pub read_at: Option<u64>,
+    /// When its next delivery was ordered, milliseconds since 1970-01-01 00:00 UTC; `None` while none is under way.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub ordered_at: Option<u64>,
 }
 
 impl TankDraft {
     /// A tank without a name or numbers.
     #[must_use]
     pub fn blank(id: TankId, feeds: Feeds) -> Self {
-        Self { id, name: String::new(), feeds, way: TankWay::Level, entries: TankEntries::default(), read_at: None }
+        Self {
+            id,
+            name: String::new(),
+            feeds,
+            way: TankWay::Level,
+            entries: TankEntries::default(),
+            read_at: None,
+            ordered_at: None,
+        }
     }
 
     /// Changes how its content is read. A number of another kind makes no sense there and goes.
@@ -152,4 +163,6 @@ pub struct Tank {
     pub read_at: Option<u64>,
     /// How long before a delivery it must be ordered.
     pub lead_time: Option<Time>,
+    /// When its next delivery was ordered, milliseconds since 1970-01-01 00:00 UTC.
+    pub ordered_at: Option<u64>,
 }

@@ -8,7 +8,7 @@ use crate::domain::line::tanks::tank::{Tank, TankContent, TankId};
 use crate::domain::recipe::draft::Draft;
 use crate::domain::recipe::finding::Grade;
 use crate::quantity::{Amount, Kind};
-use uom::si::f64::{Mass, MassDensity, MassRate, Time, Volume};
+use uom::si::f64::{Mass, MassDensity, MassRate, Time, Volume, VolumeRate};
 use uom::{ConstZero, si::time::second};
 
 /// How a tank stands at today's rate.
@@ -34,6 +34,10 @@ pub struct TankState {
     pub order_within: Option<Time>,
     /// When its content was read, milliseconds since 1970-01-01 00:00 UTC.
     pub read_at: Option<u64>,
+    /// When its next delivery was ordered, milliseconds since 1970-01-01 00:00 UTC.
+    pub ordered_at: Option<u64>,
+    /// How long a delivery takes from its order.
+    pub lead_time: Option<Time>,
     /// Use per shift, by mass.
     pub per_shift: Mass,
     /// The same by volume.
@@ -57,10 +61,39 @@ impl TankState {
         if self.usable.value <= 0.0 || self.empty_at(now).is_some_and(|empty| empty <= now) {
             say(LineFindingKind::TankEmpty);
         }
+        let hours = |time: Time| Amount::from_base(Kind::ShiftTime, time.value);
+        let at_most = self.use_at_most(now).map(|flow| Amount::from_base(Kind::PumpFlow, flow.value));
         if let Some(by) = self.overdue_by(now) {
-            say(LineFindingKind::OrderOverdue { by: Amount::from_base(Kind::ShiftTime, by.value) });
+            say(LineFindingKind::OrderOverdue { by: hours(by), at_most });
+        }
+        if let Some(by) = self.delivery_late_by(now) {
+            say(LineFindingKind::DeliveryLate { by: hours(by), at_most });
         }
         findings
+    }
+
+    /// When its next delivery comes, milliseconds since 1970-01-01 00:00 UTC: a lead time after its order, and after `now` where it is
+    /// not ordered yet. `None` without a lead time.
+    #[must_use]
+    pub fn delivery_at(&self, now: u64) -> Option<u64> {
+        self.lead_time.map(|lead| after(self.ordered_at.unwrap_or(now), lead))
+    }
+
+    /// How long before the delivery that was ordered it runs empty at today's rate; `None` where it lasts, or where nothing is ordered.
+    #[must_use]
+    pub fn delivery_late_by(&self, now: u64) -> Option<Time> {
+        self.ordered_at?;
+        span(self.empty_at(now)?, self.delivery_at(now)?)
+    }
+
+    /// The largest flow at which it lasts until its next delivery, by volume: what is left in it at `now` over the time until then.
+    /// `None` without a lead time, or once the delivery should be there.
+    #[must_use]
+    pub fn use_at_most(&self, now: u64) -> Option<VolumeRate> {
+        let left = span(now, self.empty_at(now)?).unwrap_or(Time::ZERO);
+        let until = span(now, self.delivery_at(now)?)?;
+        let flow: VolumeRate = self.rate / self.density * (left / until);
+        flow.is_finite().then_some(flow)
     }
 
     /// When it runs empty, milliseconds since 1970-01-01 00:00 UTC, counted from when its content was read; from `now` where that
@@ -79,12 +112,20 @@ impl TankState {
         })
     }
 
-    /// By how much its order is overdue at `now`; `None` while there is time.
+    /// By how much its order is overdue at `now`; `None` while there is time, or once it is ordered.
     #[must_use]
     pub fn overdue_by(&self, now: u64) -> Option<Time> {
-        let late = now.checked_sub(self.order_at(now)?)?;
-        (late > 0).then(|| Time::new::<second>(late as f64 / 1_000.0))
+        if self.ordered_at.is_some() {
+            return None;
+        }
+        span(self.order_at(now)?, now)
     }
+}
+
+/// The time from one moment to a later one, both in milliseconds; `None` where it is not later.
+fn span(from: u64, to: u64) -> Option<Time> {
+    let milliseconds = to.checked_sub(from).filter(|span| *span > 0)?;
+    Some(Time::new::<second>(milliseconds as f64 / 1_000.0))
 }
 
 /// A moment some time after another, both in milliseconds.
@@ -131,6 +172,8 @@ impl Tank {
             lasts,
             order_within: lasts.zip(self.lead_time).map(|(lasts, lead)| lasts - lead),
             read_at: self.read_at,
+            ordered_at: self.ordered_at,
+            lead_time: self.lead_time,
             per_shift: rate * shift,
             per_shift_volume: rate * shift / density,
             fits,

@@ -1,6 +1,5 @@
 //! All that follows from the trial as typed.
 
-use crate::browser::graph::untrack;
 use crate::domain::Draft;
 use crate::domain::trial::finding::TrialPlace;
 use crate::domain::trial::series::runs::of_run;
@@ -9,11 +8,10 @@ use crate::domain::trial::weigh_sheet::sheet::make_out;
 use crate::domain::trial::weigh_sheet::weighing::{Weighing, weigh};
 use crate::domain::trial::{SeriesDraft, SheetDraft, TrialFinding, TrialProblem, WeighSheet};
 use crate::record::content::trial::OpenTrial;
-pub use crate::record::content::trial::outcome::{Basis, PlannedSeries, Tested, TestedGroup};
-use crate::ui::signal::{Memo, memo, memo_after};
+pub use crate::record::content::trial::outcome::{Basis, PlannedSeries, Tested};
 use crate::ui::state::State;
 use crate::ui::text::{BenchContext, Context, Message};
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
 
 /// What comes of the weigh sheet.
 #[derive(Clone, PartialEq)]
@@ -53,13 +51,13 @@ impl Desk {
     /// All that follows the trial on the page.
     pub fn new(state: State) -> Self {
         let bench = state.bench;
-        let basis = memo(move || bench.open.with(|open| open.trial.basis()));
-        let planned = memo(move || basis.with(Basis::plan));
-        let made = memo_after(move |before: Option<&Made>| {
+        let basis = Memo::new(move |_| bench.open.with(|open| open.trial.basis()));
+        let planned = Memo::new(move |_| basis.with(Basis::plan));
+        let made = Memo::new(move |before: Option<&Made>| {
             let of = (bench.opening.get(), bench.run.get());
             basis.with(|basis| planned.with(|planned| make(basis, planned, of, before)))
         });
-        let weighing = memo(move || {
+        let weighing = Memo::new(move |_| {
             let (run, batch) = bench.place();
             made.with(|made| {
                 let sheet = made.sheet.as_ref()?;
@@ -69,7 +67,7 @@ impl Desk {
                 }))
             })
         });
-        let tested = memo(move || planned.with(|planned| bench.open.with(|open| open.trial.tested(planned))));
+        let tested = Memo::new(move |_| planned.with(|planned| bench.open.with(|open| open.trial.tested(planned))));
         Self { state, basis, planned, made, weighing, tested }
     }
 

@@ -1,20 +1,15 @@
 //! The bench: what is weighed for trial boards, and what came of it. One tab is shown at a time.
 
 mod boards;
-mod desk;
+pub mod desk;
 mod effects;
 mod entry;
-mod paper;
-mod parts;
-mod runs_on_paper;
-mod selection;
+pub mod selection;
 mod series;
-mod sheet;
-mod tab;
+pub mod sheet;
+pub mod tab;
 mod title;
 mod trials;
-
-pub use paper::paper;
 
 use crate::t;
 use crate::ui::components::{Fold, Tabs};

@@ -2,6 +2,7 @@
 
 use super::sheet::word;
 use crate::browser::file::{self, ReadFileError};
+use crate::browser::page;
 use crate::domain::Grade;
 use crate::record::TrialId;
 use crate::record::content::trial::{LARGEST, Trial};
@@ -15,6 +16,9 @@ use crate::ui::state::State;
 use crate::ui::text::{Carrier, Message};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
+
+/// The list, which takes the focus once a trial is deleted.
+const LIST: &str = "saved-trials";
 
 /// How many there are.
 pub fn trials_note(state: State) -> String {
@@ -83,7 +87,7 @@ pub fn SavedTrials() -> impl IntoView {
             view! { {table} {unreadable} }.into_any()
         }
     };
-    view! { <div class="trials">{table} <Import/></div> }
+    view! { <div class="trials" id=LIST tabindex="-1">{table} <Import/></div> }
 }
 
 #[component]
@@ -98,6 +102,11 @@ fn TrialRow(
     let revision = content.revision.and_then(|id| state.seen(id)).map(|seen| version::label(state, &seen));
     let recipe =
         [Some(state.called(&content.recipe_name)), revision].into_iter().flatten().collect::<Vec<_>>().join(", ");
+    let delete = move |_| {
+        state.remove_trial(id);
+        // The button goes with its row.
+        page::focus(LIST);
+    };
     view! {
         <tr>
             <th scope="row" class="l name"><b>{name.clone()}</b> <span class="sub">{content.note.clone()}</span></th>
@@ -109,7 +118,7 @@ fn TrialRow(
                     {t!("bench-open")}
                 </button>
                 " "
-                <button type="button" aria-label=t!("bench-delete-named", name = name) on:click=move |_| state.remove_trial(id)>
+                <button type="button" aria-label=t!("bench-delete-named", name = name) on:click=delete>
                     {t!("bench-delete")}
                 </button>
             </td>
@@ -156,10 +165,10 @@ fn Told(
 
 /// Puts the trial of a file on the page; why not, if it does not go there.
 fn opened(state: State, text: Result<String, ReadFileError>) -> Option<Message> {
-    let page = &state.words.library_page;
+    let words = &state.words.library_page;
     match text {
         Ok(text) => state.take_in_trial(&text).err().map(|refusal| (state.words.refusal)(&refusal, Carrier::File)),
-        Err(ReadFileError::TooLarge { bytes, limit }) => Some((page.file_too_large)(bytes, limit)),
-        Err(ReadFileError::Unreadable(own)) => Some((page.file_unreadable)(&own)),
+        Err(ReadFileError::TooLarge { bytes, limit }) => Some((words.file_too_large)(bytes, limit)),
+        Err(ReadFileError::Unreadable(own)) => Some((words.file_unreadable)(&own)),
     }
 }

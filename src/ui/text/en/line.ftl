@@ -8,7 +8,6 @@ line-tab-pumps = Pumps & catch tests
 line-tab-tanks = Tanks & deliveries
 line-tab-changeover = Changeover
 line-period-balance = Period balance
-line-new-delivery = New delivery
 line-recipe = { $name } · { $revision }
 line-example = Example data.
 line-example-hint = This line belongs to an invented mill.

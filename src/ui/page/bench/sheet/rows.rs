@@ -138,7 +138,7 @@ fn given(state: State, own: &LineProgress) -> String {
 }
 
 /// The target dose as the recipe enters it; of water, what fixes it.
-fn target_dose(state: State, made: &Made, sheet: &WeighSheet, id: LineId) -> (String, String) {
+pub fn target_dose(state: State, made: &Made, sheet: &WeighSheet, id: LineId) -> (String, String) {
     let LineId::Liquid(liquid) = id else {
         let moisture = sheet.plan.case.solved.water.mat.dry_basis().value;
         let to_moisture = made.recipe.water_way == crate::domain::recipe::draft::WaterWay::ToMatMoisture;

@@ -107,7 +107,8 @@ fn told(state: State, sheet: SettingsSheet, figure: SheetFigure) -> Option<AnyVi
     })
 }
 
-fn recipe_origin(state: State, origin: Origin) -> AnyView {
+/// What a number of the recipe put into a working is.
+pub fn recipe_origin(state: State, origin: Origin) -> AnyView {
     state.draft.with(|draft| match origin {
         Origin::Field(field) => (state.words.field_name)(field, draft).into_any(),
         Origin::Figure(figure) => name_in(state, figure, draft).into_any(),
@@ -115,7 +116,8 @@ fn recipe_origin(state: State, origin: Origin) -> AnyView {
     })
 }
 
-fn line_origin(state: State, pump: PumpId, origin: LineOrigin) -> AnyView {
+/// What a number put into a working of the line is, and the way to where it was entered.
+pub fn line_origin(state: State, pump: PumpId, origin: LineOrigin) -> AnyView {
     match origin {
         LineOrigin::Recipe(origin) => recipe_origin(state, origin),
         LineOrigin::Figure(figure) => name(state, SheetFigure::Pump(pump, figure)).into_any(),

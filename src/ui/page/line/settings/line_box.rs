@@ -20,9 +20,15 @@ use leptos::prelude::*;
 pub fn LineFieldBox(
     /// The field.
     field: LineField,
-    /// Its label in sight.
-    #[prop(into)]
-    label: Signal<String>,
+    /// Its label in sight; none in a grid, whose head says it.
+    #[prop(optional, into)]
+    label: Option<Signal<String>>,
+    /// The grid column it is in.
+    #[prop(optional)]
+    column: Option<&'static str>,
+    /// Whether the head of the column has its unit.
+    #[prop(optional)]
+    unit_in_head: bool,
     /// What holds while it is blank.
     #[prop(optional, into)]
     placeholder: Signal<String>,
@@ -37,18 +43,13 @@ pub fn LineFieldBox(
     let kind = Memo::new(move |_| state.line.book(|book| book.kind(field)));
     let unit = Memo::new(move |_| state.line_units_at(field, kind.get()).unit(kind.get()));
     let said = said_at_rest(state, field);
+    let others = beside_others(state, field);
     let shown = Memo::new(move |_| {
-        let units = state.line_units_at(field, kind.get());
+        let message = said.get().map(|(grade, _, message)| (grade, message)).or_else(|| others.get());
+        let grade = message.as_ref().map(|(grade, _)| *grade);
         let entry = entry(state, field);
-        let message = said.get();
-        let grade = message.as_ref().map(|(grade, ..)| *grade);
-        BoxState {
-            text: in_box(&entry, kind.get(), &units),
-            typical: false,
-            aside: below(state, &entry, field, grade).unwrap_or_else(|| aside.get()),
-            message: message
-                .map(|(grade, _, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
-        }
+        let aside = below(state, &entry, field, grade).unwrap_or_else(|| aside.get());
+        box_state(state, field, &entry, aside, message)
     });
     let name = Memo::new(move |_| with_context(state, |context| (state.words.line.field_name)(field, context)));
     let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
@@ -57,17 +58,36 @@ pub fn LineFieldBox(
     view! {
         <NumberBox
             key=field.key()
-            label=Some(label)
+            label=label
             name=name
             state=shown
-            column=None
+            column=column
             class=class
             placeholder=placeholder
             on_input=on_input
             on_leave=Callback::new(move |()| state.leave_line())
         >
-            <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/>
+            <Show when=move || !unit_in_head>
+                <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/>
+            </Show>
         </NumberBox>
+    }
+}
+
+/// What a box of the line shows.
+pub fn box_state(
+    state: State,
+    field: LineField,
+    entry: &Entry,
+    aside: String,
+    said: Option<(Grade, Message)>,
+) -> BoxState {
+    let kind = state.line.book(|book| book.kind(field));
+    BoxState {
+        text: in_box(entry, kind, &state.line_units_at(field, kind)),
+        typical: entry.preset && !entry.is_blank(),
+        aside,
+        message: said.map(|(grade, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
     }
 }
 
@@ -80,15 +100,16 @@ pub fn short(unit: Unit, currency: &str) -> String {
     }
 }
 
-fn entry(state: State, field: LineField) -> Entry {
-    state.line.book(|book| book.entry(field).cloned()).unwrap_or_else(|| Entry::empty(Unit::One))
+/// What was typed into a box, or what is carried down to it; blank for one that is not there.
+pub fn entry(state: State, field: LineField) -> Entry {
+    state.line.book(|book| book.entry_shown(field)).unwrap_or_else(|| Entry::empty(Unit::One))
 }
 
 /// What is wrong or unusual about an entry.
-type Remark = (Grade, What, Message);
+pub type Remark = (Grade, What, Message);
 
 /// What is said about a box: as it was at the last pause, so that nothing comes and goes between two keys.
-fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
+pub fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
     Memo::new(move |before: Option<&Option<Remark>>| {
         if state.typing.get()
             && let Some(before) = before
@@ -99,6 +120,8 @@ fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
             let kind = book.kind(field);
             let limit = limit(field, book);
             match read_entry(book.entry(field)?, kind, &limit) {
+                // A catch waits until it is complete.
+                Err(What::Missing) if matches!(field, LineField::Row(..)) => None,
                 Err(What::Missing) if book.entry(field).is_some_and(|entry| entry.preset) => None,
                 Err(what) => Some((what, Grade::Stop)),
                 Ok(Some(base)) => unusual(Amount::from_base(kind, base), &limit).map(|what| (what, Grade::Unusual)),
@@ -111,8 +134,24 @@ fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
     })
 }
 
+/// What is said about a number beside others, such as a mass below its tare; as it was at the last pause.
+fn beside_others(state: State, field: LineField) -> Memo<Option<(Grade, Message)>> {
+    Memo::new(move |before: Option<&Option<(Grade, Message)>>| {
+        if state.typing.get()
+            && let Some(before) = before
+        {
+            return before.clone();
+        }
+        let is_here = |found: &&LineFinding| {
+            found.place == LinePlace::Field(field) && !matches!(found.what, LineFindingKind::Entry(_))
+        };
+        let finding = state.line.checked.with(|line| line.findings.iter().find(is_here).cloned())?;
+        Some((finding.grade, with_context(state, |context| (state.words.line.finding)(&finding, context))))
+    })
+}
+
 /// The line below the number: what was read, or the other basis. `None` where there is nothing of the kind to say.
-fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) -> Option<String> {
+pub fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) -> Option<String> {
     let kind = state.line.book(|book| book.kind(field));
     let units = state.line_units_at(field, kind);
     let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), short(unit, ""));
@@ -126,6 +165,9 @@ fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) ->
     if let Some((amount, unit)) = entry_other_basis(entry, kind, &units) {
         return Some(format!("{mark}{}", show(amount, unit)));
     }
+    if mark.is_empty() && entry.preset && !entry.is_blank() {
+        return Some(t!("common-typical"));
+    }
     (!mark.is_empty()).then_some(mark)
 }
 
@@ -135,27 +177,35 @@ pub fn LineMessages(
     /// The boxes.
     fields: &'static [LineField],
 ) -> impl IntoView {
+    fields.iter().map(|field| view! { <LineMessage field=*field/> }).collect_view()
+}
+
+/// The error or the question of a box.
+#[component]
+pub fn LineMessage(
+    /// The box.
+    field: LineField,
+    /// What is said about it, where that is not all.
+    #[prop(optional)]
+    said: Option<Memo<Option<Remark>>>,
+) -> impl IntoView {
     let state = expect_context::<State>();
-    let all: Vec<_> = fields.iter().map(|field| (*field, said_at_rest(state, *field))).collect();
-    let line = move |(field, said): (LineField, Memo<Option<Remark>>)| {
-        move || {
-            let (grade, what, message) = said.get()?;
-            let kind = state.line.book(|book| book.kind(field));
-            let offers = entry_offers(&entry(state, field), &what, &state.line_units_at(field, kind));
-            let shown = grade == Grade::Stop || !offers.is_empty();
-            shown.then(|| {
-                let offers =
-                    offers.into_iter().map(|offer| view! { <LineOffer field=field offer=offer/> }).collect_view();
-                view! { <p><Mark grade=grade/> " " {message.what} " " {message.fix} " " {offers}</p> }
-            })
-        }
-    };
-    all.into_iter().map(line).collect_view()
+    let said = said.unwrap_or_else(|| said_at_rest(state, field));
+    move || {
+        let (grade, what, message) = said.get()?;
+        let kind = state.line.book(|book| book.kind(field));
+        let offers = entry_offers(&entry(state, field), &what, &state.line_units_at(field, kind));
+        let shown = grade == Grade::Stop || !offers.is_empty();
+        shown.then(|| {
+            let offers = offers.into_iter().map(|offer| view! { <LineOffer field=field offer=offer/> }).collect_view();
+            view! { <p><Mark grade=grade/> " " {message.what} " " {message.fix} " " {offers}</p> }
+        })
+    }
 }
 
 /// One of the numbers that may have been meant.
 #[component]
-fn LineOffer(
+pub fn LineOffer(
     /// The field.
     field: LineField,
     /// What is put in.

@@ -3,9 +3,9 @@
 mod announce;
 mod conditions;
 pub mod context;
-mod figure;
+pub mod figure;
 mod foot;
-mod line_box;
+pub mod line_box;
 pub mod matrix;
 mod range;
 pub mod range_bar;

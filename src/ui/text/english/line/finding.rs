@@ -6,7 +6,7 @@ use crate::domain::line::limit::limit;
 use crate::domain::line::{Help, LineFinding, LineFindingKind, LinePlace, RangeStatus};
 use crate::quantity::Amount;
 use crate::ui::text::english::finding::loose_entry;
-use crate::ui::text::{LineContext, Loose, Message, shown, trimmed_to};
+use crate::ui::text::{LineContext, Loose, Message, shown, trimmed_to, unit_shown};
 
 pub(super) fn finding(finding: &LineFinding, context: &LineContext<'_>) -> Message {
     let place = super::place::place(finding.place, context);
@@ -33,10 +33,16 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         }
         LineFindingKind::FewRows { rows, least } => {
             return (
-                format!("{rows} of the {least} rows that it takes."),
+                format!("{rows} of the {least} catches that a valid test needs."),
                 format!(
-                    "Catch {least} rows or more at two settings at least, spread over those that the line runs at."
+                    "Make {least} catches or more at two settings at least, spread over those that the line runs at."
                 ),
+            );
+        }
+        LineFindingKind::CatchIncomplete => {
+            return (
+                "incomplete, so it does not count yet.".to_owned(),
+                "Enter setting, time and gross mass.".to_owned(),
             );
         }
         LineFindingKind::TooManySteps { most } => {
@@ -47,20 +53,20 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         }
         LineFindingKind::Entry(_) => ("this entry cannot be used.".to_owned(), "Enter it again."),
         LineFindingKind::SettingsNotIncreasing { before } => (
-            format!("below {}, the setting of the row before.", amount(*before)),
-            "Check for a slip. If the rows were caught in this order, leave it: the line does not mind.",
+            format!("below {}, the setting of the catch before.", amount(*before)),
+            "Check for a slip. If the catches were made in this order, leave it: the line is the same.",
         ),
         LineFindingKind::NegativeMass { net } => (
             format!("less than the empty vessel, by {}.", amount(Amount { base: -net.base, ..*net })),
             "Check both masses and their units. Leave the vessel blank when the scale was set to zero with it.",
         ),
         LineFindingKind::OneSetting => (
-            "all rows were caught at one setting, so no line can be fitted.".to_owned(),
+            "all catches are at one setting, so no line can be fitted.".to_owned(),
             "Catch at a second setting at least, far from the first.",
         ),
         LineFindingKind::FlowNotIncreasing => (
             "more setting does not give more flow.".to_owned(),
-            "Check the rows for a slip, and the pump for a blocked line or air.",
+            "Check the catches for a slip, and the pump for a blocked line or air.",
         ),
         LineFindingKind::Suspect { studentised, from } => {
             let mark = context.plain.units.mark;
@@ -70,15 +76,16 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
                     trimmed_to(studentised.base.abs(), 3, mark),
                     trimmed_to(from.base, 3, mark)
                 ),
-                "It still counts. Check it for a slip, catch again, or set it aside.",
+                "It still counts. Check it for a slip, catch again, or exclude it.",
             )
         }
-        LineFindingKind::NotCalibrated => {
-            ("no catch test that counts, so no setting is known.".to_owned(), "Run a catch test, three rows at least.")
-        }
+        LineFindingKind::NotCalibrated => (
+            "no catch test that counts, so no setting is known.".to_owned(),
+            "Run a catch test, three catches at least.",
+        ),
         LineFindingKind::FaultyTest => (
             "its catch test cannot be used yet.".to_owned(),
-            "Fix what is marked in the test: a density, a row, or a row too few.",
+            "Fix what is marked in the test: a density, a catch, or too few catches.",
         ),
         LineFindingKind::NotWhole => ("not a whole number.".to_owned(), "Enter the count of nozzles, such as 8."),
         LineFindingKind::LimitsCrossed => {
@@ -137,10 +144,14 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         LineFindingKind::HeelTooLarge => {
             ("as large as the whole tank.".to_owned(), "Enter the volume below the outlet, smaller than the tank.")
         }
-        LineFindingKind::OrderOverdue { by } => (
-            format!("the order is overdue by {}.", amount(*by)),
-            "Order now, and lower its use until the delivery comes.",
-        ),
+        LineFindingKind::OrderOverdue { by, at_most } => {
+            let lower = lower_its_use(*at_most, context);
+            return (format!("the order is overdue by {}.", to_three(*by, context)), format!("Order now. {lower}"));
+        }
+        LineFindingKind::DeliveryLate { by, at_most } => {
+            let what = format!("runs empty {} before its delivery comes.", to_three(*by, context));
+            return (what, lower_its_use(*at_most, context));
+        }
         LineFindingKind::StaleReadings { recipe } => (
             format!("these readings were made on “{recipe}”, before the changeover."),
             "Read the line again on the recipe that runs now.",
@@ -190,6 +201,20 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         ),
     };
     (what, fix.to_owned())
+}
+
+/// To three digits: nobody knows the content of a tank better.
+fn to_three(amount: Amount, context: &LineContext<'_>) -> String {
+    let unit = context.plain.units.unit(amount.kind);
+    let number = trimmed_to(amount.get(unit), 3, context.plain.units.mark);
+    format!("{number}\u{a0}{}", unit_shown(unit, context.plain.currency))
+}
+
+fn lower_its_use(at_most: Option<Amount>, context: &LineContext<'_>) -> String {
+    match at_most {
+        Some(flow) if flow.base > 0.0 => format!("To last, use at most {}.", to_three(flow, context)),
+        _ => "Lower its use until the delivery comes.".to_owned(),
+    }
 }
 
 fn out_of_reach(

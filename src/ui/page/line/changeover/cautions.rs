@@ -1,0 +1,42 @@
+//! What to beware of with the recipe that is changed to.
+
+use super::context::ChangeSheet;
+use crate::domain::Caution;
+use crate::t;
+use crate::ui::components::Fold;
+use crate::ui::state::State;
+use leptos::prelude::*;
+
+/// The cautions, folded, with their titles in sight.
+#[component]
+pub fn NewCautions() -> impl IntoView {
+    let state = expect_context::<State>();
+    let sheet = expect_context::<ChangeSheet>();
+    let all = Memo::new(move |_| {
+        sheet.plan.with(|plan| {
+            plan.as_ref()
+                .and_then(|plan| plan.solved.as_ref())
+                .map(|solved| solved.cautions.clone())
+                .unwrap_or_default()
+        })
+    });
+    let titles = Signal::derive(move || {
+        all.with(|all| all.iter().map(|caution| (state.words.caution)(*caution).title).collect::<Vec<_>>().join(" · "))
+    });
+    let one = move |caution: Caution| {
+        let words = (state.words.caution)(caution);
+        let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
+        view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
+    };
+    let some = Memo::new(move |_| all.with(|all| !all.is_empty()));
+    view! {
+        <Show when=move || some.get()>
+            <Fold id="change-cautions" title=t!("change-cautions") note=titles>
+                <div class="cautions">
+                    <ul>{move || all.get().into_iter().map(one).collect_view()}</ul>
+                    <p class="note">{state.words.tools.caution_rule}</p>
+                </div>
+            </Fold>
+        </Show>
+    }
+}
