@@ -25,7 +25,7 @@ const stopped = ({ error, reason }) => {
   };
   put("h1", "Haulm has stopped");
   put("p", "A fault in the program, not in what you typed. All that was saved is kept, and what was open as of a moment ago.");
-  put("button", "Save everything to a file", { onclick: again("#rescue") });
+  put("button", "Export everything", { onclick: again("#rescue") });
   put("button", "Start again", { onclick: again("#recipe") }).focus();
   document.body.replaceChildren(page);
 };

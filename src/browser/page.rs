@@ -65,6 +65,13 @@ pub fn focus_field(key: &str) {
     }
 }
 
+/// Opens the fold with an id.
+pub fn unfold_by_id(id: &str) {
+    if let Some(fold) = document().get_element_by_id(id) {
+        _ = fold.set_attribute("open", "");
+    }
+}
+
 /// Opens every `<details>` around an element.
 fn unfold(element: &Element) {
     let mut around = element.parent_element();
@@ -146,7 +153,10 @@ pub fn show(selector: &str) {
 #[must_use]
 pub fn in_text(event: &KeyboardEvent) -> bool {
     let Some(element) = event.target().and_then(|target| target.dyn_into::<Element>().ok()) else { return false };
-    matches!(element.tag_name().as_str(), "INPUT" | "TEXTAREA")
+    match element.dyn_ref::<HtmlInputElement>() {
+        Some(input) => !matches!(input.type_().as_str(), "checkbox" | "radio" | "file"),
+        None => element.tag_name() == "TEXTAREA",
+    }
 }
 
 /// Whether the element that the focus goes to lies inside the one that hears of it.

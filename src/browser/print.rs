@@ -1,7 +1,37 @@
 //! The page on paper.
 
+use super::element::View;
+use leptos::leptos_dom::helpers::window_event_listener_untyped;
+use leptos::mount::mount_to;
+use leptos::prelude::AnyView;
+use std::cell::RefCell;
+use std::rc::Rc;
+
 /// Opens the browser's print dialogue; `false` where it has none.
 #[must_use]
 pub fn print() -> bool {
     web_sys::window().is_some_and(|window| window.print().is_ok())
+}
+
+/// While the browser prints, and where `wanted`, what `documents` makes is at the end of the page's body. It is complete when the
+/// browser's `beforeprint` is over: a signal that the page follows would change it only later, when a button has printed already.
+pub fn on_print(wanted: impl Fn() -> bool + 'static, documents: impl Fn() -> AnyView + Clone + 'static) {
+    let shown = Rc::new(RefCell::new(None));
+    let gone = Rc::clone(&shown);
+    window_event_listener_untyped("beforeprint", move |_| {
+        let body = web_sys::window().and_then(|window| window.document()?.body()).filter(|_| wanted());
+        // The one before goes first, should the browser not have told that it has printed.
+        drop(shown.take());
+        shown.replace(body.map(|body| mount_to(body, documents.clone())));
+    });
+    window_event_listener_untyped("afterprint", move |_| drop(gone.take()));
+}
+
+/// A part that is built with `element` as it is now, as markup.
+#[must_use]
+pub fn markup(part: View) -> String {
+    let document = web_sys::window().and_then(|window| window.document());
+    let Some(place) = document.and_then(|document| document.create_element("div").ok()) else { return String::new() };
+    part.fill(&place);
+    place.inner_html()
 }

@@ -120,6 +120,17 @@ pub fn in_steps(value: f64, step: f64, mark: DecimalMark) -> String {
     significant(value, u8::try_from(digits).unwrap_or(u8::MAX), mark)
 }
 
+/// A time in minutes and seconds, "2:40"; "–" for what is not finite.
+#[must_use]
+pub fn minutes(seconds: f64) -> String {
+    if !seconds.is_finite() {
+        return NOTHING.to_owned();
+    }
+    let whole = seconds.abs().round();
+    let sign = if seconds < 0.0 && whole > 0.0 { "\u{2212}" } else { "" };
+    format!("{sign}{}:{:02}", (whole / 60.0).floor(), whole % 60.0)
+}
+
 /// A finite number in decimal digits d₀.d₁d₂… × 10^exponent. Zero is a single 0.
 #[derive(Debug, Clone)]
 struct Decimal {

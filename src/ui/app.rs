@@ -3,9 +3,13 @@
 use super::components::{Announce, Mounted, UndoNotice};
 use super::frame::{Bar, Trouble, rescue};
 use super::page;
+use super::page::bench::BenchSheet;
+use super::page::help::HelpSheet;
+use super::page::library::LibrarySheet;
 use super::page::line::LineSheet;
+use super::page::mixing::MixingSheet;
 use super::page::recipe::RecipeSheet;
-use super::part::print;
+use super::paper;
 use super::persistence;
 use super::route::Page;
 use super::state::{State, provide};
@@ -32,11 +36,12 @@ fn App() -> impl IntoView {
     follow_address(state);
     listen_to_keys(state);
     follow_theme(state);
+    paper::on_print(state);
     if let Some(listeners) = event::on_drop(move |file| page::library::dropped(state, file)) {
         listeners.into_iter().for_each(event::Listener::forget);
     }
     // The address and a press both say where to go: a page is made anew only for another one.
-    let page = Memo::new(move |_| state.page.get());
+    let page = Memo::new(move |_| state.page.get().in_bar());
     let skip = |event: MouseEvent| {
         // The hash is the page's; only the focus moves.
         event.prevent_default();
@@ -51,23 +56,21 @@ fn App() -> impl IntoView {
             {move || match page.get() {
                 Page::Recipe => view! { <RecipeSheet/> }.into_any(),
                 Page::Line => view! { <LineSheet/> }.into_any(),
+                Page::Bench => view! { <BenchSheet/> }.into_any(),
+                Page::Mixing => view! { <MixingSheet/> }.into_any(),
+                Page::Library => view! { <LibrarySheet/> }.into_any(),
+                Page::Help => view! { <HelpSheet/> }.into_any(),
                 other => view! { <Mounted part=move || body(other)/> }.into_any(),
             }}
         </main>
         <Announce/>
-        <Mounted part=print::sheet/>
     }
 }
 
 fn body(page: Page) -> View {
     match page {
-        Page::Bench => page::bench::bench(),
         Page::Compare => page::compare::compare(),
-        Page::Mix => page::mix::mix(),
-        Page::Systems => page::systems::systems(),
-        Page::Library => page::library::library(),
-        Page::Help => page::help::help(),
-        Page::Recipe | Page::Line => View::Nothing,
+        _ => View::Nothing,
     }
 }
 
@@ -87,7 +90,7 @@ fn follow_address(state: State) {
         let words = state.words;
         let page = match state.page.get() {
             Page::Recipe => state.title.with(|title| title.name.clone()),
-            page => crate::ui::part::page_name::page_name(words, page).to_owned(),
+            page => crate::ui::part::page_name::page_name(words, page),
         };
         browser::set_title(&if page.is_empty() {
             words.tools.app.to_owned()

@@ -27,6 +27,8 @@ mod frame;
 #[cfg(target_arch = "wasm32")]
 mod page;
 #[cfg(target_arch = "wasm32")]
+mod paper;
+#[cfg(target_arch = "wasm32")]
 mod part;
 #[cfg(target_arch = "wasm32")]
 mod persistence;

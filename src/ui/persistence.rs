@@ -307,8 +307,6 @@ impl State {
             Ok(name) => {
                 settled(*self, About::Export);
                 self.tell((self.words.library_page.given_out)(&name));
-                let now = clock::now();
-                self.settings.update(|settings| settings.copied_at = Some(now));
             }
             Err(why) => tell_not_exported(*self, &why),
         }

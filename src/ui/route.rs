@@ -14,19 +14,39 @@ pub enum Page {
     /// Binder systems side by side.
     Compare,
     /// Solutions and glue batches made up.
-    Mix,
-    /// The library of binder systems.
+    Mixing,
+    /// The library's tab of binder systems.
     Systems,
-    /// All recipes that are kept.
+    /// Saved recipes.
     Library,
+    /// The library's tab of trials.
+    Trials,
     /// What the app does, its words and its shortcuts.
     Help,
 }
 
 impl Page {
-    /// All pages, in the order of the bar.
-    pub const ALL: &'static [Page] =
-        &[Self::Recipe, Self::Line, Self::Bench, Self::Compare, Self::Mix, Self::Systems, Self::Library, Self::Help];
+    /// All pages that have an address, those of the bar in its order.
+    pub const ALL: &'static [Page] = &[
+        Self::Recipe,
+        Self::Line,
+        Self::Bench,
+        Self::Compare,
+        Self::Mixing,
+        Self::Library,
+        Self::Systems,
+        Self::Trials,
+        Self::Help,
+    ];
+
+    /// The page of the bar that it is a part of.
+    #[must_use]
+    pub const fn in_bar(self) -> Self {
+        match self {
+            Self::Systems | Self::Trials => Self::Library,
+            page => page,
+        }
+    }
 
     /// The hash, without the `#`.
     #[must_use]
@@ -36,8 +56,9 @@ impl Page {
             Self::Line => "line",
             Self::Bench => "bench",
             Self::Compare => "compare",
-            Self::Mix => "mix",
+            Self::Mixing => "mixing",
             Self::Systems => "systems",
+            Self::Trials => "trials",
             Self::Library => "library",
             Self::Help => "help",
         }

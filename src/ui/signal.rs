@@ -13,13 +13,6 @@ pub fn memo<T: PartialEq + Send + Sync + 'static>(work_out: impl Fn() -> T + Sen
     Computed::new(move |_| work_out()).into()
 }
 
-/// As [`memo`], from the value before as well.
-pub fn memo_after<T: PartialEq + Send + Sync + 'static>(
-    work_out: impl Fn(Option<&T>) -> T + Send + Sync + 'static,
-) -> Signal<T> {
-    Computed::new(work_out).into()
-}
-
 /// Does `act` soon, and again whenever a signal it has read changes.
 pub fn effect(mut act: impl FnMut() + 'static) {
     Effect::new(move |_| act());

@@ -6,7 +6,7 @@
 
 use haulm::domain::recipe::example::example;
 use haulm::record::content::revision::{Stamp, Title};
-use haulm::record::content::search::{SortOrder, find};
+use haulm::record::content::search::{SortColumn, SortOrder, find};
 use haulm::record::file::recipe::RecipeFile;
 use haulm::record::store::MemoryStore;
 use haulm::record::{Library, Revision};
@@ -40,7 +40,7 @@ fn main() {
     let library = Library::open(store).unwrap();
     let search = quickest(|| {
         let listed = library.recipes();
-        assert_eq!(find(&listed, "recipe 1234", SortOrder::Name).len(), 1);
+        assert_eq!(find(&listed, "recipe 1234", SortOrder::first(SortColumn::Name)).len(), 1);
     });
     let huge = "[".repeat(100_000_000);
     let refuse = quickest(|| {

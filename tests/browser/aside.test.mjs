@@ -4,18 +4,18 @@ import assert from "node:assert/strict";
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { fold, more } from "./bench.mjs";
 import { journey } from "./harness.mjs";
 import { put } from "./pages.mjs";
 
-const shown = async (page, name) => page.press(name, { within: await page.css(".bench .sections") });
-const trials = (page) => page.run(() => [...document.querySelectorAll(".trials .lines h3")].map((h) => h.textContent.replace(/[\u2066-\u2069]/g, "").trim()));
+const trials = (page) => page.run(() => [...document.querySelectorAll(".saved-trials tbody .name b")].map((h) => h.textContent.replace(/[\u2066-\u2069]/g, "").trim()));
 const name = (page) => page.run(() => document.getElementById("bench-name")?.value);
 
 /** Runs `act` with the path of a trial's file, as the app writes it; the page has a trial of another name then. */
 async function withTrialFile(page, act) {
   await page.type("Trial name", "From the file");
-  await shown(page, "Trials");
-  const { bytes } = await page.download(() => page.press("Export trial (JSON)"));
+  await fold(page, "trials");
+  const { bytes } = await page.download(() => more(page, "Export trial (JSON)"));
   const folder = await mkdtemp(join(tmpdir(), "haulm-trial-"));
   try {
     const path = join(folder, "series.trial.haulm.json");
@@ -33,17 +33,17 @@ journey("importing a trial sets the one on the page aside, also across a reload"
     await page.until(async () => assert.equal(await name(page), "From the file"));
     await page.reload();
     await page.until(async () => assert.equal(await name(page), "From the file"));
-    await shown(page, "Trials");
+    await fold(page, "trials");
     await page.until(async () => assert.match((await trials(page)).join(), /^Unsaved work, \d\d:\d\d: Typed and not saved$/));
     // It opens with what was typed; and the trial of the file, which is in no library either, is set aside in turn.
     await page.press(/^Open .*Typed and not saved/);
     await page.until(async () => assert.match(await name(page), /Typed and not saved$/));
-    await shown(page, "Trials");
+    await fold(page, "trials");
     await page.until(async () => assert.equal((await trials(page)).length, 2));
     // What is in the library already is not set aside once more.
     await page.press(/^Open .*From the file/);
     await page.until(async () => assert.match(await name(page), /From the file$/));
-    await shown(page, "Trials");
+    await fold(page, "trials");
     await page.until(async () => assert.equal((await trials(page)).length, 2));
     await page.axe();
   });
@@ -56,7 +56,7 @@ journey("a trial's file that is chosen in the library or dropped on any page ope
     await page.go("#library");
     await page.upload("#import", path);
     await page.until(async () => assert.equal(await name(page), "From the file"));
-    await shown(page, "Trials");
+    await fold(page, "trials");
     await page.until(async () => assert.match((await trials(page)).join(), /^Unsaved work, \d\d:\d\d: Typed and not saved$/));
   });
 });
@@ -95,9 +95,9 @@ journey("importing a line check sets the line and the recipe on the page aside, 
   assert.equal(await page.value("Board density"), "655");
   // Both are in the library: the recipe that was changed, and the line.
   await page.press("Library");
-  const recipe = await page.css(".lines h2");
+  const recipe = await page.css(".lines .name");
   assert.match((await page.run((e) => e.textContent, recipe)).replace(/[\u2066-\u2069]/g, ""), /^Unsaved work, \d\d:\d\d: Example/);
-  const lines = await page.byRole("list", "Lines");
+  const lines = await page.byRole("list", "Lines set aside");
   await page.sees("Unsaved work,", { within: lines });
   await page.axe();
   await page.screenshot("library-lines", { full: true });
@@ -108,9 +108,9 @@ journey("importing a line check sets the line and the recipe on the page aside, 
   assert.equal(await page.value("Board density"), "702");
   // The line of the file is set aside in turn; deleted, it comes back with Undo.
   await page.press("Library");
-  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines")), 2));
-  await page.press(/^(Delete|Remove) .*Second line/, { within: await page.byRole("list", "Lines") });
-  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines")), 1));
+  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines set aside")), 2));
+  await page.press(/^(Delete|Remove) .*Second line/, { within: await page.byRole("list", "Lines set aside") });
+  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines set aside")), 1));
   await page.press("Undo", { within: await page.css(".notice") });
-  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines")), 2));
+  await page.until(async () => assert.equal(await page.run((list) => list.children.length, await page.byRole("list", "Lines set aside")), 2));
 });

@@ -31,7 +31,7 @@ journey("without a database that is said at once, nothing is told as saved, and 
   await page.type("Board density", "705");
   await page.press("Save");
   // It is in memory, and in the file that is offered.
-  const { bytes } = await page.download(() => page.press("Save everything to a file"));
+  const { bytes } = await page.download(() => page.press("Export everything"));
   assert.equal(JSON.parse(bytes).records[0].draft.plain.board_density.text, "705");
   await page.axe();
   assert.deepEqual(await everTold(page), []);
@@ -156,7 +156,7 @@ journey("a database deleted while the app is open takes what is saved afterwards
     assert.ok(there.includes(density), `${there}`);
     // And what went is told, and comes back.
     await page.sees("that this tab knows are gone");
-    await page.press("Write them back");
+    await page.press("Restore them");
     await page.seesNot("that this tab knows are gone");
     await page.until(async () => assert.equal((await revisions(page)).length, time + 1));
   }

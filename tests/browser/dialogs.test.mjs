@@ -9,6 +9,7 @@ import assert from "node:assert/strict";
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { fold, more } from "./bench.mjs";
 import { journey } from "./harness.mjs";
 
 /** From now on dialogs are not shown but told; gives what was told so far. */
@@ -54,17 +55,17 @@ journey("the library's button opens the browser's dialog, and the file that is c
     await dialogs(page);
     for (const time of [1, 2]) {
       await choose(page, "import", path);
-      await page.until(async () => assert.equal(await page.run(() => document.querySelectorAll(".lines h2").length), time));
+      await page.until(async () => assert.equal(await page.run(() => document.querySelectorAll(".lines .name").length), time));
     }
   });
 });
 
 journey("the bench's button opens the browser's dialog, and the trial that is chosen there opens", { hash: "#bench" }, async (page) => {
   await page.type("Trial name", "From a dialog");
-  await page.press("Trials", { within: await page.css(".bench .sections") });
-  const { bytes } = await page.download(() => page.press("Export trial (JSON)"));
+  await fold(page, "trials");
+  const { bytes } = await page.download(() => more(page, "Export trial (JSON)"));
   await withFile("chosen.trial.haulm.json", bytes, async (path) => {
-    await page.press("New trial");
+    await more(page, "New trial");
     await page.until(async () => assert.equal(await page.run(() => document.getElementById("bench-name").value), ""));
     await dialogs(page);
     await choose(page, "import-trial", path);
@@ -74,12 +75,12 @@ journey("the bench's button opens the browser's dialog, and the trial that is ch
 
 journey("the dialogs of the shared file open, and closing them changes nothing", { hash: "#library" }, async (page) => {
   const opened = await dialogs(page);
-  for (const [time, name] of [[1, "Take up a library file"], [2, "Begin a library file"]]) {
+  for (const [time, name] of [[1, "Use library file"], [2, "New library file"]]) {
     await page.press(name);
     await page.until(() => opened.length === time);
     // No box of the page: a file of this kind is not set by a driver.
     assert.equal(opened.at(-1).backendNodeId, undefined);
-    await page.byRole("button", "Take up a library file");
+    await page.byRole("button", "Use library file");
     assert.equal(await page.run(() => document.querySelector(".shared [role=alert]").textContent), "");
   }
 });

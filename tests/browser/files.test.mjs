@@ -34,14 +34,14 @@ const write = (page, text) =>
     await out.close();
   }, text);
 const names = async (page) => JSON.parse(await read(page)).records.map((record) => record.name).sort();
-const list = (page) => page.run(() => [...document.querySelectorAll(".lines h2")].map((h) => h.textContent.trim()).sort());
+const list = (page) => page.run(() => [...document.querySelectorAll(".lines .name")].map((h) => h.textContent.trim()).sort());
 
 journey("a library file on a shared drive takes in what others save, goes out with what is saved here, and loses nothing", async (page) => {
   await save(page, "Ours");
   await withDialogs(page);
   await page.press("Library");
-  await page.press("Begin a library file");
-  await page.sees("1 record; 0 came in, 1 went out");
+  await page.press("New library file");
+  await page.sees("1 record; 0 received, 1 sent");
   assert.deepEqual(await names(page), ["Ours"]);
   await page.axe();
   await page.screenshot("shared-file");
@@ -53,8 +53,8 @@ journey("a library file on a shared drive takes in what others save, goes out wi
   await save(page, "Ours, too");
   await page.until(async () => assert.deepEqual(await names(page), ["Ours", "Ours, too", "Theirs"]));
   await page.press("Library");
-  await page.until(async () => assert.deepEqual(await list(page), ["Ours", "Ours, too on the recipe page", "Theirs"]));
-  await page.sees("3 records; 1 came in, 1 went out");
+  await page.until(async () => assert.deepEqual(await list(page), ["Ours", "Ours, too on the Recipe page", "Theirs"]));
+  await page.sees("3 records; 1 received, 1 sent");
 
   // Somebody writes in the very moment between our look and our writing.
   // A look asks for leave before it gets the file; a writing gets it without.
@@ -86,36 +86,36 @@ journey("a library file on a shared drive takes in what others save, goes out wi
 
   // It is remembered; and what cannot be read is left as it is.
   await page.go("#library");
-  await page.sees("Level with this library");
+  await page.sees("Synced ");
   for (const [text, words] of [
     ["{\"haulm\":\"library\",\"version\":1,\"records\":[", "breaks off"],
     ["{\"haulm\":\"library\",\"version\":99,\"records\":[]}", "has format 99"],
     [JSON.stringify({ haulm: "library", version: 1, records: [{ haulm: "revision", version: 7 }] }), "cannot be read here"],
   ]) {
     await write(page, text);
-    await page.press("Level now");
+    await page.press("Sync");
     await page.sees(words);
     // Nor is it forgotten at the next look, nor written over at the next save.
     await page.run(() => dispatchEvent(new Event("focus")));
     await save(page, `After ${words}`);
     await page.go("#library");
-    await page.press("Level now");
+    await page.press("Sync");
     await page.sees(words);
     assert.equal(await read(page), text);
   }
   await page.run(async () => (await navigator.storage.getDirectory()).removeEntry("shared.json"));
-  await page.press("Level now");
+  await page.press("Sync");
   await page.sees("The file is not where it was.");
-  await page.press("Let go of it");
-  await page.byRole("button", "Take up a library file");
+  await page.press("Disconnect");
+  await page.byRole("button", "Use library file");
   await page.go("#library");
-  await page.byRole("button", "Take up a library file");
+  await page.byRole("button", "Use library file");
 });
 
 journey("where the browser cannot keep a file up to date, none is offered", async (page) => {
   await page.command("Page.addScriptToEvaluateOnNewDocument", { source: "delete window.showSaveFilePicker" });
   await page.go("#library");
-  await page.byRole("button", "Save everything to a file");
+  await page.byRole("button", "Back up now");
   await page.seesNot("shared drive");
 });
 
@@ -134,7 +134,7 @@ journey("a file dropped on any page goes where a chosen one goes, or is refused 
   const { bytes } = await page.download(() => page.more("Export"));
   await page.press("Line");
   await drop(page, "dropped.haulm.json", String(bytes));
-  await page.sees("was taken in from the file");
+  await page.sees("imported.");
   await page.byRole("heading", "Library");
   await drop(page, "picture.png", "PNG");
   await page.sees("is no JSON");
@@ -147,7 +147,8 @@ journey("the list goes out as a table in which nothing computes, and markup in a
   await page.type("Note", "@SUM(A1)");
   await page.press("Save");
   await page.press("Library");
-  const { bytes } = await page.download(() => page.press("Save this list as a table (CSV)"));
+  await page.click("#library-more-open");
+  const { bytes } = await page.download(() => page.press("Export list (CSV)"));
   const [head, row] = String(bytes).split("\r\n");
   assert.ok(head.startsWith('\u{feff}"name","tags","note",'), head);
   assert.ok(row.startsWith(`"'${name}","","'@SUM(A1)",`), row);

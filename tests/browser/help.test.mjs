@@ -6,21 +6,21 @@ import { journey } from "./harness.mjs";
 
 const AT = { hash: "#help" };
 
-journey("help names what is worked out and what is not, every window with its source, the keys and the version", AT, async (page) => {
+const row = (page, quantity, of) => page.run((quantity, of) => {
+  const found = [...document.querySelectorAll("table.ranges tbody tr")].find((tr) => tr.cells[0].textContent === quantity && tr.cells[1].textContent === of);
+  return found ? [...found.cells].slice(2).map((cell) => cell.textContent.replace(/\s+/g, " ")) : null;
+}, quantity, of);
+const count = (page) => page.run(() => document.querySelectorAll("table.ranges tbody tr").length);
+
+journey("help names what is computed and what is not, every range with its source, the keys and the version", AT, async (page) => {
   await page.heading("What it does not do");
   await page.sees("It controls nothing.");
-  const windows = await page.byRole("region", "Of fibre, mat, press and board");
-  const row = (words) => page.run((table, words) => {
-    const found = [...table.querySelectorAll("tbody tr")].find((tr) => tr.cells[0].textContent === words);
-    return found ? [...found.cells].map((cell) => cell.textContent.replace(/\s+/g, " ")) : null;
-  }, windows, words);
-  assert.deepEqual(await row("Mat moisture wanted"), ["Mat moisture wanted", "8 – 12 % dry basis", "Gruver et al.; Garay (2012)"]);
-  assert.deepEqual(await row("Press factor wanted"), ["Press factor wanted", "5.6 – 14 s/mm", "Garay (2012) and others"]);
-  const sources = await page.run((table) => [...table.querySelectorAll("tbody tr")].map((tr) => tr.cells[2].textContent.trim()), windows);
-  assert.ok(sources.length > 20 && sources.every((source) => source.length > 3), "each window has a source");
-  const liquids = await page.byRole("region", "Of liquids");
-  await page.sees("pMDI: Dose, solids on oven-dry fibre, as the only binder", { within: liquids });
-  await page.sees("Cheng, Han, Fang (2013), about 3 % on split wheat straw at 640 kg/m³", { within: liquids });
+  const line = "Line and board";
+  assert.deepEqual(await row(page, "Mat moisture wanted", line), ["8 – 12 % dry basis", "Gruver et al.; Garay (2012)"]);
+  assert.deepEqual(await row(page, "Press factor wanted", line), ["5.6 – 14 s/mm", "Garay (2012) and others"]);
+  const sources = await page.run(() => [...document.querySelectorAll("table.ranges tbody tr")].map((tr) => tr.cells[3].textContent.trim()));
+  assert.ok(sources.length > 40 && sources.every((source) => source.length > 3), "each range has a source");
+  assert.match((await row(page, "Dose, solids on oven-dry fibre, as the only binder", "pMDI"))[1], /^Cheng, Han, Fang \(2013\), about 3 % on split wheat straw at 640 kg\/m³/);
   await page.sees("Isocyanate");
   await page.sees("Ctrl+S");
   const { version } = /version = "(?<version>[^"]+)"/.exec(await readFile(new URL("../../Cargo.toml", import.meta.url), "utf8")).groups;
@@ -28,7 +28,26 @@ journey("help names what is worked out and what is not, every window with its so
   await page.sees("sends nothing");
 });
 
-journey("windows follow the units chosen, and the list of contents leads to its sections", AT, async (page) => {
+journey("ranges are searched as one types, by quantity, liquid and source", AT, async (page) => {
+  const all = await count(page);
+  await page.type("Search quantity, liquid or source", "pmdi dose");
+  await page.until(async () => assert.equal(await count(page), 2));
+  await page.sees(`2 of ${all} ranges`);
+  await page.type("Search quantity, liquid or source", "Garay");
+  await page.until(async () => assert.ok((await count(page)) > 1 && (await count(page)) < all));
+  await page.type("Search quantity, liquid or source", "");
+  await page.until(async () => assert.equal(await count(page), all));
+});
+
+journey("the glossary has every term that the app says, each with its meaning", AT, async (page) => {
+  const terms = await page.run(() => [...document.querySelectorAll(".terms div")].map((div) => [...div.children].map((each) => each.textContent.trim())));
+  for (const term of ["Target", "Oven-dry (OD)", "Solids content", "Correction", "Typical value", "Catch", "Weigh sheet", "Revision", "Bottleneck", "Linear mat weight", "Prediction interval", "Confidence interval", "95 % quantile", "Transition board", "Heel", "Aliases", "Break-even price", "Operating map", "Uncertainty budget"]) {
+    assert.ok(terms.some(([name, meaning]) => name === term && meaning.length > 10), term);
+  }
+  assert.equal(new Set(terms.map(([name]) => name)).size, terms.length, "each once");
+});
+
+journey("ranges follow the units chosen, and the list of contents leads to its sections", AT, async (page) => {
   await page.choose("Units", "US customary");
   await page.sees("24.97 – 62.43 lb/ft³");
   await page.press("Letters in the formulas");
@@ -36,12 +55,15 @@ journey("windows follow the units chosen, and the list of contents leads to its 
   await page.until(async () => assert.ok((await page.run(() => document.querySelectorAll("#help-symbols ~ dl math").length)) > 60));
 });
 
-for (const [width, height, touch] of [[390, 844, true], [1440, 900, false]]) {
+for (const [width, height, touch] of [[390, 844, true], [820, 1180, true], [1440, 900, false]]) {
   journey(`help is clean to axe at ${width} px`, { width, height, touch, ...AT }, async (page) => {
     await page.axe();
     await page.assertNoSideways();
     await page.screenshot(`help-${width}`, { full: true });
     await page.look({ dark: true });
+    await page.axe();
     await page.screenshot(`help-${width}-dark`, { full: true });
+    await page.look({ dark: false, forced: true });
+    await page.axe();
   });
 }

@@ -101,12 +101,12 @@ journey("a link never displaces work for good", async (page) => {
   const { draft } = JSON.parse(await page.until(() => page.run(() => localStorage["haulm/draft"] ?? null)));
   await page.run(put, "recipe-name", "My work");
   await page.run((to) => (location.hash = to), link({ haulm: "recipe", version: 1, name: "\u202eesreveR", draft }));
-  await page.sees("from the link is open, and not saved yet");
+  await page.sees("opened from the link, not saved yet");
   // A name that turns the text around stands by itself.
   assert.match(await page.run(() => document.querySelector(".notice.shown").textContent), /\u2068\u202eesreveR\u2069/);
   await page.reload();
   await page.press("Library");
   await page.sees("Unsaved work,");
-  const name = await page.run(() => document.querySelector(".lines h2").textContent.trim());
+  const name = await page.run(() => document.querySelector(".lines .name").textContent.trim());
   assert.match(name, /^Unsaved work, \d\d:\d\d: My work/);
 });

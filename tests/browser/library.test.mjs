@@ -5,6 +5,7 @@ import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Key, journey } from "./harness.mjs";
+import { act } from "./pages.mjs";
 
 const NAME = "Example: wheat straw, pMDI, 15 mm";
 
@@ -16,8 +17,11 @@ const saved = (page, revision, remark) =>
 const changed = (revision) => new RegExp(`^Revision ${revision} · \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d · unsaved changes$`);
 
 /** The names in the list, in its order. */
-const names = (page) => page.run(() => [...document.querySelectorAll(".lines h2")].map((h) => h.textContent.trim()));
+const names = (page) => page.run(() => [...document.querySelectorAll(".lines .name")].map((h) => h.textContent.trim()));
 const lists = (page, ...expected) => page.until(async () => assert.deepEqual(await names(page), expected));
+
+/** Binder, thickness and density of the first row. */
+const facts = (page) => page.run(() => [...document.querySelectorAll(".lines tr:first-child .fact")].slice(0, 3).map((cell) => cell.textContent.replace(/\s+/g, " ")));
 
 /** What the browser stores under our keys. */
 const stored = async (page) => ({
@@ -66,12 +70,13 @@ journey("a recipe is saved, survives a reload, opens again, and an older revisio
   await saved(page, 2);
 
   await page.press("Library");
-  await lists(page, `${NAME} on the recipe page`);
+  await lists(page, `${NAME} on the Recipe page`);
+  assert.deepEqual(await facts(page), ["pMDI", "15 mm", "702,5 kg/m³"]);
+  await act(page, "History", NAME);
   await page.sees("pMDI · 15 mm · 702,5 kg/m³");
-  await page.press(`History ${NAME}`);
-  await page.press(/^Take this revision up again/);
-  await page.sees("is taken up again");
-  await page.sees("pMDI · 15 mm · 680 kg/m³");
+  await page.press(/^Restore this revision/);
+  await page.sees("restored.");
+  await page.until(async () => assert.deepEqual(await facts(page), ["pMDI", "15 mm", "680 kg/m³"]));
   await page.press(`Open ${NAME}`);
   await saved(page, 3);
   await page.holds("Board density", "680");
@@ -101,8 +106,8 @@ journey("a remark on a save survives a reload, stands in the history and is not 
   await saved(page, 2);
   await page.press("Library");
   await page.until(async () => assert.equal((await names(page)).length, 1));
-  const name = (await names(page))[0].replace(" on the recipe page", "");
-  await page.press(`History ${name}`);
+  const name = (await names(page))[0].replace(" on the Recipe page", "");
+  await act(page, "History", name);
   const rows = () => page.run(() => [...document.querySelectorAll(".revisions .revision")].map((row) => row.textContent.replace(/\d\d:\d\d/, "TIME")));
   await page.until(async () => assert.deepEqual(await rows(), ["Revision 2 · TIME", "Revision 1 · TIME · =drier straw"]));
 });
@@ -120,66 +125,69 @@ journey("a save asks for a name, at the name's box", async (page) => {
 
 journey("recipes are searched as one types, sorted, renamed, copied, removed and put back", async (page) => {
   await shelve(page, "Straw 12 mm", "Straw 9 mm", "Spruce 16 mm");
-  await lists(page, "Spruce 16 mm on the recipe page", "Straw 9 mm", "Straw 12 mm");
-  await page.choose("Sort", "By name");
-  await lists(page, "Spruce 16 mm on the recipe page", "Straw 9 mm", "Straw 12 mm");
-  await page.choose("Sort", "By name, backwards");
-  await lists(page, "Straw 12 mm", "Straw 9 mm", "Spruce 16 mm on the recipe page");
-  await page.type("Search names", "straw 9");
+  await lists(page, "Spruce 16 mm on the Recipe page", "Straw 9 mm", "Straw 12 mm");
+  // A press on a head sorts by the column, the next the other way round, and that is said.
+  await page.press("Name");
+  assert.equal(await page.run((head) => head.closest("th").ariaSort, await page.button("Name")), "ascending");
+  await lists(page, "Spruce 16 mm on the Recipe page", "Straw 9 mm", "Straw 12 mm");
+  await page.press("Name");
+  assert.equal(await page.run((head) => head.closest("th").ariaSort, await page.button("Name")), "descending");
+  await lists(page, "Straw 12 mm", "Straw 9 mm", "Spruce 16 mm on the Recipe page");
+  await page.type("Filter recipes", "straw 9");
   await lists(page, "Straw 9 mm");
   await page.sees("1 of 3 recipes");
-  await page.type("Search names", "oak");
+  await page.type("Filter recipes", "oak");
   await page.sees("No recipe matches");
-  await page.type("Search names", "");
+  await page.type("Filter recipes", "");
 
-  await page.press("Rename Straw 9 mm");
+  await act(page, "Rename", "Straw 9 mm");
   await page.type("New name", "");
   await page.keys(Key.ENTER);
-  await page.sees("The name is still empty.");
+  await page.sees("Name is blank.");
   await page.keys("Straw 9.5 mm", Key.ENTER);
-  await lists(page, "Straw 12 mm", "Straw 9.5 mm", "Spruce 16 mm on the recipe page");
+  await lists(page, "Straw 12 mm", "Straw 9.5 mm", "Spruce 16 mm on the Recipe page");
   await page.press("Undo");
-  await lists(page, "Straw 12 mm", "Straw 9 mm", "Spruce 16 mm on the recipe page");
+  await lists(page, "Straw 12 mm", "Straw 9 mm", "Spruce 16 mm on the Recipe page");
 
-  await page.press("Duplicate Straw 12 mm");
+  await act(page, "Duplicate", "Straw 12 mm");
   await page.sees("4 recipes");
-  await lists(page, "Straw 12 mm", "Straw 9 mm", "Spruce 16 mm on the recipe page", "Copy of Straw 12 mm");
+  await lists(page, "Straw 12 mm", "Straw 9 mm", "Spruce 16 mm on the Recipe page", "Copy of Straw 12 mm");
 
   // A removal leaves the focus on what takes it back.
-  await page.press("Remove Straw 12 mm");
-  await page.sees("«Straw 12 mm» is out of the library.");
+  await act(page, "Delete", "Straw 12 mm");
+  await page.sees("“Straw 12 mm” deleted.");
   await page.sees("3 recipes");
   await page.until(async () => assert.equal(await page.run(() => document.activeElement.textContent), "Undo"));
   await page.keys(Key.ENTER);
   await page.sees("4 recipes");
   // And later it can be put back as well.
-  await page.press("Remove Straw 12 mm");
+  await act(page, "Delete", "Straw 12 mm");
   await page.sees("3 recipes");
   await page.reload();
-  await page.press("Removed recipes (1)");
-  await page.press("Put back Straw 12 mm");
+  await page.press("Deleted recipes (1)");
+  await page.press("Restore Straw 12 mm");
   await page.sees("4 recipes");
-  await page.sees("«Straw 12 mm» is back in the library.");
+  await page.sees("“Straw 12 mm” restored.");
 });
 
 journey("renaming and removing the recipe on the page is followed there", async (page) => {
   await shelve(page, "Straw A");
-  await page.press("Rename Straw A");
+  await act(page, "Rename", "Straw A");
   await page.type("New name", "Straw B");
   await page.keys(Key.ENTER);
-  await lists(page, "Straw B on the recipe page");
+  await lists(page, "Straw B on the Recipe page");
   await page.press("Recipe");
   await page.holds("Name", "Straw B");
   await saved(page, 2);
   await page.press("Library");
-  await page.press("Remove Straw B");
+  await act(page, "Delete", "Straw B");
   await page.sees("Nothing saved yet");
   await page.press("Recipe");
   await page.until(async () => assert.doesNotMatch(await stands(page), /Saved/));
   await page.press("Save");
   await page.press("Library");
-  await lists(page, "Straw B on the recipe page");
-  assert.equal(await page.run(() => document.querySelectorAll(".line .finding").length), 0, "one version only");
+  await lists(page, "Straw B on the Recipe page");
+  assert.equal(await page.run(() => document.querySelectorAll(".lines .warn").length), 0, "one version only");
 });
 
 journey("opening another recipe can be taken back, with what was not saved", async (page) => {
@@ -190,7 +198,7 @@ journey("opening another recipe can be taken back, with what was not saved", asy
   await page.type("Fibre moisture", "3.5");
   await page.press("Library");
   await page.press("Open Straw A");
-  await page.sees("«Half done» was not saved; Undo brings it back.");
+  await page.sees("“Half done” was not saved; Undo brings it back.");
   await page.holds("Name", "Straw A");
   await page.press("Undo", { within: await page.css(".notice") });
   await page.holds("Name", "Half done");
@@ -201,7 +209,7 @@ journey("opening another recipe can be taken back, with what was not saved", asy
   // What it took the place of is in the library as well, whatever becomes of Undo.
   await page.until(async () => {
     const [first, aside, last] = await names(page);
-    assert.deepEqual([first, last], ["Half done on the recipe page", "Straw A"]);
+    assert.deepEqual([first, last], ["Half done on the Recipe page", "Straw A"]);
     assert.match(aside, /^Unsaved work, \d\d:\d\d: Half done$/);
   });
 });
@@ -211,10 +219,16 @@ journey("a recipe goes out as a file and comes in again", async (page) => {
   await page.press("Save");
   await saved(page, 1);
   await page.press("Library");
-  await page.sees("Nothing has gone to a file from here yet.");
-  const { name, bytes } = await page.download(() => page.press(`Save to a file ${NAME}`));
+  const backup = async () => page.run((e) => e.textContent, await page.css(".last-backup"));
+  assert.equal(await backup(), "none yet");
+  const { name, bytes } = await page.download(() => act(page, "Export", NAME));
   assert.equal(name, "example-wheat-straw-pmdi-15-mm.haulm.json");
-  await page.sees("Something last went to a file on");
+  // One recipe in a file is no backup.
+  assert.equal(await backup(), "none yet");
+  await page.sees("1 recipe", { within: await page.css('[aria-labelledby="backup"]') });
+  await page.download(() => page.press("Back up now"));
+  await page.until(async () => assert.match(await backup(), /^\d{4}-\d\d-\d\d$/));
+  await page.sees("0 recipes", { within: await page.css('[aria-labelledby="backup"]') });
   const file = JSON.parse(bytes);
   const [revision] = (await revisions(page)).map((key) => key.replace("haulm/revision/", ""));
   assert.deepEqual([file.haulm, file.version, file.name, file.revision], ["recipe", 1, NAME, revision]);
@@ -226,8 +240,8 @@ journey("a recipe goes out as a file and comes in again", async (page) => {
     await page.upload("#import", path(name));
     await page.sees("is in the library already, unchanged. Nothing was added.");
     await page.upload("#import", path("other.haulm.json"));
-    await page.sees("«From the other mill» was taken in from the file");
-    await lists(page, "From the other mill", `${NAME} on the recipe page`);
+    await page.sees("“From the other mill” imported.");
+    await lists(page, "From the other mill", `${NAME} on the Recipe page`);
     await page.press("Open From the other mill");
     await page.holds("Board density", "655");
     await saved(page, 1);
@@ -259,7 +273,7 @@ journey("a file that is none is refused in words that say what and where, and no
     }
   });
   assert.deepEqual(await revisions(page), before);
-  await lists(page, "Straw A on the recipe page");
+  await lists(page, "Straw A on the Recipe page");
 });
 
 journey("a record that cannot be read is shown with its key and its reason, and kept untouched", async (page) => {
@@ -268,13 +282,13 @@ journey("a record that cannot be read is shown with its key and its reason, and 
   const damaged = (await stored(page))[key].slice(0, 200);
   await page.putRecords([[key, damaged], ["haulm/revision/none", "?"]]);
   await page.reload();
-  await page.sees("Stored, but cannot be read");
+  await page.sees("Records that cannot be read");
   await page.sees("The stored record breaks off at");
   await page.sees(key);
   await page.sees("The stored record has a key that names no record.");
   assert.equal((await names(page)).length, 1);
   await page.axe();
-  const { bytes } = await page.download(() => page.press(`Save its text to a file ${key}`));
+  const { bytes } = await page.download(() => page.press(`Export text ${key}`));
   assert.equal(bytes.toString(), damaged);
   assert.equal((await stored(page))[key], damaged);
   await page.screenshot("library-damaged");
@@ -316,7 +330,7 @@ journey("two tabs: what one saves the other shows and goes on from", async (page
   await page.press("Save");
   await saved(page, 3);
   await page.press("Library");
-  await page.seesNot("Several versions stand side by side");
+  await page.seesNot("2 versions");
   // Another tab clears everything: this one still has it, and says so.
   const second = (await page.driver.getAllWindowHandles()).find((handle) => handle !== first);
   await page.driver.switchTo().window(second);
@@ -324,26 +338,32 @@ journey("two tabs: what one saves the other shows and goes on from", async (page
   await page.driver.switchTo().window(first);
   await page.run(() => dispatchEvent(new Event("focus")));
   await page.sees("3 records that this tab knows are gone");
-  await page.press("Write them back");
-  await page.sees("3 records written back.");
+  await page.press("Restore them");
+  await page.sees("3 records restored.");
   await page.until(async () => assert.equal((await revisions(page)).length, 3));
 });
 
-for (const [width, height, touch] of [[390, 844, true], [1440, 900, false]]) {
+for (const [width, height, touch] of [[390, 844, true], [820, 1180, true], [1440, 900, false]]) {
   journey(`the library is clean to axe at ${width} px, empty and filled`, { width, height, touch, hash: "#library" }, async (page) => {
     await page.sees("Nothing saved yet");
     await page.axe();
     await page.press("Recipe");
     await page.press("Save");
     await shelve(page, "Straw A", "Straw B");
-    await page.press("Rename Straw A");
+    await page.press("Close");
+    await act(page, "Rename", "Straw A");
     await page.field("New name");
-    await page.press("History Straw B");
+    await page.screenshot(`library-${width}-rename`, { full: true });
+    await act(page, "History", "Straw B");
     await page.axe();
     await page.assertNoSideways();
     await page.screenshot(`library-${width}`, { full: true });
     await page.look({ dark: true });
+    await page.axe();
     await page.screenshot(`library-${width}-dark`, { full: true });
+    await page.look({ dark: false, forced: true });
+    await page.axe();
+    await page.screenshot(`library-${width}-forced`);
   });
 }
 
@@ -359,18 +379,63 @@ journey("the library works by keyboard alone", { hash: "#library" }, async (page
     }
     assert.fail(`Tab never came to ${wanted}`);
   };
-  await tabTo("library-search");
+  await tabTo("Filter recipes");
   await page.keys("straw b");
-  await lists(page, "Straw B on the recipe page");
-  await tabTo("Remove Straw B");
+  await lists(page, "Straw B on the Recipe page");
+  await tabTo("More for Straw B");
+  await page.keys(Key.ENTER);
+  await tabTo("Delete Straw B");
   await page.keys(Key.ENTER);
   await page.until(async () => assert.equal(await focused(), "notice-undo"));
   await page.keys(Key.ENTER);
-  await lists(page, "Straw B on the recipe page");
-  await tabTo("library-search");
+  await lists(page, "Straw B on the Recipe page");
+  await tabTo("Filter recipes");
+  await tabTo("More for Straw B");
+  await page.keys(Key.ENTER);
   await tabTo("Rename Straw B");
   await page.keys(Key.SPACE);
   await page.until(async () => assert.match(await focused(), /^rename-/));
   await page.keys(Key.ESCAPE);
-  await lists(page, "Straw B on the recipe page");
+  await page.until(async () => assert.equal(await focused(), "More for Straw B"));
+  // Esc closes what was opened, and the focus stays at what opened it.
+  await page.keys(Key.ESCAPE);
+  assert.equal(await focused(), "More for Straw B");
+  assert.equal(await page.run(() => document.querySelectorAll("tr.details").length), 0);
+  await lists(page, "Straw B on the Recipe page");
+});
+
+journey("only released recipes are listed on demand, and a long name is clamped", async (page) => {
+  await shelve(page, "Straw A", `Straw with a name ${"that goes on and on ".repeat(8)}`.trim());
+  await act(page, "Release for the line", "Straw A");
+  await page.sees("is released for the line");
+  await page.press("Released", { within: await page.byRole("group", "Show") });
+  await lists(page, "Straw A");
+  await page.press("All", { within: await page.byRole("group", "Show") });
+  await page.until(async () => assert.equal((await names(page)).length, 2));
+  const height = await page.run(() => document.querySelector(".lines .open-recipe").clientHeight);
+  assert.ok(height < 60, `${height} px`);
+});
+
+journey("trials are listed with their recipe, opened, deleted and put back; the tab has an address of its own", { hash: "#bench" }, async (page) => {
+  await page.type("Trial name", "First boards");
+  await page.press("Save trial");
+  await page.until(async () => assert.equal(Object.keys(await page.records()).filter((key) => key.startsWith("haulm/trial/")).length, 1));
+  await page.go("#trials");
+  const trials = () => page.run(() => [...document.querySelectorAll(".trial-lines .name")].map((name) => name.textContent.trim()));
+  await page.until(async () => assert.deepEqual(await trials(), ["First boards"]));
+  await page.sees("1 trial");
+  await page.axe();
+  await page.press("Delete First boards");
+  await page.sees("No trials yet.");
+  await page.until(async () => assert.equal(await page.run(() => document.activeElement.textContent), "Undo"));
+  await page.keys(Key.ENTER);
+  await page.until(async () => assert.deepEqual(await trials(), ["First boards"]));
+  await page.press("Open First boards");
+  await page.holds("Trial name", "First boards");
+  // Back and forth between the tabs by their addresses.
+  await page.go("#trials");
+  await page.press("Binder systems");
+  assert.equal(await page.run(() => location.hash), "#systems");
+  await page.driver.navigate().back();
+  await page.until(async () => assert.deepEqual(await trials(), ["First boards"]));
 });

@@ -10,6 +10,7 @@
 
 import assert from "node:assert/strict";
 import { journey } from "./harness.mjs";
+import { act } from "./pages.mjs";
 
 const TABLET = { hash: "#line", width: 1024, height: 1366, touch: true, timeout: 420_000 };
 const box = (page, key) => page.css(`[data-field="line.${key}"]`);
@@ -76,7 +77,7 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   await page.press("Save");
   await page.until(async () => assert.equal(await revisions(page), 1));
   await page.press("Library");
-  await page.press(`Duplicate ${EXAMPLE}`);
+  await act(page, "Duplicate", EXAMPLE);
   await page.press(`Open ${THICK}`);
   await page.type(await page.css('[data-field="thickness"]'), "18");
   await page.press("Save");

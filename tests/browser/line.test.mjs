@@ -198,12 +198,3 @@ journey("undo of a cleared example leaves what was typed after it, and Ctrl+Z ac
   await page.press("Recipe");
   await page.until(async () => assert.equal(await (await page.css('[data-field="board_density"]')).getProperty("value"), "700"));
 });
-
-journey("pump settings and settings table on paper", TABLET, async (page) => {
-  await shows(page, "pump.1.setting", /%$/);
-  for (const paper of ["A4", "Letter"]) {
-    const pdf = await page.pdf(paper);
-    const pages = pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;
-    assert.ok(pages >= 1 && pages <= 4, `${paper}: ${pages} pages`);
-  }
-});

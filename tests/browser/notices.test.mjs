@@ -31,7 +31,7 @@ journey("that a file or a link was refused is over once another one is opened", 
     await refuse();
     await page.sees(words);
     await page.run((to) => (location.hash = to), new URL(link).hash);
-    await page.sees("from the link is open");
+    await page.sees("opened from the link");
     await page.seesNot(words);
   }
   // A refusal at the button of the library, too.
@@ -58,10 +58,10 @@ journey("that a name is missing is over once one is typed", async (page) => {
 });
 
 journey("that a system's name is missing is over once one is typed", { hash: "#systems" }, async (page) => {
-  await page.press("Save as your own system");
-  await page.sees("The name is still empty.");
+  await page.press("Save as own system");
+  await page.sees("System name is blank.");
   await page.run(put, "system-name", "O");
-  await page.seesNot("The name is still empty.");
+  await page.seesNot("System name is blank.");
 });
 
 journey("that a file was not written is over once one is", async (page) => {

@@ -3,9 +3,9 @@
 /** Each page with three of its boxes and what is typed there; `section` is the part of the page that has them. */
 export const PAGES = [
   { name: "Line", hash: "#line", section: 4, boxes: null },
-  { name: "Bench", hash: "#bench", boxes: ["bench-name", "bench-note", "field-bench_mat_length"] },
+  { name: "Bench", hash: "#bench", boxes: ["bench-name", "field-bench_mat_length", "field-bench_mat_width"] },
   { name: "Compare", hash: "#compare", boxes: ["field-hours", "field-wanted", "field-seed"] },
-  { name: "Mixing", hash: "#mix", boxes: ["field-nco", "field-urea", "field-strength"] },
+  { name: "Mixing", hash: "#mixing", boxes: ["field-concentration", "field-coldest", "field-solution"] },
   { name: "Binder systems", hash: "#systems", boxes: ["system-name", "system-note", "system-note"] },
   // Last: what is typed there makes no sense, and the other pages follow it.
   { name: "Recipe", hash: "#recipe", boxes: ["recipe-name", "field-board_density", "field-fibre_moisture"] },
@@ -42,3 +42,18 @@ export function put(id, text) {
 
 /** In the page: what a box holds. */
 export const holds = (id) => document.getElementById(id)?.value;
+
+/** Presses what is behind the ⋯ of a recipe or a binder system in the library: "Rename", "Delete", "History". */
+export async function act(page, action, name) {
+  await unfoldRow(page, name);
+  await page.press(`${action} ${name}`);
+}
+
+/** Opens what is behind the ⋯ of a row in the library. */
+export async function unfoldRow(page, name) {
+  await page.until(async () => {
+    const more = await page.button(`More for ${name}`);
+    if ((await page.run((e) => e.getAttribute("aria-expanded"), more)) === "false") await more.click();
+    if ((await page.run((e) => e.getAttribute("aria-expanded"), more)) === "false") throw new Error(`${name} does not open`);
+  });
+}

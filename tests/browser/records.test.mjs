@@ -6,6 +6,9 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { inflateRawSync } from "node:zlib";
 import { journey, Key } from "./harness.mjs";
+import { act, unfoldRow } from "./pages.mjs";
+
+const EXAMPLE = "Example: wheat straw, pMDI, 15 mm";
 
 /** How the recipe on the page stands to the library. */
 const saved = (page, revision) =>
@@ -24,9 +27,9 @@ journey("a library goes to a file, into an empty browser, and twice adds nothing
   await page.press("Save");
   await saved(page, 2);
   await page.press("Library");
-  const { name, bytes } = await page.download(() => page.press("Save everything to a file"));
+  const { name, bytes } = await page.download(() => page.press("Back up now"));
   assert.equal(name, "haulm-library.json");
-  await page.sees("2 records saved to the file haulm-library.json.");
+  await page.sees("2 records exported to haulm-library.json.");
   const folder = await mkdtemp(join(tmpdir(), "haulm-library-"));
   try {
     await writeFile(join(folder, "library.json"), bytes);
@@ -34,7 +37,7 @@ journey("a library goes to a file, into an empty browser, and twice adds nothing
     await page.reload();
     await page.press("Library");
     await page.sees("Nothing saved yet");
-    for (const told of ["2 records added, 0 records here already. Nothing was overwritten.", "0 records added, 2 records here already. Nothing was overwritten."]) {
+    for (const told of ["2 records added, 0 records already here. Nothing was overwritten.", "0 records added, 2 records already here. Nothing was overwritten."]) {
       await page.upload("#import", join(folder, "library.json"));
       await page.sees(told);
     }
@@ -65,18 +68,19 @@ journey("a link opens the recipe that it holds, by address and pasted; a damaged
   await page.forget();
   await page.reload();
   await page.run((to) => { location.hash = to; }, made.slice(made.indexOf("#")));
-  await page.sees("from the link is open, and not saved yet");
+  await page.sees("opened from the link, not saved yet");
   await page.until(async () => assert.equal(await page.run((e) => e.value, await page.css('[data-field="board_density"]')), "711"));
   assert.equal(await page.run(() => location.hash), "#recipe");
   await (await page.css(".notice button")).click();
   await page.press("Library");
-  await page.type("Link to a recipe", made);
-  await page.press("Open the link");
-  await page.sees("from the link is open, and not saved yet");
+  await page.click("#library-more-open");
+  await page.type("Share link", made);
+  await page.press("Open link");
+  await page.sees("opened from the link, not saved yet");
   await page.run((to) => { location.hash = to; }, made.slice(made.indexOf("#"), -30));
-  await page.sees("There is no recipe in this link, or it was cut off on the way.");
+  await page.sees("This link holds no recipe, or part of it is missing.");
   await page.run(() => { location.hash = `#open=${"A".repeat(20_000)}`; });
-  await page.sees("There is no recipe in this link, or it was cut off on the way.");
+  await page.sees("This link holds no recipe, or part of it is missing.");
 });
 
 journey("any two revisions stand side by side with what changed in the doses", async (page) => {
@@ -86,11 +90,11 @@ journey("any two revisions stand side by side with what changed in the doses", a
     await saved(page, at + 1);
   }
   await page.press("Library");
-  await page.press("History");
+  await act(page, "History", EXAMPLE);
   const rows = () => page.run(() => [...document.querySelectorAll(".differences tr")].map((row) => [...row.cells].map((cell) => cell.textContent)));
   await page.press("Show differences");
-  await page.sees("What was typed differently");
-  await page.sees("What that does");
+  await page.sees("Different inputs");
+  await page.sees("Effect on doses and mat");
   const reads = async (before, now) => {
     const all = await rows();
     assert.ok(all.some(([name, was, is]) => name.startsWith("Board density") && was.startsWith(before) && is.startsWith(now)), JSON.stringify(all));
@@ -123,11 +127,13 @@ journey("a release says who and when, stays after the next save, and can be with
   const text = async (selector) => page.run((e) => e.textContent, await page.css(selector));
   assert.match(await text("#save-state"), /^Revision 1 · Saved at \d{4}-\d\d-\d\d \d\d:\d\d · JK · drier straw$/);
   await page.press("Library");
+  assert.equal(await text(".lines .roomy"), "JK");
+  await unfoldRow(page, EXAMPLE);
   await page.sees("· JK · drier straw");
-  await page.press("Release for the line");
+  await act(page, "Release for the line", EXAMPLE);
   await page.sees("Revision 1 of “Example: wheat straw, pMDI, 15 mm” is released for the line.");
   const released = /^Revision 1 released by JK, \d{4}-\d\d-\d\d$/;
-  await page.until(async () => assert.match(await text(".line > .badge"), released));
+  await page.until(async () => assert.match(await text("tr.details td > .badge"), released));
   // At the line nothing else runs unseen.
   await page.press("Line");
   await page.seesNot("Not what was released.");
@@ -140,16 +146,18 @@ journey("a release says who and when, stays after the next save, and can be with
   await page.press("Line");
   await page.sees("Not what was released.");
   await page.press("Library");
-  await page.until(async () => assert.match(await text(".line > .badge"), released));
+  assert.match(await text(".lines .stamp"), /\d{4}-\d\d-\d\d$/);
+  await unfoldRow(page, EXAMPLE);
+  await page.until(async () => assert.match(await text("tr.details td > .badge"), released));
   await page.axe();
-  await page.press("History");
+  await act(page, "History", EXAMPLE);
   await page.press("Withdraw release Example: wheat straw, pMDI, 15 mm");
   await page.sees("Release of “Example: wheat straw, pMDI, 15 mm”, Revision 1, withdrawn.");
   await page.press("Recipe");
   await page.until(async () => assert.equal(await page.run((e) => e.hidden, await page.css("#release-state")), true));
   await page.reload();
   await page.press("Library");
-  await page.press("History");
+  await act(page, "History", EXAMPLE);
   await page.sees("release withdrawn by JK, ");
   await page.press("Line");
   await page.seesNot("Not what was released.");
@@ -176,13 +184,16 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
   await page.putRecords(Object.entries(other));
   await page.reload();
   await page.press("Library");
-  await page.sees("Several versions stand side by side");
-  await page.press("See them side by side");
-  await page.press("Take the older: Board density");
+  await page.sees("2 versions");
+  // What distinguishes them is said before either is opened, and once at the top.
+  assert.match(await page.run((e) => e.textContent, await page.css(".lines tr.warn th > .sub")), /2 versions (.*\d\d:\d\d), (.*\d\d:\d\d)$/);
+  await page.sees("has several versions. Merge them before it is used.", { within: await page.css(".slot") });
+  await page.press(`Merge ${EXAMPLE}`);
+  await page.press("Use older: Board density");
   await page.screenshot("two-heads");
   await page.axe();
-  await page.press("Make them one");
-  await page.sees("is one again");
+  await page.press("Merge");
+  await page.sees("merged.");
   // The page showed one of the two. It shows the merged one now, and goes on from there.
   await page.press("Recipe");
   const holds = (field, text) => page.until(async () => assert.equal(await page.run((e) => e.value, await page.css(`[data-field="${field}"]`)), text));
@@ -193,7 +204,7 @@ journey("two heads of one recipe are made one, thing by thing", async (page) => 
   await page.press("Save");
   await saved(page, 4);
   await page.press("Library");
-  await page.seesNot("Several versions stand side by side");
+  await page.seesNot("2 versions");
 });
 
 journey("a save never goes over a revision that came meanwhile without asking", async (page) => {
@@ -225,7 +236,7 @@ journey("a save never goes over a revision that came meanwhile without asking", 
   await page.sees("Not saved: Revision 2 was saved after Revision 1, which this page started from.");
   assert.equal(await count(), 2);
   await page.press("Compare with Revision 2");
-  const table = await page.byRole("region", "What was typed differently");
+  const table = await page.byRole("region", "Different inputs");
   await page.sees("On this page", { within: table });
   await page.sees("Board density", { within: table });
   await page.screenshot("save-question");
@@ -242,7 +253,7 @@ journey("a save never goes over a revision that came meanwhile without asking", 
   await page.seesNot("Not saved:");
   await page.press("Library");
   await page.sees("1 recipe");
-  await page.seesNot("Several versions stand side by side");
+  await page.seesNot("2 versions");
 
   await behind("8");
   await page.more("Save as new recipe");
@@ -250,7 +261,7 @@ journey("a save never goes over a revision that came meanwhile without asking", 
   await page.press("Library");
   await page.sees("2 recipes");
   await page.sees(`Copy of ${name}`);
-  await page.seesNot("Several versions stand side by side");
+  await page.seesNot("2 versions");
 
   // Without asking: what is newer is opened, and what was typed is set aside.
   await behind("6");
@@ -265,6 +276,7 @@ journey("a binder system applied to a saved recipe does not make another recipe 
   const name = "Example: wheat straw, pMDI, 15 mm";
   await page.press("Save");
   await saved(page, 1);
+  await page.press("Library");
   await page.press("Binder systems");
   await page.press("Use in the recipe: UF");
   await page.press("Recipe");
@@ -299,9 +311,9 @@ journey("a fault of the program offers what is kept as a file, and starts again"
   await page.sees("Haulm has stopped");
   await page.axe();
   // The program is started afresh, for this alone.
-  const { name, bytes } = await page.download(() => page.press("Save everything to a file"));
+  const { name, bytes } = await page.download(() => page.press("Export everything"));
   assert.equal(name, "haulm-library.json");
-  await page.sees("1 record and the open pages saved to the file haulm-library.json.");
+  await page.sees("1 record and the open pages exported to haulm-library.json.");
   const file = JSON.parse(bytes);
   assert.equal(file.open["haulm/draft"].draft.plain.board_density.text, "709");
   assert.deepEqual(file.records.map((record) => record.haulm), ["revision"]);
@@ -312,7 +324,7 @@ journey("a fault of the program offers what is kept as a file, and starts again"
     await writeFile(join(folder, "library.json"), bytes);
     await page.press("Library");
     await page.upload("#import", join(folder, "library.json"));
-    await page.sees("0 records added, 1 record here already.");
+    await page.sees("0 records added, 1 record already here.");
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
@@ -325,5 +337,5 @@ journey("names and notes with markup are shown as text", async (page) => {
   await saved(page, 1);
   await page.press("Library");
   await page.sees(evil);
-  assert.equal(await page.run(() => document.querySelectorAll("img, h2 b").length), 0);
+  assert.equal(await page.run(() => document.querySelectorAll("img, .lines .name b").length), 0);
 });

@@ -21,7 +21,7 @@ journey(`${RECIPES} recipes are kept, and none of them in local storage`, { hash
     await writeFile(join(folder, "library.json"), text);
     await page.press("Library");
     await page.upload("#import", join(folder, "library.json"));
-    await page.sees("records added, 0 records here already", { wait: 60_000 });
+    await page.sees("records added, 0 records already here", { wait: 60_000 });
   } finally {
     await rm(folder, { recursive: true, force: true });
   }

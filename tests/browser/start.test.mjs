@@ -94,11 +94,11 @@ test("where the program does not arrive, the page says so", async () => {
 
 journey("each page takes the place of the one before, and a page that is open is not made anew", async (page) => {
   const headings = () => page.run(() => [...document.querySelectorAll("#content h1")].map((h) => h.textContent));
-  for (const name of ["Bench", "Binder systems", "Make-up", "Library", "Recipe", "Library", "Binder systems"]) {
+  for (const name of ["Bench", "Mixing", "Help", "Library", "Recipe", "Library", "Binder systems"]) {
     await page.press(name);
     await page.until(async () => assert.equal((await headings()).length, 1, `${name}: ${await headings()}`));
   }
-  await page.type("Name of the system", "typed and kept");
+  await page.type("System name", "typed and kept");
   await page.run(() => window.dispatchEvent(new HashChangeEvent("hashchange")));
-  await page.holds("Name of the system", "typed and kept");
+  await page.holds("System name", "typed and kept");
 });

@@ -1,11 +1,13 @@
 //! What is typed where solutions and glues are made up: read, judged and worked out.
 
+use haulm::domain::chemistry::solute::Solute;
 use haulm::domain::mixing::glue_batch::GlueError;
 use haulm::domain::mixing::{
-    AmountWay, MixDraft, MixError, MixField, PartKey, PremixCandidate, ShareWay, batch, cautions, fill_in_shares,
-    formaldehyde_ratio, isocyanate, solution, tank,
+    AmountWay, MixDraft, MixError, MixField, PartKey, PremixCandidate, ShareWay, batch, cautions, enough_for,
+    fill_in_shares, formaldehyde_ratio, isocyanate, recipe_solutions, solution, solution_in, tank, weighed_solutions,
 };
 use haulm::domain::recipe::binder_system::{SystemKey, add_liquids};
+use haulm::domain::trial::{SheetDraft, WeighField};
 use haulm::domain::{Caution, Draft, Entry, Field, LiquidField, example, work_out};
 use haulm::quantity::Unit;
 use haulm::quantity::format::DecimalMark;
@@ -225,4 +227,47 @@ proptest! {
             prop_assert!(batch.parts.iter().all(|part| part.mass.value.is_finite() && part.volume.value.is_finite()));
         }
     }
+}
+
+/// While nobody has typed a concentration it is the recipe's; glue and weigh sheet say how much of the solution they take.
+#[test]
+fn a_solution_follows_recipe_glue_and_weigh_sheet() {
+    let mut draft = recipe(SystemKey::Uf);
+    let hardener = draft.liquids[1].id;
+    *draft.entry_mut(Field::Liquid(hardener, LiquidField::Solids)).unwrap() = Entry::typed("30", Unit::Percent);
+    let case = work_out(&draft).case.unwrap();
+    let solutions = recipe_solutions(&case);
+    let found: Vec<_> = solutions.iter().map(|each| (each.solute, each.solids.get::<percent>().round())).collect();
+    assert_eq!(found, [(Solute::AmmoniumSulfate, 30.0), (Solute::Urea, 40.0)]);
+
+    let mut mix = MixDraft::default();
+    let in_effect = mix.with_recipe(&solutions, DecimalMark::Comma);
+    assert_eq!(in_effect.entry(MixField::Concentration), &Entry::preset("30", Unit::Percent));
+    assert!((solution(&in_effect).unwrap().make_up.salt.get::<kilogram>() - 30.0).abs() < 1e-9);
+    // The recipe has no solution of another salt.
+    mix.solute = Solute::AmmoniumChloride;
+    assert_eq!(mix.with_recipe(&solutions, DecimalMark::Point), mix);
+    mix.solute = Solute::AmmoniumSulfate;
+    put(&mut mix, MixField::Concentration, "25");
+    assert_eq!(mix.with_recipe(&solutions, DecimalMark::Point), mix);
+
+    // UF 12 % at 66 %, hardener 2 % of its solids at 30 %, urea 3 % at 40 %: 18.1818, 0.8 and 0.9 of 19.8818 kg.
+    let tank = candidates(&mix, &draft);
+    let glue = batch(&mix, &tank).unwrap();
+    let of_glue = solution_in(&glue, &tank, Solute::AmmoniumSulfate).unwrap().get::<kilogram>();
+    assert!((of_glue - 500.0 * 0.8 / 19.8818).abs() < 1e-3, "{of_glue}");
+    assert_eq!(solution_in(&glue, &tank, Solute::AmmoniumNitrate), None);
+    let fibre = enough_for(&glue, &tank, &case).unwrap().get::<kilogram>();
+    assert!((fibre - 500.0 * 100.0 / 19.8818).abs() < 0.1, "{fibre}");
+
+    // On the bench: 0.8 parts of hardener solution to 0.9 of urea, whatever the mat; none without a mat.
+    assert_eq!(weighed_solutions(&draft, &SheetDraft::default()), []);
+    let mut sheet = SheetDraft::default();
+    for field in [WeighField::MatLength, WeighField::MatWidth] {
+        *sheet.entry_mut(field) = Entry::typed("350", Unit::Millimetre);
+    }
+    let weighed = weighed_solutions(&draft, &sheet);
+    assert_eq!(weighed.iter().map(|(solute, _)| *solute).collect::<Vec<_>>(), [Solute::AmmoniumSulfate, Solute::Urea]);
+    let proportion = (weighed[0].1 / weighed[1].1).get::<ratio>();
+    assert!((proportion - 0.8 / 0.9).abs() < 1e-9, "{proportion}");
 }

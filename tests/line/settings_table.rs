@@ -138,3 +138,25 @@ fn the_present_point_is_marked() {
     assert_eq!(outside.present, None, "it runs outside the table");
     assert_eq!((outside.flows.len(), outside.moistures.len()), (5, 5));
 }
+
+/// What is printed never runs off a page, and nothing is left out or comes twice.
+#[test]
+fn the_table_is_cut_into_pages() {
+    let card = card(&Mill::new());
+    assert_eq!((card.flows.len(), card.moistures.len(), card.pumps.len()), (10, 6, 3));
+    for (columns, rows, parts) in [(24, 14, 1), (12, 14, 2), (6, 14, 3), (4, 14, 6), (24, 4, 3), (1, 1, 180)] {
+        let cut = card.parts(columns, rows);
+        assert_eq!(cut.len(), parts, "{columns} columns and {rows} rows");
+        let mut seen = std::collections::BTreeSet::new();
+        for part in &cut {
+            assert!(part.rows.len() <= rows);
+            assert!(part.pumps.iter().map(|(_, columns)| columns.len()).sum::<usize>() <= columns);
+            for (pump, columns) in &part.pumps {
+                for cell in part.rows.clone().flat_map(|row| columns.clone().map(move |column| (row, *pump, column))) {
+                    assert!(seen.insert(cell), "{cell:?} comes twice");
+                }
+            }
+        }
+        assert_eq!(seen.len(), 10 * 6 * 3);
+    }
+}

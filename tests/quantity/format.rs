@@ -197,3 +197,10 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn a_time_is_minutes_and_seconds() {
+    for (seconds, shown) in [(160.0, "2:40"), (6.6, "0:07"), (59.6, "1:00"), (3_725.0, "62:05"), (f64::NAN, "–")] {
+        assert_eq!(format::minutes(seconds), shown, "{seconds}");
+    }
+}

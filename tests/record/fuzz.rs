@@ -130,13 +130,15 @@ fn revision() -> Revision {
 #[test]
 fn a_recipe_file_or_link() {
     check(any_text(), |text| {
+        // However a link is damaged, nothing panics.
+        let _ = RecipeFile::read_slim(text);
         if let Ok(file) = RecipeFile::read(text) {
             let outcome = work_out(&file.draft);
             if let Some(case) = outcome.case {
                 assert!(case.solved.solids.value.is_finite());
             }
             // What was taken can be written again, and says the same.
-            assert_eq!(RecipeFile::read(&file.slim().unwrap()).unwrap().draft, file.draft);
+            assert_eq!(RecipeFile::read_slim(&file.slim().unwrap()).unwrap().draft, file.draft);
         }
     });
 }

@@ -116,6 +116,7 @@ proptest! {
 
 mod link {
     use super::{draft, title};
+    use haulm::record::content::revision::Title;
     use haulm::record::file::recipe::RecipeFile;
 
     #[test]
@@ -125,8 +126,30 @@ mod link {
         whole.plain.sand_top.preset = false;
         let file = RecipeFile::new(title("Straw"), whole, None);
         let slim = file.slim().unwrap();
-        let read = RecipeFile::read(&slim).unwrap();
+        let read = RecipeFile::read_slim(&slim).unwrap();
         assert_eq!((read.draft, read.name, read.note), (file.draft.clone(), file.name.clone(), file.note.clone()));
-        assert!(slim.len() * 2 < file.text().unwrap().len(), "{}", slim.len());
+        assert!(slim.len() * 4 < file.text().unwrap().len(), "{}", slim.len());
+    }
+
+    /// The recipe that the app starts with, and a blank one: what they say and no more.
+    #[test]
+    fn a_link_holds_only_what_differs_from_a_blank_recipe() {
+        let slim = |draft| RecipeFile::new(Title::default(), draft, None).slim().unwrap();
+        assert_eq!(slim(haulm::domain::Draft::default()), r#"{"draft":{}}"#);
+        let example = haulm::domain::example();
+        let text = slim(example.clone());
+        assert!(text.len() < 1_000, "{} bytes: {text}", text.len());
+        assert!(text.contains(r#""fibre_flow":"8500""#), "{text}");
+        assert_eq!(RecipeFile::read_slim(&text).unwrap().draft, example);
+    }
+
+    /// A whole file in a link is one too, and what is no recipe is refused as from a file.
+    #[test]
+    fn a_whole_file_in_a_link_reads_too() {
+        let file = RecipeFile::new(title("Straw"), draft("680"), None);
+        assert_eq!(RecipeFile::read_slim(&file.text().unwrap()).unwrap(), file);
+        for text in ["", "[]", "{", r#"{"haulm":"list"}"#, r#"{"draft":{"plain":7}}"#, r#"{"version":9,"draft":{}}"#] {
+            assert!(RecipeFile::read_slim(text).is_err(), "{text}");
+        }
     }
 }

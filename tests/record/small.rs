@@ -13,7 +13,7 @@ use haulm::record::content::binder_system::SystemRevision;
 use haulm::record::content::comparison::COMPARISON;
 use haulm::record::content::mixing::MIXING;
 use haulm::record::content::revision::{Revision, Standing};
-use haulm::record::content::search::SortOrder;
+use haulm::record::content::search::{SortColumn, SortOrder};
 use haulm::record::content::settings::{Settings, Theme};
 use haulm::record::document::open_draft::{OpenDraft, RECIPE};
 use haulm::record::id::RevisionId;
@@ -182,9 +182,12 @@ fn settings_take_what_they_know_and_keep_the_rest() {
     assert_eq!(read_settings(&json!({ "haulm": "settings", "version": 1 })), usual);
     let some = read_settings(&json!({
         "haulm": "settings", "version": 1,
-        "theme": "sepia", "units": [3], "currency": 5, "order": "name", "copied_at": -1, "initials": "CD", "later": [1, 2],
+        "theme": "sepia", "units": [3], "currency": 5, "order": {"column": "name", "descending": false}, "copied_at": -1, "initials": "CD", "later": [1, 2],
     }));
-    assert_eq!((some.theme, some.currency.as_str(), some.order), (Theme::System, "€", SortOrder::Name));
+    assert_eq!(
+        (some.theme, some.currency.as_str(), some.order),
+        (Theme::System, "€", SortOrder::first(SortColumn::Name))
+    );
     assert_eq!((some.copied_at, some.initials.as_str(), some.units), (None, "CD", Units::default()));
     let written: Value = serde_json::from_str(&some.text().unwrap()).unwrap();
     assert_eq!((&written["later"], &written["haulm"]), (&json!([1, 2]), &json!("settings")));
@@ -217,7 +220,7 @@ fn settings_are_kept() {
         currency: "kr".to_owned(),
         theme: Theme::Dark,
         initials: "CD".to_owned(),
-        order: SortOrder::NameBackwards,
+        order: SortOrder { column: SortColumn::Name, descending: true },
         copied_at: Some(5),
         ..Settings::default()
     };

@@ -3,6 +3,7 @@
 use super::sample::{draft, stamp};
 use haulm::domain::Entry;
 use haulm::domain::line::example_line;
+use haulm::domain::trial::weigh_sheet::example::example_sheet;
 use haulm::domain::trial::{BoardDraft, BoardId, WeighField};
 use haulm::quantity::Unit;
 use haulm::record::content::kept_line::{KeptLine, LineContent};
@@ -33,6 +34,19 @@ fn saved(library: &Library<MemoryStore>, open: &OpenTrial) -> TrialId {
 #[test]
 fn a_trial_with_nothing_typed_is_not_set_aside() {
     assert!(!library().is_unsaved(&new_trial()));
+}
+
+/// Nor is the example of a first start, nor a laboratory, which is kept by itself; a mat typed over the example is work.
+#[test]
+fn an_example_and_a_laboratory_are_not_set_aside() {
+    let mut example = new_trial();
+    example.trial.sheet = example_sheet();
+    assert!(!library().is_unsaved(&example));
+    assert!(library().is_unsaved(&with_mat(example.clone(), "450")));
+    for mut open in [new_trial(), example] {
+        *open.trial.sheet.entry_mut(WeighField::LiquidStep) = Entry::typed("0.1", Unit::Gram);
+        assert!(!library().is_unsaved(&open));
+    }
 }
 
 #[test]

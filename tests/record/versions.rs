@@ -193,7 +193,7 @@ fn the_list_as_a_table_says_number_and_release() {
     library.release(one, by("JK", 1_772_434_800_000)).unwrap();
     let two = next(&mut library, one, "700", Stamp { remark: "drier straw".to_owned(), ..by("MK", 1_772_438_400_000) });
     let recipes = library.recipes();
-    let csv = library_csv(&find(&recipes, "", SortOrder::Newest), DecimalMark::Point);
+    let csv = library_csv(&find(&recipes, "", SortOrder::default()), DecimalMark::Point);
     insta::assert_snapshot!(csv.replace('\u{feff}', "").replace("\r\n", "\n").replace(&two.to_string(), "ID").replace(&recipe.to_string(), "RECIPE"), @r#"
     "name","tags","note","liquids","board_density","density_unit","board_thickness","thickness_unit","revision","saved_utc","author","remark","released_revision","released_by","released_utc","versions_side_by_side","revision_id","recipe_id"
     "Straw 16","trial","after the new screen","Neat isocyanate; Wax 55",700,"kg/m³",16,"mm",2,"2026-03-02T08:00:00Z","MK","drier straw",1,"JK","2026-03-02T07:00:00Z",1,"ID","RECIPE"

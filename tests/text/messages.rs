@@ -388,6 +388,8 @@ fn cautions_are_where_the_work_is() {
     }
     assert_eq!(at(SystemKey::Soy, Work::LineCheck, 0.10), [Press]);
     assert_eq!(at(SystemKey::Soy, Work::LineCheck, 0.30), [Steam, Press]);
+    assert_eq!(at(SystemKey::Pmdi, Work::PumpSettings, 0.30), [Steam, Isocyanate, Caution::Advice]);
+    assert_eq!(at(SystemKey::Soy, Work::PumpSettings, 0.10), [Caution::Advice]);
     let bench = at(SystemKey::Soy, Work::Bench, 0.1);
     assert!([PressVapour, BenchSpray, Press].iter().all(|caution| bench.contains(caution)), "{bench:?}");
     assert_eq!(cautions_of_solution(Solute::AmmoniumSulfate), []);

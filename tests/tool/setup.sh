@@ -106,6 +106,8 @@ need_browser() {
   has "${CHROMIUM:-chromium}" || missing+=(chromium)
   has "${CHROMEDRIVER:-chromedriver}" || missing+=(chromium-driver)
   has fc-list && [[ -n $(fc-list) ]] || missing+=(fontconfig fonts-dejavu-core)
+  # Reads printed pages: text, sizes, and pictures of them.
+  has pdftotext || missing+=(poppler-utils)
   ((${#missing[@]} == 0)) || need_debian "${missing[@]}"
   if ! cmp -s tests/browser/package-lock.json tests/browser/node_modules/.installed; then
     say "Installing the modules of the browser tests"

@@ -12,6 +12,7 @@ mod support;
 mod words;
 
 mod boards;
+mod columns;
 mod designs;
 mod effects;
 mod groups;
@@ -19,6 +20,7 @@ mod made;
 mod messages;
 mod order;
 mod pieces;
+mod progress;
 mod record;
 mod recovery;
 mod sample;

@@ -117,6 +117,8 @@ pub enum Work {
     Recipe,
     /// Catching a pump's flow.
     CatchTest,
+    /// Setting the pumps.
+    PumpSettings,
     /// Checking the running line.
     LineCheck,
     /// Making boards in the laboratory.
@@ -157,7 +159,8 @@ pub fn cautions_at(work: Work, draft: &Draft, mat: Option<Moisture>) -> Vec<Caut
         Caution::Oxidiser => !check && has(draft, |substance| substance == Substance::AmmoniumNitrate),
         Caution::Corrosion => recipe && has(draft, |substance| substance == Substance::AmmoniumChloride),
         Caution::Dust => recipe || bench,
-        Caution::DampBales | Caution::Advice => recipe,
+        Caution::DampBales => recipe,
+        Caution::Advice => recipe || work == Work::PumpSettings,
         Caution::HighPressure | Caution::CatchTest => catch,
         Caution::Press => check || bench,
         // Belongs to making up a solution: see `cautions_of_solution`.

@@ -16,6 +16,8 @@ pub mod example;
 pub mod field;
 /// Errors, warnings and notes about a recipe, as data.
 pub mod finding;
+/// Which boxes count, by what was chosen.
+pub mod in_effect;
 /// A recipe that can be solved.
 pub mod input;
 /// One table of the possible and the typical range of each field.

@@ -14,5 +14,4 @@ pub mod search;
 pub mod settings;
 pub mod summary;
 pub mod trial;
-pub mod trial_boards;
 pub mod unsaved;

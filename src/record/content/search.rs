@@ -1,28 +1,64 @@
 //! Finding recipes among many, and the order in which they are listed.
 
+use crate::domain::{Entry, Substance};
+use crate::quantity::Kind;
+use crate::quantity::number::read;
 use crate::record::content::lineage::Listed;
 use crate::record::content::summary::Summary;
 use serde::{Deserialize, Serialize};
 use std::cmp::Ordering;
 
-/// How a list is sorted.
+/// What a list is sorted by.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
-pub enum SortOrder {
-    /// Last saved first.
+pub enum SortColumn {
+    /// When the recipe was last saved.
     #[default]
-    Newest,
-    /// First saved first.
-    Oldest,
-    /// By name, numbers by their size: "9 mm" before "12 mm".
+    Saved,
+    /// The name, numbers by their size: "9 mm" before "12 mm".
     Name,
-    /// By name, backwards.
-    NameBackwards,
+    /// The binders, in the order in which substances are offered.
+    Binder,
+    /// Board thickness; recipes without one last.
+    Thickness,
+    /// Board density; recipes without one last.
+    Density,
+    /// The initials of who saved it last; without initials last.
+    Author,
+    /// The number of the revision.
+    Revision,
+    /// When the revision that is released was released; recipes without one last.
+    Released,
+}
+
+/// How a list is sorted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub struct SortOrder {
+    /// By what.
+    pub column: SortColumn,
+    /// Whether the largest or latest comes first.
+    pub descending: bool,
+}
+
+impl Default for SortOrder {
+    fn default() -> Self {
+        Self::first(SortColumn::Saved)
+    }
 }
 
 impl SortOrder {
-    /// All of them, in the order in which they are offered.
-    pub const ALL: &'static [SortOrder] = &[Self::Newest, Self::Oldest, Self::Name, Self::NameBackwards];
+    /// The order in which a column is sorted first: times and revisions from the latest, all else from the least.
+    #[must_use]
+    pub const fn first(column: SortColumn) -> Self {
+        let descending = matches!(column, SortColumn::Saved | SortColumn::Revision | SortColumn::Released);
+        Self { column, descending }
+    }
+
+    /// The order after a press on the head of a column: the other way round where the list is sorted by it already.
+    #[must_use]
+    pub fn pressed(self, column: SortColumn) -> Self {
+        if self.column == column { Self { descending: !self.descending, ..self } } else { Self::first(column) }
+    }
 }
 
 /// The recipes in which every word of `query` occurs: in name, note, tags, author, the liquids'
@@ -33,19 +69,60 @@ pub fn find<'a>(listed: &[Listed<'a>], query: &str, order: SortOrder) -> Vec<Lis
     let words: Vec<&str> = query.split_whitespace().collect();
     let mut found: Vec<Listed<'a>> =
         listed.iter().filter(|line| line.heads().any(|head| head.summary.holds(&words))).cloned().collect();
-    let by = |a: &Listed<'_>, b: &Listed<'_>| {
-        let (a, b) = (a.head.summary, b.head.summary);
-        let by_name = || by_name(&a.name, &b.name);
-        match order {
-            SortOrder::Newest => Ordering::Equal,
-            SortOrder::Oldest => newest_first(b, a),
-            SortOrder::Name => by_name(),
-            SortOrder::NameBackwards => by_name().reverse(),
+    // What is equal in the column stays with the newest first.
+    found.sort_by(|a, b| newest_first(a.head.summary, b.head.summary));
+    match order.column {
+        SortColumn::Saved if order.descending => {}
+        SortColumn::Saved => found.reverse(),
+        SortColumn::Name => by(&mut found, order, |line| Some(line.head.summary), |a, b| by_name(&a.name, &b.name)),
+        SortColumn::Binder => by(&mut found, order, binders, Ord::cmp),
+        SortColumn::Thickness => {
+            by(&mut found, order, |line| base(&line.head.summary.thickness, Kind::Thickness), f64::total_cmp);
         }
-        .then_with(|| newest_first(a, b))
-    };
-    found.sort_by(by);
+        SortColumn::Density => {
+            by(&mut found, order, |line| base(&line.head.summary.density, Kind::BoardDensity), f64::total_cmp);
+        }
+        SortColumn::Author => by(&mut found, order, author, |a, b| by_name(a, b)),
+        SortColumn::Revision => by(&mut found, order, |line| Some(line.head.number), Ord::cmp),
+        SortColumn::Released => by(&mut found, order, released_at, Ord::cmp),
+    }
     found
+}
+
+/// Sorts by a key, computed once a recipe; recipes without one come last either way.
+fn by<'a, K>(
+    found: &mut Vec<Listed<'a>>,
+    order: SortOrder,
+    key: impl Fn(&Listed<'a>) -> Option<K>,
+    compare: impl Fn(&K, &K) -> Ordering,
+) {
+    let mut keyed: Vec<(Option<K>, Listed<'a>)> = found.drain(..).map(|line| (key(&line), line)).collect();
+    keyed.sort_by(|(a, _), (b, _)| match (a, b) {
+        (Some(a), Some(b)) if order.descending => compare(b, a),
+        (Some(a), Some(b)) => compare(a, b),
+        (a, b) => b.is_some().cmp(&a.is_some()),
+    });
+    found.extend(keyed.into_iter().map(|(_, line)| line));
+}
+
+fn base(entry: &Entry, kind: Kind) -> Option<f64> {
+    read(&entry.text, kind, entry.unit).ok().map(|reading| reading.amount(kind).base)
+}
+
+/// The places of the binders among the substances.
+fn binders(line: &Listed<'_>) -> Option<Vec<usize>> {
+    let binders = line.head.summary.substances.iter().filter(|substance| substance.is_binder());
+    let places: Vec<usize> =
+        binders.filter_map(|binder| Substance::ALL.iter().position(|substance| substance == binder)).collect();
+    (!places.is_empty()).then_some(places)
+}
+
+fn author<'a>(line: &Listed<'a>) -> Option<&'a str> {
+    Some(line.head.summary.author.as_str()).filter(|author| !author.is_empty())
+}
+
+fn released_at(line: &Listed<'_>) -> Option<u64> {
+    Some(line.released.as_ref()?.released.as_ref()?.by.at)
 }
 
 /// The newest first, and the same way whatever order they came in.

@@ -1,5 +1,6 @@
 //! What the user has chosen for the app as a whole.
 
+use crate::domain::trial::SheetDraft;
 use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::UnitSystem;
 use crate::quantity::{Kind, Unit, Units};
@@ -62,6 +63,9 @@ pub struct Settings {
     /// When the last copy of the library went to a file: milliseconds since 1970-01-01 00:00 UTC.
     #[serde(deserialize_with = "or_default")]
     pub copied_at: Option<u64>,
+    /// The laboratory's balances, blender and spray, which every new trial begins with; none before somebody entered one.
+    #[serde(deserialize_with = "or_default", skip_serializing_if = "Option::is_none")]
+    pub lab: Option<SheetDraft>,
     /// Keys that this app does not know.
     #[serde(flatten)]
     pub extra: Extra,
@@ -75,8 +79,9 @@ impl Default for Settings {
             currency: "€".to_owned(),
             theme: Theme::System,
             initials: String::new(),
-            order: SortOrder::Newest,
+            order: SortOrder::default(),
             copied_at: None,
+            lab: None,
             extra: Extra::new(),
         }
     }

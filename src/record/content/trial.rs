@@ -1,5 +1,10 @@
 //! Trials: what was weighed, planned and measured, kept with the recipe that made the boards.
 
+pub mod boards;
+pub mod field;
+pub mod outcome;
+pub mod progress;
+
 use crate::domain::Draft;
 use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::series::effects::ModelWay;
@@ -204,6 +209,15 @@ impl TrialContent {
             requirements: Vec::new(),
             model: ModelWay::default(),
         }
+    }
+
+    /// Whether another one says the same, whoever saved it and whatever recipe it names.
+    #[must_use]
+    pub fn says_same(&self, other: &Self) -> bool {
+        (&self.name, &self.note, &self.draft, &self.sheet, &self.weighed)
+            == (&other.name, &other.note, &other.draft, &other.sheet, &other.weighed)
+            && (&self.series, &self.boards, &self.requirements, self.model)
+                == (&other.series, &other.boards, &other.requirements, other.model)
     }
 
     /// The runs that were made, for [`series`].

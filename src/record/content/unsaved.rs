@@ -1,5 +1,7 @@
 //! Whether the trial on the page holds work that the library does not have.
 
+use crate::domain::trial::SheetDraft;
+use crate::domain::trial::weigh_sheet::example::example_sheet;
 use crate::record::content::revision::Standing;
 use crate::record::content::trial::{OpenTrial, TrialContent};
 use crate::record::store::Store;
@@ -18,6 +20,15 @@ impl TrialContent {
     }
 }
 
+/// Whether a weigh sheet is as at first: blank or the example, whatever the laboratory, which is kept by itself.
+fn says_nothing(sheet: &SheetDraft) -> bool {
+    [SheetDraft::default(), example_sheet()].into_iter().any(|first| {
+        let mut own = sheet.clone();
+        own.use_lab(&first);
+        own == first
+    })
+}
+
 impl<S: Store> Library<S> {
     /// Whether a trial would lose something if another one took its place: what was typed is in no trial of the library, and is more
     /// than a recipe and a weigh sheet that is as at first or as in a saved trial. Where the library cannot be read, it would.
@@ -29,7 +40,7 @@ impl<S: Store> Library<S> {
             return false;
         }
         let blank = work == work.begun_anew();
-        if blank && work.sheet == Default::default() {
+        if blank && says_nothing(&work.sheet) {
             return false;
         }
         let there = |saved: &TrialContent| if blank { saved.sheet == work.sheet } else { saved.work() == work };

@@ -58,6 +58,9 @@ pub fn NumberBox(
     /// What holds while it is blank.
     #[prop(optional, into)]
     placeholder: Signal<String>,
+    /// Whether nothing can be typed, as where something else says the number.
+    #[prop(optional, into)]
+    readonly: Signal<bool>,
     /// Hears of each change of the text.
     on_input: Callback<String>,
     /// Hears when it is left.
@@ -101,6 +104,7 @@ pub fn NumberBox(
                     data-field=key
                     data-column=column
                     placeholder=move || placeholder.get()
+                    readonly=move || readonly.get()
                     aria-label=move || name.get()
                     aria-describedby=described
                     aria-invalid=move || (grade.get() == Some(Grade::Stop)).then_some("true")

@@ -16,14 +16,14 @@ pub fn Bar() -> impl IntoView {
     let tools = &state.words.tools;
     let link = move |page: &Page| {
         let page = *page;
-        let current = move || (state.page.get() == page).then_some("page");
+        let current = move || (state.page.get().in_bar() == page).then_some("page");
         view! { <li><a href=page.link() aria-current=current>{page_name(state.words, page)}</a></li> }
     };
     view! {
         <header class="bar">
             <p class="app">{tools.app}</p>
             <nav class="pages" aria-label=tools.pages>
-                <ul>{Page::ALL.iter().map(link).collect_view()}</ul>
+                <ul>{Page::ALL.iter().filter(|page| page.in_bar() == **page).map(link).collect_view()}</ul>
             </nav>
             <Find/>
             <div class="preferences">

@@ -38,7 +38,7 @@ pub struct Hit {
     /// Its name.
     pub name: String,
     /// Where it belongs.
-    pub place: &'static str,
+    pub place: String,
 }
 
 /// What holds every word of the query, in the order of the bar and the page.
@@ -54,18 +54,22 @@ pub fn search(state: State, query: &str) -> Vec<Hit> {
     };
     let pages = Page::ALL.iter().map(|page| Hit {
         goal: Goal::Page(*page),
-        name: page_name(state.words, *page).to_owned(),
-        place: state.words.tools.pages,
+        name: page_name(state.words, *page),
+        place: state.words.tools.pages.to_owned(),
     });
     let on = |page: Page| {
         let place = page_name(state.words, page);
-        move |at: usize, id: &'static str, name: String| Hit { goal: Goal::Section(page, at, id), name, place }
+        move |at: usize, id: &'static str, name: String| Hit {
+            goal: Goal::Section(page, at, id),
+            name,
+            place: place.clone(),
+        }
     };
     let (line, bench, compare) = (on(Page::Line), on(Page::Bench), on(Page::Compare));
     let mut sections: Vec<Hit> =
         page::line::sections().into_iter().enumerate().map(|(at, name)| line(at, "line-section", name)).collect();
-    for (at, name) in page::bench::sections(state).into_iter().enumerate() {
-        sections.push(bench(at, "bench-section", name.to_owned()));
+    for (at, name) in page::bench::sections().into_iter().enumerate() {
+        sections.push(bench(at, "bench-section", name));
     }
     for (at, (id, name)) in page::compare::sections(state).into_iter().enumerate() {
         sections.push(compare(at, id, name.to_owned()));
@@ -73,19 +77,19 @@ pub fn search(state: State, query: &str) -> Vec<Hit> {
     let stations = Station::ALL.iter().map(|station| Hit {
         goal: Goal::Station(*station),
         name: (state.words.station)(*station).to_owned(),
-        place: state.words.tools.recipe,
+        place: state.words.tools.recipe.to_owned(),
     });
     let fields = fields(state).into_iter().map(|field| Hit {
         goal: Goal::Field(field),
         name: state.draft.with(|draft| (state.words.field_name)(field, draft)),
-        place: (state.words.station)(field.station()),
+        place: (state.words.station)(field.station()).to_owned(),
     });
     let recipes = state.library.with(|library| {
         let kept = library.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);
         let hit = |listed: Listed<'_>| Hit {
             goal: Goal::Recipe(listed.head.summary.id),
             name: listed.head.summary.name.clone(),
-            place: state.words.tools.library,
+            place: page_name(state.words, Page::Library),
         };
         kept.map(hit).collect::<Vec<_>>()
     });

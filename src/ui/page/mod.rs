@@ -5,6 +5,5 @@ pub mod compare;
 pub mod help;
 pub mod library;
 pub mod line;
-pub mod mix;
+pub mod mixing;
 pub mod recipe;
-pub mod systems;

@@ -8,7 +8,6 @@ pub mod finding;
 pub mod fold;
 pub mod on_recipe;
 pub mod page_name;
-pub mod print;
 pub mod save;
 pub mod version;
 pub mod working;

@@ -1,19 +1,21 @@
 //! The name of a page.
 
+use crate::t;
 use crate::ui::route::Page;
 use crate::ui::text::Words;
 
 /// The name of a page.
 #[must_use]
-pub const fn page_name(words: &Words, page: Page) -> &'static str {
+pub fn page_name(words: &Words, page: Page) -> String {
     match page {
-        Page::Recipe => words.tools.recipe,
-        Page::Line => words.tools.line,
-        Page::Bench => words.tools.bench,
-        Page::Compare => words.tools.compare,
-        Page::Mix => words.tools.mix,
-        Page::Systems => words.tools.systems,
-        Page::Library => words.tools.library,
-        Page::Help => words.tools.help,
+        Page::Recipe => words.tools.recipe.to_owned(),
+        Page::Line => words.tools.line.to_owned(),
+        Page::Bench => words.tools.bench.to_owned(),
+        Page::Compare => words.tools.compare.to_owned(),
+        Page::Mixing => t!("mixing-title"),
+        Page::Systems => t!("library-systems"),
+        Page::Trials => t!("library-trials"),
+        Page::Library => t!("library-title"),
+        Page::Help => t!("help-title"),
     }
 }

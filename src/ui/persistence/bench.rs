@@ -3,6 +3,7 @@
 use super::documents;
 use super::trouble;
 use crate::browser::file;
+use crate::domain::trial::weigh_sheet::example::example_sheet;
 use crate::record::content::revision::Standing;
 use crate::record::content::trial::{OpenTrial, TRIAL_ON_PAGE, Trial, TrialContent};
 use crate::record::file::trial_csv::{boards_csv, readings_csv, sheets_csv};
@@ -32,7 +33,11 @@ impl State {
             self.bench.begun.set(true);
             let state = *self;
             let mut unread = |why: &Unread| trouble::tell_unread(state, why, state.words.bench_page.open_unread);
-            let first = || state.bench.open.get_untracked();
+            let first = || {
+                let mut open = state.bench.open.get_untracked();
+                open.trial.sheet = example_sheet();
+                open
+            };
             let mut open = None;
             self.documents.update_value(|documents| {
                 let begun = state
@@ -95,9 +100,13 @@ impl State {
         self.tell_undo(words, move || bench.load(before.clone()));
     }
 
-    /// Begins a new trial with the recipe at hand. Mat and balances stay as they are.
+    /// Begins a new trial with the recipe at hand. Mats stay as they are, and the laboratory is the one entered last.
     pub fn new_trial(&self) {
-        let sheet = self.bench.open.with_untracked(|open| open.trial.sheet.clone());
+        let lab = self.settings.with_untracked(|settings| settings.lab.clone());
+        let sheet = self.bench.open.with_untracked(|open| {
+            let sheet = &open.trial.sheet;
+            sheet.of_next_trial(lab.as_ref().unwrap_or(sheet))
+        });
         let mut trial = TrialContent::of(String::new(), self.draft.get_untracked(), None);
         trial.sheet = sheet;
         self.lay_trial(OpenTrial { from: None, trial }, self.words.bench_page.new_begun.to_owned());

@@ -5,18 +5,31 @@ use crate::browser::{hash, link};
 use crate::record::document::open_draft::OpenDraft;
 use crate::record::file::recipe::RecipeFile;
 use crate::ui::route::Page;
+use crate::ui::state::recipe_link::RecipeLink;
 use crate::ui::state::{About, State};
 use crate::ui::text::{Carrier, Message};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+/// The recipe on the page as the text of a link; `None` where it has none.
+fn link_text(state: State) -> Option<String> {
+    let OpenDraft { title, draft, .. } = state.current_recipe();
+    RecipeFile::new(title, draft, None).slim().ok()
+}
+
+/// The address of the recipe as it is now; `None` while the link is still that of an earlier one. Follows no change.
+#[must_use]
+pub fn present(state: State) -> Option<String> {
+    let link = state.link.get_untracked()?;
+    (link_text(state).as_ref() == Some(&link.text)).then_some(link.address)
+}
+
 /// Makes the link anew.
 pub fn refresh(state: State) {
     spawn_local(async move {
-        let OpenDraft { title, draft, .. } = state.current_recipe();
-        let link = match RecipeFile::new(title, draft, None).slim() {
-            Ok(text) => link::with_text(&text).await,
-            Err(_) => None,
+        let link = match link_text(state) {
+            Some(text) => link::with_text(&text).await.map(|address| RecipeLink { address, text }),
+            None => None,
         };
         // The page may be gone meanwhile.
         _ = state.link.try_set(link);
@@ -29,7 +42,9 @@ pub fn open(state: State, link: String) {
     spawn_local(async move {
         let words = &state.words.library_page;
         let read = match link::text_of(&link).await {
-            Some(text) => RecipeFile::read(&text).map_err(|refusal| (state.words.refusal)(&refusal, Carrier::Link)),
+            Some(text) => {
+                RecipeFile::read_slim(&text).map_err(|refusal| (state.words.refusal)(&refusal, Carrier::Link))
+            }
             None => Err(Message { what: words.no_link.to_owned(), fix: words.no_link_fix.to_owned() }),
         };
         // What is not saved is known only then.

@@ -4,7 +4,9 @@ pub mod compare;
 pub mod documents;
 pub mod line;
 mod line_entry;
+mod mixing;
 mod notice;
+pub mod recipe_link;
 pub mod settled;
 pub mod shared_file;
 pub mod trial;
@@ -32,6 +34,7 @@ use compare::CompareState;
 use documents::Documents;
 use leptos::prelude::*;
 use line::LineState;
+use recipe_link::RecipeLink;
 use shared_file::SharedFile;
 use std::sync::Arc;
 use trial::Bench;
@@ -190,7 +193,7 @@ pub struct State {
     /// Why the file that was chosen last in the library is not there.
     pub refused: RwSignal<Option<Message>>,
     /// The recipe as a link; `None` where the browser cannot make one.
-    pub link: RwSignal<Option<String>>,
+    pub link: RwSignal<Option<RecipeLink>>,
     /// The library file on a shared drive.
     pub shared: RwSignal<SharedFile>,
     /// Whether a newer version of the app is here and waits.
@@ -205,6 +208,7 @@ pub struct State {
     pub question: RwSignal<Option<SaveQuestion>>,
     /// What is typed where solutions and glues are made up.
     pub mix: RwSignal<MixDraft>,
+    mix_history: RwSignal<History<MixDraft, String>>,
     /// Name and note of a binder system that is not saved yet.
     pub new_system: RwSignal<SystemDraft>,
     /// The trial on the bench.
@@ -298,6 +302,7 @@ impl State {
             typed_last: StoredValue::new(None),
             question: RwSignal::new(None),
             mix,
+            mix_history: RwSignal::new(History::default()),
             new_system: RwSignal::new(system),
             bench: Bench::default(),
             compare,
@@ -429,6 +434,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.undo(),
             Page::Line => self.line.undo(),
+            Page::Mixing => self.undo_mix(),
             _ => {}
         }
     }
@@ -438,6 +444,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.redo(),
             Page::Line => self.line.redo(),
+            Page::Mixing => self.redo_mix(),
             _ => {}
         }
     }

@@ -18,7 +18,7 @@ use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, T
 use crate::domain::trial::weigh_sheet::recovery_draft::{RecoveryDraft, RecoveryField};
 use crate::domain::trial::weigh_sheet::working::WeighOrigin;
 use crate::domain::trial::{
-    BoardDraft, LineId, Property, Series, SeriesDraft, SheetDraft, TrialFinding, WeighField, WeighFigure,
+    BoardDraft, LineId, Property, Series, SeriesDraft, SheetDraft, TrialFinding, TrialPlace, WeighField, WeighFigure,
 };
 
 /// What a message at the bench needs to name things and to show numbers.
@@ -60,6 +60,8 @@ pub struct BenchWords {
     pub property: fn(Property) -> FigureWords,
     /// What a number put into a sheet's formula is, where it is neither a field nor a figure.
     pub origin: fn(WeighOrigin) -> &'static str,
+    /// A box, a board's with the board and the piece; or what else a finding is about.
+    pub place: fn(TrialPlace, &BenchContext<'_>) -> String,
     /// What was found, and how to fix it.
     pub finding: fn(&TrialFinding, &BenchContext<'_>) -> Message,
     /// What a factor changes.

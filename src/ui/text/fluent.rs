@@ -11,11 +11,17 @@ use std::sync::LazyLock;
 
 /// The resources of English, by file name.
 pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
+    ("bench.ftl", include_str!("en/bench.ftl")),
     ("common.ftl", include_str!("en/common.ftl")),
+    ("help.ftl", include_str!("en/help.ftl")),
+    ("library.ftl", include_str!("en/library.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
     ("line_change.ftl", include_str!("en/line_change.ftl")),
     ("line_tanks.ftl", include_str!("en/line_tanks.ftl")),
+    ("mixing.ftl", include_str!("en/mixing.ftl")),
+    ("paper.ftl", include_str!("en/paper.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
+    ("trial.ftl", include_str!("en/trial.ftl")),
 ];
 
 static ENGLISH: LazyLock<FluentBundle<FluentResource>> = LazyLock::new(|| {

@@ -31,7 +31,7 @@ pub use english::ENGLISH;
 pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
-pub use page::{HelpPage, LibraryPage, MixPage, RecipePage, Rescue, SystemsPage, Tools};
+pub use page::{LibraryPage, RecipePage, Rescue, SystemsPage, Tools};
 pub use show::{lower_first, shown, trimmed, trimmed_to, unit_shown};
 pub use versions::VersionWords;
 pub use width::{plus_minus, width_shown};
@@ -40,7 +40,6 @@ use crate::domain::balance::machine::Machine;
 use crate::domain::chemistry::solute::Solute;
 use crate::domain::chemistry::solution::MakeUpError;
 use crate::domain::mixing::glue_batch::GlueError;
-use crate::domain::mixing::{AmountWay, MixField, ShareWay};
 use crate::domain::recipe::binder_system::SystemKey;
 use crate::domain::recipe::caution::Caution;
 use crate::domain::recipe::draft::{FeedWay, LiquidDraft, WaterWay};
@@ -104,12 +103,6 @@ pub struct Words {
     pub system: fn(UnitSystem) -> &'static str,
     /// A substance that is dissolved in water.
     pub solute: fn(Solute) -> &'static str,
-    /// Label and hint of a field where solutions and glues are made up.
-    pub mix_field: fn(MixField) -> FieldWords,
-    /// How an amount is asked for.
-    pub amount_way: fn(AmountWay) -> &'static str,
-    /// What fixes the proportions of a glue.
-    pub share_way: fn(ShareWay) -> &'static str,
     /// Why a solution cannot be made up. Amounts of liquid are named by mass or volume as asked for.
     pub make_up: fn(&MakeUpError, &Context<'_>) -> Message,
     /// Why a glue cannot be mixed. The names of the parts stand in their places.
@@ -146,10 +139,6 @@ pub struct Words {
     pub rescue: Rescue,
     /// The binder systems.
     pub systems_page: SystemsPage,
-    /// Solutions and glue mixes.
-    pub mix_page: MixPage,
     /// The page of the line.
     pub line_page: LinePage,
-    /// Help.
-    pub help_page: HelpPage,
 }

@@ -16,6 +16,7 @@ use crate::domain::line::tanks::feeds::Fed;
 use crate::domain::recipe::draft::Draft;
 use crate::domain::recipe::input::{Feed, Input};
 use crate::quantity::{Moisture, Unit};
+use std::ops::Range;
 use uom::ConstZero;
 use uom::si::f64::MassRate;
 
@@ -63,6 +64,46 @@ pub struct CellPump {
     pub setting: Option<Setting>,
     /// The mark: anything but [`RangeStatus::Within`] leaves the pump's range.
     pub range_status: RangeStatus,
+}
+
+/// A part of a table that fits on a page.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct TablePart {
+    /// Its rows.
+    pub rows: Range<usize>,
+    /// Its pumps, by their places in the table, each with its columns.
+    pub pumps: Vec<(usize, Range<usize>)>,
+}
+
+impl SettingsTable {
+    /// The table cut into parts of at most so many columns and rows. A pump is cut only where its columns alone are too many.
+    #[must_use]
+    pub fn parts(&self, most_columns: usize, most_rows: usize) -> Vec<TablePart> {
+        let mut across: Vec<Vec<(usize, Range<usize>)>> = vec![Vec::new()];
+        for pump in 0..self.pumps.len() {
+            for columns in cut(self.moistures.len(), most_columns) {
+                let taken =
+                    |part: &Vec<(usize, Range<usize>)>| part.iter().map(|(_, columns)| columns.len()).sum::<usize>();
+                match across.last_mut() {
+                    Some(last) if taken(last) + columns.len() <= most_columns => last.push((pump, columns)),
+                    _ => across.push(vec![(pump, columns)]),
+                }
+            }
+        }
+        let across: Vec<_> = across.into_iter().filter(|part| !part.is_empty()).collect();
+        let part =
+            |rows: Range<usize>| across.iter().map(move |pumps| TablePart { rows: rows.clone(), pumps: pumps.clone() });
+        cut(self.flows.len(), most_rows).into_iter().flat_map(part).collect()
+    }
+}
+
+/// So many things in even pieces of at most `most`.
+fn cut(count: usize, most: usize) -> Vec<Range<usize>> {
+    let pieces = count.div_ceil(most.max(1)).max(1);
+    (0..pieces)
+        .map(|piece| piece * count / pieces..(piece + 1) * count / pieces)
+        .filter(|piece| !piece.is_empty())
+        .collect()
 }
 
 /// The card of a recipe over what the book asks for, or what is wrong with that.

@@ -132,15 +132,71 @@ impl BoardDraft {
         }
     }
 
-    /// Adds a blank piece of a test, up to [`MAX_PIECES`].
+    /// The places of the pieces that somebody typed into. What was only carried down to a piece is no reading of it.
+    #[must_use]
+    pub fn begun_pieces(&self, test: BoardTest) -> Vec<u8> {
+        let is_typed = |field: BoardField| {
+            let entry = self.entry(field).filter(|entry| !entry.is_blank());
+            entry.is_some_and(|entry| !(entry.preset && field.is_carried_down()))
+        };
+        let places = (0..=u8::MAX).take(self.count(test).min(MAX_PIECES));
+        places.filter(|at| test.fields(*at).into_iter().any(is_typed)).collect()
+    }
+
+    /// Adds a piece of a test, up to [`MAX_PIECES`]. It begins with what the piece above carries down.
     pub fn add_piece(&mut self, test: BoardTest) {
-        if self.count(test) < MAX_PIECES {
-            match test {
-                BoardTest::Density => self.pieces.push(PieceDraft::default()),
-                BoardTest::Bending => self.bending.push(BendingDraft::default()),
-                BoardTest::Bond => self.bond.push(BondDraft::default()),
-                BoardTest::Swelling => self.swelling.push(SwellingDraft::default()),
-            }
+        let count = self.count(test);
+        if count >= MAX_PIECES {
+            return;
+        }
+        match test {
+            BoardTest::Density => self.pieces.push(PieceDraft::default()),
+            BoardTest::Bending => self.bending.push(BendingDraft::default()),
+            BoardTest::Bond => self.bond.push(BondDraft::default()),
+            BoardTest::Swelling => self.swelling.push(SwellingDraft::default()),
+        }
+        let above = count.checked_sub(1).and_then(|at| u8::try_from(at).ok());
+        for field in above.map_or_else(Vec::new, |at| test.fields(at)) {
+            self.carry_down(field);
+        }
+    }
+
+    /// What a box shows: its entry, and in the row below the last piece what the next one will begin with.
+    #[must_use]
+    pub fn entry_shown(&self, field: BoardField) -> Entry {
+        if let Some(entry) = self.entry(field) {
+            return entry.clone();
+        }
+        let above = field.above().filter(|above| above.is_carried_down()).and_then(|above| self.entry(above));
+        above.map_or_else(|| Entry::empty(field.limit().unit), carried)
+    }
+
+    /// Puts an entry into a box. In the row below the last piece it makes the next one; a length that pieces share is carried
+    /// down to those below that have none of their own.
+    pub fn enter(&mut self, field: BoardField, entry: Entry) {
+        if let (Some(test), Some(at)) = (field.test(), field.piece())
+            && usize::from(at) == self.count(test)
+        {
+            self.add_piece(test);
+        }
+        if let Some(place) = self.entry_mut(field) {
+            *place = entry;
+            self.carry_down(field);
+        }
+    }
+
+    fn carry_down(&mut self, from: BoardField) {
+        if !from.is_carried_down() {
+            return;
+        }
+        let Some(own) = self.entry(from).map(carried) else { return };
+        let mut next = from.below();
+        while let Some(field) = next
+            && let Some(entry) = self.entry_mut(field)
+            && (entry.preset || entry.is_blank())
+        {
+            entry.clone_from(&own);
+            next = field.below();
         }
     }
 
@@ -151,6 +207,19 @@ impl BoardDraft {
             BoardTest::Bending => drop(self.bending.pop()),
             BoardTest::Bond => drop(self.bond.pop()),
             BoardTest::Swelling => drop(self.swelling.pop()),
+        }
+    }
+
+    /// Puts back the last piece of a test that this board had before, unless it has as many again.
+    pub fn put_back_last_piece(&mut self, test: BoardTest, before: &Self) {
+        if self.count(test) + 1 != before.count(test) {
+            return;
+        }
+        match test {
+            BoardTest::Density => self.pieces.extend(before.pieces.last().cloned()),
+            BoardTest::Bending => self.bending.extend(before.bending.last().cloned()),
+            BoardTest::Bond => self.bond.extend(before.bond.last().cloned()),
+            BoardTest::Swelling => self.swelling.extend(before.swelling.last().cloned()),
         }
     }
 
@@ -173,10 +242,7 @@ impl BoardDraft {
         self.is_measured()
             || !self.moisture.is_blank()
             || !self.laid.is_blank()
-            || self.pieces.iter().any(|piece| !piece.is_blank())
-            || self.bending.iter().any(|piece| !piece.is_blank())
-            || self.bond.iter().any(|piece| !piece.is_blank())
-            || self.swelling.iter().any(|piece| !piece.is_blank())
+            || BoardTest::ALL.iter().any(|test| !self.begun_pieces(*test).is_empty())
     }
 
     /// Whether anything of the whole board was typed.
@@ -185,6 +251,11 @@ impl BoardDraft {
         let plain = [&self.mass, &self.length, &self.width];
         plain.into_iter().chain(&self.thickness).any(|entry| !entry.is_blank())
     }
+}
+
+/// As it is shown further down, until something else is typed there.
+fn carried(entry: &Entry) -> Entry {
+    Entry::preset(entry.text.clone(), entry.unit)
 }
 
 /// A number that none of these boards has.

@@ -194,6 +194,64 @@ impl BoardField {
         }
     }
 
+    /// The test that its piece is for; `None` for a box of the whole board.
+    #[must_use]
+    pub const fn test(self) -> Option<BoardTest> {
+        match self {
+            Self::Piece(..) => Some(BoardTest::Density),
+            Self::Bending(..) => Some(BoardTest::Bending),
+            Self::Bond(..) => Some(BoardTest::Bond),
+            Self::Swelling(..) => Some(BoardTest::Swelling),
+            Self::Laid | Self::Mass | Self::Length | Self::Width | Self::Thickness(_) | Self::Moisture => None,
+        }
+    }
+
+    /// Whether pieces cut alike share it, so that it is carried down to the pieces below.
+    #[must_use]
+    pub const fn is_carried_down(self) -> bool {
+        matches!(
+            self,
+            Self::Piece(_, PieceField::Length | PieceField::Width)
+                | Self::Bending(_, BendingField::Span | BendingField::Width | BendingField::Length)
+                | Self::Bond(_, BondField::Length | BondField::Width)
+        )
+    }
+
+    /// The same box of the piece at another place.
+    const fn at(self, at: u8) -> Self {
+        match self {
+            Self::Thickness(_) => Self::Thickness(at),
+            Self::Piece(_, field) => Self::Piece(at, field),
+            Self::Bending(_, field) => Self::Bending(at, field),
+            Self::Bond(_, field) => Self::Bond(at, field),
+            Self::Swelling(_, field) => Self::Swelling(at, field),
+            whole => whole,
+        }
+    }
+
+    /// The same box of the piece above; `None` for the first one, and for a box of the whole board.
+    #[must_use]
+    pub fn above(self) -> Option<Self> {
+        Some(self.at(self.piece()?.checked_sub(1)?))
+    }
+
+    /// The same box of the piece below; `None` for a box of the whole board.
+    #[must_use]
+    pub fn below(self) -> Option<Self> {
+        Some(self.at(self.piece()?.checked_add(1)?))
+    }
+
+    /// Whether it is seldom read: its column is shown on demand.
+    #[must_use]
+    pub const fn is_seldom(self) -> bool {
+        matches!(
+            self,
+            Self::Bending(_, BendingField::Length | BendingField::Mass)
+                | Self::Bond(_, BondField::Thickness | BondField::Mass)
+                | Self::Swelling(_, SwellingField::AfterTwo | SwellingField::MassBefore | SwellingField::MassAfter)
+        )
+    }
+
     /// What the box measures.
     #[must_use]
     pub const fn kind(self) -> Kind {

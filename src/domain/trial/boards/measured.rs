@@ -2,7 +2,7 @@
 
 use crate::domain::recipe::check::{read_entry, unusual};
 use crate::domain::trial::boards::board::{BoardDraft, BoardId, MAX_PIECES};
-use crate::domain::trial::boards::field::{BendingField, BoardField, BondField, PieceField, SwellingField};
+use crate::domain::trial::boards::field::{BendingField, BoardField, BoardTest, BondField, PieceField, SwellingField};
 use crate::domain::trial::boards::piece::{Bending, Bond, Piece, Swelling, Whole};
 use crate::domain::trial::boards::property::Property;
 use crate::domain::trial::finding::{TrialFinding, TrialPlace, TrialProblem};
@@ -56,7 +56,7 @@ const SHORTEST_SPAN: f64 = 4.0;
 /// A piece's thickness is not the nominal one, so that its span is off by a few per cent. Common practice, no source.
 const SPAN_TOLERANCE: f64 = 0.05;
 
-/// Reads a board. A piece with nothing typed is passed over; one that is half typed is asked about and
+/// Reads a board. A piece with nothing typed, or with nothing but what was carried down to it, is passed over; one that is half typed is asked about and
 /// left out.
 #[must_use]
 pub fn measure(draft: &BoardDraft) -> Measured {
@@ -68,12 +68,6 @@ pub fn measure(draft: &BoardDraft) -> Measured {
 struct Reader<'a> {
     draft: &'a BoardDraft,
     findings: Vec<TrialFinding>,
-}
-
-/// The places of the pieces that have anything typed.
-fn typed<T>(pieces: &[T], blank: impl Fn(&T) -> bool) -> Vec<u8> {
-    let typed = |(at, piece): (u8, &T)| (!blank(piece)).then_some(at);
-    (0..=u8::MAX).zip(pieces.iter().take(MAX_PIECES)).filter_map(typed).collect()
 }
 
 impl Reader<'_> {
@@ -112,14 +106,11 @@ impl Reader<'_> {
         let laid = self.mass(BoardField::Laid);
         let whole = draft.is_measured().then(|| self.whole()).flatten();
         let moisture = self.number(BoardField::Moisture).and_then(Moisture::from_dry_basis);
-        let each = |places: Vec<u8>| places.into_iter();
-        let pieces =
-            each(typed(&draft.pieces, |p| p.is_blank())).filter_map(|at| Some((at, self.piece(at)?))).collect();
-        let bending =
-            each(typed(&draft.bending, |p| p.is_blank())).filter_map(|at| Some((at, self.bending(at)?))).collect();
-        let bond = each(typed(&draft.bond, |p| p.is_blank())).filter_map(|at| Some((at, self.bond(at)?))).collect();
-        let swelling =
-            each(typed(&draft.swelling, |p| p.is_blank())).filter_map(|at| Some((at, self.swelling(at)?))).collect();
+        let places = |test| draft.begun_pieces(test).into_iter();
+        let pieces = places(BoardTest::Density).filter_map(|at| Some((at, self.piece(at)?))).collect();
+        let bending = places(BoardTest::Bending).filter_map(|at| Some((at, self.bending(at)?))).collect();
+        let bond = places(BoardTest::Bond).filter_map(|at| Some((at, self.bond(at)?))).collect();
+        let swelling = places(BoardTest::Swelling).filter_map(|at| Some((at, self.swelling(at)?))).collect();
         let doubtful = self.findings.iter().any(|finding| matches!(finding.what, TrialProblem::UnlikelyDensity { .. }));
         MeasuredBoard {
             id: draft.id,
@@ -153,7 +144,8 @@ impl Reader<'_> {
         let mass = self.mass(BoardField::Mass);
         let length = self.length(BoardField::Length);
         let width = self.length(BoardField::Width);
-        let points = typed(&self.draft.thickness, |entry| entry.is_blank());
+        let all = (0..=u8::MAX).zip(self.draft.thickness.iter().take(MAX_PIECES));
+        let points: Vec<u8> = all.filter(|(_, entry)| !entry.is_blank()).map(|(at, _)| at).collect();
         let thickness: Vec<Length> =
             points.iter().filter_map(|point| self.length(BoardField::Thickness(*point))).collect();
         if points.is_empty() {

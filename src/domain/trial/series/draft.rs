@@ -166,6 +166,14 @@ impl SeriesDraft {
         }
     }
 
+    /// The boxes of all levels that are numbers which recipe or weigh sheet are computed with.
+    pub fn number_levels(&self) -> impl Iterator<Item = SeriesField> + '_ {
+        let numbers = self.factors.iter().filter(|factor| !matches!(factor.of, Of::System | Of::Own(_)));
+        numbers.flat_map(|factor| {
+            (0..=u8::MAX).take(factor.levels.len()).map(|level| SeriesField::Level(factor.id, level))
+        })
+    }
+
     /// What a field measures.
     #[must_use]
     pub fn kind(&self, field: SeriesField, recipe: &Draft) -> Kind {

@@ -4,6 +4,8 @@
 pub mod design;
 /// A series as entered.
 pub mod draft;
+/// Changing the factors of a series.
+pub mod editing;
 /// Effects, intervals and the analysis of variance.
 pub mod effects;
 /// A factor with its levels.

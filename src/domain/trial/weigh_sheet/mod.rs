@@ -4,16 +4,22 @@
 pub mod actual;
 /// What was typed on the weigh sheet, raw, and the choices made.
 pub mod draft;
+/// The weigh sheet that a first start shows.
+pub mod example;
 /// The boxes of the weigh sheet.
 pub mod field;
 /// Every figure of the weigh sheet by name.
 pub mod figure;
+/// What belongs to the laboratory and not to one trial.
+pub mod lab_setup;
 /// What a line of the weigh sheet weighs.
 pub mod line_id;
 /// The mass and the target dose of each line.
 pub mod masses;
 /// From the sheet's draft and the recipe to a plan.
 pub mod plan;
+/// How far each line of a batch is.
+pub mod progress;
 /// The true blending loss, and the mass to lay.
 pub mod recovery;
 /// What was entered of the furnish recovered.

@@ -46,10 +46,7 @@ pub fn recovery(
     let (mass, moisture) = (si!(Mass, mass?), si!(Ratio, moisture?));
     let one = Ratio::new::<ratio>(1.0);
     let input = &sheet.plan.case.input;
-    let weighed = |id: LineId| {
-        let own = weighing.lines.iter().find(|line| line.id == id);
-        own.map_or_else(Mass::default, |line| line.weighed.unwrap_or(line.planned))
-    };
+    let weighed = |id: LineId| weighing.mass_used(id);
     let liquids = input.liquids.as_slice().iter();
     let resin: Mass = liquids.map(|liquid| weighed(LineId::Liquid(liquid.id)) * liquid.solids.ratio()).sum();
     let put_in = weighed(LineId::Fibre) / input.fibre_moisture.wet_per_dry() + resin;

@@ -91,6 +91,20 @@ impl BatchDraft {
         }
     }
 
+    /// Exchanges what was typed for two lines. Answers to the masses before no longer hold.
+    pub fn swap(&mut self, one: LineId, other: LineId) {
+        let entry = |line| self.entry(line).cloned().unwrap_or_else(|| Entry::empty(Unit::Gram));
+        let (first, second) = (entry(one), entry(other));
+        self.enter(one, second);
+        self.enter(other, first);
+    }
+
+    /// Whether something was typed for every line.
+    #[must_use]
+    pub fn is_complete(&self, order: &[LineId]) -> bool {
+        order.iter().all(|line| self.entry(*line).is_some_and(|mass| !mass.is_blank()))
+    }
+
     /// Whether a text is more than one cell of a table.
     #[must_use]
     pub fn is_column(text: &str) -> bool {
@@ -154,6 +168,23 @@ pub struct Weighing {
     pub actual: Option<ActualBatch>,
     /// What there is to say.
     pub findings: Vec<TrialFinding>,
+}
+
+impl Weighing {
+    /// Whether the mass of a line looks like a slip and waits for an answer.
+    #[must_use]
+    pub fn is_asked(&self, id: LineId) -> bool {
+        let is_slip = |what: &TrialProblem| matches!(what, TrialProblem::LikelySlip { .. });
+        self.findings.iter().any(|finding| finding.place == TrialPlace::Line(id) && is_slip(&finding.what))
+    }
+
+    /// The mass of a line that is computed with: as weighed, or as planned while it is not weighed or waits for an answer.
+    #[must_use]
+    pub fn mass_used(&self, id: LineId) -> Mass {
+        let own = self.lines.iter().find(|line| line.id == id);
+        let asked = self.is_asked(id);
+        own.map_or_else(Mass::default, |line| line.weighed.filter(|_| !asked).unwrap_or(line.planned))
+    }
 }
 
 /// Recomputes a batch from what was weighed so far.
@@ -226,7 +257,8 @@ pub fn weigh(sheet: &WeighSheet, batch: &BatchDraft) -> Weighing {
         let capacity = Amount::from_base(Kind::BenchMass, most.value);
         findings.push(TrialFinding::unusual(TrialPlace::Sheet, TrialProblem::OverCapacity { mass, capacity }));
     }
-    let complete = read.iter().all(Option::is_some);
+    // What looks like a slip is not used before it is answered.
+    let complete = doubtful.is_empty() && read.iter().all(Option::is_some);
     let weighed = |id: LineId| {
         lines.iter().find(|line| line.id == id).and_then(|line| line.weighed).unwrap_or_else(Mass::default)
     };

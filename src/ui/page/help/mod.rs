@@ -1,77 +1,115 @@
-//! Help: what is worked out and what is not, how to type and move about, and where every value comes
-//! from.
+//! Help: a tour, how to enter numbers and moistures, what to take care of and where data is; then the reference.
 
+mod glossary;
+mod ranges;
 mod symbols;
-mod windows;
 
-use crate::browser::element::{Part, View, button, el, many};
-use crate::browser::page as browser;
+use crate::browser::page;
 use crate::domain::Caution;
-use crate::ui::part::caution;
-use crate::ui::state::{State, state};
+use crate::t;
+use crate::ui::state::State;
+use glossary::Glossary;
+use leptos::prelude::*;
+use ranges::TypicalRanges;
+use symbols::Symbols;
 
 /// The page.
-pub fn help() -> View {
-    let state = state();
-    let page = &state.words.help_page;
-    let version = env!("CARGO_PKG_VERSION");
-    let sections: [(&'static str, &'static str, View); 12] = [
-        ("help-what", page.what, items(page.what_list)),
-        ("help-not", page.not, items(page.not_list)),
-        ("help-tour", page.tour, steps(page.tour_list)),
-        ("help-numbers", page.numbers, items(page.numbers_list)),
-        ("help-basis", page.basis, text(page.basis_text)),
-        ("help-keys", page.keys, keys(state)),
-        (
-            "help-cautions",
-            page.cautions,
-            many([text(page.cautions_text).view(), caution::list(Caution::ALL.to_vec()).view()]).view(),
-        ),
-        ("help-windows", page.windows, windows::windows(state)),
-        ("help-symbols", page.symbols, symbols::symbols(state)),
-        ("help-sources", page.sources, text(page.sources_text)),
-        ("help-kept", page.kept, items(page.kept_list)),
-        (
-            "help-about",
-            page.about,
-            el("p").child(page.version).text(" ").child(version).text(". ").child(page.privacy).view(),
-        ),
+#[component]
+pub fn HelpSheet() -> impl IntoView {
+    let contents = [
+        ("help-tour", t!("help-tour")),
+        ("help-numbers", t!("help-numbers")),
+        ("help-bases", t!("help-bases")),
+        ("help-cautions", t!("help-cautions")),
+        ("help-data", t!("help-data")),
+        ("help-scope", t!("help-scope")),
+        ("help-keys", t!("help-keys")),
+        ("help-ranges", t!("help-ranges")),
+        ("help-glossary", t!("help-glossary")),
+        ("help-symbols", t!("help-symbols")),
+        ("help-sources", t!("help-sources")),
+        ("help-about", t!("help-about")),
     ];
-    let links = sections.iter().map(|(id, title, _)| link(id, title)).collect::<View>();
-    let shown = sections.into_iter().map(|(id, title, content)| {
-        el("section")
-            .set("aria-labelledby", id)
-            .child(el("h2").set("id", id).set("tabindex", "-1").child(title))
-            .child(content)
-    });
-    el("div")
-        .class("help page")
-        .child(el("h1").child(page.title))
-        .child(el("nav").class("contents").set("aria-label", page.contents).child(el("ul").child(links)))
-        .child(shown.collect::<View>())
-        .view()
-}
-
-/// A way to a section. The hash is the page's, so only focus and view move.
-fn link(id: &'static str, title: &'static str) -> View {
-    el("li").child(button().class("link").on_click(move || browser::show(&format!("#{id}"))).child(title)).view()
-}
-
-fn text(text: &'static str) -> View {
-    el("p").child(text).view()
-}
-
-fn items(list: &'static [&'static str]) -> View {
-    el("ul").class("points").child(list.iter().map(|item| el("li").child(*item)).collect::<View>()).view()
-}
-
-fn steps(list: &'static [&'static str]) -> View {
-    el("ol").class("points").child(list.iter().map(|item| el("li").child(*item)).collect::<View>()).view()
-}
-
-fn keys(state: State) -> View {
-    let key = |(key, what): &(&'static str, &'static str)| {
-        el("div").child(el("dt").child(el("kbd").child(*key))).child(el("dd").child(*what))
+    // The hash is the page's, so only focus and view move.
+    let link = |(id, title): (&'static str, String)| {
+        let go = move |_| page::show(&format!("#{id}"));
+        view! { <li><button type="button" class="link" on:click=go>{title}</button></li> }
     };
-    el("dl").class("keys").child(state.words.help_page.keys_list.iter().map(key).collect::<View>()).view()
+    view! {
+        <div class="work-sheet help-sheet">
+            <header class="title"><h1>{t!("help-title")}</h1></header>
+            <nav class="panel contents" aria-label=t!("help-contents")>
+                <ul>{contents.into_iter().map(link).collect_view()}</ul>
+            </nav>
+            <Section id="help-tour" title=t!("help-tour")><ol class="points">{lines(&t!("help-tour-steps"))}</ol></Section>
+            <Section id="help-numbers" title=t!("help-numbers")><ul class="points">{lines(&t!("help-numbers-rules"))}</ul></Section>
+            <Section id="help-bases" title=t!("help-bases")><p>{t!("help-bases-text")}</p></Section>
+            <Section id="help-cautions" title=t!("help-cautions")><p>{t!("help-cautions-text")}</p><Cautions/></Section>
+            <Section id="help-data" title=t!("help-data")><ul class="points">{lines(&t!("help-data-rules"))}</ul></Section>
+            <Section id="help-scope" title=t!("help-scope")>
+                <ul class="points">{lines(&t!("help-scope-does"))}</ul>
+                <h3>{t!("help-scope-not")}</h3>
+                <ul class="points">{lines(&t!("help-scope-does-not"))}</ul>
+            </Section>
+            <Section id="help-keys" title=t!("help-keys")><dl class="keys">{pairs(&t!("help-keys-list"))}</dl></Section>
+            <Section id="help-ranges" title=t!("help-ranges")><TypicalRanges/></Section>
+            <Section id="help-glossary" title=t!("help-glossary")><Glossary/></Section>
+            <Section id="help-symbols" title=t!("help-symbols")><Symbols/></Section>
+            <Section id="help-sources" title=t!("help-sources")><p>{t!("help-sources-text")}</p></Section>
+            <Section id="help-about" title=t!("help-about")>
+                <p>{t!("help-version", version = env!("CARGO_PKG_VERSION"))}</p>
+            </Section>
+        </div>
+    }
+}
+
+/// A section with its heading, which the contents lead to.
+#[component]
+fn Section(
+    /// The id of the heading.
+    id: &'static str,
+    /// The heading.
+    title: String,
+    /// What is in it.
+    children: Children,
+) -> impl IntoView {
+    view! {
+        <section class="panel" aria-labelledby=id>
+            <h2 id=id tabindex="-1">{title}</h2>
+            {children()}
+        </section>
+    }
+}
+
+/// Each line of a message as an item.
+fn lines(text: &str) -> impl IntoView + use<> {
+    text.lines().map(|line| view! { <li>{line.to_owned()}</li> }).collect_view()
+}
+
+/// Each line of a message as a term and what it means, as `a — b`.
+pub fn terms(text: &str) -> Vec<(String, String)> {
+    let pair = |line: &str| line.split_once(" — ").map(|(term, meaning)| (term.to_owned(), meaning.to_owned()));
+    text.lines().filter_map(pair).collect()
+}
+
+fn pairs(text: &str) -> impl IntoView + use<> {
+    let pair = |(key, does): (String, String)| view! { <div><dt><kbd>{key}</kbd></dt><dd>{does}</dd></div> };
+    terms(text).into_iter().map(pair).collect_view()
+}
+
+/// Every caution, with the rule that holds for all.
+#[component]
+fn Cautions() -> impl IntoView {
+    let state = expect_context::<State>();
+    let caution = move |caution: &Caution| {
+        let words = (state.words.caution)(*caution);
+        let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
+        view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
+    };
+    view! {
+        <div class="cautions">
+            <ul>{Caution::ALL.iter().map(caution).collect_view()}</ul>
+            <p class="note">{state.words.tools.caution_rule}</p>
+        </div>
+    }
 }

@@ -1,92 +1,101 @@
 //! All saves of a recipe, the latest first, and any two of them side by side.
 
-use super::facts::facts;
-use super::list::Head;
-use crate::browser::element::{Part, View, button, el};
-use crate::browser::graph::*;
+use super::rows::RevisionRow;
 use crate::record::content::revision::Standing;
 use crate::record::{RecipeId, RevisionId};
-use crate::ui::field::choice::{self, Choice};
-use crate::ui::part::version::differences::{Pair, differences_of};
+use crate::t;
+use crate::ui::components::{Choice, ChoiceOption};
+use crate::ui::part::version::differences::{Pair, RevisionDifferences};
 use crate::ui::part::version::{label, line, release};
-use crate::ui::signal::{RwSignal, Signal, memo};
-use crate::ui::state::{State, state};
+use crate::ui::state::State;
+use leptos::prelude::*;
 
 /// The saves, each but the head to be restored.
-pub fn history(recipe: RecipeId, head: RevisionId) -> View {
-    let state = state();
-    let page = &state.words.library_page;
-    let revisions = state.library.with(|library| {
-        let versions = library.history(recipe);
-        versions.iter().map(|version| (Head::of(version), version.summary.name.clone())).collect::<Vec<_>>()
+#[component]
+pub fn History(
+    /// The recipe.
+    recipe: RecipeId,
+    /// Its latest head.
+    head: RevisionId,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let rows: Vec<RevisionRow> = state.library.with_untracked(|library| {
+        library.history(recipe).iter().map(|version| RevisionRow::of(state, version)).collect()
     });
-    let pairs = (revisions.len() > 1).then(|| compare_two(state, recipe, &revisions));
-    let row = move |(revision, name): (Head, String)| {
-        let seen = &revision.seen;
+    let pair = (rows.len() > 1).then(|| view! { <ComparePair recipe=recipe revisions=rows.clone()/> });
+    let row = move |RevisionRow { seen, name, facts }: RevisionRow| {
         let id = seen.id;
-        let released = release(state, seen).map(|released| el("span").class("badge").child(released));
+        let released = release(state, &seen).map(|released| view! { <span class="badge">{released}</span> });
         let holds = seen.released.as_ref().is_some_and(|released| released.withdrawn.is_none());
-        let text = label(state, seen);
+        let text = label(state, &seen);
         let restore = (id != head && seen.standing == Standing::Kept).then(|| {
-            let label = format!("{} {text}", page.restore);
-            button().set("aria-label", label).on_click(move || state.restore(id, head)).child(page.restore)
+            let label = format!("{} {text}", t!("library-restore"));
+            view! { <button type="button" aria-label=label on:click=move |_| state.restore(id, head)>{t!("library-restore")}</button> }
         });
         let withdraw = holds.then(|| {
             let words = state.words.versions.withdraw;
-            button().set("aria-label", format!("{words} {text}")).on_click(move || state.withdraw(id)).child(words)
+            let label = format!("{words} {text}");
+            view! { <button type="button" aria-label=label on:click=move |_| state.withdraw(id)>{words}</button> }
         });
         let name = state.called(&name);
-        let facts = facts(state, &revision);
         let name = if facts.is_empty() { name } else { format!("{name} · {facts}") };
-        el("li")
-            .child(el("span").class("revision").child(line(state, seen)))
-            .child(el("span").class("note").child(name))
-            .child(released)
-            .child(restore)
-            .child(withdraw)
+        view! {
+            <li>
+                <span class="revision">{line(state, &seen)}</span>
+                <span class="note">{name}</span>
+                {released}
+                {restore}
+                {withdraw}
+            </li>
+        }
     };
-    el("div")
-        .child(
-            el("ul")
-                .class("revisions")
-                .set("aria-label", page.history)
-                .child(revisions.iter().cloned().map(row).collect::<View>()),
-        )
-        .child(pairs)
-        .view()
+    view! {
+        <ul class="revisions" aria-label=t!("library-history")>{rows.into_iter().map(row).collect_view()}</ul>
+        {pair}
+    }
 }
 
 /// Two selects, the latest revision and the one before it at first, and what differs between the two chosen.
-fn compare_two(state: State, recipe: RecipeId, revisions: &[(Head, String)]) -> View {
+#[component]
+fn ComparePair(
+    /// The recipe.
+    recipe: RecipeId,
+    /// Its saves.
+    revisions: Vec<RevisionRow>,
+) -> impl IntoView {
+    let state = expect_context::<State>();
     let words = &state.words.versions;
-    let ids: Vec<RevisionId> = revisions.iter().map(|(revision, _)| revision.seen.id).collect();
-    let choices: Vec<Choice> =
-        revisions.iter().map(|(revision, _)| (revision.seen.id.to_string(), line(state, &revision.seen))).collect();
-    let chosen = RwSignal::new([ids.get(1).copied(), ids.first().copied()]);
-    let select = |at: usize, label: &'static str| {
-        let now = memo(move || chosen.with(|chosen| chosen[at].map(|id| id.to_string()).unwrap_or_default()));
-        let choose = Callback::new(move |id: String| chosen.update(|chosen| chosen[at] = RevisionId::parse(&id)));
-        let id = format!("compare-{at}-{recipe}");
-        choice::labelled(id, label.to_owned().into(), Signal::stored(choices.clone()), now, choose)
-    };
+    let ids: Vec<RevisionId> = revisions.iter().map(|revision| revision.seen.id).collect();
+    let option = |revision: &RevisionRow| ChoiceOption::new(revision.seen.id.to_string(), line(state, &revision.seen));
+    let options: Vec<ChoiceOption> = revisions.iter().map(option).collect();
+    let chosen = RwSignal::new((ids.get(1).copied(), ids.first().copied()));
+    let text = |id: Option<RevisionId>| id.map(|id| id.to_string()).unwrap_or_default();
+    let one = Signal::derive(move || text(chosen.get().0));
+    let other = Signal::derive(move || text(chosen.get().1));
+    let choose_one = Callback::new(move |id: String| chosen.update(|chosen| chosen.0 = RevisionId::parse(&id)));
+    let choose_other = Callback::new(move |id: String| chosen.update(|chosen| chosen.1 = RevisionId::parse(&id)));
     let open = RwSignal::new(false);
     let differences = move || {
-        let [Some(one), Some(other)] = chosen.get() else { return None };
+        let (Some(one), Some(other)) = chosen.get() else { return None };
         // The later one second, whichever was chosen first.
         let place = |id: RevisionId| ids.iter().position(|each| *each == id);
         let (one, other) = if place(one) < place(other) { (other, one) } else { (one, other) };
-        open.get().then(|| differences_of(Pair { one, other, heads: false }))
+        open.get().then(|| {
+            view! { <RevisionDifferences pair=Pair { one, other, heads: false }/> }
+        })
     };
-    el("div")
-        .class("compare-two")
-        .child(select(0, words.compare_one))
-        .child(select(1, words.compare_other))
-        .child(
-            button()
-                .set("aria-expanded", move || if open.get() { "true" } else { "false" })
-                .on_click(move || open.update(|open| *open = !*open))
-                .child(words.show_differences),
-        )
-        .child(differences)
-        .view()
+    view! {
+        <div class="compare-two">
+            <Choice id=format!("compare-0-{recipe}") name=words.compare_one labelled=true options=options.clone() value=one on_choose=choose_one/>
+            <Choice id=format!("compare-1-{recipe}") name=words.compare_other labelled=true options=options value=other on_choose=choose_other/>
+            <button
+                type="button"
+                aria-expanded=move || if open.get() { "true" } else { "false" }
+                on:click=move |_| open.update(|open| *open = !*open)
+            >
+                {words.show_differences}
+            </button>
+            {differences}
+        </div>
+    }
 }

@@ -6,22 +6,19 @@ mod changeover;
 mod context;
 mod grid_box;
 mod head;
-mod lines;
+pub mod lines;
 mod log;
-mod paper;
 mod parts;
 mod period;
 mod plot;
 mod present_check;
 mod pumps;
 mod running;
-mod settings;
-mod settings_now;
-mod settings_text;
+pub mod settings;
+pub mod settings_now;
+pub mod settings_text;
 mod tank;
 mod worked;
-
-pub use paper::paper;
 
 use crate::browser::element::View;
 use crate::browser::{clock, page};

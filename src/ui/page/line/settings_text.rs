@@ -24,14 +24,6 @@ pub const fn no_setting(state: State, row: &PumpRow) -> &'static str {
     }
 }
 
-/// From where to where one catch may well lie.
-pub fn interval_text(state: State, row: &PumpRow) -> Option<String> {
-    let interval = row.setting?.interval?;
-    let page = &state.words.line_page;
-    let (low, high) = (setting(state, interval.low, row.unit), setting(state, interval.high, row.unit));
-    Some(format!("{} {low} {} {high}", page.interval, page.to))
-}
-
 /// A relative change with its sign.
 pub fn signed(state: State, fraction: f64) -> String {
     let percent = (fraction * 10_000.0).round() / 100.0;

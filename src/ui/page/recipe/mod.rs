@@ -5,7 +5,7 @@
 
 mod all_results;
 mod balance;
-mod context;
+pub mod context;
 mod cost;
 mod details;
 mod dosing;
@@ -15,10 +15,10 @@ mod figure_of;
 mod inputs;
 mod key_figures;
 mod notes;
-mod row;
+pub mod row;
 mod share;
 mod title;
-mod water_row;
+pub mod water_row;
 
 use crate::domain::cautions;
 use crate::t;

@@ -111,7 +111,8 @@ fn DoseBasis(
     view! { <EnumChoice id=format!("dose-way-{}", id.0) name=name all=all value=value on_choose=choose/> }
 }
 
-fn way_words(state: State, draft: &Draft, way: DoseWay) -> String {
+/// What a dose is meant on.
+pub fn way_words(state: State, draft: &Draft, way: DoseWay) -> String {
     match way {
         DoseWay::SolidsOnFibre => t!("recipe-solids-on-fibre"),
         DoseWay::LiquidOnFibre => t!("recipe-liquid-on-fibre"),

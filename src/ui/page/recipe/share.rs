@@ -1,10 +1,9 @@
 //! The recipe as a link and as a code for another device's camera.
 
-use crate::browser::element::Part;
 use crate::browser::link;
 use crate::t;
-use crate::ui::components::{Menu, Mounted};
-use crate::ui::part::code::code;
+use crate::ui::components::Menu;
+use crate::ui::part::code::QrCode;
 use crate::ui::state::State;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -24,12 +23,12 @@ pub fn Share() -> impl IntoView {
 fn Link() -> impl IntoView {
     let state = expect_context::<State>();
     let copy = move |_| {
-        let Some(link) = state.link.get_untracked() else { return };
+        let Some(link) = state.link.get_untracked().map(|link| link.address) else { return };
         spawn_local(async move {
             state.tell(if link::copy(&link).await { t!("recipe-link-copied") } else { t!("recipe-link-not-copied") });
         });
     };
-    move || match state.link.get() {
+    move || match state.link.get().map(|link| link.address) {
         None => view! { <p>{t!("recipe-no-link")}</p> }.into_any(),
         Some(link) => {
             let drawn = link.clone();
@@ -38,7 +37,7 @@ fn Link() -> impl IntoView {
                     <input id="link" class="words" type="text" readonly=true aria-label=t!("recipe-link") prop:value=link/>
                 </span>
                 <button type="button" on:click=copy>{t!("recipe-copy-link")}</button>
-                <Mounted part=move || code(&drawn, state.words.recipe_page.code).view()/>
+                <QrCode link=drawn name=state.words.recipe_page.code/>
             }
             .into_any()
         }

@@ -5,8 +5,8 @@ use crate::browser::{page, print};
 use crate::domain::Grade;
 use crate::record::limits::LONGEST_NAME;
 use crate::t;
-use crate::ui::components::{Mark, Menu, Mounted};
-use crate::ui::part::version::save_question::save_question;
+use crate::ui::components::{Mark, Menu};
+use crate::ui::part::version::save_question::SaveQuestionSlot;
 use crate::ui::part::{save, version};
 use crate::ui::persistence;
 use crate::ui::state::{Session, State};
@@ -28,7 +28,7 @@ pub fn Title() -> impl IntoView {
                 <button type="button" on:click=|_| _ = print::print()>{t!("common-print")}</button>
                 <More/>
             </div>
-            <Mounted part=save_question/>
+            <SaveQuestionSlot/>
         </header>
     }
 }

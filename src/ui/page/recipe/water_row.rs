@@ -66,7 +66,8 @@ pub fn WaterRow() -> impl IntoView {
     }
 }
 
-fn way_words(way: WaterWay) -> String {
+/// What sets the water dose.
+pub fn way_words(way: WaterWay) -> String {
     match way {
         WaterWay::ToMatMoisture => t!("recipe-water-to-mat-moisture"),
         WaterWay::OnFibre => t!("recipe-water-on-fibre"),

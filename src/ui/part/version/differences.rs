@@ -2,8 +2,6 @@
 //! Two heads of one recipe are made one here, thing by thing.
 
 use super::{Seen, line};
-use crate::browser::element::{El, Part, View, button, el};
-use crate::browser::graph::*;
 use crate::domain::recipe::difference::{Difference, LiquidChoice, differences};
 use crate::domain::recipe::liquid_pairs::LiquidPairs;
 use crate::domain::{Case, Draft, Field, Figure, LiquidFigure, LiquidId, work_out};
@@ -12,9 +10,9 @@ use crate::record::{RevisionId, Version};
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::part::working::figure_name;
-use crate::ui::signal::RwSignal;
-use crate::ui::state::{State, state};
+use crate::ui::state::State;
 use crate::ui::text::unit_shown;
+use leptos::prelude::*;
 
 /// What the figures of the comparison are, besides those of the liquids.
 const FIGURES: [Figure; 9] = [
@@ -67,82 +65,140 @@ impl Side {
 }
 
 /// Two revisions beside each other, and for two heads the choice.
-pub fn differences_of(pair: Pair) -> View {
-    let state = state();
+#[component]
+pub fn RevisionDifferences(
+    /// The revisions.
+    pair: Pair,
+) -> impl IntoView {
+    let state = expect_context::<State>();
     match (Side::of_revision(state, pair.one), Side::of_revision(state, pair.other)) {
-        (Some(old), Some(new)) => tables(state, &old, &new, pair.heads.then_some(pair)),
-        _ => el("p").child(state.words.library_page.no_revision).view(),
+        (Some(old), Some(new)) => view! { <Differences old=old new=new heads=pair.heads.then_some(pair)/> }.into_any(),
+        _ => view! { <p>{state.words.library_page.no_revision}</p> }.into_any(),
     }
 }
 
-/// Two sides beside each other.
-pub fn compared(state: State, old: &Side, new: &Side) -> View {
-    tables(state, old, new, None)
+/// A saved revision beside what is on the page.
+#[component]
+pub fn DifferencesFromPage(
+    /// The revision.
+    id: RevisionId,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    match Side::of_revision(state, id) {
+        Some(saved) => view! { <Differences old=saved new=Side::of_page(state) heads=None/> }.into_any(),
+        None => view! { <p>{state.words.library_page.no_revision}</p> }.into_any(),
+    }
 }
 
-/// The two tables; with a pair of heads to be made one also the choice.
-fn tables(state: State, one: &Side, other: &Side, heads: Option<Pair>) -> View {
+/// What was typed differently, and what that does to the figures.
+#[component]
+fn Differences(
+    /// The earlier side.
+    old: Side,
+    /// The later side.
+    new: Side,
+    /// Two heads that are to be made one.
+    heads: Option<Pair>,
+) -> impl IntoView {
+    let state = expect_context::<State>();
     let words = &state.words.library_page;
-    let (old, new) = (&one.draft, &other.draft);
-    let found = differences(old, new);
+    let found = differences(&old.draft, &new.draft);
     let taken = RwSignal::new(vec![false; found.len()]);
-    let texts = [
-        (words.new_name, &one.title.name, &other.title.name),
-        (state.words.recipe_page.note, &one.title.note, &other.title.note),
+    let titles = [
+        (words.new_name, &old.title.name, &new.title.name),
+        (state.words.recipe_page.note, &old.title.note, &new.title.note),
     ];
-    let titles = texts.into_iter().filter(|(_, old, new)| old != new);
-    let titles = titles.map(|(name, old, new)| row(name.to_owned(), old.clone(), new.clone()));
+    let titles = titles.into_iter().filter(|(_, old, new)| old != new).map(|(name, old, new)| {
+        let told = Told { name: name.to_owned(), old: old.clone(), new: new.clone() };
+        view! { <Row told=told/> }.into_any()
+    });
     let typed = found.iter().enumerate().map(|(at, difference)| {
-        let Told { name, old, new } = told(state, *difference, old, new);
-        let label = format!("{}: {name}", words.take_older);
-        row(name, old, new).child(heads.map(|_| {
-            let tick = el("input")
-                .set("type", "checkbox")
-                .set("aria-label", label)
-                .property("checked", move || taken.with(|taken| taken.get(at) == Some(&true)))
-                .on("change", move |event| {
-                    let now = event_target_checked(&event);
-                    taken.update(|taken| taken.iter_mut().skip(at).take(1).for_each(|taken| *taken = now));
-                });
-            el("td").child(tick)
-        }))
+        let told = told(state, *difference, &old.draft, &new.draft);
+        let tick = heads.is_some().then_some(Tick { at, taken });
+        view! { <Row told=told tick=tick/> }.into_any()
     });
-    let typed: Vec<El> = titles.collect::<Vec<_>>().into_iter().chain(typed).collect();
-    let heading = |side: &Side| el("th").set("scope", "col").child(side.heading.clone());
-    let headings = || el("tr").child(el("td")).child(heading(one)).child(heading(other));
-    let ticks = heads.map(|_| el("th").set("scope", "col").child(words.take_older));
-    let nothing = typed.is_empty().then(|| el("p").child(words.no_difference));
-    let table = (!typed.is_empty()).then(|| {
-        scrolled(words.differences, el("table").child(el("thead").child(headings().child(ticks))).child(body(typed)))
+    let typed: Vec<AnyView> = titles.chain(typed).collect();
+    let is_same = typed.is_empty();
+    let moved: Vec<AnyView> =
+        moved(state, &old.draft, &new.draft).into_iter().map(|told| view! { <Row told=told/> }.into_any()).collect();
+    let headings = [old.heading, new.heading];
+    let inputs = (!is_same).then(|| {
+        view! { <SideTable title=words.differences headings=headings.clone() ticks=heads.is_some() rows=typed/> }
     });
-    let moved = moved(state, old, new);
-    let figures = (!moved.is_empty()).then(|| {
-        let rows = moved.into_iter().map(|Told { name, old, new }| row(name, old, new)).collect();
-        scrolled(words.figures_differ, el("table").child(el("thead").child(headings())).child(body(rows)))
-    });
-    let same = figures.is_none().then(|| el("p").child(words.figures_same));
     let save = heads.map(|pair| {
-        let merge = move || state.merge_heads(pair.other, pair.one, &taken.get_untracked());
-        el("div").class("actions").child(button().class("primary").on_click(merge).child(words.make_one))
+        let merge = move |_| state.merge_heads(pair.other, pair.one, &taken.get_untracked());
+        view! {
+            <div class="actions"><button type="button" class="primary" on:click=merge>{words.make_one}</button></div>
+        }
     });
-    el("div").class("differences").child(nothing).child(table).child(save).child(figures).child(same).view()
+    let figures = if moved.is_empty() {
+        view! { <p>{words.figures_same}</p> }.into_any()
+    } else {
+        view! { <SideTable title=words.figures_differ headings=headings ticks=false rows=moved/> }.into_any()
+    };
+    view! {
+        <div class="differences">
+            {is_same.then(|| view! { <p>{words.no_difference}</p> })}
+            {inputs}
+            {save}
+            {figures}
+        </div>
+    }
 }
 
-fn scrolled(title: &'static str, table: El) -> El {
-    el("div")
-        .class("scroll")
-        .set("tabindex", "0")
-        .set("role", "region")
-        .set("aria-label", title)
-        .child(table.child(el("caption").child(title)))
+/// A table with a column a side.
+#[component]
+fn SideTable(
+    /// What it lists.
+    title: &'static str,
+    /// The two sides.
+    headings: [String; 2],
+    /// Whether it has a column to tick.
+    ticks: bool,
+    /// Its rows.
+    rows: Vec<AnyView>,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let [old, new] = headings;
+    let ticks = ticks.then(|| view! { <th scope="col">{state.words.library_page.take_older}</th> });
+    view! {
+        <div class="scroll" tabindex="0" role="region" aria-label=title>
+            <table>
+                <caption>{title}</caption>
+                <thead><tr><td></td><th scope="col">{old}</th><th scope="col">{new}</th>{ticks}</tr></thead>
+                <tbody>{rows}</tbody>
+            </table>
+        </div>
+    }
 }
 
-fn body(rows: Vec<El>) -> El {
-    el("tbody").child(rows)
+/// Which of the differences are taken from the older side.
+#[derive(Clone, Copy)]
+struct Tick {
+    at: usize,
+    taken: RwSignal<Vec<bool>>,
 }
 
-fn row(name: String, old: String, new: String) -> El {
-    el("tr").child(el("th").set("scope", "row").child(name)).child(el("td").child(old)).child(el("td").child(new))
+#[component]
+fn Row(
+    /// What it says.
+    told: Told,
+    /// Its tick.
+    #[prop(optional_no_strip)]
+    tick: Option<Tick>,
+) -> impl IntoView {
+    let state = expect_context::<State>();
+    let Told { name, old, new } = told;
+    let label = format!("{}: {name}", state.words.library_page.take_older);
+    let tick = tick.map(|Tick { at, taken }| {
+        let put = move |event| {
+            let now = event_target_checked(&event);
+            taken.update(|taken| taken.iter_mut().skip(at).take(1).for_each(|taken| *taken = now));
+        };
+        let is_taken = move || taken.with(|taken| taken.get(at) == Some(&true));
+        view! { <td><input type="checkbox" aria-label=label prop:checked=is_taken on:change=put/></td> }
+    });
+    view! { <tr><th scope="row">{name}</th><td>{old}</td><td>{new}</td>{tick}</tr> }
 }
 
 /// One line of a table.

@@ -7,11 +7,9 @@ mod compare;
 mod field;
 mod figure;
 mod finding;
-mod help;
 mod library;
 mod line;
 mod make_up;
-mod mix;
 mod name;
 mod page;
 mod record;
@@ -46,9 +44,6 @@ pub static ENGLISH: Words = Words {
     binder_system: system::binder_system,
     system: name::system,
     solute: name::solute,
-    mix_field: mix::field,
-    amount_way: mix::amount_way,
-    share_way: mix::share_way,
     make_up: make_up::make_up,
     glue: make_up::glue,
     constant: balance::constant,
@@ -67,7 +62,5 @@ pub static ENGLISH: Words = Words {
     versions: versions::VERSIONS,
     rescue: library::RESCUE,
     systems_page: systems::SYSTEMS,
-    mix_page: mix::MIX,
     line_page: line::LINE_PAGE,
-    help_page: help::HELP,
 };

@@ -2,7 +2,7 @@
 
 use super::context::{SettingsSheet, parts, setting_parts};
 use super::range::TableRange;
-use crate::browser::print;
+use crate::domain::Case;
 use crate::domain::line::pumps::settings_table::{CellPump, SettingsCell};
 use crate::domain::line::{LineFinding, PumpId, RangeStatus, SettingUnit, SettingsTable, settings_table};
 use crate::quantity::{Amount, Kind, format};
@@ -10,15 +10,16 @@ use crate::t;
 use crate::ui::components::{Fold, Mark};
 use crate::ui::page::line::context::{solved, with_context};
 use crate::ui::page::line::settings_text::pump_name;
+use crate::ui::paper::next_print::NextPrint;
 use crate::ui::part::amount::with_unit;
 use crate::ui::state::State;
 use leptos::prelude::*;
 
 /// The table with the scale of each pump, and what is wrong with its range.
-type Found = (Option<(SettingsTable, Vec<SettingUnit>)>, Vec<LineFinding>);
+pub type FoundTable = (Option<(SettingsTable, Vec<SettingUnit>)>, Vec<LineFinding>);
 
-fn found(state: State, sheet: SettingsSheet) -> Found {
-    let case = sheet.now.with(|now| now.case.clone());
+/// The table of a recipe, with the scale of each pump.
+pub fn found(state: State, case: Option<Case>) -> FoundTable {
     let table = solved(state, |draft, _, line, book| {
         let (table, said) = settings_table(draft, case.as_ref()?, line, book);
         let with_units = table.map(|table| {
@@ -36,7 +37,8 @@ fn found(state: State, sheet: SettingsSheet) -> Found {
 pub fn SettingsMatrix() -> impl IntoView {
     let state = expect_context::<State>();
     let sheet = expect_context::<SettingsSheet>();
-    let found = Memo::new(move |_| found(state, sheet));
+    let found = Memo::new(move |_| found(state, sheet.now.with(|now| now.case.clone())));
+    let next = expect_context::<NextPrint>();
     let picked = RwSignal::new(0_usize);
     let said = move || {
         let say = |finding: &LineFinding| {
@@ -49,7 +51,7 @@ pub fn SettingsMatrix() -> impl IntoView {
         found.with(|(table, _)| table.as_ref().map(|(table, _)| range_words(state, table))).unwrap_or_default()
     });
     let print = move |_| {
-        if !print::print() {
+        if !next.settings_table() {
             state.tell(t!("line-no-printer"));
         }
     };
@@ -71,12 +73,13 @@ pub fn SettingsMatrix() -> impl IntoView {
     }
 }
 
-fn flow(state: State, base: f64) -> (String, String) {
+/// Number and unit of a fibre flow.
+pub fn flow(state: State, base: f64) -> (String, String) {
     parts(state, Amount::from_base(Kind::FibreFlow, base))
 }
 
 /// A moisture as it was stepped to, without digits that say nothing.
-fn moisture(state: State, base: f64) -> (String, String) {
+pub fn moisture(state: State, base: f64) -> (String, String) {
     let (_, symbol) = parts(state, Amount::from_base(Kind::Moisture, base));
     let units = state.units.get();
     let number = (units.unit(Kind::Moisture).from_base(base) * 100.0).round() / 100.0;

@@ -6,11 +6,11 @@ pub mod context;
 pub mod figure;
 mod foot;
 pub mod line_box;
-mod matrix;
+pub mod matrix;
 mod range;
-mod range_bar;
+pub mod range_bar;
 mod ratios;
-mod row;
+pub mod row;
 mod table;
 
 use super::lines::settings_lines;

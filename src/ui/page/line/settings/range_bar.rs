@@ -1,5 +1,6 @@
 //! Where a setting lies between what was tested and what the pump may run at, drawn.
 
+use super::context::setting_parts;
 use crate::domain::line::{PumpRow, Setting};
 use crate::quantity::format;
 use crate::t;
@@ -47,13 +48,14 @@ pub fn range_bar(state: State, row: &PumpRow, (least, most): (Option<Setting>, O
             view! { <path class="at" d=format!("M{at:.1} 1V25")></path> }.into_any()
         }
     });
-    // The ends of what was tested, and the limits where they do not run into those.
+    // The ends of what was tested, and the limits where they do not run into those. What is needed is said in the drive's steps.
     let mut labels: Vec<(f64, String)> = Vec::new();
-    let wanted = [Some(tested.low), Some(tested.high), most, least, own.filter(|_| is_beyond)];
-    for at in wanted.into_iter().flatten() {
+    let ends = [Some(tested.low), Some(tested.high), most, least].into_iter().flatten().map(|at| (at, number(at)));
+    let needed = own.filter(|_| is_beyond).map(|at| (at, setting_parts(state, row.pump, at, row.unit).0));
+    for (at, words) in ends.chain(needed) {
         let x = place(at).clamp(12.0, WIDTH - 14.0);
         if labels.iter().all(|(other, _)| (other - x).abs() >= APART) {
-            labels.push((x, number(at)));
+            labels.push((x, words));
         }
     }
     let label = |(x, words): (f64, String)| {

@@ -97,15 +97,16 @@ pub fn PumpSettingRow(
     }
 }
 
-type Limits = (Option<Setting>, Option<Setting>);
+/// The lowest and the highest setting allowed.
+pub type Limits = (Option<Setting>, Option<Setting>);
 
 /// The lowest and the highest setting allowed.
-fn limits(state: State, id: PumpId) -> Limits {
+pub fn limits(state: State, id: PumpId) -> Limits {
     state.line.checked.with(|line| line.pump(id).map_or((None, None), |pump| (pump.least, pump.most)))
 }
 
 /// The limit that a setting passes.
-fn passed(row: &PumpRow, (least, most): Limits) -> Option<Setting> {
+pub fn passed(row: &PumpRow, (least, most): Limits) -> Option<Setting> {
     match row.range_status {
         RangeStatus::BelowLimit => least,
         RangeStatus::AboveLimit => most,
@@ -115,16 +116,17 @@ fn passed(row: &PumpRow, (least, most): Limits) -> Option<Setting> {
 
 /// When a pump was last tested.
 #[derive(Debug, Clone, PartialEq, Eq)]
-struct LastTest {
+pub struct LastTest {
     /// The date; `None` without a test that counts.
-    date: Option<String>,
+    pub date: Option<String>,
     /// How many days ago.
-    days: u64,
+    pub days: u64,
     /// By how much the flow has changed since the test before, where that is beyond its scatter.
-    drift: Option<String>,
+    pub drift: Option<String>,
 }
 
-fn tested(state: State, row: &PumpRow) -> LastTest {
+/// When the pump of a row was last tested.
+pub fn tested(state: State, row: &PumpRow) -> LastTest {
     let at = state.line.checked.with(|line| Some(line.pump(row.pump)?.last()?.at));
     let days = at.map_or(0, |at| state.line.now.get().saturating_sub(at) / DAY);
     let drift = row.drift.filter(|drift| drift.certain == Some(true)).and_then(|drift| drift.change);
@@ -168,7 +170,7 @@ fn Advice(
 }
 
 /// By how much the pump misses its flow at its highest setting.
-fn short_by(state: State, row: Option<&PumpRow>, (_, most): Limits) -> String {
+pub fn short_by(state: State, row: Option<&PumpRow>, (_, most): Limits) -> String {
     let found = row.filter(|row| row.range_status == RangeStatus::AboveLimit).and_then(|row| {
         let (curve, most) = row.curve.zip(most)?;
         let gives = curve.flow(most);

@@ -21,6 +21,7 @@ pub(super) const BENCH: BenchWords = BenchWords {
     board_figure: figure::board_figure,
     property: figure::property,
     origin: figure::origin,
+    place: name::place,
     finding: finding::finding,
     factor: name::factor,
     level: name::level,

@@ -15,35 +15,71 @@ use crate::ui::text::{Context, shown};
 /// How many terms are spoken of.
 const SPOKEN: usize = 3;
 
+/// The first sentence is the whole in brief; the others say how much.
 pub(super) fn sayings(effects: &Effects, series: &Series, context: &Context<'_>) -> Vec<String> {
     let ranking = effects.ranking();
     // Without degrees of freedom nothing is tested, and all that can be said is which is larger.
     let tested = ranking.iter().any(|result| result.p.is_some());
-    let told: Vec<&TermResult> =
-        ranking.into_iter().filter(|result| !tested || result.is_significant() == Some(true)).collect();
-    let called = |result: &TermResult| term(result.term, &series.factors, context.draft);
-    let share = |result: &TermResult| shown(Amount::from_base(Kind::Share, result.share), context);
     let of = lower_first(property(effects.property).label);
-    let mut sayings = Vec::new();
-    match told.as_slice() {
-        [] => sayings.push(format!("No effect on {of} is significant.")),
-        [only] => {
-            let rest = if tested { "; nothing else is significant" } else { "" };
-            sayings.push(format!("{} explains {} of the differences in {of}{rest}.", called(only), share(only)));
-        }
-        [first, second, ..] => sayings.push(format!(
-            "{} explains more than {}: {} of the differences in {of} against {}.",
-            called(first),
-            lower_first(&called(second)),
-            share(first),
-            share(second)
-        )),
-    }
+    let called = |result: &TermResult| term(result.term, &series.factors, context.draft);
+    let told: Vec<&TermResult> =
+        ranking.iter().copied().filter(|result| !tested || result.is_significant() == Some(true)).collect();
+    let mut sayings = match (tested, told.as_slice()) {
+        (false, [largest, ..]) => vec![format!("{} has the largest effect on {of}.", called(largest))],
+        (_, []) => return vec![format!("No significant effect on {of}.")],
+        _ => vec![in_brief(&told, &of, called)],
+    };
     sayings.extend(told.iter().take(SPOKEN).filter_map(|result| effect(result, effects, series, context)));
+    let is_main = |result: &&&TermResult| matches!(result.term, Term::Main(_));
+    let silent: Vec<String> = ranking
+        .iter()
+        .filter(|result| result.is_significant() == Some(false))
+        .filter(is_main)
+        .map(|result| lower_first(&called(result)))
+        .collect();
+    if !silent.is_empty() {
+        sayings.push(format!("No significant effect on {of} of {}.", listed(&silent, "or")));
+    }
     if !tested {
         sayings.push("These runs leave no degrees of freedom, so significance is not tested.".to_owned());
     }
     sayings
+}
+
+/// "Board density and dose of pMDI raise internal bond; press factor lowers it."
+fn in_brief(told: &[&TermResult], of: &str, called: impl Fn(&TermResult) -> String) -> String {
+    let mains = told.iter().filter(|result| matches!(result.term, Term::Main(_)));
+    let named = |belongs: fn(Option<f64>) -> bool| {
+        let own = mains.clone().filter(|result| belongs(result.effect.map(|effect| effect.value)));
+        own.map(|result| lower_first(&called(result))).collect::<Vec<String>>()
+    };
+    let groups = [
+        (named(|effect| effect.is_some_and(|effect| effect >= 0.0)), "raises", "raise"),
+        (named(|effect| effect.is_some_and(|effect| effect < 0.0)), "lowers", "lower"),
+        (named(|effect| effect.is_none()), "affects", "affect"),
+    ];
+    let mut clauses = Vec::new();
+    for (names, one, several) in groups.iter().filter(|(names, ..)| !names.is_empty()) {
+        let verb = if names.len() == 1 { one } else { several };
+        let object = if clauses.is_empty() { of } else { "it" };
+        clauses.push(format!("{} {verb} {object}", listed(names, "and")));
+    }
+    if clauses.is_empty() {
+        return format!("Only the interaction of factors affects {of}.");
+    }
+    let sentence = clauses.join("; ");
+    let mut letters = sentence.chars();
+    let first = letters.next().into_iter().flat_map(char::to_uppercase);
+    format!("{}.", first.chain(letters).collect::<String>())
+}
+
+/// "a, b or c".
+fn listed(names: &[String], last_word: &str) -> String {
+    match names {
+        [] => String::new(),
+        [only] => only.clone(),
+        [first @ .., last] => format!("{} {last_word} {last}", first.join(", ")),
+    }
 }
 
 /// "From 10 % to 14 %, internal bond rises by 0.12 N/mm², ± 0.05."
