@@ -7,14 +7,10 @@ pub mod channel;
 pub mod clock;
 /// The browser's database.
 pub mod database;
-/// Elements of the page, and the parts of it that follow signals.
-pub mod element;
 /// What happens to the page: other tabs' saves, another address, being left.
 pub mod event;
 /// Files given out and taken in.
 pub mod file;
-/// Signals and the browser's clockwork.
-pub mod graph;
 /// The part of the address behind `#`.
 pub mod hash;
 /// Recipes in links.
@@ -33,6 +29,8 @@ pub mod shared;
 pub mod storage;
 /// Light and dark.
 pub mod theme;
+/// The width of an element as it changes.
+pub mod width;
 
 pub use storage::LocalStore;
 

@@ -65,6 +65,14 @@ pub fn focus_field(key: &str) {
     }
 }
 
+/// Opens a fold by its id and brings it into view.
+pub fn open_fold(id: &str) {
+    unfold_by_id(id);
+    if let Some(fold) = document().get_element_by_id(id) {
+        fold.scroll_into_view();
+    }
+}
+
 /// Opens the fold with an id.
 pub fn unfold_by_id(id: &str) {
     if let Some(fold) = document().get_element_by_id(id) {

@@ -1,6 +1,5 @@
 //! The page on paper.
 
-use super::element::View;
 use leptos::leptos_dom::helpers::window_event_listener_untyped;
 use leptos::mount::mount_to;
 use leptos::prelude::AnyView;
@@ -25,13 +24,4 @@ pub fn on_print(wanted: impl Fn() -> bool + 'static, documents: impl Fn() -> Any
         shown.replace(body.map(|body| mount_to(body, documents.clone())));
     });
     window_event_listener_untyped("afterprint", move |_| drop(gone.take()));
-}
-
-/// A part that is built with `element` as it is now, as markup.
-#[must_use]
-pub fn markup(part: View) -> String {
-    let document = web_sys::window().and_then(|window| window.document());
-    let Some(place) = document.and_then(|document| document.create_element("div").ok()) else { return String::new() };
-    part.fill(&place);
-    place.inner_html()
 }

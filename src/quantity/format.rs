@@ -120,6 +120,36 @@ pub fn in_steps(value: f64, step: f64, mark: DecimalMark) -> String {
     significant(value, u8::try_from(digits).unwrap_or(u8::MAX), mark)
 }
 
+/// As many decimals as show the largest of the numbers of a column with `digits` significant digits.
+#[must_use]
+pub fn column_decimals(digits: u8, numbers: impl Iterator<Item = f64>) -> u8 {
+    let largest = numbers.filter(|number| number.is_finite()).fold(0.0_f64, |most, number| most.max(number.abs()));
+    if largest <= 0.0 {
+        return 0;
+    }
+    let first = largest.log10().floor() as i32;
+    u8::try_from((i32::from(digits) - 1 - first).clamp(0, 9)).unwrap_or(0)
+}
+
+/// `value` rounded to so many decimals.
+#[must_use]
+pub fn rounded(value: f64, decimals: u8) -> f64 {
+    let power = 10_f64.powi(i32::from(decimals));
+    (value * power).round() / power
+}
+
+/// `value` with so many decimals; a zero is "0". "–" for what is not finite.
+#[must_use]
+pub fn fixed(value: f64, decimals: u8, mark: DecimalMark) -> String {
+    let value = rounded(value, decimals);
+    if value == 0.0 {
+        return "0".to_owned();
+    }
+    let Some(exact) = Decimal::of(value) else { return NOTHING.to_owned() };
+    let digits = exact.exponent + 1 + i32::from(decimals);
+    significant(value, u8::try_from(digits.max(1)).unwrap_or(u8::MAX), mark)
+}
+
 /// A time in minutes and seconds, "2:40"; "–" for what is not finite.
 #[must_use]
 pub fn minutes(seconds: f64) -> String {

@@ -55,9 +55,38 @@ impl Local {
     }
 }
 
+/// Minutes since midnight of a time of day such as "10:42"; `None` of anything else.
+fn minutes(time: &str) -> Option<u64> {
+    let (hours, minutes) = time.split_once(':')?;
+    let (hours, minutes) = (hours.parse::<u64>().ok()?, minutes.get(..2)?.parse::<u64>().ok()?);
+    (hours < 24 && minutes < 60).then_some(60 * hours + minutes)
+}
+
+/// The last moment at which a clock showed the time of day `then`, where it shows `present` at the moment `now`.
+#[must_use]
+pub fn last_at(then: &str, present: &str, now: u64) -> Option<u64> {
+    const MINUTE: u64 = 60_000;
+    const DAY: u64 = 24 * 60;
+    let ago = (minutes(present)? + DAY - minutes(then)?) % DAY;
+    Some((now / MINUTE).saturating_sub(ago) * MINUTE)
+}
+
 #[cfg(test)]
 mod tests {
-    use super::{Local, utc};
+    use super::{Local, last_at, utc};
+
+    /// 2026-03-02 06:00:07 UTC: 05:40 was twenty minutes ago, 06:10 was yesterday.
+    #[test]
+    fn the_last_time_that_a_clock_showed() {
+        let now = 1_772_431_207_999;
+        let shown = |then| last_at(then, "06:00", now).map(utc);
+        assert_eq!(shown("05:40").as_deref(), Some("2026-03-02T05:40:00Z"));
+        assert_eq!(shown("06:00").as_deref(), Some("2026-03-02T06:00:00Z"));
+        assert_eq!(shown("06:10").as_deref(), Some("2026-03-01T06:10:00Z"));
+        for nonsense in ["", "6", "24:00", "12:60", "a:b", "12:3"] {
+            assert_eq!(shown(nonsense), None, "{nonsense}");
+        }
+    }
 
     /// Source: RFC 3339 by the definition of the Unix time; leap days of 2000 and 2024, none in 2100.
     #[test]

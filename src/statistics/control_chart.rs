@@ -29,15 +29,23 @@ pub struct ControlChart {
 /// The chart of some values, the oldest first. `None` below two, or when one is not finite.
 #[must_use]
 pub fn control_chart(values: &[f64]) -> Option<ControlChart> {
-    if values.len() < 2 || !values.iter().all(|value| value.is_finite()) {
+    control_chart_from(values, values.len())
+}
+
+/// The same with the limits of the first values alone, up to `first` of them: what comes later and drifts does not widen the
+/// limits that it is compared with.
+#[must_use]
+pub fn control_chart_from(values: &[f64], first: usize) -> Option<ControlChart> {
+    let base = values.get(..first).unwrap_or(values);
+    if base.len() < 2 || !values.iter().all(|value| value.is_finite()) {
         return None;
     }
-    let mean = values.iter().sum::<f64>() / values.len() as f64;
-    let ranges: f64 = values.windows(2).map(|pair| (pair[1] - pair[0]).abs()).sum();
-    let moving_range = ranges / (values.len() - 1) as f64;
+    let mean = base.iter().sum::<f64>() / base.len() as f64;
+    let ranges: f64 = base.windows(2).map(|pair| (pair[1] - pair[0]).abs()).sum();
+    let moving_range = ranges / (base.len() - 1) as f64;
     let (low, high) = (mean - FACTOR * moving_range, mean + FACTOR * moving_range);
     // Values that are all alike up to rounding are not outside.
     let slack = 1e-12 * mean.abs();
     let outside = (0..values.len()).filter(|at| values[*at] < low - slack || values[*at] > high + slack).collect();
-    Some(ControlChart { mean, moving_range, low, high, outside, settled: values.len() >= ENOUGH })
+    Some(ControlChart { mean, moving_range, low, high, outside, settled: base.len() >= ENOUGH })
 }

@@ -1,9 +1,10 @@
 //! The frame around all pages.
 
-use super::components::{Announce, Mounted, UndoNotice};
+use super::components::{Announce, UndoNotice};
 use super::frame::{Bar, Trouble, rescue};
 use super::page;
 use super::page::bench::BenchSheet;
+use super::page::compare::CompareSheet;
 use super::page::help::HelpSheet;
 use super::page::library::LibrarySheet;
 use super::page::line::LineSheet;
@@ -13,7 +14,6 @@ use super::paper;
 use super::persistence;
 use super::route::Page;
 use super::state::{State, provide};
-use crate::browser::element::View;
 use crate::browser::{event, hash, link, page as browser, theme};
 use leptos::ev::{self, MouseEvent};
 use leptos::prelude::*;
@@ -26,7 +26,7 @@ pub fn mount() {
     mount_to_body(App);
 }
 
-/// The frame. Parts and pages that are built with `browser::element` are mounted in their places.
+/// The frame.
 #[component]
 fn App() -> impl IntoView {
     let state = persistence::start();
@@ -56,21 +56,14 @@ fn App() -> impl IntoView {
             {move || match page.get() {
                 Page::Recipe => view! { <RecipeSheet/> }.into_any(),
                 Page::Line => view! { <LineSheet/> }.into_any(),
+                Page::Compare => view! { <CompareSheet/> }.into_any(),
                 Page::Bench => view! { <BenchSheet/> }.into_any(),
                 Page::Mixing => view! { <MixingSheet/> }.into_any(),
-                Page::Library => view! { <LibrarySheet/> }.into_any(),
+                Page::Library | Page::Systems | Page::Trials => view! { <LibrarySheet/> }.into_any(),
                 Page::Help => view! { <HelpSheet/> }.into_any(),
-                other => view! { <Mounted part=move || body(other)/> }.into_any(),
             }}
         </main>
         <Announce/>
-    }
-}
-
-fn body(page: Page) -> View {
-    match page {
-        Page::Compare => page::compare::compare(),
-        _ => View::Nothing,
     }
 }
 

@@ -19,8 +19,6 @@ pub mod text;
 #[cfg(target_arch = "wasm32")]
 mod app;
 #[cfg(target_arch = "wasm32")]
-mod cells;
-#[cfg(target_arch = "wasm32")]
 mod components;
 #[cfg(target_arch = "wasm32")]
 mod frame;
@@ -32,8 +30,6 @@ mod paper;
 mod part;
 #[cfg(target_arch = "wasm32")]
 mod persistence;
-#[cfg(target_arch = "wasm32")]
-mod signal;
 #[cfg(target_arch = "wasm32")]
 mod state;
 #[cfg(target_arch = "wasm32")]

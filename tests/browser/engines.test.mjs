@@ -120,7 +120,7 @@ for (const engine of ["firefox", "webkit"]) {
     await page.screenshot(`${engine}-line`);
     await page.press("Compare");
     // The example's own water dose, as the recipe page gives it.
-    await shows(page, "water_dose.0", "568.5");
+    await shows(page, "water_dose.0", "568.5 kg/h");
     await page.sees("the furnish is too wet");
     await page.assertNoSideways();
     await page.axe();

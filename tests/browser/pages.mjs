@@ -4,7 +4,7 @@
 export const PAGES = [
   { name: "Line", hash: "#line", section: 4, boxes: null },
   { name: "Bench", hash: "#bench", boxes: ["bench-name", "field-bench_mat_length", "field-bench_mat_width"] },
-  { name: "Compare", hash: "#compare", boxes: ["field-hours", "field-wanted", "field-seed"] },
+  { name: "Compare", hash: "#compare", section: 5, boxes: ["field-seed", "field-plus-minus-thickness", "field-plus-minus-fibre_moisture"] },
   { name: "Mixing", hash: "#mixing", boxes: ["field-concentration", "field-coldest", "field-solution"] },
   { name: "Binder systems", hash: "#systems", boxes: ["system-name", "system-note", "system-note"] },
   // Last: what is typed there makes no sense, and the other pages follow it.

@@ -18,3 +18,4 @@ mod solve_for;
 mod table;
 mod tape;
 mod uncertainty;
+mod verdict;

@@ -304,6 +304,7 @@ fn correction(of: &PumpCorrection, words: &Words<'_>) -> Value {
         }
         PumpAction::EnterSetting => "enter_setting",
         PumpAction::NotRead => "not_read",
+        PumpAction::Distrusted => "catch_test_first",
         PumpAction::Unsettled => "settle_doubt_first",
     };
     about.insert("action".to_owned(), action.into());

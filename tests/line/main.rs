@@ -9,6 +9,7 @@ mod words;
 
 mod catch_test;
 mod changeover;
+mod check_rows;
 mod conditions;
 mod correction;
 mod delivery;

@@ -7,8 +7,8 @@ use haulm::domain::line::step::{Change, Pipe, StepReason};
 use haulm::domain::line::{
     CalibrationField, CalibrationId, Check, ConditionField, DeliveryField, Deviation, Fed, FlowSource, Help, LineField,
     LineFigure, LineFinding, LineFindingKind, LinePlace, Metering, Model, PeriodField, PeriodLiquidField,
-    PeriodLiquidId, PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, ReadingWay, RowField, RowId,
-    RunFigure, RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
+    PeriodLiquidId, PumpAction, PumpCorrection, PumpField, PumpId, RSquared, RangeStatus, RowField, RowId, RunFigure,
+    RunningField, Setting, SettingUnit, TableField, TableRows, TankField, TankId, TankWay, ToleranceField,
     TransportField, UncertaintyField, check_line, pump_settings,
 };
 use haulm::domain::recipe::finding::What;
@@ -56,6 +56,7 @@ fn which(what: &LineFindingKind) -> &'static str {
         LineFindingKind::SettingsNotIncreasing { .. } => "settings not increasing",
         LineFindingKind::NegativeMass { .. } => "negative mass",
         LineFindingKind::AboveTank { .. } => "above the tank",
+        LineFindingKind::CatchIncomplete => "catch incomplete",
         LineFindingKind::FewRows { .. } => "few rows",
         LineFindingKind::OneSetting => "one setting",
         LineFindingKind::FlowNotIncreasing => "flow not increasing",
@@ -118,6 +119,7 @@ fn all() -> Vec<(LinePlace, LineFindingKind)> {
     };
     vec![
         (row(RowField::Mass), W::Entry(What::Missing)),
+        (LinePlace::Row(PUMP, TEST, RowId(2)), W::CatchIncomplete),
         (row(RowField::Setting), W::SettingsNotIncreasing { before: at(35.0) }),
         (row(RowField::Mass), W::NegativeMass { net: Amount::from_base(Kind::BatchMass, -0.35) }),
         (row(RowField::Mass), W::AboveTank { tank: TANK, most: Amount::from_base(Kind::BatchMass, 24_600.0) }),
@@ -281,6 +283,7 @@ fn actions() {
         PumpAction::Cannot { status: RangeStatus::AboveLimit },
         PumpAction::EnterSetting,
         PumpAction::NotRead,
+        PumpAction::Distrusted,
         PumpAction::Unsettled,
     ];
     let mill = Mill::new();
@@ -291,11 +294,13 @@ fn actions() {
             fed: Fed::Liquid(LiquidId(1)),
             source: FlowSource::Read,
             now: rate(312.0),
+            half_interval: None,
             target: rate(339.0),
             change: rate(27.0),
             factor: None,
             unit: SettingUnit::Percent,
             setting_now: Some(Setting(0.425)),
+            setting_needed: None,
             action,
         };
         let told = with(&mill, &Units::default(), |context| (ENGLISH.line.action)(&correction, context));
@@ -409,9 +414,6 @@ fn names() {
     }
     for r_squared in [RSquared::Centred(1.0), RSquared::Uncentred(1.0)] {
         writeln!(text, "{}", (ENGLISH.line.r_squared)(r_squared)).unwrap();
-    }
-    for way in ReadingWay::ALL {
-        writeln!(text, "{}", (ENGLISH.line.reading_way)(*way)).unwrap();
     }
     for way in TankWay::ALL {
         writeln!(text, "{}", (ENGLISH.line.tank_way)(*way)).unwrap();

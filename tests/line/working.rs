@@ -6,7 +6,7 @@ use evalexpr::{ContextWithMutableFunctions, Function, HashMapContext, Value, eva
 use haulm::domain::line::changeover::Recipe;
 use haulm::domain::line::working::{
     LineWorking, between_working, caught_working, chart_working, correction_working, density_working, dose_working,
-    drift_working, former_working, line_working, pump_working, run_working, tank_working,
+    drift_working, former_working, line_working, pump_working, residual_working, run_working, tank_working,
 };
 use haulm::domain::line::{
     LineField, LineFigure, TankField, TankId, TankWay, changeover, check_readings, read_running,
@@ -76,6 +76,8 @@ fn catch_tests_and_their_lines() {
             for figure in [LineFigure::CaughtNet, LineFigure::CaughtFlow] {
                 check(caught_working(figure, row, pump.id, test.id), figure);
             }
+            let residual = residual_working(row, &test.curve, pump.unit, (pump.id, test.id));
+            check(Some(residual), LineFigure::CaughtResidual);
             for figure in [LineFigure::Intercept, LineFigure::Prediction] {
                 check(line_working(figure, &test.curve, pump.unit, row.setting), figure);
             }

@@ -1,7 +1,7 @@
 //! Control limits of single values.
 
 use approx::assert_relative_eq;
-use haulm::statistics::control_chart::control_chart;
+use haulm::statistics::control_chart::{control_chart, control_chart_from};
 use proptest::prelude::*;
 
 /// Worked by hand: 10, 12, 11, 13 have moving ranges 2, 1, 2, mean 5/3; mean 11.5, limits 11.5 ± 2.66·5/3.
@@ -55,6 +55,18 @@ fn a_value_outside_is_pointed_at() {
     values[17] = 5.0;
     let chart = control_chart(&values).unwrap();
     assert_eq!((chart.outside, chart.settled), (vec![17], true));
+}
+
+/// Worked by hand: the limits of 10, 12, 11, 13 are 11.5 ± 4.43; 16 and 11 that come later move nothing.
+#[test]
+fn limits_of_the_first_values_are_not_widened_by_later_ones() {
+    let values = [10.0, 12.0, 11.0, 13.0, 16.0, 11.0];
+    let chart = control_chart_from(&values, 4).unwrap();
+    assert_relative_eq!(chart.high, 11.5 + 2.66 * 5.0 / 3.0, max_relative = 1e-14);
+    assert_eq!(chart.outside, vec![4]);
+    assert_eq!(control_chart(&values).unwrap().outside, Vec::<usize>::new());
+    assert_eq!(control_chart_from(&values, 20), control_chart(&values));
+    assert_eq!(control_chart_from(&values, 1), None);
 }
 
 #[test]

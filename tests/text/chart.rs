@@ -1,11 +1,11 @@
 //! Ticks, scales, labels and lines of equal value.
 
 use haulm::quantity::format::DecimalMark;
-use haulm::ui::chart::bars::{Bar, bars};
 use haulm::ui::chart::contour::{CellRun, lines, runs};
 use haulm::ui::chart::curves::{Labels, PlottedCurve, curves};
+use haulm::ui::chart::dots::{DotValues, dot_strip};
 use haulm::ui::chart::ground::{areas, strokes};
-use haulm::ui::chart::map::{CellStatus, Legend, MapCells, map};
+use haulm::ui::chart::map::{CellStatus, Legend, MapCells, RegionLabel, map};
 use haulm::ui::chart::scale::{LinearScale, Ticks};
 use haulm::ui::chart::time_ticks::time_ticks;
 use proptest::prelude::*;
@@ -164,34 +164,84 @@ fn whole(drawing: &haulm::ui::chart::drawing::Drawing) {
 }
 
 #[test]
-fn curves_are_drawn_to_scale_and_told_apart_without_colour() {
-    let curve =
-        |at: usize, values: [Option<f64>; 3]| PlottedCurve { at, name: format!("S<{at}>"), values: values.into() };
-    let two = [curve(0, [Some(0.0), Some(5.0), Some(10.0)]), curve(1, [None, Some(2.0), Some(4.0)])];
-    let drawing = curves((680.0, 380.0), &[0.0, 1.0, 2.0], &two, Some(1.0), LABELS).unwrap();
+fn curves_are_drawn_to_scale_and_labelled_directly() {
+    let curve = |at: usize, values: [Option<f64>; 3], runs: [bool; 3]| PlottedCurve {
+        at,
+        name: format!("S<{at}>"),
+        values: values.into(),
+        runs: runs.into(),
+        now: values[1].map(|value| (value, format!("at {value}"))),
+        edges: Vec::new(),
+    };
+    let two = [
+        curve(0, [Some(0.0), Some(5.0), Some(10.0)], [true; 3]),
+        curve(1, [None, Some(2.0), Some(4.0)], [true, true, false]),
+    ];
+    let drawing = curves((680.0, 380.0), &[0.0, 1.0, 2.0], &two, Some((1.0, "now 1")), None, LABELS).unwrap();
     whole(&drawing);
     let text = drawing.inline();
-    // Left edge 72, right 656; 0 lies at the bottom, 332, and 10 at the top, 28.
-    assert!(text.contains("M72 332L364 180L656 28"), "{text}");
-    // The second begins where it has a value.
-    assert!(text.contains("M364 271.2L656 210.4"), "{text}");
-    assert!(text.contains("stroke-dasharray=\"9 4\"") && text.contains("S&lt;1&gt;") && text.contains("A &amp; B"));
-    assert!(!text.contains("#"), "no colour of its own");
-    assert!(curves((680.0, 380.0), &[0.0, 1.0], &[curve(0, [None; 3])], None, LABELS).is_none());
-    assert!(curves((680.0, 380.0), &[], &[], None, LABELS).is_none());
+    // Left edge 64, right 656; 0 lies at the bottom, 332, and 10 at the top, 44.
+    assert!(text.contains("M64 332L360 188L656 44"), "{text}");
+    // The second begins where it has a value, and is dashed where it cannot run.
+    let dashed =
+        text.split("<path").find(|path| path.contains("stroke-dasharray") && path.contains("M360 274.4L656 216.8"));
+    assert!(dashed.is_some(), "{text}");
+    for words in ["S&lt;0&gt;", "S&lt;1&gt;", "A &amp; B", ">at 5<", ">at 2<", ">now 1<"] {
+        assert!(text.contains(words), "{words} in {text}");
+    }
+    assert!(!text.replace("stroke=\"#fff\"", "").contains('#'), "no colour but the paper's behind a label");
+    assert!(curves((680.0, 380.0), &[0.0, 1.0], &[curve(0, [None; 3], [true; 3])], None, None, LABELS).is_none());
+    assert!(curves((680.0, 380.0), &[], &[], None, None, LABELS).is_none());
 }
 
 #[test]
-fn bars_begin_at_zero_on_either_side() {
-    let bar = |at, value: Option<f64>| Bar { at, value, text: "t".to_owned() };
-    let drawing = bars(300.0, "Water", &[bar(0, Some(10.0)), bar(1, Some(-5.0)), bar(2, None)]);
-    whole(&drawing);
-    let text = drawing.inline();
-    // Room from 36 to 175: zero at 36 + 139/3.
-    assert!(text.contains("x=\"82.3\" y=\"27\" width=\"92.7\""), "{text}");
-    assert!(text.contains("x=\"36\" y=\"51\" width=\"46.3\""), "{text}");
-    assert_eq!(text.matches("<rect").count(), 2);
-    whole(&bars(300.0, "Nothing", &[bar(0, Some(0.0)), bar(1, Some(f64::NAN))]));
+fn labels_of_lines_that_are_close_do_not_overlap() {
+    let line = |at: usize, height: f64| PlottedCurve {
+        at,
+        name: format!("System {at}"),
+        values: vec![Some(height); 41],
+        runs: vec![true; 41],
+        now: Some((height, format!("{height}"))),
+        edges: Vec::new(),
+    };
+    let inputs: Vec<f64> = (0..41).map(f64::from).collect();
+    let all = [line(0, 10.0), line(1, 10.1), line(2, 10.2), line(3, 40.0)];
+    let text = curves((900.0, 380.0), &inputs, &all, Some((20.0, "now")), None, LABELS).unwrap().inline();
+    let read = roxmltree::Document::parse(&text).unwrap();
+    // Numbers at the same place are moved apart by the height of a line.
+    let number = |node: &roxmltree::Node<'_, '_>, name: &str| node.attribute(name).unwrap().parse::<f64>().unwrap();
+    let bold: Vec<_> = read.descendants().filter(|node| node.attribute("class") == Some("halo")).collect();
+    let values: Vec<f64> =
+        bold.iter().filter(|node| node.text().unwrap().starts_with("10")).map(|node| number(node, "y")).collect();
+    assert_eq!(values.len(), 3);
+    for (at, one) in values.iter().enumerate() {
+        for other in &values[at + 1..] {
+            assert!((one - other).abs() >= 16.0, "{values:?}");
+        }
+    }
+}
+
+#[test]
+fn systems_on_one_axis_between_round_ends() {
+    let of = DotValues { values: vec![Some(0.0), Some(639.7), Some(228.7), None], now: None, typical: None };
+    let strip = dot_strip(440.0, &of, DecimalMark::Point).unwrap();
+    assert_eq!(strip.axis, (64.0, 376.0));
+    assert_eq!(strip.ends.0, "0");
+    let end: f64 = strip.ends.1.parse().unwrap();
+    assert!(end >= 639.7, "{end}");
+    let place = |at: usize| strip.marks.iter().find(|(own, _)| *own == at).map(|(_, place)| *place);
+    assert_eq!((place(0), place(3)), (Some(64.0), None));
+    let expected = 64.0 + 312.0 * 228.7 / end;
+    assert!((place(2).unwrap() - expected).abs() < 1e-9);
+    // Two at the same place have one label.
+    let same = DotValues { values: vec![Some(5.0), Some(5.0), Some(9.0)], now: Some(7.0), typical: Some((6.0, 100.0)) };
+    let strip = dot_strip(440.0, &same, DecimalMark::Point).unwrap();
+    assert_eq!(strip.labels.iter().map(|(_, words)| words.as_str()).collect::<Vec<_>>(), ["A B", "C"]);
+    let (from, to) = strip.typical.unwrap();
+    assert!(from > strip.axis.0 && (to - strip.axis.1).abs() < 1e-9, "cut at the end of the axis");
+    assert!(strip.now.is_some());
+    let one = DotValues { values: vec![Some(5.0), None], ..DotValues::default() };
+    assert_eq!(dot_strip(440.0, &one, DecimalMark::Point), None);
 }
 
 #[test]
@@ -211,17 +261,19 @@ fn a_map_shows_lines_and_where_it_cannot_be_run() {
         edges: vec![[(0.3, 0.0), (0.0, 0.7)]],
         now: Some((2.0, 2.0)),
     };
-    let drawing = map((680.0, 460.0), &cells, LABELS, legend).unwrap();
+    let regions = [RegionLabel { at: (3.0, 3.0), words: "Feasible".to_owned() }];
+    let drawing = map((680.0, 460.0), &cells, &regions, LABELS, legend).unwrap();
     whole(&drawing);
     // The value is the column, so the line of 2 stands upright in the middle.
-    assert!(drawing.inline().contains("M364 412L364 316L364 220L364 124L364 28"), "{}", drawing.inline());
+    assert!(drawing.inline().contains("M360 412L360 320L360 228L360 136L360 44"), "{}", drawing.inline());
+    assert!(drawing.inline().contains(">Feasible<") && drawing.inline().contains(">now<"), "{}", drawing.inline());
     // The hatching ends at the refined edge: a triangle from the corner to 0.3 along and 0.7 up, not half a cell.
     let barred = areas(&cells, CellStatus::Barred);
     assert_eq!(barred, [vec![(0.0, 0.0), (0.3, 0.0), (0.0, 0.7)]]);
     let free: f64 = areas(&cells, CellStatus::Free).iter().map(|area| size(area)).sum();
     assert!((free + size(&barred[0]) - 16.0).abs() < 1e-12, "the two cover the whole");
     let nothing = MapCells { values: vec![None; 25], ..cells };
-    assert!(map((680.0, 460.0), &nothing, LABELS, legend).is_none());
+    assert!(map((680.0, 460.0), &nothing, &regions, LABELS, legend).is_none());
 }
 
 /// Area of a polygon, by the shoelace formula.

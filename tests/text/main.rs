@@ -7,6 +7,7 @@ mod support;
 #[path = "../support/words.rs"]
 mod words;
 
+mod catch_plot;
 mod chart;
 mod fluent;
 mod math;

@@ -258,6 +258,8 @@ pub struct SourceDraft {
 pub struct UncertaintyDraft {
     /// The sources that something was entered for, in the order in which that was done.
     pub sources: Vec<SourceDraft>,
+    /// The figures whose uncertainty is worked out, by their keys; empty for those to start from.
+    pub figures: Vec<String>,
     /// The figure whose shares are shown, by its key.
     pub output: String,
     /// The place of the system or difference whose shares are shown.
@@ -272,6 +274,7 @@ impl Default for UncertaintyDraft {
     fn default() -> Self {
         Self {
             sources: Vec::new(),
+            figures: Vec::new(),
             output: String::new(),
             of: 0,
             draws: USUAL_DRAWS,
@@ -280,7 +283,28 @@ impl Default for UncertaintyDraft {
     }
 }
 
+/// The figures whose uncertainty is worked out at first.
+const FIRST_FIGURES: [&str; 2] = ["water_dose", "cost"];
+
 impl UncertaintyDraft {
+    /// Whether the uncertainty of a figure is worked out.
+    #[must_use]
+    pub fn is_chosen(&self, key: &str) -> bool {
+        if self.figures.is_empty() { FIRST_FIGURES.contains(&key) } else { self.figures.iter().any(|own| own == key) }
+    }
+
+    /// Adds a figure or leaves it out. The last one stays.
+    pub fn choose(&mut self, key: &str, chosen: bool) {
+        if self.figures.is_empty() {
+            self.figures = FIRST_FIGURES.map(str::to_owned).to_vec();
+        }
+        if chosen && !self.is_chosen(key) {
+            self.figures.push(key.to_owned());
+        } else if !chosen && self.figures.len() > 1 {
+            self.figures.retain(|own| own != key);
+        }
+    }
+
     /// What was entered for a source; `None` for nothing yet.
     #[must_use]
     pub fn source(&self, key: &str) -> Option<&SourceDraft> {

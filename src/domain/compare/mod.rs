@@ -16,6 +16,8 @@ pub mod feasibility;
 pub mod number_key;
 /// The figures that are compared.
 pub mod output;
+/// What is compared first.
+pub mod overview;
 /// Prices of liquids that have none of their own.
 pub mod price;
 /// The range of one input.

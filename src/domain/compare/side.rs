@@ -267,6 +267,17 @@ pub fn differences(systems: &[ComparedSystem]) -> Vec<SystemDifference> {
     sorted
 }
 
+/// The numbers beside the liquids that all systems have in common.
+#[must_use]
+pub fn equal_inputs(systems: &[ComparedSystem]) -> Vec<(Field, Amount)> {
+    let common = |field: &Field| {
+        let mut amounts = systems.iter().map(|system| amount(&system.draft, *field));
+        let first = amounts.next()??;
+        amounts.all(|other| same(Some(first), other)).then_some((*field, first))
+    };
+    Field::PLAIN.iter().filter_map(common).collect()
+}
+
 fn all_same<T: PartialEq>(all: &[T]) -> bool {
     all.windows(2).all(|pair| matches!(pair, [a, b] if a == b))
 }

@@ -4,6 +4,7 @@ use super::feasibility::{Feasibility, FeasibilityGrade, Obstacle};
 use super::output::Output;
 use super::variation::Variation;
 use crate::domain::balance::outcome::Case;
+use crate::domain::compare::rounding::without_noise;
 use crate::domain::compare::variable;
 use crate::domain::recipe::field::Field;
 
@@ -147,6 +148,58 @@ pub fn sweep(case: &Case, axis: &Axis, outputs: &[Output]) -> Sweep {
     }
     found.limits = limit_spans(&mut variation, axis, &found.inputs, &found.feasibilities);
     found
+}
+
+/// By how much a figure changes with its input at `at`: the slope between the points on either side. `None` where it has no
+/// values there.
+#[must_use]
+pub fn slope(inputs: &[f64], values: &[Option<f64>], at: f64) -> Option<f64> {
+    let above = inputs.iter().position(|input| *input > at).unwrap_or(inputs.len().saturating_sub(1)).max(1);
+    let (from, to) = (inputs.get(above - 1)?, inputs.get(above)?);
+    let (low, high) = (values.get(above - 1).copied()??, values.get(above).copied()??);
+    let slope = (high - low) / (to - from);
+    slope.is_finite().then_some(slope)
+}
+
+/// The share by which each input is moved to see its effect.
+const NUDGE: f64 = 0.01;
+
+/// The inputs of a recipe by their effect on a figure: how much it changes for 1 % more of the input, the largest first.
+/// Inputs without an effect are left out.
+#[must_use]
+pub fn ranked_effects(case: &Case, output: Output) -> Vec<(Field, f64)> {
+    let mut variation = Variation::new(case);
+    let mut found: Vec<(Field, f64)> = Vec::new();
+    for field in variable::used(&case.input) {
+        let Some(at) = variable::get(&case.input, field).filter(|at| *at != 0.0) else { continue };
+        let step = at * NUDGE / 2.0;
+        let ends = (variation.value(&[(field, at + step)], output), variation.value(&[(field, at - step)], output));
+        // The next input is moved from the recipe as it is.
+        let _ = variation.vary(&[(field, at)]);
+        if let (Some(high), Some(low)) = ends {
+            let effect = without_noise(high - low, high.abs() + low.abs());
+            if effect != 0.0 {
+                found.push((field, effect));
+            }
+        }
+    }
+    found.sort_by(|one, other| other.1.abs().total_cmp(&one.1.abs()));
+    found
+}
+
+/// Stretches of one input over which a recipe can run, narrowed down to [`EDGE`] of the range.
+#[must_use]
+pub fn feasible_stretches(case: &Case, axis: &Axis) -> Vec<(f64, f64)> {
+    let swept = sweep(case, axis, &[]);
+    let mut stretches = vec![(axis.from, axis.to)];
+    for limit in &swept.limits {
+        stretches = stretches
+            .into_iter()
+            .flat_map(|(from, to)| [(from, to.min(limit.from)), (from.max(limit.to), to)])
+            .filter(|(from, to)| to - from > EDGE * (axis.to - axis.from))
+            .collect();
+    }
+    stretches
 }
 
 /// A figure over a grid of two inputs. All numbers in base units; cells row by row, the first input

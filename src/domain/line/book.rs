@@ -114,6 +114,32 @@ impl LineBook {
         self.calibration(pump, calibration)?.row(row)
     }
 
+    /// What the box of a field shows: its entry, or in the spare row of a catch test what is carried down to it.
+    #[must_use]
+    pub fn entry_shown(&self, field: LineField) -> Option<Entry> {
+        let spare = || match field {
+            LineField::Row(pump, calibration, row, part) => {
+                let pump = self.pump(pump)?;
+                let spare = pump.calibration(calibration)?.spare_row(pump.unit)?;
+                (spare.id == row).then(|| spare.entry(part).clone())
+            }
+            _ => None,
+        };
+        self.entry(field).cloned().or_else(spare)
+    }
+
+    /// Adds the spare row of a catch test where the field belongs to it, to be typed into.
+    pub fn open_row(&mut self, field: LineField) {
+        if let LineField::Row(pump, calibration, row, _) = field
+            && let Some(pump) = self.pump_mut(pump)
+        {
+            let unit = pump.unit;
+            if let Some(test) = pump.calibration_mut(calibration) {
+                test.open_row(row, unit);
+            }
+        }
+    }
+
     /// The entry of a field; `None` for something that is not there.
     #[must_use]
     pub fn entry(&self, field: LineField) -> Option<&Entry> {

@@ -46,6 +46,16 @@ pub struct Tolerances {
     pub mat_weight: Ratio,
     /// The board density, relative.
     pub density: Ratio,
+    /// The belt scale reading, relative.
+    pub belt_scale: Ratio,
+    /// The line speed, relative.
+    pub line_speed: Ratio,
+    /// The mat width, relative.
+    pub mat_width: Ratio,
+    /// The thickness of the raw board, relative.
+    pub thickness: Ratio,
+    /// The moisture of the raw board, in points.
+    pub board_moisture: Ratio,
 }
 
 /// A line that was checked.
@@ -103,6 +113,8 @@ pub fn check_line(book: &LineBook) -> CheckedLine {
 pub struct Examined {
     /// The rows that can be used, in their order.
     pub rows: Vec<Caught>,
+    /// Excluded rows that could be used.
+    pub excluded: Vec<Caught>,
     /// The line through them as soon as there is one, kg/s on the setting's base unit.
     pub fit: Option<Fit>,
     /// Rows far off the line.
@@ -111,6 +123,14 @@ pub struct Examined {
     pub calibration: Option<Calibration>,
     /// What there is to say about it.
     pub findings: Vec<LineFinding>,
+}
+
+impl Examined {
+    /// What was caught in a row, whether it counts or not; `None` while it cannot be computed.
+    #[must_use]
+    pub fn caught(&self, row: crate::domain::line::RowId) -> Option<&Caught> {
+        self.rows.iter().chain(&self.excluded).find(|caught| caught.row == row)
+    }
 }
 
 /// Looks at one catch test; `None` when it is not there.
@@ -212,6 +232,10 @@ impl Reader<'_> {
             }
             rows.extend(caught);
         }
+        // Nothing is said about what does not count.
+        let mut silent = Reader::new(self.book);
+        let excluded = draft.rows.iter().filter(|row| !row.is_blank() && row.excluded);
+        let excluded = excluded.filter_map(|row| silent.row(pump, draft, row, density, tanks)).collect();
         let fit = fit(&rows, pump.model).ok();
         let one_setting = rows.first().is_some_and(|first| {
             // The same text gives the same bits; settings that differ at all are two.
@@ -241,7 +265,7 @@ impl Reader<'_> {
             rows: rows.clone(),
             curve: Curve::as_caught(fit),
         });
-        Examined { rows, fit, suspects, calibration, findings: Vec::new() }
+        Examined { rows, excluded, fit, suspects, calibration, findings: Vec::new() }
     }
 
     fn row(
@@ -253,6 +277,10 @@ impl Reader<'_> {
         tanks: &[Tank],
     ) -> Option<Caught> {
         let field = |part| LineField::Row(pump.id, calibration.id, row.id, part);
+        if RowField::ALL.iter().any(|part| !part.limit().optional && row.entry(*part).is_blank()) {
+            self.say(Grade::Note, LinePlace::Row(pump.id, calibration.id, row.id), LineFindingKind::CatchIncomplete);
+            return None;
+        }
         let from = self.findings.len();
         let setting = self.number(field(RowField::Setting));
         let seconds = self.number(field(RowField::Seconds));
@@ -353,10 +381,22 @@ impl Reader<'_> {
 
     fn tolerances(&mut self) -> Option<Tolerances> {
         let mut share = |field| self.number(LineField::Tolerance(field)).map(|share| si!(Ratio, share));
-        let dose = share(ToleranceField::Dose);
-        let moisture = share(ToleranceField::Moisture);
-        let mat_weight = share(ToleranceField::MatWeight);
-        let density = share(ToleranceField::Density);
-        Some(Tolerances { dose: dose?, moisture: moisture?, mat_weight: mat_weight?, density: density? })
+        let [dose, moisture, mat_weight] =
+            [ToleranceField::Dose, ToleranceField::Moisture, ToleranceField::MatWeight].map(&mut share);
+        let [density, belt_scale, line_speed] =
+            [ToleranceField::Density, ToleranceField::BeltScale, ToleranceField::LineSpeed].map(&mut share);
+        let [mat_width, thickness, board_moisture] =
+            [ToleranceField::MatWidth, ToleranceField::Thickness, ToleranceField::BoardMoisture].map(&mut share);
+        Some(Tolerances {
+            dose: dose?,
+            moisture: moisture?,
+            mat_weight: mat_weight?,
+            density: density?,
+            belt_scale: belt_scale?,
+            line_speed: line_speed?,
+            mat_width: mat_width?,
+            thickness: thickness?,
+            board_moisture: board_moisture?,
+        })
     }
 }

@@ -74,6 +74,16 @@ form! {
         MatWeight: mat_weight, Share, Percent, "2", tolerance().usually(0.5, 5.0, CommonPractice);
         /// The board density, relative.
         Density: density, Share, Percent, "3", tolerance().usually(1.0, 7.0, CommonPractice);
+        /// The belt scale reading, relative.
+        BeltScale: belt_scale, Share, Percent, "2", tolerance().usually(0.5, 10.0, CommonPractice);
+        /// The line speed, relative.
+        LineSpeed: line_speed, Share, Percent, "1", tolerance().usually(0.2, 5.0, CommonPractice);
+        /// The mat width, relative.
+        MatWidth: mat_width, Share, Percent, "1", tolerance().usually(0.2, 5.0, CommonPractice);
+        /// The thickness of the raw board, relative.
+        Thickness: thickness, Share, Percent, "2", tolerance().usually(0.5, 5.0, CommonPractice);
+        /// The moisture of the raw board, in points.
+        BoardMoisture: board_moisture, Share, Percent, "1", tolerance().usually(0.2, 3.0, CommonPractice);
     }
 
     /// Tolerances as entered.

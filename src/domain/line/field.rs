@@ -40,6 +40,15 @@ pub enum LineField {
 }
 
 impl LineField {
+    /// The pump that the field belongs to, with its catch tests.
+    #[must_use]
+    pub const fn pump(self) -> Option<PumpId> {
+        match self {
+            Self::Pump(pump, _) | Self::Calibration(pump, ..) | Self::Row(pump, ..) => Some(pump),
+            _ => None,
+        }
+    }
+
     /// The stable key of the field, as `data-field` on the page: `line.row.2.1.3.mass` is the caught mass of
     /// row 3 in catch test 1 of pump 2.
     #[must_use]

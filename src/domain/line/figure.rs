@@ -13,6 +13,8 @@ pub enum LineFigure {
     CaughtNet,
     /// Mass flow of one row of a catch test.
     CaughtFlow,
+    /// How far the flow of a row is above its line.
+    CaughtResidual,
     /// Slope of a pump's line: mass flow per setting, in percent per full setting.
     Slope(SettingUnit),
     /// Intercept of a pump's line.
@@ -134,6 +136,7 @@ impl LineFigure {
             Self::Slope(unit) => unit.slope_kind(),
             Self::MeanSetting(unit) | Self::Setting(unit) => unit.kind(),
             Self::CaughtFlow
+            | Self::CaughtResidual
             | Self::Intercept
             | Self::ResidualSd
             | Self::MeanFlow
@@ -180,6 +183,7 @@ impl LineFigure {
         let (letter, index) = match self {
             Self::CaughtNet => ("m", "net"),
             Self::CaughtFlow => ("L", "row"),
+            Self::CaughtResidual => ("e", "row"),
             Self::Slope(_) => ("b", "p"),
             Self::Intercept => ("a", "p"),
             Self::ResidualSd => ("s", "e"),
@@ -245,6 +249,7 @@ impl LineFigure {
         match self {
             Self::CaughtNet => "caught_net",
             Self::CaughtFlow => "caught_flow",
+            Self::CaughtResidual => "residual",
             Self::Slope(_) => "slope",
             Self::Intercept => "intercept",
             Self::ResidualSd => "residual_sd",

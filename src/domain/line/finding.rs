@@ -53,6 +53,8 @@ pub enum LineFindingKind {
         /// What it holds when full.
         most: Amount,
     },
+    /// A catch of which something is still blank; it does not count yet.
+    CatchIncomplete,
     /// Fewer rows than a catch test needs.
     FewRows {
         /// How many can be used.

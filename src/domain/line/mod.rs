@@ -41,7 +41,7 @@ pub mod working;
 pub use crate::statistics::regression::{Fit, Model, RSquared};
 pub use book::{LineBook, ReadOn};
 pub use changeover::{Changeover, changeover};
-pub use checked::{CheckedLine, Tolerances, Transport, check_line, examine};
+pub use checked::{CheckedLine, Examined, Tolerances, Transport, check_line, examine};
 pub use entries::{
     ConditionField, DeliveryEntries, DeliveryField, ReadOf, RunningField, TableField, TableRows, ToleranceField,
     TransportField, UncertaintyField,
@@ -59,6 +59,7 @@ pub use line_check::reconcile::model::LineModel;
 pub use line_check::reconcile::quantity::LineQuantity;
 pub use line_check::reconcile::uncertainty::Uncertainties;
 pub use line_check::reconcile::verdict::{Doubt, DoubtfulReading, LineDensitySplit, LineReconciliation, LineVerdict};
+pub use line_check::row::{CheckRow, blank_rows, check_rows};
 pub use line_check::stale::stale;
 pub use period::{
     PeriodBalance, PeriodDraft, PeriodField, PeriodLiquidField, PeriodLiquidId, PeriodQuantity, read_period,
@@ -68,7 +69,7 @@ pub use pumps::catch_test::{
 };
 pub use pumps::conditions::{Conditions, at_conditions};
 pub use pumps::curve::{Curve, SettingFor};
-pub use pumps::drift::{Drift, drift};
+pub use pumps::drift::{Drift, TestedFlow, drift, tested_flows};
 pub use pumps::help::Help;
 pub use pumps::metering::Metering;
 pub use pumps::pump::{Pump, PumpDraft, PumpField, PumpId, ReadingWay};

@@ -24,9 +24,9 @@ pub const ONE_PRESS: u64 = 60_000;
 pub struct LoggedFigure {
     /// Which, by its key.
     pub figure: String,
-    /// The liquid's name, for a dose.
+    /// The liquid's name for a dose, the pump's for a flow.
     #[serde(default)]
-    pub liquid: Option<String>,
+    pub of: Option<String>,
     /// The unit of `actual` and `target`.
     pub unit: Unit,
     /// As it ran.
@@ -43,9 +43,10 @@ pub struct LoggedFigure {
 }
 
 impl LoggedFigure {
-    /// A check as it is logged, in metric units; `None` of what was not read. `name` names a liquid.
+    /// A check as it is logged, in metric units; `None` of what was not read. `name` names the liquid of a dose and the pump of a
+    /// flow.
     #[must_use]
-    pub fn of(check: &Check, name: impl Fn(LiquidId) -> String) -> Option<Self> {
+    pub fn from_check(check: &Check, name: impl Fn(RunFigure) -> Option<String>) -> Option<Self> {
         if check.verdict() == Verdict::NotRead {
             return None;
         }
@@ -55,10 +56,7 @@ impl LoggedFigure {
         let percent = |fraction: f64| number(Unit::Percent.from_base(fraction));
         Some(Self {
             figure: check.figure.key().to_owned(),
-            liquid: match check.figure {
-                RunFigure::Dose(id) => Some(name(id)),
-                _ => None,
-            },
+            of: name(check.figure),
             unit,
             actual: number(check.actual.get(unit)),
             target: number(check.target.get(unit)),
@@ -72,6 +70,19 @@ impl LoggedFigure {
     #[must_use]
     pub fn deviation(&self) -> Option<f64> {
         fraction(&self.deviation)
+    }
+
+    /// The tolerance as a fraction.
+    #[must_use]
+    pub fn tolerance(&self) -> Option<f64> {
+        fraction(&self.tolerance)
+    }
+
+    /// Whether it was read, and not computed from what was read.
+    #[must_use]
+    pub fn is_reading(&self) -> bool {
+        let computed = [RunFigure::Dose(LiquidId(0)), RunFigure::Water, RunFigure::FurnishMoisture, RunFigure::Density];
+        computed.iter().all(|figure| figure.key() != self.figure)
     }
 
     /// Whether it was within its tolerance.
@@ -119,8 +130,8 @@ pub type CheckRecord = Sealed<CheckContent>;
 
 /// The deviations of one figure over the log: when, and how far off. In the order of the records given.
 #[must_use]
-pub fn series(log: &[CheckRecord], figure: &str, liquid: Option<&str>) -> Vec<(u64, f64)> {
-    let wanted = |logged: &&LoggedFigure| logged.figure == figure && logged.liquid.as_deref() == liquid;
+pub fn series(log: &[CheckRecord], figure: &str, of: Option<&str>) -> Vec<(u64, f64)> {
+    let wanted = |logged: &&LoggedFigure| logged.figure == figure && logged.of.as_deref() == of;
     let one = |record: &CheckRecord| {
         let content = record.content();
         let logged = content.figures.iter().find(wanted)?;
@@ -140,6 +151,13 @@ pub struct Log {
     pub strikes: BTreeMap<CheckId, Vec<CheckId>>,
     /// Keys of records that cannot be read, and why. They stay as they are.
     pub unreadable: Vec<(String, Unread)>,
+}
+
+impl CheckContent {
+    /// The readings that were outside their tolerance.
+    pub fn outside(&self) -> impl Iterator<Item = &LoggedFigure> {
+        self.figures.iter().filter(|figure| figure.is_reading() && figure.within() == Some(false))
+    }
 }
 
 impl Log {

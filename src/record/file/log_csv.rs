@@ -5,17 +5,18 @@
 use crate::quantity::format::DecimalMark;
 use crate::record::content::check_log::{CheckRecord, LoggedFigure};
 use crate::record::content::lineage::Listed;
+use crate::record::id::RevisionId;
 use crate::record::table::csv::{Csv, CsvCell};
 use crate::record::time::utc;
 
 /// The names of the columns of [`log_csv`].
-pub const COLUMNS: [&str; 13] = [
+pub const COLUMNS: [&str; 14] = [
     "time_utc",
     "recipe",
     "revision",
     "author",
     "figure",
-    "liquid",
+    "of",
     "unit",
     "actual",
     "target",
@@ -23,23 +24,25 @@ pub const COLUMNS: [&str; 13] = [
     "deviation_in",
     "tolerance",
     "remark",
+    "revision_id",
 ];
 
-/// The log in the order of the records given.
+/// The log in the order of the records given. `number` is the number of a revision within its recipe; `None` of one that is not in
+/// the library.
 #[must_use]
-pub fn log_csv(log: &[CheckRecord], mark: DecimalMark) -> String {
+pub fn log_csv(log: &[CheckRecord], mark: DecimalMark, number: impl Fn(RevisionId) -> Option<u32>) -> String {
     let mut csv = Csv::new(mark);
     csv.row(COLUMNS.map(CsvCell::text));
     for check in log.iter().map(CheckRecord::content) {
         for figure in &check.figures {
-            let LoggedFigure { figure, liquid, unit, actual, target, deviation, points, tolerance } = figure;
+            let LoggedFigure { figure, of, unit, actual, target, deviation, points, tolerance } = figure;
             csv.row([
                 CsvCell::text(utc(check.at)),
                 CsvCell::text(&check.recipe),
-                check.revision.map_or(CsvCell::Blank, |revision| CsvCell::text(revision.to_string())),
+                check.revision.and_then(&number).map_or(CsvCell::Blank, |number| CsvCell::Number(number.to_string())),
                 CsvCell::text(&check.author),
                 CsvCell::text(figure),
-                CsvCell::text(liquid.as_deref().unwrap_or_default()),
+                CsvCell::text(of.as_deref().unwrap_or_default()),
                 CsvCell::text(unit.symbol()),
                 CsvCell::number(actual),
                 CsvCell::number(target),
@@ -47,6 +50,7 @@ pub fn log_csv(log: &[CheckRecord], mark: DecimalMark) -> String {
                 CsvCell::text(if *points { "points" } else { "%" }),
                 CsvCell::number(tolerance),
                 CsvCell::text(&check.remark),
+                check.revision.map_or(CsvCell::Blank, |revision| CsvCell::text(revision.to_string())),
             ]);
         }
     }

@@ -29,6 +29,16 @@ pub enum Anchor {
     End,
 }
 
+impl Anchor {
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Start => "start",
+            Self::Middle => "middle",
+            Self::End => "end",
+        }
+    }
+}
+
 /// A place with a tenth of a pixel, short.
 #[must_use]
 pub fn place(number: f64) -> f64 {
@@ -50,12 +60,7 @@ impl Drawing {
 
     /// A text. `size` in pixels.
     pub fn text(&mut self, (x, y): (f64, f64), anchor: Anchor, size: u8, text: &str) {
-        let anchor = match anchor {
-            Anchor::Start => "start",
-            Anchor::Middle => "middle",
-            Anchor::End => "end",
-        };
-        let (x, y) = (place(x), place(y));
+        let (x, y, anchor) = (place(x), place(y), anchor.name());
         let _ = write!(
             self.body,
             "<text x=\"{x}\" y=\"{y}\" text-anchor=\"{anchor}\" font-size=\"{size}\" fill=\"currentColor\">{}</text>",
@@ -63,13 +68,14 @@ impl Drawing {
         );
     }
 
-    /// A text that reads upward, its middle at the place.
-    pub fn upward(&mut self, (x, y): (f64, f64), size: u8, text: &str) {
-        let (x, y) = (place(x), place(y));
+    /// A bold text of 14 pixels on a ground of the paper's colour, so that it is legible over lines.
+    pub fn bold(&mut self, (x, y): (f64, f64), anchor: Anchor, text: &str) {
+        let (x, y, anchor) = (place(x), place(y), anchor.name());
         let _ = write!(
             self.body,
-            "<text transform=\"translate({x} {y}) rotate(-90)\" text-anchor=\"middle\" font-size=\"{size}\" \
-             fill=\"currentColor\">{}</text>",
+            "<text class=\"halo\" x=\"{x}\" y=\"{y}\" text-anchor=\"{anchor}\" font-size=\"14\" font-weight=\"650\" \
+             fill=\"currentColor\" stroke=\"#fff\" stroke-width=\"4\" stroke-linejoin=\"round\" \
+             paint-order=\"stroke\">{}</text>",
             escape(text)
         );
     }

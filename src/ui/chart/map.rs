@@ -9,14 +9,14 @@ pub use super::ground::{CellStatus, MapCells};
 use super::scale::{LinearScale, Ticks};
 use std::fmt::Write as _;
 
-/// Names of the two grounds that are not free.
+/// Names of the two grounds that are not free, and of the recipe's point.
 #[derive(Debug, Clone, Copy)]
 pub struct Legend<'a> {
     /// What cannot be run.
     pub barred: &'a str,
     /// What is unusual.
     pub unusual: &'a str,
-    /// Where the recipe is.
+    /// What the recipe's own point is called.
     pub now: &'a str,
 }
 
@@ -33,20 +33,35 @@ fn between(values: &[f64], at: f64) -> f64 {
     }
 }
 
+/// The name of a region, where its middle is in the units of the axes.
+#[derive(Debug, Clone, PartialEq)]
+pub struct RegionLabel {
+    /// Its middle.
+    pub at: (f64, f64),
+    /// What holds there.
+    pub words: String,
+}
+
 /// The map; `None` where no cell has a value.
 #[must_use]
-pub fn map((width, height): (f64, f64), cells: &MapCells, labels: Labels<'_>, legend: Legend<'_>) -> Option<Drawing> {
+pub fn map(
+    (width, height): (f64, f64),
+    cells: &MapCells,
+    regions: &[RegionLabel],
+    labels: Labels<'_>,
+    legend: Legend<'_>,
+) -> Option<Drawing> {
     let ends = |values: &[f64]| Some((values.first().copied()?, values.last().copied()?));
     let (first, last) = ends(&cells.across)?;
     let (low, high) = ends(&cells.up)?;
     let (right, bottom) = (width - RIGHT, height - BOTTOM);
     let x = LinearScale::new((first, last), (LEFT, right))?;
     let y = LinearScale::new((low, high), (bottom, TOP))?;
-    let across = Ticks::new(first.min(last), first.max(last), if width < 500.0 { 4 } else { 7 })?;
+    let across = Ticks::new(first.min(last), first.max(last), if width < 500.0 { 4 } else { 8 })?;
     let up = Ticks::new(low.min(high), low.max(high), 6)?;
-    let mut drawing = Drawing::new(width, height + LINE * 3.0, labels.title);
+    let mut drawing = Drawing::new(width, height + LINE * 2.0 + 8.0, labels.title);
     let columns = cells.across.len();
-    for (ground, step, opacity) in [(CellStatus::Barred, 5.0, 0.7), (CellStatus::Unusual, 10.0, 0.35)] {
+    for (ground, step, opacity) in [(CellStatus::Barred, 5.0, 0.5), (CellStatus::Unusual, 10.0, 0.35)] {
         let mut areas = areas(cells, ground);
         areas.iter_mut().flatten().for_each(|(across, up)| (*across, *up) = (x.place(*across), y.place(*up)));
         hatch(&mut drawing, &areas, step, opacity);
@@ -58,7 +73,8 @@ pub fn map((width, height): (f64, f64), cells: &MapCells, labels: Labels<'_>, le
             [x.place(*from_x), y.place(*from_y), x.place(*to_x), y.place(*to_y)].map(place);
         let _ = write!(edges, "M{left} {bottom}L{right} {top}");
     }
-    drawing.path(&edges, 1.0, "stroke-opacity=\"0.8\"");
+    drawing.path(&edges, 2.5, "");
+    let mut taken: Vec<(f64, f64)> = Vec::new();
     let found = || cells.values.iter().flatten().copied().filter(|value| value.is_finite());
     let (least, most) = found().fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), value| (a.min(value), b.max(value)));
     if let Some(levels) = Ticks::new(least, most, 7) {
@@ -72,28 +88,35 @@ pub fn map((width, height): (f64, f64), cells: &MapCells, labels: Labels<'_>, le
                 if points.len() > 5
                     && let Some((px, py)) = points.get(points.len() / 2)
                 {
-                    let text = levels.label(level, labels.mark);
-                    let wide = 8.0 * text.chars().count() as f64;
-                    // The paper under the number is the page's, and white in a file.
-                    drawing.put(&format!(
-                        "<rect class=\"under\" x=\"{}\" y=\"{}\" width=\"{wide}\" height=\"15\" fill=\"#fff\"/>",
-                        place(px - wide / 2.0),
-                        place(py - 8.0)
-                    ));
-                    drawing.text((*px, py + 4.0), Anchor::Middle, 12, &text);
+                    drawing.bold((*px, py + 5.0), Anchor::Middle, &levels.label(level, labels.mark));
+                    taken.push((*px, py + 5.0));
                 }
             }
         }
     } else if least.is_infinite() {
         return None;
     }
+    for RegionLabel { at, words } in regions {
+        let half = words.chars().count() as f64 * 4.0;
+        let middle = x.place(at.0).clamp(LEFT + half.min((right - LEFT) / 2.0), right - half.min((right - LEFT) / 2.0));
+        // Not over the number of a line.
+        let base = y.place(at.1);
+        let is_taken =
+            |base: f64| taken.iter().any(|(x, y)| (x - middle).abs() < half + 24.0 && (y - base).abs() < 18.0);
+        let base =
+            [0.0, 22.0, -22.0, 44.0].map(|by| base + by).into_iter().find(|base| !is_taken(*base)).unwrap_or(base);
+        drawing.bold((middle, base.clamp(TOP + 16.0, bottom - 8.0)), Anchor::Middle, words);
+    }
     if let Some((at, above)) = cells.now {
         let (at, above) = (place(x.place(at)), place(y.place(above)));
         if (LEFT..=right).contains(&at) && (TOP..=bottom).contains(&above) {
             cross(&mut drawing, at, above);
+            let is_left = at + 14.0 + legend.now.chars().count() as f64 * 7.8 > right;
+            let (x, anchor) = if is_left { (at - 14.0, Anchor::End) } else { (at + 14.0, Anchor::Start) };
+            drawing.bold((x, above - 8.0), anchor, legend.now);
         }
     }
-    key(&mut drawing, height, legend);
+    key(&mut drawing, height + 4.0, legend);
     Some(drawing)
 }
 
@@ -107,13 +130,10 @@ fn hatch(drawing: &mut Drawing, areas: &[Polygon], step: f64, opacity: f64) {
 }
 
 fn key(drawing: &mut Drawing, height: f64, legend: Legend<'_>) {
-    for (row, (words, step, opacity)) in [(legend.barred, 5.0, 0.7), (legend.unusual, 10.0, 0.35)].iter().enumerate() {
+    for (row, (words, step, opacity)) in [(legend.barred, 5.0, 0.5), (legend.unusual, 10.0, 0.35)].iter().enumerate() {
         let top = height + LINE * row as f64;
         let sample = vec![(8.0, top), (48.0, top), (48.0, top + 14.0), (8.0, top + 14.0)];
         hatch(drawing, &[sample], *step, *opacity);
-        drawing.text((58.0, top + 11.0), Anchor::Start, 13, words);
+        drawing.text((58.0, top + 12.0), Anchor::Start, 14, words);
     }
-    let top = height + LINE * 2.0;
-    cross(drawing, 28.0, top + 8.0);
-    drawing.text((58.0, top + 12.0), Anchor::Start, 13, legend.now);
 }

@@ -20,17 +20,23 @@ pub const fn tone(at: usize) -> f64 {
     [0.75, 0.5, 0.3, 0.16, 0.06, 0.4][at % 6]
 }
 
-/// Draws a system's mark around a place: circle, square, triangle, diamond, ring, cross.
-pub fn mark(drawing: &mut Drawing, at: usize, (x, y): (f64, f64)) {
+/// The outline of a system's mark around a place, and whether it is filled: circle, square, triangle, diamond, ring, cross.
+#[must_use]
+pub fn mark_path(at: usize, (x, y): (f64, f64)) -> (String, bool) {
     let (x, y) = (place(x), place(y));
-    let (path, fill) = match at % 6 {
-        0 => (format!("M{} {y}a4 4 0 1 0 8 0a4 4 0 1 0 -8 0Z", x - 4.0), true),
-        1 => (format!("M{} {}h8v8h-8Z", x - 4.0, y - 4.0), true),
-        2 => (format!("M{x} {}l5 9h-10Z", y - 5.0), true),
-        3 => (format!("M{x} {}l5 5l-5 5l-5 -5Z", y - 5.0), true),
-        4 => (format!("M{} {y}a4 4 0 1 0 8 0a4 4 0 1 0 -8 0Z", x - 4.0), false),
-        _ => (format!("M{} {}l8 8m-8 0l8 -8", x - 4.0, y - 4.0), false),
-    };
-    let fill = if fill { "currentColor" } else { "none" };
+    match at % 6 {
+        0 => (format!("M{} {y}a5 5 0 1 0 10 0a5 5 0 1 0 -10 0Z", place(x - 5.0)), true),
+        1 => (format!("M{} {}h9v9h-9Z", place(x - 4.5), place(y - 4.5)), true),
+        2 => (format!("M{x} {}l6 10.5h-12Z", place(y - 6.5)), true),
+        3 => (format!("M{x} {}l6 6l-6 6l-6 -6Z", place(y - 6.0)), true),
+        4 => (format!("M{} {y}a5 5 0 1 0 10 0a5 5 0 1 0 -10 0Z", place(x - 5.0)), false),
+        _ => (format!("M{} {}l9 9m-9 0l9 -9", place(x - 4.5), place(y - 4.5)), false),
+    }
+}
+
+/// Draws a system's mark around a place.
+pub fn mark(drawing: &mut Drawing, at: usize, around: (f64, f64)) {
+    let (path, is_filled) = mark_path(at, around);
+    let fill = if is_filled { "currentColor" } else { "none" };
     drawing.put(&format!("<path d=\"{path}\" fill=\"{fill}\" stroke=\"currentColor\" stroke-width=\"1.5\"/>"));
 }

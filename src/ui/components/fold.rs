@@ -13,12 +13,18 @@ pub fn Fold(
     note: Signal<String>,
     /// Its id on the page.
     id: &'static str,
+    /// Whether it is open at first.
+    #[prop(optional)]
+    open: bool,
+    /// Whether what is in it is made at once, so that a link can lead there.
+    #[prop(optional)]
+    ready: bool,
     /// What is in it.
     children: ChildrenFn,
 ) -> impl IntoView {
-    let opened = RwSignal::new(false);
+    let opened = RwSignal::new(open || ready);
     view! {
-        <details class="fold-section" id=id on:toggle=move |_| opened.set(true)>
+        <details class="fold-section" id=id open=open on:toggle=move |_| opened.set(true)>
             <summary>
                 <h2>{title}</h2>
                 <span class="note">{move || note.get()}</span>

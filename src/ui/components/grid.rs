@@ -19,6 +19,9 @@ pub fn Grid(
     foot: AnyView,
     /// Hears of a pasted column: the keys of the boxes from the focused one down, each with its text.
     on_paste: Callback<Vec<(String, String)>>,
+    /// Whether a column may be longer than the boxes: what goes on below them comes with a blank key.
+    #[prop(optional)]
+    grows: bool,
     /// The rows.
     children: Children,
 ) -> impl IntoView {
@@ -34,10 +37,12 @@ pub fn Grid(
         let Some(text) = page::pasted(&event) else { return };
         let cells: Vec<&str> = text.trim_end().split('\n').map(|line| line.trim_end_matches('\r')).collect();
         // Several columns are not a column; the box says so.
-        if cells.len() > 1 && !text.contains('\t') && boxes.len() > 1 {
+        if cells.len() > 1 && !text.contains('\t') && boxes.len() > usize::from(!grows) {
             event.prevent_default();
             event.stop_propagation();
-            on_paste.run(boxes.into_iter().zip(cells.into_iter().map(str::to_owned)).collect());
+            let new = std::iter::repeat_with(String::new).take(if grows { cells.len() } else { 0 });
+            let boxes = boxes.into_iter().chain(new);
+            on_paste.run(boxes.zip(cells.into_iter().map(str::to_owned)).collect());
         }
     };
     view! {

@@ -1,14 +1,15 @@
 //! The parts that pages are made of; their css is under `style/component/`.
 
 mod announce;
+mod cautions;
 mod choice;
 mod figure;
 mod fold;
 mod grid;
 mod limit_bar;
 mod mark;
+mod measured;
 mod menu;
-mod mounted;
 mod notice;
 mod number_box;
 mod tabs;
@@ -18,14 +19,15 @@ mod warning_slot;
 mod working;
 
 pub use announce::Announce;
+pub use cautions::Cautions;
 pub use choice::{Choice, ChoiceOption};
 pub use figure::{FigureValue, Rank};
 pub use fold::Fold;
 pub use grid::Grid;
 pub use limit_bar::LimitBar;
 pub use mark::Mark;
+pub use measured::Measured;
 pub use menu::Menu;
-pub use mounted::Mounted;
 pub use notice::{UNDO, UndoNotice};
 pub use number_box::{BoxMessage, BoxState, NumberBox};
 pub use tabs::Tabs;

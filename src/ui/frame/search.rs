@@ -71,8 +71,8 @@ pub fn search(state: State, query: &str) -> Vec<Hit> {
     for (at, name) in page::bench::sections().into_iter().enumerate() {
         sections.push(bench(at, "bench-section", name));
     }
-    for (at, (id, name)) in page::compare::sections(state).into_iter().enumerate() {
-        sections.push(compare(at, id, name.to_owned()));
+    for (at, (id, name)) in page::compare::sections().into_iter().enumerate() {
+        sections.push(compare(at, id, name));
     }
     let stations = Station::ALL.iter().map(|station| Hit {
         goal: Goal::Station(*station),
@@ -115,6 +115,7 @@ pub fn go(state: State, goal: Goal) {
             match page {
                 Page::Line => state.line.section.set(at),
                 Page::Bench => state.bench.section.set(at),
+                Page::Compare => state.compare.section.set(at),
                 _ => {}
             }
             state.page.set(page);

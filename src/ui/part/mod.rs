@@ -1,11 +1,8 @@
 //! What several pages are made of.
 
 pub mod amount;
-pub mod caution;
 pub mod code;
 pub mod figure;
-pub mod finding;
-pub mod fold;
 pub mod on_recipe;
 pub mod page_name;
 pub mod save;

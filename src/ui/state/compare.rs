@@ -1,11 +1,40 @@
 //! The state of the comparison: what is entered, and the draws made last.
 
-use crate::browser::page;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::compare::uncertainty::study::Study;
 use crate::statistics::draws::DrawSummary;
+use crate::ui::history::History;
 use leptos::prelude::RwSignal;
 use leptos::prelude::*;
+
+/// A tab of the page. One is shown at a time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum CompareSection {
+    /// The systems side by side.
+    Table,
+    /// Solving for an input, and for the break-even price.
+    Solve,
+    /// One input over a range.
+    Sensitivity,
+    /// Two inputs at once.
+    Map,
+    /// How certain the figures are.
+    Uncertainty,
+    /// The comparison on paper.
+    Report,
+}
+
+impl CompareSection {
+    /// All of them, in the order of the page.
+    pub const ALL: &'static [CompareSection] =
+        &[Self::Table, Self::Solve, Self::Sensitivity, Self::Map, Self::Uncertainty, Self::Report];
+
+    /// The tab at a place among all of them.
+    #[must_use]
+    pub fn at(place: usize) -> Self {
+        Self::ALL.get(place).copied().unwrap_or(Self::Table)
+    }
+}
 
 /// Where systems are compared.
 #[derive(Clone, Copy)]
@@ -16,25 +45,65 @@ pub struct CompareState {
     pub progress: RwSignal<RunProgress>,
     /// What the draws made last have found.
     pub found: RwSignal<DrawsFound>,
-    /// Whether drawings have little room.
-    pub narrow: RwSignal<bool>,
+    /// The tab shown, by its place.
+    pub section: RwSignal<usize>,
+    history: RwSignal<History<CompareDraft, String>>,
 }
-
-/// Below this width of the window drawings are made for a phone; paper is never narrow.
-const NARROW: &str = "screen and (max-width: 46em)";
 
 impl CompareState {
     /// As it was left.
     #[must_use]
     pub fn new(typed: CompareDraft) -> Self {
-        let narrow = RwSignal::new(page::matches(NARROW));
-        page::watch(NARROW, move |now| narrow.set(now));
         Self {
             typed: RwSignal::new(typed),
             progress: RwSignal::new(RunProgress::default()),
             found: RwSignal::new(DrawsFound::default()),
-            narrow,
+            section: RwSignal::new(0),
+            history: RwSignal::new(History::default()),
         }
+    }
+
+    /// Changes what is entered, as a step that can be taken back. While something is typed into one box, which `session`
+    /// names, all of it is one step.
+    pub fn edit(&self, session: Option<String>, change: impl FnOnce(&mut CompareDraft)) {
+        self.history.update(|history| history.before(session, || self.typed.get_untracked()));
+        self.typed.update(change);
+    }
+
+    /// What is typed next is a step of its own.
+    pub fn close_step(&self) {
+        self.history.update_untracked(History::close);
+    }
+
+    /// Takes the last step back.
+    pub fn undo(&self) {
+        if let Some(before) = self.history.try_update(|history| history.undo(|| self.typed.get_untracked())).flatten() {
+            self.typed.set(before);
+        }
+    }
+
+    /// Goes a step forward again.
+    pub fn redo(&self) {
+        if let Some(after) = self.history.try_update(|history| history.redo(|| self.typed.get_untracked())).flatten() {
+            self.typed.set(after);
+        }
+    }
+
+    /// Whether there is a step to take back.
+    #[must_use]
+    pub fn can_undo(&self) -> bool {
+        self.history.with(History::can_undo)
+    }
+
+    /// Whether there is a step to go forward to.
+    #[must_use]
+    pub fn can_redo(&self) -> bool {
+        self.history.with(History::can_redo)
+    }
+
+    /// Shows a tab.
+    pub fn show(&self, section: CompareSection) {
+        self.section.set(CompareSection::ALL.iter().position(|other| *other == section).unwrap_or(0));
     }
 }
 

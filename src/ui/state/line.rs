@@ -1,7 +1,7 @@
 //! The state of the line: what was typed about it, and what is shown.
 
 use crate::browser::clock;
-use crate::domain::line::{CheckedLine, LineBook, LineField, check_line, example_line};
+use crate::domain::line::{CheckedLine, LineBook, LineField, PumpId, check_line, example_line};
 use crate::domain::recipe::example::example;
 use crate::record::content::line::LINE;
 use crate::record::document::step::DocumentStep;
@@ -63,6 +63,8 @@ pub struct LineState {
     pub checked: Memo<CheckedLine>,
     /// The section shown, by its place.
     pub section: RwSignal<usize>,
+    /// The pump whose catch tests are shown; the first one while none is chosen.
+    pub pump: RwSignal<Option<PumpId>>,
     /// The figure whose working is open; blank while none is.
     pub open: RwSignal<String>,
     /// The log of checks, the oldest first.
@@ -85,6 +87,7 @@ impl LineState {
             record,
             checked: Memo::new(move |_| record.with(|record| check_line(&record.book))),
             section: RwSignal::new(0),
+            pump: RwSignal::new(None),
             open: RwSignal::new(String::new()),
             log: RwSignal::new(Vec::new()),
             struck: RwSignal::new(BTreeSet::new()),
@@ -157,6 +160,20 @@ impl LineState {
     #[must_use]
     pub fn can_redo(&self) -> bool {
         self.history.with(History::can_redo)
+    }
+
+    /// Shows the pump with its catch tests.
+    pub fn show_pump(&self, pump: PumpId) {
+        self.pump.set(Some(pump));
+        self.show(LineSection::Pumps);
+    }
+
+    /// Shows the section where a field is entered, and its pump.
+    pub fn show_field(&self, field: LineField) {
+        if let Some(pump) = field.pump() {
+            self.pump.set(Some(pump));
+        }
+        self.show(LineSection::of(field));
     }
 
     /// Shows a section.

@@ -20,6 +20,7 @@ impl State {
     /// Puts an entry into a box of the line, as one that is complete.
     pub fn enter_line(&self, field: LineField, text: &str, unit: Unit) {
         self.line.type_into(field.key(), |book| {
+            book.open_row(field);
             if let Some(entry) = book.entry_mut(field) {
                 *entry = Entry::typed(text, unit);
             }

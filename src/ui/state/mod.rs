@@ -13,7 +13,6 @@ pub mod trial;
 mod typing;
 pub mod writing;
 
-use super::cells::{Cells, Turn};
 use super::history::History;
 use super::route::Page;
 use super::text::{Context, ENGLISH, Message, Words};
@@ -217,7 +216,6 @@ pub struct State {
     pub compare: CompareState,
     /// What the page of the line holds.
     pub line: LineState,
-    cells: Cells,
     /// Names what stands on the page from one opening to the next.
     opened: RwSignal<u32>,
     openings: StoredValue<u32>,
@@ -260,17 +258,6 @@ impl State {
         let units = Memo::new(move |_| settings.with(|settings| settings.units));
         let currency = Memo::new(move |_| settings.with(|settings| settings.currency.clone()));
         let unwritten = RwSignal::new(0);
-        let cells = Cells::default();
-        cells.follow(move || {
-            unwritten.track();
-            shown.track();
-            title.track();
-            from.track();
-            library.track();
-            units.track();
-            currency.track();
-            draft.track();
-        });
         Self {
             words: &ENGLISH,
             page: RwSignal::new(Page::Recipe),
@@ -286,7 +273,6 @@ impl State {
             currency,
             notice: RwSignal::new(None),
             library,
-            cells,
             all_read: RwSignal::new(false),
             unwritten,
             writing: StoredValue::new(Writing::default()),
@@ -434,6 +420,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.undo(),
             Page::Line => self.line.undo(),
+            Page::Compare => self.compare.undo(),
             Page::Mixing => self.undo_mix(),
             _ => {}
         }
@@ -444,6 +431,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.redo(),
             Page::Line => self.line.redo(),
+            Page::Compare => self.compare.redo(),
             Page::Mixing => self.redo_mix(),
             _ => {}
         }
@@ -534,23 +522,6 @@ impl State {
         self.findings(belongs).into_iter().map(say).collect()
     }
 
-    /// A value that follows the recipe, the units and the library, and tells nobody unless it is another
-    /// one: see [`Cells`].
-    pub fn cell<T: Clone + PartialEq + Send + Sync + 'static>(
-        &self,
-        f: impl Fn() -> T + Send + Sync + 'static,
-    ) -> Signal<T> {
-        self.cells.cell(Turn::Rest, f)
-    }
-
-    /// As [`cell`](Self::cell), for what has to be dosed: worked out and painted before all others.
-    pub fn first_cell<T: Clone + PartialEq + Send + Sync + 'static>(
-        &self,
-        f: impl Fn() -> T + Send + Sync + 'static,
-    ) -> Signal<T> {
-        self.cells.cell(Turn::First, f)
-    }
-
     /// What a liquid is called; blank when it is not there.
     #[must_use]
     pub fn liquid_name(&self, id: LiquidId) -> String {
@@ -567,28 +538,12 @@ impl State {
             None => Vec::new(),
         })
     }
-
-    /// Whether a box at a station is still to be filled in.
-    #[must_use]
-    pub fn is_unfilled_at(&self, station: Station) -> bool {
-        self.draft.with(|draft| {
-            self.outcome.with(|outcome| {
-                outcome.findings.iter().any(|finding| finding.station() == station && is_to_fill_in(draft, finding))
-            })
-        })
-    }
 }
 
 /// Whether a finding only says that a box that nobody has touched is blank.
 fn is_to_fill_in(draft: &Draft, finding: &Finding) -> bool {
     let Place::Field(field) = finding.place else { return false };
     finding.what == What::Missing && draft.entry(field).is_none_or(|entry| entry.preset)
-}
-
-/// The state that [`provide`] put there.
-#[must_use]
-pub fn state() -> State {
-    expect_context::<State>()
 }
 
 /// Hands the state to all parts below.

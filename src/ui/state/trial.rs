@@ -14,8 +14,6 @@ pub struct Bench {
     pub run: RwSignal<u32>,
     /// The batch that is weighed, from 1.
     pub batch: RwSignal<u32>,
-    /// Keys of the figures whose workings are open, each between bars.
-    pub workings: RwSignal<String>,
     /// Names one trial on the page from the next.
     pub opening: RwSignal<u32>,
     /// The section shown, by its place.
@@ -31,7 +29,6 @@ impl Default for Bench {
             open: RwSignal::new(OpenTrial { from: None, trial }),
             run: RwSignal::new(0),
             batch: RwSignal::new(1),
-            workings: RwSignal::new(String::new()),
             opening: RwSignal::new(0),
             section: RwSignal::new(0),
             begun: RwSignal::new(false),

@@ -8,6 +8,7 @@ use crate::domain::compare::uncertainty::input_uncertainty::width_in;
 use crate::domain::compare::uncertainty::study::{RequestedFigure, Study, UncertainInput};
 use crate::domain::recipe::check::read_field;
 use crate::domain::{Field, LiquidField};
+use crate::quantity::format::column_decimals;
 use crate::quantity::number::read;
 use crate::quantity::{Kind, Unit};
 use crate::record::table::{Cell, Table, cell_name};
@@ -16,13 +17,7 @@ use crate::ui::text::{Context, Words, unit_shown};
 
 /// As many decimals as show the largest of the numbers with the digits of its kind.
 pub(super) fn decimals(kind: Kind, numbers: impl Iterator<Item = f64>) -> u8 {
-    let largest =
-        numbers.filter(|number| number.is_finite()).fold(0.0_f64, |largest, number| largest.max(number.abs()));
-    if largest <= 0.0 {
-        return 0;
-    }
-    let first = largest.log10().floor() as i32;
-    u8::try_from((i32::from(kind.digits()) - 1 - first).clamp(0, 9)).unwrap_or(0)
+    column_decimals(kind.digits(), numbers)
 }
 
 fn labelled(label: &str, note: &str) -> String {

@@ -70,7 +70,7 @@ pub fn sensitivity(
             rows.push(std::iter::once(Cell::text(label)).chain(ends).collect());
         }
     }
-    Table { name: names.page.sweep.to_owned(), rows, frozen: 1 }
+    Table { name: names.sheet.sensitivity.to_owned(), rows, frozen: 1 }
 }
 
 /// The limits that hold at one input; advice is none.

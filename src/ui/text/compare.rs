@@ -2,7 +2,7 @@
 
 use super::compare_economy::EconomyWords;
 use super::compare_emission::EmissionWords;
-use super::{ComparePage, Context, FieldWords, FigureWords, Message};
+use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::Field;
 use crate::domain::compare::Output;
 use crate::domain::compare::break_even::{BreakEvenAnswer, BreakEvenError};
@@ -11,10 +11,10 @@ use crate::domain::compare::range::RangeError;
 use crate::domain::compare::side::{ComparedSystem, SideBySideError, SystemDifference};
 use crate::domain::compare::solve_for::{SolveForError, SolvedInput};
 use crate::domain::compare::uncertainty::agreement::{Agreement, DisagreementCause};
-use crate::domain::compare::uncertainty::budget::Improvement;
 use crate::domain::compare::uncertainty::input_uncertainty::Form;
+use crate::domain::compare::uncertainty::instrument::Instrument;
 use crate::domain::compare::uncertainty::study::{StudyError, UncertainInput};
-use crate::quantity::{Amount, Kind};
+use crate::quantity::Amount;
 
 /// The words of the comparison.
 #[allow(clippy::struct_field_names, reason = "a form is a noun here")]
@@ -25,8 +25,6 @@ pub struct CompareWords {
     pub obstacle: fn(Obstacle) -> &'static str,
     /// What differs between systems beside their liquids, each system by its name, and what to do.
     pub difference: fn(&SystemDifference, &[ComparedSystem], &Context<'_>) -> Message,
-    /// The page.
-    pub page: ComparePage,
     /// The economy of a change, limits and answers.
     pub economy: EconomyWords,
     /// The emission sheet.
@@ -51,19 +49,16 @@ pub struct CompareWords {
     pub limited: fn(&str, Obstacle, [Amount; 2], &Context<'_>) -> String,
     /// What a stated ± means: label and hint.
     pub form: fn(Form) -> FieldWords,
+    /// What a number is measured with.
+    pub instrument: fn(Instrument) -> &'static str,
     /// A source of uncertainty by its instrument and what it acts on.
     pub uncertain: fn(&UncertainInput, &[ComparedSystem]) -> String,
     /// Why there is no uncertainty to show.
     pub no_study: fn(StudyError, &[ComparedSystem]) -> Message,
-    /// Whether both methods agree.
-    pub agreement: fn(&Agreement) -> Message,
-    /// The same in a few words with the reasons, for a table.
+    /// Whether both methods agree, in a few words with the reasons, for a table.
     pub agreement_note: fn(&Agreement, &Context<'_>) -> String,
     /// Why both methods differ.
     pub why: fn(DisagreementCause, &Context<'_>) -> String,
-    /// Which source to improve first: the source in words, then the figure's label; what it brings, around
-    /// this value of the figure.
-    pub improve: fn(&Improvement, [&str; 2], Width, &Context<'_>) -> Message,
 }
 
 /// Names of sheets and headings of a comparison that is taken away.
@@ -71,6 +66,7 @@ pub struct CompareWords {
 #[allow(missing_docs, reason = "each is the heading of that name")]
 pub struct SheetWords {
     pub side_by_side: &'static str,
+    pub sensitivity: &'static str,
     pub assumptions: &'static str,
     pub uncertainty: &'static str,
     pub exact: &'static str,
@@ -94,15 +90,4 @@ pub struct SheetWords {
     pub seed: &'static str,
     pub source: &'static str,
     pub share: &'static str,
-}
-
-/// A standard uncertainty in words needs to know of what: not every unit is a multiple of the base unit.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Width {
-    /// What is measured.
-    pub kind: Kind,
-    /// Around which value.
-    pub at: f64,
-    /// The standard uncertainty as it is.
-    pub standard: f64,
 }

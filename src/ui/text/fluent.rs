@@ -13,10 +13,13 @@ use std::sync::LazyLock;
 pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("bench.ftl", include_str!("en/bench.ftl")),
     ("common.ftl", include_str!("en/common.ftl")),
+    ("compare.ftl", include_str!("en/compare.ftl")),
     ("help.ftl", include_str!("en/help.ftl")),
     ("library.ftl", include_str!("en/library.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
+    ("line_catch.ftl", include_str!("en/line_catch.ftl")),
     ("line_change.ftl", include_str!("en/line_change.ftl")),
+    ("line_check.ftl", include_str!("en/line_check.ftl")),
     ("line_tanks.ftl", include_str!("en/line_tanks.ftl")),
     ("mixing.ftl", include_str!("en/mixing.ftl")),
     ("paper.ftl", include_str!("en/paper.ftl")),

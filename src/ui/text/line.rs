@@ -5,9 +5,9 @@ use crate::domain::Draft;
 use crate::domain::line::changeover::{Downstream, Stop};
 use crate::domain::line::step::{Change, Pipe, StepReason};
 use crate::domain::line::{
-    Check, Fed, FlowSource, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace,
+    Check, Fed, FlowSource, LineBook, LineDensitySplit, LineField, LineFigure, LineFinding, LinePlace, LineQuantity,
     LineReconciliation, Metering, Model, PeriodBalance, PeriodLiquidId, PumpCorrection, PumpDraft, RSquared,
-    RangeStatus, ReadingWay, RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
+    RangeStatus, RunFigure, SettingUnit, TableRows, TankDraft, TankWay,
 };
 use std::borrow::Cow;
 
@@ -46,6 +46,8 @@ pub struct LineWords {
     pub action: fn(&PumpCorrection, &LineContext<'_>) -> String,
     /// Which reading to distrust, and what to do next.
     pub verdict: fn(&LineReconciliation, &LineContext<'_>) -> Message,
+    /// What a quantity of the balances is called.
+    pub quantity: fn(LineQuantity, &LineContext<'_>) -> String,
     /// A density deviation by its parts, and what to correct.
     pub split: fn(&LineDensitySplit, &LineContext<'_>) -> Message,
     /// Which meter drifts over a period, and what to do next.
@@ -74,8 +76,6 @@ pub struct LineWords {
     pub model: fn(Model) -> &'static str,
     /// Which coefficient of determination it is.
     pub r_squared: fn(RSquared) -> &'static str,
-    /// How a pump's flow is read.
-    pub reading_way: fn(ReadingWay) -> &'static str,
     /// How a tank's content is read.
     pub tank_way: fn(TankWay) -> &'static str,
     /// What the rows of a settings table mean.

@@ -10,7 +10,6 @@ pub mod compare;
 pub mod compare_economy;
 /// The emission sheet.
 pub mod compare_emission;
-mod compare_page;
 mod context;
 mod english;
 /// Words in Fluent resources.
@@ -25,7 +24,6 @@ mod width;
 
 pub use bench::{BenchContext, BenchWords};
 pub use bench_page::BenchPage;
-pub use compare_page::ComparePage;
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use english::ENGLISH;
 pub use isolated::isolated;
@@ -34,7 +32,7 @@ pub use line_page::LinePage;
 pub use page::{LibraryPage, RecipePage, Rescue, SystemsPage, Tools};
 pub use show::{lower_first, shown, trimmed, trimmed_to, unit_shown};
 pub use versions::VersionWords;
-pub use width::{plus_minus, width_shown};
+pub use width::{in_unit, plus_minus, width_shown};
 
 use crate::domain::balance::machine::Machine;
 use crate::domain::chemistry::solute::Solute;

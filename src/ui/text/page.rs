@@ -39,7 +39,6 @@ pub struct Tools {
     pub cancel: &'static str,
     pub close: &'static str,
     pub remove: &'static str,
-    pub add: &'static str,
     pub copy_of: &'static str,
     pub print: &'static str,
     pub optional: &'static str,
@@ -79,7 +78,6 @@ pub struct RecipePage {
     pub difference: &'static str,
     pub solids: &'static str,
     pub findings: &'static str,
-    pub no_findings: &'static str,
     pub feed_way: &'static str,
     pub sprayed_faces: &'static str,
     pub furnish: &'static str,
@@ -92,15 +90,12 @@ pub struct RecipePage {
     pub dose_way: &'static str,
     pub liquid_source: &'static str,
     pub most_liquids: fn(usize) -> String,
-    pub add_system: &'static str,
     pub show_working: &'static str,
     pub formula: &'static str,
     pub numbers_put_in: &'static str,
     pub in_full: &'static str,
     pub fibre: &'static str,
     pub too_wet: &'static str,
-    pub printed: &'static str,
-    pub app_version: &'static str,
 }
 
 /// The library.
@@ -168,7 +163,6 @@ pub struct Rescue {
 /// The binder systems.
 #[derive(Debug, Clone, Copy)]
 pub struct SystemsPage {
-    pub no_source: &'static str,
     pub saved: fn(&str) -> String,
     pub replaced: fn(&str) -> String,
     pub renamed: fn(&str, &str) -> String,

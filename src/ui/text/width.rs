@@ -3,7 +3,7 @@
 use super::Context;
 use super::show::with_unit;
 use crate::domain::compare::uncertainty::input_uncertainty::width_in;
-use crate::quantity::{Kind, format};
+use crate::quantity::{Kind, Unit, format};
 
 /// A value and its ±, both as numbers in the unit chosen, without the unit: the ± with two significant
 /// digits, the value to the same place. "–" for what is not finite. A ± of zero leaves the value as it is
@@ -16,13 +16,8 @@ use crate::quantity::{Kind, format};
 /// Source: JCGM 100, 7.2.6.
 #[must_use]
 pub fn plus_minus(kind: Kind, value: f64, width: f64, around: Option<f64>, context: &Context<'_>) -> (String, String) {
-    let unit = context.units.unit(kind);
     let mark = context.units.mark;
-    let shown = match around {
-        None => unit.from_base(value),
-        Some(at) => 2.0 * width_in(unit, value / 2.0, at + value / 2.0),
-    };
-    let width = width_in(unit, width, around.unwrap_or(value)).abs();
+    let (shown, width) = in_unit(context.units.unit(kind), value, width, around);
     if !(width > 0.0 && width.is_finite() && shown.is_finite()) {
         return (format::significant(shown, kind.digits(), mark), format::significant(width, 2, mark));
     }
@@ -44,6 +39,16 @@ pub fn plus_minus(kind: Kind, value: f64, width: f64, around: Option<f64>, conte
         format::significant(rounded, u8::try_from(digits.clamp(1, 15)).unwrap_or(15), mark)
     };
     (text(shown), text(width))
+}
+
+/// A value and its ± in a unit, not rounded; `around` as for [`plus_minus`].
+#[must_use]
+pub fn in_unit(unit: Unit, value: f64, width: f64, around: Option<f64>) -> (f64, f64) {
+    let shown = match around {
+        None => unit.from_base(value),
+        Some(at) => 2.0 * width_in(unit, value / 2.0, at + value / 2.0),
+    };
+    (shown, width_in(unit, width, around.unwrap_or(value)).abs())
 }
 
 /// A ± with its unit, two significant digits, for a sentence.

@@ -12,15 +12,13 @@ use haulm::domain::compare::range::RangeError;
 use haulm::domain::compare::side::{ComparedSystem, SideBySideError, differences, with_liquids};
 use haulm::domain::compare::solve_for::{Method, Reached, Solution, SolveForError, SolvedInput, solve_for};
 use haulm::domain::compare::uncertainty::agreement::{Agreement, DisagreementCause};
-use haulm::domain::compare::uncertainty::budget::Improvement;
 use haulm::domain::compare::uncertainty::input_uncertainty::Form;
 use haulm::domain::compare::uncertainty::instrument::sources;
-use haulm::domain::compare::uncertainty::study::{RequestedFigure, Study, StudyError};
+use haulm::domain::compare::uncertainty::study::StudyError;
 use haulm::domain::recipe::binder_system::SystemKey;
 use haulm::domain::{Draft, Entry, Field, Figure, LiquidField, LiquidId, work_out};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::{Amount, Kind, Unit};
-use haulm::ui::text::compare::Width;
 use haulm::ui::text::plus_minus;
 use std::fmt::Write;
 
@@ -154,16 +152,8 @@ fn uncertainty() {
         sound(&source);
         writeln!(text, "  {source}").unwrap();
     }
-    let output = Output::Figure(Figure::WaterDose);
-    let study = Study::new(&cases.map(Clone::clone), &uncertain, &[RequestedFigure::Of { system: 0, output }]).unwrap();
-    let budget = study.budget(0).unwrap();
-    let first: Improvement = budget.improve_first().unwrap();
-    let width = Width { kind: output.kind(), at: budget.value, standard: budget.standard };
-    let names = [&*(words.uncertain)(&uncertain[first.source], &systems), (words.output)(output).label];
-    text += &written(&(words.improve)(&first, names, width, &context));
     for (agree, noisy) in [(true, false), (false, false), (false, true)] {
         let found = Agreement { tolerance: 0.1, low: 0.2, high: 0.0, agree, noisy, why: Vec::new() };
-        text += &written(&(words.agreement)(&found));
         let why = if agree {
             Vec::new()
         } else {

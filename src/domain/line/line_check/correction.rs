@@ -53,6 +53,8 @@ pub enum PumpAction {
     EnterSetting,
     /// Nothing of it was read.
     NotRead,
+    /// Run a catch test first: its flow meter or its catch-test line disagrees with the balances.
+    Distrusted,
     /// First find out which reading errs: the correction hangs on it.
     Unsettled,
 }
@@ -68,6 +70,8 @@ pub struct PumpCorrection {
     pub source: FlowSource,
     /// What it delivers now.
     pub now: MassRate,
+    /// Half of the 95 % interval of that; `None` where the readings could not be reconciled.
+    pub half_interval: Option<MassRate>,
     /// Its target at the fibre that runs.
     pub target: MassRate,
     /// target − now.
@@ -78,6 +82,8 @@ pub struct PumpCorrection {
     pub unit: SettingUnit,
     /// Its present setting, when that was read.
     pub setting_now: Option<Setting>,
+    /// The setting that its target would take from there, whether it is allowed or not.
+    pub setting_needed: Option<Setting>,
     /// What to do.
     pub action: PumpAction,
 }
@@ -89,6 +95,8 @@ pub struct FormerCorrection {
     pub mat_od: ArealMassDensity,
     /// Target mat weight per mat weight now.
     pub factor: Ratio,
+    /// Whether that is within the 95 % interval of the mat weight, so that nothing has to be changed.
+    pub keep: bool,
     /// The line speed that was read.
     pub line_speed_now: Option<Velocity>,
     /// The line speed at which this furnish gives the target, v·M/M_target; `None` where no speed was read.
@@ -105,14 +113,19 @@ pub(super) fn pump_corrections(
 ) -> Vec<PumpCorrection> {
     let one = |run: &PumpActual| {
         let pump = line.pump(run.pump)?;
-        let found = reconciled.and_then(|found| found.value(LineQuantity::Meter(run.pump)));
-        let now = found.filter(|flow| *flow >= 0.0).map_or(run.mass, |flow| si!(MassRate, flow));
-        let mut correction = pump_correction(pump, run, now, target)?;
+        let found = reconciled.and_then(|found| found.uncertain(LineQuantity::Meter(run.pump)));
+        let found = found.filter(|flow| flow.value >= 0.0);
+        let now = found.map_or(run.mass, |flow| si!(MassRate, flow.value));
+        let half = found.map(|flow| si!(MassRate, flow.half_interval()));
+        let mut correction = pump_correction(pump, run, (now, half), target)?;
         let hangs = matches!(
             correction.action,
             PumpAction::Set { .. } | PumpAction::Keep | PumpAction::Stop | PumpAction::Cannot { .. }
         );
-        if hangs && reconciled.is_some_and(|found| is_unsettled(found, run)) {
+        let is_open = hangs || correction.action == PumpAction::EnterSetting;
+        if is_open && reconciled.is_some_and(|found| is_distrusted(found, run)) {
+            correction.action = PumpAction::Distrusted;
+        } else if hangs && reconciled.is_some_and(|found| is_unsettled(found, run)) {
             correction.action = PumpAction::Unsettled;
         }
         Some(correction)
@@ -120,40 +133,65 @@ pub(super) fn pump_corrections(
     actual.pumps.iter().filter_map(one).collect()
 }
 
-/// Whether the correction of a pump hangs on readings of which one errs, and it is not known which; or on a reading of
-/// its own that errs.
-fn is_unsettled(reconciled: &LineReconciliation, run: &PumpActual) -> bool {
+fn names(doubt: &Doubt, meant: &dyn Fn(LineQuantity) -> bool) -> bool {
+    doubt.readings.iter().any(|reading| meant(reading.quantity))
+}
+
+/// Whether the flow meter of a pump or its catch-test line may err.
+fn is_distrusted(reconciled: &LineReconciliation, run: &PumpActual) -> bool {
     let own = |quantity| match quantity {
         LineQuantity::Meter(pump) | LineQuantity::Volume(pump) | LineQuantity::Setting(pump) => pump == run.pump,
+        _ => false,
+    };
+    reconciled.doubts().iter().any(|doubt| names(doubt, &own))
+}
+
+/// Whether the correction of a pump hangs on readings of which one errs, and it is not known which; or on what is known of
+/// its liquid, where that errs.
+fn is_unsettled(reconciled: &LineReconciliation, run: &PumpActual) -> bool {
+    let own = |quantity| match quantity {
         LineQuantity::Solids(id) | LineQuantity::LiquidDensity(id) => run.fed == Fed::Liquid(id),
         _ => false,
     };
     let fibre = |quantity| matches!(quantity, LineQuantity::BeltScale | LineQuantity::FibreMoisture);
-    let named = |doubt: &Doubt, hangs: &dyn Fn(LineQuantity) -> bool| {
-        doubt.readings.iter().any(|reading| hangs(reading.quantity))
-    };
     reconciled.verdict == LineVerdict::Unexplained
-        || reconciled.doubts().iter().any(|doubt| named(doubt, &own) || (doubt.is_open() && named(doubt, &fibre)))
+        || reconciled.doubts().iter().any(|doubt| names(doubt, &own) || (doubt.is_open() && names(doubt, &fibre)))
 }
 
-/// The correction of a pump that delivers `now`.
-fn pump_correction(pump: &Pump, run: &PumpActual, now: MassRate, target: &Case) -> Option<PumpCorrection> {
+/// The correction of a pump that delivers `now`, with half of its 95 % interval.
+fn pump_correction(
+    pump: &Pump,
+    run: &PumpActual,
+    (now, half_interval): (MassRate, Option<MassRate>),
+    target: &Case,
+) -> Option<PumpCorrection> {
     let bare = bare(pump, run.fed, target)?;
+    let is_read = run.source != FlowSource::Assumed;
+    let needed = bare.curve.zip(run.setting).filter(|_| is_read && bare.mass > MassRate::ZERO);
+    let setting_needed = needed.and_then(|(curve, present)| corrected(&curve, present, now, bare.mass));
     Some(PumpCorrection {
         pump: run.pump,
         fed: run.fed,
         source: run.source,
         now,
+        half_interval,
         target: bare.mass,
         change: bare.mass - now,
         factor: (now > MassRate::ZERO).then(|| bare.mass / now),
         unit: pump.unit,
         setting_now: run.setting,
-        action: action(pump, run, now, &bare),
+        setting_needed,
+        action: action(pump, run, (now, half_interval), &bare, setting_needed),
     })
 }
 
-fn action(pump: &Pump, run: &PumpActual, now: MassRate, bare: &Bare) -> PumpAction {
+fn action(
+    pump: &Pump,
+    run: &PumpActual,
+    (now, half_interval): (MassRate, Option<MassRate>),
+    bare: &Bare,
+    needed: Option<Setting>,
+) -> PumpAction {
     if bare.mass <= MassRate::ZERO {
         return if now > MassRate::ZERO && run.source != FlowSource::Assumed {
             PumpAction::Stop
@@ -164,12 +202,16 @@ fn action(pump: &Pump, run: &PumpActual, now: MassRate, bare: &Bare) -> PumpActi
     if run.source == FlowSource::Assumed {
         return PumpAction::NotRead;
     }
-    let Some(curve) = bare.curve else { return PumpAction::NoCatchTest };
-    let Some(present) = run.setting else { return PumpAction::EnterSetting };
     if let (Some(false), Some(metered), Some(by_line)) = (run.agrees(), run.metered, run.by_line) {
         return PumpAction::CatchTestFirst { metered, by_line };
     }
-    let Some(setting) = corrected(&curve, present, now, bare.mass) else {
+    // A change that is smaller than what is known of the flow may as well make it worse.
+    if half_interval.is_some_and(|half| (bare.mass - now).abs() <= half) {
+        return PumpAction::Keep;
+    }
+    let Some(curve) = bare.curve else { return PumpAction::NoCatchTest };
+    let Some(present) = run.setting else { return PumpAction::EnterSetting };
+    let Some(setting) = needed else {
         return PumpAction::Cannot { status: RangeStatus::BelowLimit };
     };
     let status = range_status(pump, &curve, setting);
@@ -209,15 +251,14 @@ pub(super) fn former_correction(
     if open(&[LineQuantity::MatMass, LineQuantity::MatMoisture, LineQuantity::BoardMass]) {
         return None;
     }
-    let reconciled_mat = reconciled.and_then(|found| {
-        let mat = found.value(LineQuantity::MatMass)? / (1.0 + found.value(LineQuantity::MatMoisture)?);
-        (mat > 0.0).then_some(si!(ArealMassDensity, mat))
-    });
-    let mat_od = reconciled_mat.unwrap_or(read);
+    let reconciled_mat = reconciled.and_then(LineReconciliation::mat_od).filter(|mat| mat.value > 0.0);
+    let mat_od = reconciled_mat.map_or(read, |mat| si!(ArealMassDensity, mat.value));
     let factor: Ratio = case.solved.mat.od / mat_od;
+    let missing = (case.solved.mat.od - mat_od).abs();
+    let keep = reconciled_mat.is_some_and(|mat| missing.value <= mat.half_interval());
     let reconciled_speed = reconciled.and_then(|found| found.value(LineQuantity::LineSpeed));
     let line_speed_now = actual.line_speed.filter(|_| !open(&[LineQuantity::LineSpeed]));
     let line_speed_now = line_speed_now.map(|read| reconciled_speed.map_or(read, |speed| si!(Velocity, speed)));
     let line_speed = line_speed_now.map(|speed| speed / factor).filter(|speed| speed.is_finite());
-    factor.is_finite().then_some(FormerCorrection { mat_od, factor, line_speed_now, line_speed })
+    factor.is_finite().then_some(FormerCorrection { mat_od, factor, keep, line_speed_now, line_speed })
 }

@@ -3,6 +3,7 @@
 use crate::domain::balance::outcome::Case;
 use crate::domain::line::checked::Tolerances;
 use crate::domain::line::line_check::actual::{Actual, FlowSource};
+use crate::domain::line::pumps::pump::PumpId;
 use crate::domain::recipe::liquid::LiquidId;
 use crate::quantity::number::finite;
 use crate::quantity::{Amount, Kind, Moisture};
@@ -25,10 +26,26 @@ pub enum RunFigure {
     MatWeight,
     /// Board density that this mat weight gives.
     Density,
+    /// Reading of the belt scale, wet.
+    BeltScale,
+    /// Fibre moisture as read.
+    FibreMoisture,
+    /// Flow of a pump.
+    Flow(PumpId),
+    /// Line speed as read.
+    LineSpeed,
+    /// Mat width as measured.
+    MatWidth,
+    /// Density of the raw board.
+    RawDensity,
+    /// Thickness of the raw board.
+    Thickness,
+    /// Moisture of the raw board.
+    BoardMoisture,
 }
 
 impl RunFigure {
-    /// The stable key of the figure, in the log. A dose carries the liquid's number behind it.
+    /// The stable key of the figure, in the log. A dose has its liquid beside it, a flow its pump.
     #[must_use]
     pub const fn key(self) -> &'static str {
         match self {
@@ -38,6 +55,14 @@ impl RunFigure {
             Self::MatMoisture => "mat_moisture",
             Self::MatWeight => "mat_weight",
             Self::Density => "density",
+            Self::BeltScale => "belt_scale",
+            Self::FibreMoisture => "fibre_moisture",
+            Self::Flow(_) => "flow",
+            Self::LineSpeed => "line_speed",
+            Self::MatWidth => "mat_width",
+            Self::RawDensity => "raw_density",
+            Self::Thickness => "thickness",
+            Self::BoardMoisture => "board_moisture",
         }
     }
 }
@@ -102,11 +127,15 @@ impl Check {
     }
 }
 
-/// Every figure that is known, compared with the recipe; `target` is the recipe at the fibre that runs.
-pub(super) fn checks(actual: &Actual, case: &Case, target: &Case, tolerances: &Tolerances) -> Vec<Check> {
-    let mut checks = Vec::new();
-    let relative = |figure, kind, is: f64, target: f64, tolerance, source| {
-        finite(is / target - 1.0).map(|by| Check {
+impl Check {
+    /// A figure compared by how many percent it is off; `None` where the target is nothing.
+    pub(super) fn relative(
+        figure: RunFigure,
+        (kind, is, target): (Kind, f64, f64),
+        tolerance: Ratio,
+        source: FlowSource,
+    ) -> Option<Self> {
+        finite(is / target - 1.0).map(|by| Self {
             figure,
             actual: Amount::from_base(kind, is),
             target: Amount::from_base(kind, target),
@@ -114,43 +143,67 @@ pub(super) fn checks(actual: &Actual, case: &Case, target: &Case, tolerances: &T
             tolerance,
             source,
         })
-    };
-    let moisture = |figure, is: Moisture, target: Moisture, source| {
+    }
+
+    /// A moisture, compared by how many points of dry basis it is off.
+    pub(super) fn points(
+        figure: RunFigure,
+        is: Moisture,
+        target: Moisture,
+        tolerance: Ratio,
+        source: FlowSource,
+    ) -> Self {
         let (is, target) = (is.dry_basis(), target.dry_basis());
-        Check {
+        Self {
             figure,
             actual: Amount::from_base(Kind::Moisture, is.value),
             target: Amount::from_base(Kind::Moisture, target.value),
             deviation: Deviation::Points(is - target),
-            tolerance: tolerances.moisture,
+            tolerance,
             source,
         }
-    };
+    }
+}
+
+/// Every figure that is known, compared with the recipe; `target` is the recipe at the fibre that runs.
+pub(super) fn checks(actual: &Actual, case: &Case, target: &Case, tolerances: &Tolerances) -> Vec<Check> {
+    let mut checks = Vec::new();
     for liquid in &actual.liquids {
         let figure = RunFigure::Dose(liquid.id);
         let (is, target) = (liquid.on_fibre.value, liquid.target.value);
-        checks.extend(relative(figure, Kind::Dose, is, target, tolerances.dose, liquid.source));
+        checks.extend(Check::relative(figure, (Kind::Dose, is, target), tolerances.dose, liquid.source));
     }
     // The target of the water is what this fibre takes: it changes with its moisture.
     let on_fibre = |water: MassRate| (water / actual.fibre).value;
     let dose = target.solved.water.dose;
     if dose > MassRate::ZERO {
         let (is, target) = (on_fibre(actual.water), on_fibre(dose));
-        checks.extend(relative(RunFigure::Water, Kind::Dose, is, target, tolerances.dose, actual.water_source));
+        checks.extend(Check::relative(
+            RunFigure::Water,
+            (Kind::Dose, is, target),
+            tolerances.dose,
+            actual.water_source,
+        ));
     }
     let by_flows = actual.flows_source;
+    let moisture = |figure, is, target, source| Check::points(figure, is, target, tolerances.moisture, source);
     checks.push(moisture(RunFigure::FurnishMoisture, actual.furnish_moisture, case.solved.water.blender_out, by_flows));
     let (mat, source) = actual.sample_moisture.map_or((actual.mat_moisture, by_flows), |mat| (mat, FlowSource::Read));
     checks.push(moisture(RunFigure::MatMoisture, mat, case.solved.water.mat, source));
     if let Some(od) = actual.mat_od {
         let target = case.solved.mat.od.value;
         let tolerance = tolerances.mat_weight;
-        checks.extend(relative(RunFigure::MatWeight, Kind::MatWeight, od.value, target, tolerance, source));
+        checks.extend(Check::relative(RunFigure::MatWeight, (Kind::MatWeight, od.value, target), tolerance, source));
     }
     if let Some(density) = actual.density {
         let target = case.input.board.density.value;
         let tolerance = tolerances.density;
-        checks.extend(relative(RunFigure::Density, Kind::BoardDensity, density.value, target, tolerance, source));
+        checks.extend(Check::relative(
+            RunFigure::Density,
+            (Kind::BoardDensity, density.value, target),
+            tolerance,
+            source,
+        ));
     }
     checks
 }

@@ -14,5 +14,7 @@ mod flows;
 pub mod reading;
 /// Data reconciliation: which reading to distrust.
 pub mod reconcile;
+/// The line check as one table: a row for each thing that is read.
+pub mod row;
 /// Readings that are not of what runs.
 pub mod stale;

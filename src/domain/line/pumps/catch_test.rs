@@ -7,7 +7,7 @@ use crate::domain::line::entries::{density, temperature};
 use crate::domain::line::pumps::curve::Curve;
 use crate::domain::line::pumps::setting::{Setting, SettingUnit};
 use crate::domain::recipe::draft::Entry;
-use crate::quantity::{Kind, Unit as U};
+use crate::quantity::{Kind, Unit, Unit as U};
 use crate::statistics::regression::{DataPoint, Fit, FitError, Model};
 use serde::{Deserialize, Serialize};
 use uom::si::f64::{Mass, MassDensity, MassRate, ThermodynamicTemperature, Time};
@@ -87,13 +87,16 @@ pub struct RowDraft {
     /// Excluded by the user: kept and shown, but left out of the fit.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub excluded: bool,
+    /// Why it was excluded.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub reason: String,
 }
 
 impl RowDraft {
     /// A blank row.
     #[must_use]
     pub fn blank(id: RowId, unit: SettingUnit) -> Self {
-        let mut row = Self { id, entries: RowEntries::default(), excluded: false };
+        let mut row = Self { id, entries: RowEntries::default(), excluded: false, reason: String::new() };
         row.entries.setting.unit = unit.unit();
         row
     }
@@ -125,6 +128,9 @@ pub struct CalibrationDraft {
     pub at: u64,
     /// Its numbers.
     pub entries: CalibrationEntries,
+    /// Initials of who made it.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub by: String,
     /// A remark.
     #[serde(default)]
     pub remark: String,
@@ -137,19 +143,59 @@ impl CalibrationDraft {
     #[must_use]
     pub fn blank(id: CalibrationId, at: u64, unit: SettingUnit) -> Self {
         let rows = (1..=LEAST_ROWS as u16).map(|id| RowDraft::blank(RowId(id), unit)).collect();
-        Self { id, at, entries: CalibrationEntries::default(), remark: String::new(), rows }
+        Self { id, at, entries: CalibrationEntries::default(), by: String::new(), remark: String::new(), rows }
     }
 
-    /// Puts a row behind the others, with the time and the vessel of the last one.
-    pub fn add_row(&mut self, unit: SettingUnit) -> RowId {
+    /// Whether nothing was caught yet.
+    #[must_use]
+    pub fn is_blank(&self) -> bool {
+        self.rows.iter().all(RowDraft::is_blank)
+    }
+
+    /// The row behind the others, with the time and the vessel of the last one.
+    fn next_row(&self, unit: SettingUnit) -> RowDraft {
         let id = RowId(self.rows.iter().map(|row| row.id.0).max().map_or(1, |most| most.saturating_add(1)));
         let mut row = RowDraft::blank(id, unit);
         if let Some(last) = self.rows.last() {
             row.entries.seconds = carried(&last.entries.seconds);
             row.entries.tare = carried(&last.entries.tare);
         }
+        row
+    }
+
+    /// Puts a row behind the others, with the time and the vessel of the last one.
+    pub fn add_row(&mut self, unit: SettingUnit) -> RowId {
+        let row = self.next_row(unit);
+        let id = row.id;
         self.rows.push(row);
         id
+    }
+
+    /// The row into which the next catch can be typed; `None` while the last one is blank itself.
+    #[must_use]
+    pub fn spare_row(&self, unit: SettingUnit) -> Option<RowDraft> {
+        self.rows.last().is_none_or(|last| !last.is_blank()).then(|| self.next_row(unit))
+    }
+
+    /// Adds the spare row where it has that number.
+    pub fn open_row(&mut self, id: RowId, unit: SettingUnit) {
+        if self.row(id).is_none() {
+            self.rows.extend(self.spare_row(unit).filter(|spare| spare.id == id));
+        }
+    }
+
+    /// Enters texts down a column from a row on, with as many new rows as that takes.
+    pub fn fill_column(&mut self, from: RowId, field: RowField, texts: &[String], entered: Unit, unit: SettingUnit) {
+        self.open_row(from, unit);
+        let Some(first) = self.rows.iter().position(|row| row.id == from) else { return };
+        for (at, text) in (first..).zip(texts) {
+            if at == self.rows.len() {
+                self.add_row(unit);
+            }
+            if let Some(row) = self.rows.get_mut(at) {
+                *row.entry_mut(field) = Entry::typed(text.trim(), entered);
+            }
+        }
     }
 
     /// Carries a number of a row down to the rows below that have none of their own.
@@ -222,12 +268,19 @@ impl Caught {
         self.net() / self.time
     }
 
+    /// How far the flow is above a line of its test, kg/s on the setting's base unit.
+    #[must_use]
+    pub fn residual(&self, fit: &Fit) -> MassRate {
+        let line = MassRate { value: fit.at(self.setting.0), ..self.flow() };
+        self.flow() - line
+    }
+
     fn point(&self) -> DataPoint {
         DataPoint { x: self.setting.0, y: self.flow().value }
     }
 }
 
-/// A row far off the line. It is pointed at and still counts, until the user sets it aside.
+/// A row far off the line. It is marked and still counts, until the user excludes it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SuspectCatch {
     /// The row.

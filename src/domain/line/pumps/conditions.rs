@@ -56,7 +56,8 @@ pub fn at_conditions(case: &Case, book: &LineBook, name: &str) -> Conditions {
     Conditions { case: now, target, findings: reader.findings, recipe }
 }
 
-fn at(case: &Case, feed: Feed, fibre_moisture: Moisture) -> Option<Case> {
+/// The recipe fed so, with fibre of this moisture.
+pub(in crate::domain::line) fn at(case: &Case, feed: Feed, fibre_moisture: Moisture) -> Option<Case> {
     let input = Input { feed, fibre_moisture, ..case.input.clone() };
     let solved = solve(&input).ok()?;
     Some(Case { input, solved })

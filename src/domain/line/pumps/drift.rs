@@ -28,21 +28,47 @@ pub struct Drift {
     pub certain: Option<bool>,
 }
 
+/// A catch test among those before it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TestedFlow {
+    /// The catch test.
+    pub test: CalibrationId,
+    /// Mass flow by its line.
+    pub flow: MassRate,
+    /// Against the one before; `None` for the first.
+    pub drift: Option<Drift>,
+}
+
+/// Every sound catch test of a pump against the one before it, the newest first, at a setting and for a liquid of that
+/// density.
+#[must_use]
+pub fn tested_flows(pump: &Pump, setting: Setting, density: MassDensity) -> Vec<TestedFlow> {
+    let before = std::iter::once(None).chain(pump.calibrations.iter().map(Some));
+    let one = |(test, before): (&Calibration, Option<&Calibration>)| TestedFlow {
+        test: test.id,
+        flow: test.curve.at_density(pump.metering, test.density, density).flow(setting),
+        drift: before.map(|before| since(pump, before, test, (setting, density))),
+    };
+    let mut all: Vec<TestedFlow> = pump.calibrations.iter().zip(before).map(one).collect();
+    all.reverse();
+    all
+}
+
 /// The last catch test of a pump against each earlier one, the newest first, at a setting and for a liquid
 /// of that density.
 #[must_use]
 pub fn drift(pump: &Pump, setting: Setting, density: MassDensity) -> Vec<Drift> {
     let Some((last, earlier)) = pump.calibrations.split_last() else { return Vec::new() };
+    earlier.iter().rev().map(|old| since(pump, old, last, (setting, density))).collect()
+}
+
+fn since(pump: &Pump, old: &Calibration, new: &Calibration, (setting, density): (Setting, MassDensity)) -> Drift {
     let curve = |of: &Calibration| of.curve.at_density(pump.metering, of.density, density);
-    let new = curve(last);
-    let one = |old: &Calibration| {
-        let curve = curve(old);
-        let (then, now) = (curve.flow(setting), new.flow(setting));
-        let certain = differ(then - now, (&curve, old), (&new, last), setting);
-        let change = (then > MassRate::ZERO).then(|| (now - then) / then);
-        Drift { since: old.id, at: old.at, then, now, change, certain }
-    };
-    earlier.iter().rev().map(one).collect()
+    let (old_curve, new_curve) = (curve(old), curve(new));
+    let (then, now) = (old_curve.flow(setting), new_curve.flow(setting));
+    let certain = differ(then - now, (&old_curve, old), (&new_curve, new), setting);
+    let change = (then > MassRate::ZERO).then(|| (now - then) / then);
+    Drift { since: old.id, at: old.at, then, now, change, certain }
 }
 
 /// Source: Welch (1947), Biometrika 34, for the degrees of freedom (from memory).

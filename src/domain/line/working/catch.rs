@@ -36,6 +36,24 @@ pub fn caught_working(
     }
 }
 
+/// How the residual of one row came about.
+#[must_use]
+pub fn residual_working(
+    caught: &Caught,
+    curve: &Curve,
+    unit: SettingUnit,
+    (pump, calibration): (PumpId, CalibrationId),
+) -> LineWorking {
+    let mut sheet = Sheet::default();
+    let flow = sheet.figure(LineFigure::CaughtFlow, caught.flow().value);
+    let intercept = sheet.figure(LineFigure::Intercept, curve.intercept().value);
+    let slope = sheet.figure(LineFigure::Slope(unit), curve.slope().value);
+    let field = LineField::Row(pump, calibration, caught.row, RowField::Setting);
+    let setting = sheet.entry(field, ("n", "row"), unit.kind(), caught.setting.0);
+    let residual = caught.residual(&curve.fit).value;
+    sheet.done(LineFigure::CaughtResidual, flow - (intercept + slope * setting), residual, DEFINITION)
+}
+
 /// How the intercept of a pump's line or the prediction interval at a setting came about; `None` for other
 /// figures and where the line has none.
 #[must_use]

@@ -13,7 +13,7 @@ mod run;
 /// Tanks.
 mod tank;
 
-pub use catch::{caught_working, line_working};
+pub use catch::{caught_working, line_working, residual_working};
 pub use change::{between_working, chart_working, density_working};
 pub use pump::{drift_working, pump_working};
 pub use run::{correction_working, dose_working, former_working, run_working};

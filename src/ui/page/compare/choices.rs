@@ -1,29 +1,122 @@
 //! Systems, inputs and figures to choose from.
 
-use super::comparison::Comparison;
-use super::parts::{output_name, outputs};
+use super::context::CompareContext;
 use super::systems::Compared;
-use crate::browser::element::View;
-use crate::browser::graph::*;
+use super::words::output_name;
+use crate::domain::balance::figure::{Figure, LiquidFigure};
+use crate::domain::balance::outcome::Case;
 use crate::domain::compare::draft::CompareDraft;
-use crate::domain::compare::number_key::number_key;
+use crate::domain::compare::number_key::{number_key, number_of};
 use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::compare::{Output, variable};
 use crate::domain::{Field, LiquidField};
-use crate::ui::field::choice::{self, Choice};
-use crate::ui::signal::{Memo, memo};
+use crate::ui::components::{Choice, ChoiceOption};
 use crate::ui::state::State;
+use leptos::prelude::*;
+
+/// What is chosen among what is offered: as chosen before, else `prefer`, else the first.
+#[must_use]
+pub fn picked(chosen: &str, prefer: &str, offered: &[ChoiceOption]) -> String {
+    let is_there = |key: &str| offered.iter().any(|option| option.value == key);
+    match () {
+        () if is_there(chosen) => chosen.to_owned(),
+        () if is_there(prefer) => prefer.to_owned(),
+        () => offered.first().map(|option| option.value.clone()).unwrap_or_default(),
+    }
+}
+
+/// Where the choice of a text is kept.
+#[derive(Clone, Copy)]
+pub struct KeySlot {
+    /// Its id on the page.
+    pub id: &'static str,
+    /// What is chosen; empty for nothing yet.
+    pub get: fn(&CompareDraft) -> String,
+    /// Chooses.
+    pub set: fn(&mut CompareDraft, String),
+}
+
+/// A choice of the comparison.
+#[component]
+pub fn KeyChoice(
+    /// Where it is kept.
+    kept: KeySlot,
+    /// Its label.
+    label: String,
+    /// What is chosen at first.
+    #[prop(optional)]
+    prefer: &'static str,
+    /// What is offered.
+    #[prop(into)]
+    options: Signal<Vec<ChoiceOption>>,
+) -> impl IntoView {
+    let context = expect_context::<CompareContext>();
+    let now = Memo::new(move |_| {
+        let chosen = context.state.compare.typed.with(kept.get);
+        options.with(|options| picked(&chosen, prefer, options))
+    });
+    let choose = Callback::new(move |key: String| context.enter(|typed| (kept.set)(typed, key)));
+    view! {
+        <Choice
+            id=format!("compare-{}", kept.id)
+            name=Signal::stored(label)
+            labelled=true
+            options=options
+            value=now
+            on_choose=choose
+        />
+    }
+}
 
 /// Where the choice of a system is kept.
 #[derive(Clone, Copy)]
 pub struct SystemSlot {
-    /// Its name on the page.
+    /// Its id on the page.
     pub id: &'static str,
     /// What is chosen.
     pub get: fn(&CompareDraft) -> Option<&SystemChoice>,
     /// Chooses.
     pub set: fn(&mut CompareDraft, Option<SystemChoice>),
+}
+
+/// The choice of a system among those that have a result.
+#[component]
+pub fn SystemSelect(
+    /// Where it is kept.
+    kept: SystemSlot,
+    /// Its label.
+    label: String,
+    /// The place chosen among those that have a result.
+    #[prop(into)]
+    chosen: Signal<usize>,
+) -> impl IntoView {
+    let context = expect_context::<CompareContext>();
+    let options = Memo::new(move |_| context.shown.with(|shown| shown.choices()));
+    let now = Memo::new(move |_| {
+        let at = chosen.get();
+        context.shown.with(|shown| {
+            shown.places.get(at).and_then(|place| shown.keys.get(*place)).map(SystemChoice::key).unwrap_or_default()
+        })
+    });
+    let choose = Callback::new(move |key: String| context.enter(|typed| (kept.set)(typed, SystemChoice::parse(&key))));
+    view! {
+        <Choice
+            id=format!("compare-{}", kept.id)
+            name=Signal::stored(label)
+            labelled=true
+            options=options
+            value=now
+            on_choose=choose
+        />
+    }
+}
+
+/// The place of the system chosen, among those that have a result.
+pub fn chosen_place(context: CompareContext, kept: SystemSlot) -> Memo<usize> {
+    Memo::new(move |_| {
+        context.state.compare.typed.with(|typed| context.shown.with(|shown| shown.ready_at((kept.get)(typed))))
+    })
 }
 
 /// The inputs of a system that can be solved for: those that it holds, and its prices.
@@ -39,18 +132,26 @@ pub fn inputs(system: &ComparedSystem) -> Vec<Field> {
     all
 }
 
-/// Inputs of all systems to choose from, those of the first one first.
-pub fn input_choices(state: State, first: &ComparedSystem, shown: &Compared) -> Vec<Choice> {
-    let mut all: Vec<Choice> = Vec::new();
-    for system in std::iter::once(first).chain(&shown.ready) {
-        for field in inputs(system) {
-            let key = number_key(&system.draft, field);
-            if !all.iter().any(|(other, _)| *other == key) {
-                all.push((key, (state.words.field_name)(field, &system.draft)));
-            }
+fn input_option(state: State, system: &ComparedSystem, field: Field) -> ChoiceOption {
+    ChoiceOption::new(number_key(&system.draft, field), (state.words.field_name)(field, &system.draft))
+}
+
+fn each_once(options: impl Iterator<Item = ChoiceOption>) -> Vec<ChoiceOption> {
+    let mut all: Vec<ChoiceOption> = Vec::new();
+    for option in options {
+        if !all.iter().any(|other| other.value == option.value) {
+            all.push(option);
         }
     }
     all
+}
+
+/// Inputs of all systems to choose from, those of the first one first.
+pub fn input_choices(state: State, first: &ComparedSystem, shown: &Compared) -> Vec<ChoiceOption> {
+    let systems = std::iter::once(first).chain(&shown.ready);
+    each_once(
+        systems.flat_map(|system| inputs(system).into_iter().map(move |field| input_option(state, system, field))),
+    )
 }
 
 /// The input of that key, with the system that has it: the first one, or else the first other that does.
@@ -61,55 +162,40 @@ pub fn input_of<'a>(first: &'a ComparedSystem, shown: &'a Compared, key: &str) -
     })
 }
 
+/// The figures that a recipe gives, its liquids' flows with them; a cost a year for one hour.
+#[must_use]
+pub fn outputs(case: &Case) -> Vec<Output> {
+    let mut all = Output::side_by_side(1);
+    all.push(Output::Figure(Figure::WaterDoseVolume));
+    for flow in &case.solved.liquids {
+        all.push(Output::Figure(Figure::Liquid(flow.id, LiquidFigure::Liquid)));
+        all.push(Output::Figure(Figure::Liquid(flow.id, LiquidFigure::Volume)));
+    }
+    all.retain(|output| output.value(case).is_some());
+    all
+}
+
 /// Figures to choose from.
-pub fn output_choices(state: State, system: &ComparedSystem) -> Vec<Choice> {
-    let choice = |output: Output| (output.key(), output_name(state, output, &system.draft));
-    system.case().map(|case| outputs(case).into_iter().map(choice).collect()).unwrap_or_default()
+pub fn output_choices(state: State, system: &ComparedSystem) -> Vec<ChoiceOption> {
+    let option = |output: Output| ChoiceOption::new(output.key(), output_name(state, output, &system.draft));
+    system.case().map(|case| outputs(case).into_iter().map(option).collect()).unwrap_or_default()
 }
 
 /// The figure of a key. Only a cost a year follows the hours.
-pub fn output_of(system: &ComparedSystem, hours: Memo<Option<u16>>, key: &str) -> Option<Output> {
+pub fn output_of(context: CompareContext, system: &ComparedSystem, key: &str) -> Option<Output> {
     let found = outputs(system.case()?).into_iter().find(|output| output.key() == key)?;
-    Some(if matches!(found, Output::CostPerYear(_)) { Output::CostPerYear(hours.get()?) } else { found })
-}
-
-/// The system chosen, among those that have a result.
-pub fn system_at(typed: &CompareDraft, shown: &Compared, slot: SystemSlot) -> Option<ComparedSystem> {
-    shown.ready.get(shown.ready_at((slot.get)(typed))).cloned()
-}
-
-/// The choice of a system among those that have a result.
-pub fn system_choice(comparison: Comparison, slot: SystemSlot, label: &'static str) -> View {
-    let Comparison { state, shown, .. } = comparison;
-    let offered = memo(move || shown.with(|shown| shown.choices()));
-    let now = memo(move || {
-        shown.with(|shown| {
-            let at = state.compare.typed.with(|typed| shown.ready_at((slot.get)(typed)));
-            shown.places.get(at).and_then(|place| shown.keys.get(*place)).map(SystemChoice::key).unwrap_or_default()
-        })
-    });
-    let choose = Callback::new(move |key: String| {
-        state.compare.typed.update(|typed| (slot.set)(typed, SystemChoice::parse(&key)));
-    });
-    choice::labelled(format!("compare-{}", slot.id), label.to_owned().into(), offered, now, choose)
+    Some(if matches!(found, Output::CostPerYear(_)) { Output::CostPerYear(context.hours.get()?) } else { found })
 }
 
 /// Inputs that can be swept: those that the system holds.
-pub fn used_inputs(state: State, system: &ComparedSystem) -> Vec<Choice> {
+pub fn used_inputs(state: State, system: &ComparedSystem) -> Vec<ChoiceOption> {
     let Some(case) = system.case() else { return Vec::new() };
-    let choice = |field: Field| (number_key(&system.draft, field), (state.words.field_name)(field, &system.draft));
-    variable::used(&case.input).map(choice).collect()
+    variable::used(&case.input).map(|field| input_option(state, system, field)).collect()
 }
 
 /// Inputs that any of the systems holds, the reference's first.
-pub fn all_inputs(state: State, shown: &Compared) -> Vec<Choice> {
-    let mut all: Vec<Choice> = first(shown).map(|system| used_inputs(state, system)).unwrap_or_default();
-    for choice in shown.ready.iter().flat_map(|system| used_inputs(state, system)) {
-        if !all.iter().any(|(key, _)| *key == choice.0) {
-            all.push(choice);
-        }
-    }
-    all
+pub fn all_inputs(state: State, shown: &Compared) -> Vec<ChoiceOption> {
+    each_once(first(shown).into_iter().chain(&shown.ready).flat_map(|system| used_inputs(state, system)))
 }
 
 /// The reference, or else the first system that has a result.
@@ -119,10 +205,7 @@ pub fn first(shown: &Compared) -> Option<&ComparedSystem> {
 
 /// The first system that uses the number of that key, the reference before the others.
 pub fn first_with<'a>(shown: &'a Compared, key: &str) -> Option<&'a ComparedSystem> {
-    let uses = |system: &&ComparedSystem| {
-        system
-            .case()
-            .is_some_and(|case| crate::domain::compare::number_key::number_of(&system.draft, case, key).is_some())
-    };
+    let uses =
+        |system: &&ComparedSystem| system.case().is_some_and(|case| number_of(&system.draft, case, key).is_some());
     first(shown).filter(uses).or_else(|| shown.ready.iter().find(uses))
 }

@@ -11,13 +11,13 @@ use crate::domain::recipe::liquid::Role;
 use crate::domain::{Draft, Substance};
 use crate::record::content::revision::Standing;
 use crate::record::{RevisionId, SystemId};
+use crate::t;
 use crate::ui::chart::series::letter;
-use crate::ui::field::choice::Choice;
-use crate::ui::page::compare::parts::follow;
+use crate::ui::components::ChoiceOption;
 use crate::ui::part::version::{Seen, label};
-use crate::ui::signal::{Memo, effect, memo};
 use crate::ui::state::State;
-use leptos::reactive::prelude::*;
+use crate::ui::text::lower_first;
+use leptos::prelude::*;
 use std::sync::Arc;
 
 /// So many recipes are offered at a time; a part of the name finds the others.
@@ -59,10 +59,17 @@ impl Compared {
 
     /// The systems that have a result, to choose from.
     #[must_use]
-    pub fn choices(&self) -> Vec<Choice> {
-        let choice =
-            |place: &usize| (self.keys.get(*place).map(SystemChoice::key).unwrap_or_default(), self.name(*place));
+    pub fn choices(&self) -> Vec<ChoiceOption> {
+        let choice = |place: &usize| {
+            ChoiceOption::new(self.keys.get(*place).map(SystemChoice::key).unwrap_or_default(), self.name(*place))
+        };
         self.places.iter().map(choice).collect()
+    }
+
+    /// All systems, to choose from.
+    #[must_use]
+    pub fn all_choices(&self) -> Vec<ChoiceOption> {
+        self.keys.iter().enumerate().map(|(at, key)| ChoiceOption::new(key.key(), self.name(at))).collect()
     }
 }
 
@@ -88,9 +95,10 @@ fn binders(draft: &Draft) -> Vec<Substance> {
 }
 
 /// What can be compared.
+#[derive(Clone, PartialEq, Eq)]
 pub struct SystemOffer {
     /// The open recipe, systems, and recipes of the library.
-    pub choices: Vec<Choice>,
+    pub choices: Vec<ChoiceOption>,
     /// How many recipes are among them.
     pub recipes: usize,
     /// How many recipes there are that are found.
@@ -102,18 +110,18 @@ pub struct SystemOffer {
 /// What can be compared and has this in its name, whatever the case.
 #[must_use]
 pub fn offered(state: State, part: &str) -> SystemOffer {
-    let page = &state.words.compare.page;
-    let mut choices = vec![(SystemChoice::OpenRecipe.key(), format!("{}: {}", page.open_recipe, open_name(state)))];
+    let option = |choice: SystemChoice, words: String| ChoiceOption::new(choice.key(), words);
+    let mut choices = vec![option(SystemChoice::OpenRecipe, open_name(state))];
     for key in SystemKey::ALL {
         let name = (state.words.binder_system)(*key).name;
-        choices.push((SystemChoice::Library(key.key().to_owned()).key(), format!("{}: {name}", page.library)));
+        choices.push(option(SystemChoice::Library(key.key().to_owned()), t!("compare-library", name = name)));
     }
     let part = part.trim().to_lowercase();
     let (mut recipes, mut found, mut all) = (0, 0, 0);
     state.library.with(|library| {
         for system in library.systems() {
-            let key = SystemChoice::OwnSystem(system.system().to_string()).key();
-            choices.push((key, format!("{}: {}", page.own, system.content().name)));
+            let choice = SystemChoice::OwnSystem(system.system().to_string());
+            choices.push(option(choice, t!("compare-own-system", name = system.content().name.clone())));
         }
         for listed in library.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept) {
             all += 1;
@@ -122,27 +130,36 @@ pub fn offered(state: State, part: &str) -> SystemOffer {
                 if recipes < MOST_RECIPES {
                     recipes += 1;
                     let head = listed.head.summary;
-                    let name = (page.revision)(&head.name, &label(state, &Seen::from(&listed.head)));
-                    choices.push((SystemChoice::Revision(head.id.to_string()).key(), name));
+                    let name = revision_name(&head.name, &label(state, &Seen::from(&listed.head)));
+                    choices.push(option(SystemChoice::Revision(head.id.to_string()), name));
                 }
             }
         }
     });
     let is_recipe = |key: &str| matches!(SystemChoice::parse(key), Some(SystemChoice::Revision(_)));
-    choices.retain(|(key, label)| is_recipe(key) || label.to_lowercase().contains(&part));
+    choices.retain(|choice| is_recipe(&choice.value) || choice.words.to_lowercase().contains(&part));
     SystemOffer { choices, recipes, found, many: all >= MANY_RECIPES }
 }
 
 fn open_name(state: State) -> String {
+    t!("compare-open-recipe", name = open_title(state))
+}
+
+/// The name of the open recipe.
+fn open_title(state: State) -> String {
     let name = state.title.with(|title| title.name.trim().to_owned());
-    let name = if name.is_empty() { state.words.recipe_page.untitled.to_owned() } else { name };
-    format!("{name} ({})", state.words.compare.page.open_recipe.to_lowercase())
+    if name.is_empty() { t!("recipe-untitled") } else { name }
+}
+
+/// A revision of a recipe by the recipe's name and what the revision is called.
+fn revision_name(name: &str, revision: &str) -> String {
+    format!("{name}, {}", lower_first(revision))
 }
 
 /// The recipe whose fibre, board and line the systems are put on.
 pub fn conditions(state: State) -> Memo<Draft> {
-    let chosen = follow(state, |typed| typed.conditions.clone());
-    memo(move || {
+    let chosen = Memo::new(move |_| state.compare.typed.with(|typed| typed.conditions.clone()));
+    Memo::new(move |_| {
         let saved = chosen.with(|chosen| match chosen {
             Some(SystemChoice::Revision(id)) => state.library.with(|library| library.compared_revision(id)),
             _ => None,
@@ -154,7 +171,7 @@ pub fn conditions(state: State) -> Memo<Draft> {
 /// A system as it is saved: name and recipe. `None` where it is no longer there.
 fn load(state: State, base: &Draft, choice: &SystemChoice) -> Option<(String, Draft)> {
     match choice {
-        SystemChoice::OpenRecipe => Some((open_name(state), state.draft.get())),
+        SystemChoice::OpenRecipe => Some((open_title(state), state.draft.get())),
         SystemChoice::Library(key) => {
             let key = SystemKey::ALL.iter().find(|system| system.key() == key)?;
             Some(((state.words.binder_system)(*key).name.to_owned(), with_liquids(base, &key.system().liquids)))
@@ -166,14 +183,14 @@ fn load(state: State, base: &Draft, choice: &SystemChoice) -> Option<(String, Dr
         SystemChoice::Revision(id) => {
             let saved = state.library.with(|library| library.compared_revision(id))?;
             let seen = state.seen(RevisionId::parse(id)?)?;
-            Some(((state.words.compare.page.revision)(&saved.name, &label(state, &seen)), saved.draft))
+            Some((revision_name(&saved.name, &label(state, &seen)), saved.draft))
         }
     }
 }
 
 /// Keeps the compared revision in place when another recipe is opened, and says so.
 pub fn follow_open(state: State) {
-    effect(move || {
+    Effect::new(move |_| {
         let now = state.from.with(|from| from.map(|id| id.to_string()));
         if !state.all_read.get() {
             return;
@@ -187,17 +204,17 @@ pub fn follow_open(state: State) {
             state.compare.typed.set(typed);
         }
         if change == OpenRecipeChange::Kept {
-            state.tell(state.words.compare.page.open_changed.to_owned());
+            state.tell(t!("compare-open-changed"));
         }
     });
 }
 
 /// The systems chosen, worked out, as they are whenever something changes.
 pub fn compared(state: State) -> Memo<Arc<Compared>> {
-    let keys = memo(move || chosen(state));
+    let keys = Memo::new(move |_| chosen(state));
     let base = conditions(state);
     // A recipe of the library is read once, not at every key.
-    let loaded = memo(move || {
+    let loaded = Memo::new(move |_| {
         keys.with(|keys| {
             base.with(|base| {
                 let load = |key: &SystemChoice| load(state, base, key).map(|(name, draft)| (key.clone(), name, draft));
@@ -205,8 +222,10 @@ pub fn compared(state: State) -> Memo<Arc<Compared>> {
             })
         })
     });
-    let own = follow(state, |typed| (typed.prices.clone(), typed.reference.clone(), typed.own_conditions));
-    memo(move || {
+    let own = Memo::new(move |_| {
+        state.compare.typed.with(|typed| (typed.prices.clone(), typed.reference.clone(), typed.own_conditions))
+    });
+    Memo::new(move |_| {
         own.track();
         let typed = state.compare.typed.get_untracked();
         let (mut found, mut systems) = (Vec::new(), Vec::new());

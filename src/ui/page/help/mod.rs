@@ -7,7 +7,7 @@ mod symbols;
 use crate::browser::page;
 use crate::domain::Caution;
 use crate::t;
-use crate::ui::state::State;
+use crate::ui::components::Cautions;
 use glossary::Glossary;
 use leptos::prelude::*;
 use ranges::TypicalRanges;
@@ -44,7 +44,7 @@ pub fn HelpSheet() -> impl IntoView {
             <Section id="help-tour" title=t!("help-tour")><ol class="points">{lines(&t!("help-tour-steps"))}</ol></Section>
             <Section id="help-numbers" title=t!("help-numbers")><ul class="points">{lines(&t!("help-numbers-rules"))}</ul></Section>
             <Section id="help-bases" title=t!("help-bases")><p>{t!("help-bases-text")}</p></Section>
-            <Section id="help-cautions" title=t!("help-cautions")><p>{t!("help-cautions-text")}</p><Cautions/></Section>
+            <Section id="help-cautions" title=t!("help-cautions")><p>{t!("help-cautions-text")}</p><Cautions all=Caution::ALL.to_vec()/></Section>
             <Section id="help-data" title=t!("help-data")><ul class="points">{lines(&t!("help-data-rules"))}</ul></Section>
             <Section id="help-scope" title=t!("help-scope")>
                 <ul class="points">{lines(&t!("help-scope-does"))}</ul>
@@ -95,21 +95,4 @@ pub fn terms(text: &str) -> Vec<(String, String)> {
 fn pairs(text: &str) -> impl IntoView + use<> {
     let pair = |(key, does): (String, String)| view! { <div><dt><kbd>{key}</kbd></dt><dd>{does}</dd></div> };
     terms(text).into_iter().map(pair).collect_view()
-}
-
-/// Every caution, with the rule that holds for all.
-#[component]
-fn Cautions() -> impl IntoView {
-    let state = expect_context::<State>();
-    let caution = move |caution: &Caution| {
-        let words = (state.words.caution)(*caution);
-        let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
-        view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
-    };
-    view! {
-        <div class="cautions">
-            <ul>{Caution::ALL.iter().map(caution).collect_view()}</ul>
-            <p class="note">{state.words.tools.caution_rule}</p>
-        </div>
-    }
 }

@@ -35,7 +35,7 @@ pub fn LineGridBox(
         let (message, entry) = (said.get(), entry(state, field));
         let grade = message.as_ref().map(|(grade, ..)| *grade);
         let aside = below(state, &entry, field, grade).unwrap_or_default();
-        box_state(state, field, &entry, aside, message)
+        box_state(state, field, &entry, aside, message.map(|(grade, _, message)| (grade, message)))
     });
     let name = Memo::new(move |_| with_context(state, |context| (state.words.line.field_name)(field, context)));
     let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));

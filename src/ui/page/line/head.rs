@@ -1,11 +1,13 @@
 //! The head of the page: which recipe runs, and what can be done.
 
+use super::check::CheckActions;
 use crate::browser::print;
 use crate::record::LineRecord;
 use crate::t;
 use crate::ui::components::Menu;
 use crate::ui::part::version;
 use crate::ui::state::State;
+use crate::ui::state::line::LineSection;
 use leptos::prelude::*;
 
 /// The head.
@@ -22,6 +24,7 @@ pub fn LineHead() -> impl IntoView {
             <h1>{t!("line-title")}</h1>
             <RecipeRevision/>
             <div class="title-actions">
+                <Show when=move || LineSection::at(state.line.section.get()) == LineSection::Running><CheckActions/></Show>
                 <button type="button" on:click=print>{t!("common-print")}</button>
                 <LineMore/>
             </div>

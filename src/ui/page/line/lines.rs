@@ -5,7 +5,7 @@ use super::settings_now::SettingsNow;
 use super::settings_text::{pump_name, signed};
 use crate::browser::{clock, hash, page};
 use crate::domain::Grade;
-use crate::domain::line::{ConditionField, LineField, LineFinding, LineFindingKind, LinePlace};
+use crate::domain::line::{ConditionField, LineField, LineFinding, LineFindingKind, LinePlace, PumpId, PumpRow};
 use crate::t;
 use crate::ui::components::SlotLine;
 use crate::ui::part::version;
@@ -64,24 +64,33 @@ pub fn settings_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
         lines.push(slot_line(found.grade, format!("{} {}", message.what, message.fix), None));
     }
     for found in &now.findings {
-        let message = with_context(state, |context| (state.words.line.finding)(found, context));
-        lines.push(slot_line(found.grade, format!("{} {}", message.what, message.fix), way_to(state, found)));
+        lines.push(finding_line(state, found));
     }
-    let rows = now.settings.iter().flat_map(|settings| &settings.rows);
-    for (pump, drift) in rows.filter_map(|row| Some((row.pump, row.drift?))) {
-        if let (Some(true), Some(change)) = (drift.certain, drift.change) {
-            let (pump_name, change) = (pump_name(state, pump), signed(state, change.value));
-            let words = t!("line-drifted", pump = pump_name, change = change, date = clock::date(drift.at));
-            let show = Callback::new(move |()| to_pump(state, pump));
-            lines.push(slot_line(Grade::Unusual, words, Some(show)));
-        }
-    }
+    lines.extend(drift_lines(state, now, to_pump));
     lines.sort_by_key(|line| line.grade);
     lines
 }
 
+/// A finding of the line, with the way to where it belongs.
+pub fn finding_line(state: State, found: &LineFinding) -> SlotLine {
+    let message = with_context(state, |context| (state.words.line.finding)(found, context));
+    slot_line(found.grade, format!("{} {}", message.what, message.fix), way_to(state, found))
+}
+
+/// The pumps whose flow has changed since their test before by more than it scatters; `show` goes to what is known of it.
+pub fn drift_lines(state: State, now: &SettingsNow, show: fn(State, PumpId)) -> Vec<SlotLine> {
+    let rows = now.settings.iter().flat_map(|settings| &settings.rows);
+    let line = |row: &PumpRow| {
+        let (pump, drift) = (row.pump, row.drift.filter(|drift| drift.certain == Some(true))?);
+        let (pump_name, change) = (pump_name(state, pump), signed(state, drift.change?.value));
+        let words = t!("line-drifted", pump = pump_name, change = change, date = clock::date(drift.at));
+        Some(slot_line(Grade::Unusual, words, Some(Callback::new(move |()| show(state, pump)))))
+    };
+    rows.filter_map(line).collect()
+}
+
 /// The way to where a finding belongs.
-fn way_to(state: State, found: &LineFinding) -> Option<Callback<()>> {
+pub fn way_to(state: State, found: &LineFinding) -> Option<Callback<()>> {
     let condition = LineField::Condition(ConditionField::Belt);
     match (found.place, &found.what) {
         (LinePlace::Field(field), _) => Some(Callback::new(move |()| go_to_field(state, field))),
@@ -102,13 +111,28 @@ fn way_to(state: State, found: &LineFinding) -> Option<Callback<()>> {
 }
 
 /// Goes to a pump and its catch tests.
-pub fn to_pump(state: State, id: crate::domain::line::PumpId) {
-    state.line.show(LineSection::Pumps);
+pub fn to_pump(state: State, id: PumpId) {
+    state.line.show_pump(id);
     request_animation_frame(move || page::show(&format!("#pump-{}", id.0)));
 }
 
 /// Goes to the box of a field.
 pub fn go_to_field(state: State, field: LineField) {
-    state.line.show(LineSection::of(field));
-    request_animation_frame(move || page::focus_field(&field.key()));
+    state.line.show_field(field);
+    request_animation_frame(move || {
+        if let Some(fold) = fold_of(field) {
+            page::open_fold(fold);
+        }
+        // What is in a fold is made once that is open.
+        request_animation_frame(move || page::focus_field(&field.key()));
+    });
+}
+
+/// The fold that a field is in.
+const fn fold_of(field: LineField) -> Option<&'static str> {
+    match field {
+        LineField::Tolerance(_) | LineField::Uncertainty(_) => Some("check-tolerances"),
+        LineField::Period(_) | LineField::PeriodLiquid(..) => Some("period"),
+        _ => None,
+    }
 }

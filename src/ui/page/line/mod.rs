@@ -1,37 +1,31 @@
 //! The line: what every pump has to be set to, first of all; then what really runs, and all that both rest on. One tab is
 //! shown at a time, each one tap away.
 
-mod catch;
+mod catch_test;
 mod changeover;
+mod check;
 mod context;
 mod grid_box;
 mod head;
 pub mod lines;
-mod log;
 mod parts;
-mod period;
-mod plot;
-mod present_check;
-mod pumps;
-mod running;
 pub mod settings;
 pub mod settings_now;
 pub mod settings_text;
 mod tank;
 mod worked;
 
-use crate::browser::element::View;
 use crate::browser::{clock, page};
 use crate::domain::Caution;
 use crate::t;
-use crate::ui::components::{Mounted, Tabs, WarningSlot};
-use crate::ui::part::caution;
+use crate::ui::components::{Cautions, Tabs};
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
+use catch_test::CatchTestTab;
 use changeover::ChangeoverTab;
+use check::LineCheckTab;
 use head::{ExampleLine, LineHead};
 use leptos::prelude::*;
-use lines::common_lines;
 use settings::PumpSettingsTab;
 use std::time::Duration;
 use tank::TanksTab;
@@ -60,11 +54,12 @@ pub fn LineSheet() -> impl IntoView {
             />
             {move || match LineSection::at(shown.get()) {
                 LineSection::Sheet => view! { <PumpSettingsTab/> }.into_any(),
+                LineSection::Running => view! { <LineCheckTab/> }.into_any(),
+                LineSection::Pumps => view! { <CatchTestTab/> }.into_any(),
                 LineSection::Tanks => view! { <TanksTab/> }.into_any(),
                 LineSection::Change => view! { <ChangeoverTab/> }.into_any(),
-                other => view! { <OlderTab tab=other/> }.into_any(),
             }}
-            <Mounted part=|| caution::list(vec![Caution::Advice]).map_or(View::Nothing, |list| list)/>
+            <Cautions all=vec![Caution::Advice]/>
         </div>
     }
 }
@@ -90,42 +85,4 @@ fn tab_name(tab: LineSection) -> String {
 /// The names of all tabs, in the order of the page.
 pub fn sections() -> Vec<String> {
     LineSection::ALL.iter().map(|tab| tab_name(*tab)).collect()
-}
-
-/// Builds what is not a component yet.
-type Build = fn(State) -> View;
-
-/// A tab that is built with `browser::element`.
-#[component]
-fn OlderTab(
-    /// Which.
-    tab: LineSection,
-) -> impl IntoView {
-    let state = expect_context::<State>();
-    let lines = Memo::new(move |_| common_lines(state));
-    let build: Build = match tab {
-        LineSection::Sheet | LineSection::Tanks | LineSection::Change => |_| View::Nothing,
-        LineSection::Running => running::running,
-        LineSection::Pumps => pumps::pumps,
-    };
-    // What came as a tab of its own before.
-    let second: Option<(String, Build)> = match tab {
-        LineSection::Running => Some((t!("line-period-balance"), period::period)),
-        _ => None,
-    };
-    view! {
-        <WarningSlot lines=lines/>
-        <section class="panel page older-tab" aria-labelledby="line-section">
-            <h2 id="line-section" tabindex="-1">{tab_name(tab)}</h2>
-            <Mounted part=move || build(state)/>
-        </section>
-        {second.map(|(title, build)| {
-            view! {
-                <section class="panel page older-tab" aria-labelledby="line-second">
-                    <h2 id="line-second">{title}</h2>
-                    <Mounted part=move || build(state)/>
-                </section>
-            }
-        })}
-    }
 }

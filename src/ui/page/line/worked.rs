@@ -93,7 +93,7 @@ pub fn WorkedPanel(
 }
 
 /// What a number put in is, and the way to where it was entered.
-fn origin_of(state: State, origin: LineOrigin) -> AnyView {
+pub fn origin_of(state: State, origin: LineOrigin) -> AnyView {
     match origin {
         LineOrigin::Recipe(origin) => recipe_origin(state, origin),
         LineOrigin::Figure(figure) => (state.words.line.figure)(figure).label.into_any(),

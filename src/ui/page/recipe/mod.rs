@@ -22,7 +22,7 @@ pub mod water_row;
 
 use crate::domain::cautions;
 use crate::t;
-use crate::ui::components::{Fold, WarningSlot};
+use crate::ui::components::{Cautions, Fold, WarningSlot};
 use crate::ui::state::State;
 use all_results::AllResults;
 use balance::{MassBalance, WaterBalance};
@@ -65,11 +65,6 @@ fn Folds() -> impl IntoView {
         applying
             .with(|all| all.iter().map(|caution| (state.words.caution)(*caution).title).collect::<Vec<_>>().join(" · "))
     });
-    let caution = move |caution| {
-        let words = (state.words.caution)(caution);
-        let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
-        view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
-    };
     view! {
         <section class="panel folds" aria-label=t!("recipe-more-results")>
             <Fold id="all-results" title=t!("recipe-all-results") note=t!("recipe-all-results-note")><AllResults/></Fold>
@@ -81,10 +76,7 @@ fn Folds() -> impl IntoView {
                 <MassBalance/>
             </Fold>
             <Fold id="cautions" title=t!("recipe-cautions") note=titles>
-                <div class="cautions">
-                    <ul>{move || applying.get().into_iter().map(caution).collect_view()}</ul>
-                    <p class="note">{state.words.tools.caution_rule}</p>
-                </div>
+                <Cautions all=applying/>
             </Fold>
             <Fold id="notes" title=t!("recipe-notes")><Notes/></Fold>
         </section>

@@ -3,7 +3,6 @@
 use crate::ui::text::SystemsPage;
 
 pub(super) const SYSTEMS: SystemsPage = SystemsPage {
-    no_source: "no source",
     saved: |name| format!("“{name}” saved as own system."),
     replaced: |name| format!("“{name}” replaced."),
     renamed: |from, to| format!("“{from}” renamed “{to}”."),

@@ -312,7 +312,7 @@ fn typical(case: &Case, target: &Case, actual: &Actual) -> impl Fn(LineQuantity)
 }
 
 /// What the recipe has for the raw board, at the moisture at which it leaves the press.
-pub(super) fn raw_board(case: &Case, quantity: LineQuantity) -> Option<f64> {
+pub(in crate::domain::line::line_check) fn raw_board(case: &Case, quantity: LineQuantity) -> Option<f64> {
     let exit = case.input.exit_moisture();
     let board = (case.solved.mat.od + case.solved.mat.on_faces) * exit.wet_per_dry();
     Some(match quantity {

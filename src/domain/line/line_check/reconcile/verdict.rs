@@ -3,6 +3,7 @@
 use super::model::{LineModel, raw_board};
 use super::quantity::LineQuantity;
 use crate::domain::balance::outcome::Case;
+use crate::domain::line::period::Uncertain;
 use crate::statistics::reconciliation::{
     Diagnosis, GrossError, Reconciliation, ReconciliationError, Status, SuspectReading, TestConclusion as Found,
 };
@@ -122,6 +123,28 @@ impl LineReconciliation {
     #[must_use]
     pub fn value(&self, quantity: LineQuantity) -> Option<f64> {
         self.model.value(&self.best, quantity)
+    }
+
+    /// The same with its standard uncertainty.
+    #[must_use]
+    pub fn uncertain(&self, quantity: LineQuantity) -> Option<Uncertain> {
+        let at = self.model.quantities.iter().position(|other| *other == quantity)?;
+        let found = self.best.quantities.get(at)?.estimate?;
+        Some(Uncertain { value: found.value, uncertainty: found.uncertainty })
+    }
+
+    /// Reconciled oven-dry mat weight M/(1+ω_mat), with the uncertainty of both together.
+    #[must_use]
+    pub fn mat_od(&self) -> Option<Uncertain> {
+        let (mass, moisture) = (self.value(LineQuantity::MatMass)?, self.value(LineQuantity::MatMoisture)?);
+        let wet = 1.0 + moisture;
+        let slope = |quantity: &LineQuantity| match quantity {
+            LineQuantity::MatMass => 1.0 / wet,
+            LineQuantity::MatMoisture => -mass / (wet * wet),
+            _ => 0.0,
+        };
+        let gradient: Vec<f64> = self.model.quantities.iter().map(slope).collect();
+        Some(Uncertain { value: mass / wet, uncertainty: self.best.uncertainty_of(&gradient)? })
     }
 
     /// The readings that nothing checks.

@@ -18,7 +18,7 @@ pub mod text;
 
 use super::desk::Desk;
 use crate::t;
-use crate::ui::components::{Fold, SlotLine, WarningSlot};
+use crate::ui::components::{Cautions, Fold, SlotLine, WarningSlot};
 use crate::ui::state::State;
 use context::WeighContext;
 use foot::{AnnounceWeighing, WeighFoot};
@@ -28,7 +28,7 @@ use leptos::prelude::*;
 pub use lines::word;
 use lines::{LAB, RECOVERED, lines};
 use recovery::Recovered;
-use results::{AllResults, Cautions, KeyFigures, cautions_of};
+use results::{AllResults, KeyFigures, cautions_of};
 use table::WeighTable;
 
 /// The tab.

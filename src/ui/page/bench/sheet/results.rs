@@ -140,23 +140,3 @@ pub fn cautions_of(sheet: WeighContext) -> Vec<Caution> {
     let mat = work_out(&recipe).case.map(|case| case.solved.water.mat);
     cautions_at(Work::Bench, &recipe, mat)
 }
-
-/// The cautions in words.
-#[component]
-pub fn Cautions(
-    /// Those that apply.
-    all: Memo<Vec<Caution>>,
-) -> impl IntoView {
-    let state = expect_context::<State>();
-    let caution = move |caution| {
-        let words = (state.words.caution)(caution);
-        let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
-        view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
-    };
-    view! {
-        <div class="cautions">
-            <ul>{move || all.get().into_iter().map(caution).collect_view()}</ul>
-            <p class="note">{state.words.tools.caution_rule}</p>
-        </div>
-    }
-}

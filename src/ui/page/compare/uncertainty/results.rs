@@ -1,312 +1,289 @@
-//! Every figure with its uncertainty by both methods, and where the two disagree and why.
+//! The chosen figures with their ± by both methods.
 
+use super::rows::{ResultGroup, ResultRowText, result_groups};
+use super::shared::UncertaintyContext;
 use super::study::PageStudy;
-use crate::browser::clock;
-use crate::browser::element::{Part, View, el, many};
-use crate::browser::graph::*;
 use crate::domain::Grade;
-use crate::domain::compare::uncertainty::agreement::{Agreement, DisagreementCause, compare, is_exact};
-use crate::domain::compare::uncertainty::budget::Budget;
-use crate::domain::compare::uncertainty::study::Study;
-use crate::statistics::draws::DrawSummary;
-use crate::ui::page::compare::comparison::Comparison;
-use crate::ui::part::finding::told;
-use crate::ui::signal::{Memo, RwSignal, effect, memo};
-use crate::ui::state::State;
-use crate::ui::state::compare::DrawsFound;
-use crate::ui::text::{Message, plus_minus, trimmed_to, unit_shown};
-use html_escape::encode_double_quoted_attribute as escape;
-use std::sync::Arc;
-use std::sync::atomic::{AtomicU32, Ordering};
-use std::time::Duration;
+use crate::domain::compare::uncertainty::agreement::DisagreementCause;
+use crate::domain::compare::uncertainty::agreement::compare;
+use crate::domain::compare::uncertainty::study::RequestedFigure;
+use crate::t;
+use crate::ui::chart::scale::{LinearScale, Ticks};
+use crate::ui::page::compare::context::CompareContext;
+use crate::ui::page::compare::glyph::SystemGlyph;
+use crate::ui::page::compare::message::GradedMessage;
+use leptos::prelude::*;
 
-/// Places of one figure's systems and differences: the first, and the one behind the last.
-type Group = (usize, usize);
+/// Width of the drawing of an interval.
+const WIDE: f64 = 220.0;
 
-/// The table, and what there is to say about it. `at_once` fills it in one go, for paper.
-pub fn results(comparison: Comparison, study: Memo<Option<PageStudy>>, at_once: bool) -> View {
-    let Comparison { state, .. } = comparison;
-    let found = state.compare.found;
-    // What the table looks like; its figures may change and leave that as it is.
-    let shape = memo(move || {
-        study.with(|known| {
-            let known = known.as_ref()?;
-            let study = known.study.as_ref().ok()?;
-            Some((groups(study), found.with(|found| known.is_of(found))))
+/// Whether the difference that matters most is more than its uncertainty, in a sentence.
+#[component]
+pub fn UncertaintyVerdict() -> impl IntoView {
+    let context = expect_context::<CompareContext>();
+    let shared = expect_context::<UncertaintyContext>();
+    let words = Memo::new(move |_| {
+        shared.study.with(|known| known.as_ref().map(|known| verdict(context, known)).unwrap_or_default())
+    });
+    view! {
+        <section class="verdict" role="status" aria-label=t!("compare-verdict")>
+            <p class="lead">{move || words.with(|words| words.0.clone())}</p>
+            <p>{move || words.with(|words| words.1.clone())}</p>
+        </section>
+    }
+}
+
+/// The last difference, a cost where one is known, and what it means.
+fn verdict(context: CompareContext, known: &PageStudy) -> (String, String) {
+    let groups = result_groups(context, known);
+    let find = |row: &ResultRowText| known.budgets.get(row.at).and_then(Option::as_ref);
+    let differences = groups.iter().flat_map(|group| group.rows.iter().map(move |row| (group, row)));
+    let last = differences
+        .filter_map(|(group, row)| find(row).map(|budget| (group, row, budget)))
+        .rfind(|(.., budget)| matches!(budget.asked, RequestedFigure::Difference { .. }));
+    let Some((group, row, budget)) = last else { return Default::default() };
+    let is_more = budget.value.abs() > budget.expanded;
+    let lead = t!(
+        "compare-sure-difference",
+        figure = group.title.clone(),
+        name = row.name.clone(),
+        value = row.value.clone(),
+        width = row.expanded.clone(),
+        sure = if is_more { "yes" } else { "no" }
+    );
+    // The same instruments serve both systems.
+    let terms = known.budgets.iter().flatten().filter(|other| {
+        matches!(other.asked, RequestedFigure::Of { output, .. } if output.key() == budget.asked.output().key())
+    });
+    let widest = terms.map(|other| other.expanded).fold(0.0, f64::max);
+    let second = if budget.expanded < widest { t!("compare-surer-than-either") } else { String::new() };
+    (lead, second)
+}
+
+/// The table, and what there is to say about it.
+#[component]
+pub fn ResultsTable() -> impl IntoView {
+    let context = expect_context::<CompareContext>();
+    let shared = expect_context::<UncertaintyContext>();
+    let state = context.state;
+    let groups = Memo::new(move |_| {
+        shared.study.with(|known| {
+            known
+                .as_ref()
+                .filter(|known| known.study.is_ok())
+                .map(|known| result_groups(context, known))
+                .unwrap_or_default()
         })
+    });
+    let is_drawn = Memo::new(move |_| {
+        shared
+            .study
+            .with(|known| known.as_ref().is_some_and(|known| state.compare.found.with(|found| known.is_of(found))))
     });
     let wrong = move || {
-        study.with(|known| match known.as_ref().map(|known| (&known.study, &known.systems)) {
-            Some((Err(error), systems)) => Some(told(Grade::Unusual, (state.words.compare.no_study)(*error, systems))),
-            _ => None,
-        })
-    };
-    let said = move || {
-        study.with(|known| {
+        shared.study.with(|known| {
             let known = known.as_ref()?;
-            let study = known.study.as_ref().ok()?;
-            Some(found.with(|found| notes(state, known, study, found)))
+            let error = known.study.as_ref().err()?;
+            let message = (state.words.compare.no_study)(*error, &known.systems);
+            Some(view! { <GradedMessage grade=Grade::Unusual message=message/> })
         })
     };
-    many([
-        wrong.view(),
-        (move || {
-            shape.with(|shape| shape.as_ref().map(|(groups, now)| framed(comparison, study, groups, *now, at_once)))
-        })
-        .view(),
-        said.view(),
-    ])
-    .view()
-}
-
-fn groups(study: &Study) -> Vec<Group> {
-    let mut groups: Vec<Group> = Vec::new();
-    for (at, asked) in study.asked().iter().enumerate() {
-        let same = at > 0 && study.asked().get(at - 1).is_some_and(|before| before.output() == asked.output());
-        match groups.last_mut().filter(|_| same) {
-            Some((_, to)) => *to = at + 1,
-            None => groups.push((at, at + 1)),
-        }
-    }
-    groups
-}
-
-/// The table without its rows, and what fills it.
-fn framed(comparison: Comparison, study: Memo<Option<PageStudy>>, groups: &[Group], now: bool, at_once: bool) -> View {
-    let Comparison { state, hours, .. } = comparison;
-    let page = &state.words.compare.page;
-    let sheet = &state.words.compare.sheet;
-    let mut head =
-        vec![sheet.figure, page.system, sheet.value, page.standard, page.freedom, page.factor, page.expanded];
-    if now {
-        head.extend([page.standard_drawn, page.interval, page.both]);
-    }
-    let head = head.into_iter().map(|words| el("th").set("scope", "col").child(words)).collect::<View>();
-    let mut table = el("table").child(el("thead").child(el("tr").child(head)));
-    let mut bodies: Vec<(Group, RwSignal<String>)> = Vec::with_capacity(groups.len());
-    for group in groups {
-        let markup = RwSignal::new(String::new());
-        table = table.child(move || el("tbody").markup(&markup.get()));
-        bodies.push((*group, markup));
-    }
-    let from = Filling { state, study, hours };
-    if at_once {
-        bodies.iter().for_each(|body| untrack(|| put(from, *body)));
-    }
-    let yearly = bodies.last().copied();
-    // Whoever fills the table, and no longer has this number, stops.
-    let turn = Arc::new(AtomicU32::new(0));
-    let left = turn.clone();
-    on_cleanup(move || _ = left.fetch_add(1, Ordering::Relaxed));
-    effect(move || {
-        study.track();
-        state.compare.found.track();
-        state.units.track();
-        state.currency.track();
-        let own = turn.fetch_add(1, Ordering::Relaxed) + 1;
-        fill(from, turn.clone(), own, bodies.clone(), 0);
-    });
-    // The hours are typed: only the cost a year, which stands last, follows them.
-    effect(move || {
-        hours.track();
-        if let Some(last) = yearly {
-            untrack(|| put(from, last));
-        }
-    });
-    el("div")
-        .class(if now { "scroll all-figures both" } else { "scroll all-figures" })
-        .set("tabindex", "0")
-        .set("role", "region")
-        .set("aria-label", sheet.uncertainty)
-        .child(table)
-        .view()
-}
-
-/// What the rows are filled from.
-#[derive(Clone, Copy)]
-struct Filling {
-    state: State,
-    study: Memo<Option<PageStudy>>,
-    hours: Memo<Option<u16>>,
-}
-
-/// Fills the rows a few figures at a time: a key or a click that comes meanwhile is not held up. What stood there
-/// stays until its turn.
-fn fill(from: Filling, turn: Arc<AtomicU32>, own: u32, bodies: Vec<(Group, RwSignal<String>)>, mut at: usize) {
-    if turn.load(Ordering::Relaxed) != own {
-        return;
-    }
-    let began = clock::now();
-    while let Some(body) = bodies.get(at).copied() {
-        untrack(|| put(from, body));
-        at += 1;
-        if clock::now().saturating_sub(began) >= FILLING {
-            break;
-        }
-    }
-    if at < bodies.len() {
-        set_timeout(move || fill(from, turn, own, bodies, at), Duration::ZERO);
+    let rows = move || {
+        let reference = context.shown.with(|shown| shown.reference);
+        let group = |group: ResultGroup| result_body(context, shared, group, reference, is_drawn.get());
+        groups.get().into_iter().map(group).collect_view()
+    };
+    let reasons =
+        move || shared.study.with(|known| known.as_ref().map(|known| reasons(context, known)).unwrap_or_default());
+    view! {
+        {wrong}
+        <Show when=move || !groups.with(Vec::is_empty)>
+            <div class="scroll" tabindex="0" role="region" aria-label=t!("compare-uncertainty")>
+                <table class="figures-table sure" aria-label=t!("compare-uncertainty")>
+                    <thead>
+                        <tr>
+                            <th scope="col" class="l">{t!("compare-result")}</th>
+                            <th scope="col">{t!("compare-value")}</th>
+                            <th scope="col">{t!("compare-expanded")}</th>
+                            <th scope="col">{t!("compare-first-order")}</th>
+                            <Show when=move || is_drawn.get()><th scope="col" class="edge">{t!("compare-monte-carlo")}</th></Show>
+                            <th scope="col" class="interval"><IntervalKey/></th>
+                            <Show when=move || is_drawn.get()><th scope="col" class="l use">{t!("compare-use")}</th></Show>
+                        </tr>
+                    </thead>
+                    {rows}
+                </table>
+            </div>
+        </Show>
+        <ul class="note reasons">{move || reasons().into_iter().map(|reason| view! { <li>{reason}</li> }).collect_view()}</ul>
     }
 }
 
-/// So many milliseconds at a time; what is laid out after it takes as many again.
-const FILLING: u64 = 5;
-
-fn put(from: Filling, (group, markup): (Group, RwSignal<String>)) {
-    let Filling { state, study, hours } = from;
-    let rows = study.with(|known| {
-        let known = known.as_ref()?;
-        let study = known.study.as_ref().ok()?;
-        Some(state.compare.found.with(|found| rows(state, known, study, found, group, hours.get())))
-    });
-    let rows = rows.unwrap_or_default();
-    if markup.with(|before| *before != rows) {
-        markup.set(rows);
+/// How both intervals are drawn.
+#[component]
+fn IntervalKey() -> impl IntoView {
+    view! {
+        <svg class="interval-key" viewBox="0 0 34 14" width="34" height="14" aria-hidden="true"><path class="first" d="M2 7H32M2 3v8M32 3v8"></path></svg>
+        " " {t!("compare-first-order")} " "
+        <svg class="interval-key" viewBox="0 0 34 14" width="34" height="14" aria-hidden="true"><rect class="drawn" x="2" y="3" width="30" height="8"></rect></svg>
+        " " {t!("compare-monte-carlo")}
     }
 }
 
-/// What there is to say of all figures together.
-fn notes(state: State, known: &PageStudy, study: &Study, found: &DrawsFound) -> View {
-    let page = &state.words.compare.page;
-    if !known.is_of(found) {
-        return found.study.is_some().then(|| el("p").class("note").child(page.draws_old)).view();
-    }
-    let mut said = Said::default();
-    for at in 0..study.asked().len() {
-        if let Some((budget, summary)) = known.budget(at, Some(1)).zip(known.summary(at, found, Some(1)))
-            && !exact(known, &budget, Some(&summary))
-        {
-            said.note(&compare(study, &budget, &summary, 1));
-        }
-    }
-    many([el("p").class("note").child((page.drawn_from)(found.draws, found.seed)).view(), said.view(state)]).view()
-}
-
-/// What no source acts on has nothing to disagree about.
-fn exact(known: &PageStudy, budget: &Budget, summary: Option<&DrawSummary>) -> bool {
-    let around = known.around(budget.asked, Some(1)).unwrap_or(budget.value);
-    is_exact(budget, summary, around)
-}
-
-/// The rows of one figure: its systems and differences. As markup: a table of a hundred rows is there in a
-/// few milliseconds.
-fn rows(
-    state: State,
-    known: &PageStudy,
-    study: &Study,
-    found: &DrawsFound,
-    (from, to): Group,
-    hours: Option<u16>,
-) -> String {
-    let now = known.is_of(found);
-    let mark = state.units.get().mark;
-    let none = state.words.tools.no_figure;
-    let mut markup = String::new();
-    for at in from..to {
-        let Some(asked) = study.asked().get(at).copied() else { continue };
-        let kind = asked.kind();
-        markup.push_str("<tr>");
-        if at == from {
-            let unit = state.unit(kind);
-            let symbol = state.currency.with(|currency| unit_shown(unit, currency).into_owned());
-            let label = (state.words.compare.output)(asked.output()).label;
-            markup.push_str(&format!(
-                "<th scope=\"rowgroup\" rowspan=\"{}\">{}<span class=\"note\">{}</span></th>",
-                to - from,
-                escape(label),
-                escape(&symbol)
-            ));
-        }
-        let mut cell = |text: &str| {
-            markup.push_str("<td>");
-            markup.push_str(&escape(text));
-            markup.push_str("</td>");
-        };
-        cell(&known.name(asked));
-        let Some(budget) = known.budget(at, hours) else {
-            (0..if now { 8 } else { 5 }).for_each(|_| cell(none));
-            markup.push_str("</tr>");
-            continue;
-        };
-        let around = known.around(asked, hours);
-        let pair = |value, width| state.with_context(|context| plus_minus(kind, value, width, around, context));
-        let (value, standard) = pair(budget.value, budget.standard);
-        cell(&value);
-        cell(&standard);
-        cell(&budget.freedom.map_or_else(|| "∞".to_owned(), |freedom| trimmed_to(freedom, 3, mark)));
-        cell(&trimmed_to(budget.factor, 3, mark));
-        cell(&format!("± {}", pair(budget.value, budget.expanded).1));
-        if now {
-            match known.summary(at, found, hours) {
-                Some(summary) => {
-                    let end = |value| pair(value, budget.standard).0;
-                    cell(&pair(summary.mean, summary.standard).1);
-                    cell(&format!("{} … {}", end(summary.low), end(summary.high)));
-                    if exact(known, &budget, Some(&summary)) {
-                        cell(state.words.compare.page.exact);
-                    } else {
-                        let agreement = compare(study, &budget, &summary, 1);
-                        cell(&state.with_context(|context| (state.words.compare.agreement_note)(&agreement, context)));
-                    }
-                }
-                None => [none; 3].into_iter().for_each(&mut cell),
-            }
-        }
-        markup.push_str("</tr>");
-    }
-    markup
-}
-
-/// What is to be said of all figures together.
-#[derive(Default)]
-struct Said {
-    all: usize,
-    agree: usize,
-    /// One that disagrees for each kind of disagreement, and how many there are.
-    kinds: Vec<(Agreement, usize)>,
-    /// Each reason once, as grave as it is anywhere.
-    why: Vec<DisagreementCause>,
-}
-
-impl Said {
-    fn note(&mut self, agreement: &Agreement) {
-        self.all += 1;
-        if agreement.agree {
-            self.agree += 1;
+/// Why the methods differ, each reason once.
+fn reasons(context: CompareContext, known: &PageStudy) -> Vec<String> {
+    let state = context.state;
+    let Ok(study) = &known.study else { return Vec::new() };
+    let mut why: Vec<DisagreementCause> = Vec::new();
+    state.compare.found.with(|found| {
+        if !known.is_of(found) {
             return;
         }
-        match self.kinds.iter_mut().find(|(other, _)| other.noisy == agreement.noisy) {
-            Some((_, count)) => *count += 1,
-            None => self.kinds.push((agreement.clone(), 1)),
-        }
-        for why in &agreement.why {
-            match self.why.iter_mut().find(|other| std::mem::discriminant(*other) == std::mem::discriminant(why)) {
-                Some(DisagreementCause::AtBound(most)) => {
-                    if let DisagreementCause::AtBound(share) = why {
-                        *most = most.max(*share);
+        for at in 0..known.budgets.len() {
+            let Some((budget, summary)) = known.budget(at, Some(1)).zip(known.summary(at, found, Some(1))) else {
+                continue;
+            };
+            let around = known.around(budget.asked, Some(1)).unwrap_or(budget.value);
+            if crate::domain::compare::uncertainty::agreement::is_exact(&budget, Some(&summary), around) {
+                continue;
+            }
+            for cause in compare(study, &budget, &summary, 1).why {
+                match why.iter_mut().find(|other| std::mem::discriminant(*other) == std::mem::discriminant(&cause)) {
+                    Some(DisagreementCause::AtBound(most)) => {
+                        if let DisagreementCause::AtBound(share) = cause {
+                            *most = most.max(share);
+                        }
                     }
+                    Some(_) => {}
+                    None => why.push(cause),
                 }
-                Some(_) => {}
-                None => self.why.push(*why),
             }
         }
-    }
+    });
+    why.into_iter().map(|cause| state.with_context(|words| (state.words.compare.why)(cause, words))).collect()
+}
 
-    fn view(self, state: State) -> View {
-        let words = &state.words.compare;
-        let say = |(agreement, count): &(Agreement, usize)| {
-            let message = (words.agreement)(agreement);
-            let what = (words.page.of_figures)(*count, self.all, &message.what);
-            told(Grade::Note, Message { what, ..message })
+/// The rows of a figure. A press on one shows its budget.
+fn result_body(
+    context: CompareContext,
+    shared: UncertaintyContext,
+    group: ResultGroup,
+    reference: usize,
+    is_drawn: bool,
+) -> AnyView {
+    let scale = scale(&group);
+    let ends = scale.as_ref().map(
+        |(_, low, high)| view! { <span class="ends"><span>{low.clone()}</span><span>{high.clone()}</span></span> },
+    );
+    let row = |row: ResultRowText| {
+        let at = row.at;
+        let is_chosen = move || shared.chosen.get() == Some(at);
+        let choose = move |_| {
+            let selection = shared.study.with_untracked(|known| known.as_ref().and_then(|known| known.selection(at)));
+            if let Some((key, of)) = selection {
+                // Where one looks is no step.
+                let typed = context.state.compare.typed;
+                typed.update(|typed| (typed.uncertainty.output, typed.uncertainty.of) = (key, of));
+            }
         };
-        let why = |why: &DisagreementCause| el("li").child(state.with_context(|context| (words.why)(*why, context)));
-        many([
-            el("p").child((words.page.agreeing)(self.agree, self.all)).view(),
-            self.kinds.iter().map(say).collect::<View>(),
-            (!self.why.is_empty())
-                .then(|| el("ul").class("note").child(self.why.iter().map(why).collect::<View>()))
-                .view(),
-        ])
-        .view()
+        let glyph = row.system.map(|at| view! { <SystemGlyph at=at is_reference={at == reference}/> " " });
+        let note = (!row.note.is_empty()).then(|| view! { <span class="note">{row.note.clone()}</span> });
+        let drawing = scale.as_ref().map(|(scale, ..)| interval(scale, &row));
+        view! {
+            <tr class:chosen=is_chosen data-result=format!("{}.{at}", group.key)>
+                <th scope="row" class="l">
+                    <button
+                        type="button"
+                        class="link pick-row"
+                        aria-pressed=move || if is_chosen() { "true" } else { "false" }
+                        aria-label=t!("compare-show-budget", figure = group.title.clone(), name = row.name.clone())
+                        on:click=choose
+                    >
+                        {glyph}
+                        {row.name.clone()}
+                    </button>
+                    {note}
+                </th>
+                <td class="value">{row.value.clone()}</td>
+                <td class="expanded">{row.expanded.clone()}</td>
+                <td class="first-order">{row.first_order.clone()}</td>
+                {is_drawn.then(|| view! { <td class="edge drawn">{row.drawn.clone()}</td> })}
+                <td class="interval">{drawing}</td>
+                {is_drawn.then(|| view! { <td class="l use">{row.usage.clone()}</td> })}
+            </tr>
+        }
+    };
+    let before = if is_drawn { "5" } else { "4" };
+    let rows = group.rows.iter().cloned().map(row).collect_view();
+    view! {
+        <tbody>
+            <tr class="group">
+                <th scope="rowgroup" class="l" colspan=before>{group.title.clone()}</th>
+                <th class="interval">{ends}</th>
+                {is_drawn.then(|| view! { <td></td> })}
+            </tr>
+            {rows}
+        </tbody>
     }
+    .into_any()
+}
+
+/// The axis of a group, and the numbers at its ends.
+fn scale(group: &ResultGroup) -> Option<(LinearScale, String, String)> {
+    let ends = group.rows.iter().flat_map(|row| {
+        let (value, (low, high), drawn) = row.numbers;
+        [Some(value), Some(low), Some(high), drawn.map(|drawn| drawn.0), drawn.map(|drawn| drawn.1)]
+    });
+    let numbers: Vec<f64> = ends.flatten().filter(|number| number.is_finite()).collect();
+    let low = numbers.iter().copied().fold(f64::INFINITY, f64::min);
+    let high = numbers.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    let around = LinearScale::new((low, high), (8.0, WIDE - 8.0))?.domain;
+    let ticks = Ticks::new(around.0, around.1, 4)?;
+    let domain = ((around.0 / ticks.step).floor() * ticks.step, (around.1 / ticks.step).ceil() * ticks.step);
+    let mark = crate::quantity::format::DecimalMark::Point;
+    Some((LinearScale::new(domain, (8.0, WIDE - 8.0))?, ticks.label(domain.0, mark), ticks.label(domain.1, mark)))
+}
+
+/// Both intervals on the axis; the numbers are in the same row.
+fn interval(scale: &LinearScale, row: &ResultRowText) -> AnyView {
+    let (value, (low, high), drawn) = row.numbers;
+    let place = |number: f64| scale.place(number);
+    let (left, right) = scale.range;
+    let first = (high > low).then(|| {
+        let (from, to) = (place(low), place(high));
+        view! { <path class="first" d=format!("M{from:.1} 14H{to:.1}M{from:.1} 10v8M{to:.1} 10v8")></path> }
+    });
+    let drawn = drawn.map(|(low, high)| {
+        let (from, to) = (place(low), place(high));
+        view! { <rect class="drawn" x=format!("{from:.1}") y="25" width=format!("{:.1}", (to - from).max(1.0)) height="8"></rect> }
+    });
+    view! {
+        <svg class="interval" viewBox=format!("0 0 {WIDE} 40") width=WIDE.to_string() height="40" aria-hidden="true">
+            <path class="axis" d=format!("M{left} 21H{right}M{left} 18v6M{right} 18v6")></path>
+            {first}
+            {drawn}
+            <path class="now" d=format!("M{:.1} 8v27", place(value))></path>
+        </svg>
+    }
+    .into_any()
+}
+
+/// The same as plain text, for paper: heads and rows.
+pub fn results_table(context: CompareContext, known: &PageStudy) -> (Vec<String>, Vec<Vec<String>>) {
+    let head = vec![
+        t!("compare-result"),
+        t!("compare-value"),
+        t!("compare-expanded"),
+        t!("compare-first-order"),
+        t!("compare-monte-carlo"),
+        t!("compare-use"),
+    ];
+    let groups = result_groups(context, known);
+    let rows = groups.into_iter().flat_map(|group| {
+        let title = group.title;
+        group.rows.into_iter().map(move |row| {
+            vec![format!("{title}: {}", row.name), row.value, row.expanded, row.first_order, row.drawn, row.usage]
+        })
+    });
+    (head, rows.collect())
 }

@@ -1,4 +1,4 @@
-//! The uncertainty of all figures compared, worked out.
+//! The uncertainty of the chosen figures, worked out.
 
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::UncertaintyDraft;
@@ -8,13 +8,11 @@ use crate::domain::compare::uncertainty::source::{self, UncertaintySource};
 use crate::domain::compare::uncertainty::study::{RequestedFigure, Study, StudyError, UncertainInput};
 use crate::statistics::draws::DrawSummary;
 use crate::ui::chart::series::letter;
-use crate::ui::page::compare::comparison::Comparison;
-use crate::ui::page::compare::parts::follow;
+use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::systems::Compared;
-use crate::ui::signal::{Memo, memo};
 use crate::ui::state::compare::DrawsFound;
 use crate::ui::table::FigureUncertainty;
-use leptos::reactive::prelude::*;
+use leptos::prelude::*;
 
 /// The uncertainty of the figures compared.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,8 +23,8 @@ pub struct PageStudy {
     pub uncertain: Vec<UncertainInput>,
     /// The systems that have a result.
     pub systems: Vec<ComparedSystem>,
-    /// The letter of each.
-    pub letters: Vec<char>,
+    /// The place of each in the comparison.
+    pub places: Vec<usize>,
     /// The study of every figure and difference, or why there is none.
     pub study: Result<Study, StudyError>,
     /// Each of them to first order; `None` where it comes to no number.
@@ -34,30 +32,43 @@ pub struct PageStudy {
 }
 
 /// The uncertainty, as it is whenever something changes.
-pub fn study(comparison: Comparison) -> Memo<Option<PageStudy>> {
-    let Comparison { state, shown, .. } = comparison;
-    let own = follow(state, |typed| typed.uncertainty.sources.clone());
-    memo(move || {
+pub fn study(context: CompareContext) -> Memo<Option<PageStudy>> {
+    let own = Memo::new(move |_| {
+        context.state.compare.typed.with(|typed| (typed.uncertainty.sources.clone(), typed.uncertainty.figures.clone()))
+    });
+    Memo::new(move |_| {
         own.track();
-        state.compare.typed.with_untracked(|typed| shown.with(|shown| work_out(shown, &typed.uncertainty)))
+        let typed = context.state.compare.typed.with_untracked(|typed| typed.uncertainty.clone());
+        context.shown.with(|shown| work_out(shown, &typed))
     })
 }
 
-fn work_out(shown: &Compared, typed: &UncertaintyDraft) -> Option<PageStudy> {
+/// The figures that can be chosen, with whether they are: those of the table that the reference gives.
+pub fn choosable(shown: &Compared, typed: &UncertaintyDraft) -> Vec<(Output, bool)> {
+    let gives = |output: &Output| {
+        shown.ready.iter().filter_map(|system| system.case()).any(|case| output.value(case).is_some())
+    };
+    let all = Output::side_by_side(1).into_iter().filter(gives);
+    all.map(|output| (output, typed.is_chosen(&output.key()))).collect()
+}
+
+/// The study of the figures chosen; `None` without a system that has a result.
+pub fn work_out(shown: &Compared, typed: &UncertaintyDraft) -> Option<PageStudy> {
     let systems = shown.ready.clone();
     let reference = shown.ready_at(None);
     let sources = source::all(typed, &systems);
     let uncertain: Vec<UncertainInput> = sources.iter().filter_map(|source| source.uncertain(typed)).collect();
     let cases: Vec<_> = systems.iter().filter_map(|system| system.case().cloned()).collect();
     cases.first()?;
-    let asked = RequestedFigure::all(&cases, reference, &Output::side_by_side(1));
+    let outputs: Vec<Output> =
+        choosable(shown, typed).into_iter().filter(|(_, chosen)| *chosen).map(|(output, _)| output).collect();
+    let asked = RequestedFigure::all(&cases, reference, &outputs);
     let study = Study::new(&cases, &uncertain, &asked);
     let budgets = match &study {
         Ok(study) => (0..asked.len()).map(|at| study.budget(at)).collect(),
         Err(_) => Vec::new(),
     };
-    let letters = shown.places.iter().map(|place| letter(*place)).collect();
-    Some(PageStudy { sources, uncertain, systems, letters, study, budgets })
+    Some(PageStudy { sources, uncertain, systems, places: shown.places.clone(), study, budgets })
 }
 
 /// A cost per year is worked out for one hour: so many times that is what is shown. `None` where no hours are known.
@@ -120,7 +131,7 @@ impl PageStudy {
     /// A figure asked for in words: its system by letter and name, or the letters of both.
     #[must_use]
     pub fn name(&self, asked: RequestedFigure) -> String {
-        let letter = |at: usize| self.letters.get(at).copied().unwrap_or('?');
+        let letter = |at: usize| self.places.get(at).map_or('?', |place| letter(*place));
         match asked {
             RequestedFigure::Of { system, .. } => {
                 format!("{} {}", letter(system), self.systems.get(system).map_or("", |system| system.name.as_str()))
@@ -131,12 +142,22 @@ impl PageStudy {
         }
     }
 
-    /// The places of a figure's budgets: of each system, and of the differences.
+    /// A figure asked for by the letter of its system, or of both.
     #[must_use]
-    pub fn places(&self, key: &str) -> Vec<usize> {
-        let of = |(at, budget): (usize, &Option<Budget>)| {
-            budget.as_ref().filter(|budget| budget.asked.output().key() == key).map(|_| at)
-        };
-        self.budgets.iter().enumerate().filter_map(of).collect()
+    pub fn letters(&self, asked: RequestedFigure) -> String {
+        match asked {
+            RequestedFigure::Of { system, .. } => {
+                self.places.get(system).map_or_else(String::new, |place| letter(*place).to_string())
+            }
+            difference => self.name(difference),
+        }
+    }
+
+    /// A source in words: the number that it acts on.
+    #[must_use]
+    pub fn source_name(&self, context: CompareContext, source: &UncertaintySource) -> String {
+        let target = source.targets.first();
+        let draft = target.and_then(|(system, field)| self.systems.get(*system).map(|system| (&system.draft, *field)));
+        draft.map_or_else(String::new, |(draft, field)| (context.state.words.field_name)(field, draft))
     }
 }

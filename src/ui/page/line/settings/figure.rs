@@ -116,7 +116,8 @@ pub fn recipe_origin(state: State, origin: Origin) -> AnyView {
     })
 }
 
-fn line_origin(state: State, pump: PumpId, origin: LineOrigin) -> AnyView {
+/// What a number put into a working of the line is, and the way to where it was entered.
+pub fn line_origin(state: State, pump: PumpId, origin: LineOrigin) -> AnyView {
     match origin {
         LineOrigin::Recipe(origin) => recipe_origin(state, origin),
         LineOrigin::Figure(figure) => name(state, SheetFigure::Pump(pump, figure)).into_any(),

@@ -20,9 +20,15 @@ use leptos::prelude::*;
 pub fn LineFieldBox(
     /// The field.
     field: LineField,
-    /// Its label in sight.
-    #[prop(into)]
-    label: Signal<String>,
+    /// Its label in sight; none in a grid, whose head says it.
+    #[prop(optional, into)]
+    label: Option<Signal<String>>,
+    /// The grid column it is in.
+    #[prop(optional)]
+    column: Option<&'static str>,
+    /// Whether the head of the column has its unit.
+    #[prop(optional)]
+    unit_in_head: bool,
     /// What holds while it is blank.
     #[prop(optional, into)]
     placeholder: Signal<String>,
@@ -37,9 +43,10 @@ pub fn LineFieldBox(
     let kind = Memo::new(move |_| state.line.book(|book| book.kind(field)));
     let unit = Memo::new(move |_| state.line_units_at(field, kind.get()).unit(kind.get()));
     let said = said_at_rest(state, field);
+    let others = beside_others(state, field);
     let shown = Memo::new(move |_| {
-        let message = said.get();
-        let grade = message.as_ref().map(|(grade, ..)| *grade);
+        let message = said.get().map(|(grade, _, message)| (grade, message)).or_else(|| others.get());
+        let grade = message.as_ref().map(|(grade, _)| *grade);
         let entry = entry(state, field);
         let aside = below(state, &entry, field, grade).unwrap_or_else(|| aside.get());
         box_state(state, field, &entry, aside, message)
@@ -51,29 +58,36 @@ pub fn LineFieldBox(
     view! {
         <NumberBox
             key=field.key()
-            label=Some(label)
+            label=label
             name=name
             state=shown
-            column=None
+            column=column
             class=class
             placeholder=placeholder
             on_input=on_input
             on_leave=Callback::new(move |()| state.leave_line())
         >
-            <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/>
+            <Show when=move || !unit_in_head>
+                <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/>
+            </Show>
         </NumberBox>
     }
 }
 
 /// What a box of the line shows.
-pub fn box_state(state: State, field: LineField, entry: &Entry, aside: String, said: Option<Remark>) -> BoxState {
+pub fn box_state(
+    state: State,
+    field: LineField,
+    entry: &Entry,
+    aside: String,
+    said: Option<(Grade, Message)>,
+) -> BoxState {
     let kind = state.line.book(|book| book.kind(field));
     BoxState {
         text: in_box(entry, kind, &state.line_units_at(field, kind)),
-        typical: false,
+        typical: entry.preset && !entry.is_blank(),
         aside,
-        message: said
-            .map(|(grade, _, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
+        message: said.map(|(grade, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
     }
 }
 
@@ -86,9 +100,9 @@ pub fn short(unit: Unit, currency: &str) -> String {
     }
 }
 
-/// What was typed into a box; blank for one that is not there.
+/// What was typed into a box, or what is carried down to it; blank for one that is not there.
 pub fn entry(state: State, field: LineField) -> Entry {
-    state.line.book(|book| book.entry(field).cloned()).unwrap_or_else(|| Entry::empty(Unit::One))
+    state.line.book(|book| book.entry_shown(field)).unwrap_or_else(|| Entry::empty(Unit::One))
 }
 
 /// What is wrong or unusual about an entry.
@@ -106,6 +120,8 @@ pub fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
             let kind = book.kind(field);
             let limit = limit(field, book);
             match read_entry(book.entry(field)?, kind, &limit) {
+                // A catch waits until it is complete.
+                Err(What::Missing) if matches!(field, LineField::Row(..)) => None,
                 Err(What::Missing) if book.entry(field).is_some_and(|entry| entry.preset) => None,
                 Err(what) => Some((what, Grade::Stop)),
                 Ok(Some(base)) => unusual(Amount::from_base(kind, base), &limit).map(|what| (what, Grade::Unusual)),
@@ -115,6 +131,22 @@ pub fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
         let finding = LineFinding::new(grade, LinePlace::Field(field), LineFindingKind::Entry(what));
         let message = with_context(state, |context| (state.words.line.finding)(&finding, context));
         Some((grade, what, message))
+    })
+}
+
+/// What is said about a number beside others, such as a mass below its tare; as it was at the last pause.
+fn beside_others(state: State, field: LineField) -> Memo<Option<(Grade, Message)>> {
+    Memo::new(move |before: Option<&Option<(Grade, Message)>>| {
+        if state.typing.get()
+            && let Some(before) = before
+        {
+            return before.clone();
+        }
+        let is_here = |found: &&LineFinding| {
+            found.place == LinePlace::Field(field) && !matches!(found.what, LineFindingKind::Entry(_))
+        };
+        let finding = state.line.checked.with(|line| line.findings.iter().find(is_here).cloned())?;
+        Some((finding.grade, with_context(state, |context| (state.words.line.finding)(&finding, context))))
     })
 }
 
@@ -133,6 +165,9 @@ pub fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>
     if let Some((amount, unit)) = entry_other_basis(entry, kind, &units) {
         return Some(format!("{mark}{}", show(amount, unit)));
     }
+    if mark.is_empty() && entry.preset && !entry.is_blank() {
+        return Some(t!("common-typical"));
+    }
     (!mark.is_empty()).then_some(mark)
 }
 
@@ -142,20 +177,20 @@ pub fn LineMessages(
     /// The boxes.
     fields: &'static [LineField],
 ) -> impl IntoView {
-    let state = expect_context::<State>();
-    let one = |field: &LineField| view! { <LineMessage field=*field said=said_at_rest(state, *field)/> };
-    fields.iter().map(one).collect_view()
+    fields.iter().map(|field| view! { <LineMessage field=*field/> }).collect_view()
 }
 
-/// The error or the question of one box.
+/// The error or the question of a box.
 #[component]
 pub fn LineMessage(
     /// The box.
     field: LineField,
-    /// What is said about it.
-    said: Memo<Option<Remark>>,
+    /// What is said about it, where that is not all.
+    #[prop(optional)]
+    said: Option<Memo<Option<Remark>>>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
+    let said = said.unwrap_or_else(|| said_at_rest(state, field));
     move || {
         let (grade, what, message) = said.get()?;
         let kind = state.line.book(|book| book.kind(field));
@@ -170,7 +205,7 @@ pub fn LineMessage(
 
 /// One of the numbers that may have been meant.
 #[component]
-fn LineOffer(
+pub fn LineOffer(
     /// The field.
     field: LineField,
     /// What is put in.

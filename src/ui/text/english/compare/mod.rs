@@ -4,7 +4,6 @@ mod answer;
 mod economy;
 mod emission;
 mod name;
-mod page;
 mod side;
 mod uncertainty;
 
@@ -14,11 +13,11 @@ pub(super) const COMPARE: CompareWords = CompareWords {
     output: name::output,
     obstacle: name::obstacle,
     difference: side::difference,
-    page: page::PAGE,
     economy: economy::ECONOMY,
     emission: emission::EMISSION,
     sheet: SheetWords {
         side_by_side: "Side by side",
+        sensitivity: "Sensitivity",
         assumptions: "Assumptions",
         uncertainty: "Uncertainty",
         exact: "exact",
@@ -51,10 +50,9 @@ pub(super) const COMPARE: CompareWords = CompareWords {
     no_range: answer::no_range,
     limited: answer::limited,
     form: name::form,
+    instrument: name::instrument,
     uncertain: uncertainty::uncertain,
     no_study: uncertainty::no_study,
-    agreement: uncertainty::agreement,
     agreement_note: uncertainty::agreement_note,
     why: uncertainty::why,
-    improve: uncertainty::improve,
 };

@@ -60,8 +60,8 @@ pub(super) fn form(form: Form) -> FieldWords {
         Form::Standard => {
             ("Standard uncertainty", "One standard deviation, as a certificate or repeated readings give it.")
         }
-        Form::HalfWidth => ("Limits, ±", "Every value within is equally likely: divided by √3."),
-        Form::Interval95 => ("95 % interval, ±", "Holds the value 19 times out of 20: divided by 1.96."),
+        Form::HalfWidth => ("Limits", "Every value within is equally likely: divided by √3."),
+        Form::Interval95 => ("95 % interval", "Holds the value 19 times out of 20: divided by 1.96."),
     };
     FieldWords { label, hint }
 }

@@ -3,12 +3,10 @@
 use super::name;
 use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::uncertainty::agreement::{Agreement, DisagreementCause};
-use crate::domain::compare::uncertainty::budget::Improvement;
 use crate::domain::compare::uncertainty::instrument::Instrument;
 use crate::domain::compare::uncertainty::study::{StudyError, UncertainInput};
-use crate::ui::text::compare::Width;
 use crate::ui::text::english::field;
-use crate::ui::text::{Context, Message, trimmed_to, width_shown};
+use crate::ui::text::{Context, Message, trimmed_to};
 
 pub(super) fn uncertain(source: &UncertainInput, systems: &[ComparedSystem]) -> String {
     let Some((system, target)) = source.targets.first() else { return String::new() };
@@ -50,20 +48,6 @@ pub(super) fn no_study(error: StudyError, systems: &[ComparedSystem]) -> Message
         ),
     };
     Message { what, fix }
-}
-
-pub(super) fn agreement(agreement: &Agreement) -> Message {
-    let (what, fix) = match (agreement.agree, agreement.noisy) {
-        (true, _) => ("First order and Monte Carlo give the same interval, to the digits stated.", "Use either."),
-        (false, false) => (
-            "The two methods differ by more than the last digit stated.",
-            "Use the Monte Carlo interval, which assumes less.",
-        ),
-        (false, true) => {
-            ("The two methods differ, but the draws are too few to say by how much.", "Run again with more draws.")
-        }
-    };
-    Message { what: what.to_owned(), fix: fix.to_owned() }
 }
 
 pub(super) fn agreement_note(agreement: &Agreement, context: &Context<'_>) -> String {
@@ -113,18 +97,4 @@ pub(super) fn why(why: DisagreementCause, context: &Context<'_>) -> String {
                 .to_owned()
         }
     }
-}
-
-pub(super) fn improve(found: &Improvement, names: [&str; 2], width: Width, context: &Context<'_>) -> Message {
-    let [source, figure] = names;
-    let share = trimmed_to(found.share * 100.0, 2, context.units.mark);
-    let shown = |standard: f64| width_shown(width.kind, standard, width.at, context);
-    let what = format!("{figure}: improve this first. {source}; it makes up {share} % of the variance.");
-    let fix = format!(
-        "With this uncertainty halved, the standard uncertainty falls from {} to {}; without it, to {}.",
-        shown(width.standard),
-        shown(found.halved),
-        shown(found.exact)
-    );
-    Message { what, fix }
 }

@@ -18,16 +18,14 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
     match field {
         LineField::Pump(id, part) => pump(part, book.pump(id).map(|pump| pump.reading_way)),
         LineField::Calibration(_, _, part) => match part {
-            CalibrationField::Density => words("Density of the liquid caught", "Kept with the test."),
-            CalibrationField::Temperature => {
-                words("Temperature of the liquid caught", "For the record; may stay blank.")
-            }
+            CalibrationField::Density => words("Density of the liquid caught", "Saved with the test."),
+            CalibrationField::Temperature => words("Temperature of the liquid caught", "For the record; optional."),
         },
         LineField::Row(_, _, _, part) => match part {
             RowField::Setting => words("Setting", "As the drive shows it."),
             RowField::Seconds => words("Time", "How long was caught."),
-            RowField::Mass => words("Mass on the scale", "Vessel and liquid, or the liquid alone."),
-            RowField::Tare => words("Empty vessel", "Blank: the scale was set to zero with it."),
+            RowField::Mass => words("Gross mass", "Vessel and liquid, or the liquid alone."),
+            RowField::Tare => words("Tare", "Leave blank if tared."),
         },
         LineField::Tank(id, part) => tank(part, book.tank(id).map(|tank| tank.way)),
         LineField::Transport(part) => transport(part),
@@ -36,6 +34,11 @@ pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
             ToleranceField::Moisture => words("Tolerance of moistures, dry-basis points", ""),
             ToleranceField::MatWeight => words("Tolerance of the mat weight, relative", ""),
             ToleranceField::Density => words("Tolerance of the board density, relative", ""),
+            ToleranceField::BeltScale => words("Tolerance of the belt scale, relative", ""),
+            ToleranceField::LineSpeed => words("Tolerance of the line speed, relative", ""),
+            ToleranceField::MatWidth => words("Tolerance of the mat width, relative", ""),
+            ToleranceField::Thickness => words("Tolerance of the board thickness, relative", ""),
+            ToleranceField::BoardMoisture => words("Tolerance of the board moisture, dry-basis points", ""),
         },
         LineField::Uncertainty(part) => match part {
             UncertaintyField::BeltScale => words("Uncertainty of the belt scale", BLANK_UNCERTAINTY),

@@ -33,10 +33,16 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         }
         LineFindingKind::FewRows { rows, least } => {
             return (
-                format!("{rows} of the {least} rows that it takes."),
+                format!("{rows} of the {least} catches that a valid test needs."),
                 format!(
-                    "Catch {least} rows or more at two settings at least, spread over those that the line runs at."
+                    "Make {least} catches or more at two settings at least, spread over those that the line runs at."
                 ),
+            );
+        }
+        LineFindingKind::CatchIncomplete => {
+            return (
+                "incomplete, so it does not count yet.".to_owned(),
+                "Enter setting, time and gross mass.".to_owned(),
             );
         }
         LineFindingKind::TooManySteps { most } => {
@@ -47,20 +53,20 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
         }
         LineFindingKind::Entry(_) => ("this entry cannot be used.".to_owned(), "Enter it again."),
         LineFindingKind::SettingsNotIncreasing { before } => (
-            format!("below {}, the setting of the row before.", amount(*before)),
-            "Check for a slip. If the rows were caught in this order, leave it: the line does not mind.",
+            format!("below {}, the setting of the catch before.", amount(*before)),
+            "Check for a slip. If the catches were made in this order, leave it: the line is the same.",
         ),
         LineFindingKind::NegativeMass { net } => (
             format!("less than the empty vessel, by {}.", amount(Amount { base: -net.base, ..*net })),
             "Check both masses and their units. Leave the vessel blank when the scale was set to zero with it.",
         ),
         LineFindingKind::OneSetting => (
-            "all rows were caught at one setting, so no line can be fitted.".to_owned(),
+            "all catches are at one setting, so no line can be fitted.".to_owned(),
             "Catch at a second setting at least, far from the first.",
         ),
         LineFindingKind::FlowNotIncreasing => (
             "more setting does not give more flow.".to_owned(),
-            "Check the rows for a slip, and the pump for a blocked line or air.",
+            "Check the catches for a slip, and the pump for a blocked line or air.",
         ),
         LineFindingKind::Suspect { studentised, from } => {
             let mark = context.plain.units.mark;
@@ -70,15 +76,16 @@ fn told(finding: &LineFinding, context: &LineContext<'_>) -> (String, String) {
                     trimmed_to(studentised.base.abs(), 3, mark),
                     trimmed_to(from.base, 3, mark)
                 ),
-                "It still counts. Check it for a slip, catch again, or set it aside.",
+                "It still counts. Check it for a slip, catch again, or exclude it.",
             )
         }
-        LineFindingKind::NotCalibrated => {
-            ("no catch test that counts, so no setting is known.".to_owned(), "Run a catch test, three rows at least.")
-        }
+        LineFindingKind::NotCalibrated => (
+            "no catch test that counts, so no setting is known.".to_owned(),
+            "Run a catch test, three catches at least.",
+        ),
         LineFindingKind::FaultyTest => (
             "its catch test cannot be used yet.".to_owned(),
-            "Fix what is marked in the test: a density, a row, or a row too few.",
+            "Fix what is marked in the test: a density, a catch, or too few catches.",
         ),
         LineFindingKind::NotWhole => ("not a whole number.".to_owned(), "Enter the count of nozzles, such as 8."),
         LineFindingKind::LimitsCrossed => {

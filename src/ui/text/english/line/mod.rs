@@ -27,6 +27,7 @@ pub(super) const LINE: LineWords = LineWords {
     finding: finding::finding,
     action: reason::action,
     verdict: verdict::verdict,
+    quantity: verdict::quantity,
     split: verdict::split,
     period: period::verdict,
     period_liquid: name::period_liquid,
@@ -41,7 +42,6 @@ pub(super) const LINE: LineWords = LineWords {
     metering: name::metering,
     model: name::model,
     r_squared: name::r_squared,
-    reading_way: name::reading_way,
     tank_way: name::tank_way,
     table_rows: name::table_rows,
 };

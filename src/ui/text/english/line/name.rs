@@ -2,8 +2,8 @@
 
 use crate::domain::line::changeover::Stop;
 use crate::domain::line::{
-    Fed, FlowSource, LineBook, Metering, Model, PeriodLiquidId, PumpDraft, PumpId, RSquared, RangeStatus, ReadingWay,
-    SettingUnit, TableRows, TankDraft, TankId, TankWay,
+    Fed, FlowSource, LineBook, Metering, Model, PeriodLiquidId, PumpDraft, PumpId, RSquared, RangeStatus, SettingUnit,
+    TableRows, TankDraft, TankId, TankWay,
 };
 use crate::domain::{Draft, LiquidId};
 use crate::ui::text::LineContext;
@@ -107,13 +107,6 @@ pub(super) fn r_squared(r_squared: RSquared) -> &'static str {
     match r_squared {
         RSquared::Centred(_) => "R², about the mean",
         RSquared::Uncentred(_) => "R², about zero (line through the origin)",
-    }
-}
-
-pub(super) fn reading_way(way: ReadingWay) -> &'static str {
-    match way {
-        ReadingWay::MassMeter => "Flow meter by mass",
-        ReadingWay::VolumeMeter => "Flow meter by volume",
     }
 }
 

@@ -1,4 +1,4 @@
-//! Places at the line in words: a field with what it belongs to, a pump, a catch-test row.
+//! Places at the line in words: a field with what it belongs to, a pump, a catch.
 
 use super::field::field;
 use super::name::{liquid, period_liquid, pump_called, tank_called};
@@ -34,8 +34,9 @@ pub(super) fn place(place: LinePlace, context: &LineContext<'_>) -> String {
         LinePlace::Calibration(pump, _) => format!("{}, catch test", pump_called(pump, context)),
         LinePlace::Row(pump, test, row) => {
             let rows = context.book.calibration(pump, test).map_or(&[][..], |test| &test.rows);
-            let number = rows.iter().position(|other| other.id == row).map_or(usize::from(row.0), |at| at + 1);
-            format!("{}, catch test, row {number}", pump_called(pump, context))
+            // The spare row has no place of its own yet.
+            let number = rows.iter().position(|other| other.id == row).unwrap_or(rows.len()) + 1;
+            format!("{}, catch {number}", pump_called(pump, context))
         }
         LinePlace::Tank(tank) => tank_called(tank, context),
         LinePlace::Liquid(id) => liquid(id, context.plain.draft),

@@ -64,6 +64,7 @@ pub(super) fn action(correction: &PumpCorrection, context: &LineContext<'_>) -> 
         }
         PumpAction::EnterSetting => "Enter the present setting: the new one starts from it.".to_owned(),
         PumpAction::NotRead => "Not read. Enter flow meter and setting.".to_owned(),
+        PumpAction::Distrusted => "Catch test first: its readings disagree with the others.".to_owned(),
         PumpAction::Unsettled => "First find out which reading is wrong.".to_owned(),
     }
 }
