@@ -26,7 +26,7 @@ journey("a tank has one row: what is left, when to order, and that it was ordere
   await shows(page, "tank.1.fits", /^11 600 L$/);
   await until(page, "#tank-row-1 .order-by", /^Overdue by 43\.4 h/);
   await until(page, ".warnings .slot", /T1 binder: the order is overdue by 43\.4 h\. Order now\. To last, use at most 110 L\/h\./);
-  assert.match(await page.run(() => document.querySelector("#tank-row-1 .level-bar").getAttribute("aria-label")), /level 42(\.0)? %, heel 2\.50? %/);
+  assert.match(await page.run(() => document.querySelector("#tank-row-1 .level-bar").getAttribute("aria-label")), /level 42(\.0)?\s%, heel 2\.50?\s%/);
   // The whole row is in the first screen, and so is the delivery's beginning.
   const ends = await page.run(() => document.querySelector("#delivery-into").getBoundingClientRect().bottom);
   assert.ok(ends < 900, `the delivery begins at ${ends} px`);

@@ -32,7 +32,7 @@ change-lasts = { $time } of production
 change-at-saw-from = at the saw from { $time }
 change-after = + { $time } min
 change-in = in { $time } min
-change-due = due { $time } min ago
+change-due = { $time } min late
 change-there = there
 
 # Steps

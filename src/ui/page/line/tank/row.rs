@@ -133,7 +133,7 @@ fn in_hours(state: State, time: Time) -> String {
 fn order(state: State, row: &TankNow, now: u64) -> Option<AnyView> {
     let found = row.state?;
     let hours = |time: Time| in_hours(state, time);
-    let said = |first: AnyView, below: String| view! { {first} <span class="sub">{below}</span> }.into_any();
+    let said = |first: AnyView, below: String| view! { {first} " " <span class="sub">{below}</span> }.into_any();
     let flag =
         |words: String| view! { <span class="lead flag"><Mark grade=Grade::Unusual/> " " {words}</span> }.into_any();
     let lead = |words: String| view! { <span class="lead">{words}</span> }.into_any();
