@@ -7,7 +7,7 @@ use crate::domain::trial::boards::group::GroupKey;
 use crate::domain::trial::boards::property::Tail;
 use crate::domain::trial::boards::target::Judged;
 use crate::domain::trial::series::effects::{Effects, Term, TermResult};
-use crate::domain::trial::series::factor::Factor;
+use crate::domain::trial::series::factor::{Factor, Level};
 use crate::domain::trial::{Property, Series};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::{Context, shown};
@@ -27,10 +27,14 @@ pub(super) fn sayings(effects: &Effects, series: &Series, context: &Context<'_>)
     let mut sayings = match (tested, told.as_slice()) {
         (false, [largest, ..]) => vec![format!("{} has the largest effect on {of}.", called(largest))],
         (_, []) => return vec![format!("No significant effect on {of}.")],
-        _ => vec![in_brief(&told, &of, called)],
+        _ => vec![in_brief(&told, &of, series, called)],
     };
     sayings.extend(told.iter().take(SPOKEN).filter_map(|result| effect(result, effects, series, context)));
-    let is_main = |result: &&&TermResult| matches!(result.term, Term::Main(_));
+    // A factor that takes part in a significant interaction has an effect, though none of its own.
+    let takes_part = |factor: usize| {
+        told.iter().any(|result| matches!(result.term, Term::Pair(one, other) if one == factor || other == factor))
+    };
+    let is_main = |result: &&&TermResult| matches!(result.term, Term::Main(factor) if !takes_part(factor));
     let silent: Vec<String> = ranking
         .iter()
         .filter(|result| result.is_significant() == Some(false))
@@ -47,10 +51,19 @@ pub(super) fn sayings(effects: &Effects, series: &Series, context: &Context<'_>)
 }
 
 /// "Board density and dose of pMDI raise internal bond; press factor lowers it."
-fn in_brief(told: &[&TermResult], of: &str, called: impl Fn(&TermResult) -> String) -> String {
+fn in_brief(told: &[&TermResult], of: &str, series: &Series, called: impl Fn(&TermResult) -> String) -> String {
     let mains = told.iter().filter(|result| matches!(result.term, Term::Main(_)));
+    // Levels in words have no order in which anything could rise or fall.
+    let is_ordered = |result: &TermResult| match result.term {
+        Term::Main(factor) => series
+            .factors
+            .get(factor)
+            .is_some_and(|own| own.levels.iter().all(|level| matches!(level, Level::Value(_) | Level::Number { .. }))),
+        _ => false,
+    };
     let named = |belongs: fn(Option<f64>) -> bool| {
-        let own = mains.clone().filter(|result| belongs(result.effect.map(|effect| effect.value)));
+        let change = |result: &TermResult| result.effect.filter(|_| is_ordered(result)).map(|effect| effect.value);
+        let own = mains.clone().filter(|result| belongs(change(result)));
         own.map(|result| lower_first(&called(result))).collect::<Vec<String>>()
     };
     let groups = [
