@@ -62,6 +62,11 @@ journey("a board of 3 internal bond, 6 bending and 4 swelling pieces is in one s
     const seen = [...document.querySelectorAll(".boards-panel input, .test-pieces input, .test-pieces tfoot td")].map((e) => e.getBoundingClientRect());
     return [Math.min(...seen.map((r) => r.top)), Math.max(...seen.map((r) => r.bottom)), document.querySelectorAll(".test-pieces input").length];
   });
+  // No grid runs into the next, nothing runs out of its panel, and the boxes of the board are under their heads.
+  const spill = await page.run(() => [...document.querySelectorAll(".boards-panel > .grid, .piece-test")].filter((e) => e.scrollWidth > e.clientWidth + 1 || e.getBoundingClientRect().right > e.parentElement.getBoundingClientRect().right + 1).length);
+  assert.equal(spill, 0);
+  const [head, box] = await page.run(() => [[...document.querySelectorAll(".grid.boards thead th")].find((e) => e.textContent.startsWith("Moisture")), document.querySelector('[data-field="board_moisture.1"]')].map((e) => { const r = e.getBoundingClientRect(); return (r.left + r.right) / 2; }));
+  assert.ok(Math.abs(head - box) < 40, `${head} and ${box}`);
   // 3, 6 and 4 pieces and the row for the next one of each.
   assert.equal(boxes, 4 * 3 + 7 * 5 + 5 * 2);
   assert.ok(from >= 0 && to <= 900, `the board is from ${from} to ${to} px`);

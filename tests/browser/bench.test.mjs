@@ -272,7 +272,7 @@ journey("a series is planned, made and told in plain words, and kept, given out,
   await page.choose("Factor B", "Board density");
   await field(page, "series_level.2.0", "600");
   await field(page, "series_level.2.1", "700");
-  await page.sees("2^2", { within: await page.css("#series-design") });
+  await page.until(async () => assert.equal(await page.run(() => document.getElementById("series-design").textContent), "2^2"));
   await fold(page, "series-material");
   await page.sees("Material for the series");
   await page.sees("Fibre, moist", { within: await page.css("#series-material table") });

@@ -142,7 +142,7 @@ trial-series-removed = Series removed
 trial-progress = Progress
 trial-next = Next
 trial-batch-of = batch { $batch } of { $batches }
-trial-all-weighed = All runs weighed
+trial-all-weighed = All runs made
 trial-boards-pressed = Boards pressed
 trial-boards-tested = Boards tested
 trial-design = Design
@@ -182,7 +182,10 @@ trial-replicate = Replicate
 trial-fixed-runs = { $fixed ->
     [one] One run is made: its levels are fixed.
    *[other] { $fixed } runs are made: their levels are fixed.
-} A changed plan moves only the { $open } not made yet.
+} { $open ->
+    [0] No run is left to move.
+   *[other] A changed plan moves only the { $open } not made yet.
+}
 trial-in-order = in order of making
 trial-run-order = Run order
 trial-fixed = fixed

@@ -135,14 +135,14 @@ fn Head(
     let state = expect_context::<State>();
     let unit = move |kind: Kind| move || unit_words(state.unit(kind), &state.currency.get());
     let box_head = |field: BoardField| {
-        view! { <th scope="col">{head(field)} " " <ColumnUnit name=head(field) kind=field.kind()/></th> }
+        view! { <th scope="col">{head(field)} <br/> <ColumnUnit name=head(field) kind=field.kind()/></th> }
     };
     view! {
         <th scope="col" class="l">{t!("trial-board")}</th>
         {box_head(BoardField::Mass)}
         {box_head(BoardField::Length)}
         {box_head(BoardField::Width)}
-        <th scope="col" colspan=move || points.get().to_string() class="points">
+        <th scope="col" colspan=move || points.get().to_string() class="thickness-points">
             {move || t!("trial-thickness-points", count = points.get())}
             " "
             <ColumnUnit name=t!("trial-thickness") kind=Kind::Thickness/>

@@ -106,7 +106,7 @@ fn Head(
     let state = expect_context::<State>();
     let boxes = move || {
         let one = |field: BoardField| {
-            view! { <th scope="col">{head(field)} " " <ColumnUnit name=head(field) kind=field.kind()/></th> }
+            view! { <th scope="col">{head(field)} <br/> <ColumnUnit name=head(field) kind=field.kind()/></th> }
         };
         fields.get().into_iter().map(one).collect_view()
     };
