@@ -100,7 +100,7 @@ pub fn FactorRow(
             <td class="l choose">
                 <PlaceChoice id=format!("factor-{}", id.0) name=name offered=choices chosen=chosen on_choose=choose/>
             </td>
-            <td class="l basis"><FactorUnit id=id of=of/></td>
+            <td class="l unit-basis"><FactorUnit id=id of=of/></td>
             <For each=move || 0..levels.get() key=|at| *at children=level/>
             <td class="more">
                 <Menu label=t!("trial-details-of-factor", letter = letter(place.get_untracked()).to_string()) sign="⋯" id=menu_id>
