@@ -213,7 +213,7 @@ fn told(mill: &Mill, units: &Units) -> String {
 #[test]
 fn findings() {
     let kinds: BTreeSet<_> = all().iter().map(|(_, what)| which(what)).collect();
-    assert_eq!(kinds.len(), 44, "one of each");
+    assert_eq!(kinds.len(), 45, "one of each");
     snapshot!("line", "findings", told(&Mill::new(), &Units::default()));
 }
 

@@ -27,7 +27,6 @@ pub struct LinePage {
     pub mass: &'static str,
     pub solids: &'static str,
     pub liquid: &'static str,
-    pub moves: &'static str,
     pub after: &'static str,
     pub accepted_in: fn(usize) -> String,
     pub accept_undone: &'static str,

@@ -18,7 +18,6 @@ pub struct Tools {
     pub bench: &'static str,
     pub compare: &'static str,
     pub units: &'static str,
-    pub unit_of: &'static str,
     pub decimal_mark: &'static str,
     pub point: &'static str,
     pub comma: &'static str,
@@ -40,16 +39,11 @@ pub struct Tools {
     pub close: &'static str,
     pub copy_of: &'static str,
     pub optional: &'static str,
-    pub to_fill_in: &'static str,
-    pub read_as: &'static str,
     pub preset: &'static str,
-    /// A value filled in by the app that assumes nothing, such as no sanding.
-    pub neutral: &'static str,
     pub no_figure: &'static str,
     pub source: &'static str,
     pub cautions: &'static str,
     pub caution_rule: &'static str,
-    pub use_this: &'static str,
 }
 
 /// The recipe page.
@@ -69,8 +63,6 @@ pub struct RecipePage {
     pub example_name: &'static str,
     pub example_note: &'static str,
     pub sheet: &'static str,
-    pub stale: &'static str,
-    pub stale_hint: &'static str,
     pub water: &'static str,
     pub mat_weight: &'static str,
     pub difference: &'static str,
@@ -88,10 +80,7 @@ pub struct RecipePage {
     pub dose_way: &'static str,
     pub liquid_source: &'static str,
     pub most_liquids: fn(usize) -> String,
-    pub show_working: &'static str,
     pub formula: &'static str,
-    pub numbers_put_in: &'static str,
-    pub in_full: &'static str,
     pub fibre: &'static str,
     pub too_wet: &'static str,
 }

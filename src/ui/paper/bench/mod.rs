@@ -2,13 +2,10 @@
 
 mod report;
 mod series_plan;
+mod subject;
 mod weigh_sheet;
 
-use super::sheet::{recipe_name, revision};
-use super::warnings::PaperLine;
-use crate::domain::trial::TrialFinding;
-use crate::t;
-use crate::ui::page::bench::desk::{Desk, Made, at_box};
+use crate::ui::page::bench::desk::Desk;
 use crate::ui::page::bench::tab::{BOARDS, EFFECTS, SERIES};
 use crate::ui::state::State;
 use leptos::prelude::*;
@@ -26,27 +23,4 @@ pub fn BenchPaper() -> impl IntoView {
         BOARDS | EFFECTS => view! { <TrialReport/> }.into_any(),
         _ => view! { <WeighSheets/> }.into_any(),
     }
-}
-
-/// The trial's name.
-fn trial_name(state: State) -> String {
-    let name = state.bench.open.with_untracked(|open| open.trial.name.clone());
-    if name.trim().is_empty() { t!("paper-trial-untitled") } else { name }
-}
-
-/// The recipe that the trial is of, with its revision where that is the one on the page.
-fn recipe_of_trial(state: State) -> String {
-    let own = state.bench.open.with_untracked(|open| open.trial.recipe_name.clone());
-    let name = recipe_name(state);
-    let own = if own.trim().is_empty() { t!("recipe-untitled") } else { own };
-    if own == name { t!("line-recipe", name = name, revision = revision(state)) } else { own }
-}
-
-/// What there is to say, but for what is wrong in a box, which gives no sheet at all.
-fn said(desk: Desk, made: &Made, all: &[TrialFinding]) -> Vec<PaperLine> {
-    let line = |finding: &TrialFinding| {
-        let message = desk.message(finding, &made.recipe, &made.typed);
-        PaperLine { grade: finding.grade, words: format!("{} {}", message.what, message.fix) }
-    };
-    all.iter().filter(|finding| !at_box(finding)).map(line).collect()
 }

@@ -4,7 +4,7 @@ use super::super::end::End;
 use super::super::not_valid::NothingPaper;
 use super::super::sheet::Sheet;
 use super::super::warnings::Warnings;
-use super::{recipe_of_trial, said, trial_name};
+use super::subject::{recipe_of_trial, said, trial_name};
 use crate::domain::trial::Series;
 use crate::domain::trial::SeriesDraft;
 use crate::domain::trial::series::factor::Factor;

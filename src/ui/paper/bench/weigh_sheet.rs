@@ -4,7 +4,7 @@ use super::super::end::End;
 use super::super::not_valid::Void;
 use super::super::sheet::Sheet;
 use super::super::warnings::Warnings;
-use super::{recipe_of_trial, said, trial_name};
+use super::subject::{recipe_of_trial, said, trial_name};
 use crate::domain::trial::weigh_sheet::sheet::WeighLine;
 use crate::domain::trial::{WeighFigure, WeighLineFigure, WeighSheet};
 use crate::domain::{Grade, Work, cautions_at, work_out};

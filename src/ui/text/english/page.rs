@@ -14,7 +14,6 @@ pub(super) const TOOLS: Tools = Tools {
     bench: "Bench",
     compare: "Compare",
     units: "Units",
-    unit_of: "Unit of",
     decimal_mark: "Decimal mark shown",
     point: "Point, 1.5",
     comma: "Comma, 1,5",
@@ -36,15 +35,11 @@ pub(super) const TOOLS: Tools = Tools {
     close: "Close",
     copy_of: "Copy of",
     optional: "optional",
-    to_fill_in: "required",
-    read_as: "read as",
     preset: "typical value",
-    neutral: "nothing assumed",
     no_figure: "–",
     source: "Source",
     cautions: "Cautions",
     caution_rule: "Local codes, the safety data sheet and licensed practice decide.",
-    use_this: "Use this",
 };
 
 pub(super) const RECIPE: RecipePage = RecipePage {
@@ -62,8 +57,6 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     example_name: "Example: wheat straw, pMDI, 15 mm",
     example_note: "Invented data of an invented mill.",
     sheet: "What it takes",
-    stale: "Old result",
-    stale_hint: "It belongs to the last entries that could be computed.",
     water: "Water",
     mat_weight: "Mat weight",
     difference: "Difference",
@@ -81,10 +74,7 @@ pub(super) const RECIPE: RecipePage = RecipePage {
     dose_way: "The dose is meant as",
     liquid_source: "Where the values come from",
     most_liquids: |most| format!("A recipe has at most {most} liquids. Nothing was added."),
-    show_working: "Show the working",
     formula: "Formula",
-    numbers_put_in: "Numbers put in",
-    in_full: "To more digits",
     fibre: "Fibre",
     too_wet: "Too wet",
 };

@@ -1,7 +1,7 @@
 //! A row of the table.
 
 use super::now::{CheckSheet, field_of, pair_of, setting_of};
-use super::row_text::{NewSetting, RowText, full_name, row_name, row_text, row_units, while_blank};
+use super::row_text::{CheckRowText, NewSetting, full_name, row_name, row_text, row_units, while_blank};
 use super::row_unit::RowUnit;
 use super::strip::ToleranceStrip;
 use crate::domain::Grade;
@@ -28,7 +28,7 @@ pub fn ReadingRow(
     let kind = Memo::new(move |_| sheet.now.with(|now| now.row(figure).map_or(Kind::Ratio, |row| row.kind)));
     let unit = Memo::new(move |_| row_units(state, figure, kind.get()).unit(kind.get()));
     let unit_text = move || format!("\u{a0}{}", unit_shown(unit.get(), ""));
-    let part = move |of: fn(&RowText) -> &String| move || text.with(|text| of(text).clone());
+    let part = move |of: fn(&CheckRowText) -> &String| move || text.with(|text| of(text).clone());
     let is_outside = Memo::new(move |_| text.with(|text| text.is_outside));
     let is_flagged = Memo::new(move |_| text.with(|text| text.is_outside || matches!(text.new, NewSetting::Flag(..))));
     let is_open = Memo::new(move |_| sheet.open_row.get() == Some(figure));
@@ -118,7 +118,7 @@ fn Pair(
 #[component]
 fn NewSettingCells(
     /// The row.
-    text: Memo<RowText>,
+    text: Memo<CheckRowText>,
 ) -> impl IntoView {
     let new = Memo::new(move |_| text.with(|text| text.new.clone()));
     move || match new.get() {

@@ -29,7 +29,7 @@ pub enum NewSetting {
 
 /// A row as it is shown.
 #[derive(Debug, Clone, PartialEq, Default)]
-pub struct RowText {
+pub struct CheckRowText {
     /// The target, without its unit.
     pub target: String,
     /// What was read, where no box of its own has it.
@@ -91,14 +91,14 @@ pub fn row_units(state: State, figure: RunFigure, kind: Kind) -> Units {
 }
 
 /// All of a row but its boxes.
-pub fn row_text(state: State, now: &CheckNow, figure: RunFigure) -> RowText {
-    let Some(row) = now.row(figure) else { return RowText::default() };
+pub fn row_text(state: State, now: &CheckNow, figure: RunFigure) -> CheckRowText {
+    let Some(row) = now.row(figure) else { return CheckRowText::default() };
     let units = row_units(state, figure, row.kind);
     let unit = units.unit(row.kind);
     let number = |amount: Amount| format::amount(amount, unit, units.mark);
     let check = row.check.filter(|check| check.verdict() != Verdict::NotRead);
     let (settings_now, new) = settings(state, now, row);
-    RowText {
+    CheckRowText {
         target: row.target.map_or_else(String::new, number),
         actual: row.check.map_or_else(String::new, |check| number(check.actual)),
         deviation: check.map_or_else(Default::default, |check| deviation(&check, unit, &units)),

@@ -34,7 +34,6 @@ pub const LINE_PAGE: LinePage = LinePage {
     mass: "Mass",
     solids: "Solids content",
     liquid: "Liquid delivered",
-    moves: "Settings that move",
     after: "After",
     accepted_in,
     accept_undone: "Delivery undone.",
