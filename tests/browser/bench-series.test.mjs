@@ -49,6 +49,7 @@ journey("eight boards from plan to report, with a redraw in the middle that move
   // A column of cells fills the lines from the first one on; no two numbers become one.
   const lines = await page.run(() => [...document.querySelectorAll('[data-field^="weighed."]')].map((box) => box.dataset.field));
   await page.run((box) => {
+    box.focus();
     const clipboardData = new DataTransfer();
     clipboardData.setData("text/plain", "112\n8\n");
     box.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
