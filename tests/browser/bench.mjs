@@ -11,7 +11,10 @@ export const tab = async (page, name) => page.press(name, { within: await page.c
 /** Opens a fold by its id, where it is closed. */
 export async function fold(page, id) {
   const closed = await page.run((fold) => !fold.open, await page.css(`#${id}`));
-  if (closed) await page.click(`#${id} > summary`);
+  if (!closed) return;
+  // Not under the notice or the foot of a phone.
+  await page.run((id) => document.querySelector(`#${id} > summary`).scrollIntoView({ block: "center" }), id);
+  await page.click(`#${id} > summary`);
 }
 
 /** Presses a button that is behind ⋯. */

@@ -115,6 +115,7 @@ for (const [width, height, touch] of [[1440, 900, false], [820, 1180, true], [39
     await page.axe();
     await page.assertNoSideways();
     await page.screenshot(`bench-slip-${width}`, { full: true });
+    await page.run(() => document.querySelector(".question button").scrollIntoView({ block: "center" }));
     await page.press(/^Use /);
     await page.until(async () => assert.equal(Number(await held(page, "weighed.liquid.1")), Number((resin).toFixed(2))));
     await page.seesNot("did you mean");

@@ -81,6 +81,6 @@ journey("the dialogs of the shared file open, and closing them changes nothing",
     // No box of the page: a file of this kind is not set by a driver.
     assert.equal(opened.at(-1).backendNodeId, undefined);
     await page.byRole("button", "Use library file");
-    assert.equal(await page.run(() => document.querySelector(".shared [role=alert]").textContent), "");
+    assert.equal(await page.run(() => document.querySelector("[aria-labelledby=shared-library] [role=alert]").textContent), "");
   }
 });

@@ -156,8 +156,10 @@ fn ExampleTrial() -> impl IntoView {
     let blank = move |_| {
         let before = bench.open.with_untracked(|open| open.trial.sheet.clone());
         bench.edit(|trial| trial.sheet = Default::default());
+        // What came of the example is not the last result of this sheet.
+        bench.opening.update(|opening| *opening += 1);
         state.tell_undo(t!("bench-blanked"), move || bench.edit(|trial| trial.sheet = before.clone()));
-        page::focus_field("bench_mat_length");
+        request_animation_frame(|| page::focus_field("bench_mat_length"));
     };
     view! {
         <Show when=move || is_example.get()>
