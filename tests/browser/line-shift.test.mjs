@@ -227,7 +227,7 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   const words = rows.join("\n");
   assert.match(words, /^\+ 2:30 min \| Mat weight, wet \| 11(\.0+)? \| 13\.1\d? \| kg\/m²$/m);
   assert.match(words, /^\+ 2:30 min \| Line speed \| 7\.77\d? \| 6\.52\d? \| m\/min$/m);
-  assert.match(words, /^\+ 3:10 min \| Press gap \| 15\.6 \| 18\.6 \| mm$/m);
+  assert.match(words, /^\+ 3:10 min \| Press gap \| 15\.60 \| 18\.60 \| mm$/m);
   // The 18 mm recipe has the delivery too: the wax pump stays.
   assert.doesNotMatch(words, /P2 wax/);
   await pressInSight(page, "Start now");

@@ -144,6 +144,7 @@ journey("a check is compared with the recipe, saved with its remark, charted and
 journey("a blank reading is not read, a meter by volume has its target by volume, a pump out of reach cannot, in US units nothing sideways", { ...PHONE, timeout: 300_000 }, async (page) => {
   await page.press("Pumps & catch tests");
   await page.press(/^P3/, { within: await page.css(".pump-choices") });
+  await page.run(() => document.querySelector("#pump-setup > summary").scrollIntoView({ block: "center" }));
   await page.click("#pump-setup > summary");
   await page.type(await box(page, "pump.3.most_setting"), "300");
   await page.press("Line check");
