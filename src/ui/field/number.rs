@@ -14,7 +14,7 @@ use crate::ui::signal::{Signal, memo};
 use crate::ui::state::{Said, Session, State, state};
 use crate::ui::text::{self, FieldWords, unit_shown};
 
-/// How an entry stands there.
+/// How an entry is meant.
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Standing {
     /// Still to be filled in, and never touched.
@@ -161,7 +161,7 @@ fn aside(state: State, draft: &Draft, field: Field, units: &Units) -> String {
     }
 }
 
-/// What stands under the box: how the entry stands there, and its other readings.
+/// The line below the box: how the entry is meant, and its other readings.
 fn beside(state: State, shown: &Shown) -> View {
     let (class, words) = match shown.standing {
         Standing::Preset if shown.neutral => ("mark-preset", state.words.tools.neutral),
