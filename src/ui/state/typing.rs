@@ -74,7 +74,7 @@ impl State {
             self.enter(Some(Session::Field(last)), last, &text, unit);
             self.leave();
         }
-        // Choosing once more is about the number that stands there now.
+        // Choosing once more is about the number that is in the box by then.
         self.typed_last.set_value(None);
     }
 

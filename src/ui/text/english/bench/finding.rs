@@ -43,7 +43,7 @@ fn entry(finding: &TrialFinding, what: RecipeWhat, context: &BenchContext<'_>) -
             let own = context.requirements.iter().find(|requirement| requirement.property == property);
             (own.map(|requirement| &requirement.value), property.kind(), requirement_limit(property))
         }
-        // No entry stands there; the words do without what was typed.
+        // The box has no entry: the words leave out what was typed.
         TrialPlace::Sheet | TrialPlace::Design | TrialPlace::Recipe(_) => (None, Kind::Ratio, weighing::LIMIT),
     };
     let typed = typed.map_or("", |entry| entry.text.as_str());
