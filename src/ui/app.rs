@@ -3,12 +3,7 @@
 use super::components::{Announce, UndoNotice};
 use super::frame::{Bar, Trouble, rescue};
 use super::page;
-use super::page::bench::BenchSheet;
-use super::page::compare::CompareSheet;
-use super::page::help::HelpSheet;
-use super::page::library::LibrarySheet;
-use super::page::line::LineSheet;
-use super::page::mixing::MixingSheet;
+use super::page::lazy::{self, LazyPage};
 use super::page::recipe::RecipeSheet;
 use super::paper;
 use super::persistence;
@@ -40,6 +35,7 @@ fn App() -> impl IntoView {
     if let Some(listeners) = event::on_drop(move |file| page::library::dropped(state, file)) {
         listeners.into_iter().for_each(event::Listener::forget);
     }
+    lazy::fetch_all();
     // The address and a press both say where to go: a page is made anew only for another one.
     let page = Memo::new(move |_| state.page.get().in_bar());
     let skip = |event: MouseEvent| {
@@ -54,13 +50,11 @@ fn App() -> impl IntoView {
         <UndoNotice/>
         <main id="content" tabindex="-1">
             {move || match page.get() {
-                Page::Recipe => view! { <RecipeSheet/> }.into_any(),
-                Page::Line => view! { <LineSheet/> }.into_any(),
-                Page::Compare => view! { <CompareSheet/> }.into_any(),
-                Page::Bench => view! { <BenchSheet/> }.into_any(),
-                Page::Mixing => view! { <MixingSheet/> }.into_any(),
-                Page::Library | Page::Systems | Page::Trials => view! { <LibrarySheet/> }.into_any(),
-                Page::Help => view! { <HelpSheet/> }.into_any(),
+                Page::Recipe => {
+                    paper::prints(paper::recipe_documents);
+                    view! { <RecipeSheet/> }.into_any()
+                }
+                page => view! { <LazyPage page=page/> }.into_any(),
             }}
         </main>
         <Announce/>

@@ -208,8 +208,9 @@ export class Page {
     await this.started();
   }
 
+  /** The app has taken over from the first paint, and the page that is open has arrived: all but the recipe come in parts of their own. */
   async started() {
-    await until(async () => (await this.run(() => document.getElementById("start") === null)) || false, 60_000);
+    await until(async () => (await this.run(() => document.getElementById("start") === null && document.querySelector("#content:empty, .arriving") === null)) || false, 60_000);
     await this.engine.listen?.();
   }
 

@@ -1,7 +1,7 @@
 // The app arrives and starts, wherever its folder lies.
 
 import assert from "node:assert/strict";
-import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { cp, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { test } from "node:test";
@@ -29,7 +29,10 @@ journey("the page is sent in the fewest round trips, and only from its own folde
   const once = (file) => asked.filter((other) => other === file).length === 1;
   assert.ok(["200 haulm.css", "200 haulm.js", "200 haulm_bg.wasm", "200 start.js"].every(once), asked.join());
   // The icon of the window goes by a cache of its own.
-  assert.deepEqual([...new Set(asked)], ["200 haulm.css", "200 haulm.js", "200 haulm_bg.wasm", "200 icon-192.png", "200 icon.svg", "200 index.html", "200 manifest.webmanifest", "200 offline.js", "200 page", "200 start.js"]);
+  // A release build has the pages other than the recipe in parts of their own.
+  const parts = (await readdir(DIST)).filter((file) => /^(split|chunk)_.*[.]wasm$/.test(file));
+  const files = ["haulm.css", "haulm.js", "haulm_bg.wasm", "icon-192.png", "icon.svg", "index.html", "manifest.webmanifest", "offline.js", "page", "start.js", ...parts];
+  assert.deepEqual([...new Set(asked)], files.map((file) => `200 ${file}`).sort());
   assert.deepEqual(page.server.served.filter(({ encoding }) => encoding !== "br"), []);
 });
 
@@ -84,6 +87,35 @@ test("where the program does not arrive, the page says so", async () => {
       await page.axe();
       await page.screenshot("start-failed");
       assert.notDeepEqual(await page.complaints(), []);
+    } finally {
+      await page.close();
+    }
+  } finally {
+    await rm(dir, { recursive: true, force: true });
+  }
+});
+
+test("where a page's part of the program does not arrive, the page says so and tries again; nothing is lost", async (context) => {
+  const dir = await mkdtemp(join(tmpdir(), "haulm-dist-"));
+  try {
+    await cp(DIST, dir, { recursive: true });
+    const part = join(dir, "split_line.wasm");
+    const program = await readFile(part).catch(() => null);
+    if (!program) return context.skip("this build is one program; the release build is in parts");
+    await rm(part);
+    const page = await open({ dir });
+    try {
+      await page.type("Board density", "671");
+      await page.press("Line");
+      await page.sees("This page has not arrived.");
+      await page.axe();
+      await page.press("Recipe");
+      await page.holds("Board density", "671");
+      await page.press("Line");
+      await writeFile(part, program);
+      await page.press("Try again");
+      await page.heading("Line");
+      await page.seesNot("This page has not arrived.");
     } finally {
       await page.close();
     }

@@ -15,6 +15,7 @@ step() {
 
 # Nothing below means anything without these.
 need_build
+need_split
 need_lints
 need_browser
 need_engines
@@ -27,7 +28,7 @@ alone() { node --test --test-reporter=spec --test-concurrency=1 "$@"; }
 rm -rf dist
 # It takes one core most of the time, since the release profile has one unit of code; the native steps have the other.
 mkdir -p target
-trunk build --release >target/browser-build.log 2>&1 &
+trunk build --release --features split >target/browser-build.log 2>&1 &
 building=$!
 trap 'kill "$building" 2>/dev/null || true' EXIT
 built() {
@@ -39,7 +40,7 @@ built() {
 
 step "format" cargo fmt --check
 step "lints, native" cargo clippy --locked --all-targets -- -D warnings
-step "lints, browser" cargo clippy --locked --target wasm32-unknown-unknown --lib --bins -- -D warnings
+step "lints, browser" cargo clippy --locked --target wasm32-unknown-unknown --features split --lib --bins -- -D warnings
 step "native tests and doc tests" cargo test --locked --no-fail-fast
 step "browser build, what is left of it" built
 step "size budget" node tests/browser/size.mjs

@@ -2,7 +2,7 @@
 // Style and script are inline there, so the page's policy names their hashes instead of 'self'; nothing can be fetched at all.
 
 import { createHash } from "node:crypto";
-import { mkdir, readFile, writeFile } from "node:fs/promises";
+import { mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import { dirname, join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -16,12 +16,19 @@ const once = (text, pattern, into) => {
 };
 
 const wasm = (await dist("haulm_bg.wasm")).toString("base64");
-const glue = once(String(await dist("haulm.js")), /export \{[^}]*__wbg_init as default[^}]*\};?/, "");
+// The parts that a release build fetches later are in the page, too, and answered from there.
+const parts = {};
+for (const name of await readdir(join(root, "dist"))) if (/_.*[.]wasm$/.test(name) && name !== "haulm_bg.wasm") parts[name] = (await dist(name)).toString("base64");
+const glue = once(String(await dist("haulm.js")), /export \{[^}]*__wbg_init as default[^}]*\};?/, "").replace(
+  /fetch\(new URL\(("\.\/\w+\.wasm"), import\.meta\.url\)\)/g,
+  "part($1)",
+);
 const start = once(String(await dist("start.js")), /const \{ default: start \} = await import\("\.\/haulm\.js"\);/, "");
 const script = `${glue}
-const binary = atob("${wasm}");
-const bytes = Uint8Array.from(binary, (letter) => letter.charCodeAt(0));
-${once(start, /await start\(\);/, "await __wbg_init({ module_or_path: bytes });")}`;
+const parts64 = ${JSON.stringify(parts)};
+const bytes = (base64) => Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+const part = async (path) => new Response(bytes(parts64[path.slice(2)]), { headers: { "content-type": "application/wasm" } });
+${once(start, /await start\(\);/, "await __wbg_init({ module_or_path: bytes("${wasm}") });")}`;
 const style = String(await dist("haulm.css"));
 const icon = (await dist("icon.svg")).toString("base64");
 

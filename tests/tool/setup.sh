@@ -12,6 +12,7 @@ unset NO_COLOR
 # Newer trunks need a newer compiler than rust-toolchain.toml names.
 trunk_version=0.21.14
 geckodriver_version=0.37.1
+split_version=0.2.4
 tools=${XDG_CACHE_HOME:-$HOME/.cache}/haulm
 
 say() { printf '\n== %s\n' "$*"; }
@@ -62,6 +63,13 @@ need_tool() {
   shift 3
   # Some tell more on further lines.
   [[ "$("$command" --version 2>/dev/null | head -n 1) " == "$command $version "* ]] && return
+  install_tool "$package" "$version" "$@"
+}
+
+# install_tool PACKAGE VERSION OPTION...: into the folder of tools.
+install_tool() {
+  local package=$1 version=$2
+  shift 2
   say "Installing $package $version into $tools"
   env -u CARGO_BUILD_TARGET -u RUSTFLAGS CARGO_TARGET_DIR="$tools/build" CARGO_PROFILE_RELEASE_OPT_LEVEL=0 CARGO_PROFILE_RELEASE_LTO=off \
     CARGO_PROFILE_RELEASE_CODEGEN_UNITS=16 CARGO_PROFILE_RELEASE_BUILD_OVERRIDE_CODEGEN_UNITS=16 \
@@ -79,6 +87,13 @@ need_build() {
   # so neither needs the encryption that it comes with.
   need_tool wasm-bindgen wasm-bindgen-cli "$(locked wasm-bindgen)" --no-default-features
   need_tool trunk trunk "$trunk_version" --no-default-features
+  rm -rf "$tools/build"
+}
+
+# What a release build cuts the program in parts with. It does not tell its version; cargo's list of what it installed does.
+need_split() {
+  has wasm-split-cli && grep -qs "\"wasm_split_cli_support $split_version " "$tools/.crates.toml" && return
+  install_tool wasm_split_cli_support "$split_version" --features build-binary
   rm -rf "$tools/build"
 }
 

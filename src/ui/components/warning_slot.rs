@@ -28,10 +28,15 @@ impl PartialEq for SlotLine {
 /// The gravest one and how many there are; all of them on demand.
 #[component]
 pub fn WarningSlot(
-    /// All there is to say, the gravest first.
+    /// All there is to say, in the order of its reading. The slot puts the gravest first.
     #[prop(into)]
     lines: Signal<Vec<SlotLine>>,
 ) -> impl IntoView {
+    let lines = Memo::new(move |_| {
+        let mut lines = lines.get();
+        lines.sort_by_key(|line| line.grade);
+        lines
+    });
     let all = RwSignal::new(false);
     let count = Memo::new(move |_| lines.with(Vec::len));
     let class = move || match lines.with(|lines| lines.first().map(|line| line.grade)) {

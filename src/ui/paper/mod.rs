@@ -20,47 +20,51 @@ mod warnings;
 
 use crate::browser::print;
 use crate::t;
-use crate::ui::route::Page;
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
 use bench::BenchPaper;
 use changeover::ChangeoverPaper;
 use leptos::prelude::*;
 use line_check::LineCheckPaper;
-use next_print::{NextPrint, PrintScope};
+use next_print::{Documents, NextPrint, PrintScope};
 use not_valid::NothingPaper;
 use pump_settings::PumpSettingsPaper;
 use recipe::RecipePaper;
 use settings_table::SettingsTablePaper;
 use tanks::TanksPaper;
 
-/// From now on the browser prints documents made for paper.
+/// From now on the browser prints documents made for paper, where the page that is open has some.
 pub fn on_print(state: State) {
     let next = NextPrint::new();
     provide_context(next);
     let documents = move || {
         provide_context(state);
-        documents(state, next.take())
+        let scope = next.take();
+        let inside = next.documents().map(|documents| documents(state, scope));
+        view! { <div class="paper">{inside}</div> }.into_any()
     };
-    print::on_print(move || has_documents(state.page.get_untracked()), documents);
+    print::on_print(move || next.documents().is_some(), documents);
 }
 
-/// Whether a page has documents of its own. Another page prints as it is.
-fn has_documents(page: Page) -> bool {
-    matches!(page, Page::Recipe | Page::Line | Page::Bench)
+/// Says what the page that is being made prints, until it is gone. A page that says nothing prints as it is.
+pub fn prints(documents: Documents) {
+    let next = expect_context::<NextPrint>();
+    next.set_documents(Some(documents));
+    on_cleanup(move || next.set_documents(None));
 }
 
-fn documents(state: State, scope: PrintScope) -> AnyView {
-    let inside = match state.page.get_untracked() {
-        Page::Recipe => view! { <RecipePaper/> }.into_any(),
-        Page::Line => line_documents(state, scope),
-        Page::Bench => view! { <BenchPaper/> }.into_any(),
-        Page::Compare | Page::Mixing | Page::Systems | Page::Trials | Page::Library | Page::Help => ().into_any(),
-    };
-    view! { <div class="paper">{inside}</div> }.into_any()
+/// The recipe's one page.
+pub fn recipe_documents(_: State, _: PrintScope) -> AnyView {
+    view! { <RecipePaper/> }.into_any()
 }
 
-fn line_documents(state: State, scope: PrintScope) -> AnyView {
+/// What the open tab of the Bench page prints.
+pub fn bench_documents(_: State, _: PrintScope) -> AnyView {
+    view! { <BenchPaper/> }.into_any()
+}
+
+/// What the open tab of the Line page prints, or a part of it.
+pub fn line_documents(state: State, scope: PrintScope) -> AnyView {
     match (LineSection::at(state.line.section.get_untracked()), scope) {
         (LineSection::Sheet, PrintScope::Page) => {
             view! { <PumpSettingsPaper/> <SettingsTablePaper follows=true/> }.into_any()

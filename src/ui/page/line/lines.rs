@@ -55,7 +55,7 @@ fn other_released(state: State) -> Option<String> {
     if is_open { None } else { version::released(state, &released) }
 }
 
-/// The lines of the pump settings, the gravest first.
+/// The lines of the pump settings.
 pub fn settings_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
     let mut lines = common_lines(state);
     // What the furnish does comes before what a pump does, of the same grade.
@@ -67,7 +67,6 @@ pub fn settings_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
         lines.push(finding_line(state, found));
     }
     lines.extend(drift_lines(state, now, to_pump));
-    lines.sort_by_key(|line| line.grade);
     lines
 }
 

@@ -10,6 +10,11 @@ common-more = More
 common-show = Show
 common-source = Source
 
+# A page whose part of the program arrives after the start.
+common-page-arrives = Loading…
+common-page-missing = This page has not arrived. Everything you entered is kept. Check the network connection, then try again.
+common-try-again = Try again
+
 # Severity
 common-error = Error
 common-warning = Warning

@@ -24,7 +24,7 @@ fn is_of_entry(finding: &TrialFinding) -> bool {
     matches!(finding.what, TrialProblem::Entry(_))
 }
 
-/// Findings and what is wrong in `fields`, the gravest first; as they were at the last pause, so that nothing comes and
+/// Findings and what is wrong in `fields`, as they were at the last pause, so that nothing comes and
 /// goes between two keys.
 pub fn slot_lines(
     state: State,
@@ -46,13 +46,7 @@ pub fn slot_lines(
         let entries = entry_findings(state, &fields());
         let entries = entries.into_iter().map(|(field, grade, message)| line(desk, grade, field.place(), message));
         let off = if with_boards { off_target_boards(state, desk) } else { Vec::new() };
-        let mut all: Vec<SlotLine> = said.chain(entries).chain(off).collect();
-        all.sort_by_key(|line| match line.grade {
-            Grade::Stop => 0,
-            Grade::Unusual => 1,
-            Grade::Note => 2,
-        });
-        all
+        said.chain(entries).chain(off).collect()
     });
     lines.into()
 }

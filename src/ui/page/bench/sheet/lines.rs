@@ -28,11 +28,11 @@ pub fn word(grade: Grade) -> String {
     }
 }
 
-/// All there is to say, the gravest first.
+/// All there is to say.
 pub fn lines(sheet: WeighContext) -> Vec<SlotLine> {
     let state = sheet.desk.state;
     let (_, of_recovery) = recovered(sheet);
-    let mut lines = sheet.desk.made.with(|made| {
+    sheet.desk.made.with(|made| {
         sheet.desk.weighing.with(|weighing| {
             let of_batch = weighing.iter().flat_map(|weighing| &weighing.findings);
             let all = made.findings.iter().chain(of_batch).chain(&of_recovery);
@@ -41,11 +41,9 @@ pub fn lines(sheet: WeighContext) -> Vec<SlotLine> {
                 let words = format!("{} {}", message.what, message.fix);
                 SlotLine { grade: finding.grade, word: word(finding.grade), words, show: way_to(state, finding) }
             });
-            told.collect::<Vec<_>>()
+            told.collect()
         })
-    });
-    lines.sort_by_key(|line| line.grade);
-    lines
+    })
 }
 
 /// Whether a finding only says that a box that nobody has touched is blank: the page asks for it where the table will be.

@@ -8,7 +8,7 @@ use crate::ui::page::line::settings_now::SettingsNow;
 use crate::ui::state::State;
 use leptos::prelude::*;
 
-/// The lines, the gravest first.
+/// The lines of the warning slot.
 pub fn catch_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
     let mut lines = common_lines(state);
     // What a setting says belongs to the pump settings; without any the check of the line says what is wrong with the pumps.
@@ -36,7 +36,6 @@ pub fn catch_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
         });
     }
     lines.extend(drift_lines(state, now, to_earlier_tests));
-    lines.sort_by_key(|line| line.grade);
     lines
 }
 

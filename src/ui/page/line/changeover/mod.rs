@@ -88,7 +88,6 @@ fn change_lines(state: State, sheet: ChangeSheet) -> Vec<SlotLine> {
         };
         lines.push(slot_line(found.grade, format!("{} {}", message.what, message.fix), show));
     }
-    lines.sort_by_key(|line| line.grade);
     lines
 }
 

@@ -18,7 +18,7 @@ use leptos::prelude::*;
 /// The fold with the reconciliation.
 pub const RECONCILIATION: &str = "reconciliation";
 
-/// The lines, the gravest first.
+/// The lines of the warning slot.
 pub fn check_lines(state: State, now: &CheckNow) -> Vec<SlotLine> {
     let mut lines: Vec<SlotLine> = Vec::new();
     match &now.check {
@@ -44,7 +44,6 @@ pub fn check_lines(state: State, now: &CheckNow) -> Vec<SlotLine> {
             lines.push(slot_line(Grade::Note, format!("{} {}", message.what, message.fix), None));
         }
     }
-    lines.sort_by_key(|line| line.grade);
     lines
 }
 

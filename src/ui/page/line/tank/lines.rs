@@ -10,7 +10,7 @@ use crate::ui::page::line::lines::{common_lines, go_to_field, slot_line};
 use crate::ui::state::State;
 use leptos::prelude::*;
 
-/// The lines, the gravest first.
+/// The lines of the warning slot.
 pub fn tank_lines(state: State, sheet: TankSheet) -> Vec<SlotLine> {
     let mut lines = common_lines(state);
     let mut all = sheet.tanks.with(|tanks| tanks.iter().flat_map(|tank| tank.findings.clone()).collect::<Vec<_>>());
@@ -39,7 +39,6 @@ pub fn tank_lines(state: State, sheet: TankSheet) -> Vec<SlotLine> {
         };
         lines.push(slot_line(found.grade, format!("{} {}", message.what, message.fix), show));
     }
-    lines.sort_by_key(|line| line.grade);
     lines
 }
 
