@@ -320,6 +320,8 @@ journey("a series is planned, made and told in plain words, and kept, given out,
   await page.sees("Not saved yet");
   await page.press("Open Dose and density");
   await page.sees("Saved at");
+  // The tab of the series prints its plan and then a sheet a run.
+  await tab(page, "Series");
   const pdf = await page.pdf();
   assert.ok((pdf.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length >= 5, "one page a board at least");
   await page.look({ width: 390, height: 844, touch: true });
