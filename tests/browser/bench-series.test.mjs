@@ -4,13 +4,13 @@
 import assert from "node:assert/strict";
 import { field, fold, mat, more, tab } from "./bench.mjs";
 import { journey } from "./harness.mjs";
+import { pages } from "./pdf.mjs";
 
 /** The run order: number, replicate, dose, press temperature. */
 const order = (page) =>
   page.run(() => [...document.querySelectorAll('[aria-label="Run order"] tbody tr')].map((row) => [...row.cells].slice(0, 4).map((cell) => cell.textContent)));
 const state = (page, run, column) =>
   page.run((place, label) => document.querySelector(`.grid.runs [data-run="${place}"] [data-label="${label}"]`).textContent, run, column);
-const pages = (pdf) => (pdf.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length;
 
 /** Enters the readings of a board; hotter boards are heavier here, so that the temperature shows in the density. */
 async function tested(page, at, row) {
@@ -58,7 +58,8 @@ journey("eight boards from plan to report, with a redraw in the middle that move
     await page.until(async () => assert.equal(await (await page.css(`[data-field="${lines[at]}"]`)).getProperty("value"), text));
   }
   await page.press("Clear batch 1");
-  assert.ok(pages(await page.pdf()) <= 2, "the selected run is printed alone");
+  const own = await pages(await page.pdf());
+  assert.ok(own.length <= 2 && own.every((sheet) => sheet.includes("Run 3 ·")), `the selected run is printed alone: ${own}`);
   await page.screenshot("bench-selection-1440", { full: true });
   await page.choose("Run", "Base sheet");
 
@@ -118,7 +119,18 @@ journey("eight boards from plan to report, with a redraw in the middle that move
   const densities = rows.filter((row) => row.includes('"combination"') && row.includes('"density"'));
   assert.equal(densities.length, 4, "one row a combination, never pooled");
   assert.ok(densities.every((row) => row.startsWith('"Dose and heat",') && row.includes('"kg/m³",2,')), densities.join("\n"));
-  assert.ok(pages(await page.pdf()) >= 9, "the report: run order and material, a sheet a run, and the results");
+  // On paper each tab is a document of its own: the report with the results by combination and by run, and what the factors do;
+  const report = await pages(await page.pdf());
+  for (const words of [/Results by combination/, /Results by run .*Run 8/, /Effects .*Press temperature .*significant/]) assert.match(report.join(" "), words);
+  // the plan with the run order and the material, and behind it a sheet a run with its levels.
+  await tab(page, "Series");
+  const [plan, ...sheets] = await pages(await page.pdf());
+  assert.match(plan, /Material for the series/);
+  assert.ok(sheets.length >= 8, `${sheets.length} sheets`);
+  for (const [run, , , temperature] of drawn) {
+    const own = sheets.filter((sheet) => sheet.includes(`Run ${run} ·`));
+    assert.ok(own.length > 0 && own.every((sheet) => sheet.includes(`B Press temperature ${temperature.replace(/\s/g, " ")}`) && /pMDI/.test(sheet)), `run ${run} at ${temperature}: ${own}`);
+  }
   await page.reload();
   await tab(page, "Series");
   await page.until(async () => assert.deepEqual(await order(page), drawn, "and it is all there after a reload"));

@@ -91,7 +91,7 @@ journey("weighing goes on with Enter, and what remains keeps the ratio", WIDE, a
   await page.until(async () => assert.equal(await held(page, "weighed.liquid.1"), "1"));
 });
 
-for (const [width, height, touch] of [[1440, 900, false], [820, 1180, true], [390, 844, true]]) {
+for (const [width, height, touch] of [[1440, 900, false], [1280, 900, false], [820, 1180, true], [390, 844, true]]) {
   journey(`ten times too much is asked about before it is used, and nothing moves for it, at ${width} px`, { ...AT, width, height, touch }, async (page) => {
     await mat(page);
     const resin = await number(page, "bench_rounded.liquid.1");
@@ -130,6 +130,7 @@ for (const [width, height, touch] of [[1440, 900, false], [820, 1180, true], [39
     await page.press(/^Accept /);
     await page.until(async () => assert.ok(Math.abs((await wax()) / before - 1) < 0.01));
     assert.deepEqual(await place(), rows);
+    await page.assertNoSideways();
   });
 }
 
@@ -319,6 +320,8 @@ journey("a series is planned, made and told in plain words, and kept, given out,
   await page.sees("Not saved yet");
   await page.press("Open Dose and density");
   await page.sees("Saved at");
+  // The tab of the series prints its plan and then a sheet a run.
+  await tab(page, "Series");
   const pdf = await page.pdf();
   assert.ok((pdf.toString("latin1").match(/\/Type\s*\/Page\b/g) ?? []).length >= 5, "one page a board at least");
   await page.look({ width: 390, height: 844, touch: true });

@@ -183,6 +183,7 @@ for (const [name, size] of Object.entries({
   journey(`on a ${name} the first dose is in sight and nothing runs sideways`, size, async (page) => {
     const top = await page.run(() => document.querySelector('[data-figure="liquid.1"]').getBoundingClientRect().top);
     assert.ok(top < size.height, `the first dose begins at ${top} px`);
+    assert.ok(await page.run(() => document.querySelector("tr.liquid.water .basis select").checkVisibility()), "the basis of the water can be chosen");
     await page.assertNoSideways();
     await put(page, "fibre_flow", "9000");
     await shows(page, "liquid.1", "360.0 kg/h");

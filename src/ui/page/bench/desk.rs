@@ -71,6 +71,13 @@ impl Desk {
         Self { state, basis, planned, made, weighing, tested }
     }
 
+    /// What comes of the sheet of a run, whichever is shown.
+    pub fn made_of_run(self, run: u32) -> Made {
+        let opening = self.state.bench.opening.get_untracked();
+        self.basis
+            .with_untracked(|basis| self.planned.with_untracked(|planned| make(basis, planned, (opening, run), None)))
+    }
+
     /// A finding in words; `recipe` is that of the run spoken of.
     pub fn message(self, finding: &TrialFinding, recipe: &Draft, sheet: &SheetDraft) -> Message {
         let state = self.state;

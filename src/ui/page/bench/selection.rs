@@ -6,10 +6,10 @@ use crate::t;
 use leptos::prelude::*;
 
 /// "Base sheet", or "Run 3 · A Press temperature 180 °C".
-pub fn selected(desk: Desk) -> String {
-    match desk.state.bench.run.get() {
+pub fn sheet_name(desk: Desk, run: u32) -> String {
+    match run {
         0 => t!("bench-base-sheet"),
-        run => [t!("bench-run-number", run = run), levels(desk)]
+        run => [t!("trial-run-n", number = run), levels(desk, run)]
             .into_iter()
             .filter(|part| !part.is_empty())
             .collect::<Vec<_>>()
@@ -17,10 +17,10 @@ pub fn selected(desk: Desk) -> String {
     }
 }
 
-/// The levels of the run shown: "A Press temperature 180 °C · B …"; blank for the base sheet.
-pub fn levels(desk: Desk) -> String {
+/// The levels of a run: "A Press temperature 180 °C · B …"; blank for the base sheet.
+pub fn levels(desk: Desk, run: u32) -> String {
     let words = &desk.state.words.bench;
-    let run = u16::try_from(desk.state.bench.run.get()).unwrap_or(0);
+    let run = u16::try_from(run).unwrap_or(0);
     desk.planned.with(|planned| {
         let Some((series, run)) = planned.series.as_ref().and_then(|series| Some((series, series.run(run)?))) else {
             return String::new();

@@ -1,4 +1,4 @@
-//! The bench on paper: weigh sheets, the plan of a series, and the report of a trial.
+//! The bench on paper: weigh sheets, the plan of a series with the sheets of its runs, and the report of a trial.
 
 mod report;
 mod series_plan;

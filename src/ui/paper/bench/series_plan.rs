@@ -1,10 +1,11 @@
-//! The plan of a series: the runs in the order of making with their levels, and the material for all of them.
+//! The plan of a series: the runs in the order of making with their levels, and the material for all of them. Then the weigh sheets.
 
 use super::super::end::End;
 use super::super::not_valid::NothingPaper;
 use super::super::sheet::Sheet;
 use super::super::warnings::Warnings;
 use super::subject::{recipe_of_trial, said, trial_name};
+use super::weigh_sheet::RunSheets;
 use crate::domain::trial::Series;
 use crate::domain::trial::SeriesDraft;
 use crate::domain::trial::series::factor::Factor;
@@ -17,12 +18,15 @@ use crate::ui::page::bench::desk::Desk;
 use crate::ui::page::bench::sheet::text::shown;
 use leptos::prelude::*;
 
-/// The document.
+/// The plan, and behind it the sheets to weigh every run by.
 #[component]
 pub fn SeriesPlan() -> impl IntoView {
     let desk = expect_context::<Desk>();
     match desk.planned.with_untracked(|planned| planned.series.clone()) {
-        Some(series) => view! { <Plan series=series/> }.into_any(),
+        Some(series) => {
+            let sheets = series.runs.iter().map(|run| view! { <RunSheets run=run.place/> }).collect_view();
+            view! { <Plan series=series/> {sheets} }.into_any()
+        }
         None => view! { <NothingPaper kind=t!("paper-series-plan") why=t!("paper-no-series")/> }.into_any(),
     }
 }

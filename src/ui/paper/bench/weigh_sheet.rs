@@ -11,7 +11,7 @@ use crate::domain::{Grade, Work, cautions_at, work_out};
 use crate::quantity::Kind;
 use crate::t;
 use crate::ui::page::bench::desk::{Desk, Made};
-use crate::ui::page::bench::selection::selected;
+use crate::ui::page::bench::selection::sheet_name;
 use crate::ui::page::bench::sheet::figure::line_name;
 use crate::ui::page::bench::sheet::rows::target_dose;
 use crate::ui::page::bench::sheet::text::{value, value_parts};
@@ -23,19 +23,36 @@ use leptos::prelude::*;
 #[component]
 pub fn WeighSheets() -> impl IntoView {
     let desk = expect_context::<Desk>();
-    let made = desk.made.get_untracked();
-    match made.sheet.clone().filter(|_| !made.old) {
+    batches(sheet_name(desk, desk.state.bench.run.get_untracked()), &desk.made.get_untracked())
+}
+
+/// The sheets of a run, whichever is selected.
+#[component]
+pub fn RunSheets(
+    /// Its place in the order of making.
+    run: u16,
+) -> impl IntoView {
+    let desk = expect_context::<Desk>();
+    let run = u32::from(run);
+    batches(sheet_name(desk, run), &desk.made_of_run(run))
+}
+
+/// A page a batch, or that there is none.
+fn batches(name: String, made: &Made) -> AnyView {
+    match made.sheet.as_ref().filter(|_| !made.old) {
         Some(sheet) => (1..=sheet.batches)
-            .map(|batch| view! { <Batch made=made.clone() sheet=sheet.clone() batch=batch/> })
+            .map(|batch| view! { <Batch name=name.clone() made=made.clone() sheet=sheet.clone() batch=batch/> })
             .collect_view()
             .into_any(),
-        None => view! { <NoSheet made=made/> }.into_any(),
+        None => view! { <NoSheet name=name made=made.clone()/> }.into_any(),
     }
 }
 
 /// That nothing can be weighed by these entries, and why.
 #[component]
 fn NoSheet(
+    /// The base sheet, or the run with its levels.
+    name: String,
     /// The entries.
     made: Made,
 ) -> impl IntoView {
@@ -49,6 +66,7 @@ fn NoSheet(
     let reasons = stops.map(line).collect_view();
     view! {
         <Sheet title=trial_name(state) about=recipe_of_trial(state) kind=t!("paper-weigh-sheet")>
+            <p><b>{name}</b></p>
             <Void/>
             <ul class="print-reasons">{reasons}</ul>
         </Sheet>
@@ -57,6 +75,8 @@ fn NoSheet(
 
 #[component]
 fn Batch(
+    /// The base sheet, or the run with its levels.
+    name: String,
     /// What the sheet was made from.
     made: Made,
     /// The sheet.
@@ -84,7 +104,7 @@ fn Batch(
     let blank = |name: String| view! { <div><span>{name}</span><i class="blank"></i></div> };
     view! {
         <Sheet title=trial_name(state) about=recipe_of_trial(state) kind=kind>
-            <p><b>{selected(desk)}</b></p>
+            <p><b>{name}</b></p>
             <Warnings lines=lines/>
             <table class="print-table print-weigh">
                 <thead><tr>

@@ -141,7 +141,7 @@ fn RunChoice() -> impl IntoView {
                     on_choose=choose
                 />
             </div>
-            <span class="note" id="bench-selection">{move || levels(desk)}</span>
+            <span class="note" id="bench-selection">{move || levels(desk, desk.state.bench.run.get())}</span>
         </Show>
     }
 }

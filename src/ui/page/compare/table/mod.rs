@@ -47,7 +47,7 @@ pub fn TableTab() -> impl IntoView {
             <VerdictLines rows=rows/>
         </Show>
         <section class="panel" aria-label=t!("compare-key-figures")>
-            <div class="basis"><Conditions/><ReferenceChoice/></div>
+            <div class="compare-basis"><Conditions/><ReferenceChoice/></div>
             <Show when=move || is_shown.get()>
                 <KeyTable rows=rows/>
                 <SystemWorking scope=KEY/>

@@ -4,7 +4,8 @@ use super::now::CheckNow;
 use super::row_text::{deviation_line, row_name};
 use crate::browser::page;
 use crate::domain::line::{
-    CheckRow, LineCheck, LineField, LineVerdict, PumpAction, PumpCorrection, RunFigure, RunningField, Verdict,
+    CheckRow, LineCheck, LineField, LineFinding, LineFindingKind, LineVerdict, PumpAction, PumpCorrection, RunFigure,
+    RunningField, Verdict,
 };
 use crate::domain::{Grade, Work, cautions_at};
 use crate::t;
@@ -20,7 +21,14 @@ pub const RECONCILIATION: &str = "reconciliation";
 
 /// The lines of the warning slot.
 pub fn check_lines(state: State, now: &CheckNow) -> Vec<SlotLine> {
-    let mut lines: Vec<SlotLine> = Vec::new();
+    let is_stale = |found: &&LineFinding| matches!(found.what, LineFindingKind::StaleReadings { .. });
+    let (stale, others): (Vec<_>, Vec<_>) = now.findings.iter().partition(is_stale);
+    let say = |found: &LineFinding| {
+        let message = with_context(state, |context| (state.words.line.finding)(found, context));
+        slot_line(found.grade, format!("{} {}", message.what, message.fix), way_to(state, found))
+    };
+    // Readings of another recipe come before what they deviate by: that says nothing of what runs.
+    let mut lines: Vec<SlotLine> = stale.into_iter().map(say).collect();
     match &now.check {
         Some(check) => lines.push(summary(state, now, check)),
         None if now.findings.is_empty() && !now.rows.is_empty() => {
@@ -31,10 +39,7 @@ pub fn check_lines(state: State, now: &CheckNow) -> Vec<SlotLine> {
         None => {}
     }
     lines.extend(common_lines(state));
-    for found in &now.findings {
-        let message = with_context(state, |context| (state.words.line.finding)(found, context));
-        lines.push(slot_line(found.grade, format!("{} {}", message.what, message.fix), way_to(state, found)));
-    }
+    lines.extend(others.into_iter().map(say));
     if let Some(check) = &now.check {
         lines.extend(check.corrections.iter().filter_map(|correction| of_pump(state, correction)));
         lines.extend(computed(state, now, check));
