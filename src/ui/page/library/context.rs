@@ -14,7 +14,7 @@ use std::time::Duration;
 
 /// So many recipes are shown at first, and so many more each time that more are asked for. A
 /// thousand rows nobody looks at would cost more than finding them.
-pub const AT_ONCE: usize = 40;
+pub const AT_ONCE: usize = 25;
 /// A backup older than this is warned of, in days, where something has changed since.
 pub const OLD_BACKUP: u64 = 30;
 
