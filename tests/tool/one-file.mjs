@@ -25,10 +25,11 @@ const glue = once(String(await dist("haulm.js")), /export \{[^}]*__wbg_init as d
 );
 const start = once(String(await dist("start.js")), /const \{ default: start \} = await import\("\.\/haulm\.js"\);/, "");
 const script = `${glue}
+const binary = "${wasm}";
 const parts64 = ${JSON.stringify(parts)};
 const bytes = (base64) => Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
 const part = async (path) => new Response(bytes(parts64[path.slice(2)]), { headers: { "content-type": "application/wasm" } });
-${once(start, /await start\(\);/, "await __wbg_init({ module_or_path: bytes("${wasm}") });")}`;
+${once(start, /await start\(\);/, "await __wbg_init({ module_or_path: bytes(binary) });")}`;
 const style = String(await dist("haulm.css"));
 const icon = (await dist("icon.svg")).toString("base64");
 

@@ -34,4 +34,4 @@ pub use tabs::Tabs;
 pub use text_box::{TextArea, TextBox};
 pub use unit_choice::UnitChoice;
 pub use warning_slot::{SlotLine, WarningSlot};
-pub use working::{WorkingPanel, working_text};
+pub use working::{WorkingFrame, WorkingPanel, opens, working_text};

@@ -12,7 +12,7 @@ use crate::ui::state::State;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
-/// The working of the figure that is open, if one is. Esc closes it and goes back to the figure.
+/// The working of the figure that is open, if one is.
 #[component]
 pub fn WorkingPanel(
     /// The figure whose working is open.
@@ -21,17 +21,6 @@ pub fn WorkingPanel(
     scope: &'static str,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let close = move || {
-        if let Some(figure) = open.get_untracked() {
-            open.set(None);
-            page::focus_opener(&format!("{scope}working-{}", figure.key()));
-        }
-    };
-    let escape = move |event: KeyboardEvent| {
-        if event.key() == "Escape" {
-            close();
-        }
-    };
     let name = move |figure: Figure| state.draft.with(|draft| name_in(state, figure, draft));
     let told = move |figure: Figure| {
         move || {
@@ -42,14 +31,52 @@ pub fn WorkingPanel(
     move || {
         open.get().map(|figure| {
             view! {
-                <section class="working-panel" id=format!("{scope}working-{}", figure.key()) aria-label=name(figure) on:keydown=escape>
-                    <h3>{name(figure)}</h3>
-                    <button type="button" class="bare" on:click=move |_| close()>{t!("common-close")}</button>
+                <WorkingFrame
+                    id=format!("{scope}working-{}", figure.key())
+                    name=name(figure)
+                    on_close=Callback::new(move |()| open.set(None))
+                >
                     {told(figure)}
-                </section>
+                </WorkingFrame>
             }
         })
     }
+}
+
+/// The frame of a working that is open: a heading and a way out. Esc closes it too, and the focus goes back to the figure.
+#[component]
+pub fn WorkingFrame(
+    /// What the figure's button controls.
+    id: String,
+    /// Whose figure, and which.
+    name: String,
+    /// Forgets that it is open.
+    on_close: Callback<()>,
+    /// How the figure was computed.
+    children: Children,
+) -> impl IntoView {
+    let (figure, label) = (id.clone(), name.clone());
+    let close = Callback::new(move |()| {
+        on_close.run(());
+        page::focus_opener(&figure);
+    });
+    let escape = move |event: KeyboardEvent| {
+        if event.key() == "Escape" {
+            close.run(());
+        }
+    };
+    view! {
+        <section class="working-panel" id=id aria-label=label on:keydown=escape>
+            <h3>{name}</h3>
+            <button type="button" class="bare" on:click=move |_| close.run(())>{t!("common-close")}</button>
+            {children()}
+        </section>
+    }
+}
+
+/// Hears of a press on a figure: opens its working, or closes it where it is open.
+pub fn opens<T: PartialEq + Copy + Send + Sync + 'static>(open: RwSignal<Option<T>>, figure: T) -> Callback<()> {
+    Callback::new(move |()| open.update(|open| *open = if *open == Some(figure) { None } else { Some(figure) }))
 }
 
 /// A working of the recipe.

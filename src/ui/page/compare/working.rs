@@ -7,7 +7,7 @@ use crate::domain::Draft;
 use crate::domain::compare::Output;
 use crate::domain::working::Origin;
 use crate::t;
-use crate::ui::components::{FigureValue, Rank, working_text};
+use crate::ui::components::{FigureValue, Rank, WorkingFrame, opens, working_text};
 use crate::ui::part::working::name_in;
 use crate::ui::state::State;
 use leptos::ev::KeyboardEvent;
@@ -31,9 +31,6 @@ pub fn SystemFigure(
     rank: Rank,
 ) -> impl IntoView {
     let context = expect_context::<CompareContext>();
-    let press = Callback::new(move |()| {
-        context.open.update(|now| *now = if *now == Some(open) { None } else { Some(open) });
-    });
     view! {
         <FigureValue
             key=format!("{}.{}", open.output.key(), open.at)
@@ -43,7 +40,7 @@ pub fn SystemFigure(
             rank=rank
             unit_in_head=true
             open=Signal::derive(move || context.open.get() == Some(open))
-            on_press=press
+            on_press=opens(context.open, open)
         />
     }
 }
@@ -77,13 +74,10 @@ pub fn SystemWorking(
                 let output = draft.map_or_else(String::new, |draft| output_name(context.state, open.output, draft));
                 t!("compare-figure-of", figure = output, system = shown.name(open.at))
             });
-            let label = name.clone();
             view! {
-                <section class="working-panel" id=panel_id(open) aria-label=label>
-                    <h3>{name}</h3>
-                    <button type="button" class="bare" on:click=move |_| close_working(context)>{t!("common-close")}</button>
+                <WorkingFrame id=panel_id(open) name=name on_close=Callback::new(move |()| context.open.set(None))>
                     {move || told(context, open.output, open.at)}
-                </section>
+                </WorkingFrame>
             }
         })
     }

@@ -3,12 +3,9 @@
 use super::context::with_context;
 use super::lines::go_to_field;
 use super::settings::figure::recipe_origin;
-use crate::browser::page;
 use crate::domain::line::{LineOrigin, LineWorking};
-use crate::t;
-use crate::ui::components::{FigureValue, Rank, working_text};
+use crate::ui::components::{FigureValue, Rank, WorkingFrame, working_text};
 use crate::ui::state::State;
-use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 /// A figure; a press opens its working in the [`WorkedPanel`] of its section.
@@ -51,7 +48,7 @@ pub fn WorkedFigure(
     }
 }
 
-/// The working of the open figure, where it is of this section. Esc closes it and goes back to the figure.
+/// The working of the open figure, where it is of this section.
 #[component]
 pub fn WorkedPanel(
     /// Name and working of a figure by its key; `None` for one of another section.
@@ -64,29 +61,17 @@ pub fn WorkedPanel(
         let (name, _) = working.run(key.clone())?;
         Some((key, name))
     });
-    let close = move || {
-        let key = open.get_untracked();
-        open.set(String::new());
-        page::focus_opener(&format!("working-{key}"));
-    };
-    let escape = move |event: KeyboardEvent| {
-        if event.key() == "Escape" {
-            close();
-        }
-    };
     move || {
         shown.get().map(|(key, name)| {
-            let (id, label) = (format!("working-{key}"), name.clone());
+            let id = format!("working-{key}");
             let told = move || {
                 let (_, working) = working.run(key.clone())?;
                 Some(working_text(state, &working, move |origin| origin_of(state, *origin)))
             };
             view! {
-                <section class="working-panel" id=id aria-label=label on:keydown=escape>
-                    <h3>{name}</h3>
-                    <button type="button" class="bare" on:click=move |_| close()>{t!("common-close")}</button>
+                <WorkingFrame id=id name=name on_close=Callback::new(move |()| open.set(String::new()))>
                     {told}
-                </section>
+                </WorkingFrame>
             }
         })
     }

@@ -3,7 +3,7 @@
 use super::context::{OpenWorking, SheetContext};
 use crate::domain::Figure;
 use crate::quantity::Unit;
-use crate::ui::components::{FigureValue, Rank};
+use crate::ui::components::{FigureValue, Rank, opens};
 use crate::ui::part::figure::parts;
 use crate::ui::part::working::figure_name;
 use crate::ui::state::State;
@@ -31,9 +31,6 @@ pub fn FigureOf(
     let shown = sheet.memo(move || (figure_name(state, figure), parts(state, figure, unit.map(|unit| unit(state)))));
     let name = Signal::derive(move || shown.with(|(name, _)| name.clone()));
     let text = Signal::derive(move || shown.with(|(_, text)| text.clone()));
-    let press = Callback::new(move |()| {
-        open.update(|open| *open = if *open == Some(figure) { None } else { Some(figure) });
-    });
     let key = if unit.is_some() { format!("{}.other", figure.key()) } else { figure.key() };
     view! {
         <FigureValue
@@ -44,7 +41,7 @@ pub fn FigureOf(
             rank=rank
             unit_in_head=unit_in_head
             open=Signal::derive(move || open.get() == Some(figure))
-            on_press=press
+            on_press=opens(open, figure)
         />
     }
 }

@@ -11,7 +11,7 @@ use crate::domain::trial::{BoardId, Property};
 use crate::quantity::{Amount, Kind};
 use crate::record::content::trial::outcome::Tested;
 use crate::t;
-use crate::ui::components::{FigureValue, Rank, working_text};
+use crate::ui::components::{FigureValue, Rank, WorkingFrame, opens, working_text};
 use crate::ui::page::bench::sheet::text::parts;
 use crate::ui::state::State;
 use leptos::prelude::*;
@@ -157,8 +157,6 @@ pub fn FigureOfBoard(
         })
     });
     let key = desk.tested.with_untracked(|tested| figure.key(tested));
-    let press =
-        Callback::new(move |()| open.update(|open| *open = if *open == Some(figure) { None } else { Some(figure) }));
     view! {
         <FigureValue
             key=key.clone()
@@ -168,7 +166,7 @@ pub fn FigureOfBoard(
             rank=rank
             unit_in_head=unit_in_head
             open=Signal::derive(move || open.get() == Some(figure))
-            on_press=press
+            on_press=opens(open, figure)
         />
     }
 }
@@ -205,11 +203,13 @@ pub fn BoardsWorking(
     move || {
         here.get().map(|figure| {
             view! {
-                <section class="working-panel" id=working_id(desk, figure) aria-label=name(state, desk, figure)>
-                    <h3>{name(state, desk, figure)}</h3>
-                    <button type="button" class="bare" on:click=move |_| close_working(desk)>{t!("common-close")}</button>
+                <WorkingFrame
+                    id=working_id(desk, figure)
+                    name=name(state, desk, figure)
+                    on_close=Callback::new(move |()| open.set(None))
+                >
                     {told(figure)}
-                </section>
+                </WorkingFrame>
             }
         })
     }

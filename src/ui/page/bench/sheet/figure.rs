@@ -6,11 +6,10 @@ use crate::browser::page;
 use crate::domain::trial::weigh_sheet::working::{WeighOrigin, working};
 use crate::domain::trial::{LineId, WeighFigure, WeighLineFigure};
 use crate::t;
-use crate::ui::components::{FigureValue, Rank, working_text};
+use crate::ui::components::{FigureValue, Rank, WorkingFrame, opens, working_text};
 use crate::ui::page::bench::desk::Made;
 use crate::ui::part::working::name_in;
 use crate::ui::state::State;
-use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 /// A figure by its name, a line's with the line.
@@ -49,9 +48,6 @@ pub fn SheetValue(
             .with(|made| made.sheet.as_ref().map_or_else(Default::default, |sheet| value_parts(state, sheet, figure)))
     });
     let name = Memo::new(move |_| sheet.desk.made.with(|made| name(state, made, figure)));
-    let press = Callback::new(move |()| {
-        open.update(|open| *open = if *open == Some(figure) { None } else { Some(figure) });
-    });
     view! {
         <FigureValue
             key=figure.key()
@@ -61,12 +57,12 @@ pub fn SheetValue(
             rank=rank
             unit_in_head=unit_in_head
             open=Signal::derive(move || open.get() == Some(figure))
-            on_press=press
+            on_press=opens(open, figure)
         />
     }
 }
 
-/// The working of the open figure, where it is among those that `belongs` picks. Esc closes it and goes back to the figure.
+/// The working of the open figure, where it is among those that `belongs` picks.
 #[component]
 pub fn SheetWorking(
     /// Whether a figure is of this section.
@@ -74,26 +70,13 @@ pub fn SheetWorking(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let sheet = expect_context::<WeighContext>();
-    let close = move || {
-        if let Some(figure) = sheet.open_figure.get_untracked() {
-            sheet.open_figure.set(None);
-            page::focus_opener(&format!("working-{}", figure.key()));
-        }
-    };
-    let escape = move |event: KeyboardEvent| {
-        if event.key() == "Escape" {
-            close();
-        }
-    };
     move || {
         sheet.open_figure.get().filter(|figure| belongs(*figure)).map(|figure| {
             let name = sheet.desk.made.with_untracked(|made| name(state, made, figure));
             view! {
-                <section class="working-panel" id=format!("working-{}", figure.key()) aria-label=name.clone() on:keydown=escape>
-                    <h3>{name.clone()}</h3>
-                    <button type="button" class="bare" on:click=move |_| close()>{t!("common-close")}</button>
+                <WorkingFrame id=format!("working-{}", figure.key()) name=name on_close=Callback::new(move |()| sheet.open_figure.set(None))>
                     {move || told(state, sheet, figure)}
-                </section>
+                </WorkingFrame>
             }
         })
     }

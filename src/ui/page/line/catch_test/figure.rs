@@ -1,16 +1,13 @@
 //! A figure of the tab, and its working.
 
 use super::context::{CatchFigure, CatchSheet, OpenTest};
-use crate::browser::page;
 use crate::domain::line::working::{caught_working, drift_working, line_working, pump_working, residual_working};
 use crate::domain::line::{LineFigure, LinePlace, LineWorking, PumpId, Setting, SettingUnit};
-use crate::t;
-use crate::ui::components::{FigureValue, Rank, working_text};
+use crate::ui::components::{FigureValue, Rank, WorkingFrame, opens, working_text};
 use crate::ui::page::line::context::with_context;
 use crate::ui::page::line::settings::figure::line_origin;
 use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::state::State;
-use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 /// `data-figure` on the page.
@@ -58,9 +55,6 @@ pub fn CatchValue(
     let test = expect_context::<OpenTest>();
     let open = sheet.open_figure;
     let name = Memo::new(move |_| name(state, test, figure));
-    let press = Callback::new(move |()| {
-        open.update(|open| *open = if *open == Some(figure) { None } else { Some(figure) });
-    });
     view! {
         <FigureValue
             key=key(test.pump, figure)
@@ -70,12 +64,12 @@ pub fn CatchValue(
             rank=rank
             unit_in_head=unit_in_head
             open=Signal::derive(move || open.get() == Some(figure))
-            on_press=press
+            on_press=opens(open, figure)
         />
     }
 }
 
-/// The working of the open figure, where it is among those that `belongs` picks. Esc closes it and goes back to the figure.
+/// The working of the open figure, where it is among those that `belongs` picks.
 #[component]
 pub fn CatchWorking(
     /// Whether a figure is of this section.
@@ -84,17 +78,6 @@ pub fn CatchWorking(
     let state = expect_context::<State>();
     let sheet = expect_context::<CatchSheet>();
     let test = expect_context::<OpenTest>();
-    let close = move || {
-        if let Some(figure) = sheet.open_figure.get_untracked() {
-            sheet.open_figure.set(None);
-            page::focus_opener(&format!("working-{}", key(test.pump, figure)));
-        }
-    };
-    let escape = move |event: KeyboardEvent| {
-        if event.key() == "Escape" {
-            close();
-        }
-    };
     move || {
         sheet.open_figure.get().filter(|figure| belongs(*figure)).map(|figure| {
             let id = format!("working-{}", key(test.pump, figure));
@@ -103,11 +86,9 @@ pub fn CatchWorking(
                 Some(working_text(state, &working, move |origin| line_origin(state, test.pump, *origin)))
             };
             view! {
-                <section class="working-panel" id=id aria-label=name(state, test, figure) on:keydown=escape>
-                    <h4>{name(state, test, figure)}</h4>
-                    <button type="button" class="bare" on:click=move |_| close()>{t!("common-close")}</button>
+                <WorkingFrame id=id name=name(state, test, figure) on_close=Callback::new(move |()| sheet.open_figure.set(None))>
                     {told}
-                </section>
+                </WorkingFrame>
             }
         })
     }

@@ -2,8 +2,7 @@
 
 use crate::browser::page;
 use crate::domain::line::LineWorking;
-use crate::t;
-use crate::ui::components::{FigureValue, working_text};
+use crate::ui::components::{FigureValue, WorkingFrame, working_text};
 use crate::ui::page::line::worked::origin_of;
 use crate::ui::state::State;
 use leptos::ev::KeyboardEvent;
@@ -48,11 +47,9 @@ pub fn Worked(
                 on_press=Callback::new(move |()| open.update(|open| *open = !*open))
             />
             <Show when=move || open.get()>
-                <section class="working-panel" id=id.get_value() aria-label=title.get_value()>
-                    <h3>{title.get_value()}</h3>
-                    <button type="button" class="bare" on:click=move |_| close()>{t!("common-close")}</button>
+                <WorkingFrame id=id.get_value() name=title.get_value() on_close=Callback::new(move |()| open.set(false))>
                     {told}
-                </section>
+                </WorkingFrame>
             </Show>
         </div>
     }

@@ -1,18 +1,15 @@
 //! A figure of the pump settings, and its working.
 
 use super::context::{SettingsSheet, SheetFigure, line_figure_working};
-use crate::browser::page;
 use crate::domain;
 use crate::domain::line::{LineOrigin, PumpId};
 use crate::domain::working::Origin;
-use crate::t;
-use crate::ui::components::{FigureValue, Rank, working_text};
+use crate::ui::components::{FigureValue, Rank, WorkingFrame, opens, working_text};
 use crate::ui::page::line::context::with_context;
 use crate::ui::page::line::lines::go_to_field;
 use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::part::working::{figure_name, name_in};
 use crate::ui::state::State;
-use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
 /// A figure by its name, a pump's with the pump's.
@@ -42,9 +39,6 @@ pub fn SheetValue(
     let open = sheet.open_figure;
     let text = Memo::new(move |_| sheet.text(state, figure));
     let name = Memo::new(move |_| name(state, figure));
-    let press = Callback::new(move |()| {
-        open.update(|open| *open = if *open == Some(figure) { None } else { Some(figure) });
-    });
     view! {
         <FigureValue
             key=figure.key()
@@ -54,12 +48,12 @@ pub fn SheetValue(
             rank=rank
             unit_in_head=unit_in_head
             open=Signal::derive(move || open.get() == Some(figure))
-            on_press=press
+            on_press=opens(open, figure)
         />
     }
 }
 
-/// The working of the open figure, where it is among those that `belongs` picks. Esc closes it and goes back to the figure.
+/// The working of the open figure, where it is among those that `belongs` picks.
 #[component]
 pub fn SheetWorking(
     /// Whether a figure is of this section.
@@ -67,25 +61,12 @@ pub fn SheetWorking(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let sheet = expect_context::<SettingsSheet>();
-    let close = move || {
-        if let Some(figure) = sheet.open_figure.get_untracked() {
-            sheet.open_figure.set(None);
-            page::focus_opener(&format!("working-{}", figure.key()));
-        }
-    };
-    let escape = move |event: KeyboardEvent| {
-        if event.key() == "Escape" {
-            close();
-        }
-    };
     move || {
         sheet.open_figure.get().filter(|figure| belongs(*figure)).map(|figure| {
             view! {
-                <section class="working-panel" id=format!("working-{}", figure.key()) aria-label=name(state, figure) on:keydown=escape>
-                    <h3>{name(state, figure)}</h3>
-                    <button type="button" class="bare" on:click=move |_| close()>{t!("common-close")}</button>
+                <WorkingFrame id=format!("working-{}", figure.key()) name=name(state, figure) on_close=Callback::new(move |()| sheet.open_figure.set(None))>
                     {move || told(state, sheet, figure)}
-                </section>
+                </WorkingFrame>
             }
         })
     }
