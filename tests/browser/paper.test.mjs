@@ -204,7 +204,7 @@ journey("a long settings table has the recipe and its heads on every page; what 
 
 journey("each tab of the line prints itself, and what has nothing to print says so", LINE, async (page) => {
   const told = {
-    "Line check": ["Line check", "Readings", "1 of 7 out of tolerance", "Deviation", "New setting", "8880 kg/h", "Dose", "OK", "Read by"],
+    "Line check": ["Line check", "Readings", "1 of 11 out of tolerance: P2 wax", "Deviation", "New setting", "8880 kg/h", "Dose", "OK", "Read by"],
     "Tanks & deliveries": ["Tanks", "T1 binder", "pMDI", "Runs empty", "Order by", "20 000", "Read by"],
     "Pumps & catch tests": ["Nothing to print", "Catch tests have no sheet."],
     Changeover: ["Nothing to print", "No changeover planned."],

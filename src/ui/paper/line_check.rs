@@ -7,8 +7,8 @@ use super::sheet::{Sheet, line_kind, recipe_line};
 use super::warnings::{PaperLine, Warnings};
 use crate::browser::clock;
 use crate::domain::line::{
-    Check, FormerCorrection, LineCheck, LineField, LineFinding, LineVerdict, PumpCorrection, PumpField, RunFigure,
-    RunningField, Verdict, check_readings, on_line, read_running, stale,
+    Check, CheckRow, FormerCorrection, LineCheck, LineField, LineFinding, LineVerdict, PumpCorrection, PumpField,
+    RunFigure, RunningField, Verdict, at_conditions, check_readings, check_rows, on_line, read_running, stale,
 };
 use crate::domain::{Caution, Grade, Work, cautions_at};
 use crate::quantity::Kind;
@@ -17,6 +17,7 @@ use crate::ui::components::Mark;
 use crate::ui::field::number_text::in_box;
 use crate::ui::page::line::lines::common_lines;
 use crate::ui::page::line::settings_text::{pump_name, signed};
+use crate::ui::page::line::{computed_outside, readings_outside};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
 use crate::ui::text::Message;
@@ -31,48 +32,59 @@ pub fn LineCheckPaper() -> impl IntoView {
         return view! { <LineNotValid title=t!("line-tab-check") lines=line_lines(state, &[off])/> }.into_any();
     }
     match check(state) {
-        (Some(check), said) => view! { <Checked check=check said=said/> }.into_any(),
-        (None, _) => view! { <NothingPaper kind=t!("line-tab-check") why=t!("paper-no-readings")/> }.into_any(),
+        Some(read) => view! { <Checked read=read/> }.into_any(),
+        None => view! { <NothingPaper kind=t!("line-tab-check") why=t!("paper-no-readings")/> }.into_any(),
     }
 }
 
-/// The check of the present readings, and what is wrong with them.
-fn check(state: State) -> (Option<LineCheck>, Vec<LineFinding>) {
+/// The check of the present readings.
+struct ReadCheck {
+    /// What it says.
+    check: LineCheck,
+    /// The readings beside their targets, as the page counts them.
+    rows: Vec<CheckRow>,
+    /// What is wrong with the readings.
+    said: Vec<LineFinding>,
+}
+
+/// The check of the present readings; `None` until belt scale and fibre moisture are read.
+fn check(state: State) -> Option<ReadCheck> {
     let changed = state.line.record.with(|record| record.planned.as_ref().and_then(|planned| planned.started));
     let recipe = state.title.with(|title| title.name.clone());
-    let found = solved(state, |draft, case, line, book| {
+    solved(state, |draft, case, line, book| {
         let (readings, mut said) = read_running(book);
         said.extend(stale(book, &recipe, changed));
-        let check = readings
-            .zip(line.tolerances)
-            .and_then(|(readings, tolerances)| check_readings(draft, case, line, &tolerances, &readings));
-        (check, said)
-    });
-    found.unwrap_or_default()
+        let (readings, tolerances) = readings.zip(line.tolerances)?;
+        let check = check_readings(draft, case, line, &tolerances, &readings)?;
+        let set_for = at_conditions(case, book, &recipe).case.unwrap_or_else(|| case.clone());
+        let rows = check_rows(draft, &set_for, line, book, Some(&readings), Some(&check));
+        Some(ReadCheck { check, rows, said })
+    })
+    .flatten()
 }
 
 #[component]
 fn Checked(
     /// The check.
-    check: LineCheck,
-    /// What is wrong with the readings.
-    said: Vec<LineFinding>,
+    read: ReadCheck,
 ) -> impl IntoView {
     let state = expect_context::<State>();
+    let lines = lines(state, &read);
+    let check = read.check;
     let measured = check.actual.sample_moisture.unwrap_or(check.actual.mat_moisture);
     let mut cautions = state.draft.with(|draft| cautions_at(Work::LineCheck, draft, Some(measured)));
     cautions.push(Caution::Advice);
-    let read =
+    let read_on =
         state.line.book(|book| book.read_on.as_ref().map(|on| t!("paper-read-at", time = clock::date_time(on.at))));
     let remark = state.line.book(|book| book.remark.trim().to_owned());
     let remark = (!remark.is_empty()).then(|| view! { <p class="print-note">{remark}</p> });
     let rows = check.checks.iter().map(|check| check_row(state, check)).collect_view();
     let pumps = check.corrections.iter().map(|correction| correction_row(state, correction)).collect_view();
     let former = check.former.map(|former| view! { <p class="print-former">{former_words(state, &former)}</p> });
-    let about = [Some(recipe_line(state)), read].into_iter().flatten().collect::<Vec<_>>().join(" · ");
+    let about = [Some(recipe_line(state)), read_on].into_iter().flatten().collect::<Vec<_>>().join(" · ");
     view! {
         <Sheet title=t!("line-tab-check") about=about kind=line_kind(state)>
-            <Warnings lines=lines(state, &check, &said)/>
+            <Warnings lines=lines/>
             <table class="print-table print-checks">
                 <thead><tr>
                     <th scope="col" class="l">{t!("paper-figure")}</th>
@@ -103,19 +115,10 @@ fn Checked(
 }
 
 /// What the readings say together, then what there is to say about each.
-fn lines(state: State, check: &LineCheck, said: &[LineFinding]) -> Vec<PaperLine> {
+fn lines(state: State, ReadCheck { check, rows, said }: &ReadCheck) -> Vec<PaperLine> {
     let mut lines: Vec<PaperLine> = common_lines(state).into_iter().map(PaperLine::from).collect();
-    let read: Vec<&Check> = check.checks.iter().filter(|check| check.verdict() != Verdict::NotRead).collect();
-    let out: Vec<&&Check> = read.iter().filter(|check| check.verdict() == Verdict::Outside).collect();
-    if !out.is_empty() {
-        let one = |check: &&&Check| {
-            let by = line_words(state, |context| (state.words.line.deviation)(check, context));
-            format!("{} {by}", name(state, check.figure))
-        };
-        let names = out.iter().map(one).collect::<Vec<_>>().join("; ");
-        let words = t!("paper-out-of-tolerance", out = out.len(), of = read.len(), names = names);
-        lines.push(PaperLine { grade: Grade::Unusual, words });
-    }
+    let outside = [readings_outside(state, rows), computed_outside(state, rows, check)];
+    lines.extend(outside.into_iter().flatten().map(|words| PaperLine { grade: Grade::Unusual, words }));
     lines.extend(line_lines(state, said));
     lines.extend(line_lines(state, &check.findings));
     let mut add =

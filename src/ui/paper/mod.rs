@@ -26,7 +26,7 @@ use bench::BenchPaper;
 use changeover::ChangeoverPaper;
 use leptos::prelude::*;
 use line_check::LineCheckPaper;
-use next_print::{Documents, NextPrint, PrintScope};
+use next_print::{NextPrint, PageDocuments, PrintScope};
 use not_valid::NothingPaper;
 use pump_settings::PumpSettingsPaper;
 use recipe::RecipePaper;
@@ -47,7 +47,7 @@ pub fn on_print(state: State) {
 }
 
 /// Says what the page that is being made prints, until it is gone. A page that says nothing prints as it is.
-pub fn prints(documents: Documents) {
+pub fn prints(documents: PageDocuments) {
     let next = expect_context::<NextPrint>();
     next.set_documents(Some(documents));
     on_cleanup(move || next.set_documents(None));

@@ -14,13 +14,13 @@ pub enum PrintScope {
 }
 
 /// Makes the documents of a page.
-pub type Documents = fn(State, PrintScope) -> AnyView;
+pub type PageDocuments = fn(State, PrintScope) -> AnyView;
 
 /// What is printed next: the page, unless a button says otherwise.
 #[derive(Clone, Copy)]
 pub struct NextPrint {
     scope: StoredValue<PrintScope>,
-    documents: StoredValue<Option<Documents>>,
+    documents: StoredValue<Option<PageDocuments>>,
 }
 
 impl NextPrint {
@@ -30,12 +30,12 @@ impl NextPrint {
     }
 
     /// Which documents the page has.
-    pub fn set_documents(self, documents: Option<Documents>) {
+    pub fn set_documents(self, documents: Option<PageDocuments>) {
         self.documents.set_value(documents);
     }
 
     /// What makes them.
-    pub fn documents(self) -> Option<Documents> {
+    pub fn documents(self) -> Option<PageDocuments> {
         self.documents.get_value()
     }
 

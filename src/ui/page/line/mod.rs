@@ -15,6 +15,8 @@ pub mod settings_text;
 mod tank;
 mod worked;
 
+pub use check::{computed_outside, readings_outside};
+
 use crate::browser::{clock, page};
 use crate::domain::Caution;
 use crate::t;

@@ -82,7 +82,6 @@ paper-belt-wet = Belt scale, wet
 paper-oven-dry = Fibre, oven-dry
 
 # Line check
-paper-out-of-tolerance = { $out } of { $of } out of tolerance: { $names }.
 paper-read-at = read { $time }
 paper-figure = Figure
 paper-target = Target

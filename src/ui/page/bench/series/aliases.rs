@@ -1,5 +1,6 @@
 //! What a fraction cannot distinguish: its notation, its generators, and the effects that share a column.
 
+use super::notation::raised;
 use crate::domain::trial::Series;
 use crate::domain::trial::series::design::Aliases;
 use crate::t;
@@ -37,7 +38,7 @@ pub fn AliasFold() -> impl IntoView {
         <Show when=move || defining.with(|defining| !defining.is_empty())>
             <Fold title=t!("trial-aliases") note=note id="series-aliases">
                 <dl class="notation">
-                    <div><dt>{t!("trial-design")}</dt><dd>{move || notation.get()}</dd></div>
+                    <div><dt>{t!("trial-design")}</dt><dd>{move || raised(&notation.get())}</dd></div>
                     <div><dt>{t!("trial-generators")}</dt><dd>{move || generators.get()}</dd></div>
                     <div><dt>{t!("trial-defining-relation")}</dt><dd>{move || defining.get()}</dd></div>
                 </dl>

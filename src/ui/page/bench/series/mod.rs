@@ -7,6 +7,7 @@ mod factors;
 mod go;
 mod level_box;
 mod material;
+mod notation;
 mod plan;
 mod progress_head;
 mod random_order;

@@ -2,6 +2,7 @@
 
 use super::context::SeriesProgress;
 use super::go::to_weigh_sheet;
+use super::notation::raised;
 use crate::domain::trial::Series;
 use crate::domain::trial::series::design::roman;
 use crate::record::content::trial::progress::RunStage;
@@ -73,7 +74,7 @@ pub fn ProgressHead() -> impl IntoView {
                 </div>
                 <div class="fig">
                     <span class="label">{t!("trial-design")}</span>
-                    <p id="series-design">{move || design.get().map(|(name, _)| name)}</p>
+                    <p id="series-design">{move || design.get().map(|(name, _)| raised(&name))}</p>
                     <span class="note">{move || design.get().map(|(_, note)| note)}</span>
                 </div>
             </section>

@@ -42,7 +42,8 @@ pub fn check_lines(state: State, now: &CheckNow) -> Vec<SlotLine> {
     lines.extend(others.into_iter().map(say));
     if let Some(check) = &now.check {
         lines.extend(check.corrections.iter().filter_map(|correction| of_pump(state, correction)));
-        lines.extend(computed(state, now, check));
+        let computed = computed_outside(state, &now.rows, check);
+        lines.extend(computed.map(|words| slot_line(Grade::Unusual, words, None)));
         lines.extend(hazards(state, now));
         if let Some(split) = &check.density_split {
             let message = with_context(state, |context| (state.words.line.split)(split, context));
@@ -52,23 +53,28 @@ pub fn check_lines(state: State, now: &CheckNow) -> Vec<SlotLine> {
     lines
 }
 
+/// How many readings are out of tolerance and which; `None` where none is.
+pub fn readings_outside(state: State, rows: &[CheckRow]) -> Option<String> {
+    let outside: Vec<&CheckRow> = rows.iter().filter(|row| row.verdict() == Verdict::Outside).collect();
+    let name = |row: &&CheckRow| format!("{} {}", row_name(state, row.figure).0, deviation_line(state, row));
+    let which = outside.iter().map(name).collect::<Vec<_>>().join(", ");
+    let read = rows.iter().filter(|row| row.verdict() != Verdict::NotRead).count();
+    let out = outside.len();
+    (out > 0).then(|| t!("check-outside", out = out, read = read, which = which))
+}
+
 /// How many readings are out of tolerance and which, and which reading to distrust.
 fn summary(state: State, now: &CheckNow, check: &LineCheck) -> SlotLine {
-    let (read, out) = (now.read(), now.outside().count());
-    let name = |row: &CheckRow| format!("{} {}", row_name(state, row.figure).0, deviation_line(state, row));
-    let counted = if out == 0 {
-        t!("check-all-within", read = read)
-    } else {
-        let which = now.outside().map(name).collect::<Vec<_>>().join(", ");
-        t!("check-outside", out = out, read = read, which = which)
-    };
+    let outside = readings_outside(state, &now.rows);
+    let is_out = outside.is_some();
+    let counted = outside.unwrap_or_else(|| t!("check-all-within", read = now.read()));
     let verdict = check.reconciliation.as_ref().map(|found| {
         let message = with_context(state, |context| (state.words.line.verdict)(found, context));
         let is_doubted = matches!(found.verdict, LineVerdict::Distrust(_) | LineVerdict::Unexplained);
         (is_doubted, format!("{} {}", message.what, message.fix))
     });
     let is_doubted = verdict.as_ref().is_some_and(|(is_doubted, _)| *is_doubted);
-    let grade = if out > 0 || is_doubted { Grade::Unusual } else { Grade::Note };
+    let grade = if is_out || is_doubted { Grade::Unusual } else { Grade::Note };
     let words = verdict.map_or_else(|| counted.clone(), |(_, verdict)| format!("{counted} {verdict}"));
     let why = Callback::new(|()| page::open_fold(RECONCILIATION));
     slot_line(grade, words, Some(why))
@@ -107,8 +113,8 @@ fn hazards(state: State, now: &CheckNow) -> Vec<SlotLine> {
 }
 
 /// What is computed from the readings and out of tolerance, where no row of the table says so.
-fn computed(state: State, now: &CheckNow, check: &LineCheck) -> Option<SlotLine> {
-    let is_row = |figure: RunFigure| now.row(figure).is_some_and(|row| row.verdict() != Verdict::NotRead);
+pub fn computed_outside(state: State, rows: &[CheckRow], check: &LineCheck) -> Option<String> {
+    let is_row = |figure: RunFigure| rows.iter().any(|row| row.figure == figure && row.verdict() != Verdict::NotRead);
     let is_said = |figure: RunFigure| match figure {
         // A dose is off as its pumps are.
         RunFigure::Dose(_) | RunFigure::Water => false,
@@ -120,5 +126,5 @@ fn computed(state: State, now: &CheckNow, check: &LineCheck) -> Option<SlotLine>
         format!("{label} {}", with_context(state, |context| (state.words.line.deviation)(check, context)))
     });
     let all: Vec<String> = each.collect();
-    (!all.is_empty()).then(|| slot_line(Grade::Unusual, t!("check-computed-outside", which = all.join(", ")), None))
+    (!all.is_empty()).then(|| t!("check-computed-outside", which = all.join(", ")))
 }

@@ -17,6 +17,7 @@ mod worked;
 mod workings;
 
 pub use heading::CheckActions;
+pub use lines::{computed_outside, readings_outside};
 
 use crate::domain::{Caution, Work, cautions_at};
 use crate::t;
