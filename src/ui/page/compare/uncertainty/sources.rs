@@ -13,8 +13,12 @@ use crate::ui::components::{Choice, ChoiceOption};
 use crate::ui::page::compare::choices::{first, used_inputs};
 use crate::ui::page::compare::context::CompareContext;
 use leptos::prelude::*;
+use std::time::Duration;
 
-/// The table, and the way to add a source.
+/// Rows made in one go. All of them at once would hold up the page for a tenth of a second.
+const AT_ONCE: usize = 5;
+
+/// The table, and the way to add a source. Its rows come after the rest of the tab, some at a time.
 #[component]
 pub fn Sources() -> impl IntoView {
     let context = expect_context::<CompareContext>();
@@ -24,6 +28,13 @@ pub fn Sources() -> impl IntoView {
             known.iter().flat_map(|known| known.sources.iter().map(|source| source.key.clone())).collect::<Vec<_>>()
         })
     });
+    let made = RwSignal::new(0_usize);
+    Effect::new(move |_| {
+        if made.get() < keys.with(Vec::len) {
+            set_timeout(move || _ = made.try_update(|made| *made += AT_ONCE), Duration::ZERO);
+        }
+    });
+    let first_keys = move || keys.with(|keys| keys.iter().take(made.get()).cloned().collect::<Vec<_>>());
     let heads = move || {
         shared.study.with(|known| {
             let places = known.as_ref().map(|known| known.places.clone()).unwrap_or_default();
@@ -64,7 +75,7 @@ pub fn Sources() -> impl IntoView {
                     </tr>
                 </thead>
                 <tbody>
-                    <For each=move || keys.get() key=Clone::clone let:key><SourceRow key=key/></For>
+                    <For each=first_keys key=Clone::clone let:key><SourceRow key=key/></For>
                 </tbody>
             </table>
         </div>
