@@ -27,6 +27,7 @@ use context::{AT_ONCE, LibraryContext};
 use leptos::prelude::*;
 use panels::Panels;
 use rows::Asked;
+use std::time::Duration;
 use stored::Stored;
 use systems::SystemsTab;
 use table::RecipesTab;
@@ -58,6 +59,9 @@ pub fn LibrarySheet() -> impl IntoView {
             context::go(state, *page);
         }
     });
+    // The table is in sight first.
+    let is_painted = RwSignal::new(false);
+    request_animation_frame(move || set_timeout(move || _ = is_painted.try_set(true), Duration::ZERO));
     view! {
         <div class="work-sheet library-sheet">
             <LibraryTitle/>
@@ -76,7 +80,7 @@ pub fn LibrarySheet() -> impl IntoView {
                         _ => view! { <RecipesTab/> <Stored/> }.into_any(),
                     }}
                 </div>
-                <Panels/>
+                <Show when=move || is_painted.get()><Panels/></Show>
             </div>
         </div>
     }
