@@ -11,6 +11,9 @@ const SCHEME = "layout.css.prefers-color-scheme.content-override";
 const START = 60;
 const ANSWER = 60;
 
+/** What Firefox says, without an address, of a request that a reload breaks off while the worker answers it: a part of the program fetched in advance. */
+const BROKEN_OFF = /^Failed to load ‘’\. A ServiceWorker intercepted the request and encountered an unexpected error\.?$/;
+
 export async function launchFirefox({ lang = "en-GB", record = true, folder, start = START }) {
   const options = new firefox.Options();
   options.setBinary(program("FIREFOX", "firefox-esr"));
@@ -60,7 +63,7 @@ async function begin(options, service, { record, folder, start }) {
   const complaints = [];
   const requests = [];
   if (record) {
-    bidi.on("log.entryAdded", ({ level, text }) => level === "error" && complaints.push(text ?? "an error without words"));
+    bidi.on("log.entryAdded", ({ level, text }) => level === "error" && !BROKEN_OFF.test(text) && complaints.push(text ?? "an error without words"));
     bidi.on("network.beforeRequestSent", ({ request }) => requests.push(request.url));
     await bidi.subscribe("log.entryAdded");
     await bidi.subscribe("network.beforeRequestSent");
