@@ -61,7 +61,10 @@ arriving! {
     };
     compare, fetch_compare in others: view! { <CompareSheet/> }.into_any();
     library, fetch_library in others: view! { <LibrarySheet/> }.into_any();
-    mixing, fetch_mixing in others: view! { <MixingSheet/> }.into_any();
+    mixing, fetch_mixing in others: {
+        paper::prints(paper::mixing_documents);
+        view! { <MixingSheet/> }.into_any()
+    };
     help, fetch_help in others: view! { <HelpSheet/> }.into_any();
 }
 

@@ -8,6 +8,7 @@ mod end;
 mod inputs;
 mod key_figures;
 mod line_check;
+mod mixing;
 pub mod next_print;
 mod not_valid;
 mod pump;
@@ -26,6 +27,7 @@ use bench::BenchPaper;
 use changeover::ChangeoverPaper;
 use leptos::prelude::*;
 use line_check::LineCheckPaper;
+use mixing::MixingPaper;
 use next_print::{NextPrint, PageDocuments, PrintScope};
 use not_valid::NothingPaper;
 use pump_settings::PumpSettingsPaper;
@@ -56,6 +58,11 @@ pub fn prints(documents: PageDocuments) {
 /// The recipe's one page.
 pub fn recipe_documents(_: State, _: PrintScope) -> AnyView {
     view! { <RecipePaper/> }.into_any()
+}
+
+/// The mixing card.
+pub fn mixing_documents(_: State, _: PrintScope) -> AnyView {
+    view! { <MixingPaper/> }.into_any()
 }
 
 /// What the open tab of the Bench page prints.

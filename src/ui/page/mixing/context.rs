@@ -3,9 +3,10 @@
 use crate::domain::chemistry::solution::MakeUpError;
 use crate::domain::mixing::glue_batch::{Batch, GlueError};
 use crate::domain::mixing::{
-    MadeUp, MixDraft, MixError, PartKey, PremixCandidate, RecipeSolution, batch, recipe_solutions, solution, tank,
+    MadeUp, MixDraft, MixError, PartKey, PremixCandidate, RecipeSolution, batch, cautions, recipe_solutions, solution,
+    tank,
 };
-use crate::domain::{Draft, Entry, Grade, Role};
+use crate::domain::{Caution, Draft, Entry, Grade, Role, cautions_of_solution};
 use crate::quantity::number::read;
 use crate::quantity::{Amount, Kind, format};
 use crate::t;
@@ -88,6 +89,14 @@ impl MixingContext {
     /// Whether a hardener is in the tank.
     fn sets_in_tank(self) -> bool {
         self.tank.with(|tank| tank.iter().any(|part| part.in_tank && part.role == Some(Role::Hardener)))
+    }
+
+    /// What to take care of with the salt chosen and with what is in the tank.
+    pub fn cautions(self) -> Vec<Caution> {
+        let of_tank = self.tank.with(|tank| cautions(tank));
+        let of_solution = cautions_of_solution(self.draft.with(|mix| mix.solute));
+        let all = Caution::ALL.iter().copied();
+        all.filter(|each| of_tank.contains(each) || of_solution.contains(each)).collect()
     }
 
     /// Why the solution cannot be made up.

@@ -14,13 +14,12 @@ mod value;
 mod working;
 
 use crate::browser::page;
-use crate::domain::mixing::cautions;
-use crate::domain::{Caution, Grade, cautions_of_solution};
+use crate::domain::{Caution, Grade};
 use crate::t;
 use crate::ui::components::{Fold, Mark, SlotLine, WarningSlot};
 use crate::ui::state::State;
 use chemistry::{IsocyanateFold, RatioFold};
-use context::{MixingContext, shown};
+pub use context::{MixingContext, part_name, shown, shown_parts};
 use glue::Glue;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
@@ -75,12 +74,10 @@ fn MixingCautions() -> impl IntoView {
     let state = expect_context::<State>();
     let sheet = expect_context::<MixingContext>();
     let applying = Memo::new(move |_| {
-        let of_tank = sheet.tank.with(|tank| cautions(tank));
-        let of_solution = cautions_of_solution(sheet.draft.with(|mix| mix.solute));
+        let of_sheet = sheet.cautions();
         let of_folds = [Caution::Isocyanate, Caution::Formaldehyde];
         let all = Caution::ALL.iter().copied();
-        all.filter(|each| of_tank.contains(each) || of_solution.contains(each) || of_folds.contains(each))
-            .collect::<Vec<_>>()
+        all.filter(|each| of_sheet.contains(each) || of_folds.contains(each)).collect::<Vec<_>>()
     });
     let titles = Memo::new(move |_| {
         let title = |caution: &Caution| (state.words.caution)(*caution).title;

@@ -183,3 +183,8 @@ paper-by-combination = Results by combination
 paper-by-run = Results by run
 paper-reported-by = Reported by
 paper-deviation-between = SD between boards
+
+# Mixing card
+paper-mixing-card = Mixing card
+paper-salt = Salt, dry and pure crystals
+paper-by-mass = { $share } by mass
