@@ -198,6 +198,20 @@ pub fn focus_opener(id: &str) {
     }
 }
 
+/// Takes the focus from a box of the page's content, so that what was typed there counts as entered.
+pub fn leave_box() {
+    let active = document().active_element().and_then(|element| element.dyn_into::<HtmlElement>().ok());
+    if let Some(element) = active.filter(|element| matches!(element.closest("#content"), Ok(Some(_)))) {
+        _ = element.blur();
+    }
+}
+
+/// Whether the browser knows of no network.
+#[must_use]
+pub fn is_offline() -> bool {
+    web_sys::window().is_some_and(|window| !window.navigator().on_line())
+}
+
 /// Whether nobody sees the page just now.
 #[must_use]
 pub fn is_hidden() -> bool {

@@ -36,6 +36,7 @@ fn App() -> impl IntoView {
         listeners.into_iter().for_each(event::Listener::forget);
     }
     lazy::fetch_all();
+    window_event_listener(ev::online, |_| lazy::fetch_all());
     // The address and a press both say where to go: a page is made anew only for another one.
     let page = Memo::new(move |_| state.page.get().in_bar());
     let skip = |event: MouseEvent| {
@@ -68,6 +69,10 @@ fn follow_address(state: State) {
         if link::is_one(&hash) {
             persistence::link::open(state, hash);
         } else {
+            // By the browser's own Back the focus may still be in a box of the page that goes.
+            if state.page.get_untracked() != Page::of(&hash) {
+                browser::leave_box();
+            }
             state.page.set(Page::of(&hash));
         }
     };

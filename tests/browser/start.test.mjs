@@ -134,3 +134,19 @@ journey("each page takes the place of the one before, and a page that is open is
   await page.run(() => window.dispatchEvent(new HashChangeEvent("hashchange")));
   await page.holds("System name", "typed and kept");
 });
+
+journey("the browser's Back from a box that is being typed in leaves nothing behind: the other page opens, and the number is there", async (page) => {
+  const box = async (key) => page.css(`[data-field="${key}"]`);
+  const go = (hash) => page.run((to) => void (location.hash = to), hash);
+  for (const [hash, heading, key] of [["#recipe", "Recipe", "board_density"], ["#bench", "Bench", "bench_mat_length"], ["#mixing", "Mixing", "concentration"]]) {
+    await go(hash);
+    await page.heading(heading);
+    await page.type(await box(key), "31");
+    await page.run((e) => e.focus(), await box(key));
+    await go("#help");
+    await page.heading("Help");
+    await page.run(() => history.back());
+    await page.heading(heading);
+    await page.until(async () => assert.equal(await page.run((e) => e.value, await box(key)), "31"));
+  }
+});

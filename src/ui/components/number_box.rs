@@ -84,6 +84,8 @@ pub fn NumberBox(
             on_input.run(cells.join("; "));
         }
     };
+    // The browser also says that a box is left while it takes away the page that the box was on, and its callback is gone by then.
+    let left = move || _ = on_leave.try_run(());
     view! {
         <div class=format!("number {class}")>
             {label.map(|label| view! { <label for=label_for>{move || label.get()}</label> })}
@@ -110,8 +112,8 @@ pub fn NumberBox(
                     aria-invalid=move || (grade.get() == Some(Grade::Stop)).then_some("true")
                     prop:value=move || state.with(|state| state.text.clone())
                     on:input=move |event| on_input.run(event_target_value(&event))
-                    on:change=move |_| on_leave.run(())
-                    on:blur=move |_| on_leave.run(())
+                    on:change=move |_| left()
+                    on:blur=move |_| left()
                     on:paste=pasted
                 />
                 {children.map(|children| children())}

@@ -35,11 +35,12 @@ pub fn TextBox(
             on_input.run(event_target_value(&event));
         }
     };
+    // As in a number box, both may be gone with the page.
     let left = move |event| {
         if when_left {
-            on_input.run(event_target_value(&event));
+            _ = on_input.try_run(event_target_value(&event));
         }
-        on_leave.run(());
+        _ = on_leave.try_run(());
     };
     view! {
         <div class="labelled">
@@ -89,7 +90,7 @@ pub fn TextArea(
                 maxlength=longest.to_string()
                 prop:value=move || value.get()
                 on:input=move |event| on_input.run(event_target_value(&event))
-                on:change=move |_| on_leave.run(())
+                on:change=move |_| _ = on_leave.try_run(())
             ></textarea>
         </div>
     }

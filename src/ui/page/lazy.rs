@@ -9,6 +9,7 @@ use super::help::HelpSheet;
 use super::library::LibrarySheet;
 use super::line::LineSheet;
 use super::mixing::MixingSheet;
+use crate::browser::page::is_offline;
 use crate::t;
 use crate::ui::paper;
 use crate::ui::route::Page;
@@ -68,11 +69,16 @@ arriving! {
     help, fetch_help in others: view! { <HelpSheet/> }.into_any();
 }
 
-/// Fetches what is not here yet, once the start is over: from then on each page opens at once, with a network or without.
+/// Fetches what is not here yet, once the start is over or the network is back: from then on each page opens at once, with a
+/// network or without.
 pub fn fetch_all() {
     const AFTER_START_MS: u32 = 1500;
     spawn_local(async {
         TimeoutFuture::new(AFTER_START_MS).await;
+        // What this browser has kept comes when its page is opened.
+        if is_offline() {
+            return;
+        }
         // A part that does not come now is asked for again when its page is opened.
         let _ = fetch_line().await;
         let _ = fetch_bench().await;

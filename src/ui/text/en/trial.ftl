@@ -143,6 +143,8 @@ trial-progress = Progress
 trial-next = Next
 trial-batch-of = batch { $batch } of { $batches }
 trial-all-weighed = All runs made
+# Where an error keeps every run from being made.
+trial-none-possible = No run can be made yet
 trial-boards-pressed = Boards pressed
 trial-boards-tested = Boards tested
 trial-design = Design

@@ -47,6 +47,7 @@ pub fn ProgressHead() -> impl IntoView {
             <span class="u">{t!("trial-batch-of", batch = u32::from(run.next_batch.unwrap_or(1)), batches = run.batches)}</span>
         }
         .into_any(),
+        None if all.get() == 0 => view! { <span class="lead">{t!("trial-none-possible")}</span> }.into_any(),
         None => view! { <span class="lead">{t!("trial-all-weighed")}</span> }.into_any(),
     }
     };
