@@ -310,6 +310,7 @@ journey("drawings are made for the width that they have, with labels of 14 pixel
 });
 
 journey("table and drawings go to files, with the line cut after the load", AT, async (page) => {
+  await page.arrived();
   await page.line({ offline: true });
   const save = async (name) => {
     if (!(await page.run(() => document.querySelector("#compare-more").checkVisibility()))) await page.click("#compare-more-open");

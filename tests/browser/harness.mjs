@@ -371,6 +371,15 @@ export class Page {
     });
   }
 
+  /** Every part of the program is here: those too that a release build fetches a moment after the start. */
+  async arrived() {
+    const parts = (await readdir(DIST)).filter((file) => /^split_.*[.]wasm$/.test(file));
+    await until(async () => {
+      const here = await this.run(() => performance.getEntriesByType("resource").filter(({ responseEnd }) => responseEnd > 0).map(({ name }) => name.split("/").pop()));
+      assert.deepEqual(parts.filter((part) => !here.includes(part)), [], "not arrived");
+    });
+  }
+
   /** Runs a function in the page; it may use only its arguments. */
   run = (act, ...args) => this.driver.executeScript(act, ...args);
 
