@@ -30,11 +30,14 @@ pub fn MixingPaper() -> impl IntoView {
     });
     let title =
         [Some(t!("mixing-solution-heading")), concentration].into_iter().flatten().collect::<Vec<_>>().join(", ");
+    // A card of a solution alone is the usual one.
+    let is_glue_asked = sheet.tank.with(|tank| tank.iter().any(|part| part.in_tank));
+    let glue = is_glue_asked.then(|| view! { <Card title=t!("mixing-glue") lines=glue_lines(state, sheet)/> });
     view! {
         <Sheet title=t!("paper-mixing-card") about=recipe_line(state) kind=t!("mixing-title")>
             <Warnings lines=lines/>
             <Card title=title lines=solution_lines(state, sheet)/>
-            <Card title=t!("mixing-glue") lines=glue_lines(state, sheet)/>
+            {glue}
             <End cautions=sheet.cautions() signature=[t!("paper-weighed-by"), t!("paper-checked-by"), t!("paper-date-time")]/>
         </Sheet>
     }
