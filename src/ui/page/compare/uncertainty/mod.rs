@@ -23,6 +23,10 @@ use leptos::prelude::*;
 use results::{ResultsTable, UncertaintyVerdict};
 use shared::UncertaintyContext;
 use sources::Sources;
+use std::time::Duration;
+
+/// Results, budget, sources.
+const PARTS: u8 = 3;
 
 /// The tab.
 #[component]
@@ -33,6 +37,14 @@ pub fn UncertaintyTab() -> impl IntoView {
     let chosen =
         Memo::new(move |_| own.with(|own| study.with(|study| study.as_ref().and_then(|study| study.chosen(own)))));
     provide_context(UncertaintyContext { study, chosen });
+    // Made in one go, the tab would hold up the page for a tenth of a second: one part after the other.
+    let parts = RwSignal::new(0_u8);
+    Effect::new(move |_| {
+        if parts.get() < PARTS {
+            set_timeout(move || _ = parts.try_update(|parts| *parts += 1), Duration::ZERO);
+        }
+    });
+    let has = move |part: u8| move || parts.get() >= part;
     view! {
         <UncertaintyVerdict/>
         <div class="unc-two">
@@ -41,14 +53,14 @@ pub fn UncertaintyTab() -> impl IntoView {
                     <h2 id="sure" tabindex="-1">{t!("compare-uncertainty")}</h2>
                     <Controls/>
                 </div>
-                <ResultsTable/>
+                <Show when=has(1)><ResultsTable/></Show>
                 <div class="controls">
                     <DrawProgress/>
                     <ChooseResults/>
                 </div>
             </section>
-            <section class="panel budget" aria-label=t!("compare-budget")><BudgetPanel/></section>
+            <section class="panel budget" aria-label=t!("compare-budget")><Show when=has(2)><BudgetPanel/></Show></section>
         </div>
-        <section class="panel" aria-labelledby="sources"><Sources/></section>
+        <section class="panel" aria-labelledby="sources"><Show when=has(PARTS)><Sources/></Show></section>
     }
 }

@@ -16,7 +16,7 @@ use leptos::prelude::*;
 use std::time::Duration;
 
 /// Rows made in one go. All of them at once would hold up the page for a tenth of a second.
-const AT_ONCE: usize = 5;
+const AT_ONCE: usize = 3;
 
 /// The table, and the way to add a source. Its rows come after the rest of the tab, some at a time.
 #[component]
