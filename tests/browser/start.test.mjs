@@ -112,6 +112,7 @@ test("where a page's part of the program does not arrive, the page says so and t
       await page.press("Recipe");
       await page.holds("Board density", "671");
       await page.press("Line");
+      await page.sees("This page has not arrived.");
       await writeFile(part, program);
       await page.press("Try again");
       await page.heading("Line");
