@@ -67,7 +67,7 @@ journey("rows of a catch test come one by one, a wrong one is told, and a reload
   await page.press("Use catch 3");
   await page.seesNot("far off the line through the others", { within: pump });
   await page.type(await box(page, "row.1.2.1.seconds"), "0");
-  await page.sees("Type a value above 0 and up to 36 000 s.", { within: pump });
+  await page.sees("Enter a value above 0 and up to 36 000 s.", { within: pump });
   await page.type(await box(page, "row.1.2.1.seconds"), "60");
   await page.type(await box(page, "row.1.2.2.mass"), "-1");
   await page.css('.entry-box.stop > [data-field="line.row.1.2.2.mass"]');
@@ -311,7 +311,7 @@ journey("a delivery shows what moves before it is accepted", TABLET, async (page
   await page.until(async () => assert.equal(await accepted(), 1));
   await page.type(await box(page, "delivery.solids"), "500");
   await page.until(async () => assert.equal(await (await box(page, "delivery.solids")).getAttribute("aria-invalid"), "true"));
-  await page.sees("Type a value above 0 and up to 100 %.", { within: await page.css(".certificate-side") });
+  await page.sees("Enter a value above 0 and up to 100 %.", { within: await page.css(".certificate-side") });
 });
 
 journey("undo of a cleared example leaves what was typed after it, and Ctrl+Z acts on the open page alone", TABLET, async (page) => {

@@ -25,7 +25,7 @@ pub fn sound(text: &str) {
     for leak in ["Some(", "None", "Amount {", "  ", " ,", " ."] {
         assert!(!text.contains(leak), "{leak:?} in {text:?}");
     }
-    assert!(!text.contains("..") || text.contains('«'), "{text:?}");
+    assert!(!text.contains("..") || text.contains('“'), "{text:?}");
 }
 
 /// A message as the snapshots have it; both of its parts are whole sentences.

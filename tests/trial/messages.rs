@@ -306,7 +306,7 @@ fn entries_in_words() {
         bench.sheet = bare_sheet();
         type_in(&mut bench.sheet, field, typed);
         let findings = made_out(&bench.recipe, &bench.sheet).1;
-        writeln!(text, "{}: «{typed}»\n{}", field.box_key(), bench.say(&findings)).unwrap();
+        writeln!(text, "{}: “{typed}”\n{}", field.box_key(), bench.say(&findings)).unwrap();
     }
     bench.sheet = bare_sheet();
     bench.recipe.liquids[1].solids.text = "140".to_owned();

@@ -44,15 +44,15 @@ pub(super) fn make_up(error: &MakeUpError, context: &Context<'_>) -> Message {
         MakeUpError::AmountOutOfRange { given } => amount(given, context),
         MakeUpError::FractionOutOfRange { given } => message(
             format!("Concentration: {} cannot be.", share(given, context)),
-            "Type the salt per solution by mass, above 0 and below 100 %, such as 20 %.",
+            "Enter the salt per solution by mass, above 0 and below 100 %, such as 20 %.",
         ),
         MakeUpError::DensityOutOfRange { given } => message(
             format!("Measured density: {} cannot be.", density_shown(given, context)),
-            "Type a density above zero, or leave the box blank to take the table's.",
+            "Enter a density above zero, or leave the box blank to take the table's.",
         ),
         MakeUpError::Solubility(SolubilityError::TemperatureOutOfRange { given, min, max }) => message(
             format!("Coldest temperature: how much dissolves at {} is not known here.", degrees(given, context)),
-            format!("Type a temperature from {} to {}.", degrees(min, context), degrees(max, context)),
+            format!("Enter a temperature from {} to {}.", degrees(min, context), degrees(max, context)),
         ),
         MakeUpError::AboveSaturation { solute: what, given, largest, temperature } => message(
             format!(
@@ -120,13 +120,13 @@ pub(super) fn glue(error: &GlueError, names: &[&str], context: &Context<'_>) -> 
         GlueError::DensityOutOfRange { part: at, given } => message(
             format!("{}: a density of {} cannot be.", part(at), density_shown(given, context)),
             format!(
-                "Type a density above zero, such as {}.",
+                "Enter a density above zero, such as {}.",
                 shown(Amount::from_base(Kind::LiquidDensity, 1_280.0), context)
             ),
         ),
         GlueError::AmountOutOfRange { given } => amount(given, context),
         GlueError::NotFinite => message(
-            "Glue: the parts differ so much in size that the mix cannot be reckoned.",
+            "Glue: the parts differ too much in size to compute the mix.",
             "Check the shares for a slip in the decimal mark or the unit.",
         ),
     }

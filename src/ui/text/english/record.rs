@@ -42,7 +42,7 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
             "Check where it comes from: no mill runs so many.".to_owned(),
         ),
         Refusal::TooLong { key, length, limit } => (
-            format!("A text of {length} characters stands under «{key}»; at most {limit} are read."),
+            format!("The text of “{key}” has {length} characters; at most {limit} are read."),
             "Shorten it in a text editor, and try once more.".to_owned(),
         ),
         Refusal::Empty => {
@@ -50,18 +50,18 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
         }
         Refusal::NotJson { at: place, cut_short: true } => (
             format!("{subject} breaks off at {}.", at(*place)),
-            "Its end is missing. Take a whole copy, if there is one.".to_owned(),
+            "Its end is missing. Select a complete copy, if there is one.".to_owned(),
         ),
         Refusal::NotJson { at: place, cut_short: false } => (
             format!("{subject} is no JSON text from {} on.", at(*place)),
-            "Take a copy that was not changed, or fix it there in a text editor.".to_owned(),
+            "Select an unchanged copy, or fix it there in a text editor.".to_owned(),
         ),
         Refusal::Foreign => (
             format!("{subject} is not from Haulm: it lacks the key \"haulm\"."),
             "Choose a file that Haulm saved.".to_owned(),
         ),
         Refusal::OtherKind { kind } => (
-            format!("{subject} is from Haulm, but it is of another kind, «{kind}», than is asked for here."),
+            format!("{subject} is from Haulm, but holds “{kind}”, which this page does not open."),
             "Choose a file of the kind that this page opens.".to_owned(),
         ),
         Refusal::Newer { version, known } => (
@@ -117,7 +117,7 @@ pub(super) fn store(error: &StoreError) -> Message {
             "Your work is still on the page: export it to a file now. Closing other tabs of Haulm may help.",
         ),
         StoreError::Other(own) => message(
-            format!("The browser's store did not do it: «{own}»."),
+            format!("The browser did not save it: “{own}”."),
             "Your work is still on the page: save it to a file now, then load the page again.",
         ),
     }
@@ -127,13 +127,11 @@ pub(super) fn unsaved(error: &SaveError) -> Message {
     match error {
         SaveError::Store(why) => store(why),
         SaveError::NotKept => message(
-            "The browser took it, and gave back something else.",
+            "The browser saved it, but read back something else.",
             "Your work is still on the page: save it to a file now.",
         ),
         SaveError::Occupied { key } => message(
-            format!(
-                "A record that cannot be read stands where this one belongs, under «{key}». It is not overwritten."
-            ),
+            format!("An unreadable record has this one’s place, “{key}”. It is not overwritten."),
             "Save both to files: this work from the page, that record from the library.",
         ),
         SaveError::Unknown => message(
@@ -141,8 +139,8 @@ pub(super) fn unsaved(error: &SaveError) -> Message {
             "Another tab may have changed it. Your work is still on the page: save it as a new recipe.",
         ),
         SaveError::NoJson(own) => message(
-            format!("The recipe cannot be written down: «{own}»."),
-            "Note the numbers on the page, and tell whoever keeps Haulm for you.",
+            format!("The recipe cannot be saved: “{own}”."),
+            "Note the numbers on the page, and tell whoever looks after Haulm for you.",
         ),
     }
 }

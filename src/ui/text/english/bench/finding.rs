@@ -54,7 +54,7 @@ fn entry(finding: &TrialFinding, what: RecipeWhat, context: &BenchContext<'_>) -
 fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<(String, String)> {
     let amount = |amount: Amount| shown(amount, &context.plain);
     let (what, fix): (String, String) = match finding.what {
-        TrialProblem::NotWhole => ("not a whole number.".to_owned(), "Type a whole number, such as 2.".to_owned()),
+        TrialProblem::NotWhole => ("not a whole number.".to_owned(), "Enter a whole number, such as 2.".to_owned()),
         TrialProblem::RecipeUnsolved => (
             "the recipe cannot be computed as it is made here, so there is nothing to weigh out.".to_owned(),
             "Fix what the recipe page points at, or open another recipe.".to_owned(),
@@ -229,7 +229,7 @@ fn below_least(
     let fix = match ways.join(", or ") {
         ways if ways.is_empty() => match finding.place {
             TrialPlace::Line(LineId::Fibre) => "Make more boards, or take a balance with a finer step.".to_owned(),
-            _ => "Take a balance with a finer step, or a blender that takes a larger batch.".to_owned(),
+            _ => "Use a balance with a finer step, or a blender for a larger batch.".to_owned(),
         },
         ways => {
             let mut ways = ways;

@@ -50,11 +50,11 @@ pub(super) fn series(finding: &TrialFinding, context: &BenchContext<'_>) -> (Str
         ),
         TrialProblem::ResolutionThree => said(
             "in this fraction main effects are aliased with two-factor interactions.",
-            "Good for sorting out what matters. Take a larger fraction to be sure of an effect.",
+            "Good for sorting out what matters. Use a larger fraction to be sure of an effect.",
         ),
         TrialProblem::ResolutionFour => said(
             "in this fraction two-factor interactions are aliased with each other.",
-            "Main effects stand clear of them. Take a larger fraction if interactions matter.",
+            "Main effects are clear of them. Use a larger fraction if interactions matter.",
         ),
         TrialProblem::BlockHidesInteraction => {
             said("a two-factor interaction is confounded with the blocks.", "Take fewer blocks if it matters.")
@@ -81,7 +81,7 @@ pub(super) fn series(finding: &TrialFinding, context: &BenchContext<'_>) -> (Str
         }
         TrialProblem::RunsMissing { count } => said(
             format!("{} without a result, left out of the effects.", runs(count)),
-            "Type the results of its boards. With runs missing the effects are less sure and not told as cleanly apart.",
+            "Enter the results of its boards. With runs missing the effects are less sure and not told as cleanly apart.",
         ),
         TrialProblem::BoardsWithoutRun { count } => said(
             match count {
@@ -92,7 +92,7 @@ pub(super) fn series(finding: &TrialFinding, context: &BenchContext<'_>) -> (Str
         ),
         TrialProblem::TooFewResults => said(
             "too few results to tell an effect.",
-            "Type the results of more runs; every combination once at least.",
+            "Enter the results of more runs; every combination once at least.",
         ),
         TrialProblem::NoVariation => {
             said("all results are alike, so there is nothing to explain.", "Check the entries, or measure more finely.")

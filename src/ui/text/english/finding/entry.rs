@@ -9,7 +9,7 @@ use crate::quantity::{Amount, Dimension, Kind, Unit, format};
 use crate::ui::text::english::name;
 use crate::ui::text::{Context, shown, unit_shown};
 
-/// The box that an entry stands in.
+/// The box that an entry is in.
 #[derive(Clone, Copy)]
 pub(super) struct EntryBox<'a> {
     /// What was typed.
@@ -39,8 +39,8 @@ impl<'a> EntryBox<'a> {
 
 pub(super) fn missing(asked: Option<EntryBox<'_>>, context: &Context<'_>) -> (String, String) {
     let fix = match asked {
-        Some(asked) => format!("Type a number, such as {}.", example(&asked.limit, asked.kind, context)),
-        None => "Type a number.".to_owned(),
+        Some(asked) => format!("Enter a number, such as {}.", example(&asked.limit, asked.kind, context)),
+        None => "Enter a number.".to_owned(),
     };
     ("still empty.".to_owned(), fix)
 }
@@ -63,7 +63,7 @@ pub(super) fn unreadable(asked: Option<EntryBox<'_>>, error: ReadError, context:
         ),
         ReadError::SecondDecimalMark => (
             format!("{raw} has two decimal marks."),
-            format!("Type it with one, such as {}. Spaces group digits.", example_number(&limit, kind, context)),
+            format!("Enter it with one, such as {}. Spaces group digits.", example_number(&limit, kind, context)),
         ),
         ReadError::Ambiguous { decimal, grouped } => {
             let mark = context.units.mark;
@@ -86,8 +86,8 @@ pub(super) fn unreadable(asked: Option<EntryBox<'_>>, error: ReadError, context:
             in_a_unit(asked, context),
         ),
         ReadError::TooLarge => (
-            format!("{raw} is larger than anything that is reckoned with here."),
-            format!("Type a value {}.", allowed(&limit, kind, context)),
+            format!("{raw} is too large to compute with."),
+            format!("Enter a value {}.", allowed(&limit, kind, context)),
         ),
     }
 }
@@ -98,7 +98,7 @@ fn raw(typed: &str) -> String {
     let text = typed.trim();
     let short: String = text.chars().filter(|c| !c.is_control()).take(MOST).collect();
     let more = if text.chars().count() > MOST { "…" } else { "" };
-    format!("«{short}{more}»")
+    format!("“{short}{more}”")
 }
 
 /// Which units a box takes.
@@ -110,9 +110,9 @@ fn in_a_unit(asked: EntryBox<'_>, context: &Context<'_>) -> String {
         .filter(|symbol| !symbol.is_empty())
         .collect();
     if kind.dimension() == Dimension::Number || units.is_empty() {
-        return format!("Type the number alone, such as {}.", example_number(&limit, kind, context));
+        return format!("Enter the number alone, such as {}.", example_number(&limit, kind, context));
     }
-    format!("Type the number alone, or with one of these behind it: {}.", units.join(", "))
+    format!("Enter the number alone, or with one of these behind it: {}.", units.join(", "))
 }
 
 pub(super) fn not_allowed(
@@ -129,8 +129,8 @@ pub(super) fn not_allowed(
         None => format!("{value} cannot be."),
     };
     let fix = match meant {
-        Some(meant) => format!("Did you mean {}? Type a value {range}.", shown(meant, context)),
-        None => format!("Type a value {range}."),
+        Some(meant) => format!("Did you mean {}? Enter a value {range}.", shown(meant, context)),
+        None => format!("Enter a value {range}."),
     };
     (what, fix)
 }

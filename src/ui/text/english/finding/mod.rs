@@ -89,7 +89,7 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
             };
             (
                 format!("above the solids as delivered{as_delivered}. Water can only thin a liquid."),
-                "Type a smaller value, or leave the box blank to spray it as delivered.".to_owned(),
+                "Enter a smaller value, or leave the box blank to spray it as delivered.".to_owned(),
             )
         }
         What::BaseLoop => (
@@ -119,7 +119,7 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
         What::NeededForFeed => (
             "still empty, and the fibre flow cannot be found without it.".to_owned(),
             format!(
-                "Type it, such as {}, or fix the fibre flow in another way.",
+                "Enter it, such as {}, or fix the fibre flow in another way.",
                 match place {
                     Place::Field(field) => {
                         let asked = EntryBox::at(field, context);
@@ -142,10 +142,10 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
                 "more than the furnish holds. It leaves the blender with a moisture of {}.",
                 shown(blender_out, context)
             ),
-            "Type a smaller loss, or bring more water into the blender.".to_owned(),
+            "Enter a smaller loss, or bring more water into the blender.".to_owned(),
         ),
         What::OutOfRange => (
-            "the figures became too large or too small to reckon with.".to_owned(),
+            "the figures became too large or too small to compute with.".to_owned(),
             "Check this entry and the doses for a slip in the decimal mark or the unit.".to_owned(),
         ),
         What::PressAddsWater => (
@@ -166,7 +166,7 @@ fn plain(what: What, place: Place, context: &Context<'_>) -> (String, String) {
         ),
         What::NoBinder => (
             "no binder among the liquids.".to_owned(),
-            "Take a binder system, or add a liquid with the role of binder.".to_owned(),
+            "Insert a binder system, or add a liquid with the role of binder.".to_owned(),
         ),
         What::SameName => (
             "two liquids of this name.".to_owned(),
