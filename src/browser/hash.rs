@@ -1,13 +1,13 @@
 //! The part of the address behind `#`.
 
-/// What stands behind `#`, without it; empty when nothing does.
+/// What is after `#`, without it; empty when nothing does.
 #[must_use]
 pub fn read() -> String {
     let hash = web_sys::window().and_then(|window| window.location().hash().ok()).unwrap_or_default();
     hash.strip_prefix('#').unwrap_or(&hash).to_owned()
 }
 
-/// Puts `hash` in the place of what stands behind `#`: the browser's back button does not go there again.
+/// Puts `hash` in place of what is after `#`: the browser's back button does not go there again.
 pub fn replace(hash: &str) {
     if let Some(window) = web_sys::window() {
         // As below.

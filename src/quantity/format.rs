@@ -37,7 +37,7 @@ const NOTHING: &str = "–";
 /// decimal mark. Whole parts of five digits or more are grouped in threes; from 10⁹ up and below
 /// 10⁻⁵ a power of ten is split off. "–" for what is not finite.
 ///
-/// Rounds half away from zero, on the shortest decimal that stands for the number, so that
+/// Rounds half away from zero, on the shortest decimal that represents the number, so that
 /// 0.012345 becomes 0.01235 as on paper.
 #[must_use]
 pub fn significant(value: f64, digits: u8, mark: DecimalMark) -> String {

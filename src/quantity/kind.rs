@@ -57,7 +57,7 @@ pub enum Kind {
     Share,
     /// Solids of a liquid, by mass.
     Solids,
-    /// A dose; its base stands in its label.
+    /// A dose; its base is in its label.
     Dose,
     /// Moisture, on the basis that the unit says.
     Moisture,

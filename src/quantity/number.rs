@@ -135,7 +135,7 @@ fn is_grouping(c: char) -> bool {
     (c.is_whitespace() && !c.is_control()) || matches!(c, '\'' | '\u{2019}')
 }
 
-/// What stands before a run of digits.
+/// What is before a run of digits.
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Before {
     Start,
@@ -144,7 +144,7 @@ enum Before {
     Comma,
 }
 
-/// Digits and what stands before them.
+/// Digits and what is before them.
 type Run<'a> = (Before, &'a str);
 
 /// The number in front of `text` and what follows it.
@@ -274,7 +274,7 @@ fn skip_currency(text: &str) -> &str {
     }
 }
 
-/// The unit that `text`, what stands behind the number, names. `None` when it leaves it to the box.
+/// The unit that `text`, what is after the number, names. `None` when it leaves it to the box.
 fn read_unit(text: &str, kind: Kind) -> Result<Option<Unit>, ReadError> {
     let Some(first) = text.chars().next() else { return Ok(None) };
     // What was pasted by mistake may be a whole file.

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 /// What a unit measures. Two units convert into each other exactly when they share a dimension.
 ///
-/// Moisture stands apart from [`Fraction`](Self::Fraction): its two units are the dry and the wet
+/// Moisture is kept apart from [`Fraction`](Self::Fraction): its two units are the dry and the wet
 /// basis, and going from one to the other is not a multiplication.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[allow(missing_docs, reason = "the names say it")]

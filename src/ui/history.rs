@@ -21,7 +21,7 @@ impl<T, S> Default for History<T, S> {
 
 impl<T, S: PartialEq> History<T, S> {
     /// Puts down what is there before a step, unless the step goes on with the session before it.
-    /// A step without a session stands by itself.
+    /// A step without a session is a step of its own.
     pub fn before(&mut self, session: Option<S>, now: impl FnOnce() -> T) {
         if session.is_some() && session == self.session {
             return;

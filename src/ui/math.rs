@@ -102,7 +102,7 @@ fn quantity(amount: Amount, style: Style<'_>) -> String {
 
 fn with_unit(number: &str, dimension: Dimension, style: Style<'_>) -> String {
     let unit = style.set.unit(dimension);
-    // In a formula the basis of a moisture stands in its letter; the number is a percentage.
+    // In a formula the basis of a moisture is in its letter; the number is a percentage.
     let symbol = match dimension {
         Dimension::Moisture => "%".into(),
         _ => escape(&unit_shown(unit, style.currency)).into_owned(),

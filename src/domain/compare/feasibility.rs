@@ -1,4 +1,4 @@
-//! Whether a recipe can be run: what stands in the way, in one small value for each cell of a grid.
+//! Whether a recipe can be run: what prevents it, in one small value for each cell of a grid.
 
 use crate::domain::balance::machine::Machine;
 use crate::domain::balance::outcome::{Case, examine};
@@ -136,7 +136,7 @@ impl Feasibility {
     }
 }
 
-/// What stands in the way of a solved recipe: what the recipe page says of it, as a limit or as advice just as there.
+/// What prevents running a solved recipe: what the recipe page says of it, as a limit or as advice just as there.
 #[must_use]
 pub fn feasibility(case: &Case, findings: &mut Vec<Finding>) -> Feasibility {
     findings.clear();

@@ -75,7 +75,7 @@ pub struct Sweep {
     pub inputs: Vec<f64>,
     /// For each figure its value at each input; `None` where there is none.
     pub outputs: Vec<Vec<Option<f64>>>,
-    /// What stands in the way at each input.
+    /// What prevents it at each input.
     pub feasibilities: Vec<Feasibility>,
     /// Where each limit holds, narrowed down to [`EDGE`] of the range.
     pub limits: Vec<LimitSpan>,
@@ -212,7 +212,7 @@ pub struct Grid {
     pub up: Vec<f64>,
     /// The figure in each cell; `None` where there is none.
     pub values: Vec<Option<f64>>,
-    /// What stands in the way in each cell.
+    /// What prevents it in each cell.
     pub feasibilities: Vec<Feasibility>,
     /// Behind each cell, where the state changes before the next one along its row, narrowed down to [`EDGE`] of the axis;
     /// `None` where it does not.

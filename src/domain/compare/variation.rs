@@ -25,7 +25,7 @@ impl Variation {
     /// Solves the recipe with these numbers. The last ones stay where others are not set.
     ///
     /// # Errors
-    /// What stands in the way of any balance; the recipe last solved stays.
+    /// What prevents any balance; the recipe last solved stays.
     pub fn vary(&mut self, numbers: &[(Field, f64)]) -> Result<&Case, Obstacle> {
         for (field, base) in numbers {
             variable::set(&mut self.case.input, *field, *base).map_err(|_| Obstacle::NotAllowed)?;
@@ -42,7 +42,7 @@ impl Variation {
         self.vary(numbers).ok().and_then(|case| output.value(case)).map(|amount| amount.base)
     }
 
-    /// What stands in the way at these numbers.
+    /// What prevents it at these numbers.
     pub fn feasibility(&mut self, numbers: &[(Field, f64)]) -> Feasibility {
         if let Err(obstacle) = self.vary(numbers) {
             return Feasibility::only(obstacle);

@@ -17,7 +17,7 @@ use crate::quantity::Moisture;
 use uom::ConstZero;
 use uom::si::f64::{MassRate, Ratio, Time, Volume};
 
-/// Why a step stands where it stands; in the order in which they are taken.
+/// Why a step is where it is; in the order in which they are taken.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum StepReason {
     /// Drier fibre first: the dryer takes longest, and drier fibre cannot make the mat too wet.

@@ -22,7 +22,7 @@ pub struct PlottedCurve {
     pub edges: Vec<(f64, String)>,
 }
 
-/// What stands at the axes, units included.
+/// What is at the axes, units included.
 #[derive(Debug, Clone, Copy)]
 pub struct Labels<'a> {
     /// The drawing's name.

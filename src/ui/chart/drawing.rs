@@ -18,7 +18,7 @@ pub struct Drawing {
     body: String,
 }
 
-/// Where a text stands at its place.
+/// How a text is aligned at its place.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Anchor {
     /// It begins there.

@@ -11,7 +11,7 @@ pub fn ChartFrame(
     /// What is upward, with its unit; above the panel at the left.
     #[prop(into)]
     up: String,
-    /// What is to the right, with its unit. Without it the numbers of that axis are left out, as where another panel stands below.
+    /// What is to the right, with its unit. Without it the numbers of that axis are left out, as where another panel is below.
     #[prop(optional_no_strip)]
     across: Option<String>,
 ) -> impl IntoView {

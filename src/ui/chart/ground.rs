@@ -4,7 +4,7 @@ use super::contour::runs;
 use super::drawing::place;
 use std::fmt::Write as _;
 
-/// How a cell stands.
+/// The state of a cell.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum CellStatus {
     /// It can be run, and nothing is unusual.
@@ -24,7 +24,7 @@ pub struct MapCells {
     pub up: Vec<f64>,
     /// The figure; `None` where there is none.
     pub values: Vec<Option<f64>>,
-    /// How each cell stands.
+    /// The state of each cell.
     pub grounds: Vec<CellStatus>,
     /// Behind each cell, where the state changes before the next one along its row; `None` where it does not.
     pub level: Vec<Option<f64>>,

@@ -2,10 +2,10 @@
 
 use leptos::prelude::*;
 
-/// One thing to choose: what stands for it, and its words.
+/// One thing to choose: what represents it, and its words.
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 pub struct ChoiceOption {
-    /// What stands for it.
+    /// What represents it.
     pub value: String,
     /// Its words.
     pub words: String,
@@ -27,7 +27,7 @@ pub fn Choice(
     /// Its name.
     #[prop(into)]
     name: Signal<String>,
-    /// Whether the name stands above it.
+    /// Whether its name is above it.
     #[prop(optional)]
     labelled: bool,
     /// What is offered.

@@ -3,7 +3,7 @@
 use crate::domain::Grade;
 use leptos::prelude::*;
 
-/// The mark of a grade. A word stands beside it.
+/// The mark of a grade. A word is beside it.
 #[component]
 pub fn Mark(
     /// How grave.

@@ -1,4 +1,4 @@
-//! What stands in and around a box for a number. Pure: from the entry as typed to texts.
+//! What is in and around a box for a number. Pure: from the entry as typed to texts.
 
 use crate::domain::recipe::finding::What;
 use crate::domain::{Draft, Entry, Field};

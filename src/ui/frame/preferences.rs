@@ -113,7 +113,7 @@ fn SettingChoice(
     /// What it is called.
     #[prop(into)]
     name: String,
-    /// Whether that stands above it.
+    /// Whether that is above it.
     #[prop(default = true)]
     labelled: bool,
     /// What is offered.

@@ -1,4 +1,4 @@
-//! The recipe: one page that is pinned to a panel, so that what has to be set stands first and big.
+//! The recipe: one page that is pinned to a panel, so that what has to be set is first and big.
 
 use super::doses::Doses;
 use super::end::End;

@@ -54,7 +54,7 @@ impl State {
         }
     }
 
-    /// Puts the recipe as it stands on the recipe page under the trial.
+    /// Puts the recipe as it is on the recipe page under the trial.
     pub fn take_recipe(&self) {
         let draft = self.draft.get_untracked();
         let base = self.from.get_untracked().and_then(|id| self.library.with_untracked(|library| library.revision(id)));

@@ -37,7 +37,7 @@ pub fn copy(key: &'static str, text: String) {
                 }
                 let writes: Vec<database::Write> =
                     texts.into_iter().map(|(key, text)| (key.to_owned(), Some(JsValue::from(text)))).collect();
-                // Told where it matters: with the small store full, by the warning that stands already.
+                // Told where it matters: with the small store full, by the warning that is shown already.
                 _ = database::write(ObjectStore::Drafts, &writes, Durability::Relaxed).await;
             }
         });

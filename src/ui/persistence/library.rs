@@ -24,7 +24,7 @@ use leptos::prelude::*;
 
 /// What became of a file that was taken in.
 pub enum Imported {
-    /// It stands in the library.
+    /// It is in the library.
     Kept,
     /// It cannot be taken; why.
     Refused(Refusal),

@@ -107,7 +107,7 @@ impl CompareState {
     }
 }
 
-/// How a run of draws stands.
+/// The state of a run of draws.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Stage {
     /// None was made yet.
@@ -126,7 +126,7 @@ pub enum Stage {
 pub struct RunProgress {
     /// Counts the runs: one that is no longer the last one stops by itself.
     pub run: u32,
-    /// How it stands.
+    /// Its state.
     pub stage: Stage,
     /// Draws made.
     pub made: usize,

@@ -126,7 +126,7 @@ pub type BrowserLibrary = Library<Cache<LocalStore>>;
 pub struct Shown {
     /// The result. `None` until there is a first one.
     pub case: Option<Case>,
-    /// Whether something now stands in the way, so that the result is an older one.
+    /// Whether something now prevents a result, so that the result is an older one.
     pub old: bool,
     /// Counts the recipes opened: an old result never outlives its recipe.
     opened: u32,
@@ -171,7 +171,7 @@ pub struct State {
     pub settings: RwSignal<Settings>,
     /// The units chosen, out of the settings.
     pub units: Memo<Units>,
-    /// What stands for money, out of the settings.
+    /// The symbol of money, out of the settings.
     pub currency: Memo<String>,
     /// What is told for a while, such as what was removed.
     pub notice: RwSignal<Option<Notice>>,
@@ -216,7 +216,7 @@ pub struct State {
     pub compare: CompareState,
     /// What the page of the line holds.
     pub line: LineState,
-    /// Names what stands on the page from one opening to the next.
+    /// Names what is on the page from one opening to the next.
     opened: RwSignal<u32>,
     openings: StoredValue<u32>,
     /// The result before the step being made: what is shown as the old one. A number on its way
@@ -302,7 +302,7 @@ impl State {
 
     // --- changing the recipe -------------------------------------------------------------------
 
-    /// The recipe as it stands on the page. Follows no change.
+    /// The recipe as it is on the page. Follows no change.
     #[must_use]
     pub fn current_recipe(&self) -> OpenDraft {
         OpenDraft {

@@ -2,7 +2,7 @@
 
 use crate::ui::text::Message;
 
-/// The file and how it stands.
+/// The file and its state.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct SharedFile {
     /// Its name; empty when none was chosen.

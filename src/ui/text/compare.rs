@@ -21,7 +21,7 @@ use crate::quantity::Amount;
 pub struct CompareWords {
     /// Label and basis of what is compared.
     pub output: fn(Output) -> FigureWords,
-    /// What stands in the way of running a recipe, a few words.
+    /// What prevents running a recipe, a few words.
     pub obstacle: fn(Obstacle) -> &'static str,
     /// What differs between systems beside their liquids, each system by its name, and what to do.
     pub difference: fn(&SystemDifference, &[ComparedSystem], &Context<'_>) -> Message,

@@ -11,7 +11,7 @@ pub struct Context<'a> {
     pub units: &'a Units,
     /// What was typed.
     pub draft: &'a Draft,
-    /// What stands for money, such as "€".
+    /// The symbol of money, such as "€".
     pub currency: &'a str,
 }
 
@@ -41,7 +41,7 @@ pub struct Message {
 /// [`Symbol::of_field`](crate::domain::working::Symbol::of_field).
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct FieldWords {
-    /// What the field holds, with its basis where that is fixed. The unit stands beside the box.
+    /// What the field holds, with its basis where that is fixed. The unit is beside the box.
     pub label: &'static str,
     /// One short plain sentence; may be empty.
     pub hint: &'static str,

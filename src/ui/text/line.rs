@@ -54,7 +54,7 @@ pub struct LineWords {
     pub period: fn(&PeriodBalance, &LineContext<'_>) -> Message,
     /// What a liquid of a period is called.
     pub period_liquid: fn(PeriodLiquidId, &LineBook) -> String,
-    /// Why a step stands where it stands, as a sentence.
+    /// Why a step is where it is, as a sentence.
     pub why: fn(StepReason) -> &'static str,
     /// What changes in a step, as a line to act on.
     pub change: fn(&Change, &LineContext<'_>) -> String,

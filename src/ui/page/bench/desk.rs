@@ -127,7 +127,7 @@ fn make(basis: &Basis, planned: &PlannedSeries, of: (u32, u32), before: Option<&
     Made { recipe, typed, sheet: sheet.or(last), old, findings, of }
 }
 
-/// Whether a finding stands at a box already.
+/// Whether a finding is at a box already.
 pub fn at_box(finding: &TrialFinding) -> bool {
     matches!(finding.what, TrialProblem::Entry(_)) && !matches!(finding.place, TrialPlace::Recipe(_))
 }

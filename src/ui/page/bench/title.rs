@@ -78,7 +78,7 @@ fn RecipeName() -> impl IntoView {
     move || t!("bench-of-recipe", recipe = basis.get())
 }
 
-/// Whether the trial is saved as it stands.
+/// Whether the trial is saved as it is.
 #[component]
 fn Saved() -> impl IntoView {
     let state = expect_context::<State>();

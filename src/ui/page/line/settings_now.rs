@@ -22,7 +22,7 @@ pub struct SettingsNow {
     pub findings: Vec<LineFinding>,
     /// What there is to say about the recipe at what was entered.
     pub recipe: Vec<Finding>,
-    /// Whether something stands in the way, so that this is an older result.
+    /// Whether something prevents a result, so that this is an older one.
     pub old: bool,
 }
 

@@ -59,7 +59,7 @@ fn SectionBoxes(
     }
 }
 
-/// What an NCO content stands for.
+/// What an NCO content means.
 #[component]
 pub fn IsocyanateFold() -> impl IntoView {
     let state = expect_context::<State>();

@@ -72,7 +72,7 @@ impl MixingContext {
         }
     }
 
-    /// What was just typed into the box with that key, as long as its unit may still be to come: not where a unit stands
+    /// What was just typed into the box with that key, as long as its unit may still be to come: not where a unit is
     /// behind the number. Said once, as choosing another unit once more is about what the box holds then.
     pub fn just_typed(self, key: &str, entry: Memo<Entry>, kind: Signal<Kind>) -> Option<String> {
         let is_last = self.typed_last.with_value(|last| last.as_deref() == Some(key));

@@ -12,7 +12,7 @@ pub fn EnumChoice<T>(
     /// Its name.
     #[prop(into)]
     name: Signal<String>,
-    /// Whether the name stands above it.
+    /// Whether its name is above it.
     #[prop(optional)]
     labelled: bool,
     /// What is offered, with its words.

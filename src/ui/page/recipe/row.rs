@@ -32,7 +32,7 @@ pub fn LiquidRow(
     let toggle = move |_| sheet.open_liquid.update(|open| *open = if *open == Some(id) { None } else { Some(id) });
     let field = move |part| Field::Liquid(id, part);
     let figure = move |part| Figure::Liquid(id, part);
-    // Without a fibre flow there is no flow to set: the dose stands per 100 kg of oven-dry fibre.
+    // Without a fibre flow there is no flow to set: the dose is given per 100 kg of oven-dry fibre.
     let on_fibre = Memo::new(move |_| is_laboratory(state));
     let result = move || {
         if on_fibre.get() {

@@ -12,7 +12,7 @@ pub fn PlaceChoice(
     /// Its name.
     #[prop(into)]
     name: Signal<String>,
-    /// Whether the name stands above it.
+    /// Whether its name is above it.
     #[prop(optional)]
     labelled: bool,
     /// The words of what is offered.

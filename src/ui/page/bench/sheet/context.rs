@@ -69,7 +69,7 @@ impl WeighContext {
         })
     }
 
-    /// The line whose question or choice stands below the rows where they have no room for it: the first question, else the last
+    /// The line whose question or choice is below the rows where they have no room for it: the first question, else the last
     /// choice.
     pub fn asking(self) -> Option<LineId> {
         self.lines.with(|lines| {

@@ -92,7 +92,7 @@ struct OwnValue {
     placeholder: String,
     /// Where the value comes from.
     aside: String,
-    /// Whether something stands in place of the recipe's value.
+    /// Whether something replaces the recipe's value.
     is_own: bool,
 }
 

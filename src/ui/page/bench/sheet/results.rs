@@ -56,7 +56,7 @@ pub fn KeyFigures() -> impl IntoView {
     }
 }
 
-/// What stands below each key figure.
+/// What is below each key figure.
 fn notes(context: WeighContext) -> Vec<String> {
     let state = context.desk.state;
     context.desk.made.with(|made| {

@@ -27,7 +27,7 @@ pub struct RowText {
     pub spray: String,
     /// What remains, in the decimals of the balance; blank where nothing does.
     pub to_add: String,
-    /// What stands in place of what remains.
+    /// What replaces what remains.
     pub status: RowStatus,
     /// The dose that was given, with its deviation from the target.
     pub given: String,
@@ -35,7 +35,7 @@ pub struct RowText {
     pub dose: (String, String),
 }
 
-/// What stands in place of what remains to be added.
+/// What replaces what remains to be added.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub enum RowStatus {
     /// Nothing: what remains is shown.

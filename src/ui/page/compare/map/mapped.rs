@@ -33,7 +33,7 @@ pub struct MappedResult {
     pub second: String,
     /// The drawing; `None` where there is nothing to draw.
     pub picture: Option<Drawing>,
-    /// What stands in the way anywhere on it, in a sentence.
+    /// What prevents it anywhere on it, in a sentence.
     pub obstacles: String,
     /// What the drawing shows.
     pub title: String,
@@ -160,7 +160,7 @@ fn worked_out(
     })
 }
 
-/// The names of the regions: of what can be run, and of what stands in the way first.
+/// The names of the regions: of what can be run, and of what prevents it first.
 fn regions(context: CompareContext, grid: &Grid, (x_unit, y_unit): (Unit, Unit)) -> Vec<RegionLabel> {
     let columns = grid.across.len().max(1);
     let mut found: Vec<(Option<Obstacle>, usize, f64, f64)> = Vec::new();

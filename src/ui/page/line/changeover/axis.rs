@@ -74,7 +74,7 @@ pub fn TimeAxis() -> impl IntoView {
 
 #[component]
 fn Swatch(
-    /// What it stands for.
+    /// What it represents.
     class: &'static str,
 ) -> impl IntoView {
     view! {

@@ -14,7 +14,7 @@ use crate::ui::state::State;
 use leptos::prelude::*;
 use uom::si::f64::MassRate;
 
-/// What stands in a row.
+/// The content of a row.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct RowWords {
     /// What is set, in bold.

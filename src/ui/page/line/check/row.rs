@@ -114,7 +114,7 @@ fn Pair(
     view! { <span class="pair">{pair.map(each).collect_view()}</span> }
 }
 
-/// What to set instead: the number and its unit, or what stands in the way.
+/// What to set instead: the number and its unit, or what prevents it.
 #[component]
 fn NewSettingCells(
     /// The row.

@@ -23,7 +23,7 @@ pub enum NewSetting {
     Number(String, String, String),
     /// A few words in a quiet tone.
     Words(String),
-    /// What stands in the way, and by how much.
+    /// What prevents it, and by how much.
     Flag(String, String),
 }
 

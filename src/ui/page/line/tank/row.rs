@@ -104,11 +104,11 @@ fn Figure(
     id: TankId,
     /// Its name.
     name: Memo<String>,
-    /// How it stands.
+    /// Its state.
     found: Memo<Option<TankState>>,
     /// The figure.
     figure: LineFigure,
-    /// Whether its unit stands beside it.
+    /// Whether its unit is beside it.
     #[prop(optional)]
     own_unit: bool,
 ) -> impl IntoView {
@@ -163,7 +163,7 @@ fn Details(
     id: TankId,
     /// Its name.
     name: Memo<String>,
-    /// How it stands.
+    /// Its state.
     found: Memo<Option<TankState>>,
     /// All of it.
     row: Memo<Option<TankNow>>,
