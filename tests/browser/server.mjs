@@ -3,9 +3,11 @@
 
 import { createHash } from "node:crypto";
 import { createServer } from "node:http";
-import { readFile } from "node:fs/promises";
+import { mkdir, readFile, rename, writeFile } from "node:fs/promises";
 import { extname, join, normalize, sep } from "node:path";
-import { brotliCompressSync, constants } from "node:zlib";
+import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
+import { brotliCompress, constants } from "node:zlib";
 
 const TYPES = {
   ".css": "text/css; charset=utf-8",
@@ -21,15 +23,31 @@ const TYPES = {
 /** What ships is smaller; larger is a build for trying, which would take half a minute to pack well. */
 const SHIPS = 4_000_000;
 
+/** Packed files by their digest and quality. Packing all of the app takes ten seconds, and 33 processes of journeys serve the same files. */
+const PACKED = fileURLToPath(new URL("../../target/packed", import.meta.url));
+const compress = promisify(brotliCompress);
+const packing = new Map();
+
 /** Brotli at its best setting, as a host that compresses beforehand would send it. */
 export function brotli(bytes, quality = 11) {
-  return brotliCompressSync(bytes, {
-    params: { [constants.BROTLI_PARAM_QUALITY]: quality, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length },
-  });
+  const name = `${createHash("sha256").update(bytes).digest("hex")}.${quality}.br`;
+  if (!packing.has(name)) packing.set(name, pack(name, bytes, quality));
+  return packing.get(name);
 }
 
-// Packing costs seconds, and a file of journeys opens the same folder, or a copy of it, again and again.
-const packed = new Map();
+async function pack(name, bytes, quality) {
+  const path = join(PACKED, name);
+  const kept = await readFile(path).catch(() => null);
+  if (kept) return kept;
+  const small = await compress(bytes, {
+    params: { [constants.BROTLI_PARAM_QUALITY]: quality, [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length },
+  });
+  await mkdir(PACKED, { recursive: true });
+  // Another process may be at the same file: each writes its own, and the last one's takes the name whole.
+  await writeFile(`${path}.${process.pid}`, small);
+  await rename(`${path}.${process.pid}`, path);
+  return small;
+}
 
 /** Serves `dir`; gives `{ origin, url, served, close }`, where `served` lists what was answered. */
 export async function serve(dir, base = "/some/sub/path/") {
@@ -47,9 +65,7 @@ export async function serve(dir, base = "/some/sub/path/") {
       const bytes = await readFile(file);
       const headers = { "content-type": TYPES[extname(file)] ?? "application/octet-stream" };
       if (!/\bbr\b/.test(request.headers["accept-encoding"] ?? "")) return answer(200, headers, bytes);
-      const digest = createHash("sha256").update(bytes).digest("hex");
-      const small = packed.get(digest) ?? brotli(bytes, bytes.length > SHIPS ? 4 : 11);
-      packed.set(digest, small);
+      const small = await brotli(bytes, bytes.length > SHIPS ? 4 : 11);
       answer(200, { ...headers, "content-encoding": "br" }, small);
     } catch {
       answer(404, { "content-type": "text/plain" }, Buffer.from("not found"));

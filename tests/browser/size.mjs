@@ -10,7 +10,7 @@ const entries = await readdir(DIST, { recursive: true, withFileTypes: true });
 const rows = [];
 for (const entry of entries.filter((entry) => entry.isFile())) {
   const bytes = await readFile(join(entry.parentPath ?? entry.path, entry.name));
-  rows.push([entry.name, bytes.length, brotli(bytes).length]);
+  rows.push([entry.name, bytes.length, (await brotli(bytes)).length]);
 }
 rows.sort((a, b) => b[2] - a[2]);
 rows.push(["total", ...[1, 2].map((i) => rows.reduce((sum, row) => sum + row[i], 0))]);
