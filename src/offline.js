@@ -1,7 +1,9 @@
-// Keeps the app's files, so that it opens with no network. The build puts in the list of files with their hashes: NAME and FILES.
+// Keeps the app's files, so that it opens with no network. The build puts in the lists of files with their hashes: NAME, FILES, and
+// LANGUAGES, of which only those are kept that somebody chose here.
 // A newer list waits until the page asks for it: no file is swapped under somebody's work.
 const NAME = "/*NAME*/";
 const FILES = [/*FILES*/];
+const LANGUAGES = [/*LANGUAGES*/];
 // Other apps of the same address have their own.
 const OURS = `haulm ${registration.scope} `;
 
@@ -28,7 +30,9 @@ async function fetched(path, hash) {
 
 self.addEventListener("install", (event) => {
   event.waitUntil((async () => {
-    const got = await Promise.all(FILES.map(async ([path, hash]) => [path, await fetched(path, hash)]));
+    const chosen = [];
+    for (const language of LANGUAGES) if (await caches.match(language[0])) chosen.push(language);
+    const got = await Promise.all([...FILES, ...chosen].map(async ([path, hash]) => [path, await fetched(path, hash)]));
     const cache = await caches.open(OURS + NAME);
     for (const [path, response] of got) await cache.put(path, response);
   })());
@@ -51,6 +55,11 @@ self.addEventListener("fetch", (event) => {
   event.respondWith((async () => {
     const cache = await caches.open(OURS + NAME);
     const kept = await cache.match(request.url.split(/[?#]/, 1)[0] === registration.scope ? "index.html" : request, { ignoreSearch: true, ignoreVary: true });
-    return kept ?? fetch(request);
+    if (kept) return kept;
+    const language = LANGUAGES.find(([path]) => request.url === registration.scope + path);
+    if (!language) return fetch(request);
+    const words = await fetched(...language);
+    await cache.put(language[0], words.clone());
+    return words;
   })());
 });

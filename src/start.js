@@ -1,11 +1,10 @@
-// Starts the app and takes the first paint of index.html away. No inline script: the page's policy forbids it.
+// Starts the app, which takes the first paint of index.html away. No inline script: the page's policy forbids it.
 let running = false;
 // From here on this script says how the start goes.
 document.getElementById("start-late").remove();
 try {
   const { default: start } = await import("./haulm.js");
   await start();
-  document.getElementById("start").remove();
   running = true;
 } catch (cause) {
   console.error(cause);
@@ -49,6 +48,11 @@ if (navigator.serviceWorker && location.protocol !== "file:") {
       else use();
     };
     tell();
+    // The words of another language came before the worker was there to keep them: they are asked for once more, through it.
+    navigator.serviceWorker.addEventListener("controllerchange", () => {
+      const language = document.documentElement.lang;
+      if (language !== "en") fetch(`./${language}.ftl`).catch(() => {});
+    }, { once: true });
     const follow = (coming) => coming?.addEventListener("statechange", tell);
     follow(kept.installing);
     kept.addEventListener("updatefound", () => follow(kept.installing));

@@ -4,6 +4,12 @@ use crate::quantity::format::DecimalMark;
 use js_sys::{Array, Intl::NumberFormat, Object};
 use wasm_bindgen::JsValue;
 
+/// The browser's language (BCP 47), such as "de-AT".
+#[must_use]
+pub fn language() -> String {
+    leptos::prelude::window().navigator().language().unwrap_or_default()
+}
+
 /// The decimal mark of the browser's language: the first guess, until the user chooses.
 #[must_use]
 pub fn decimal_mark() -> DecimalMark {

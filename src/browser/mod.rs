@@ -23,6 +23,8 @@ pub mod page;
 pub mod picture;
 /// The page on paper.
 pub mod print;
+/// Files of the app that are asked for while it runs.
+pub mod resource;
 /// A library file on a shared drive.
 pub mod shared;
 /// The browser's local storage.

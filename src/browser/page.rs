@@ -14,6 +14,19 @@ pub fn set_language(code: &str) {
     }
 }
 
+/// Takes the first paint of index.html away.
+pub fn remove_first_paint() {
+    if let Some(start) = document().get_element_by_id("start") {
+        start.remove();
+    }
+}
+
+/// Loads the page again.
+pub fn reload() {
+    // A browser that refuses leaves the page as it is.
+    _ = window().location().reload();
+}
+
 /// The title of window and tab.
 pub fn set_title(title: &str) {
     document().set_title(title);

@@ -8,23 +8,51 @@ use super::page::recipe::RecipeSheet;
 use super::paper;
 use super::persistence;
 use super::route::Page;
-use super::state::{State, provide};
-use crate::browser::{event, hash, link, page as browser, theme};
+use super::state::{About, State, StorageProblem, provide};
+use super::text::{Message, fluent};
+use crate::browser::{event, hash, link, page as browser, resource, theme};
+use crate::told;
 use leptos::ev::{self, MouseEvent};
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 
-/// Puts the app into the page's body.
+/// Puts the app into the page's body, once it has the words of the language chosen.
 pub fn mount() {
+    let language = persistence::language();
+    if language == fluent::code() {
+        return mount_app(None);
+    }
+    spawn_local(async move {
+        let missing = match resource::text(&format!("./{language}.ftl")).await {
+            Ok(words) => {
+                fluent::choose(language, words);
+                None
+            }
+            Err(_) => Some(told!("common-language-missing", language = language)),
+        };
+        mount_app(missing);
+    });
+}
+
+fn mount_app(missing: Option<Message>) {
+    browser::set_language(&fluent::code());
+    browser::remove_first_paint();
     if hash::read() == rescue::HASH {
         return rescue::mount();
     }
-    mount_to_body(App);
+    mount_to_body(move || view! { <App missing=missing/> });
 }
 
 /// The frame.
 #[component]
-fn App() -> impl IntoView {
+fn App(
+    /// That the words of the language chosen are missing.
+    missing: Option<Message>,
+) -> impl IntoView {
     let state = persistence::start();
+    if let Some(message) = missing {
+        state.trouble.set(Some(StorageProblem { message, way_out: None, about: About::Start }));
+    }
     provide(state);
     persistence::autosave(state);
     state.follow_typing();
@@ -89,7 +117,6 @@ fn follow_address(state: State) {
         } else {
             format!("{page} – {}", words.tools.app)
         });
-        browser::set_language(words.code);
     });
 }
 

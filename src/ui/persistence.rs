@@ -22,7 +22,7 @@ use super::part::save::NAME;
 use super::state::documents::Documents;
 use super::state::line::example_line_record;
 use super::state::{About, BrowserLibrary, OpenDocuments, State};
-use super::text::{ENGLISH, isolated};
+use super::text::{WORDS, isolated};
 use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
 use crate::domain::mixing::MixDraft;
@@ -32,6 +32,7 @@ use crate::record::content::comparison::COMPARISON;
 use crate::record::content::line::LINE;
 use crate::record::content::mixing::MIXING;
 use crate::record::content::revision::{Stamp, Standing, Title};
+use crate::record::content::settings::Language;
 use crate::record::document::open_draft::{OpenDraft, RECIPE};
 use crate::record::file::recipe::RecipeFile;
 use crate::record::store::library::save::{SaveAs, SaveOutcome};
@@ -48,7 +49,7 @@ use trouble::{settled, tell_not_exported, tell_unsaved, unread};
 /// The app as it was left, or the example at a first start. The records come after the first paint.
 #[must_use]
 pub fn start() -> State {
-    let words = &ENGLISH;
+    let words = &WORDS;
     let library: BrowserLibrary = Library::blank(Cache::new(LocalStore));
     let mut trouble = None;
     let mut unread = |why: &Unread, fix: &str| {
@@ -85,10 +86,28 @@ pub fn start() -> State {
     State::new(library, settings, open, documents, trouble)
 }
 
+/// The code of the language to speak: that of the settings, or the nearest to the browser's.
+#[must_use]
+pub fn language() -> &'static str {
+    let library: BrowserLibrary = Library::blank(Cache::new(LocalStore));
+    library.settings().unwrap_or_default().language.spoken(&locale::language())
+}
+
+/// Speaks another language from now on. What was said already stays as it was, so the page is loaded again.
+pub fn speak(state: State, language: Language) {
+    state.settings.update_untracked(|settings| settings.language = language);
+    let kept = state.library.with_untracked(|library| library.keep_settings(&state.settings.get_untracked()));
+    let heard = kept.is_ok();
+    documents::note(state, SETTINGS, kept);
+    if heard {
+        page::reload();
+    }
+}
+
 /// The example.
 #[must_use]
 pub fn example_recipe() -> OpenDraft {
-    let words = &ENGLISH.recipe_page;
+    let words = &WORDS.recipe_page;
     let title = Title { name: words.example_name.to_owned(), note: words.example_note.to_owned(), tags: Vec::new() };
     OpenDraft { from: None, title, draft: example(), remark: String::new(), example: true }
 }

@@ -9,14 +9,14 @@ use haulm::domain::{
     work_out,
 };
 use haulm::quantity::{Unit, Units};
-use haulm::ui::text::{Context, ENGLISH};
+use haulm::ui::text::{Context, WORDS};
 use proptest::prelude::*;
 
 const FIRST: LiquidId = LiquidId(1);
 
 fn said(draft: &Draft, finding: &Finding) -> String {
     let context = Context { units: &Units::default(), draft, currency: "€" };
-    let message = (ENGLISH.finding)(finding, &context);
+    let message = (WORDS.finding)(finding, &context);
     format!("{} {}", message.what, message.fix)
 }
 

@@ -20,7 +20,7 @@ use haulm::quantity::Units;
 use haulm::record::LineCheckFile;
 use haulm::record::file::line_check::LARGEST;
 use haulm::statistics::reconciliation::{Reconciliation, Status};
-use haulm::ui::text::{Context, ENGLISH, LineContext, Message};
+use haulm::ui::text::{Context, LineContext, Message, WORDS};
 use serde_json::{Map, Value, json};
 use std::process::ExitCode;
 
@@ -58,7 +58,7 @@ impl Words<'_> {
     }
 
     fn finding(&self, finding: &LineFinding) -> String {
-        sentence(&self.with(|context| (ENGLISH.line.finding)(finding, context)))
+        sentence(&self.with(|context| (WORDS.line.finding)(finding, context)))
     }
 }
 
@@ -79,7 +79,7 @@ fn run(path: &std::path::Path) -> Result<Value, Vec<String>> {
     let Some(case) = outcome.case else {
         let plain = Context { units: &words.units, draft: &file.recipe, currency: "" };
         let stops = outcome.findings.iter().filter(|finding| finding.grade == Grade::Stop);
-        return Err(stops.map(|finding| sentence(&(ENGLISH.finding)(finding, &plain))).collect());
+        return Err(stops.map(|finding| sentence(&(WORDS.finding)(finding, &plain))).collect());
     };
     let line = check_line(&file.line);
     let (readings, said) = read_running(&file.line);
@@ -223,7 +223,7 @@ fn verdict(found: &LineReconciliation, words: &Words<'_>) -> Value {
         LineVerdict::Distrust(_) => "distrust",
         LineVerdict::Unexplained => "unexplained",
     };
-    let message = words.with(|context| (ENGLISH.line.verdict)(found, context));
+    let message = words.with(|context| (WORDS.line.verdict)(found, context));
     let doubts = found.doubts().iter().map(|doubt| {
         let readings = doubt.readings.iter().map(|reading| {
             let (ending, factor) = unit(reading.quantity);
@@ -308,7 +308,7 @@ fn correction(of: &PumpCorrection, words: &Words<'_>) -> Value {
         PumpAction::Unsettled => "settle_doubt_first",
     };
     about.insert("action".to_owned(), action.into());
-    about.insert("message".to_owned(), words.with(|context| (ENGLISH.line.action)(of, context)).into());
+    about.insert("message".to_owned(), words.with(|context| (WORDS.line.action)(of, context)).into());
     about.into()
 }
 
@@ -326,7 +326,7 @@ fn former(check: &LineCheck) -> Option<(String, Value)> {
 
 fn density(check: &LineCheck, words: &Words<'_>) -> Option<(String, Value)> {
     let split = check.density_split?;
-    let message = words.with(|context| (ENGLISH.line.split)(&split, context));
+    let message = words.with(|context| (WORDS.line.split)(&split, context));
     let about = json!({
         "deviation_relative_fraction": split.deviation,
         "mass_per_area_oven_dry_ln_ratio": split.mass,

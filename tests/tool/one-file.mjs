@@ -16,9 +16,9 @@ const once = (text, pattern, into) => {
 };
 
 const wasm = (await dist("haulm_bg.wasm")).toString("base64");
-// The parts that a release build fetches later are in the page, too, and answered from there.
+// The parts that a release build fetches later, and the other languages, are in the page, too, and answered from there.
 const parts = {};
-for (const name of await readdir(join(root, "dist"))) if (/_.*[.]wasm$/.test(name) && name !== "haulm_bg.wasm") parts[name] = (await dist(name)).toString("base64");
+for (const name of await readdir(join(root, "dist"))) if (/_.*[.]wasm$|[.]ftl$/.test(name) && name !== "haulm_bg.wasm") parts[name] = (await dist(name)).toString("base64");
 const glue = once(String(await dist("haulm.js")), /export \{[^}]*__wbg_init as default[^}]*\};?/, "").replace(
   /fetch\(new URL\(("\.\/\w+\.wasm"), import\.meta\.url\)\)/g,
   "part($1)",
@@ -29,6 +29,8 @@ const binary = "${wasm}";
 const parts64 = ${JSON.stringify(parts)};
 const bytes = (base64) => Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
 const part = async (path) => new Response(bytes(parts64[path.slice(2)]), { headers: { "content-type": "application/wasm" } });
+// The words of a language, which the program asks for itself.
+window.fetch = part;
 ${once(start, /await start\(\);/, "await __wbg_init({ module_or_path: bytes(binary) });")}`;
 const style = String(await dist("haulm.css"));
 const icon = (await dist("icon.svg")).toString("base64");

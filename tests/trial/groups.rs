@@ -142,7 +142,7 @@ fn the_same_levels_with_another_target_stand_apart() {
 /// The quantile that a requirement is about: lower for strength, upper for swelling, and named so.
 #[test]
 fn the_quantile_of_each_property_is_on_its_side() {
-    use haulm::ui::text::ENGLISH;
+    use haulm::ui::text::WORDS;
     for property in Property::ALL {
         let expected = match property {
             Property::BendingStrength | Property::BendingModulus | Property::InternalBond => Some(Tail::Lower),
@@ -151,5 +151,5 @@ fn the_quantile_of_each_property_is_on_its_side() {
         };
         assert_eq!(property.tail(), expected);
     }
-    assert_eq!((ENGLISH.bench_page.lower, ENGLISH.bench_page.upper), ("Lower 95 % quantile", "Upper 95 % quantile"));
+    assert_eq!((WORDS.bench_page.lower, WORDS.bench_page.upper), ("Lower 95 % quantile", "Upper 95 % quantile"));
 }

@@ -32,7 +32,7 @@ use haulm::domain::{Draft, Entry, Grade, LiquidId, What as EntryWhat};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::{Amount, Kind, Unit, Units};
-use haulm::ui::text::{BenchContext, Context, ENGLISH, FieldWords, FigureWords};
+use haulm::ui::text::{BenchContext, Context, FieldWords, FigureWords, WORDS};
 use std::collections::BTreeSet;
 use std::fmt::Write;
 
@@ -78,8 +78,8 @@ impl Bench {
     fn say(&self, findings: &[TrialFinding]) -> String {
         let mut text = String::new();
         for finding in findings {
-            let message = (ENGLISH.bench.finding)(finding, &self.context());
-            write!(text, "  [{}]\n{}", (ENGLISH.grade)(finding.grade), written(&message)).unwrap();
+            let message = (WORDS.bench.finding)(finding, &self.context());
+            write!(text, "  [{}]\n{}", (WORDS.grade)(finding.grade), written(&message)).unwrap();
         }
         text
     }
@@ -350,7 +350,7 @@ fn words_of_boxes_and_figures() {
     };
     let box_words = |words: FieldWords| (words.label, words.hint);
     let figure_words = |words: FigureWords| (words.label, words.note);
-    let words = &ENGLISH.bench;
+    let words = &WORDS.bench;
     let mut sheet = bare_sheet();
     for field in WeighField::ALL {
         add(&field.box_key(), box_words((words.field)(*field, &sheet)));
@@ -415,7 +415,7 @@ fn words_of_boxes_and_figures() {
 
 #[test]
 fn names_of_things() {
-    let words = &ENGLISH.bench;
+    let words = &WORDS.bench;
     let mut recipe = recipe();
     recipe.liquids[1].name = String::new();
     let mut text = String::new();
@@ -506,7 +506,7 @@ fn what_the_effects_tell() {
     ] {
         let effects = effects(Property::InternalBond, &series, &outcomes, ModelWay::Pairs).effects.unwrap();
         writeln!(text, "{name}").unwrap();
-        for saying in (ENGLISH.bench.sayings)(&effects, &series, &bench.context().plain) {
+        for saying in (WORDS.bench.sayings)(&effects, &series, &bench.context().plain) {
             sound(&saying);
             assert!(saying.ends_with('.'));
             writeln!(text, "  {saying}").unwrap();
@@ -522,7 +522,7 @@ fn what_the_effects_tell() {
         })
         .collect();
     let both = effects(Property::Swelling, &series, &together, ModelWay::Pairs).effects.unwrap();
-    let sayings = (ENGLISH.bench.sayings)(&both, &series, &bench.context().plain);
+    let sayings = (WORDS.bench.sayings)(&both, &series, &bench.context().plain);
     assert!(sayings.iter().any(|saying| saying.starts_with("Significant interaction") && saying.contains("points")));
     writeln!(text, "together\n  {}", sayings.join("\n  ")).unwrap();
     // Factors of any name and unit are named as they are, with their levels.
@@ -544,7 +544,7 @@ fn what_the_effects_tell() {
         })
         .collect();
     let named = effects(Property::InternalBond, &own_series, &by_own, ModelWay::Pairs).effects.unwrap();
-    let sayings = (ENGLISH.bench.sayings)(&named, &own_series, &bench.context().plain);
+    let sayings = (WORDS.bench.sayings)(&named, &own_series, &bench.context().plain);
     assert!(sayings.iter().any(|saying| saying.starts_with("Press temperature, from 180\u{a0}°C to 200\u{a0}°C: ")));
     assert!(sayings.iter().any(|saying| saying.starts_with("Fibre lot, from A to B: ")));
     assert!(
@@ -560,23 +560,23 @@ fn what_the_effects_tell() {
         outside: true,
         groups: 1,
     };
-    writeln!(text, "{}", (ENGLISH.bench.at_density)(&strength, &bench.context().plain)).unwrap();
+    writeln!(text, "{}", (WORDS.bench.at_density)(&strength, &bench.context().plain)).unwrap();
     let shared = AtDensity { outside: false, groups: 4, pieces: 1, ..strength };
-    writeln!(text, "{}", (ENGLISH.bench.at_density)(&shared, &bench.context().plain)).unwrap();
+    writeln!(text, "{}", (WORDS.bench.at_density)(&shared, &bench.context().plain)).unwrap();
     let key = GroupKey::Combination(vec![1, 0]);
-    writeln!(text, "{}", (ENGLISH.bench.group)(&key, Some(&series), &bench.context().plain)).unwrap();
-    writeln!(text, "{}\n{}", (ENGLISH.bench.redraw)(1, 7), (ENGLISH.bench.redraw)(3, 1)).unwrap();
+    writeln!(text, "{}", (WORDS.bench.group)(&key, Some(&series), &bench.context().plain)).unwrap();
+    writeln!(text, "{}\n{}", (WORDS.bench.redraw)(1, 7), (WORDS.bench.redraw)(3, 1)).unwrap();
     let mut saturated = series.clone();
     saturated.runs.retain(|run| run.replicate == 1);
     let effects = effects(Property::InternalBond, &saturated, &outcomes(0.06, 0.02), ModelWay::Pairs).effects.unwrap();
     writeln!(text, "one replicate").unwrap();
-    for saying in (ENGLISH.bench.sayings)(&effects, &saturated, &bench.context().plain) {
+    for saying in (WORDS.bench.sayings)(&effects, &saturated, &bench.context().plain) {
         sound(&saying);
         writeln!(text, "  {saying}").unwrap();
     }
-    let term = |term| (ENGLISH.bench.term)(term, &series.factors, &bench.recipe);
+    let term = |term| (WORDS.bench.term)(term, &series.factors, &bench.recipe);
     writeln!(text, "{}\n{}\n{}", term(Term::Blocks), term(Term::Main(1)), term(Term::Pair(0, 1))).unwrap();
-    let level = |level: &Level| (ENGLISH.bench.level)(level, &bench.context().plain);
+    let level = |level: &Level| (WORDS.bench.level)(level, &bench.context().plain);
     writeln!(text, "{}\n{}", level(&series.factors[0].levels[1]), level(&Level::System(String::new()))).unwrap();
     for (property, value, met) in [
         (Property::InternalBond, Some(0.5e6), Some(true)),
@@ -587,7 +587,7 @@ fn what_the_effects_tell() {
         let required = if property == Property::Swelling { 0.12 } else { 0.45e6 };
         let unverified = property == Property::Swelling;
         let judged = Judged { property, required, unverified, value, met };
-        let saying = (ENGLISH.bench.verdict)(&judged, &bench.context().plain);
+        let saying = (WORDS.bench.verdict)(&judged, &bench.context().plain);
         sound(&saying);
         writeln!(text, "{saying}").unwrap();
     }

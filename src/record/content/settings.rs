@@ -37,6 +37,53 @@ impl Theme {
     pub const ALL: &'static [Theme] = &[Self::System, Self::Light, Self::Dark];
 }
 
+/// The language of what the app says.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+pub enum Language {
+    /// As the browser says, English where the app does not speak its language.
+    #[default]
+    #[serde(rename = "browser")]
+    Browser,
+    /// English.
+    #[serde(rename = "en")]
+    English,
+    /// German.
+    #[serde(rename = "de")]
+    German,
+}
+
+impl Language {
+    /// All of them, in the order in which they are offered.
+    pub const ALL: &'static [Language] = &[Self::Browser, Self::English, Self::German];
+
+    /// Its code (BCP 47), by which its folder of texts is called. `None` for the browser's.
+    #[must_use]
+    pub const fn code(self) -> Option<&'static str> {
+        match self {
+            Self::Browser => None,
+            Self::English => Some("en"),
+            Self::German => Some("de"),
+        }
+    }
+
+    /// What its speakers call it. `None` for the browser's.
+    #[must_use]
+    pub const fn own_name(self) -> Option<&'static str> {
+        match self {
+            Self::Browser => None,
+            Self::English => Some("English"),
+            Self::German => Some("Deutsch"),
+        }
+    }
+
+    /// The code of what is spoken: what was chosen, or the nearest to the browser's language, such as "de-AT".
+    #[must_use]
+    pub fn spoken(self, browser: &str) -> &'static str {
+        let near = |code: &&str| browser.split('-').next().is_some_and(|main| main.eq_ignore_ascii_case(code));
+        self.code().or_else(|| Self::ALL.iter().filter_map(|each| each.code()).find(near)).unwrap_or("en")
+    }
+}
+
 /// The settings. One that is missing or means nothing here is the usual one; keys that this app does
 /// not know are written back as they were.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -51,6 +98,9 @@ pub struct Settings {
     /// What stands for the money in prices and costs.
     #[serde(deserialize_with = "read_currency")]
     pub currency: String,
+    /// The language.
+    #[serde(deserialize_with = "or_default")]
+    pub language: Language,
     /// Light or dark.
     #[serde(deserialize_with = "or_default")]
     pub theme: Theme,
@@ -77,6 +127,7 @@ impl Default for Settings {
             units: Units::default(),
             bases: BTreeMap::new(),
             currency: "€".to_owned(),
+            language: Language::Browser,
             theme: Theme::System,
             initials: String::new(),
             order: SortOrder::default(),

@@ -4,9 +4,10 @@ use crate::quantity::format::DecimalMark;
 use crate::quantity::kind::UnitSystem;
 use crate::quantity::{Kind, Unit};
 use crate::record::Settings;
-use crate::record::content::settings::Theme;
+use crate::record::content::settings::{Language, Theme};
 use crate::t;
 use crate::ui::components::{Choice, ChoiceOption, TextBox};
+use crate::ui::persistence;
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -39,8 +40,20 @@ pub fn SystemChoice() -> impl IntoView {
 pub fn Preferences() -> impl IntoView {
     let state = expect_context::<State>();
     let tools = &state.words.tools;
+    let languages = Language::ALL.iter().map(|language| match (language.code(), language.own_name()) {
+        (Some(code), Some(name)) => ChoiceOption::new(code, name),
+        _ => ChoiceOption::new("browser", t!("common-language-browser")),
+    });
+    let languages: Vec<_> = languages.collect();
+    let language =
+        Memo::new(move |_| state.settings.with(|settings| settings.language.code().unwrap_or("browser").to_owned()));
+    let speak = Callback::new(move |value: String| {
+        let chosen = Language::ALL.iter().find(|language| language.code() == Some(value.as_str()));
+        persistence::speak(state, chosen.copied().unwrap_or_default());
+    });
     let bases = Kind::Moisture.units().map(|unit| ChoiceOption::new(unit.symbol(), moisture_words(unit))).collect();
     view! {
+        <Choice id="language" name=t!("common-language") options=languages value=language on_choose=speak/>
         <SettingChoice
             id="decimal-mark"
             name=tools.decimal_mark

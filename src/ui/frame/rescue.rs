@@ -1,10 +1,10 @@
 //! After a fault of the program: everything that is kept goes to a file, and nothing else is started.
 
-use crate::browser::{LocalStore, file, hash};
+use crate::browser::{LocalStore, file, hash, page};
 use crate::record::store::library::PREFIX;
 use crate::record::{Cache, Library, Store};
 use crate::ui::persistence::records;
-use crate::ui::text::ENGLISH;
+use crate::ui::text::WORDS;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -18,13 +18,13 @@ pub fn mount() {
 
 #[component]
 fn Rescue() -> impl IntoView {
-    let words = &ENGLISH.rescue;
+    let words = &WORDS.rescue;
     let said = RwSignal::new(words.reading.to_owned());
     let save = move || {
         spawn_local(async move {
             let told = match gathered().await {
                 Ok((text, count)) => {
-                    let name = format!("{}.json", ENGLISH.library_page.library_name);
+                    let name = format!("{}.json", WORDS.library_page.library_name);
                     match file::give_out(&name, "application/json", &text) {
                         Ok(()) => (words.saved)(count, &name),
                         Err(own) => own,
@@ -38,13 +38,13 @@ fn Rescue() -> impl IntoView {
     save();
     let again = |_| {
         hash::replace("recipe");
-        _ = window().location().reload();
+        page::reload();
     };
     view! {
         <main id="stopped">
             <h1>{words.title}</h1>
             <p role="status">{move || said.get()}</p>
-            <button type="button" on:click=move |_| save()>{ENGLISH.library_page.save_library}</button>
+            <button type="button" on:click=move |_| save()>{WORDS.library_page.save_library}</button>
             <button type="button" on:click=again>{words.again}</button>
         </main>
     }
@@ -60,11 +60,11 @@ async fn gathered() -> Result<(String, usize), String> {
         }
     }
     let found = records::all().await;
-    let wrong = found.as_ref().err().map(|why| (ENGLISH.store)(why).what);
+    let wrong = found.as_ref().err().map(|why| (WORDS.store)(why).what);
     let (copies, texts) = found.unwrap_or_default();
     cache.load(texts);
     documents.extend(copies);
-    let (text, count) = Library::blank(cache).everything_file(&documents).map_err(|why| (ENGLISH.store)(&why).what)?;
+    let (text, count) = Library::blank(cache).everything_file(&documents).map_err(|why| (WORDS.store)(&why).what)?;
     // What there is goes to the file all the same.
     match wrong {
         Some(wrong) if documents.is_empty() => Err(wrong),

@@ -8,6 +8,7 @@ use crate::quantity::Kind;
 use crate::t;
 use crate::ui::page::mixing::{MixingContext, part_name, shown, shown_parts};
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 
 /// A line to weigh.
@@ -52,7 +53,7 @@ fn Card(
     lines: Result<Vec<CardLine>, String>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let (unit, volume_unit) = (state.unit(Kind::BatchMass).symbol(), state.unit(Kind::BatchVolume).symbol());
+    let (unit, volume_unit) = (symbol_shown(state.unit(Kind::BatchMass)), symbol_shown(state.unit(Kind::BatchVolume)));
     let body = match lines {
         Err(why) => view! { <p><b>{t!("paper-not-valid")}</b> " " {why}</p> }.into_any(),
         Ok(lines) => {

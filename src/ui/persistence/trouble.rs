@@ -2,12 +2,12 @@
 
 use crate::record::store::library::{SaveError, Unread};
 use crate::ui::state::{About, State, StorageProblem, WayOut};
-use crate::ui::text::{ENGLISH, Message};
+use crate::ui::text::{Message, WORDS};
 use leptos::prelude::*;
 
 /// That something stored cannot be read; nothing where the store is not there at all.
 pub fn unread(why: &Unread, fix: &str) -> Option<StorageProblem> {
-    let message = Message { fix: fix.to_owned(), ..(ENGLISH.unread)(why) };
+    let message = Message { fix: fix.to_owned(), ..(WORDS.unread)(why) };
     (!matches!(why, Unread::Store(_))).then_some(StorageProblem { message, way_out: None, about: About::Start })
 }
 
@@ -54,7 +54,7 @@ pub fn tell(state: State) {
             Some(StorageProblem { message, way_out: Some(WayOut::ToFile), about: About::Stores })
         }
         (None, None) if missing > 0 => {
-            let message = Message { what: (ENGLISH.library_page.missing)(missing), fix: String::new() };
+            let message = Message { what: (WORDS.library_page.missing)(missing), fix: String::new() };
             Some(StorageProblem { message, way_out: Some(WayOut::WriteBack), about: About::Stores })
         }
         (None, None) => None,

@@ -15,7 +15,7 @@ pub mod writing;
 
 use super::history::History;
 use super::route::Page;
-use super::text::{Context, ENGLISH, Message, Words};
+use super::text::{Context, Message, WORDS, Words};
 use crate::browser::LocalStore;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::mixing::MixDraft;
@@ -259,7 +259,7 @@ impl State {
         let currency = Memo::new(move |_| settings.with(|settings| settings.currency.clone()));
         let unwritten = RwSignal::new(0);
         Self {
-            words: &ENGLISH,
+            words: &WORDS,
             page: RwSignal::new(Page::Recipe),
             draft,
             title,

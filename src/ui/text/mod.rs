@@ -1,5 +1,5 @@
-//! All words that a person reads, one typed set of texts a language: a text that is missing in a
-//! language does not compile.
+//! All words that a person reads: the texts of each language in a folder of Fluent resources, and here which of them is said when,
+//! with which numbers.
 //!
 //! Nothing here touches a page, so that every message can be tested natively.
 
@@ -11,7 +11,6 @@ pub mod compare_economy;
 /// The emission sheet.
 pub mod compare_emission;
 mod context;
-mod english;
 /// Words in Fluent resources.
 pub mod fluent;
 mod isolated;
@@ -21,18 +20,19 @@ mod page;
 mod show;
 mod versions;
 mod width;
+mod words;
 
 pub use bench::{BenchContext, BenchWords};
 pub use bench_page::BenchPage;
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
-pub use english::ENGLISH;
 pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
 pub use page::{LibraryPage, RecipePage, Rescue, SystemsPage, Tools};
-pub use show::{lower_first, shown, trimmed, trimmed_to, unit_shown};
+pub use show::{lower_first, shown, symbol_shown, trimmed, trimmed_to, unit_shown};
 pub use versions::VersionWords;
 pub use width::{in_unit, plus_minus, width_shown};
+pub use words::WORDS;
 
 use crate::domain::balance::machine::Machine;
 use crate::domain::chemistry::solute::Solute;
@@ -51,11 +51,9 @@ use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, StoreError};
 use std::borrow::Cow;
 
-/// The words of one language.
+/// What is said of what.
 #[allow(clippy::struct_field_names, reason = "a page is a noun here")]
 pub struct Words {
-    /// The language's code (BCP 47), for the page's `lang`.
-    pub code: &'static str,
     /// Label and hint of a field. A liquid's field is labelled without the liquid's name.
     pub field: fn(Field, &Draft) -> FieldWords,
     /// A field by its full name, as messages call it: with the liquid's name.

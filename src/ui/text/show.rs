@@ -1,16 +1,35 @@
 //! Amounts in running text. The view formats figures itself; this is for sentences.
 
-use super::Context;
+use super::{Context, fluent};
+use crate::label;
 use crate::quantity::format::DecimalMark;
 use crate::quantity::{Amount, Dimension, Unit, format};
 use std::borrow::Cow;
+
+/// A unit's symbol as shown in the language that is spoken. Those of the SI, and the customary ones, are the same in all.
+#[must_use]
+pub fn symbol_shown(unit: Unit) -> &'static str {
+    match unit {
+        Unit::PercentDryBasis => label!("unit-percent-dry-basis"),
+        Unit::PercentWetBasis => label!("unit-percent-wet-basis"),
+        Unit::TurnPerMinute => label!("unit-turn-per-minute"),
+        Unit::KilogramPerHourPerHertz => label!("unit-kilogram-per-hour-per-hertz"),
+        Unit::PoundPerHourPerHertz => label!("unit-pound-per-hour-per-hertz"),
+        Unit::KilogramPerHourPerTurn => label!("unit-kilogram-per-hour-per-turn"),
+        Unit::PoundPerHourPerTurn => label!("unit-pound-per-hour-per-turn"),
+        Unit::PerYear => label!("unit-per-year"),
+        unit => unit.symbol(),
+    }
+}
 
 /// A unit's symbol as shown, money with the currency before the stroke: "€/t".
 #[must_use]
 pub fn unit_shown(unit: Unit, currency: &str) -> Cow<'static, str> {
     match unit.dimension() {
-        Dimension::Price | Dimension::Cost | Dimension::YearCost => Cow::Owned(format!("{currency}{}", unit.symbol())),
-        _ => Cow::Borrowed(unit.symbol()),
+        Dimension::Price | Dimension::Cost | Dimension::YearCost => {
+            Cow::Owned(format!("{currency}{}", symbol_shown(unit)))
+        }
+        _ => Cow::Borrowed(symbol_shown(unit)),
     }
 }
 
@@ -29,9 +48,12 @@ pub fn trimmed_to(value: f64, digits: u8, mark: DecimalMark) -> String {
     without_zeros(&format::significant(value, digits, mark), mark.char())
 }
 
-/// A name within a phrase: with a small letter for its first one.
+/// A name within a phrase: with a small letter for its first one, but in languages that write names large.
 #[must_use]
 pub fn lower_first(name: &str) -> String {
+    if fluent::code() == "de" {
+        return name.to_owned();
+    }
     let mut chars = name.chars();
     chars.next().into_iter().flat_map(char::to_lowercase).chain(chars).collect()
 }

@@ -1,6 +1,6 @@
 //! What the comparison says.
 
-use super::{Context, ENGLISH, Units, example, sound, written};
+use super::{Context, Units, WORDS, example, sound, written};
 use haulm::domain::balance::machine::Machine;
 use haulm::domain::chemistry::emission::{EmissionError, LIMITS};
 use haulm::domain::compare::Output;
@@ -47,7 +47,7 @@ fn side_by_side() {
     let systems = systems();
     let units = Units::default();
     let context = context(&systems[0].draft, &units);
-    let words = &ENGLISH.compare;
+    let words = &WORDS.compare;
     let mut text = String::new();
     for difference in differences(&systems) {
         let message = (words.difference)(&difference, &systems, &context);
@@ -66,7 +66,7 @@ fn answers() {
     let draft = example();
     let units = Units::default();
     let context = context(&draft, &units);
-    let words = &ENGLISH.compare;
+    let words = &WORDS.compare;
     let case = work_out(&draft).case.unwrap();
     let mut text = String::new();
     let (dose, cost) = (Output::Figure(Figure::WaterDose), Output::Figure(Figure::Cost));
@@ -143,7 +143,7 @@ fn uncertainty() {
     let mut units = Units::default();
     units.mark = DecimalMark::Comma;
     let context = context(&systems[0].draft, &units);
-    let words = &ENGLISH.compare;
+    let words = &WORDS.compare;
     let mut text = String::new();
     let cases = systems.each_ref().map(|system| system.case().unwrap());
     let uncertain = sources(&[(&systems[0].draft, cases[0]), (&systems[1].draft, cases[1])]);
@@ -193,7 +193,7 @@ fn uncertainty() {
 
 #[test]
 fn economy_and_emission() {
-    let (economy, emission) = (&ENGLISH.compare.economy, &ENGLISH.compare.emission);
+    let (economy, emission) = (&WORDS.compare.economy, &WORDS.compare.emission);
     let mut text = String::new();
     let all = EconomyField::ALL.iter().map(|field| (economy.field)(*field));
     let own = SystemEconomyField::ALL.iter().map(|field| (economy.system_field)(*field));
@@ -222,7 +222,7 @@ fn economy_and_emission() {
 
 #[test]
 fn names() {
-    let words = &ENGLISH.compare;
+    let words = &WORDS.compare;
     let mut text = String::new();
     for output in Output::side_by_side(6000) {
         let found = (words.output)(output);

@@ -1,11 +1,11 @@
 //! What is said of revisions, releases, and before a save.
 
-use super::ENGLISH;
+use super::WORDS;
 use std::fmt::Write as _;
 
 #[test]
 fn versions() {
-    let words = &ENGLISH.versions;
+    let words = &WORDS.versions;
     let mut text = String::new();
     let mut say = |line: String| writeln!(text, "{line}").unwrap();
     let three = (words.revision)(3);

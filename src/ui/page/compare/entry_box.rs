@@ -10,7 +10,7 @@ use crate::quantity::{Amount, Kind, Unit, format};
 use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
-use crate::ui::text::{Loose, Message, unit_shown};
+use crate::ui::text::{Loose, Message, symbol_shown, unit_shown};
 use leptos::prelude::*;
 
 /// What is wrong or unusual about an entry.
@@ -114,7 +114,7 @@ pub fn CompareBox(
         let offers = entry_offers(&entry.get(), &what, &state.units.get());
         (grade == Grade::Stop || !offers.is_empty()).then(|| {
             let offer = |offer: Suggestion| {
-                let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
+                let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", symbol_shown(offer.unit)) };
                 let words = t!("common-use", entry = format!("{}{unit}", offer.text));
                 let put = move |_| {
                     on_enter.run(Entry::typed(offer.text.clone(), offer.unit));

@@ -14,6 +14,7 @@ use crate::ui::part::amount::joined;
 use crate::ui::part::save::when;
 use crate::ui::part::version::Seen;
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 use std::collections::BTreeSet;
 
@@ -159,9 +160,9 @@ fn entered(state: State, entry: &Entry, kind: Kind) -> (String, String) {
         return Default::default();
     }
     if entry.unit.dimension() != kind.dimension() {
-        return (entry.text.clone(), entry.unit.symbol().to_owned());
+        return (entry.text.clone(), symbol_shown(entry.unit).to_owned());
     }
-    (in_box(entry, kind, &units), units.unit(kind).symbol().to_owned())
+    (in_box(entry, kind, &units), symbol_shown(units.unit(kind)).to_owned())
 }
 
 /// "UF resin · 15 mm · 680 kg/m³", of any revision.

@@ -7,6 +7,7 @@ use crate::quantity::Kind;
 use crate::record::content::search::SortColumn;
 use crate::t;
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 
 /// The tab.
@@ -92,7 +93,7 @@ fn Filter() -> impl IntoView {
 #[component]
 fn Head() -> impl IntoView {
     let state = expect_context::<State>();
-    let unit = move |kind: Kind| move || format!(", {}", state.unit(kind).symbol());
+    let unit = move |kind: Kind| move || format!(", {}", symbol_shown(state.unit(kind)));
     view! {
         <thead>
             <tr>

@@ -7,6 +7,7 @@ use crate::domain::mixing::{AmountWay, MixDraft, MixField};
 use crate::quantity::{Kind, Unit, format};
 use crate::t;
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 
 /// Where the amount of one section is kept.
@@ -82,7 +83,7 @@ pub fn AmountBox(
     let EntryField { name, kind, entry, put, .. } = field;
     let unit = Memo::new(move |_| state.unit(kind.get()));
     let option = move |each: Unit| {
-        view! { <option value=each.symbol() prop:selected=move || unit.get() == each>{each.symbol()}</option> }
+        view! { <option value=each.symbol() prop:selected=move || unit.get() == each>{symbol_shown(each)}</option> }
     };
     let choose = move |event| {
         let Some(chosen) = Unit::from_symbol(&event_target_value(&event)) else { return };

@@ -11,7 +11,7 @@ use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_read_as, in_box};
 use crate::ui::state::State;
-use crate::ui::text::{Loose, Message, unit_shown};
+use crate::ui::text::{Loose, Message, symbol_shown, unit_shown};
 use leptos::prelude::*;
 
 /// What a box is, and where its entry is kept.
@@ -165,7 +165,7 @@ fn below(entry: &Entry, kind: Kind, units: &Units, limit: &Limit, message: Optio
     }
     if let Some(amount) = entry_read_as(entry, kind, units) {
         let unit = units.unit(kind);
-        let amount = format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), unit.symbol());
+        let amount = format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), symbol_shown(unit));
         return Some(t!("common-read-as", amount = amount));
     }
     (entry.is_blank() && !limit.optional).then(|| t!("common-required"))
@@ -198,7 +198,7 @@ pub fn EntryMessages(
 /// One of the numbers that may have been meant.
 fn offer_button(field: &EntryField, offer: Suggestion) -> impl IntoView + use<> {
     let (key, put) = (field.key.clone(), field.put);
-    let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
+    let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", symbol_shown(offer.unit)) };
     let words = t!("common-use", entry = format!("{}{unit}", offer.text));
     let take = move |_| {
         put.run(Entry::typed(offer.text.clone(), offer.unit));

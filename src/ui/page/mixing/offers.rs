@@ -8,6 +8,7 @@ use crate::quantity::{Kind, format};
 use crate::t;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 use uom::si::f64::Mass;
 
@@ -41,7 +42,7 @@ pub fn SolutionOffers() -> impl IntoView {
         let name = state.liquid_name(solution.liquid);
         let units = state.units.get();
         let unit = units.unit(Kind::Solids);
-        let share = joined(&format::editable(unit.from_base(solution.solids.value), units.mark), unit.symbol());
+        let share = joined(&format::editable(unit.from_base(solution.solids.value), units.mark), symbol_shown(unit));
         let take = move |_| {
             let mark = state.units.get_untracked().mark;
             let unit = state.units.get_untracked().unit(Kind::Solids);

@@ -12,7 +12,7 @@ use crate::quantity::{Kind, Unit, format};
 use crate::t;
 use crate::ui::components::{Choice, ChoiceOption, Grid, UnitChoice, WorkingPanel};
 use crate::ui::state::State;
-use crate::ui::text::unit_shown;
+use crate::ui::text::{symbol_shown, unit_shown};
 use leptos::context::Provider;
 use leptos::prelude::*;
 
@@ -119,7 +119,7 @@ fn HeadChoice(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let unit = Memo::new(move |_| state.unit(kind));
-    let symbol = Callback::new(|unit: Unit| unit.symbol().to_owned());
+    let symbol = Callback::new(|unit: Unit| symbol_shown(unit).to_owned());
     let choose = Callback::new(move |unit: Unit| state.choose_unit(kind, unit));
     view! { <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/> }
 }

@@ -9,7 +9,7 @@ use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, in_box, offers, other_basis, read_as};
 use crate::ui::state::{Said, Session, State};
-use crate::ui::text::unit_shown;
+use crate::ui::text::{symbol_shown, unit_shown};
 use leptos::prelude::*;
 
 /// The box of a field, with its unit unless the column's head has it.
@@ -175,7 +175,7 @@ fn OfferButton(
     offer: Suggestion,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
+    let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", symbol_shown(offer.unit)) };
     let words = t!("common-use", entry = format!("{}{unit}", offer.text));
     let put = move |_| {
         state.enter(None, field, &offer.text, offer.unit);

@@ -17,6 +17,7 @@ use crate::ui::page::bench::sheet::rows::target_dose;
 use crate::ui::page::bench::sheet::text::{value, value_parts};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 
 /// The sheets of all batches of what is selected: the base sheet, or a run.
@@ -86,8 +87,8 @@ fn Batch(
 ) -> impl IntoView {
     let desk = expect_context::<Desk>();
     let state = desk.state;
-    let unit = state.unit(Kind::BenchMass).symbol();
-    let volume_unit = state.unit(Kind::BenchVolume).symbol();
+    let unit = symbol_shown(state.unit(Kind::BenchMass));
+    let volume_unit = symbol_shown(state.unit(Kind::BenchVolume));
     let row = |(at, line): (usize, &WeighLine)| weigh_row(state, &made, &sheet, at + 1, line);
     let rows = sheet.lines.iter().enumerate().map(row).collect_view();
     let lines = said(desk, &made, &made.findings);

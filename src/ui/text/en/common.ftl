@@ -48,3 +48,19 @@ common-settings = Settings
 common-moisture-shown = Moisture of results
 common-on-dry-basis = Dry basis, water per oven-dry mass
 common-on-wet-basis = Wet basis, water per total mass
+
+# Units whose symbols are words
+unit-percent-dry-basis = % dry basis
+unit-percent-wet-basis = % wet basis
+unit-turn-per-minute = rpm
+unit-kilogram-per-hour-per-hertz = kg/h per Hz
+unit-pound-per-hour-per-hertz = lb/h per Hz
+unit-kilogram-per-hour-per-turn = kg/h per rpm
+unit-pound-per-hour-per-turn = lb/h per rpm
+unit-per-year = /year
+
+# The language
+common-language = Language (loads the page again)
+common-language-browser = As the browser
+common-language-missing = The texts of “{ $language }” have not arrived, so Haulm speaks English.
+    .fix = Reload the page once there is a network.

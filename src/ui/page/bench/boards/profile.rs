@@ -7,6 +7,7 @@ use crate::t;
 use crate::ui::chart::scale::LinearScale;
 use crate::ui::page::bench::entry::{TrialDesk, amount_parts, shown, signed_share};
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 
 /// A place of the profile, in the units shown.
@@ -63,7 +64,7 @@ pub fn Profile(
                         <table class="results" aria-label=t!("trial-profile")>
                             <thead><tr>
                                 <th scope="col">{t!("trial-piece")}</th>
-                                <th scope="col">{t!("trial-position")} ", " {state.unit(Kind::BenchExtent).symbol()}</th>
+                                <th scope="col">{t!("trial-position")} ", " {symbol_shown(state.unit(Kind::BenchExtent))}</th>
                                 <th scope="col">{t!("trial-density")}</th>
                                 <th scope="col">{t!("trial-off-mean")} ", %"</th>
                             </tr></thead>

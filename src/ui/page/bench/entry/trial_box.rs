@@ -13,7 +13,7 @@ use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
 use crate::ui::page::bench::sheet::text::short;
 use crate::ui::state::State;
-use crate::ui::text::Message;
+use crate::ui::text::{Message, symbol_shown};
 use leptos::prelude::*;
 
 /// The box of a field of the trial, with its unit unless the column's head has it.
@@ -192,7 +192,7 @@ fn TrialOffer(
     offer: Suggestion,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
+    let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", symbol_shown(offer.unit)) };
     let words = t!("common-use", entry = format!("{}{unit}", offer.text));
     let put = move |_| {
         state.bench.edit(|trial| trial.enter(field, Entry::typed(offer.text.clone(), offer.unit)));

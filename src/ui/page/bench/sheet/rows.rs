@@ -13,6 +13,7 @@ use crate::ui::page::bench::desk::Made;
 use crate::ui::page::bench::sheet::figure::line_name;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 use uom::si::f64::{Mass, Ratio};
 
@@ -182,7 +183,7 @@ fn question(state: State, made: &Made, sheet: &WeighSheet, own: &LineProgress, s
         Slip::Factor { meant } => {
             let (unit, mark) = (state.unit(Kind::BenchMass), state.units.get().mark);
             let text = format::editable(meant.get(unit), mark);
-            let words = format!("{text}\u{a0}{}", unit.symbol());
+            let words = format!("{text}\u{a0}{}", symbol_shown(unit));
             (
                 t!("bench-slip", planned = planned, entered = entered, meant = words.clone()),
                 Some(Meant::Mass(t!("common-use", entry = words), Entry::typed(text, unit))),

@@ -13,7 +13,7 @@ use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
 use crate::ui::state::State;
-use crate::ui::text::Message;
+use crate::ui::text::{Message, symbol_shown};
 use leptos::prelude::*;
 
 /// The text in a box. A sum of weighings keeps what was typed as long as its unit is the one shown.
@@ -176,7 +176,7 @@ fn Offer(
     offer: Suggestion,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
+    let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", symbol_shown(offer.unit)) };
     let words = t!("common-use", entry = format!("{}{unit}", offer.text));
     let put = move |_| {
         which.put(state, Entry::typed(offer.text.clone(), offer.unit));

@@ -15,6 +15,7 @@ use crate::ui::components::{Choice, ChoiceOption, Grid, UnitChoice};
 use crate::ui::page::bench::selection::levels;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 
 /// So many batches stand side by side; more are in a list.
@@ -225,7 +226,7 @@ fn ClearBatch() -> impl IntoView {
 #[component]
 fn Head() -> impl IntoView {
     let state = expect_context::<State>();
-    let mass = move || state.unit(Kind::BenchMass).symbol();
+    let mass = move || symbol_shown(state.unit(Kind::BenchMass));
     view! {
         <th scope="col" class="l place">"#"</th>
         <th scope="col" class="l name">{t!("bench-line")}</th>

@@ -6,7 +6,7 @@ use crate::quantity::{Amount, Kind, Unit};
 use crate::t;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
-use crate::ui::text::unit_shown;
+use crate::ui::text::{symbol_shown, unit_shown};
 use leptos::prelude::*;
 use uom::si::f64::Mass;
 
@@ -19,7 +19,7 @@ pub fn shown(state: State, kind: Kind, base: f64) -> String {
 pub fn signed(state: State, kind: Kind, base: f64) -> String {
     // A hundredth of a percent is less than any balance tells.
     if kind == Kind::Share && base.abs() < 5e-5 {
-        return format!("0\u{a0}{}", state.unit(kind).symbol());
+        return format!("0\u{a0}{}", symbol_shown(state.unit(kind)));
     }
     let sign = if base < 0.0 { '\u{2212}' } else { '+' };
     format!("{sign}{}", shown(state, kind, base.abs()))
@@ -91,5 +91,5 @@ pub fn balance_parts(state: State, sheet: &WeighSheet, id: LineId, mass: Mass) -
     // Below one, zeros behind the mark are no significant digits.
     let zeros = if number.abs() < 1.0 && number != 0.0 { -(number.abs().log10().floor() as i32 + 1) } else { 0 };
     let digits = u8::try_from((before + decimals - zeros).max(1)).unwrap_or(12);
-    (significant(number, digits, state.units.get().mark), unit.symbol().to_owned())
+    (significant(number, digits, state.units.get().mark), symbol_shown(unit).to_owned())
 }

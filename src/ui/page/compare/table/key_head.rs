@@ -13,7 +13,7 @@ use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::glyph::SystemGlyph;
 use crate::ui::page::compare::systems::chosen;
 use crate::ui::state::State;
-use crate::ui::text::trimmed_to;
+use crate::ui::text::{symbol_shown, trimmed_to};
 use leptos::prelude::*;
 
 /// The head of the table. The last column is as wide as is left.
@@ -113,10 +113,10 @@ fn binders(state: State, system: &ComparedSystem) -> String {
         })
         .collect();
     match doses.as_slice() {
-        [(_, dose)] => format!("{dose}\u{a0}{}", unit.symbol()),
+        [(_, dose)] => format!("{dose}\u{a0}{}", symbol_shown(unit)),
         all => {
             let each: Vec<String> = all.iter().map(|(name, dose)| format!("{name} {dose}")).collect();
-            format!("{}\u{a0}{}", each.join(", "), unit.symbol())
+            format!("{}\u{a0}{}", each.join(", "), symbol_shown(unit))
         }
     }
 }

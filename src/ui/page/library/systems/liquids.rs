@@ -7,7 +7,7 @@ use crate::t;
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::unit_shown;
+use crate::ui::text::{symbol_shown, unit_shown};
 use leptos::prelude::*;
 
 /// "UF resin 12 % · Wax emulsion 1 %"
@@ -74,7 +74,7 @@ fn shown(state: State, entry: &Entry, kind: Kind) -> String {
         return state.words.tools.no_figure.to_owned();
     }
     if entry.unit.dimension() != kind.dimension() {
-        return joined(&entry.text, entry.unit.symbol());
+        return joined(&entry.text, symbol_shown(entry.unit));
     }
     let units = state.units.get();
     let unit = units.unit(kind);

@@ -14,6 +14,7 @@ use crate::ui::chart::panel::LineSegment;
 use crate::ui::components::Measured;
 use crate::ui::page::line::parts::shown;
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 
 /// Into how many parts the band is cut.
@@ -39,9 +40,9 @@ pub fn CatchChart() -> impl IntoView {
         let mark = state.units.get().mark;
         let plot = drawn.with(|(data, _)| catch_plot(width, data, mark));
         let names = AxisNames {
-            flow: t!("catch-flow-in", unit = state.unit(Kind::LiquidFlow).symbol()),
-            residual: t!("catch-residual-in", unit = state.unit(Kind::LiquidFlow).symbol()),
-            setting: t!("catch-setting-in", unit = open.unit.unit().symbol()),
+            flow: t!("catch-flow-in", unit = symbol_shown(state.unit(Kind::LiquidFlow))),
+            residual: t!("catch-residual-in", unit = symbol_shown(state.unit(Kind::LiquidFlow))),
+            setting: t!("catch-setting-in", unit = symbol_shown(open.unit.unit())),
         };
         plot.map(|plot| drawing(plot, names, name.get(), before.get())).into_any()
     };

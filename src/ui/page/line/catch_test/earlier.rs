@@ -12,6 +12,7 @@ use crate::ui::page::line::settings::context::parts;
 use crate::ui::page::line::settings_text::{pump_name, signed};
 use crate::ui::part::save::when;
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 
 /// A test, as its row shows it.
@@ -53,7 +54,7 @@ pub fn EarlierTests(
     });
     let rows = Memo::new(move |_| rows(state, sheet, open));
     let is_empty = Memo::new(move |_| rows.with(Vec::is_empty));
-    let flow_unit = move || state.unit(Kind::LiquidFlow).symbol();
+    let flow_unit = move || symbol_shown(state.unit(Kind::LiquidFlow));
     view! {
         <Fold id="earlier-tests" title=t!("catch-earlier-tests") note=note open=true>
             <Show when=move || !is_empty.get() fallback=|| view! { <p>{t!("catch-no-valid-test")}</p> }>
@@ -63,11 +64,11 @@ pub fn EarlierTests(
                             <th scope="col" class="l">{t!("catch-test")}</th>
                             <th scope="col" class="l wide">{t!("catch-by")}</th>
                             <th scope="col">{t!("catch-catches")}</th>
-                            <th scope="col" class="wide">{t!("catch-density")} ", " {move || state.unit(Kind::LiquidDensity).symbol()}</th>
+                            <th scope="col" class="wide">{t!("catch-density")} ", " {move || symbol_shown(state.unit(Kind::LiquidDensity))}</th>
                             <th scope="col">
                                 {t!("catch-slope")}
                                 <span class="wide">
-                                    ", " {move || t!("catch-per-setting", flow = flow_unit(), setting = open.unit.unit().symbol())}
+                                    ", " {move || t!("catch-per-setting", flow = flow_unit(), setting = symbol_shown(open.unit.unit()))}
                                 </span>
                             </th>
                             <th scope="col" class="wide">{t!("catch-intercept-head")} ", " {flow_unit}</th>

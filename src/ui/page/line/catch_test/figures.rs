@@ -12,6 +12,7 @@ use crate::ui::page::line::settings::context::{interval, setting_parts};
 use crate::ui::page::line::settings_text::{no_setting, share_explained};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 
 /// The three figures, and the working of the one that is open.
@@ -28,12 +29,16 @@ pub fn LineFigures() -> impl IntoView {
         Some(number)
     });
     let slope_unit = move || {
-        t!("catch-per-setting", flow = state.unit(Kind::LiquidFlow).symbol(), setting = open.unit.unit().symbol())
+        t!(
+            "catch-per-setting",
+            flow = symbol_shown(state.unit(Kind::LiquidFlow)),
+            setting = symbol_shown(open.unit.unit())
+        )
     };
     let intercept = Memo::new(move |_| match fit.get() {
         Some(fit) => {
             let amount = Amount::from_base(Kind::LiquidFlow, fit.intercept);
-            let unit = state.unit(Kind::LiquidFlow).symbol().to_owned();
+            let unit = symbol_shown(state.unit(Kind::LiquidFlow)).to_owned();
             (in_column(state, amount, step.get()), unit)
         }
         None => Default::default(),
@@ -42,7 +47,7 @@ pub fn LineFigures() -> impl IntoView {
         let fit = fit.get()?;
         let sd = Amount::from_base(Kind::LiquidFlow, scatter(&fit).or(fit.residual_sd.map(|_| 0.0))?);
         let unit = state.unit(Kind::LiquidFlow);
-        Some((format::significant(sd.get(unit), 3, state.units.get().mark), unit.symbol().to_owned()))
+        Some((format::significant(sd.get(unit), 3, state.units.get().mark), symbol_shown(unit).to_owned()))
     });
     let r_squared = Memo::new(move |_| {
         let r_squared = fit.get()?.r_squared?;
@@ -117,7 +122,7 @@ fn SetTo() -> impl IntoView {
         let flows = curve.prediction(setting)?;
         let half = Amount::from_base(Kind::LiquidFlow, (flows.high - flows.low).value / 2.0);
         let number = in_column(state, half, flow_step(state, &curve.fit));
-        Some((format!("± {number}"), state.unit(Kind::LiquidFlow).symbol().to_owned()))
+        Some((format!("± {number}"), symbol_shown(state.unit(Kind::LiquidFlow)).to_owned()))
     });
     let half = Memo::new(move |_| one_catch.get().unwrap_or_default());
     let of_one = move || one_catch.get().map(|_| t!("catch-one"));

@@ -11,6 +11,7 @@ use crate::t;
 use crate::ui::components::{Grid, UnitChoice};
 use crate::ui::page::line::settings::line_box::short;
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 
 /// The grid with its messages and its note.
@@ -70,7 +71,7 @@ fn carried(state: State, book: &crate::domain::line::LineBook, open: OpenTest) -
         let units = state.units.get();
         let kind = book.kind(field);
         let number = crate::ui::field::number_text::in_box(entry, kind, &units);
-        Some(format!("{number}\u{a0}{}", units.unit(kind).symbol()))
+        Some(format!("{number}\u{a0}{}", symbol_shown(units.unit(kind))))
     };
     let blank = || "–".to_owned();
     t!(

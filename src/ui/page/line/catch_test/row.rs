@@ -12,7 +12,7 @@ use crate::ui::components::{Mark, TextBox};
 use crate::ui::page::line::settings::line_box::LineFieldBox;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::trimmed_to;
+use crate::ui::text::{symbol_shown, trimmed_to};
 use leptos::prelude::*;
 
 /// What a row shows beside its boxes.
@@ -51,7 +51,7 @@ fn row_view(state: State, open: OpenTest, row: RowId, steps: ColumnSteps) -> Cat
         let far = residual.filter(|_| plain.is_excluded).map(|residual| {
             let by = amount(Kind::LiquidFlow, residual.abs());
             let scatter = examined.fit.and_then(|fit| scatter(&fit));
-            let by = joined(&in_column(state, by, steps.residual), state.unit(Kind::LiquidFlow).symbol());
+            let by = joined(&in_column(state, by, steps.residual), symbol_shown(state.unit(Kind::LiquidFlow)));
             let times = scatter.map(|sd| trimmed_to((residual.abs() / sd).round(), 3, state.units.get().mark));
             match (residual < 0.0, times) {
                 (true, Some(times)) => t!("catch-far-below", by = by, times = times),
@@ -90,7 +90,7 @@ pub fn CatchRow(
     let number = Memo::new(move |_| shows.with(|row| row.number));
     let result = move |figure: LineFigure, kind: Kind, of: fn(&CatchRowView) -> &String| {
         let text = Memo::new(move |_| {
-            let unit = state.unit(kind).symbol().to_owned();
+            let unit = symbol_shown(state.unit(kind)).to_owned();
             shows.with(|row| (of(row).clone(), unit))
         });
         view! { <CatchValue figure=CatchFigure::Catch(row, figure) text=text unit_in_head=true/> }

@@ -12,7 +12,7 @@ use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
 use crate::ui::page::line::context::with_context;
 use crate::ui::state::State;
-use crate::ui::text::{Message, unit_shown};
+use crate::ui::text::{Message, symbol_shown, unit_shown};
 use leptos::prelude::*;
 
 /// The box of a field of the line, with its unit.
@@ -212,7 +212,7 @@ pub fn LineOffer(
     offer: Suggestion,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", offer.unit.symbol()) };
+    let unit = if offer.has_unit { String::new() } else { format!("\u{a0}{}", symbol_shown(offer.unit)) };
     let words = t!("common-use", entry = format!("{}{unit}", offer.text));
     let put = move |_| {
         state.enter_line(field, &offer.text, offer.unit);

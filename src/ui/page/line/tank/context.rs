@@ -13,6 +13,7 @@ use crate::ui::page::line::parts::ties;
 use crate::ui::page::line::settings::context::parts;
 use crate::ui::part::amount::with_unit;
 use crate::ui::state::State;
+use crate::ui::text::symbol_shown;
 use leptos::prelude::*;
 use uom::ConstZero;
 use uom::si::f64::{Mass, Volume};
@@ -204,7 +205,7 @@ pub fn moment(at: u64, now: u64) -> String {
 pub fn hours(state: State, seconds: f64) -> (String, String) {
     let units = state.units.get();
     let unit = units.unit(Kind::ShiftTime);
-    (format::significant(unit.from_base(seconds), 3, units.mark), unit.symbol().to_owned())
+    (format::significant(unit.from_base(seconds), 3, units.mark), symbol_shown(unit).to_owned())
 }
 
 /// An amount of a kind as number and unit in one text.

@@ -9,7 +9,7 @@ use crate::domain::trial::weigh_sheet::weighing;
 use crate::domain::trial::{LineId, TrialFinding, TrialPlace, TrialProblem};
 use crate::domain::{Finding as RecipeFinding, What as RecipeWhat};
 use crate::quantity::{Amount, Kind};
-use crate::ui::text::english::finding::{finding as recipe_finding, loose_entry};
+use crate::ui::text::words::finding::{finding as recipe_finding, loose_entry};
 use crate::ui::text::{BenchContext, Loose, Message, shown};
 
 pub(super) fn finding(finding: &TrialFinding, context: &BenchContext<'_>) -> Message {

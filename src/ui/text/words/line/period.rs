@@ -5,7 +5,7 @@ use super::name::period_liquid;
 use crate::domain::line::period::PeriodDrift;
 use crate::domain::line::{PeriodBalance, PeriodQuantity};
 use crate::quantity::{Amount, Kind};
-use crate::ui::text::{LineContext, Message, lower_first, trimmed_to};
+use crate::ui::text::{LineContext, Message, lower_first, symbol_shown, trimmed_to};
 
 fn quantity(quantity: PeriodQuantity, context: &LineContext<'_>) -> String {
     let of = |what: &str, id| format!("{what} of {}", period_liquid(id, context.book));
@@ -31,7 +31,7 @@ fn one(drift: &PeriodDrift, context: &LineContext<'_>) -> String {
     let mass = || {
         let unit = context.plain.units.unit(Kind::BatchMass);
         let amount = Amount::from_base(Kind::BatchMass, error.abs());
-        format!("{}\u{a0}{}", trimmed_to(amount.get(unit), 3, mark), unit.symbol())
+        format!("{}\u{a0}{}", trimmed_to(amount.get(unit), 3, mark), symbol_shown(unit))
     };
     let size = match drift.quantity {
         PeriodQuantity::Start(_) | PeriodQuantity::End(_) | PeriodQuantity::Delivered(_) => {

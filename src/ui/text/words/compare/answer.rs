@@ -11,8 +11,8 @@ use crate::domain::compare::range::RangeError;
 use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::solve_for::{Method, Reached, Solution, SolveForError, SolvedInput};
 use crate::quantity::{Amount, Kind};
-use crate::ui::text::english::field;
 use crate::ui::text::lower_first;
+use crate::ui::text::words::field;
 use crate::ui::text::{Context, Message, shown};
 
 /// What a figure is called in a sentence.

@@ -6,7 +6,7 @@ use crate::domain::compare::Output;
 use crate::domain::compare::feasibility::Obstacle;
 use crate::domain::compare::uncertainty::input_uncertainty::Form;
 use crate::domain::compare::uncertainty::instrument::Instrument;
-use crate::ui::text::english::figure;
+use crate::ui::text::words::figure;
 use crate::ui::text::{FieldWords, FigureWords};
 
 const fn words(label: &'static str, note: &'static str) -> FigureWords {

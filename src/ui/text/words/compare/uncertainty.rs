@@ -5,7 +5,7 @@ use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::uncertainty::agreement::{Agreement, DisagreementCause};
 use crate::domain::compare::uncertainty::instrument::Instrument;
 use crate::domain::compare::uncertainty::study::{StudyError, UncertainInput};
-use crate::ui::text::english::field;
+use crate::ui::text::words::field;
 use crate::ui::text::{Context, Message, trimmed_to};
 
 pub(super) fn uncertain(source: &UncertainInput, systems: &[ComparedSystem]) -> String {

@@ -6,7 +6,7 @@ use crate::domain::recipe::limit::{Limit, Window};
 use crate::domain::{Field, Place};
 use crate::quantity::number::ReadError;
 use crate::quantity::{Amount, Dimension, Kind, Unit, format};
-use crate::ui::text::english::name;
+use crate::ui::text::words::name;
 use crate::ui::text::{Context, shown, unit_shown};
 
 /// The box that an entry is in.

@@ -4,7 +4,7 @@ use crate::domain::trial::boards::working::BoardFigure;
 use crate::domain::trial::weigh_sheet::working::WeighOrigin;
 use crate::domain::trial::{Property, WeighFigure, WeighLineFigure};
 use crate::ui::text::FigureWords;
-use crate::ui::text::english::balance;
+use crate::ui::text::words::balance;
 
 const fn words(label: &'static str, note: &'static str) -> FigureWords {
     FigureWords { label, note }

@@ -20,8 +20,7 @@ mod versions;
 use super::Words;
 
 /// English, spelled the British way, units as their symbols.
-pub static ENGLISH: Words = Words {
-    code: "en",
+pub static WORDS: Words = Words {
     field: field::field,
     field_name: field::field_name,
     figure: figure::figure,

@@ -7,7 +7,7 @@ use crate::domain::line::{
 };
 use crate::domain::{Draft, LiquidId};
 use crate::ui::text::LineContext;
-use crate::ui::text::english::name;
+use crate::ui::text::words::name;
 use std::borrow::Cow;
 
 pub(super) fn pump(pump: &PumpDraft) -> Cow<'_, str> {

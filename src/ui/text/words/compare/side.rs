@@ -3,7 +3,7 @@
 use crate::domain::compare::side::{
     Belongs, ComparedSystem, Differing, FEWEST, MOST, SideBySideError, SystemDifference,
 };
-use crate::ui::text::english::{field, name};
+use crate::ui::text::words::{field, name};
 use crate::ui::text::{Context, Message, shown};
 
 /// "A: 680 kg/m³; B: 700 kg/m³".

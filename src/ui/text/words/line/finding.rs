@@ -5,7 +5,7 @@ use super::reason::help as help_told;
 use crate::domain::line::limit::limit;
 use crate::domain::line::{Help, LineFinding, LineFindingKind, LinePlace, RangeStatus};
 use crate::quantity::Amount;
-use crate::ui::text::english::finding::loose_entry;
+use crate::ui::text::words::finding::loose_entry;
 use crate::ui::text::{LineContext, Loose, Message, shown, trimmed_to, unit_shown};
 
 pub(super) fn finding(finding: &LineFinding, context: &LineContext<'_>) -> Message {

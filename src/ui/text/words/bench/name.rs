@@ -16,8 +16,8 @@ use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, T
 use crate::domain::trial::{LineId, SeriesDraft, TrialPlace};
 use crate::domain::{Draft, LiquidId};
 use crate::quantity::format::full;
-use crate::ui::text::english::{field as recipe_field, name};
 pub(super) use crate::ui::text::lower_first;
+use crate::ui::text::words::{field as recipe_field, name};
 use crate::ui::text::{BenchContext, Context, shown};
 
 pub(super) fn liquid(id: LiquidId, draft: &Draft) -> String {
