@@ -4,7 +4,9 @@ use leptos::ev::{FocusEvent, KeyboardEvent};
 use leptos::prelude::{document, window};
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
-use web_sys::{ClipboardEvent, Element, Event, HtmlElement, HtmlInputElement, Node};
+use web_sys::{
+    ClipboardEvent, Element, Event, HtmlElement, HtmlInputElement, Node, ScrollIntoViewOptions, ScrollLogicalPosition,
+};
 
 /// The language that the page is written in, as a BCP 47 code.
 pub fn set_language(code: &str) {
@@ -154,6 +156,14 @@ fn select_first<'a>(mut boxes: impl Iterator<Item = &'a HtmlInputElement>) {
 #[must_use]
 pub fn pasted(event: &ClipboardEvent) -> Option<String> {
     event.clipboard_data()?.get_data("text").ok()
+}
+
+/// Pushes what scrolls around an element just as far that all of it is in view.
+pub fn reveal(element: &Element) {
+    let options = ScrollIntoViewOptions::new();
+    options.set_block(ScrollLogicalPosition::Nearest);
+    options.set_inline(ScrollLogicalPosition::Nearest);
+    element.scroll_into_view_with_scroll_into_view_options(&options);
 }
 
 /// Brings all elements that match `selector` into view, each in what scrolls around it, and puts

@@ -14,23 +14,20 @@ use crate::browser::{event, hash, link, page as browser, resource, theme};
 use crate::told;
 use leptos::ev::{self, MouseEvent};
 use leptos::prelude::*;
-use leptos::task::spawn_local;
 
 /// Puts the app into the page's body, once it has the words of the language chosen.
 pub fn mount() {
     let language = persistence::language();
-    if language == fluent::code() {
+    let (Some(code), Some(name)) = (language.code(), language.own_name()) else { return mount_app(None) };
+    if code == fluent::code() {
         return mount_app(None);
     }
-    spawn_local(async move {
-        let missing = match resource::text(&format!("./{language}.ftl")).await {
-            Ok(words) => {
-                fluent::choose(language, words);
-                None
-            }
-            Err(_) => Some(told!("common-language-missing", language = language)),
-        };
-        mount_app(missing);
+    resource::text(format!("./{code}.ftl"), move |words| match words {
+        Ok(words) => {
+            fluent::choose(code, words);
+            mount_app(None);
+        }
+        Err(_) => mount_app(Some(told!("common-language-missing", language = name))),
     });
 }
 

@@ -18,8 +18,9 @@ pub mod text;
 
 #[cfg(target_arch = "wasm32")]
 mod app;
+/// The parts that pages are made of.
 #[cfg(target_arch = "wasm32")]
-mod components;
+pub mod components;
 #[cfg(target_arch = "wasm32")]
 mod frame;
 #[cfg(target_arch = "wasm32")]

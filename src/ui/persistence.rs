@@ -86,9 +86,9 @@ pub fn start() -> State {
     State::new(library, settings, open, documents, trouble)
 }
 
-/// The code of the language to speak: that of the settings, or the nearest to the browser's.
+/// The language to speak: that of the settings, or the nearest to the browser's.
 #[must_use]
-pub fn language() -> &'static str {
+pub fn language() -> Language {
     let library: BrowserLibrary = Library::blank(Cache::new(LocalStore));
     library.settings().unwrap_or_default().language.spoken(&locale::language())
 }

@@ -40,7 +40,7 @@ import * as inpage from "./inpage.mjs";
 import { ChromiumOnly, DriverSilent } from "./program.mjs";
 import { serve } from "./server.mjs";
 
-const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
+export const ROOT = resolve(dirname(fileURLToPath(import.meta.url)), "../..");
 export const DIST = join(ROOT, "dist");
 export const SCREENSHOTS = join(ROOT, "target/screenshots");
 

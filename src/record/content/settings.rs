@@ -76,11 +76,15 @@ impl Language {
         }
     }
 
-    /// The code of what is spoken: what was chosen, or the nearest to the browser's language, such as "de-AT".
+    /// What is spoken: what was chosen, or the nearest to the browser's language, such as "de-AT".
     #[must_use]
-    pub fn spoken(self, browser: &str) -> &'static str {
-        let near = |code: &&str| browser.split('-').next().is_some_and(|main| main.eq_ignore_ascii_case(code));
-        self.code().or_else(|| Self::ALL.iter().filter_map(|each| each.code()).find(near)).unwrap_or("en")
+    pub fn spoken(self, browser: &str) -> Self {
+        let main = browser.split('-').next().unwrap_or_default();
+        let near = |each: &&Self| each.code().is_some_and(|code| main.eq_ignore_ascii_case(code));
+        match self {
+            Self::Browser => Self::ALL.iter().find(near).copied().unwrap_or(Self::English),
+            chosen => chosen,
+        }
     }
 }
 

@@ -1,5 +1,7 @@
 //! The parts of a page of which one is shown at a time.
 
+use crate::browser::page::reveal;
+use leptos::html::Button;
 use leptos::prelude::*;
 
 /// A button for each part; the one that is shown is marked.
@@ -17,8 +19,15 @@ pub fn Tabs(
     on_choose: Callback<usize>,
 ) -> impl IntoView {
     let tab = move |(at, name): (usize, String)| {
+        let button = NodeRef::<Button>::new();
+        Effect::new(move |_| {
+            if let Some(button) = button.get().filter(|_| shown.get() == at) {
+                reveal(&button);
+            }
+        });
         view! {
             <button
+                node_ref=button
                 type="button"
                 aria-current=move || (shown.get() == at).then_some("true")
                 on:click=move |_| on_choose.run(at)

@@ -53,7 +53,7 @@ pub fn Preferences() -> impl IntoView {
     });
     let bases = Kind::Moisture.units().map(|unit| ChoiceOption::new(unit.symbol(), moisture_words(unit))).collect();
     view! {
-        <Choice id="language" name=t!("common-language") options=languages value=language on_choose=speak/>
+        <Choice id="language" labelled=true name=t!("common-language") options=languages value=language on_choose=speak/>
         <SettingChoice
             id="decimal-mark"
             name=tools.decimal_mark

@@ -29,7 +29,7 @@ pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
 pub use page::{LibraryPage, RecipePage, Rescue, SystemsPage, Tools};
-pub use show::{lower_first, shown, symbol_shown, trimmed, trimmed_to, unit_shown};
+pub use show::{lower_first, shown, symbol_shown, trimmed, trimmed_to, unit_short, unit_shown};
 pub use versions::VersionWords;
 pub use width::{in_unit, plus_minus, width_shown};
 pub use words::WORDS;

@@ -1,9 +1,9 @@
 //! Amounts in running text. The view formats figures itself; this is for sentences.
 
 use super::{Context, fluent};
-use crate::label;
 use crate::quantity::format::DecimalMark;
 use crate::quantity::{Amount, Dimension, Unit, format};
+use crate::{label, t};
 use std::borrow::Cow;
 
 /// A unit's symbol as shown in the language that is spoken. Those of the SI, and the customary ones, are the same in all.
@@ -30,6 +30,16 @@ pub fn unit_shown(unit: Unit, currency: &str) -> Cow<'static, str> {
             Cow::Owned(format!("{currency}{}", symbol_shown(unit)))
         }
         _ => Cow::Borrowed(symbol_shown(unit)),
+    }
+}
+
+/// A unit as it fits into a box or a head: a basis by its letters.
+#[must_use]
+pub fn unit_short(unit: Unit, currency: &str) -> String {
+    match unit {
+        Unit::PercentDryBasis => t!("common-dry-basis"),
+        Unit::PercentWetBasis => t!("common-wet-basis"),
+        _ => unit_shown(unit, currency).into_owned(),
     }
 }
 

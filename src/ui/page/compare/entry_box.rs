@@ -10,7 +10,7 @@ use crate::quantity::{Amount, Kind, Unit, format};
 use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
-use crate::ui::text::{Loose, Message, symbol_shown, unit_shown};
+use crate::ui::text::{Loose, Message, symbol_shown, unit_short};
 use leptos::prelude::*;
 
 /// What is wrong or unusual about an entry.
@@ -97,7 +97,7 @@ pub fn CompareBox(
             context.typing.set(false);
         }
     });
-    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let choose = Callback::new(move |unit: Unit| {
         // A number that was just typed keeps its digits: the unit is what was still to be said.
         if context.typed_last.get_untracked() == Some(own.get_value()) {
@@ -155,15 +155,6 @@ pub fn slug(key: &str) -> String {
         .collect()
 }
 
-/// A unit as it fits into a box.
-pub fn short(unit: Unit, currency: &str) -> String {
-    match unit {
-        Unit::PercentDryBasis => t!("common-dry-basis"),
-        Unit::PercentWetBasis => t!("common-wet-basis"),
-        _ => unit_shown(unit, currency).into_owned(),
-    }
-}
-
 /// What there is to say about an entry; what is missing and was never touched is nothing.
 fn judge(entry: &Entry, kind: Kind, limit: &Limit) -> Option<(Grade, What)> {
     match read_entry(entry, kind, limit) {
@@ -183,7 +174,8 @@ fn below(
     hint: &str,
 ) -> String {
     let units = context.state.units.get();
-    let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), short(unit, ""));
+    let show =
+        |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), unit_short(unit, ""));
     let word = match grade {
         Some(Grade::Stop) => return t!("common-error"),
         Some(Grade::Unusual) => format!("⚠ {} ", t!("common-warning")),

@@ -1,7 +1,6 @@
 //! Names and numbers as the page writes them.
 
 use super::context::CompareContext;
-use super::entry_box::short;
 use crate::domain::Draft;
 use crate::domain::balance::figure::Figure;
 use crate::domain::compare::Output;
@@ -10,13 +9,13 @@ use crate::quantity::{Amount, Kind, format};
 use crate::t;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::trimmed_to;
+use crate::ui::text::{trimmed_to, unit_short};
 use leptos::prelude::*;
 
 /// The unit shown for a kind, in words.
 pub fn unit_name(state: State, kind: Kind) -> String {
     let unit = state.unit(kind);
-    state.currency.with(|currency| short(unit, currency))
+    state.currency.with(|currency| unit_short(unit, currency))
 }
 
 /// A label with the unit of its kind behind a comma.

@@ -1,6 +1,6 @@
 //! A box of the line in a grid, the unit of a column, and what there is to say about boxes below their table.
 
-use super::settings::line_box::{LineMessage, Remark, below, box_state, entry, said_at_rest, short};
+use super::settings::line_box::{LineMessage, Remark, below, box_state, entry, said_at_rest};
 use crate::domain::line::LineField;
 use crate::domain::recipe::finding::What;
 use crate::quantity::{Kind, Unit};
@@ -10,6 +10,7 @@ use crate::ui::field::number_text::entry_read_as;
 use crate::ui::page::line::context::with_context;
 use crate::ui::part::amount::with_unit;
 use crate::ui::state::State;
+use crate::ui::text::unit_short;
 use leptos::prelude::*;
 
 /// The box of a field in a column. A blank one is no error: what it keeps from being computed says so.
@@ -38,7 +39,7 @@ pub fn LineGridBox(
         box_state(state, field, &entry, aside, message.map(|(grade, _, message)| (grade, message)))
     });
     let name = Memo::new(move |_| with_context(state, |context| (state.words.line.field_name)(field, context)));
-    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let on_input = Callback::new(move |text: String| state.type_into_line(field, &text, unit.get_untracked()));
     let choose = Callback::new(move |unit: Unit| state.choose_line_unit(field, unit));
     let unit_choice = unit_in_box.then(|| {
@@ -112,7 +113,7 @@ pub fn ColumnHead(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let unit = Memo::new(move |_| state.unit(kind));
-    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let on_choose = Callback::new(move |unit: Unit| state.choose_unit(kind, unit));
     let of = name.clone();
     if choose {
@@ -124,5 +125,5 @@ pub fn ColumnHead(
 
 /// The name of a column with its unit, for a row that is folded.
 pub fn with_column_unit(state: State, name: &str, kind: Kind) -> String {
-    format!("{name}, {}", short(state.unit(kind), &state.currency.get()))
+    format!("{name}, {}", unit_short(state.unit(kind), &state.currency.get()))
 }

@@ -9,7 +9,7 @@ use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, in_box, offers, other_basis, read_as};
 use crate::ui::state::{Said, Session, State};
-use crate::ui::text::{symbol_shown, unit_shown};
+use crate::ui::text::{symbol_shown, unit_short};
 use leptos::prelude::*;
 
 /// The box of a field, with its unit unless the column's head has it.
@@ -41,7 +41,7 @@ pub fn FieldBox(
         state.enter(Some(Session::Field(field)), field, &text, unit.get_untracked());
     });
     let on_leave = Callback::new(move |()| state.leave());
-    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let choose = Callback::new(move |unit: Unit| state.choose_unit_at(field, unit));
     view! {
         <NumberBox
@@ -58,15 +58,6 @@ pub fn FieldBox(
                 <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/>
             </Show>
         </NumberBox>
-    }
-}
-
-/// A unit as it fits into a box.
-fn short(unit: Unit, currency: &str) -> String {
-    match unit {
-        Unit::PercentDryBasis => t!("common-dry-basis"),
-        Unit::PercentWetBasis => t!("common-wet-basis"),
-        _ => unit_shown(unit, currency).into_owned(),
     }
 }
 
@@ -106,7 +97,8 @@ fn field_view(state: State, sheet: SheetContext, field: Field) -> FieldView {
 
 /// The one line below the box: what was read, or the other basis, or how the entry is meant.
 fn aside(draft: &Draft, field: Field, units: &Units, said: Option<&Said>) -> String {
-    let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), short(unit, ""));
+    let show =
+        |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), unit_short(unit, ""));
     let word = match said.map(|said| said.finding.grade) {
         Some(Grade::Stop) => return t!("common-error"),
         Some(Grade::Unusual) => format!("⚠ {} ", t!("common-warning")),

@@ -1,7 +1,7 @@
 //! The row of a board, and its details below it.
 
 use super::board_details::BoardDetails;
-use super::column::column;
+use super::column::{column, head};
 use crate::domain::Grade;
 use crate::domain::trial::boards::density::{OFF_TARGET, density_target};
 use crate::domain::trial::boards::field::BoardField;
@@ -13,6 +13,7 @@ use crate::t;
 use crate::ui::components::Mark;
 use crate::ui::page::bench::entry::{BoardsFigure, FigureOfBoard, TrialBox, TrialDesk, amount_parts, signed_share};
 use crate::ui::state::State;
+use crate::ui::text::unit_short;
 use leptos::prelude::*;
 
 /// What the row shows right of the rule, but for the density with its working.
@@ -101,18 +102,23 @@ pub fn BoardRow(
     let details = RwSignal::new(false);
     let details_id = format!("board-details-{}", id.0);
     let own = move |field| TrialField::Board(id, field);
+    // What the heads say, for where there is no room for them.
+    let labelled = move |name: String, field: BoardField| {
+        move || format!("{name}, {}", state.currency.with(|currency| unit_short(state.unit(field.kind()), currency)))
+    };
     let cell = move |field: BoardField, class: &'static str| {
-        view! { <td class=class data-label=super::column::head(field)><TrialBox field=own(field) column=column(field) unit_in_head=true/></td> }
+        view! { <td class=class data-label=labelled(head(field), field)><TrialBox field=own(field) column=column(field) unit_in_head=true/></td> }
     };
     let point = move |at: usize| {
         let at = u8::try_from(at).unwrap_or(u8::MAX);
+        let field = BoardField::Thickness(at);
         let is_there = Memo::new(move |_| heading.with(|own| own.as_ref().is_some_and(|own| usize::from(at) < own.3)));
         view! {
-            <td class="input pt" data-label=format!("{} {}", super::column::head(BoardField::Thickness(at)), at + 1)>
+            <td class="input pt" data-label=labelled(format!("{} {}", head(field), at + 1), field)>
                 <Show when=move || is_there.get()>
                     <TrialBox
-                        field=own(BoardField::Thickness(at))
-                        column=column(BoardField::Thickness(at))
+                        field=own(field)
+                        column=column(field)
                         unit_in_head=true
                     />
                 </Show>

@@ -16,10 +16,10 @@ use crate::t;
 use crate::ui::components::Grid;
 use crate::ui::page::bench::entry::{
     BoardsFigure, BoardsWorking, ColumnUnit, TrialDesk, TrialMessages, amount_parts, levels_of_run, paste_column,
-    signed_share, unit_words,
+    signed_share,
 };
 use crate::ui::state::State;
-use crate::ui::text::Context;
+use crate::ui::text::{Context, unit_short};
 use leptos::prelude::*;
 use std::collections::BTreeMap;
 
@@ -133,7 +133,7 @@ fn Head(
     points: Memo<usize>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let unit = move |kind: Kind| move || unit_words(state.unit(kind), &state.currency.get());
+    let unit = move |kind: Kind| move || unit_short(state.unit(kind), &state.currency.get());
     let box_head = |field: BoardField| {
         view! { <th scope="col">{head(field)} <br/> <ColumnUnit name=head(field) kind=field.kind()/></th> }
     };

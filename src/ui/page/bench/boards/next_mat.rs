@@ -8,9 +8,9 @@ use crate::t;
 use crate::ui::components::Fold;
 use crate::ui::page::bench::entry::{
     BoardsFigure, BoardsWorking, FigureOfBoard, TrialDesk, amount_parts, group_key, group_name, shown, signed_share,
-    unit_words,
 };
 use crate::ui::state::State;
+use crate::ui::text::unit_short;
 use leptos::prelude::*;
 
 /// A combination with a target.
@@ -67,7 +67,7 @@ pub fn NextMat() -> impl IntoView {
     };
     let as_planned = move || rows.with(|rows| rows.iter().any(|row| row.is_as_planned));
     let as_if_moist = move || rows.with(|rows| rows.iter().any(|row| !row.is_moisture_known));
-    let unit = move || unit_words(state.unit(Kind::BoardDensity), &state.currency.get());
+    let unit = move || unit_short(state.unit(Kind::BoardDensity), &state.currency.get());
     view! {
         <Show when=move || is_there.get()>
             <Fold title=t!("trial-next-mat") note=note id="next-mat">

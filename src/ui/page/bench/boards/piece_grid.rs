@@ -12,9 +12,10 @@ use crate::statistics::sample::SampleSummary;
 use crate::t;
 use crate::ui::components::Grid;
 use crate::ui::page::bench::entry::{
-    BoardsFigure, ColumnUnit, FigureOfBoard, TrialBox, TrialDesk, amount_parts, paste_column, unit_words,
+    BoardsFigure, ColumnUnit, FigureOfBoard, TrialBox, TrialDesk, amount_parts, paste_column,
 };
 use crate::ui::state::State;
+use crate::ui::text::unit_short;
 use leptos::ev::ClipboardEvent;
 use leptos::prelude::*;
 
@@ -112,7 +113,7 @@ fn Head(
     };
     let figure = move |(at, figure): (usize, &fn(u8) -> BoardFigure)| {
         let figure = figure(0);
-        let unit = move || unit_words(state.unit(figure.kind()), &state.currency.get());
+        let unit = move || unit_short(state.unit(figure.kind()), &state.currency.get());
         view! { <th scope="col" class:edge=at == 0>{figure_head(figure)} <br/> {unit}</th> }
     };
     view! {

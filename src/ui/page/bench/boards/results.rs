@@ -9,10 +9,10 @@ use crate::record::content::trial::outcome::Tested;
 use crate::t;
 use crate::ui::page::bench::entry::{
     BoardsFigure, BoardsWorking, FigureOfBoard, PlaceChoice, TrialDesk, amount_parts, group_key, group_name, shown,
-    signed_share, unit_words,
+    signed_share,
 };
 use crate::ui::state::State;
-use crate::ui::text::Context;
+use crate::ui::text::{Context, unit_short};
 use leptos::prelude::*;
 
 /// A row of the table: a group with its means.
@@ -51,7 +51,7 @@ pub fn Results() -> impl IntoView {
     let is_there = Memo::new(move |_| columns.with(|columns| !columns.is_empty()));
     let choose = Callback::new(move |at: usize| chosen.set(Some(at)));
     let title = move || if by_run.get() { t!("trial-by-run") } else { t!("trial-by-combination") };
-    let unit = move |property: Property| move || unit_words(state.unit(property.kind()), &state.currency.get());
+    let unit = move |property: Property| move || unit_short(state.unit(property.kind()), &state.currency.get());
     let heads = move || {
         let one = |property: Property| {
             view! {
@@ -131,7 +131,7 @@ fn result_row(state: State, desk: TrialDesk, group: &BoardGroup, columns: &[Prop
         name: group_name(state, desk, &group.key),
         boards: group.boards.len(),
         target: group.density.map_or_else(String::new, |target| number(Kind::BoardDensity, target.target)),
-        deviation: group.density.map_or_else(String::new, |target| signed_share(state, target.deviation.value)),
+        deviation: group.density.map_or_else(String::new, |target| signed_share(state, target.split.total.value)),
         means: columns.iter().map(mean).collect(),
     }
 }

@@ -9,9 +9,9 @@ use crate::quantity::Kind;
 use crate::quantity::format::significant;
 use crate::t;
 use crate::ui::components::Fold;
-use crate::ui::page::bench::entry::{TrialDesk, amount_parts, unit_words};
+use crate::ui::page::bench::entry::{TrialDesk, amount_parts};
 use crate::ui::state::State;
-use crate::ui::text::Context;
+use crate::ui::text::{Context, unit_short};
 use leptos::prelude::*;
 
 /// Term, degrees of freedom, sum of squares, mean square, F, P, share.
@@ -31,7 +31,7 @@ pub fn Anova() -> impl IntoView {
         let unit = shown
             .property
             .get()
-            .map_or_else(String::new, |own| unit_words(state.unit(own.kind()), &state.currency.get()));
+            .map_or_else(String::new, |own| unit_short(state.unit(own.kind()), &state.currency.get()));
         if unit.is_empty() { label } else { format!("{label}, ({unit})²") }
     };
     let note = Signal::derive(move || {

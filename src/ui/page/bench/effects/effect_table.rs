@@ -6,9 +6,9 @@ use crate::domain::trial::series::effects::{EffectEstimate, Effects, Term, TermR
 use crate::quantity::Kind;
 use crate::t;
 use crate::ui::chart::scale::LinearScale;
-use crate::ui::page::bench::entry::{TrialDesk, amount_parts, unit_words};
+use crate::ui::page::bench::entry::{TrialDesk, amount_parts};
 use crate::ui::state::State;
-use crate::ui::text::Context;
+use crate::ui::text::{Context, unit_short};
 use leptos::prelude::*;
 
 /// A row, in words and in places of the drawing.
@@ -67,7 +67,7 @@ pub fn EffectTable() -> impl IntoView {
         })
     });
     let unit = Memo::new(move |_| {
-        property.get().map_or_else(String::new, |own| unit_words(state.unit(own.kind()), &state.currency.get()))
+        property.get().map_or_else(String::new, |own| unit_short(state.unit(own.kind()), &state.currency.get()))
     });
     let ticks = move || drawn.with(|drawn| drawn.as_ref().map_or_else(Vec::new, |(_, ticks)| ticks.clone()));
     let zero = Memo::new(move |_| {

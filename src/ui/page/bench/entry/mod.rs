@@ -14,4 +14,4 @@ pub use group_name::{group_key, group_name, levels_of_run};
 pub use place_choice::PlaceChoice;
 pub use trial_box::{ColumnUnit, TrialBox, TrialMessages, paste_column};
 
-pub use super::sheet::text::{short as unit_words, shown};
+pub use super::sheet::text::shown;

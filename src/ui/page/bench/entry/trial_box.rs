@@ -11,9 +11,8 @@ use crate::record::content::trial::field::TrialField;
 use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
-use crate::ui::page::bench::sheet::text::short;
 use crate::ui::state::State;
-use crate::ui::text::{Message, symbol_shown};
+use crate::ui::text::{Message, symbol_shown, unit_short};
 use leptos::prelude::*;
 
 /// The box of a field of the trial, with its unit unless the column's head has it.
@@ -66,7 +65,7 @@ pub fn TrialBox(
     });
     let name = Signal::derive(move || with_bench(state, |context| (state.words.bench.place)(field.place(), context)));
     let on_input = Callback::new(move |text: String| desk.type_into(state, field, text));
-    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let choose = Callback::new(move |unit: Unit| desk.choose_unit(state, kind.get_untracked(), unit));
     let has_unit = Memo::new(move |_| !unit_in_head && kind.get() != Kind::Count);
     view! {
@@ -99,7 +98,7 @@ pub fn ColumnUnit(
     let state = expect_context::<State>();
     let desk = expect_context::<TrialDesk>();
     let unit = Memo::new(move |_| state.unit(kind));
-    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let choose = Callback::new(move |unit: Unit| desk.choose_unit(state, kind, unit));
     view! { <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/> }
 }
@@ -137,7 +136,8 @@ pub fn entry_findings(state: State, fields: &[TrialField]) -> Vec<(TrialField, G
 /// The line below the number: what was read, or the other basis. `None` where there is nothing of the kind to say.
 fn below(state: State, entry: &Entry, kind: Kind, remark: Option<&BoxRemark>) -> Option<String> {
     let units = state.units.get();
-    let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), short(unit, ""));
+    let show =
+        |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), unit_short(unit, ""));
     let mark = match remark.map(|remark| remark.grade) {
         Some(Grade::Stop) => return Some(t!("common-error")),
         Some(Grade::Unusual) => format!("⚠ {} ", t!("common-warning")),

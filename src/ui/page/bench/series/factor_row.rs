@@ -13,8 +13,9 @@ use crate::record::content::trial::field::TrialField;
 use crate::record::limits::LONGEST_NAME;
 use crate::t;
 use crate::ui::components::{Menu, TextBox, UnitChoice};
-use crate::ui::page::bench::entry::{PlaceChoice, TrialDesk, unit_words};
+use crate::ui::page::bench::entry::{PlaceChoice, TrialDesk};
 use crate::ui::state::State;
+use crate::ui::text::unit_short;
 use leptos::prelude::*;
 
 /// The row, and below it name and unit of a factor that changes nothing computed.
@@ -156,7 +157,7 @@ fn FactorUnit(
     let kind = Memo::new(move |_| state.bench.open.with(|open| open.trial.kind(field)));
     let unit = Memo::new(move |_| state.unit(kind.get()));
     let has_unit = Memo::new(move |_| !matches!(of.get(), None | Some(Of::System | Of::Own(_))));
-    let symbol = Callback::new(move |unit: Unit| unit_words(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let choose = Callback::new(move |unit: Unit| desk.choose_unit(state, kind.get_untracked(), unit));
     let name = Signal::derive(move || {
         desk.basis.with(|basis| {

@@ -9,9 +9,9 @@ use crate::domain::trial::{Property, Series};
 use crate::quantity::Kind;
 use crate::record::content::trial::progress::RunStage;
 use crate::t;
-use crate::ui::page::bench::entry::{TrialDesk, amount_parts, levels_of_run, unit_words};
+use crate::ui::page::bench::entry::{TrialDesk, amount_parts, levels_of_run};
 use crate::ui::state::State;
-use crate::ui::text::Context;
+use crate::ui::text::{Context, unit_short};
 use leptos::prelude::*;
 
 /// The properties of which one is shown beside the density: the first that any board gives.
@@ -49,7 +49,7 @@ pub fn RunsGrid() -> impl IntoView {
     let has_replicates =
         Memo::new(move |_| desk.planned.with(|planned| planned.series.as_ref().is_some_and(|own| own.replicates > 1)));
     let is_there = Memo::new(move |_| rows.with(|rows| !rows.is_empty()));
-    let unit = move |kind: Kind| move || unit_words(state.unit(kind), &state.currency.get());
+    let unit = move |kind: Kind| move || unit_short(state.unit(kind), &state.currency.get());
     let result_head = move || {
         property.get().map(|property| {
             view! { {(state.words.bench.property)(property).label} <br/> {unit(property.kind())} }

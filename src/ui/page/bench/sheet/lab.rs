@@ -3,13 +3,13 @@
 use super::boxes::SheetBox;
 use super::pick::Pick;
 use super::sheet_box::{BenchBox, BoxMessages};
-use super::text::short;
 use crate::domain::trial::WeighField;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SheetDraft, SprayWay, WaterPlace};
 use crate::domain::trial::weigh_sheet::plan::read_field;
 use crate::t;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use crate::ui::text::unit_short;
 use leptos::prelude::*;
 
 const FIELDS: &[WeighField] = &[
@@ -33,7 +33,7 @@ pub fn lab_note(state: State) -> String {
         let shown = |field: WeighField| {
             let entry = sheet.entry(field);
             let known = matches!(read_field(sheet, field), Ok(Some(_)));
-            known.then(|| joined(entry.text.trim(), &short(entry.unit, "")))
+            known.then(|| joined(entry.text.trim(), &unit_short(entry.unit, "")))
         };
         let balances = match (shown(WeighField::FibreStep), shown(WeighField::LiquidStep)) {
             (Some(fibre), Some(liquids)) => Some(t!("bench-note-balances", fibre = fibre, liquids = liquids)),

@@ -2,7 +2,6 @@
 
 use super::boxes::{SheetBox, units_at};
 use super::context::WeighContext;
-use super::text::short;
 use crate::browser::page;
 use crate::domain::recipe::finding::What;
 use crate::domain::trial::weigh_sheet::weighing::read_mass;
@@ -13,7 +12,7 @@ use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
 use crate::ui::state::State;
-use crate::ui::text::{Message, symbol_shown};
+use crate::ui::text::{Message, symbol_shown, unit_short};
 use leptos::prelude::*;
 
 /// The text in a box. A sum of weighings keeps what was typed as long as its unit is the one shown.
@@ -73,7 +72,7 @@ pub fn BenchBox(
                 .map(|(grade, _, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
         }
     });
-    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let on_input = Callback::new(move |text: String| sheet.type_into(which, &text, unit.get_untracked()));
     let choose = Callback::new(move |unit: Unit| sheet.choose_unit(Some(which), kind, unit));
     view! {
@@ -119,7 +118,8 @@ fn said_at_rest(sheet: WeighContext, which: SheetBox) -> Memo<Option<Remark>> {
 
 /// The line below the box: what was read, the other basis, how grave it is.
 fn below(entry: &Entry, kind: Kind, units: &Units, grade: Option<Grade>) -> String {
-    let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), short(unit, ""));
+    let show =
+        |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), unit_short(unit, ""));
     let mark = match grade {
         Some(Grade::Stop) => return t!("common-error"),
         Some(Grade::Unusual) => format!("⚠ {} ", t!("common-warning")),

@@ -6,7 +6,7 @@ use super::figure::SheetWorking;
 use super::row::WeighRow;
 use super::rows::rows;
 use super::sheet_box::BoxMessages;
-use super::text::{balance_parts, parts, short, shown, value_parts};
+use super::text::{balance_parts, parts, shown, value_parts};
 use crate::domain::trial::{LineId, WeighFigure, WeighLineFigure};
 use crate::quantity::{Amount, Kind, Unit, format};
 use crate::record::content::trial::TrialContent;
@@ -15,7 +15,7 @@ use crate::ui::components::{Choice, ChoiceOption, Grid, UnitChoice};
 use crate::ui::page::bench::selection::levels;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::symbol_shown;
+use crate::ui::text::{symbol_shown, unit_short};
 use leptos::prelude::*;
 
 /// So many batches stand side by side; more are in a list.
@@ -252,7 +252,7 @@ fn ColumnUnit(
     let state = expect_context::<State>();
     let sheet = expect_context::<WeighContext>();
     let unit = Memo::new(move |_| state.unit(kind));
-    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let choose = Callback::new(move |unit: Unit| sheet.choose_unit(None, kind, unit));
     view! { <UnitChoice kind=kind unit=unit symbol=symbol name=name on_choose=choose/> }
 }

@@ -2,7 +2,7 @@
 
 use crate::domain::trial::{LineId, WeighFigure, WeighLineFigure, WeighSheet};
 use crate::quantity::format::{self, significant};
-use crate::quantity::{Amount, Kind, Unit};
+use crate::quantity::{Amount, Kind};
 use crate::t;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
@@ -31,15 +31,6 @@ pub fn parts(state: State, amount: Amount) -> (String, String) {
     let unit = units.unit(amount.kind);
     let symbol = state.currency.with(|currency| unit_shown(unit, currency).into_owned());
     (format::amount(amount, unit, units.mark), symbol)
-}
-
-/// A unit as it fits into a box.
-pub fn short(unit: Unit, currency: &str) -> String {
-    match unit {
-        Unit::PercentDryBasis => t!("common-dry-basis"),
-        Unit::PercentWetBasis => t!("common-wet-basis"),
-        _ => unit_shown(unit, currency).into_owned(),
-    }
 }
 
 /// A figure with its unit, a mass to weigh as the balance shows it; `None` where the sheet does not have it.

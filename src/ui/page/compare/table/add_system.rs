@@ -9,9 +9,9 @@ use crate::quantity::{Amount, Dimension, Unit, format};
 use crate::t;
 use crate::ui::components::{Choice, ChoiceOption, Menu, TextBox};
 use crate::ui::page::compare::context::CompareContext;
-use crate::ui::page::compare::entry_box::short;
 use crate::ui::page::compare::systems::{SystemOffer, chosen, offered};
 use crate::ui::page::compare::words::amount_text;
+use crate::ui::text::unit_short;
 use leptos::prelude::*;
 
 /// The longest part of a name that is looked for.
@@ -54,7 +54,7 @@ fn other_basis(context: CompareContext, amount: Amount) -> String {
         _ if amount.kind.dimension() == Dimension::Moisture => Unit::PercentWetBasis,
         unit => unit,
     };
-    format!("{}\u{a0}{}", format::amount(amount, other, units.mark), short(other, ""))
+    format!("{}\u{a0}{}", format::amount(amount, other, units.mark), unit_short(other, ""))
 }
 
 /// The system that the others are compared with, and the menu that adds one.

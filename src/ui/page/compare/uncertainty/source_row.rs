@@ -152,7 +152,7 @@ pub fn SourceRow(
                     on_choose=choose
                 />
             </td>
-            <td>
+            <td data-label=t!("compare-freedom")>
                 <CompareBox
                     key=format!("freedom-{key}")
                     name=Signal::derive(move || t!("compare-freedom-of", input = name.get()))
@@ -165,7 +165,7 @@ pub fn SourceRow(
                 />
             </td>
             {used}
-            <td class="edge">{share}</td>
+            <td class="edge" data-label=t!("compare-share-percent")>{share}</td>
         </tr>
     }
 }

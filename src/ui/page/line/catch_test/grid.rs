@@ -9,9 +9,8 @@ use crate::domain::line::{LineField, LineFigure, RowField, RowId};
 use crate::quantity::{Kind, Unit};
 use crate::t;
 use crate::ui::components::{Grid, UnitChoice};
-use crate::ui::page::line::settings::line_box::short;
 use crate::ui::state::State;
-use crate::ui::text::symbol_shown;
+use crate::ui::text::{symbol_shown, unit_short};
 use leptos::prelude::*;
 
 /// The grid with its messages and its note.
@@ -107,7 +106,7 @@ fn paste(state: State, open: OpenTest, cells: Vec<(String, String)>) {
 }
 
 fn head(state: State, open: OpenTest) -> impl IntoView {
-    let setting = short(open.unit.unit(), "");
+    let setting = unit_short(open.unit.unit(), "");
     view! {
         <th scope="col" class="l">"#"</th>
         <th scope="col">{t!("catch-setting")} <span class="head-unit">{setting}</span></th>
@@ -128,7 +127,7 @@ fn HeadUnit(
     kind: Kind,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    view! { <span class="head-unit">{move || short(state.unit(kind), "")}</span> }
+    view! { <span class="head-unit">{move || unit_short(state.unit(kind), "")}</span> }
 }
 
 /// The unit of a column, to choose. What was just typed in the column keeps its digits.
@@ -142,7 +141,7 @@ fn ColumnUnit(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let unit = Memo::new(move |_| state.unit(kind));
-    let symbol = Callback::new(|unit: Unit| short(unit, ""));
+    let symbol = Callback::new(|unit: Unit| unit_short(unit, ""));
     let choose = Callback::new(move |unit: Unit| {
         let in_column = |field: &LineField| state.line.record.with_untracked(|record| record.book.kind(*field)) == kind;
         match state.line.typed_last.get_value().filter(in_column) {

@@ -9,10 +9,10 @@ use crate::quantity::{Amount, Kind};
 use crate::t;
 use crate::ui::components::Rank;
 use crate::ui::page::line::settings::context::parts;
-use crate::ui::page::line::settings::line_box::short;
 use crate::ui::page::line::worked::WorkedFigure;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
+use crate::ui::text::unit_short;
 use leptos::prelude::*;
 
 /// The key of a figure of the transition boards.
@@ -33,7 +33,7 @@ pub fn NextFigures() -> impl IntoView {
             let done = solved.schedule.iter().filter(|scheduled| plan.done.contains_key(&scheduled.key())).count();
             let wettest = wettest(solved).map(|base| {
                 let number = parts(state, Amount::from_base(Kind::Moisture, base)).0;
-                joined(&number, &short(state.unit(Kind::Moisture), ""))
+                joined(&number, &unit_short(state.unit(Kind::Moisture), ""))
             });
             let moisture = wettest.map_or_else(String::new, |moisture| t!("change-never-above", moisture = moisture));
             Some(match plan.started {

@@ -8,8 +8,8 @@ use crate::domain::line::{Scheduled, ScheduledEvent};
 use crate::quantity::Kind;
 use crate::t;
 use crate::ui::components::Mark;
-use crate::ui::page::line::settings::line_box::short;
 use crate::ui::state::State;
+use crate::ui::text::unit_short;
 use leptos::prelude::*;
 
 /// A row as it is shown.
@@ -37,7 +37,7 @@ pub fn StepTable() -> impl IntoView {
     let sheet = expect_context::<ChangeSheet>();
     let rows = Memo::new(move |_| rows(state, sheet));
     let none = Memo::new(move |_| rows.with(Vec::is_empty));
-    let moisture_unit = move || short(state.unit(Kind::Moisture), "");
+    let moisture_unit = move || unit_short(state.unit(Kind::Moisture), "");
     view! {
         <Show when=move || !none.get() fallback=|| view! { <p>{t!("change-nothing")}</p> }>
             <table class="grid change-list" aria-label=t!("change-steps")>

@@ -11,7 +11,7 @@ use crate::t;
 use crate::ui::components::Mark;
 use crate::ui::page::line::grid_box::LineGridBox;
 use crate::ui::state::State;
-use crate::ui::text::unit_shown;
+use crate::ui::text::unit_short;
 use leptos::prelude::*;
 
 /// The row.
@@ -27,7 +27,7 @@ pub fn ReadingRow(
     let text = Memo::new(move |_| sheet.now.with(|now| row_text(state, now, figure)));
     let kind = Memo::new(move |_| sheet.now.with(|now| now.row(figure).map_or(Kind::Ratio, |row| row.kind)));
     let unit = Memo::new(move |_| row_units(state, figure, kind.get()).unit(kind.get()));
-    let unit_text = move || format!("\u{a0}{}", unit_shown(unit.get(), ""));
+    let unit_text = move || format!("\u{a0}{}", unit_short(unit.get(), ""));
     let part = move |of: fn(&CheckRowText) -> &String| move || text.with(|text| of(text).clone());
     let is_outside = Memo::new(move |_| text.with(|text| text.is_outside));
     let is_flagged = Memo::new(move |_| text.with(|text| text.is_outside || matches!(text.new, NewSetting::Flag(..))));
@@ -71,7 +71,7 @@ pub fn ReadingRow(
                 {pair_of(figure).map(|pair| view! { <Pair pair=pair/> })}
             </th>
             <td class="unit-cell"><RowUnit figure=figure kind=kind unit=unit name=full/></td>
-            <td class="target">{part(|text| &text.target)} <span class="out-of-sight">{unit_text}</span></td>
+            <td class="target" data-label=t!("check-target")>{part(|text| &text.target)} <span class="out-of-sight">{unit_text}</span></td>
             <td class="actual">{actual}</td>
             <td class="edge deviation" class:flag=move || is_outside.get()>
                 {move || is_outside.get().then(|| view! { <Mark grade=Grade::Unusual/> " " })}

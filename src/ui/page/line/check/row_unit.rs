@@ -5,8 +5,8 @@ use crate::domain::line::{LineField, PumpField, PumpId, ReadingWay, RunFigure};
 use crate::quantity::{Kind, Unit};
 use crate::t;
 use crate::ui::components::UnitChoice;
-use crate::ui::page::line::settings::line_box::short;
 use crate::ui::state::State;
+use crate::ui::text::unit_short;
 use leptos::prelude::*;
 
 /// The unit, to choose.
@@ -22,7 +22,7 @@ pub fn RowUnit(
     name: Memo<String>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let choose = Callback::new(move |unit: Unit| match field_of(figure) {
         Some(field) => state.choose_line_unit(field, unit),
         None => state.choose_unit(kind.get_untracked(), unit),
@@ -71,7 +71,7 @@ fn FlowUnit(
         state.choose_line_unit(field, unit);
     };
     let option = move |each: Unit| {
-        view! { <option value=each.symbol() prop:selected=move || unit.get() == each>{short(each, "")}</option> }
+        view! { <option value=each.symbol() prop:selected=move || unit.get() == each>{unit_short(each, "")}</option> }
     };
     view! {
         <select class="unit" aria-label=move || t!("common-unit-of", name = name.get()) on:change=choose>

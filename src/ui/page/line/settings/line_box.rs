@@ -12,7 +12,7 @@ use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
 use crate::ui::page::line::context::with_context;
 use crate::ui::state::State;
-use crate::ui::text::{Message, symbol_shown, unit_shown};
+use crate::ui::text::{Message, symbol_shown, unit_short};
 use leptos::prelude::*;
 
 /// The box of a field of the line, with its unit.
@@ -52,7 +52,7 @@ pub fn LineFieldBox(
         box_state(state, field, &entry, aside, message)
     });
     let name = Memo::new(move |_| with_context(state, |context| (state.words.line.field_name)(field, context)));
-    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let on_input = Callback::new(move |text: String| state.type_into_line(field, &text, unit.get_untracked()));
     let choose = Callback::new(move |unit: Unit| state.choose_line_unit(field, unit));
     view! {
@@ -88,15 +88,6 @@ pub fn box_state(
         typical: entry.preset && !entry.is_blank(),
         aside,
         message: said.map(|(grade, message)| BoxMessage { grade, words: format!("{} {}", message.what, message.fix) }),
-    }
-}
-
-/// A unit as it fits into a box.
-pub fn short(unit: Unit, currency: &str) -> String {
-    match unit {
-        Unit::PercentDryBasis => t!("common-dry-basis"),
-        Unit::PercentWetBasis => t!("common-wet-basis"),
-        _ => unit_shown(unit, currency).into_owned(),
     }
 }
 
@@ -154,7 +145,8 @@ fn beside_others(state: State, field: LineField) -> Memo<Option<(Grade, Message)
 pub fn below(state: State, entry: &Entry, field: LineField, grade: Option<Grade>) -> Option<String> {
     let kind = state.line.book(|book| book.kind(field));
     let units = state.line_units_at(field, kind);
-    let show = |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), short(unit, ""));
+    let show =
+        |amount, unit: Unit| format!("{}\u{a0}{}", format::amount(amount, unit, units.mark), unit_short(unit, ""));
     if grade == Some(Grade::Stop) {
         return Some(t!("common-error"));
     }

@@ -2,7 +2,6 @@
 
 use super::context::{SettingsSheet, SheetFigure, is_in_fold};
 use super::figure::SheetWorking;
-use super::line_box::short;
 use super::ratios::Ratios;
 use super::row::PumpSettingRow;
 use crate::quantity::{Kind, Unit};
@@ -10,6 +9,7 @@ use crate::t;
 use crate::ui::components::UnitChoice;
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
+use crate::ui::text::unit_short;
 use leptos::prelude::*;
 
 /// The table with its fold, or what is missing for one.
@@ -77,7 +77,7 @@ fn ColumnUnit(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let unit = Memo::new(move |_| state.unit(kind));
-    let symbol = Callback::new(move |unit: Unit| short(unit, &state.currency.get()));
+    let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let choose = Callback::new(move |unit: Unit| state.choose_unit(kind, unit));
     view! {
         <span class="out-of-sight">{move || name.get()}</span>
