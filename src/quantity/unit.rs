@@ -267,7 +267,7 @@ units! {
     Hertz: Frequency, "Hz", ["hertz"], 1.0;
     /// The base of a rotation is the number of turns a minute itself: it is read off a drive, and never
     /// treated as a frequency.
-    TurnPerMinute: Rotation, "rpm", ["r/min", "rev/min"], 1.0;
+    TurnPerMinute: Rotation, "rpm", ["r/min", "rev/min", "u/min"], 1.0;
     KilogramPerHourPerHertz: FlowPerFrequency, "kg/h per Hz", [], 1.0 / HOUR;
     PoundPerHourPerHertz: FlowPerFrequency, "lb/h per Hz", [], POUND / HOUR;
     KilogramPerHourPerTurn: FlowPerRotation, "kg/h per rpm", [], 1.0 / HOUR;
@@ -279,9 +279,9 @@ units! {
     PerFahrenheit: Expansion, "/°F", [], 1.8;
 
     /// Water per oven-dry mass (EN 322).
-    PercentDryBasis: Moisture, "% dry basis", ["% dry", "% db", "% d.b.", "dry basis", "db"], 1.0 / 100.0;
+    PercentDryBasis: Moisture, "% dry basis", ["% dry", "% db", "% d.b.", "dry basis", "db", "% atro", "atro"], 1.0 / 100.0;
     /// Water per total mass, u = ω/(1+ω).
-    PercentWetBasis: Moisture, "% wet basis", ["% wet", "% wb", "% w.b.", "wet basis", "wb"], 1.0 / 100.0, basis Wet;
+    PercentWetBasis: Moisture, "% wet basis", ["% wet", "% wb", "% w.b.", "wet basis", "wb", "% feucht", "feucht"], 1.0 / 100.0, basis Wet;
 
     PerTonne: Price, "/t", ["per tonne"], 1.0 / 1_000.0;
     PerKilogram: Price, "/kg", ["per kg"], 1.0;

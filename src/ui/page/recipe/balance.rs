@@ -10,6 +10,7 @@ use crate::ui::chart::strip_layout::{HEIGHT, Leg, Outlines, StripStream, WIDTH, 
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::figure::text;
 use crate::ui::state::State;
+use crate::ui::text::{lower_first};
 use leptos::prelude::*;
 
 /// What passes each station by the result shown.
@@ -137,8 +138,8 @@ fn StationRows(
         }
     };
     view! {
-        {row(t!("recipe-solids").to_lowercase(), into.solids, out.solids)}
-        {row(t!("recipe-water").to_lowercase(), into.water, out.water)}
+        {row(lower_first(&t!("recipe-solids")), into.solids, out.solids)}
+        {row(lower_first(&t!("recipe-water")), into.water, out.water)}
     }
 }
 

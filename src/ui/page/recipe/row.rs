@@ -10,6 +10,7 @@ use crate::quantity::format;
 use crate::t;
 use crate::ui::components::{Mark, Rank};
 use crate::ui::state::State;
+use crate::ui::text::lower_first;
 use leptos::prelude::*;
 
 /// The row.
@@ -24,7 +25,7 @@ pub fn LiquidRow(
     let role = sheet.memo(move || {
         state
             .draft
-            .with(|draft| draft.liquid(id).map(|liquid| (state.words.role)(liquid.role).to_lowercase()))
+            .with(|draft| draft.liquid(id).map(|liquid| lower_first((state.words.role)(liquid.role))))
             .unwrap_or_default()
     });
     let grade = sheet.memo(move || sheet.said_at(Place::Liquid(id)).map(|said| said.finding.grade));

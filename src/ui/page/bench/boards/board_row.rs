@@ -13,7 +13,7 @@ use crate::t;
 use crate::ui::components::Mark;
 use crate::ui::page::bench::entry::{BoardsFigure, FigureOfBoard, TrialBox, TrialDesk, amount_parts, signed_share};
 use crate::ui::state::State;
-use crate::ui::text::unit_short;
+use crate::ui::text::{lower_first, unit_short};
 use leptos::prelude::*;
 
 /// What the row shows right of the rule, but for the density with its working.
@@ -87,8 +87,8 @@ pub fn BoardRow(
     let run = move || heading.with(|own| own.as_ref().and_then(|(_, run, ..)| *run));
     let note = move || {
         let sanded = heading.with(|own| own.as_ref().is_some_and(|(_, _, sanded, _)| *sanded));
-        let run = run().map(|run| t!("trial-run-n", number = u32::from(run)).to_lowercase());
-        let sanded = sanded.then(|| t!("trial-sanded").to_lowercase());
+        let run = run().map(|run| lower_first(&t!("trial-run-n", number = u32::from(run))));
+        let sanded = sanded.then(|| lower_first(&t!("trial-sanded")));
         run.into_iter().chain(sanded).collect::<Vec<_>>().join(", ")
     };
     let is_on = Memo::new(move |_| desk.board.get() == Some(id));

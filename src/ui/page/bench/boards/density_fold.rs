@@ -10,6 +10,7 @@ use crate::t;
 use crate::ui::components::Fold;
 use crate::ui::page::bench::entry::{BoardsFigure, BoardsWorking, TrialDesk, TrialMessages, board_name};
 use crate::ui::state::State;
+use crate::ui::text::lower_first;
 use leptos::prelude::*;
 
 /// The fold.
@@ -24,8 +25,8 @@ pub fn DensityFold() -> impl IntoView {
         Some((id, count))
     });
     let note = Signal::derive(move || match count.get() {
-        Some((id, 0)) => t!("trial-no-density-pieces", board = board_name(state, id).to_lowercase()),
-        Some((id, count)) => t!("trial-density-pieces-of", board = board_name(state, id).to_lowercase(), count = count),
+        Some((id, 0)) => t!("trial-no-density-pieces", board = lower_first(&board_name(state, id))),
+        Some((id, count)) => t!("trial-density-pieces-of", board = lower_first(&board_name(state, id)), count = count),
         None => String::new(),
     });
     let fields = Memo::new(move |_| {

@@ -9,6 +9,7 @@ use crate::t;
 use crate::ui::page::bench::entry::board_name;
 use crate::ui::page::bench::entry::{BoardsFigure, BoardsWorking, TrialDesk, TrialMessages};
 use crate::ui::state::State;
+use crate::ui::text::lower_first;
 use leptos::prelude::*;
 
 /// The tests, the widest in the middle.
@@ -36,8 +37,7 @@ pub fn TestPieces() -> impl IntoView {
                 })
             })
     });
-    let title =
-        move || desk.board.get().map(|id| t!("trial-test-pieces", board = board_name(state, id).to_lowercase()));
+    let title = move || desk.board.get().map(|id| t!("trial-test-pieces", board = lower_first(&board_name(state, id))));
     let pick = move |(at, test): (usize, &BoardTest)| {
         view! {
             <button

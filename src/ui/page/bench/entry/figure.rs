@@ -14,6 +14,7 @@ use crate::t;
 use crate::ui::components::{FigureValue, Rank, WorkingFrame, opens, working_text};
 use crate::ui::page::bench::sheet::text::parts;
 use crate::ui::state::State;
+use crate::ui::text::{lower_first};
 use leptos::prelude::*;
 
 /// Number and unit.
@@ -223,8 +224,8 @@ fn origin_words(state: State, origin: BoardOrigin) -> String {
         BoardOrigin::Deviation => t!("trial-sd-of-boards"),
         BoardOrigin::Student => t!("trial-student"),
         BoardOrigin::RootOfCount => t!("trial-root-of-count"),
-        BoardOrigin::Target => t!("trial-target-density").to_lowercase(),
-        BoardOrigin::Made => t!("trial-density-made").to_lowercase(),
+        BoardOrigin::Target => lower_first(&t!("trial-target-density")),
+        BoardOrigin::Made => lower_first(&t!("trial-density-made")),
         BoardOrigin::TargetThickness => t!("trial-target-thickness"),
         BoardOrigin::MadeThickness => t!("trial-thickness-made"),
     }

@@ -15,7 +15,7 @@ use crate::t;
 use crate::ui::components::{Menu, TextBox, UnitChoice};
 use crate::ui::page::bench::entry::{PlaceChoice, TrialDesk};
 use crate::ui::state::State;
-use crate::ui::text::unit_short;
+use crate::ui::text::{lower_first, unit_short};
 use leptos::prelude::*;
 
 /// The row, and below it name and unit of a factor that changes nothing computed.
@@ -85,7 +85,7 @@ pub fn FactorRow(
     let level = move |at: usize| {
         let is_there = Memo::new(move |_| at < count.get());
         let named =
-            Signal::derive(move || format!("{}, {}", name.get(), t!("trial-level-n", number = at + 1).to_lowercase()));
+            Signal::derive(move || format!("{}, {}", name.get(), lower_first(&t!("trial-level-n", number = at + 1))));
         view! {
             <td data-label=move || t!("trial-level-n", number = at + 1)>
                 <Show when=move || is_there.get()>

@@ -11,7 +11,7 @@ use crate::record::content::trial::progress::RunStage;
 use crate::t;
 use crate::ui::page::bench::entry::{TrialDesk, amount_parts, levels_of_run};
 use crate::ui::state::State;
-use crate::ui::text::{Context, unit_short};
+use crate::ui::text::{Context, lower_first, unit_short};
 use leptos::prelude::*;
 
 /// The properties of which one is shown beside the density: the first that any board gives.
@@ -69,8 +69,8 @@ pub fn RunsGrid() -> impl IntoView {
                             {move || heads.get().into_iter().map(|head| view! { <th scope="col" class="level">{head}</th> }).collect_view()}
                             <th scope="col" class="l edge">{t!("trial-levels")}</th>
                             <th scope="col">{t!("trial-weighed")} ", " <br/> {t!("trial-batches")}</th>
-                            <th scope="col">{t!("trial-pressed")} ", " <br/> {t!("trial-boards").to_lowercase()}</th>
-                            <th scope="col">{t!("trial-tested")} ", " <br/> {t!("trial-boards").to_lowercase()}</th>
+                            <th scope="col">{t!("trial-pressed")} ", " <br/> {lower_first(&t!("trial-boards"))}</th>
+                            <th scope="col">{t!("trial-tested")} ", " <br/> {lower_first(&t!("trial-boards"))}</th>
                             <th scope="col" class="edge roomy">{t!("trial-density")} <br/> {unit(Kind::BoardDensity)}</th>
                             <th scope="col" class="roomy">{result_head}</th>
                             <td></td>
