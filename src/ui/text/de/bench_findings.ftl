@@ -6,7 +6,7 @@ bench-finding-at = { $place }: { $what }
 # Wägezettel
 bench-finding-not-whole = keine ganze Zahl.
     .fix = Eine ganze Zahl eingeben, etwa 2.
-bench-finding-recipe-unsolved = Das Rezept lässt sich so, wie es hier angesetzt wird, nicht rechnen; es gibt nichts einzuwiegen.
+bench-finding-recipe-unsolved = Das Rezept lässt sich so, wie es hier angesetzt wird, nicht berechnen; es gibt nichts einzuwiegen.
     .fix = Beheben, worauf die Seite Rezept hinweist, oder ein anderes Rezept öffnen.
 bench-finding-out-of-range = Die Werte sind zum Rechnen zu groß oder zu klein geworden.
     .fix = Mattengröße, Anzahl der Platten und Dosen auf falsches Dezimalzeichen und falsche Einheit prüfen.
@@ -44,26 +44,26 @@ bench-finding-weighed-over-mass = { $more } über dem Plan.
 bench-finding-over-capacity = Mit dem, was gewogen wurde, kommt der Ansatz auf { $mass }; der Beleimmischer fasst { $capacity }.
     .fix = Zurücknehmen, was noch nicht im Beleimmischer ist, oder in zwei Teilen beleimen.
 bench-finding-slip-meant = { $planned } geplant, { $entered } eingegeben.
-    .fix = War { $meant } gemeint? Ohne Bestätigung wird daran nichts korrigiert.
+    .fix = Waren { $meant } gemeint? Ohne Bestätigung wird daran nichts korrigiert.
 bench-finding-slip-swapped = { $planned } geplant, { $entered } eingegeben.
     .fix = Es passt zu { $other }. Wurden die beiden vertauscht? Ohne Bestätigung wird daran nichts korrigiert.
 bench-finding-slip-far-off = { $planned } geplant, { $entered } eingegeben.
     .fix = Stimmt die Eingabe? Ohne Bestätigung wird daran nichts korrigiert.
-bench-finding-recovered-too-much = { $recovered } Feststoff zurückgewonnen, { $weighed } eingewogen.
-    .fix = Zurückgewonnene Masse, ihre Tara und die Feuchte der beleimten Fasern prüfen.
+bench-finding-recovered-too-much = { $recovered } Feststoff in der Rückwaage, { $weighed } eingewogen.
+    .fix = Rückwaage, ihre Tara und die Feuchte der beleimten Fasern prüfen.
 
 # Platten und Prüfkörper
 bench-finding-unlikely-density = Die Rohdichte ergibt { $density }; Platten haben 100 bis 1500 kg/m³.
     .fix = Masse, Länge, Breite und Dicke samt Einheiten prüfen. Bis dahin wird nicht mit dem Soll verglichen.
 bench-finding-load-in-kilonewton = Die Kraft ist für eine Platte viel zu klein.
-    .fix = In kN abgelesen? War { $meant } gemeint?
+    .fix = In kN abgelesen? Waren { $meant } gemeint?
 bench-finding-span-in-centimetre = Die Stützweite ist kürzer als die vierfache Dicke.
-    .fix = In cm gemessen? War { $meant } gemeint?
+    .fix = In cm gemessen? Waren { $meant } gemeint?
 bench-finding-span-off-standard = EN 310 verlangt bei dieser Dicke { $span }.
     .fix = Auflager darauf einstellen: 20-fache Dicke, 100 bis 1000 mm. Mit anderer Stützweite sind Ergebnisse nicht vergleichbar.
 bench-finding-negative-swelling = nach der Wasserlagerung dünner als vorher.
     .fix = Prüfen, ob die beiden Dicken vertauscht wurden.
-bench-finding-dry-above-moist = atro schwerer als feucht.
+bench-finding-dry-above-moist = Die Darrmasse ist größer als die feuchte Masse.
     .fix = Beide Massen auf Tippfehler prüfen, und ob zwei Prüfkörper verwechselt wurden.
 bench-finding-uneven-profile = Die Rohdichte weicht dort um { $deviation } vom Mittelwert der Platte ab, mehr als { $spread } ({ $standard }, ungeprüft).
     .fix = Matte gleichmäßiger streuen. Die beleimten Fasern feldweise in den Streurahmen einwiegen.
@@ -126,8 +126,8 @@ bench-finding-runs-outside-design = { $count ->
     [one] Ein Lauf wurde mit Stufen gemacht, die nicht mehr im Plan sind.
    *[other] { $count } Läufe wurden mit Stufen gemacht, die nicht mehr im Plan sind.
 }
-    .fix = Ihre Platten behalten Stufen und Ergebnisse und bleiben aus den Effekten heraus. Die Änderung rückgängig machen, um sie einzubeziehen.
-bench-finding-run-unsolved = Lauf { $run } lässt sich nicht ausrechnen.
+    .fix = Die zugehörigen Platten behalten Stufen und Ergebnisse und bleiben aus den Effekten heraus. Die Änderung rückgängig machen, um sie einzubeziehen.
+bench-finding-run-unsolved = Lauf { $run } lässt sich nicht berechnen.
     .fix = Beheben, worauf sein eigener Wägezettel hinweist, oder die Stufen ändern.
 
 # Effekte

@@ -9,7 +9,7 @@ bench-field-boards = Platten
     .hint = Aus allen Ansätzen zusammen.
 bench-field-finished-thickness = Fertigdicke
     .hint = Nach dem Schleifen. Leer: die des Rezepts; dessen Schleifzugabe kommt hinzu.
-bench-field-pressed-thickness = Dicke aus der Presse
+bench-field-pressed-thickness = Pressdicke
     .hint = Wie sie die Presse verlässt, ungeschliffen.
 bench-field-board-density = Rohdichte
     .hint = Bei der Plattenfeuchte (EN 323). Leer lassen für den Wert des Rezepts.
@@ -21,33 +21,33 @@ bench-field-mat-moisture = Mattenfeuchte, Soll
     .hint = Vor der Presse. Leer: wie das Rezept sein Wasser dosiert.
 bench-field-drying-loss = Feuchteverlust bis zur Presse
     .hint = Punkte atro, verloren zwischen Beleimmischer und Presse. Leer lassen für 0; der Verlust der Linie gilt hier nicht.
-bench-field-overage-moist = Zuschlag, Anteil der feuchten Masse
+bench-field-overage-moist = Mehreinwaage, Anteil der feuchten Masse
     .hint = Eingewogen über das hinaus, was die Platten brauchen.
-bench-field-overage-oven-dry = Zuschlag, Anteil der atro Masse
+bench-field-overage-oven-dry = Mehreinwaage, Anteil der atro Masse
     .hint = Feucht zugegeben, über das hinaus, was die Platten brauchen.
 bench-field-wall-loss = Wandverlust, Anteil jeder Flüssigkeit
     .hint = Von allem, was gesprüht wird, auch vom Wasser; wird zusätzlich eingewogen.
-bench-field-capacity = Beleimmischer fasst, feucht
+bench-field-capacity = Fassungsvermögen, feucht
     .hint = Leer lassen, wenn keine Grenze gilt.
-bench-field-fibre-step = Ziffernschritt, Waage für Faser
+bench-field-fibre-step = Teilung der Waage für Faser
     .hint = Leer lassen, wenn nicht gerundet wird.
-bench-field-liquid-step = Ziffernschritt, Waage für Flüssiges
+bench-field-liquid-step = Teilung der Waage für Flüssiges
     .hint = Leer lassen, wenn nicht gerundet wird.
 bench-field-fibre-minimum = Mindesteinwaage Faser
     .hint = Leer lassen, wenn keine Grenze gilt.
 bench-field-liquid-minimum = Mindesteinwaage Flüssigkeit
     .hint = Leer lassen, wenn keine Grenze gilt.
 bench-field-tolerance = Toleranz nach oben
-    .hint = Leer lassen für einen Ziffernschritt der Waage.
+    .hint = Leer lassen für eine Teilung der Waage.
 bench-field-press-factor = Pressfaktor
-    .hint = Presszeit je Dicke aus der Presse. Leer: der von der Linie des Rezepts.
+    .hint = Presszeit je Pressdicke. Leer: der von der Linie des Rezepts.
 bench-field-spray-volume = Sprühstrom nach Volumen
     .hint = Der Pumpe. Leer lassen, wenn keine Sprühzeit gefragt ist.
 bench-field-spray-mass = Sprühstrom nach Masse
     .hint = Aufgefangen und gewogen. Leer lassen, wenn keine Sprühzeit gefragt ist.
 
-# Felder der zurückgewonnenen beleimten Fasern
-bench-field-recovered-mass = Zurückgewonnen, feucht
+# Felder der Rückwaage
+bench-field-recovered-mass = Rückwaage, feucht
     .hint = Aus dem Beleimmischer, vor dem Streuen.
 bench-field-recovered-moisture = Feuchte der beleimten Fasern
     .hint = Gemessen, etwa mit einer Feuchtewaage.
@@ -55,7 +55,7 @@ bench-field-recovered-moisture = Feuchte der beleimten Fasern
 # Felder einer Versuchsreihe
 bench-field-replicates = Wiederholungen
 bench-field-seed = Startwert der Reihenfolge
-bench-field-margin = Reserve an Material
+bench-field-margin = Zuschlag auf das Material
 bench-field-factor = Faktor
 bench-field-level = Stufe
 
@@ -72,13 +72,13 @@ bench-field-board-own-moisture = Plattenfeuchte
     .hint = Wenn kein Prüfkörper gedarrt wurde.
 
 # Felder eines Prüfkörpers
-bench-field-piece-position = Lage
+bench-field-piece-position = Position
     .hint = Von einer Kante aus; ergibt das Profil. Leer lassen, wenn kein Profil gefragt ist.
 bench-field-piece-mass = Masse
     .hint = Zugeschnitten und klimatisiert.
 bench-field-piece-mass-optional = Masse
     .hint = Leer lassen, wenn nicht gewogen.
-bench-field-piece-dry = Masse, atro
+bench-field-piece-dry = Darrmasse
     .hint = Bei 103 °C bis zur Massekonstanz getrocknet. Leer lassen, wenn nicht getrocknet.
 bench-field-piece-length = Länge
 bench-field-piece-width = Breite
@@ -112,14 +112,14 @@ bench-figure-raw-board = Rohplatte, erwartet
     .note = bei Plattenfeuchte, vor dem Schleifen
 bench-figure-finished-board = Fertigplatte, erwartet
     .note = bei Plattenfeuchte, Kanten nicht besäumt
-bench-figure-fibre-factor = Zuschlag auf die Faser
+bench-figure-fibre-factor = Mehreinwaage auf die Faser
     .note = Faktor
-bench-figure-liquid-factor = Zuschlag auf Flüssigkeiten
+bench-figure-liquid-factor = Mehreinwaage auf Flüssigkeiten
     .note = Faktor
 bench-figure-batch = Ansatz
     .note = alles, was auf einmal in den Beleimmischer kommt
 bench-figure-stops = Distanzleisten
-    .note = Dicke aus der Presse
+    .note = Pressdicke
 bench-figure-press-time = Presszeit
 bench-figure-spray-time = Sprühzeit eines Ansatzes
     .note = alle Flüssigkeiten nacheinander
@@ -127,7 +127,7 @@ bench-figure-actual-moisture = Mattenfeuchte, Ist
     .note = Wasser je atro Masse der beleimten Fasern, aus den gerundeten Massen
 
 # Werte einer Zeile des Wägezettels
-bench-figure-line-mass = Genaue Masse
+bench-figure-line-mass = Exakte Masse
     .note = ein Ansatz
 bench-figure-line-rounded = Einwaage
     .note = ein Ansatz, auf die Waage gerundet
@@ -135,9 +135,9 @@ bench-figure-line-volume = Volumen
     .note = der Einwaage
 bench-figure-line-spray-time = Sprühzeit
     .note = mit dem Wasser zum Verdünnen
-bench-figure-line-target = Dosis, Soll
+bench-figure-line-target = Solldosis
     .note = Feststoff auf atro Faser
-bench-figure-line-actual = Dosis, Ist
+bench-figure-line-actual = Istdosis
     .note = Feststoff auf atro Faser, aus den gerundeten Massen
 bench-figure-line-deviation = Abweichung der Dosis
     .note = Anteil der Solldosis
@@ -228,8 +228,8 @@ bench-choice-thickness-finished = Fertigdicke; Schleifzugabe kommt hinzu
 bench-choice-thickness-pressed = Gepresst, ungeschliffen
 bench-choice-overage-of-moist = Anteil der feuchten Masse
 bench-choice-overage-of-oven-dry = Anteil der atro Masse, feucht zugegeben
-bench-choice-overage-on-furnish = Auf alles: Verlust nach dem Beleimen
-bench-choice-overage-on-fibre = Nur auf die Faser: Verlust vor dem Beleimen
+bench-choice-overage-on-furnish = Alles: Verlust nach dem Beleimen
+bench-choice-overage-on-fibre = Nur die Faser: Verlust vor dem Beleimen
 bench-choice-water-last = Wasser nach den Flüssigkeiten
 bench-choice-water-first = Wasser vor den Flüssigkeiten
 bench-choice-spray-volume = Nach Volumen
@@ -337,7 +337,7 @@ bench-redraw = { $made ->
 } Neue Reihenfolge für { $open ->
     [one] den noch offenen Lauf
    *[other] die { $open } noch offenen Läufe
-} ziehen?
+} auslosen?
 
 # Meldungen der Seite
 bench-open-unread = Das Labor beginnt neu; was nicht lesbar ist, wird beiseitegelegt, bevor etwas an seine Stelle geschrieben wird.
