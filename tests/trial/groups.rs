@@ -142,6 +142,7 @@ fn the_same_levels_with_another_target_stand_apart() {
 /// The quantile that a requirement is about: lower for strength, upper for swelling, and named so.
 #[test]
 fn the_quantile_of_each_property_is_on_its_side() {
+    use haulm::domain::trial::boards::working::BoardFigure;
     use haulm::ui::text::WORDS;
     for property in Property::ALL {
         let expected = match property {
@@ -151,5 +152,7 @@ fn the_quantile_of_each_property_is_on_its_side() {
         };
         assert_eq!(property.tail(), expected);
     }
-    assert_eq!((WORDS.bench_page.lower, WORDS.bench_page.upper), ("Lower 95 % quantile", "Upper 95 % quantile"));
+    let label = |figure| (WORDS.bench.board_figure)(figure).label;
+    let bounds = [BoardFigure::Lower(Property::InternalBond), BoardFigure::Upper(Property::Swelling)].map(label);
+    assert_eq!(bounds, ["Lower 95 % quantile", "Upper 95 % quantile"]);
 }

@@ -11,6 +11,7 @@ use crate::record::file::trial_results::results_csv;
 use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, TrialId};
 use crate::ui::state::State;
+use crate::{label, t};
 use leptos::prelude::*;
 
 /// A table of a trial.
@@ -32,7 +33,7 @@ impl State {
         if !self.bench.begun.get_untracked() {
             self.bench.begun.set(true);
             let state = *self;
-            let mut unread = |why: &Unread| trouble::tell_unread(state, why, state.words.bench_page.open_unread);
+            let mut unread = |why: &Unread| trouble::tell_unread(state, why, label!("bench-open-unread"));
             let first = || {
                 let mut open = state.bench.open.get_untracked();
                 open.trial.sheet = example_sheet();
@@ -109,7 +110,7 @@ impl State {
         });
         let mut trial = TrialContent::of(String::new(), self.draft.get_untracked(), None);
         trial.sheet = sheet;
-        self.lay_trial(OpenTrial { from: None, trial }, self.words.bench_page.new_begun.to_owned());
+        self.lay_trial(OpenTrial { from: None, trial }, t!("bench-new-begun"));
         self.take_recipe();
     }
 
@@ -127,7 +128,7 @@ impl State {
         if let Some(id) = saved {
             self.bench.edit(|trial| trial.name = name);
             self.bench.open.update(|open| open.from = Some(id));
-            self.tell(self.words.bench_page.kept);
+            self.tell(label!("bench-trial-saved"));
         }
     }
 
@@ -138,7 +139,7 @@ impl State {
     /// Opens a trial of the library.
     pub fn open_trial(&self, id: TrialId) {
         if let Some(trial) = self.kept_trial(id) {
-            let words = format!("{}: {}", self.words.bench_page.opened, trial.content().name);
+            let words = t!("bench-trial-opened", name = trial.content().name.as_str());
             self.lay_trial(OpenTrial { from: Some(id), trial: trial.content().clone() }, words);
         }
     }
@@ -147,10 +148,10 @@ impl State {
     pub fn remove_trial(&self, id: TrialId) {
         if let Some(removed) = self.stand_trial(id, Standing::Removed) {
             let state = *self;
-            let words = self.words.bench_page.removed;
+            let words = label!("bench-trial-deleted");
             self.tell_undo(words, move || {
                 if state.stand_trial(removed, Standing::Kept).is_some() {
-                    state.tell(state.words.bench_page.put_back);
+                    state.tell(label!("bench-trial-restored"));
                 }
             });
         }
@@ -199,7 +200,7 @@ impl State {
         let trial = TrialContent::read_file(text)?;
         // What was open on the bench when the app was left is on no page before that.
         self.begin_bench();
-        let words = format!("{}: {}", self.words.bench_page.opened, trial.name);
+        let words = t!("bench-trial-opened", name = trial.name.as_str());
         self.lay_trial(OpenTrial { from: None, trial }, words);
         Ok(())
     }

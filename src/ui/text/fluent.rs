@@ -16,6 +16,8 @@ use std::collections::BTreeMap;
 /// The resources of English, by file name.
 pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("bench.ftl", include_str!("en/bench.ftl")),
+    ("bench_findings.ftl", include_str!("en/bench_findings.ftl")),
+    ("bench_words.ftl", include_str!("en/bench_words.ftl")),
     ("common.ftl", include_str!("en/common.ftl")),
     ("compare.ftl", include_str!("en/compare.ftl")),
     ("help.ftl", include_str!("en/help.ftl")),

@@ -4,7 +4,6 @@
 //! Nothing here touches a page, so that every message can be tested natively.
 
 mod bench;
-mod bench_page;
 pub mod compare;
 /// The economy of a change.
 pub mod compare_economy;
@@ -23,7 +22,6 @@ mod width;
 mod words;
 
 pub use bench::{BenchContext, BenchWords};
-pub use bench_page::BenchPage;
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
@@ -117,8 +115,6 @@ pub struct Words {
     pub unsaved: fn(&SaveError) -> Message,
     /// The bench.
     pub bench: BenchWords,
-    /// The page of the bench.
-    pub bench_page: BenchPage,
     /// The comparison.
     pub compare: compare::CompareWords,
     /// The line.

@@ -52,7 +52,6 @@ pub static WORDS: Words = Words {
     store: record::store,
     unsaved: record::unsaved,
     bench: bench::BENCH,
-    bench_page: bench::PAGE,
     compare: compare::COMPARE,
     line: line::LINE,
     tools: page::TOOLS,

@@ -11,14 +11,15 @@ use crate::domain::{Finding as RecipeFinding, What as RecipeWhat};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::words::finding::{finding as recipe_finding, loose_entry};
 use crate::ui::text::{BenchContext, Loose, Message, shown};
+use crate::{t, told};
 
 pub(super) fn finding(finding: &TrialFinding, context: &BenchContext<'_>) -> Message {
     if let TrialProblem::Entry(what) = finding.what {
         return entry(finding, what, context);
     }
     let place = place_called(finding.place, context);
-    let (what, fix) = told(finding, context).unwrap_or_else(|| told_of_series(finding, context));
-    Message { what: format!("{place}: {what}"), fix }
+    let Message { what, fix } = told(finding, context).unwrap_or_else(|| told_of_series(finding, context));
+    Message { what: t!("bench-finding-at", place = place, what = what), fix }
 }
 
 /// What is said of one entry, in the words that every box has.
@@ -51,158 +52,88 @@ fn entry(finding: &TrialFinding, what: RecipeWhat, context: &BenchContext<'_>) -
 }
 
 /// What is said of the sheet and of boards; `None` for what belongs to a series.
-fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<(String, String)> {
+fn told(finding: &TrialFinding, context: &BenchContext<'_>) -> Option<Message> {
     let amount = |amount: Amount| shown(amount, &context.plain);
-    let (what, fix): (String, String) = match finding.what {
-        TrialProblem::NotWhole => ("not a whole number.".to_owned(), "Enter a whole number, such as 2.".to_owned()),
-        TrialProblem::RecipeUnsolved => (
-            "the recipe cannot be computed as it is made here, so there is nothing to weigh out.".to_owned(),
-            "Fix what the recipe page points at, or open another recipe.".to_owned(),
-        ),
-        TrialProblem::OutOfRange => (
-            "the figures became too large or too small to compute with.".to_owned(),
-            "Check mat size, number of boards and doses for a slip in the decimal mark or the unit.".to_owned(),
-        ),
-        TrialProblem::TooWet { excess, mat, way_out } => (
-            format!(
-                "the furnish is too wet. A batch holds {} more water than the target mat moisture needs; no water is \
-                 weighed out, and the mat comes out at {}.",
-                amount(excess),
-                amount(mat)
-            ),
-            match way_out {
-                Some(fibre) => format!(
-                    "Dry the fibre to {}, at which no water is in excess; or take liquids with more solids, smaller \
-                     doses, or a higher mat moisture.",
-                    amount(fibre)
-                ),
-                None => "No fibre is dry enough: the liquids alone bring more water than is needed. Take liquids with \
-                         more solids, thin them less, lower their doses, or accept a higher mat moisture."
-                    .to_owned(),
-            },
-        ),
-        TrialProblem::Split { batches, boards } => (
-            format!("the blender does not take all at once: {batches} equal batches, {} boards each.", amount(boards)),
-            if boards.base.fract().abs() > 1e-9 {
-                "A batch does not make whole boards. Mix the batches before forming, or change the number of boards."
-            } else {
-                "Weigh out and blend one batch after another."
-            }
-            .to_owned(),
-        ),
-        TrialProblem::TooManyBatches { whole } => (
-            format!("so small that it would take more than a hundred batches; all together weigh {}.", amount(whole)),
-            "Check the capacity and its unit, or make fewer boards.".to_owned(),
-        ),
-        TrialProblem::BelowMinimum { mass, minimum, boards, dilute } => {
-            return Some(below_least(mass, minimum, boards, dilute, finding, context));
+    Some(match finding.what {
+        TrialProblem::NotWhole => told!("bench-finding-not-whole"),
+        TrialProblem::RecipeUnsolved => told!("bench-finding-recipe-unsolved"),
+        TrialProblem::OutOfRange => told!("bench-finding-out-of-range"),
+        TrialProblem::TooWet { excess, mat, way_out: Some(fibre) } => {
+            told!("bench-finding-too-wet", excess = amount(excess), mat = amount(mat), fibre = amount(fibre))
         }
-        TrialProblem::RoundingShifts { target, actual } => (
-            format!("the rounded masses give a dose of {}, not {}.", amount(actual), amount(target)),
-            "Weigh on a balance with a finer step, or make a larger batch.".to_owned(),
-        ),
+        TrialProblem::TooWet { excess, mat, way_out: None } => {
+            told!("bench-finding-too-wet-by-liquids", excess = amount(excess), mat = amount(mat))
+        }
+        TrialProblem::Split { batches, boards } if boards.base.fract().abs() > 1e-9 => {
+            told!("bench-finding-split-in-parts", batches = batches, boards = amount(boards))
+        }
+        TrialProblem::Split { batches, boards } => {
+            told!("bench-finding-split", batches = batches, boards = amount(boards))
+        }
+        TrialProblem::TooManyBatches { whole } => told!("bench-finding-too-many-batches", whole = amount(whole)),
+        TrialProblem::BelowMinimum { mass, minimum, boards, dilute } => {
+            below_minimum([mass, minimum], boards, dilute, finding, context)
+        }
+        TrialProblem::RoundingShifts { target, actual } => {
+            told!("bench-finding-rounding-shifts", actual = amount(actual), target = amount(target))
+        }
         TrialProblem::WeighedOver { scale, accepted } => {
             let more = amount(Amount::from_base(Kind::Share, scale.base - 1.0));
-            let accept = accepted.map_or_else(
-                || "accept the mass as it is".to_owned(),
-                |dose| format!("accept the dose as it is, {}", amount(dose)),
-            );
-            (
-                format!("{more} over the plan."),
-                format!(
-                    "If it is in the blender, add to the other lines what the sheet shows, or {accept}. If not, take the excess back."
-                ),
-            )
+            match accepted {
+                Some(dose) => told!("bench-finding-weighed-over-dose", more = more, dose = amount(dose)),
+                None => told!("bench-finding-weighed-over-mass", more = more),
+            }
         }
         TrialProblem::LikelySlip { planned, entered, slip } => likely_slip(planned, entered, slip, context),
-        TrialProblem::RecoveredTooMuch { put_in, recovered } => (
-            format!("{} of solids recovered, {} weighed in.", amount(recovered), amount(put_in)),
-            "Check the recovered mass, its tare and the furnish moisture.".to_owned(),
-        ),
-        TrialProblem::UnlikelyDensity { value } => (
-            format!("the density comes to {}; boards have 100 to 1 500 kg/m³.", amount(value)),
-            "Check mass, length, width and thickness, and their units. The target is not compared until then."
-                .to_owned(),
-        ),
-        TrialProblem::LoadInKilonewton { meant } => (
-            "the load is far too small for a board.".to_owned(),
-            format!("Was it read in kN? Did you mean {}?", amount(meant)),
-        ),
-        TrialProblem::SpanInCentimetre { meant } => (
-            "the span is shorter than four times the thickness.".to_owned(),
-            format!("Was it measured in cm? Did you mean {}?", amount(meant)),
-        ),
-        TrialProblem::NegativeSwelling => (
-            "thinner after soaking than before.".to_owned(),
-            "Check whether the two thicknesses were swapped.".to_owned(),
-        ),
-        TrialProblem::SpanOffStandard { required } => (
-            format!("EN 310 asks for {} at this thickness.", amount(required)),
-            "Set the supports to it: 20 times the thickness, 100 to 1 000 mm. At another span results do not compare."
-                .to_owned(),
-        ),
-        TrialProblem::OverCapacity { mass, capacity } => (
-            format!(
-                "with what was weighed the batch comes to {}; the blender takes {}.",
-                amount(mass),
-                amount(capacity)
-            ),
-            "Take back what is not in the blender yet, or blend in two parts.".to_owned(),
-        ),
-        TrialProblem::DryAboveMoist => (
-            "heavier oven-dry than moist.".to_owned(),
-            "Check both masses for a slip, and whether two pieces were taken for each other.".to_owned(),
-        ),
-        TrialProblem::TooFewBoards => (
-            "one board has no scatter, so there is no quantile to hold against the requirement.".to_owned(),
-            "Test two boards at least; five tell much more.".to_owned(),
-        ),
-        TrialProblem::MissesRequirement { value, required } => (
-            format!(
-                "the {} 95 % quantile is {}; {} is required.",
-                match finding.place {
-                    TrialPlace::Property(property) if property.tail() == Some(Tail::Upper) => "upper",
-                    _ => "lower",
-                },
-                amount(value),
-                amount(required)
-            ),
-            "Change the mean, or find what scatters between the boards.".to_owned(),
-        ),
-        TrialProblem::OffTarget { value, target } => (
-            format!(
-                "the boards come to {} at the target board moisture; the target is {}.",
-                amount(value),
-                amount(target)
-            ),
-            "Lay the furnish shown for the next mat. Correct the thickness at the stops, not with furnish.".to_owned(),
-        ),
-        TrialProblem::UnevenProfile { deviation, kind } => (
-            format!(
-                "the density there is {} off the mean of the board, more than {} ({}, unverified).",
-                signed(deviation, context),
-                amount(Amount::from_base(Kind::Share, kind.density_spread().unwrap_or_default())),
-                kind.density_standard().unwrap_or_default()
-            ),
-            "Spread the mat more evenly. Weigh the furnish into the frame field by field.".to_owned(),
+        TrialProblem::RecoveredTooMuch { put_in, recovered } => {
+            told!("bench-finding-recovered-too-much", recovered = amount(recovered), weighed = amount(put_in))
+        }
+        TrialProblem::UnlikelyDensity { value } => told!("bench-finding-unlikely-density", density = amount(value)),
+        TrialProblem::LoadInKilonewton { meant } => told!("bench-finding-load-in-kilonewton", meant = amount(meant)),
+        TrialProblem::SpanInCentimetre { meant } => told!("bench-finding-span-in-centimetre", meant = amount(meant)),
+        TrialProblem::NegativeSwelling => told!("bench-finding-negative-swelling"),
+        TrialProblem::SpanOffStandard { required } => {
+            told!("bench-finding-span-off-standard", span = amount(required))
+        }
+        TrialProblem::OverCapacity { mass, capacity } => {
+            told!("bench-finding-over-capacity", mass = amount(mass), capacity = amount(capacity))
+        }
+        TrialProblem::DryAboveMoist => told!("bench-finding-dry-above-moist"),
+        TrialProblem::TooFewBoards => told!("bench-finding-too-few-boards"),
+        TrialProblem::MissesRequirement { value, required } => {
+            let tail = match finding.place {
+                TrialPlace::Property(property) if property.tail() == Some(Tail::Upper) => "upper",
+                _ => "lower",
+            };
+            told!("bench-finding-misses-requirement", tail = tail, value = amount(value), required = amount(required))
+        }
+        TrialProblem::OffTarget { value, target } => {
+            told!("bench-finding-off-target", density = amount(value), target = amount(target))
+        }
+        TrialProblem::UnevenProfile { deviation, kind } => told!(
+            "bench-finding-uneven-profile",
+            deviation = signed(deviation, context),
+            spread = amount(Amount::from_base(Kind::Share, kind.density_spread().unwrap_or_default())),
+            standard = kind.density_standard().unwrap_or_default(),
         ),
         _ => return None,
-    };
-    Some((what, fix))
+    })
 }
 
 /// "7.28 g planned, 72.8 g entered: did you mean 7.28 g?"
-fn likely_slip(planned: Amount, entered: Amount, slip: Slip, context: &BenchContext<'_>) -> (String, String) {
+fn likely_slip(planned: Amount, entered: Amount, slip: Slip, context: &BenchContext<'_>) -> Message {
     let amount = |amount: Amount| shown(amount, &context.plain);
-    let what = format!("{} planned, {} entered.", amount(planned), amount(entered));
-    let ask = match slip {
-        Slip::Factor { meant } => format!("Did you mean {}?", amount(meant)),
-        Slip::Swapped { with } => {
-            format!("It fits {}. Were the two swapped?", lower_first(&line(with, context.plain.draft)))
+    let (planned, entered) = (amount(planned), amount(entered));
+    match slip {
+        Slip::Factor { meant } => {
+            told!("bench-finding-slip-meant", planned = planned, entered = entered, meant = amount(meant))
         }
-        Slip::FarOff => "Is the entry correct?".to_owned(),
-    };
-    (what, format!("{ask} Nothing is corrected by it until you confirm it."))
+        Slip::Swapped { with } => {
+            let other = lower_first(&line(with, context.plain.draft));
+            told!("bench-finding-slip-swapped", planned = planned, entered = entered, other = other)
+        }
+        Slip::FarOff => told!("bench-finding-slip-far-off", planned = planned, entered = entered),
+    }
 }
 
 /// A share with its sign.
@@ -211,33 +142,33 @@ fn signed(share: Amount, context: &BenchContext<'_>) -> String {
     format!("{}{size}", if share.base < 0.0 { '\u{2212}' } else { '+' })
 }
 
-fn below_least(
-    mass: Amount,
-    minimum: Amount,
+/// A mass below the minimum of its balance, by what can be done: more boards, a thinner liquid.
+fn below_minimum(
+    [mass, minimum]: [Amount; 2],
     boards: Option<Amount>,
     dilute: Option<Amount>,
     finding: &TrialFinding,
     context: &BenchContext<'_>,
-) -> (String, String) {
+) -> Message {
     let amount = |amount: Amount| shown(amount, &context.plain);
-    let what = format!("{} is below the {} that this balance weighs sensibly.", amount(mass), amount(minimum));
-    let boards = boards.map(|boards| format!("weigh out for {} boards in the same number of batches", amount(boards)));
-    let dilute = dilute.map(|solids| {
-        format!("thin it to {} solids with part of the water, and weigh the thinned liquid", amount(solids))
-    });
-    let ways: Vec<String> = boards.into_iter().chain(dilute).collect();
-    let fix = match ways.join(", or ") {
-        ways if ways.is_empty() => match finding.place {
-            TrialPlace::Line(LineId::Fibre) => "Make more boards, or take a balance with a finer step.".to_owned(),
-            _ => "Use a balance with a finer step, or a blender for a larger batch.".to_owned(),
-        },
-        ways => {
-            let mut ways = ways;
-            if let Some(first) = ways.get_mut(..1) {
-                first.make_ascii_uppercase();
-            }
-            format!("{ways}; or take a balance with a finer step.")
+    let (mass, minimum) = (amount(mass), amount(minimum));
+    match (boards.map(amount), dilute.map(amount)) {
+        (Some(boards), Some(solids)) => told!(
+            "bench-finding-below-minimum-boards-or-thin",
+            mass = mass,
+            minimum = minimum,
+            boards = boards,
+            solids = solids,
+        ),
+        (Some(boards), None) => {
+            told!("bench-finding-below-minimum-boards", mass = mass, minimum = minimum, boards = boards)
         }
-    };
-    (what, fix)
+        (None, Some(solids)) => {
+            told!("bench-finding-below-minimum-thin", mass = mass, minimum = minimum, solids = solids)
+        }
+        (None, None) if finding.place == TrialPlace::Line(LineId::Fibre) => {
+            told!("bench-finding-below-minimum-fibre", mass = mass, minimum = minimum)
+        }
+        (None, None) => told!("bench-finding-below-minimum", mass = mass, minimum = minimum),
+    }
 }

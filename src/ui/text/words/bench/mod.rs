@@ -1,15 +1,13 @@
-//! The bench in English.
+//! The bench: which text is said when.
 
 mod field;
 mod figure;
 mod finding;
 mod name;
-mod page;
 mod saying;
 mod series;
 
 use crate::ui::text::BenchWords;
-pub(super) use page::PAGE;
 
 pub(super) const BENCH: BenchWords = BenchWords {
     field: field::field,

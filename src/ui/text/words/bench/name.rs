@@ -14,34 +14,35 @@ use crate::domain::trial::series::material::Material;
 use crate::domain::trial::series::word::letter;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SprayWay, ThicknessWay, WaterPlace};
 use crate::domain::trial::{LineId, SeriesDraft, TrialPlace};
-use crate::domain::{Draft, LiquidId};
+use crate::domain::{Draft, LiquidId, Place};
 use crate::quantity::format::full;
 pub(super) use crate::ui::text::lower_first;
 use crate::ui::text::words::{field as recipe_field, name};
 use crate::ui::text::{BenchContext, Context, shown};
+use crate::{label, t};
 
 pub(super) fn liquid(id: LiquidId, draft: &Draft) -> String {
-    draft.liquid(id).map_or_else(|| "Liquid".to_owned(), |liquid| name::liquid(liquid).into_owned())
+    draft.liquid(id).map_or_else(|| t!("bench-name-liquid"), |liquid| name::liquid(liquid).into_owned())
 }
 
 pub(super) fn line(line: LineId, draft: &Draft) -> String {
     match line {
-        LineId::Fibre => "Fibre, moist".to_owned(),
+        LineId::Fibre => t!("bench-name-fibre"),
         LineId::Liquid(id) => liquid(id, draft),
-        LineId::Thinning(id) => format!("Water to thin {}", liquid(id, draft)),
-        LineId::Water => "Water".to_owned(),
+        LineId::Thinning(id) => t!("bench-name-thinning", liquid = liquid(id, draft)),
+        LineId::Water => t!("bench-name-water"),
     }
 }
 
 pub(super) fn factor(of: Of, own: &OwnFactor, draft: &Draft) -> String {
     match of {
-        Of::Dose(id) => format!("Dose of {}", liquid(id, draft)),
-        Of::BoardDensity => "Board density".to_owned(),
-        Of::MatMoisture => "Mat moisture".to_owned(),
-        Of::PressFactor => "Press factor".to_owned(),
-        Of::System => "Binder system".to_owned(),
+        Of::Dose(id) => t!("bench-name-dose", liquid = liquid(id, draft)),
+        Of::BoardDensity => t!("bench-name-board-density"),
+        Of::MatMoisture => t!("bench-name-mat-moisture"),
+        Of::PressFactor => t!("bench-name-press-factor"),
+        Of::System => t!("bench-name-system"),
         Of::Own(_) => match own.name.trim() {
-            "" => "Other factor".to_owned(),
+            "" => t!("bench-name-other-factor"),
             name => name.to_owned(),
         },
     }
@@ -50,7 +51,7 @@ pub(super) fn factor(of: Of, own: &OwnFactor, draft: &Draft) -> String {
 pub(super) fn level(level: &Level, context: &Context<'_>) -> String {
     match level {
         Level::Value(amount) => shown(*amount, context),
-        Level::System(name) if name.is_empty() => "a system without a name".to_owned(),
+        Level::System(name) if name.is_empty() => t!("bench-name-nameless-system"),
         Level::System(name) | Level::Text(name) => name.clone(),
         Level::Number { value, unit } => format!("{}\u{a0}{unit}", full(*value, context.units.mark)),
     }
@@ -60,7 +61,7 @@ pub(super) fn term(term: Term, factors: &[Factor], draft: &Draft) -> String {
     let called =
         |at: usize| factors.get(at).map_or_else(|| letter(at).to_string(), |own| factor(own.of, &own.own, draft));
     match term {
-        Term::Blocks => "Blocks".to_owned(),
+        Term::Blocks => t!("bench-name-blocks"),
         Term::Main(factor) => called(factor),
         Term::Pair(one, other) => format!("{} × {}", called(one), lower_first(&called(other))),
     }
@@ -68,16 +69,16 @@ pub(super) fn term(term: Term, factors: &[Factor], draft: &Draft) -> String {
 
 pub(super) fn material(material: Material, series: &SeriesDraft, draft: &Draft) -> String {
     match material {
-        Material::Fibre => "Fibre, moist".to_owned(),
-        Material::Water => "Water".to_owned(),
+        Material::Fibre => t!("bench-name-fibre"),
+        Material::Water => t!("bench-name-water"),
         Material::Liquid(None, id) => liquid(id, draft),
         Material::Liquid(Some(at), id) => {
             let system = series.factors.iter().find(|factor| factor.of == Of::System);
             let level = system.and_then(|factor| factor.levels.get(usize::from(at)));
             let own = level.and_then(|level| level.liquids.iter().find(|liquid| liquid.id == id));
-            let liquid = own.map_or_else(|| "Liquid".to_owned(), |liquid| name::liquid(liquid).into_owned());
+            let liquid = own.map_or_else(|| t!("bench-name-liquid"), |liquid| name::liquid(liquid).into_owned());
             match level.map(|level| level.name.trim()).filter(|name| !name.is_empty()) {
-                Some(system) => format!("{liquid}, of {system}"),
+                Some(system) => t!("bench-name-liquid-of-system", liquid = liquid, system = system),
                 None => liquid,
             }
         }
@@ -85,33 +86,32 @@ pub(super) fn material(material: Material, series: &SeriesDraft, draft: &Draft) 
 }
 
 fn factor_called(id: FactorId, context: &BenchContext<'_>) -> String {
-    let own = context.series.factors.iter().enumerate().find(|(_, factor)| factor.id == id);
-    own.map_or_else(
-        || "A factor".to_owned(),
-        |(at, own)| format!("Factor {}, {}", letter(at), lower_first(&factor(own.of, &own.own, context.plain.draft))),
-    )
+    let Some((at, own)) = context.series.factors.iter().enumerate().find(|(_, factor)| factor.id == id) else {
+        return t!("bench-place-missing-factor");
+    };
+    let name = lower_first(&factor(own.of, &own.own, context.plain.draft));
+    t!("bench-place-factor", letter = letter(at).to_string(), name = name)
 }
 
-fn board_called(id: BoardId, context: &BenchContext<'_>) -> String {
-    let own = context.boards.iter().find(|board| board.id == id).map(|board| board.name.trim());
-    match own.filter(|name| !name.is_empty()) {
-        Some(name) => format!("Board {name}"),
-        None => format!("Board {}", id.0),
-    }
-}
-
-/// The piece that a box of a board belongs to.
-fn piece_called(field: BoardField) -> String {
+/// A box of a board, with the board and the piece that it belongs to.
+fn board_place(id: BoardId, own: BoardField, context: &BenchContext<'_>) -> String {
+    let named = context.boards.iter().find(|board| board.id == id).map(|board| board.name.trim());
+    let board = named.filter(|name| !name.is_empty()).map_or_else(|| id.0.to_string(), str::to_owned);
+    let field = lower_first(board_field(own).label);
     let number = |at: u8| usize::from(at) + 1;
-    match field {
+    match own {
         BoardField::Laid | BoardField::Mass | BoardField::Length | BoardField::Width | BoardField::Moisture => {
-            String::new()
+            t!("bench-place-board", board = board, field = field)
         }
-        BoardField::Thickness(point) => format!(", point {}", number(point)),
-        BoardField::Piece(at, _) => format!(", density piece {}", number(at)),
-        BoardField::Bending(at, _) => format!(", bending piece {}", number(at)),
-        BoardField::Bond(at, _) => format!(", bond piece {}", number(at)),
-        BoardField::Swelling(at, _) => format!(", swelling piece {}", number(at)),
+        BoardField::Thickness(at) => t!("bench-place-point", board = board, number = number(at), field = field),
+        BoardField::Piece(at, _) => t!("bench-place-density-piece", board = board, number = number(at), field = field),
+        BoardField::Bending(at, _) => {
+            t!("bench-place-bending-piece", board = board, number = number(at), field = field)
+        }
+        BoardField::Bond(at, _) => t!("bench-place-bond-piece", board = board, number = number(at), field = field),
+        BoardField::Swelling(at, _) => {
+            t!("bench-place-swelling-piece", board = board, number = number(at), field = field)
+        }
     }
 }
 
@@ -120,67 +120,67 @@ pub(super) fn place(place: TrialPlace, context: &BenchContext<'_>) -> String {
         TrialPlace::Field(own) => field(own, context.sheet).label.to_owned(),
         TrialPlace::Line(id) => line(id, context.plain.draft),
         TrialPlace::Recovery(own) => recovery_field(own).label.to_owned(),
-        TrialPlace::Sheet => "Weigh sheet".to_owned(),
-        TrialPlace::Recipe(crate::domain::Place::Field(own)) => recipe_field::field_name(own, context.plain.draft),
-        TrialPlace::Recipe(crate::domain::Place::Liquid(id)) => liquid(id, context.plain.draft),
-        TrialPlace::Recipe(crate::domain::Place::Station(station)) => name::station(station).to_owned(),
+        TrialPlace::Sheet => t!("bench-weigh-sheet"),
+        TrialPlace::Recipe(Place::Field(own)) => recipe_field::field_name(own, context.plain.draft),
+        TrialPlace::Recipe(Place::Liquid(id)) => liquid(id, context.plain.draft),
+        TrialPlace::Recipe(Place::Station(station)) => name::station(station).to_owned(),
         TrialPlace::Series(SeriesField::Factor(id)) => factor_called(id, context),
         TrialPlace::Series(SeriesField::Level(id, at)) => {
-            format!("{}, level {}", factor_called(id, context), usize::from(at) + 1)
+            t!("bench-place-level", factor = factor_called(id, context), number = usize::from(at) + 1)
         }
         TrialPlace::Series(own) => series_field(own).to_owned(),
-        TrialPlace::Design => "Series".to_owned(),
-        TrialPlace::Board(id, own) => {
-            let label = lower_first(board_field(own).label);
-            format!("{}{}, {label}", board_called(id, context), piece_called(own))
-        }
+        TrialPlace::Design => t!("bench-series"),
+        TrialPlace::Board(id, own) => board_place(id, own, context),
         TrialPlace::Property(own) => property(own).label.to_owned(),
     }
 }
 
 pub(super) fn thickness_way(way: ThicknessWay) -> &'static str {
     match way {
-        ThicknessWay::Finished => "Finished thickness; sanding is added",
-        ThicknessWay::Pressed => "Pressed, not sanded",
+        ThicknessWay::Finished => label!("bench-choice-thickness-finished"),
+        ThicknessWay::Pressed => label!("bench-choice-thickness-pressed"),
     }
 }
 
 pub(super) fn overage_of(of: OverageOf) -> &'static str {
     match of {
-        OverageOf::Moist => "Share of the moist mass",
-        OverageOf::OvenDry => "Share of the oven-dry mass, added moist",
+        OverageOf::Moist => label!("bench-choice-overage-of-moist"),
+        OverageOf::OvenDry => label!("bench-choice-overage-of-oven-dry"),
     }
 }
 
 pub(super) fn overage_on(on: OverageOn) -> &'static str {
     match on {
-        OverageOn::Furnish => "On everything: furnish is lost after blending",
-        OverageOn::Fibre => "On the fibre alone: it is spilled before blending",
+        OverageOn::Furnish => label!("bench-choice-overage-on-furnish"),
+        OverageOn::Fibre => label!("bench-choice-overage-on-fibre"),
     }
 }
 
 pub(super) fn water_place(place: WaterPlace) -> &'static str {
     match place {
-        WaterPlace::Last => "Water after the liquids",
-        WaterPlace::First => "Water before the liquids",
+        WaterPlace::Last => label!("bench-choice-water-last"),
+        WaterPlace::First => label!("bench-choice-water-first"),
     }
 }
 
 pub(super) fn spray_way(way: SprayWay) -> &'static str {
     match way {
-        SprayWay::Volume => "By volume",
-        SprayWay::Mass => "By mass",
+        SprayWay::Volume => label!("bench-choice-spray-volume"),
+        SprayWay::Mass => label!("bench-choice-spray-mass"),
     }
 }
 
 pub(super) fn design_way(way: DesignWay, factors: usize) -> String {
     match way {
-        DesignWay::Full => "All combinations".to_owned(),
+        DesignWay::Full => t!("bench-choice-design-full"),
         DesignWay::Fraction(p) => {
             let part = 1_u32.checked_shl(u32::from(p)).unwrap_or(0);
             match Design::fraction(factors, usize::from(p)) {
-                Some(design) => format!("1/{part} of them, {}, {} runs", design.notation(), design.runs.len()),
-                None => format!("1/{part} of them"),
+                Some(design) => {
+                    let runs = design.runs.len();
+                    t!("bench-choice-design-fraction", part = part, notation = design.notation(), runs = runs)
+                }
+                None => t!("bench-choice-design-no-fraction", part = part),
             }
         }
     }
@@ -188,30 +188,32 @@ pub(super) fn design_way(way: DesignWay, factors: usize) -> String {
 
 pub(super) fn block_way(way: BlockWay) -> &'static str {
     match way {
-        BlockWay::None => "No blocks",
-        BlockWay::Replicate => "A block a replicate",
-        BlockWay::Halves => "Two blocks a replicate",
-        BlockWay::Quarters => "Four blocks a replicate",
+        BlockWay::None => label!("bench-choice-blocks-none"),
+        BlockWay::Replicate => label!("bench-choice-blocks-replicate"),
+        BlockWay::Halves => label!("bench-choice-blocks-halves"),
+        BlockWay::Quarters => label!("bench-choice-blocks-quarters"),
     }
 }
 
 pub(super) fn model_way(way: ModelWay) -> &'static str {
     match way {
-        ModelWay::Pairs => "Main effects and pairs",
-        ModelWay::Mains => "Main effects only",
+        ModelWay::Pairs => label!("bench-choice-model-pairs"),
+        ModelWay::Mains => label!("bench-choice-model-mains"),
     }
 }
 
 pub(super) fn requirement_set(set: RequirementSet) -> String {
-    let board = match set {
-        RequirementSet::ParticleboardInterior => ", P2, over 13 to 20 mm",
-        RequirementSet::FibreboardDry => ", MDF, over 12 to 19 mm",
-        RequirementSet::ParticleboardAnsi => ", particleboard",
-        RequirementSet::FibreboardAnsi => ", MDF",
-    };
-    format!("{}{board}", set.standard())
+    let standard = set.standard();
+    match set {
+        RequirementSet::ParticleboardInterior => {
+            t!("bench-requirements-particleboard-interior", standard = standard)
+        }
+        RequirementSet::FibreboardDry => t!("bench-requirements-fibreboard-dry", standard = standard),
+        RequirementSet::ParticleboardAnsi => t!("bench-requirements-particleboard-ansi", standard = standard),
+        RequirementSet::FibreboardAnsi => t!("bench-requirements-fibreboard-ansi", standard = standard),
+    }
 }
 
 pub(super) fn board_count(count: usize) -> String {
-    if count == 1 { "1 board".to_owned() } else { format!("{count} boards") }
+    t!("bench-board-count", count = count)
 }

@@ -11,6 +11,7 @@ use crate::domain::trial::series::factor::{Factor, Level};
 use crate::domain::trial::{Property, Series};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::{Context, shown};
+use crate::{label, t};
 
 /// How many terms are spoken of.
 const SPOKEN: usize = 3;
@@ -25,8 +26,8 @@ pub(super) fn sayings(effects: &Effects, series: &Series, context: &Context<'_>)
     let told: Vec<&TermResult> =
         ranking.iter().copied().filter(|result| !tested || result.is_significant() == Some(true)).collect();
     let mut sayings = match (tested, told.as_slice()) {
-        (false, [largest, ..]) => vec![format!("{} has the largest effect on {of}.", called(largest))],
-        (_, []) => return vec![format!("No significant effect on {of}.")],
+        (false, [largest, ..]) => vec![t!("bench-saying-largest", term = called(largest), property = of.as_str())],
+        (_, []) => return vec![t!("bench-saying-none", property = of)],
         _ => vec![in_brief(&told, &of, series, called)],
     };
     sayings.extend(told.iter().take(SPOKEN).filter_map(|result| effect(result, effects, series, context)));
@@ -42,10 +43,10 @@ pub(super) fn sayings(effects: &Effects, series: &Series, context: &Context<'_>)
         .map(|result| lower_first(&called(result)))
         .collect();
     if !silent.is_empty() {
-        sayings.push(format!("No significant effect on {of} of {}.", listed(&silent, "or")));
+        sayings.push(t!("bench-saying-none-of", property = of, names = listed(&silent, Joint::Or)));
     }
     if !tested {
-        sayings.push("These runs leave no degrees of freedom, so significance is not tested.".to_owned());
+        sayings.push(t!("bench-saying-untested"));
     }
     sayings
 }
@@ -66,19 +67,32 @@ fn in_brief(told: &[&TermResult], of: &str, series: &Series, called: impl Fn(&Te
         let own = mains.clone().filter(|result| belongs(change(result)));
         own.map(|result| lower_first(&called(result))).collect::<Vec<String>>()
     };
-    let groups = [
-        (named(|effect| effect.is_some_and(|effect| effect >= 0.0)), "raises", "raise"),
-        (named(|effect| effect.is_some_and(|effect| effect < 0.0)), "lowers", "lower"),
-        (named(|effect| effect.is_none()), "affects", "affect"),
-    ];
+    let raises = named(|effect| effect.is_some_and(|effect| effect >= 0.0));
+    let lowers = named(|effect| effect.is_some_and(|effect| effect < 0.0));
+    let affects = named(|effect| effect.is_none());
     let mut clauses = Vec::new();
-    for (names, one, several) in groups.iter().filter(|(names, ..)| !names.is_empty()) {
-        let verb = if names.len() == 1 { one } else { several };
-        let object = if clauses.is_empty() { of } else { "it" };
-        clauses.push(format!("{} {verb} {object}", listed(names, "and")));
+    if !raises.is_empty() {
+        let (names, count) = (listed(&raises, Joint::And), raises.len());
+        clauses.push(t!("bench-saying-raises", names = names, count = count, property = of));
+    }
+    if !lowers.is_empty() {
+        let (names, count) = (listed(&lowers, Joint::And), lowers.len());
+        clauses.push(if clauses.is_empty() {
+            t!("bench-saying-lowers", names = names, count = count, property = of)
+        } else {
+            t!("bench-saying-lowers-it", names = names, count = count)
+        });
+    }
+    if !affects.is_empty() {
+        let (names, count) = (listed(&affects, Joint::And), affects.len());
+        clauses.push(if clauses.is_empty() {
+            t!("bench-saying-affects", names = names, count = count, property = of)
+        } else {
+            t!("bench-saying-affects-it", names = names, count = count)
+        });
     }
     if clauses.is_empty() {
-        return format!("Only the interaction of factors affects {of}.");
+        return t!("bench-saying-only-interaction", property = of);
     }
     let sentence = clauses.join("; ");
     let mut letters = sentence.chars();
@@ -86,12 +100,25 @@ fn in_brief(told: &[&TermResult], of: &str, series: &Series, called: impl Fn(&Te
     format!("{}.", first.chain(letters).collect::<String>())
 }
 
+/// What stands before the last name of a list.
+#[derive(Clone, Copy)]
+enum Joint {
+    And,
+    Or,
+}
+
 /// "a, b or c".
-fn listed(names: &[String], last_word: &str) -> String {
+fn listed(names: &[String], joint: Joint) -> String {
     match names {
         [] => String::new(),
         [only] => only.clone(),
-        [first @ .., last] => format!("{} {last_word} {last}", first.join(", ")),
+        [first @ .., last] => {
+            let (first, last) = (first.join(", "), last.as_str());
+            match joint {
+                Joint::And => t!("bench-saying-and", first = first, last = last),
+                Joint::Or => t!("bench-saying-or", first = first, last = last),
+            }
+        }
     }
 }
 
@@ -102,15 +129,31 @@ fn effect(result: &TermResult, effects: &Effects, series: &Series, context: &Con
     let [low, high] = series.factors.get(factor)?.levels.as_slice() else { return None };
     let difference = |base: f64| difference(effects.property, base, context);
     let size = difference(estimate.value.abs());
-    let way = if estimate.value < 0.0 { "falls" } else { "rises" };
-    let sure = estimate.half_width.map_or_else(String::new, |half| format!(" (± {}, 95 %)", difference(half)));
-    Some(format!(
-        "{}, from {} to {}: {} {way} by {size}{sure}.",
-        term(result.term, &series.factors, context.draft),
-        level(low, context),
-        level(high, context),
-        lower_first(property(effects.property).label)
-    ))
+    let change = if estimate.value < 0.0 { "falls" } else { "rises" };
+    let term = term(result.term, &series.factors, context.draft);
+    let (low, high) = (level(low, context), level(high, context));
+    let property = lower_first(property(effects.property).label);
+    Some(match estimate.half_width.map(difference) {
+        Some(half) => t!(
+            "bench-saying-effect-sure",
+            term = term,
+            low = low,
+            high = high,
+            property = property,
+            change = change,
+            size = size,
+            half = half,
+        ),
+        None => t!(
+            "bench-saying-effect",
+            term = term,
+            low = low,
+            high = high,
+            property = property,
+            change = change,
+            size = size,
+        ),
+    })
 }
 
 /// A difference of a property: of a share or a moisture in percentage points.
@@ -118,11 +161,12 @@ fn difference(property: Property, base: f64, context: &Context<'_>) -> String {
     match property.kind() {
         kind @ Kind::Share => {
             let text = shown(Amount::from_base(kind, base), context);
-            text.strip_suffix('%').map_or(text.clone(), |number| format!("{}\u{a0}points", number.trim_end()))
+            text.strip_suffix('%').map_or(text.clone(), |number| t!("bench-saying-points", number = number.trim_end()))
         }
         Kind::Moisture => {
             let text = shown(Amount::from_base(Kind::Share, base), context);
-            text.strip_suffix('%').map_or(text.clone(), |number| format!("{}\u{a0}points d.b.", number.trim_end()))
+            text.strip_suffix('%')
+                .map_or(text.clone(), |number| t!("bench-saying-points-dry-basis", number = number.trim_end()))
         }
         kind => shown(Amount::from_base(kind, base), context),
     }
@@ -138,74 +182,71 @@ fn interaction(result: &TermResult, effects: &Effects, series: &Series, context:
     let [low, high] = one.levels.as_slice() else { return None };
     // Half the difference that one makes to the other's effect is the estimate.
     let change = difference(effects.property, 2.0 * estimate.value.abs(), context);
-    let way = if estimate.value < 0.0 { "lower" } else { "higher" };
-    Some(format!(
-        "Significant interaction: the effect of {} on {} is {change} {way} at {} {} than at {}.",
-        lower_first(&factor(other.of, &other.own, context.draft)),
-        lower_first(property(effects.property).label),
-        lower_first(&factor(one.of, &one.own, context.draft)),
-        level(high, context),
-        level(low, context),
+    Some(t!(
+        "bench-saying-interaction",
+        factor = lower_first(&factor(other.of, &other.own, context.draft)),
+        property = lower_first(property(effects.property).label),
+        size = change,
+        change = if estimate.value < 0.0 { "lower" } else { "higher" },
+        other = lower_first(&factor(one.of, &one.own, context.draft)),
+        high = level(high, context),
+        low = level(low, context),
     ))
 }
 
 pub(super) fn verdict(judged: &Judged, context: &Context<'_>) -> String {
     let kind = judged.property.kind();
     let amount = |base: f64| shown(Amount::from_base(kind, base), context);
-    let (bound, quantile) = match judged.property.tail() {
-        Some(Tail::Upper) => ("at most", "upper 95 % quantile"),
-        Some(Tail::Lower) | None => ("at least", "lower 95 % quantile"),
+    let tail = match judged.property.tail() {
+        Some(Tail::Upper) => "upper",
+        Some(Tail::Lower) | None => "lower",
     };
-    let label = property(judged.property).label;
-    let source = if judged.unverified { " (unverified)" } else { "" };
-    match (judged.met, judged.value) {
+    let property = property(judged.property).label;
+    let required = match amount(judged.required) {
+        amount if judged.unverified => t!("bench-verdict-unverified", amount = amount),
+        amount => amount,
+    };
+    match (judged.met, judged.value.map(amount)) {
         (Some(true), Some(value)) => {
-            format!(
-                "{label}: met, {quantile} {} where {bound} {}{source} is required.",
-                amount(value),
-                amount(judged.required)
-            )
+            t!("bench-verdict-met", tail = tail, property = property, value = value, required = required)
         }
         (Some(false), Some(value)) => {
-            format!(
-                "{label}: not met, {quantile} {} where {bound} {}{source} is required.",
-                amount(value),
-                amount(judged.required)
-            )
+            t!("bench-verdict-not-met", tail = tail, property = property, value = value, required = required)
         }
-        _ => format!("{label}: too few boards to tell whether {bound} {}{source} is met.", amount(judged.required)),
+        _ => t!("bench-verdict-open", tail = tail, property = property, required = required),
     }
 }
 
 /// What boards that are put together have in common.
 pub(super) fn group(key: &GroupKey, series: Option<&Series>, context: &Context<'_>) -> String {
     match (key, series) {
-        (GroupKey::Base, _) => "Base sheet".to_owned(),
-        (GroupKey::Run(run), _) => format!("Run {run}"),
+        (GroupKey::Base, _) => t!("bench-base-sheet"),
+        (GroupKey::Run(run), _) => t!("trial-run-n", number = *run),
         (GroupKey::Combination(levels), Some(series)) => {
             let one = |(own, at): (&Factor, &u8)| {
                 let level = own.levels.get(usize::from(*at)).map_or_else(String::new, |own| level(own, context));
-                format!("{} {level}", factor(own.of, &own.own, context.draft))
+                t!("bench-group-level", factor = factor(own.of, &own.own, context.draft), level = level)
             };
             series.factors.iter().zip(levels).map(one).collect::<Vec<_>>().join(", ")
         }
-        (GroupKey::Combination(_), None) => "Combination".to_owned(),
+        (GroupKey::Combination(_), None) => t!("trial-combination"),
     }
 }
 
 /// "Internal bond at target density: 0.52 N/mm² ± 0.04 N/mm² (95 % confidence interval, 8 pieces)."
 pub(super) fn at_density(own: &AtDensity, context: &Context<'_>) -> String {
     let amount = |base: f64| shown(Amount::from_base(own.property.kind(), base), context);
-    let outside = if own.outside { " The target density is outside the densities tested." } else { "" };
-    let pieces = if own.pieces == 1 { "1 piece".to_owned() } else { format!("{} pieces", own.pieces) };
-    let shared = match own.groups {
-        ..=1 => String::new(),
-        groups => format!(", one slope for {groups} groups of boards"),
+    let (property, value, half) = (property(own.property).label, amount(own.value), amount(own.half_width));
+    let said = match own.groups {
+        ..=1 => t!("bench-at-density", property = property, value = value, half = half, pieces = own.pieces),
+        groups => t!(
+            "bench-at-density-shared",
+            property = property,
+            value = value,
+            half = half,
+            pieces = own.pieces,
+            groups = groups,
+        ),
     };
-    format!(
-        "{} at target density: {} ± {} (95 % confidence interval, {pieces}{shared}).{outside}",
-        property(own.property).label,
-        amount(own.value),
-        amount(own.half_width),
-    )
+    if own.outside { format!("{said} {}", label!("bench-at-density-outside")) } else { said }
 }
