@@ -7,7 +7,7 @@ line-finding-settings-not-increasing = unter { $before }, der Einstellung der Pr
     .fix = Auf Schreibfehler prüfen. Wurden die Proben in dieser Reihenfolge genommen, so lassen: Die Gerade bleibt dieselbe.
 line-finding-negative-mass = um { $by } weniger als das leere Gefäß.
     .fix = Beide Massen und ihre Einheiten prüfen. Das Gefäß leer lassen, wenn die Waage mit ihm auf null gestellt wurde.
-line-finding-few-catches = { $count } von { $least } Proben, die ein gültiges Auslitern braucht.
+line-finding-few-catches = erst { $count } der { $least } Proben, die ein gültiges Auslitern braucht.
     .fix = Mindestens { $least } Proben bei mindestens zwei Einstellungen nehmen, verteilt über jene, bei denen die Linie läuft.
 line-finding-one-setting = alle Proben bei einer Einstellung, daher lässt sich keine Gerade anpassen.
     .fix = Mindestens bei einer zweiten Einstellung auslitern, weit weg von der ersten.
@@ -35,7 +35,7 @@ line-finding-shares = Die Pumpen dieser Flüssigkeit fördern zusammen { $sum } 
     .fix = Anteile eingeben, die zusammen 100 % ergeben.
 line-finding-no-pumps = noch keine Pumpen.
     .fix = Für jede Flüssigkeit und für das Wasser eine Pumpe anlegen und jede auslitern.
-line-finding-no-pump = im Rezept dosiert, aber keine Pumpe fördert es.
+line-finding-no-pump = im Rezept dosiert, aber ohne Pumpe.
     .fix = Eine Pumpe dafür anlegen oder zuordnen. Pumpen erkennen Flüssigkeiten an ihren Namen.
 line-finding-not-in-recipe = Was sie fördert, ist nicht in diesem Rezept.
     .fix = Ausgeschaltet lassen oder einer Flüssigkeit des Rezepts zuordnen, die hier anders heißt.
@@ -153,14 +153,14 @@ line-pipe-fills = Die Leitung füllt sich, bevor etwas gesprüht wird.
 line-pipe-flush = Die Leitung mit dem spülen, was das Sicherheitsdatenblatt der Flüssigkeit erlaubt, damit nichts darin aushärtet. Niemals Wasser bei einem Isocyanat.
 line-pipe-displaces = Was in der Leitung ist, muss zuerst heraus.
 
-# Eine zweifelhafte Ablesung: „Bandwaage 5 % zu niedrig“
+# Eine zweifelhafte Ablesung: „Bandwaage um 5 % zu niedrig abgelesen“
 line-doubt-reads = { $side ->
-    [high] { $quantity } { $size } zu hoch
-   *[low] { $quantity } { $size } zu niedrig
+    [high] { $quantity } um { $size } zu hoch abgelesen
+   *[low] { $quantity } um { $size } zu niedrig abgelesen
 }
 line-doubt-is = { $side ->
-    [high] { $quantity } { $size } zu hoch
-   *[low] { $quantity } { $size } zu niedrig
+    [high] { $quantity } um { $size } zu hoch
+   *[low] { $quantity } um { $size } zu niedrig
 }
 line-doubt-or = { $first } oder { $next }
 line-doubt-either = entweder { $readings }
@@ -196,9 +196,9 @@ line-verdict-agree = Alle Ablesungen stimmen innerhalb ihrer Unsicherheiten übe
 line-verdict-unexplained = Die Ablesungen widersprechen einander, und keine einzelne erklärt es.
     .fix = Alles zu einem Zeitpunkt neu ablesen und Feststoffgehalte und Mattenbreite des Rezepts prüfen.
 line-verdict-distrust = { $doubts }: { $left_out ->
-        [several] ohne diese Ablesungen stimmt alles Übrige überein.
-        [one-of] ohne eine dieser Ablesungen stimmt alles Übrige überein.
-       *[it] ohne diese Ablesung stimmt alles Übrige überein.
+        [several] Ohne diese Ablesungen stimmt alles Übrige überein.
+        [one-of] Ohne eine dieser Ablesungen stimmt alles Übrige überein.
+       *[it] Ohne diese Ablesung stimmt alles Übrige überein.
     }
     .fix = { $remedies }
 line-verdict-period-unexplained = Die Ablesungen des Zeitraums widersprechen einander, und keine einzelne erklärt es.
