@@ -27,6 +27,7 @@ use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
 use crate::domain::mixing::MixDraft;
 use crate::domain::recipe::example::example;
+use crate::label;
 use crate::record::content::binder_system::NEW_SYSTEM;
 use crate::record::content::comparison::COMPARISON;
 use crate::record::content::line::LINE;
@@ -71,7 +72,7 @@ pub fn start() -> State {
             unread(why, words.library_page.draft_unread);
         }),
         line: documents::begin(&library, &mut documents, &LINE, example_line_record, &mut |why| {
-            unread(why, words.line_page.unread);
+            unread(why, label!("line-unread"));
         }),
         mix: documents::begin(&library, &mut documents, &MIXING, MixDraft::default, &mut |why| {
             unread(why, words.library_page.draft_unread);

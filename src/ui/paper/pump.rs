@@ -40,7 +40,7 @@ pub fn PumpOnPaper(
         None => {
             let why = match beyond(state, &row, passed(&row, limits)) {
                 Some(beyond) => t!("paper-cannot", beyond = beyond),
-                None => no_setting(state, &row).to_owned(),
+                None => no_setting(&row).to_owned(),
             };
             let short = short_by(state, Some(&row), limits);
             view! { <div class="cannot"><b>"✕ " {why}</b><p>{short} {help}</p></div> }.into_any()

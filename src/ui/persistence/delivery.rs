@@ -5,14 +5,14 @@ use crate::domain::line::Delivered;
 use crate::record::content::revision::Stamp;
 use crate::record::{RecipeId, RevisionId};
 use crate::ui::state::State;
+use crate::{label, t};
 use leptos::prelude::*;
 
 impl State {
     /// Accepts a delivery. Each saved recipe under `heads` gets a revision of its own.
     pub fn accept_delivery(&self, delivered: &Delivered, heads: &[RevisionId]) {
-        let words = &self.words.line_page;
         let own = self.draft.get_untracked();
-        let stamp = Stamp { remark: words.delivery.to_owned(), ..self.stamp() };
+        let stamp = Stamp { remark: t!("line-delivery-remark"), ..self.stamp() };
         let saved = self.change_library(|library| library.enter_delivery(heads, delivered, &own, &stamp));
         let Some(saved) = saved else { return };
         if delivered.draft != own {
@@ -32,11 +32,11 @@ impl State {
             }
         });
         let (state, delivered) = (*self, delivered.clone());
-        self.tell_undo((words.accepted_in)(saved.len()), move || {
+        self.tell_undo(t!("line-delivery-accepted", count = saved.len()), move || {
             if state.undo_deliveries(&saved) {
                 state.edit(None, |open| delivered.take_out(&own, open));
                 state.line.take_back(&step);
-                state.tell(state.words.line_page.accept_undone);
+                state.tell(label!("line-delivery-undone"));
             }
         });
     }

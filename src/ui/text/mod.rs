@@ -14,7 +14,6 @@ mod context;
 pub mod fluent;
 mod isolated;
 mod line;
-mod line_page;
 mod page;
 mod show;
 mod versions;
@@ -25,7 +24,6 @@ pub use bench::{BenchContext, BenchWords};
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
-pub use line_page::LinePage;
 pub use page::{LibraryPage, RecipePage, Rescue, SystemsPage, Tools};
 pub use show::{lower_first, shown, symbol_shown, trimmed, trimmed_to, unit_short, unit_shown};
 pub use versions::VersionWords;
@@ -131,6 +129,4 @@ pub struct Words {
     pub rescue: Rescue,
     /// The binder systems.
     pub systems_page: SystemsPage,
-    /// The page of the line.
-    pub line_page: LinePage,
 }

@@ -4,6 +4,7 @@ use crate::domain::line::{Feeds, LineFigure, Setting, SettingUnit, Tie};
 use crate::quantity::Amount;
 use crate::ui::part::amount::with_unit;
 use crate::ui::state::State;
+use crate::{label, t};
 use leptos::prelude::*;
 
 /// What a pump or a tank can be tied to: what the recipe has, and what it is tied to now. The first that is
@@ -15,20 +16,20 @@ pub fn ties(state: State, now: Option<Feeds>) -> Vec<(Feeds, String)> {
             let name = (state.words.liquid)(liquid).into_owned();
             all.push((Feeds::Liquid(Tie::to(liquid)), name));
         }
-        all.push((Feeds::Water, state.words.line_page.water.to_owned()));
-        all.push((Feeds::FaceWater, state.words.line_page.face_water.to_owned()));
+        all.push((Feeds::Water, t!("line-name-water")));
+        all.push((Feeds::FaceWater, t!("line-name-face-water")));
         for liquid in &draft.liquids {
-            let name = (state.words.liquid)(liquid);
-            all.push((Feeds::Thinning(Tie::to(liquid)), format!("{} {name}", state.words.line_page.thinning_of)));
+            let name = (state.words.liquid)(liquid).into_owned();
+            all.push((Feeds::Thinning(Tie::to(liquid)), t!("line-name-thinning-water", liquid = name)));
         }
         if let Some(now) = now.filter(|now| !all.iter().any(|(other, _)| other.same(now))) {
             let name = match &now {
                 Feeds::Liquid(tie) | Feeds::Thinning(tie) if tie.name.is_empty() => (state.words.role)(tie.role),
                 Feeds::Liquid(tie) | Feeds::Thinning(tie) => &tie.name,
-                Feeds::Water => state.words.line_page.water,
-                Feeds::FaceWater => state.words.line_page.face_water,
+                Feeds::Water => label!("line-name-water"),
+                Feeds::FaceWater => label!("line-name-face-water"),
             };
-            let name = format!("{name} ({})", state.words.line_page.not_in_recipe);
+            let name = t!("line-name-tied-elsewhere", name = name);
             all.push((now, name));
         }
         all

@@ -3,24 +3,24 @@
 use super::context::with_context;
 use super::parts::setting;
 use crate::domain::line::{LinePlace, PumpId, PumpRow, RSquared};
+use crate::label;
 use crate::ui::state::State;
 use crate::ui::text::trimmed_to;
 use leptos::reactive::prelude::*;
 
 /// The setting of one pump in words: the number, "off", or that there is none.
 pub fn setting_text(state: State, row: &PumpRow) -> String {
-    row.set_to.map_or_else(|| no_setting(state, row).to_owned(), |found| setting(state, found, row.unit))
+    row.set_to.map_or_else(|| no_setting(row).to_owned(), |found| setting(state, found, row.unit))
 }
 
 /// Why there is no number to set a pump to.
-pub const fn no_setting(state: State, row: &PumpRow) -> &'static str {
-    let page = &state.words.line_page;
+pub fn no_setting(row: &PumpRow) -> &'static str {
     if row.mass.value <= 0.0 {
-        page.off
+        label!("line-off")
     } else if row.setting.is_some() {
-        page.cannot
+        label!("line-set-cannot")
     } else {
-        page.no_setting
+        label!("line-no-setting")
     }
 }
 

@@ -60,5 +60,4 @@ pub static WORDS: Words = Words {
     versions: versions::VERSIONS,
     rescue: library::RESCUE,
     systems_page: systems::SYSTEMS,
-    line_page: line::LINE_PAGE,
 };

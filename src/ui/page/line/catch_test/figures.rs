@@ -99,7 +99,7 @@ fn SetTo() -> impl IntoView {
     let text = Memo::new(move |_| match row.get() {
         Some(row) => match row.set_to {
             Some(found) => setting_parts(state, row.pump, found, row.unit),
-            None => (no_setting(state, &row).to_owned(), String::new()),
+            None => (no_setting(&row).to_owned(), String::new()),
         },
         None => (t!("catch-no-setting"), String::new()),
     });

@@ -72,7 +72,7 @@ fn PumpHeading(
             fed.map(|fed| (state.words.line.fed)(fed, draft))
         })
     });
-    let told = move || fed.get().unwrap_or_else(|| state.words.line_page.not_in_recipe.to_owned());
+    let told = move || fed.get().unwrap_or_else(|| t!("line-name-not-in-recipe"));
     view! { <h3 id=format!("pump-{}", id.0) tabindex="-1">{move || name.get()} " " <span class="fed">{told}</span></h3> }
 }
 

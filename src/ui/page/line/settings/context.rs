@@ -59,7 +59,7 @@ fn pump_text(state: State, row: &PumpRow, figure: LineFigure) -> (String, String
     use LineFigure as Fig;
     match figure {
         Fig::Setting(unit) => row.set_to.map_or_else(
-            || (no_setting(state, row).to_owned(), String::new()),
+            || (no_setting(row).to_owned(), String::new()),
             |found| setting_parts(state, row.pump, found, unit),
         ),
         Fig::Drift => row

@@ -5,161 +5,147 @@ use crate::domain::line::{
     ReadingWay, RowField, RunningField, TableField, TableRows, TankField, TankWay, ToleranceField, TransportField,
     UncertaintyField,
 };
+use crate::field;
 use crate::ui::text::FieldWords;
-
-/// All are standard uncertainties.
-const BLANK_UNCERTAINTY: &str = "Standard; leave blank for the usual instrument.";
-
-const fn words(label: &'static str, hint: &'static str) -> FieldWords {
-    FieldWords { label, hint }
-}
 
 pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
     match field {
         LineField::Pump(id, part) => pump(part, book.pump(id).map(|pump| pump.reading_way)),
         LineField::Calibration(_, _, part) => match part {
-            CalibrationField::Density => words("Density of the liquid caught", "Saved with the test."),
-            CalibrationField::Temperature => words("Temperature of the liquid caught", "For the record; optional."),
+            CalibrationField::Density => field!("line-field-catch-density"),
+            CalibrationField::Temperature => field!("line-field-catch-temperature"),
         },
         LineField::Row(_, _, _, part) => match part {
-            RowField::Setting => words("Setting", "As the drive shows it."),
-            RowField::Seconds => words("Time", "How long was caught."),
-            RowField::Mass => words("Gross mass", "Vessel and liquid, or the liquid alone."),
-            RowField::Tare => words("Tare", "Leave blank if tared."),
+            RowField::Setting => field!("line-field-catch-setting"),
+            RowField::Seconds => field!("line-field-catch-time"),
+            RowField::Mass => field!("line-field-catch-mass"),
+            RowField::Tare => field!("line-field-catch-tare"),
         },
         LineField::Tank(id, part) => tank(part, book.tank(id).map(|tank| tank.way)),
         LineField::Transport(part) => transport(part),
         LineField::Tolerance(part) => match part {
-            ToleranceField::Dose => words("Tolerance of doses, relative", ""),
-            ToleranceField::Moisture => words("Tolerance of moistures, dry-basis points", ""),
-            ToleranceField::MatWeight => words("Tolerance of the mat weight, relative", ""),
-            ToleranceField::Density => words("Tolerance of the board density, relative", ""),
-            ToleranceField::BeltScale => words("Tolerance of the belt scale, relative", ""),
-            ToleranceField::LineSpeed => words("Tolerance of the line speed, relative", ""),
-            ToleranceField::MatWidth => words("Tolerance of the mat width, relative", ""),
-            ToleranceField::Thickness => words("Tolerance of the board thickness, relative", ""),
-            ToleranceField::BoardMoisture => words("Tolerance of the board moisture, dry-basis points", ""),
+            ToleranceField::Dose => field!("line-field-tolerance-dose"),
+            ToleranceField::Moisture => field!("line-field-tolerance-moisture"),
+            ToleranceField::MatWeight => field!("line-field-tolerance-mat-weight"),
+            ToleranceField::Density => field!("line-field-tolerance-density"),
+            ToleranceField::BeltScale => field!("line-field-tolerance-belt-scale"),
+            ToleranceField::LineSpeed => field!("line-field-tolerance-line-speed"),
+            ToleranceField::MatWidth => field!("line-field-tolerance-mat-width"),
+            ToleranceField::Thickness => field!("line-field-tolerance-thickness"),
+            ToleranceField::BoardMoisture => field!("line-field-tolerance-board-moisture"),
         },
         LineField::Uncertainty(part) => match part {
-            UncertaintyField::BeltScale => words("Uncertainty of the belt scale", BLANK_UNCERTAINTY),
-            UncertaintyField::Moisture => words("Uncertainty of moistures, dry-basis points", BLANK_UNCERTAINTY),
-            UncertaintyField::FlowMeter => words("Uncertainty of flow meters", BLANK_UNCERTAINTY),
-            UncertaintyField::Solids => words("Uncertainty of solids contents, points", BLANK_UNCERTAINTY),
-            UncertaintyField::LineSpeed => words("Uncertainty of the line speed", BLANK_UNCERTAINTY),
-            UncertaintyField::MatSample => words("Uncertainty of the mat sample", BLANK_UNCERTAINTY),
-            UncertaintyField::BoardMass => words("Uncertainty of the board mass", BLANK_UNCERTAINTY),
-            UncertaintyField::Thickness => words("Uncertainty of the thickness", BLANK_UNCERTAINTY),
-            UncertaintyField::MatWidth => words("Uncertainty of the mat width", BLANK_UNCERTAINTY),
+            UncertaintyField::BeltScale => field!("line-field-uncertainty-belt-scale"),
+            UncertaintyField::Moisture => field!("line-field-uncertainty-moisture"),
+            UncertaintyField::FlowMeter => field!("line-field-uncertainty-flow-meter"),
+            UncertaintyField::Solids => field!("line-field-uncertainty-solids"),
+            UncertaintyField::LineSpeed => field!("line-field-uncertainty-line-speed"),
+            UncertaintyField::MatSample => field!("line-field-uncertainty-mat-sample"),
+            UncertaintyField::BoardMass => field!("line-field-uncertainty-board-mass"),
+            UncertaintyField::Thickness => field!("line-field-uncertainty-thickness"),
+            UncertaintyField::MatWidth => field!("line-field-uncertainty-mat-width"),
         },
         LineField::Running(part) => match part {
-            RunningField::Belt => {
-                words("Belt scale reading, moist fibre", "With its moisture, as the belt scale shows it.")
-            }
-            RunningField::Moisture => words("Moisture of that fibre", ""),
-            RunningField::LineSpeed => words("Line speed", "As the press shows it."),
-            RunningField::MatWidth => words("Trimmed mat width", "Leave blank for the recipe's."),
-            RunningField::BoardArea => words("Raw board, area", "Of the whole board, or of the piece weighed."),
-            RunningField::BoardMass => words("Raw board, mass", "As it leaves the press."),
-            RunningField::BoardThickness => words("Raw board, thickness", "Before sanding."),
-            RunningField::BoardMoisture => words("Raw board, moisture", ""),
-            RunningField::SampleArea => words("Mat sample, area", "Cut before the press."),
-            RunningField::SampleMass => words("Mat sample, mass", "Moist, as cut."),
-            RunningField::SampleMoisture => words("Mat sample, moisture", "Blank: taken from the flows."),
+            RunningField::Belt => field!("line-field-run-belt"),
+            RunningField::Moisture => field!("line-field-run-moisture"),
+            RunningField::LineSpeed => field!("line-field-run-line-speed"),
+            RunningField::MatWidth => field!("line-field-run-mat-width"),
+            RunningField::BoardArea => field!("line-field-run-board-area"),
+            RunningField::BoardMass => field!("line-field-run-board-mass"),
+            RunningField::BoardThickness => field!("line-field-run-board-thickness"),
+            RunningField::BoardMoisture => field!("line-field-run-board-moisture"),
+            RunningField::SampleArea => field!("line-field-run-sample-area"),
+            RunningField::SampleMass => field!("line-field-run-sample-mass"),
+            RunningField::SampleMoisture => field!("line-field-run-sample-moisture"),
         },
         LineField::Condition(part) => match part {
-            ConditionField::Belt => words("Belt scale", "Leave blank for the recipe's."),
-            ConditionField::Moisture => words("Fibre moisture", "Leave blank for the recipe's."),
+            ConditionField::Belt => field!("line-field-belt-now"),
+            ConditionField::Moisture => field!("line-field-moisture-now"),
         },
         LineField::Table(part) => card(part, book.table_rows),
         LineField::Delivery(part) => match part {
-            DeliveryField::Solids => words("Solids on the certificate, by mass", "Blank: as before."),
-            DeliveryField::Density => words("Density on the certificate", "Blank: as before."),
-            DeliveryField::Amount => words("Mass delivered", "Leave blank for an empty tank."),
-            DeliveryField::MeasuredAt => words("Temperature of that density", ""),
-            DeliveryField::PumpedAt => words("Temperature at the pump", "Blank: the density is taken as measured."),
-            DeliveryField::Expansion => words(
-                "Thermal expansion, by volume",
-                "Of the liquid, from its data sheet; for many resins near 0.06 %/K, from memory.",
-            ),
+            DeliveryField::Solids => field!("line-field-delivery-solids"),
+            DeliveryField::Density => field!("line-field-delivery-density"),
+            DeliveryField::Amount => field!("line-field-delivery-amount"),
+            DeliveryField::MeasuredAt => field!("line-field-delivery-measured-at"),
+            DeliveryField::PumpedAt => field!("line-field-delivery-pumped-at"),
+            DeliveryField::Expansion => field!("line-field-delivery-expansion"),
         },
         LineField::Period(part) => period(part),
         LineField::PeriodLiquid(_, part) => match part {
-            PeriodLiquidField::Start => words("Start dip", "All its tanks together."),
-            PeriodLiquidField::Delivered => words("Delivered", "By the weighbridge."),
-            PeriodLiquidField::End => words("End dip", "All its tanks together."),
-            PeriodLiquidField::Metered => words("Flow meter total", "Litres times density where it meters volume."),
-            PeriodLiquidField::Density => words("Density", ""),
-            PeriodLiquidField::Solids => words("Solids content", ""),
+            PeriodLiquidField::Start => field!("line-field-period-start"),
+            PeriodLiquidField::Delivered => field!("line-field-period-delivered"),
+            PeriodLiquidField::End => field!("line-field-period-end"),
+            PeriodLiquidField::Metered => field!("line-field-period-metered"),
+            PeriodLiquidField::Density => field!("line-field-period-density"),
+            PeriodLiquidField::Solids => field!("line-field-period-solids"),
         },
     }
 }
 
 fn period(part: PeriodField) -> FieldWords {
     match part {
-        PeriodField::BeltTotal => words("Belt scale total, wet", "End less start."),
-        PeriodField::FibreMoisture => words("Mean fibre moisture", ""),
-        PeriodField::Boards => words("Raw boards counted", ""),
-        PeriodField::BoardMass => words("Mean raw-board mass", "As it leaves the press."),
-        PeriodField::BoardMoisture => words("Mean raw-board moisture", ""),
-        PeriodField::Reject => words("Sifter reject", "Share of the furnish."),
-        PeriodField::Dip => words("Uncertainty of a dip", "Standard, by volume."),
-        PeriodField::Delivery => words("Uncertainty of a delivery", "Standard, relative."),
+        PeriodField::BeltTotal => field!("line-field-period-belt-total"),
+        PeriodField::FibreMoisture => field!("line-field-period-fibre-moisture"),
+        PeriodField::Boards => field!("line-field-period-boards"),
+        PeriodField::BoardMass => field!("line-field-period-board-mass"),
+        PeriodField::BoardMoisture => field!("line-field-period-board-moisture"),
+        PeriodField::Reject => field!("line-field-period-reject"),
+        PeriodField::Dip => field!("line-field-period-dip"),
+        PeriodField::Delivery => field!("line-field-period-delivery"),
     }
 }
 
 fn pump(part: PumpField, way: Option<ReadingWay>) -> FieldWords {
     match part {
-        PumpField::LeastSetting => words("Lowest setting allowed", "Blank: no limit."),
-        PumpField::MostSetting => words("Highest setting allowed", "Blank: no limit."),
-        PumpField::Share => words("Share of the liquid's flow", "100 % unless several pumps deliver it."),
-        PumpField::Nozzles => words("Number of nozzles", "Blank: nozzles are left out."),
-        PumpField::NozzleLeast => words("Least flow of one nozzle", "Below it the spray breaks up badly."),
-        PumpField::NozzleMost => words("Greatest flow of one nozzle", ""),
-        PumpField::PipeVolume => words("Pipe from valve to nozzles, volume", "Blank: left out of the changeover."),
-        PumpField::SettingStep => words("Step of the setting", "Leave blank for the usual one."),
-        PumpField::PresentSetting => words("Present setting", "As the drive shows it now."),
+        PumpField::LeastSetting => field!("line-field-least-setting"),
+        PumpField::MostSetting => field!("line-field-most-setting"),
+        PumpField::Share => field!("line-field-share"),
+        PumpField::Nozzles => field!("line-field-nozzles"),
+        PumpField::NozzleLeast => field!("line-field-nozzle-least"),
+        PumpField::NozzleMost => field!("line-field-nozzle-most"),
+        PumpField::PipeVolume => field!("line-field-pipe-volume"),
+        PumpField::SettingStep => field!("line-field-setting-step"),
+        PumpField::PresentSetting => field!("line-field-present-setting"),
         PumpField::Reading => match way {
-            Some(ReadingWay::VolumeMeter) => words("Flow meter reading, by volume", "Blank: not read."),
-            Some(ReadingWay::MassMeter) | None => words("Flow meter reading, by mass", "Blank: not read."),
+            Some(ReadingWay::VolumeMeter) => field!("line-field-reading-volume"),
+            Some(ReadingWay::MassMeter) | None => field!("line-field-reading-mass"),
         },
     }
 }
 
 fn tank(part: TankField, way: Option<TankWay>) -> FieldWords {
     match part {
-        TankField::Capacity => words("Volume when full", ""),
-        TankField::Heel => words("Volume that cannot be pumped out", "What stays below the outlet."),
+        TankField::Capacity => field!("line-field-tank-capacity"),
+        TankField::Heel => field!("line-field-tank-heel"),
         TankField::Content => match way {
-            Some(TankWay::Volume) => words("Content now, by volume", "With what cannot be pumped out."),
-            Some(TankWay::Mass) => words("Content now, by mass", "With what cannot be pumped out."),
-            Some(TankWay::Level) | None => words("Level now, share of the full tank", ""),
+            Some(TankWay::Volume) => field!("line-field-tank-volume"),
+            Some(TankWay::Mass) => field!("line-field-tank-mass"),
+            Some(TankWay::Level) | None => field!("line-field-tank-level"),
         },
-        TankField::LeadTime => words("From order to delivery", "Blank: no reminder."),
+        TankField::LeadTime => field!("line-field-lead-time"),
     }
 }
 
 fn transport(part: TransportField) -> FieldWords {
     match part {
-        TransportField::BlenderToFormer => words("From blender to former", "Bunker included, when it runs as usual."),
-        TransportField::FormerToPress => words("From former to press", ""),
-        TransportField::PressToSaw => words("From press exit to saw", ""),
-        TransportField::Mixing => words(
-            "Time for old and new to mix through",
-            "In blender, bunker and former; the board of that time is neither.",
-        ),
-        TransportField::StepGap => words("Between two moments of steps", "What one needs to set the next pumps."),
+        TransportField::BlenderToFormer => field!("line-field-blender-to-former"),
+        TransportField::FormerToPress => field!("line-field-former-to-press"),
+        TransportField::PressToSaw => field!("line-field-press-to-saw"),
+        TransportField::Mixing => field!("line-field-mixing"),
+        TransportField::StepGap => field!("line-field-step-gap"),
     }
 }
 
 fn card(part: TableField, rows: TableRows) -> FieldWords {
     match (part, rows) {
-        (TableField::FlowFrom, TableRows::Belt) => words("Lowest belt scale reading, moist fibre", ""),
-        (TableField::FlowTo, TableRows::Belt) => words("Highest belt scale reading, moist fibre", ""),
-        (TableField::FlowFrom, TableRows::OvenDry) => words("Lowest fibre flow, oven-dry", ""),
-        (TableField::FlowTo, TableRows::OvenDry) => words("Highest fibre flow, oven-dry", ""),
-        (TableField::FlowStep, _) => words("Step from row to row", ""),
-        (TableField::MoistureFrom, _) => words("Lowest fibre moisture", ""),
-        (TableField::MoistureTo, _) => words("Highest fibre moisture", ""),
-        (TableField::MoistureStep, _) => words("Step from column to column, dry-basis points", ""),
+        (TableField::FlowFrom, TableRows::Belt) => field!("line-field-belt-from"),
+        (TableField::FlowTo, TableRows::Belt) => field!("line-field-belt-to"),
+        (TableField::FlowFrom, TableRows::OvenDry) => field!("line-field-fibre-from"),
+        (TableField::FlowTo, TableRows::OvenDry) => field!("line-field-fibre-to"),
+        (TableField::FlowStep, _) => field!("line-field-flow-step"),
+        (TableField::MoistureFrom, _) => field!("line-field-moisture-from"),
+        (TableField::MoistureTo, _) => field!("line-field-moisture-to"),
+        (TableField::MoistureStep, _) => field!("line-field-moisture-step"),
     }
 }

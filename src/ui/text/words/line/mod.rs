@@ -1,18 +1,15 @@
-//! The line in English.
+//! The line.
 
 mod field;
 mod figure;
 mod finding;
 mod name;
-mod page;
 mod period;
 mod place;
 mod reason;
 mod verdict;
 
 use crate::ui::text::LineWords;
-
-pub(super) use page::LINE_PAGE;
 
 pub(super) const LINE: LineWords = LineWords {
     field: field::field,

@@ -2,23 +2,25 @@
 
 use super::figure::points;
 use super::name::period_liquid;
+use super::verdict::{all_doubts, either, left_out};
 use crate::domain::line::period::PeriodDrift;
 use crate::domain::line::{PeriodBalance, PeriodQuantity};
 use crate::quantity::{Amount, Kind};
 use crate::ui::text::{LineContext, Message, lower_first, symbol_shown, trimmed_to};
+use crate::{label, t, told};
 
 fn quantity(quantity: PeriodQuantity, context: &LineContext<'_>) -> String {
-    let of = |what: &str, id| format!("{what} of {}", period_liquid(id, context.book));
+    let called = |id| period_liquid(id, context.book);
     match quantity {
-        PeriodQuantity::Belt => "Belt scale".to_owned(),
-        PeriodQuantity::FibreMoisture => "Fibre moisture".to_owned(),
-        PeriodQuantity::Boards => "Raw-board mass".to_owned(),
-        PeriodQuantity::BoardMoisture => "Raw-board moisture".to_owned(),
-        PeriodQuantity::Start(id) => of("Start dip", id),
-        PeriodQuantity::Delivered(id) => of("Delivery", id),
-        PeriodQuantity::End(id) => of("End dip", id),
-        PeriodQuantity::Metered(id) => of("Flow meter", id),
-        PeriodQuantity::Solids(id) => of("Solids content", id),
+        PeriodQuantity::Belt => t!("line-quantity-belt-scale"),
+        PeriodQuantity::FibreMoisture => t!("line-quantity-fibre-moisture"),
+        PeriodQuantity::Boards => t!("line-period-board-mass"),
+        PeriodQuantity::BoardMoisture => t!("line-quantity-board-moisture"),
+        PeriodQuantity::Start(id) => t!("line-period-start", liquid = called(id)),
+        PeriodQuantity::Delivered(id) => t!("line-period-delivery", liquid = called(id)),
+        PeriodQuantity::End(id) => t!("line-period-end", liquid = called(id)),
+        PeriodQuantity::Metered(id) => t!("line-quantity-meter", name = called(id)),
+        PeriodQuantity::Solids(id) => t!("line-quantity-solids", liquid = called(id)),
     }
 }
 
@@ -35,7 +37,7 @@ fn one(drift: &PeriodDrift, context: &LineContext<'_>) -> String {
     };
     let size = match drift.quantity {
         PeriodQuantity::Start(_) | PeriodQuantity::End(_) | PeriodQuantity::Delivered(_) => {
-            return format!("the {name} is {} {side}", mass());
+            return t!("line-doubt-is", quantity = name, size = mass(), side = side);
         }
         PeriodQuantity::FibreMoisture | PeriodQuantity::BoardMoisture => {
             let unit = context.plain.units.unit(Kind::Moisture);
@@ -43,60 +45,44 @@ fn one(drift: &PeriodDrift, context: &LineContext<'_>) -> String {
             let by = base(drift.read) - base(drift.estimate);
             format!("{} {}", trimmed_to(by.abs(), 2, mark), points(unit))
         }
-        PeriodQuantity::Solids(_) => format!("{} points", trimmed_to(100.0 * error.abs(), 2, mark)),
+        PeriodQuantity::Solids(_) => format!("{} {}", trimmed_to(100.0 * error.abs(), 2, mark), label!("line-points")),
         PeriodQuantity::Belt | PeriodQuantity::Boards | PeriodQuantity::Metered(_) => {
             format!("{}\u{a0}%", trimmed_to(100.0 * drift.error().abs(), 2, mark))
         }
     };
-    format!("the {name} reads {size} {side}")
+    t!("line-doubt-reads", quantity = name, size = size, side = side)
 }
 
 fn remedy(quantity: PeriodQuantity, context: &LineContext<'_>) -> String {
+    let called = |id| period_liquid(id, context.book);
     match quantity {
-        PeriodQuantity::Belt => "Check the zero and the calibration of the belt scale.".to_owned(),
-        PeriodQuantity::FibreMoisture => "Dry a fibre sample in the oven.".to_owned(),
-        PeriodQuantity::Boards => "Count and weigh raw boards again.".to_owned(),
-        PeriodQuantity::BoardMoisture => "Dry a board sample in the oven.".to_owned(),
-        PeriodQuantity::Metered(id) => {
-            let name = period_liquid(id, context.book);
-            format!("Run a catch test on the pump of {name}, and check its dips and deliveries.")
-        }
-        PeriodQuantity::Delivered(id) => {
-            format!("Check the weighbridge tickets of {}.", period_liquid(id, context.book))
-        }
-        PeriodQuantity::Start(id) | PeriodQuantity::End(id) => {
-            format!("Dip the tanks of {} again.", period_liquid(id, context.book))
-        }
-        PeriodQuantity::Solids(id) => format!("Test the solids content of {}.", period_liquid(id, context.book)),
+        PeriodQuantity::Belt => t!("line-remedy-belt-scale"),
+        PeriodQuantity::FibreMoisture => t!("line-remedy-fibre-moisture"),
+        PeriodQuantity::Boards => t!("line-remedy-boards"),
+        PeriodQuantity::BoardMoisture => t!("line-remedy-board-moisture"),
+        PeriodQuantity::Metered(id) => t!("line-remedy-metered", liquid = called(id)),
+        PeriodQuantity::Delivered(id) => t!("line-remedy-delivered", liquid = called(id)),
+        PeriodQuantity::Start(id) | PeriodQuantity::End(id) => t!("line-remedy-dip", liquid = called(id)),
+        PeriodQuantity::Solids(id) => t!("line-remedy-solids", liquid = called(id)),
     }
 }
 
 /// Which meter drifts, in one sentence, and what to do next.
 pub(super) fn verdict(found: &PeriodBalance, context: &LineContext<'_>) -> Message {
+    if !found.explained {
+        return told!("line-verdict-period-unexplained");
+    }
     let doubts: Vec<&[PeriodDrift]> =
         found.drifting.iter().map(Vec::as_slice).filter(|group| !group.is_empty()).collect();
-    let (what, fix) = if !found.explained {
-        (
-            "The readings of the period disagree, and no single one of them explains it.".to_owned(),
-            "Check that all totals and dips are of the same hours.".to_owned(),
-        )
-    } else if doubts.is_empty() {
-        ("All readings of the period agree within their uncertainties.".to_owned(), "No meter drifts.".to_owned())
-    } else {
-        let open = doubts.iter().any(|group| group.len() > 1);
-        let either = |group: &&[PeriodDrift]| {
-            let all: Vec<String> = group.iter().map(|drift| one(drift, context)).collect();
-            if all.len() > 1 { format!("either {}", all.join(", or ")) } else { all.concat() }
-        };
-        let all: Vec<String> = doubts.iter().map(either).collect();
-        let left_out = match (doubts.len() > 1, open) {
-            (true, _) => "with these left out",
-            (false, true) => "with one of them left out",
-            (false, false) => "with it left out",
-        };
-        let what = super::verdict::upper_first(&format!("{}: {left_out} everything else agrees.", all.join("; and ")));
-        let next = doubts.iter().filter_map(|group| group.first()).map(|drift| remedy(drift.quantity, context));
-        (what, next.collect::<Vec<_>>().join(" "))
-    };
-    Message { what, fix }
+    if doubts.is_empty() {
+        return told!("line-verdict-period-agrees");
+    }
+    let doubt = |group: &&[PeriodDrift]| either(group.iter().map(|drift| one(drift, context)).collect());
+    let next = doubts.iter().filter_map(|group| group.first()).map(|drift| remedy(drift.quantity, context));
+    told!(
+        "line-verdict-distrust",
+        doubts = all_doubts(doubts.iter().map(doubt)),
+        left_out = left_out(doubts.len(), doubts.iter().any(|group| group.len() > 1)),
+        remedies = next.collect::<Vec<_>>().join(" ")
+    )
 }
