@@ -22,7 +22,7 @@ use super::part::save::NAME;
 use super::state::documents::Documents;
 use super::state::line::example_line_record;
 use super::state::{About, BrowserLibrary, OpenDocuments, State};
-use super::text::{WORDS, isolated};
+use super::text::{WORDS, isolated, named_recipe};
 use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
 use crate::domain::mixing::MixDraft;
@@ -110,7 +110,7 @@ pub fn speak(state: State, language: Language) {
 pub fn example_recipe() -> OpenDraft {
     let words = &WORDS.recipe_page;
     let title = Title { name: words.example_name.to_owned(), note: words.example_note.to_owned(), tags: Vec::new() };
-    OpenDraft { from: None, title, draft: example(), remark: String::new(), example: true }
+    OpenDraft { from: None, title, draft: named_recipe(example()), remark: String::new(), example: true }
 }
 
 /// A blank recipe.

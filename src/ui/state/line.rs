@@ -7,6 +7,7 @@ use crate::record::content::line::LINE;
 use crate::record::document::step::DocumentStep;
 use crate::record::{CheckId, CheckRecord, LineRecord};
 use crate::ui::history::History;
+use crate::ui::text::named_line;
 use leptos::prelude::*;
 use std::collections::BTreeSet;
 
@@ -185,5 +186,5 @@ impl LineState {
 /// The line of the example.
 #[must_use]
 pub fn example_line_record() -> LineRecord {
-    LineRecord { book: example_line(&example()), example: true, ..LineRecord::default() }
+    LineRecord { book: named_line(example_line(&example())), example: true, ..LineRecord::default() }
 }

@@ -32,6 +32,7 @@ pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("mixing.ftl", include_str!("en/mixing.ftl")),
     ("paper.ftl", include_str!("en/paper.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
+    ("sources.ftl", include_str!("en/sources.ftl")),
     ("trial.ftl", include_str!("en/trial.ftl")),
 ];
 

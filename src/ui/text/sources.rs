@@ -57,7 +57,9 @@ pub fn source_text(source: &str) -> String {
     let put = |text: String, (english, own): (&str, &str)| text.replace(english, own);
     let text = phrases().into_iter().fold(source.to_owned(), put);
     // Between two numbers and between two names, wherever they are.
-    text.replace(" to ", label!("source-to")).replace(" and ", label!("source-and")).replace(" of ", label!("source-of"))
+    text.replace(" to ", label!("source-to"))
+        .replace(" and ", label!("source-and"))
+        .replace(" of ", label!("source-of"))
 }
 
 /// The liquids of a typical binder system, named in the language that is spoken. From then on their names are the user's.
@@ -74,7 +76,8 @@ pub fn named_recipe(mut draft: Draft) -> Draft {
 }
 
 fn named(liquids: Vec<LiquidDraft>) -> Vec<LiquidDraft> {
-    let own = |liquid: LiquidDraft| LiquidDraft { name: name(&liquid.name), source: source_text(&liquid.source), ..liquid };
+    let own =
+        |liquid: LiquidDraft| LiquidDraft { name: name(&liquid.name), source: source_text(&liquid.source), ..liquid };
     liquids.into_iter().map(own).collect()
 }
 

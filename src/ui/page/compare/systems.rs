@@ -16,7 +16,7 @@ use crate::ui::chart::series::letter;
 use crate::ui::components::ChoiceOption;
 use crate::ui::part::version::{Seen, label};
 use crate::ui::state::State;
-use crate::ui::text::lower_first;
+use crate::ui::text::{lower_first, typical_liquids};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -174,7 +174,7 @@ fn load(state: State, base: &Draft, choice: &SystemChoice) -> Option<(String, Dr
         SystemChoice::OpenRecipe => Some((open_title(state), state.draft.get())),
         SystemChoice::Library(key) => {
             let key = SystemKey::ALL.iter().find(|system| system.key() == key)?;
-            Some(((state.words.binder_system)(*key).name.to_owned(), with_liquids(base, &key.system().liquids)))
+            Some(((state.words.binder_system)(*key).name.to_owned(), with_liquids(base, &typical_liquids(*key))))
         }
         SystemChoice::OwnSystem(id) => state.library.with(|library| {
             let content = library.system(SystemId::parse(id)?)?.content();

@@ -10,7 +10,7 @@ use crate::ui::chart::strip_layout::{HEIGHT, Leg, Outlines, StripStream, WIDTH, 
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::figure::text;
 use crate::ui::state::State;
-use crate::ui::text::{lower_first};
+use crate::ui::text::lower_first;
 use leptos::prelude::*;
 
 /// What passes each station by the result shown.

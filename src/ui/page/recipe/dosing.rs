@@ -12,7 +12,7 @@ use crate::quantity::{Kind, Unit, format};
 use crate::t;
 use crate::ui::components::{Choice, ChoiceOption, Grid, UnitChoice, WorkingPanel};
 use crate::ui::state::State;
-use crate::ui::text::{symbol_shown, unit_shown};
+use crate::ui::text::{symbol_shown, typical_liquids, unit_shown};
 use leptos::context::Provider;
 use leptos::prelude::*;
 
@@ -178,7 +178,7 @@ fn AddLiquid() -> impl IntoView {
     let chosen = RwSignal::new(String::new());
     let add_system = Callback::new(move |key: String| {
         let Some(system) = SystemKey::ALL.iter().find(|system| system.key() == key) else { return };
-        let liquids = system.system().liquids;
+        let liquids = typical_liquids(*system);
         if state.has_room_for(liquids.len()) {
             state.edit(None, |draft| add_liquids(draft, &liquids));
             state.tell_step(t!("recipe-system-added", name = (state.words.binder_system)(*system).name));

@@ -14,7 +14,7 @@ use crate::t;
 use crate::ui::components::{FigureValue, Rank, WorkingFrame, opens, working_text};
 use crate::ui::page::bench::sheet::text::parts;
 use crate::ui::state::State;
-use crate::ui::text::{lower_first};
+use crate::ui::text::lower_first;
 use leptos::prelude::*;
 
 /// Number and unit.

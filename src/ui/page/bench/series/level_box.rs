@@ -9,6 +9,7 @@ use crate::record::limits::LONGEST_NAME;
 use crate::t;
 use crate::ui::page::bench::entry::{PlaceChoice, TrialBox};
 use crate::ui::state::State;
+use crate::ui::text::typical_liquids;
 use leptos::prelude::*;
 
 /// The box of a level.
@@ -91,7 +92,7 @@ fn systems(state: State) -> Vec<(String, Vec<LiquidDraft>)> {
         );
     });
     all.extend(
-        SystemKey::ALL.iter().map(|key| ((state.words.binder_system)(*key).name.to_owned(), key.system().liquids)),
+        SystemKey::ALL.iter().map(|key| ((state.words.binder_system)(*key).name.to_owned(), typical_liquids(*key))),
     );
     all
 }

@@ -10,6 +10,7 @@ use crate::record::content::binder_system::SystemRevision;
 use crate::t;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
+use crate::ui::text::typical_liquids;
 use leptos::prelude::*;
 use line::SystemLine;
 use row::SystemRow;
@@ -41,7 +42,7 @@ pub fn SystemsTab() -> impl IntoView {
             name: words.name.to_owned(),
             note: words.note.to_owned(),
             saved: String::new(),
-            liquids: key.system().liquids,
+            liquids: typical_liquids(*key),
         }
     });
     let typical = typical.map(|line| view! { <SystemRow line=line/> }).collect_view();
