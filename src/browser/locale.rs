@@ -13,7 +13,7 @@ pub fn language() -> String {
 /// The decimal mark of the browser's language: the first guess, until the user chooses.
 #[must_use]
 pub fn decimal_mark() -> DecimalMark {
-    let format = NumberFormat::new(&Array::new(), &Object::new()).format();
+    let format = NumberFormat::new(&Array::of1(&language().into()), &Object::new()).format();
     let one_and_a_half = format.call1(&JsValue::UNDEFINED, &1.5.into()).ok().and_then(|text| text.as_string());
     if one_and_a_half.is_some_and(|text| text.contains(',')) { DecimalMark::Comma } else { DecimalMark::Point }
 }
