@@ -16,8 +16,11 @@ use std::collections::BTreeMap;
 /// The resources of English, by file name.
 pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("bench.ftl", include_str!("en/bench.ftl")),
+    ("cautions.ftl", include_str!("en/cautions.ftl")),
     ("common.ftl", include_str!("en/common.ftl")),
     ("compare.ftl", include_str!("en/compare.ftl")),
+    ("findings.ftl", include_str!("en/findings.ftl")),
+    ("frame.ftl", include_str!("en/frame.ftl")),
     ("help.ftl", include_str!("en/help.ftl")),
     ("library.ftl", include_str!("en/library.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
@@ -28,6 +31,7 @@ pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("mixing.ftl", include_str!("en/mixing.ftl")),
     ("paper.ftl", include_str!("en/paper.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
+    ("recipe_words.ftl", include_str!("en/recipe_words.ftl")),
     ("trial.ftl", include_str!("en/trial.ftl")),
 ];
 

@@ -28,7 +28,7 @@ pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose
 pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
-pub use page::{LibraryPage, RecipePage, Rescue, SystemsPage, Tools};
+pub use page::{LibraryPage, Rescue, SystemsPage};
 pub use show::{lower_first, shown, symbol_shown, trimmed, trimmed_to, unit_shown};
 pub use versions::VersionWords;
 pub use width::{in_unit, plus_minus, width_shown};
@@ -123,10 +123,6 @@ pub struct Words {
     pub compare: compare::CompareWords,
     /// The line.
     pub line: LineWords,
-    /// The frame around all pages.
-    pub tools: Tools,
-    /// The recipe page.
-    pub recipe_page: RecipePage,
     /// The library of recipes.
     pub library_page: LibraryPage,
     /// Revisions of a recipe, on every page.
