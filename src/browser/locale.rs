@@ -7,7 +7,11 @@ use wasm_bindgen::JsValue;
 /// The browser's language (BCP 47), such as "de-AT".
 #[must_use]
 pub fn language() -> String {
-    leptos::prelude::window().navigator().language().unwrap_or_default()
+    leptos::prelude::window()
+        .navigator()
+        .language()
+        .filter(|language| !language.is_empty())
+        .unwrap_or_else(|| "en".to_owned())
 }
 
 /// The decimal mark of the browser's language: the first guess, until the user chooses.

@@ -11,7 +11,7 @@ use super::route::Page;
 use super::state::{About, State, StorageProblem, provide};
 use super::text::{Message, fluent};
 use crate::browser::{event, hash, link, page as browser, resource, theme};
-use crate::told;
+use crate::{t, told};
 use leptos::ev::{self, MouseEvent};
 use leptos::prelude::*;
 
@@ -70,7 +70,7 @@ fn App(
         browser::focus("content");
     };
     view! {
-        <a class="skip" href="#content" on:click=skip>{state.words.tools.skip_to_content}</a>
+        <a class="skip" href="#content" on:click=skip>{t!("frame-skip-to-content")}</a>
         <Bar/>
         <Trouble/>
         <UndoNotice/>
@@ -104,16 +104,11 @@ fn follow_address(state: State) {
     read();
     window_event_listener(ev::hashchange, move |_| read());
     Effect::new(move |_| {
-        let words = state.words;
         let page = match state.page.get() {
             Page::Recipe => state.title.with(|title| title.name.clone()),
-            page => crate::ui::part::page_name::page_name(words, page),
+            page => crate::ui::part::page_name::page_name(page),
         };
-        browser::set_title(&if page.is_empty() {
-            words.tools.app.to_owned()
-        } else {
-            format!("{page} – {}", words.tools.app)
-        });
+        browser::set_title(&if page.is_empty() { t!("frame-app") } else { format!("{page} – {}", t!("frame-app")) });
     });
 }
 

@@ -39,6 +39,7 @@ use crate::record::file::recipe::RecipeFile;
 use crate::record::store::library::save::{SaveAs, SaveOutcome};
 use crate::record::store::library::{SETTINGS, SaveError, Unread};
 use crate::record::{Cache, Library, RevisionId, Settings, Store, StoreError};
+use crate::t;
 use crate::ui::state::settled::when_settled;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -108,8 +109,7 @@ pub fn speak(state: State, language: Language) {
 /// The example.
 #[must_use]
 pub fn example_recipe() -> OpenDraft {
-    let words = &WORDS.recipe_page;
-    let title = Title { name: words.example_name.to_owned(), note: words.example_note.to_owned(), tags: Vec::new() };
+    let title = Title { name: t!("frame-example-name"), note: t!("frame-example-note"), tags: Vec::new() };
     OpenDraft { from: None, title, draft: named_recipe(example()), remark: String::new(), example: true }
 }
 
@@ -211,7 +211,7 @@ impl State {
         let id = match outcome {
             Some(SaveOutcome::Saved(id)) => id,
             Some(SaveOutcome::Unchanged) => {
-                self.tell(self.words.tools.nothing_to_save);
+                self.tell(t!("frame-nothing-to-save"));
                 return false;
             }
             Some(SaveOutcome::Ask(question)) => {
@@ -235,12 +235,12 @@ impl State {
 
     /// Saves the recipe, and tells so once it is on the disk.
     pub fn save_and_tell(&self) {
-        self.save_when_loaded(|state| state.save().then(|| state.words.tools.saved.to_owned()));
+        self.save_when_loaded(|state| state.save().then(|| t!("frame-saved")));
     }
 
     /// Saves the recipe whatever there is to ask, after all that was saved meanwhile.
     pub fn save_on_top_and_tell(&self) {
-        self.save_when_loaded(|state| state.save_as(SaveAs::OnTop).then(|| state.words.tools.saved.to_owned()));
+        self.save_when_loaded(|state| state.save_as(SaveAs::OnTop).then(|| t!("frame-saved")));
     }
 
     /// Saves what is on the page as a recipe of its own. Unless it has another name already, it is called a copy.
@@ -250,7 +250,7 @@ impl State {
             let base = state.from.get_untracked();
             let base = base.and_then(|id| state.library.with_untracked(|library| library.revision(id)));
             let same = base.is_some_and(|base| base.content().name == name);
-            let name = if same { format!("{} {name}", state.words.tools.copy_of) } else { name };
+            let name = if same { t!("frame-copy-of", name = name) } else { name };
             state
                 .save_as(SaveAs::NewRecipe(name.clone()))
                 .then(|| (state.words.versions.saved_as_new)(&isolated(&name)))

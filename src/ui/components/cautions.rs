@@ -1,6 +1,7 @@
 //! Cautions in words.
 
 use crate::domain::Caution;
+use crate::t;
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -20,7 +21,7 @@ pub fn Cautions(
     view! {
         <div class="cautions">
             <ul>{move || all.get().into_iter().map(caution).collect_view()}</ul>
-            <p class="note">{state.words.tools.caution_rule}</p>
+            <p class="note">{t!("frame-caution-rule")}</p>
         </div>
     }
 }

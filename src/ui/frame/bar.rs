@@ -13,16 +13,15 @@ use leptos::prelude::*;
 #[component]
 pub fn Bar() -> impl IntoView {
     let state = expect_context::<State>();
-    let tools = &state.words.tools;
     let link = move |page: &Page| {
         let page = *page;
         let current = move || (state.page.get().in_bar() == page).then_some("page");
-        view! { <li><a href=page.link() aria-current=current>{page_name(state.words, page)}</a></li> }
+        view! { <li><a href=page.link() aria-current=current>{page_name(page)}</a></li> }
     };
     view! {
         <header class="bar">
-            <p class="app">{tools.app}</p>
-            <nav class="pages" aria-label=tools.pages>
+            <p class="app">{t!("frame-app")}</p>
+            <nav class="pages" aria-label=t!("frame-pages")>
                 <ul>{Page::ALL.iter().filter(|page| page.in_bar() == **page).map(link).collect_view()}</ul>
             </nav>
             <Find/>

@@ -1,6 +1,7 @@
 //! Finds a recipe, a page, a station or a field by its name, from the keyboard.
 
 use super::search::{Goal, Hit, go, search};
+use crate::t;
 use crate::ui::state::State;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
@@ -9,7 +10,6 @@ use leptos::prelude::*;
 #[component]
 pub fn Find() -> impl IntoView {
     let state = expect_context::<State>();
-    let tools = &state.words.tools;
     let query = RwSignal::new(String::new());
     let open = RwSignal::new(false);
     let at = RwSignal::new(0_usize);
@@ -71,22 +71,22 @@ pub fn Find() -> impl IntoView {
                 role="combobox"
                 autocomplete="off"
                 spellcheck="false"
-                aria-label=tools.find
+                aria-label=t!("frame-find")
                 aria-autocomplete="list"
                 aria-controls="hits"
                 aria-expanded=move || if is_empty.get() { "false" } else { "true" }
                 aria-activedescendant=move || (!is_empty.get()).then(|| format!("hit-{}", at.get()))
-                placeholder=format!("{}…  /", tools.find)
+                placeholder=format!("{}…  /", t!("frame-find"))
                 prop:value=move || query.get()
                 on:input=typed
                 on:keydown=keys
                 on:blur=move |_| close()
             />
-            <ul id="hits" role="listbox" aria-label=tools.find_hint hidden=move || is_empty.get()>
+            <ul id="hits" role="listbox" aria-label=t!("frame-find-hint") hidden=move || is_empty.get()>
                 {move || hits.get().into_iter().enumerate().map(option).collect_view()}
             </ul>
             <p class="nothing" role="status" hidden=move || !nothing.get()>
-                {move || nothing.get().then_some(tools.nothing_found)}
+                {move || nothing.get().then(|| t!("frame-nothing-found"))}
             </p>
         </div>
     }

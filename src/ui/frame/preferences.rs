@@ -5,10 +5,10 @@ use crate::quantity::kind::UnitSystem;
 use crate::quantity::{Kind, Unit};
 use crate::record::Settings;
 use crate::record::content::settings::{Language, Theme};
-use crate::t;
 use crate::ui::components::{Choice, ChoiceOption, TextBox};
 use crate::ui::persistence;
 use crate::ui::state::State;
+use crate::{label, t};
 use leptos::prelude::*;
 
 /// Of a currency's symbol and of a person's initials, in characters.
@@ -24,7 +24,7 @@ pub fn SystemChoice() -> impl IntoView {
     view! {
         <SettingChoice
             id="system"
-            name=words.tools.units
+            name=t!("frame-units")
             labelled=false
             options=all.map(option).to_vec()
             read=|settings| if settings.units.system == UnitSystem::Us { "us" } else { "metric" }
@@ -39,7 +39,6 @@ pub fn SystemChoice() -> impl IntoView {
 #[component]
 pub fn Preferences() -> impl IntoView {
     let state = expect_context::<State>();
-    let tools = &state.words.tools;
     let languages = Language::ALL.iter().map(|language| match (language.code(), language.own_name()) {
         (Some(code), Some(name)) => ChoiceOption::new(code, name),
         _ => ChoiceOption::new("browser", t!("common-language-browser")),
@@ -56,8 +55,11 @@ pub fn Preferences() -> impl IntoView {
         <Choice id="language" labelled=true name=t!("common-language") options=languages value=language on_choose=speak/>
         <SettingChoice
             id="decimal-mark"
-            name=tools.decimal_mark
-            options=vec![ChoiceOption::new("point", tools.point), ChoiceOption::new("comma", tools.comma)]
+            name=t!("frame-decimal-mark")
+            options=vec![
+                ChoiceOption::new("point", t!("frame-decimal-point")),
+                ChoiceOption::new("comma", t!("frame-decimal-comma")),
+            ]
             read=|settings| if settings.units.mark == DecimalMark::Comma { "comma" } else { "point" }
             write=|settings, value| {
                 settings.units.mark = if value == "comma" { DecimalMark::Comma } else { DecimalMark::Point };
@@ -77,11 +79,11 @@ pub fn Preferences() -> impl IntoView {
         />
         <SettingChoice
             id="theme"
-            name=tools.theme
+            name=t!("frame-theme")
             options=vec![
-                ChoiceOption::new("system", tools.theme_system),
-                ChoiceOption::new("light", tools.theme_light),
-                ChoiceOption::new("dark", tools.theme_dark),
+                ChoiceOption::new("system", t!("frame-theme-system")),
+                ChoiceOption::new("light", t!("frame-theme-light")),
+                ChoiceOption::new("dark", t!("frame-theme-dark")),
             ]
             read=|settings| match settings.theme {
                 Theme::System => "system",
@@ -98,13 +100,13 @@ pub fn Preferences() -> impl IntoView {
         />
         <SettingText
             id="currency"
-            label=tools.currency
+            label=label!("frame-currency")
             read=|settings| settings.currency.clone()
             write=|settings, text| settings.currency = text
         />
         <SettingText
             id="initials"
-            label=tools.initials
+            label=label!("frame-initials")
             read=|settings| settings.initials.clone()
             write=|settings, text| settings.initials = text
         />

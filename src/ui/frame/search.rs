@@ -5,6 +5,7 @@ use crate::domain::{Field, LiquidField, Station};
 use crate::record::RevisionId;
 use crate::record::content::lineage::Listed;
 use crate::record::content::revision::Standing;
+use crate::t;
 use crate::ui::page;
 use crate::ui::part::on_recipe::on_recipe;
 use crate::ui::part::page_name::page_name;
@@ -52,13 +53,10 @@ pub fn search(state: State, query: &str) -> Vec<Hit> {
         let name = hit.name.to_lowercase();
         words.iter().all(|word| name.contains(word))
     };
-    let pages = Page::ALL.iter().map(|page| Hit {
-        goal: Goal::Page(*page),
-        name: page_name(state.words, *page),
-        place: state.words.tools.pages.to_owned(),
-    });
+    let pages =
+        Page::ALL.iter().map(|page| Hit { goal: Goal::Page(*page), name: page_name(*page), place: t!("frame-pages") });
     let on = |page: Page| {
-        let place = page_name(state.words, page);
+        let place = page_name(page);
         move |at: usize, id: &'static str, name: String| Hit {
             goal: Goal::Section(page, at, id),
             name,
@@ -77,7 +75,7 @@ pub fn search(state: State, query: &str) -> Vec<Hit> {
     let stations = Station::ALL.iter().map(|station| Hit {
         goal: Goal::Station(*station),
         name: (state.words.station)(*station).to_owned(),
-        place: state.words.tools.recipe.to_owned(),
+        place: page_name(Page::Recipe),
     });
     let fields = fields(state).into_iter().map(|field| Hit {
         goal: Goal::Field(field),
@@ -89,7 +87,7 @@ pub fn search(state: State, query: &str) -> Vec<Hit> {
         let hit = |listed: Listed<'_>| Hit {
             goal: Goal::Recipe(listed.head.summary.id),
             name: listed.head.summary.name.clone(),
-            place: page_name(state.words, Page::Library),
+            place: page_name(Page::Library),
         };
         kept.map(hit).collect::<Vec<_>>()
     });

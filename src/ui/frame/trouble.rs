@@ -4,6 +4,7 @@ use crate::domain::Grade;
 use crate::ui::components::Mark;
 use crate::ui::persistence;
 use crate::ui::state::{State, StorageProblem, WayOut};
+use crate::{label, t};
 use leptos::prelude::*;
 
 /// The trouble, until it is over or closed, and that a newer version of the app waits.
@@ -27,7 +28,7 @@ fn Told(
     let StorageProblem { message, way_out, .. } = problem;
     let fix = way_out.map(|way| {
         let words = match way {
-            WayOut::ToFile => state.words.tools.save_to_file_now,
+            WayOut::ToFile => label!("frame-save-to-file"),
             WayOut::AllToFile => state.words.library_page.save_library,
             WayOut::WriteBack => state.words.library_page.fill_again,
         };
@@ -43,7 +44,7 @@ fn Told(
             <p><Mark grade=Grade::Stop/> " " <strong>{message.what}</strong> " " {message.fix}</p>
             <div class="actions">
                 {fix}
-                <button type="button" on:click=move |_| state.trouble.set(None)>{state.words.tools.close}</button>
+                <button type="button" on:click=move |_| state.trouble.set(None)>{t!("common-close")}</button>
             </div>
         </div>
     }
@@ -52,13 +53,12 @@ fn Told(
 #[component]
 fn Newer() -> impl IntoView {
     let state = expect_context::<State>();
-    let tools = &state.words.tools;
     view! {
         <div class="finding note">
-            <p><Mark grade=Grade::Note/> " " {tools.newer}</p>
+            <p><Mark grade=Grade::Note/> " " {t!("frame-newer")}</p>
             <div class="actions">
-                <button type="button" on:click=move |_| persistence::use_newer(state)>{tools.use_newer}</button>
-                <button type="button" on:click=move |_| state.newer.set(false)>{tools.not_now}</button>
+                <button type="button" on:click=move |_| persistence::use_newer(state)>{t!("frame-use-newer")}</button>
+                <button type="button" on:click=move |_| state.newer.set(false)>{t!("frame-not-now")}</button>
             </div>
         </div>
     }

@@ -15,6 +15,7 @@ use crate::record::file::{library, line_check};
 use crate::record::limits::clipped_name;
 use crate::record::store::library::SaveError;
 use crate::record::{RecipeId, Refusal, Revision, RevisionId, StoreError};
+use crate::t;
 use crate::ui::part::on_recipe::on_recipe;
 use crate::ui::part::version::{Seen, label};
 use crate::ui::route::Page;
@@ -51,7 +52,7 @@ impl State {
     #[must_use]
     pub fn name_or_none(&self, name: &str) -> String {
         let name = name.trim();
-        if name.is_empty() { self.words.recipe_page.untitled.to_owned() } else { name.to_owned() }
+        if name.is_empty() { t!("recipe-untitled") } else { name.to_owned() }
     }
 
     /// Opens a revision on the recipe page, goes there, and tells what it took the place of.
@@ -85,7 +86,7 @@ impl State {
     pub fn duplicate(&self, of: RevisionId) {
         let Some(revision) = self.library.with_untracked(|library| library.revision(of)) else { return };
         let name = &revision.content().name;
-        let name = clipped_name(&format!("{} {}", self.words.tools.copy_of, self.name_or_none(name)));
+        let name = clipped_name(&t!("frame-copy-of", name = self.name_or_none(name)));
         let stamp = self.stamp();
         let Some(copy) = self.change_library(|library| library.duplicate(of, name.clone(), stamp)) else { return };
         let recipe = RecipeId(copy.0);

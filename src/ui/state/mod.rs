@@ -29,6 +29,7 @@ use crate::record::content::revision::Title;
 use crate::record::document::open_draft::OpenDraft;
 use crate::record::store::library::save::SaveQuestion;
 use crate::record::{Cache, Library, LineRecord, RevisionId, Settings};
+use crate::t;
 use compare::CompareState;
 use documents::Documents;
 use leptos::prelude::*;
@@ -383,7 +384,7 @@ impl State {
     pub fn has_room_for(&self, more: usize) -> bool {
         let room = self.draft.with_untracked(|draft| draft.liquids.len() + more <= MOST_LIQUIDS);
         if !room {
-            self.tell((self.words.recipe_page.most_liquids)(MOST_LIQUIDS));
+            self.tell(t!("frame-most-liquids", most = MOST_LIQUIDS));
         }
         room
     }

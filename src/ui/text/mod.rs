@@ -25,7 +25,7 @@ pub use bench::{BenchContext, BenchWords};
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
-pub use page::{LibraryPage, RecipePage, Rescue, SystemsPage, Tools};
+pub use page::{LibraryPage, Rescue, SystemsPage};
 pub use show::{lower_first, shown, symbol_shown, trimmed, trimmed_to, unit_short, unit_shown};
 pub use sources::{named_line, named_recipe, source_text, typical_liquids};
 pub use versions::VersionWords;
@@ -119,10 +119,6 @@ pub struct Words {
     pub compare: compare::CompareWords,
     /// The line.
     pub line: LineWords,
-    /// The frame around all pages.
-    pub tools: Tools,
-    /// The recipe page.
-    pub recipe_page: RecipePage,
     /// The library of recipes.
     pub library_page: LibraryPage,
     /// Revisions of a recipe, on every page.

@@ -59,7 +59,7 @@ pub fn Glue() -> impl IntoView {
             </div>
             <Show when=move || is_empty.get()>
                 <p class="empty">
-                    {t!("mixing-no-recipe")} " " <a href=Page::Recipe.link()>{state.words.tools.recipe}</a>
+                    {t!("mixing-no-recipe")} " " <a href=Page::Recipe.link()>{t!("recipe-title")}</a>
                 </p>
             </Show>
             <div hidden=move || is_empty.get()>

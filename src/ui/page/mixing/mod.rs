@@ -92,7 +92,7 @@ fn MixingCautions() -> impl IntoView {
         <Fold id="cautions" title=t!("mixing-cautions") note=titles>
             <div class="cautions">
                 <ul>{move || applying.get().into_iter().map(caution).collect_view()}</ul>
-                <p class="note">{state.words.tools.caution_rule}</p>
+                <p class="note">{t!("frame-caution-rule")}</p>
             </div>
         </Fold>
     }

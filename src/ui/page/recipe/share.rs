@@ -37,7 +37,7 @@ fn Link() -> impl IntoView {
                     <input id="link" class="words" type="text" readonly=true aria-label=t!("recipe-link") prop:value=link/>
                 </span>
                 <button type="button" on:click=copy>{t!("recipe-copy-link")}</button>
-                <QrCode link=drawn name=state.words.recipe_page.code/>
+                <QrCode link=drawn name=t!("frame-link-code")/>
             }
             .into_any()
         }

@@ -12,6 +12,7 @@ use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::part::working::figure_name;
 use crate::ui::state::State;
 use crate::ui::text::unit_shown;
+use crate::{label, t};
 use leptos::prelude::*;
 
 /// What the figures of the comparison are, besides those of the liquids.
@@ -104,10 +105,8 @@ fn Differences(
     let words = &state.words.library_page;
     let found = differences(&old.draft, &new.draft);
     let taken = RwSignal::new(vec![false; found.len()]);
-    let titles = [
-        (words.new_name, &old.title.name, &new.title.name),
-        (state.words.recipe_page.note, &old.title.note, &new.title.note),
-    ];
+    let titles =
+        [(words.new_name, &old.title.name, &new.title.name), (label!("recipe-note"), &old.title.note, &new.title.note)];
     let titles = titles.into_iter().filter(|(_, old, new)| old != new).map(|(name, old, new)| {
         let told = Told { name: name.to_owned(), old: old.clone(), new: new.clone() };
         view! { <Row told=told/> }.into_any()
@@ -215,16 +214,23 @@ fn liquid(state: State, id: LiquidId, draft: &Draft) -> String {
 /// What a difference is called, and what both say.
 fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told {
     let words = state.words;
-    let page = &words.recipe_page;
     let both =
         |name: &str, say: &dyn Fn(&Draft) -> String| Told { name: name.to_owned(), old: say(old), new: say(new) };
     let (there, not_there) = (words.library_page.there.to_owned(), words.library_page.not_there.to_owned());
     match difference {
-        Difference::FeedWay => both(page.feed_way, &|draft| (words.feed_way)(draft.feed_way).to_owned()),
-        Difference::SprayedFaces => both(page.sprayed_faces, &|draft| (words.faces)(draft.sprayed_faces).to_owned()),
-        Difference::WaterWay => both(page.water_way, &|draft| (words.water_way)(draft.water_way).to_owned()),
-        Difference::Furnish => both(page.furnish, &|draft| (words.furnish)(draft.furnish).to_owned()),
-        Difference::BoardKind => both(page.board_kind, &|draft| (words.board_kind)(draft.board_kind).to_owned()),
+        Difference::FeedWay => {
+            both(label!("frame-choice-feed-way"), &|draft| (words.feed_way)(draft.feed_way).to_owned())
+        }
+        Difference::SprayedFaces => {
+            both(label!("frame-choice-sprayed-faces"), &|draft| (words.faces)(draft.sprayed_faces).to_owned())
+        }
+        Difference::WaterWay => {
+            both(label!("frame-choice-water-way"), &|draft| (words.water_way)(draft.water_way).to_owned())
+        }
+        Difference::Furnish => both(label!("frame-choice-furnish"), &|draft| (words.furnish)(draft.furnish).to_owned()),
+        Difference::BoardKind => {
+            both(label!("frame-choice-board-kind"), &|draft| (words.board_kind)(draft.board_kind).to_owned())
+        }
         Difference::Entry(field) => both(&(words.field_name)(field, new), &|draft| entered(state, draft, field)),
         Difference::LiquidEntry(pair, part) => Told {
             name: (words.field_name)(Field::Liquid(pair.new, part), new),
@@ -233,11 +239,11 @@ fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told 
         },
         Difference::Choice(pair, choice) => {
             let what = match choice {
-                LiquidChoice::Name => page.liquid_name,
-                LiquidChoice::Role => page.liquid_role,
-                LiquidChoice::Substance => page.liquid_substance,
-                LiquidChoice::DoseWay => page.dose_way,
-                LiquidChoice::Source => page.liquid_source,
+                LiquidChoice::Name => label!("frame-choice-liquid-name"),
+                LiquidChoice::Role => label!("frame-choice-liquid-role"),
+                LiquidChoice::Substance => label!("frame-choice-liquid-substance"),
+                LiquidChoice::DoseWay => label!("frame-choice-dose-way"),
+                LiquidChoice::Source => label!("frame-choice-liquid-source"),
             };
             Told {
                 name: format!("{}: {what}", liquid(state, pair.new, new)),
@@ -272,7 +278,7 @@ fn chosen(state: State, draft: &Draft, id: LiquidId, choice: LiquidChoice) -> St
 
 fn entered(state: State, draft: &Draft, field: Field) -> String {
     let Some(entry) = draft.entry(field).filter(|entry| !entry.is_blank()) else {
-        return state.words.tools.no_figure.to_owned();
+        return t!("frame-no-figure");
     };
     let (kind, units) = (draft.kind(field), state.units.get());
     let unit = units.unit(kind);
@@ -284,7 +290,7 @@ fn moved(state: State, old: &Draft, new: &Draft) -> Vec<Told> {
     let (old_case, new_case) = (work_out(old).case, work_out(new).case);
     let text = |case: &Option<Case>, figure: Option<Figure>| {
         let amount = case.as_ref().zip(figure).and_then(|(case, figure)| case.figure(figure));
-        amount.map_or_else(|| state.words.tools.no_figure.to_owned(), |amount| with_unit(state, amount, None))
+        amount.map_or_else(|| t!("frame-no-figure"), |amount| with_unit(state, amount, None))
     };
     let line = |name: String, in_old: Option<Figure>, in_new: Option<Figure>| {
         let (old, new) = (text(&old_case, in_old), text(&new_case, in_new));

@@ -7,6 +7,7 @@ use crate::browser::clock;
 use crate::record::content::lineage::Released;
 use crate::record::content::revision::Standing;
 use crate::record::{RevisionId, Version};
+use crate::t;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
 use leptos::prelude::*;
@@ -65,12 +66,12 @@ pub fn line(state: State, seen: &Seen) -> String {
 /// "Revision 3" and what the page says of it, as the head of the recipe and of a sheet of paper: a date is never left out.
 #[must_use]
 pub fn headline(state: State, seen: &Seen, is_saved: bool) -> String {
-    let (number, tools) = ((state.words.versions.revision)(seen.number), &state.words.tools);
+    let number = (state.words.versions.revision)(seen.number);
     let saved = saved(state, seen, &clock::date_time(seen.saved_at));
     if is_saved {
-        format!("{number} · {} {saved}", tools.saved_at)
+        format!("{number} · {}", t!("frame-saved-at", saved = saved))
     } else {
-        format!("{number} · {saved} · {}", tools.changed)
+        format!("{number} · {saved} · {}", t!("frame-unsaved-changes"))
     }
 }
 

@@ -5,6 +5,7 @@ use super::label;
 use crate::domain::{Draft, Grade, Role};
 use crate::record::RevisionId;
 use crate::record::store::library::save::SaveQuestion;
+use crate::t;
 use crate::ui::components::Mark;
 use crate::ui::state::State;
 use crate::ui::text::Message;
@@ -79,7 +80,7 @@ fn Question(
     let state = expect_context::<State>();
     let open = RwSignal::new(false);
     let cancel = cancel.then(|| {
-        view! { <button type="button" on:click=move |_| state.question.set(None)>{state.words.tools.cancel}</button> }
+        view! { <button type="button" on:click=move |_| state.question.set(None)>{t!("frame-cancel")}</button> }
     });
     view! {
         <div class="finding unusual">
@@ -104,5 +105,5 @@ fn Question(
 fn binders(state: State, draft: &Draft) -> String {
     let binders = draft.liquids.iter().filter(|liquid| liquid.role == Role::Binder);
     let names: Vec<String> = binders.map(|liquid| (state.words.liquid)(liquid).into_owned()).collect();
-    if names.is_empty() { state.words.tools.no_figure.to_owned() } else { names.join(" + ") }
+    if names.is_empty() { t!("frame-no-figure") } else { names.join(" + ") }
 }

@@ -1,22 +1,23 @@
 //! Machines and streams of the balance, and what workings rest on.
 
 use crate::domain::working::{Constant, Ground};
+use crate::label;
 
 pub(super) fn constant(constant: Constant) -> &'static str {
     match constant {
-        Constant::WaterDensity => "Density of water at 20 °C",
-        Constant::SensibleHeat => "Heat to warm the water from the mat's temperature to boiling",
-        Constant::LatentHeat => "Heat to evaporate water at 101.325 kPa",
-        Constant::DryerHeat => "Heat to warm water from 20 °C and to evaporate it at 101.325 kPa",
-        Constant::HoursPerYear => "Hours per year, as chosen",
+        Constant::WaterDensity => label!("name-constant-water-density"),
+        Constant::SensibleHeat => label!("name-constant-sensible-heat"),
+        Constant::LatentHeat => label!("name-constant-latent-heat"),
+        Constant::DryerHeat => label!("name-constant-dryer-heat"),
+        Constant::HoursPerYear => label!("name-constant-hours-per-year"),
     }
 }
 
 pub(super) fn ground(ground: Ground) -> &'static str {
     match ground {
-        Ground::Entered => "as entered",
-        Ground::MassBalance => "mass in equals mass out",
-        Ground::Definition => "by definition",
+        Ground::Entered => label!("name-ground-entered"),
+        Ground::MassBalance => label!("name-ground-mass-balance"),
+        Ground::Definition => label!("name-ground-definition"),
         Ground::Published(source) => source,
     }
 }

@@ -11,7 +11,6 @@ mod library;
 mod line;
 mod make_up;
 mod name;
-mod page;
 mod record;
 mod system;
 mod systems;
@@ -54,8 +53,6 @@ pub static WORDS: Words = Words {
     bench: bench::BENCH,
     compare: compare::COMPARE,
     line: line::LINE,
-    tools: page::TOOLS,
-    recipe_page: page::RECIPE,
     library_page: library::LIBRARY,
     versions: versions::VERSIONS,
     rescue: library::RESCUE,

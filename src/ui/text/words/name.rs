@@ -7,6 +7,7 @@ use crate::domain::recipe::limit::Source;
 use crate::domain::{BoardKind, DoseWay, Draft, Faces, Furnish, Grade, Role, Station, Substance};
 use crate::quantity::Dimension;
 use crate::quantity::kind::UnitSystem;
+use crate::{label, t};
 use std::borrow::Cow;
 
 pub(super) fn liquid(liquid: &LiquidDraft) -> Cow<'_, str> {
@@ -22,175 +23,175 @@ pub(super) fn liquid(liquid: &LiquidDraft) -> Cow<'_, str> {
 
 pub(super) fn grade(grade: Grade) -> &'static str {
     match grade {
-        Grade::Stop => "Cannot be computed",
-        Grade::Unusual => "Outside the usual",
-        Grade::Note => "Note",
+        Grade::Stop => label!("name-grade-stop"),
+        Grade::Unusual => label!("name-grade-unusual"),
+        Grade::Note => label!("name-grade-note"),
     }
 }
 
 pub(super) fn source(source: Source) -> Cow<'static, str> {
     match source {
         Source::Published(source) => Cow::Borrowed(source),
-        Source::Unverified(of) => Cow::Owned(format!("unverified; {of}")),
-        Source::Mill => Cow::Borrowed("this mill's own limit"),
-        Source::FromMemory => Cow::Borrowed("unverified"),
-        Source::CommonPractice => Cow::Borrowed("trade practice"),
+        Source::Unverified(of) => Cow::Owned(t!("name-source-unverified-of", of = of)),
+        Source::Mill => Cow::Borrowed(label!("name-source-mill")),
+        Source::FromMemory => Cow::Borrowed(label!("name-source-from-memory")),
+        Source::CommonPractice => Cow::Borrowed(label!("name-source-common-practice")),
     }
 }
 
 pub(super) fn station(station: Station) -> &'static str {
     match station {
-        Station::Fibre => "Fibre",
-        Station::Blender => "Blender",
-        Station::Mat => "Mat",
-        Station::Press => "Press",
-        Station::Board => "Board",
+        Station::Fibre => label!("name-station-fibre"),
+        Station::Blender => label!("name-station-blender"),
+        Station::Mat => label!("name-station-mat"),
+        Station::Press => label!("name-station-press"),
+        Station::Board => label!("name-station-board"),
     }
 }
 
 pub(super) fn role(role: Role) -> &'static str {
     match role {
-        Role::Binder => "Binder",
-        Role::Hardener => "Hardener",
-        Role::Wax => "Wax",
-        Role::Scavenger => "Formaldehyde scavenger",
-        Role::ReleaseAgent => "Release agent",
-        Role::Other => "Other liquid",
+        Role::Binder => label!("name-role-binder"),
+        Role::Hardener => label!("name-role-hardener"),
+        Role::Wax => label!("name-role-wax"),
+        Role::Scavenger => label!("name-role-scavenger"),
+        Role::ReleaseAgent => label!("name-role-release-agent"),
+        Role::Other => label!("name-role-other"),
     }
 }
 
 pub(super) fn substance(substance: Substance) -> &'static str {
     match substance {
-        Substance::Uf => "UF resin",
-        Substance::Muf => "MUF resin",
-        Substance::Pf => "PF resin",
-        Substance::Pmdi => "pMDI",
-        Substance::Soy => "Soy adhesive",
-        Substance::Tannin => "Tannin adhesive",
-        Substance::WaxEmulsion => "Wax emulsion",
-        Substance::AmmoniumSulfate => "Ammonium sulfate solution",
-        Substance::AmmoniumChloride => "Ammonium chloride solution",
-        Substance::AmmoniumNitrate => "Ammonium nitrate solution",
-        Substance::Urea => "Urea solution",
-        Substance::Other => "Something else",
+        Substance::Uf => label!("name-substance-uf"),
+        Substance::Muf => label!("name-substance-muf"),
+        Substance::Pf => label!("name-substance-pf"),
+        Substance::Pmdi => label!("name-substance-pmdi"),
+        Substance::Soy => label!("name-substance-soy"),
+        Substance::Tannin => label!("name-substance-tannin"),
+        Substance::WaxEmulsion => label!("name-substance-wax-emulsion"),
+        Substance::AmmoniumSulfate => label!("name-substance-ammonium-sulfate"),
+        Substance::AmmoniumChloride => label!("name-substance-ammonium-chloride"),
+        Substance::AmmoniumNitrate => label!("name-substance-ammonium-nitrate"),
+        Substance::Urea => label!("name-substance-urea"),
+        Substance::Other => label!("name-substance-other"),
     }
 }
 
 pub(super) fn machine(machine: Machine) -> &'static str {
     match machine {
-        Machine::FibreSupply => "Fibre supply",
-        Machine::Blender => "Blender",
-        Machine::Press => "Press",
-        Machine::LineSpeed => "Line speed",
+        Machine::FibreSupply => label!("name-machine-fibre-supply"),
+        Machine::Blender => label!("name-machine-blender"),
+        Machine::Press => label!("name-machine-press"),
+        Machine::LineSpeed => label!("name-machine-line-speed"),
     }
 }
 
 pub(super) fn furnish(furnish: Furnish) -> &'static str {
     match furnish {
-        Furnish::Straw => "Straw",
-        Furnish::Wood => "Wood",
-        Furnish::Mixed => "Straw and wood",
+        Furnish::Straw => label!("name-furnish-straw"),
+        Furnish::Wood => label!("name-furnish-wood"),
+        Furnish::Mixed => label!("name-furnish-mixed"),
     }
 }
 
 pub(super) fn board_kind(kind: BoardKind) -> &'static str {
     match kind {
-        BoardKind::Fibreboard => "Fibreboard (EN 622-1, EN 622-5)",
-        BoardKind::Particleboard => "Particleboard (EN 312)",
-        BoardKind::Other => "Other",
+        BoardKind::Fibreboard => label!("name-board-kind-fibreboard"),
+        BoardKind::Particleboard => label!("name-board-kind-particleboard"),
+        BoardKind::Other => label!("name-board-kind-other"),
     }
 }
 
 pub(super) fn feed_way(way: FeedWay) -> &'static str {
     match way {
-        FeedWay::OvenDry => "Oven-dry fibre flow",
-        FeedWay::Belt => "Belt scale reading, moist fibre",
-        FeedWay::LineSpeed => "From a line speed",
-        FeedWay::PressFactor => "From a press factor",
-        FeedWay::None => "None (laboratory)",
+        FeedWay::OvenDry => label!("name-feed-way-oven-dry"),
+        FeedWay::Belt => label!("name-feed-way-belt"),
+        FeedWay::LineSpeed => label!("name-feed-way-line-speed"),
+        FeedWay::PressFactor => label!("name-feed-way-press-factor"),
+        FeedWay::None => label!("name-feed-way-none"),
     }
 }
 
 pub(super) fn faces(faces: Faces) -> &'static str {
     match faces {
-        Faces::Both => "Both faces",
-        Faces::Top => "Top face",
-        Faces::Bottom => "Bottom face",
+        Faces::Both => label!("name-faces-both"),
+        Faces::Top => label!("name-faces-top"),
+        Faces::Bottom => label!("name-faces-bottom"),
     }
 }
 
 pub(super) fn water_way(way: WaterWay) -> &'static str {
     match way {
-        WaterWay::ToMatMoisture => "To a mat moisture",
-        WaterWay::OnFibre => "Fixed, on oven-dry fibre",
-        WaterWay::Flow => "Fixed flow",
-        WaterWay::None => "No water dosed",
+        WaterWay::ToMatMoisture => label!("name-water-way-to-mat-moisture"),
+        WaterWay::OnFibre => label!("name-water-way-on-fibre"),
+        WaterWay::Flow => label!("name-water-way-flow"),
+        WaterWay::None => label!("name-water-way-none"),
     }
 }
 
 pub(super) fn dose_way(way: DoseWay, draft: &Draft) -> Cow<'static, str> {
     match way {
-        DoseWay::SolidsOnFibre => Cow::Borrowed("Solids on oven-dry fibre"),
+        DoseWay::SolidsOnFibre => Cow::Borrowed(label!("name-dose-way-solids-on-fibre")),
         DoseWay::SolidsOnLiquid(base) => Cow::Owned(match draft.liquid(base) {
-            Some(base) => format!("Solids on the solids of {}", liquid(base)),
-            None => "Solids on the solids of a liquid that is not there".to_owned(),
+            Some(base) => t!("name-dose-way-solids-on-liquid", name = liquid(base)),
+            None => t!("name-dose-way-solids-on-missing"),
         }),
-        DoseWay::LiquidOnFibre => Cow::Borrowed("Liquid as delivered on oven-dry fibre"),
-        DoseWay::LiquidPerBoard => Cow::Borrowed("Liquid as delivered per volume of finished board"),
-        DoseWay::LiquidOnFaces(Faces::Both) => Cow::Borrowed("Liquid as delivered on each of both mat faces"),
-        DoseWay::LiquidOnFaces(Faces::Top) => Cow::Borrowed("Liquid as delivered on the top mat face"),
-        DoseWay::LiquidOnFaces(Faces::Bottom) => Cow::Borrowed("Liquid as delivered on the bottom mat face"),
+        DoseWay::LiquidOnFibre => Cow::Borrowed(label!("name-dose-way-liquid-on-fibre")),
+        DoseWay::LiquidPerBoard => Cow::Borrowed(label!("name-dose-way-liquid-per-board")),
+        DoseWay::LiquidOnFaces(Faces::Both) => Cow::Borrowed(label!("name-dose-way-liquid-on-both-faces")),
+        DoseWay::LiquidOnFaces(Faces::Top) => Cow::Borrowed(label!("name-dose-way-liquid-on-top-face")),
+        DoseWay::LiquidOnFaces(Faces::Bottom) => Cow::Borrowed(label!("name-dose-way-liquid-on-bottom-face")),
     }
 }
 
 pub(super) fn system(system: UnitSystem) -> &'static str {
     match system {
-        UnitSystem::Metric => "Metric",
-        UnitSystem::Us => "US customary",
+        UnitSystem::Metric => label!("name-system-metric"),
+        UnitSystem::Us => label!("name-system-us"),
     }
 }
 
 pub(super) fn solute(solute: Solute) -> &'static str {
     match solute {
-        Solute::AmmoniumSulfate => "Ammonium sulfate",
-        Solute::AmmoniumChloride => "Ammonium chloride",
-        Solute::AmmoniumNitrate => "Ammonium nitrate",
-        Solute::Urea => "Urea",
+        Solute::AmmoniumSulfate => label!("name-solute-ammonium-sulfate"),
+        Solute::AmmoniumChloride => label!("name-solute-ammonium-chloride"),
+        Solute::AmmoniumNitrate => label!("name-solute-ammonium-nitrate"),
+        Solute::Urea => label!("name-solute-urea"),
     }
 }
 
 pub(super) fn dimension(dimension: Dimension) -> &'static str {
     match dimension {
-        Dimension::Mass => "mass",
-        Dimension::MassFlow => "mass per time",
-        Dimension::Volume => "volume",
-        Dimension::VolumeFlow => "volume per time",
-        Dimension::Density => "mass per volume",
-        Dimension::ArealMass => "mass per area",
-        Dimension::LinearMass => "mass per length",
-        Dimension::Length => "length",
-        Dimension::Area => "area",
-        Dimension::AreaFlow => "area per time",
-        Dimension::Speed => "speed",
-        Dimension::Time => "time",
-        Dimension::Slowness => "time per thickness",
-        Dimension::Temperature => "temperature",
-        Dimension::SpecificEnergy => "heat per mass",
-        Dimension::HeatFlow => "heat per time",
-        Dimension::Fraction => "a share",
-        Dimension::Moisture => "moisture",
-        Dimension::Force => "force",
-        Dimension::Stress => "force per area",
-        Dimension::Stiffness => "force per length",
-        Dimension::Frequency => "frequency",
-        Dimension::Rotation => "shaft speed",
-        Dimension::FlowPerFrequency => "mass per time and frequency",
-        Dimension::FlowPerRotation => "mass per time and shaft speed",
-        Dimension::SpecificVolume => "volume per mass",
-        Dimension::Expansion => "expansion per temperature",
-        Dimension::Price => "money per mass",
-        Dimension::Cost => "money per volume of board",
-        Dimension::YearCost => "money per year",
-        Dimension::Number => "a bare number",
+        Dimension::Mass => label!("name-dimension-mass"),
+        Dimension::MassFlow => label!("name-dimension-mass-flow"),
+        Dimension::Volume => label!("name-dimension-volume"),
+        Dimension::VolumeFlow => label!("name-dimension-volume-flow"),
+        Dimension::Density => label!("name-dimension-density"),
+        Dimension::ArealMass => label!("name-dimension-areal-mass"),
+        Dimension::LinearMass => label!("name-dimension-linear-mass"),
+        Dimension::Length => label!("name-dimension-length"),
+        Dimension::Area => label!("name-dimension-area"),
+        Dimension::AreaFlow => label!("name-dimension-area-flow"),
+        Dimension::Speed => label!("name-dimension-speed"),
+        Dimension::Time => label!("name-dimension-time"),
+        Dimension::Slowness => label!("name-dimension-slowness"),
+        Dimension::Temperature => label!("name-dimension-temperature"),
+        Dimension::SpecificEnergy => label!("name-dimension-specific-energy"),
+        Dimension::HeatFlow => label!("name-dimension-heat-flow"),
+        Dimension::Fraction => label!("name-dimension-fraction"),
+        Dimension::Moisture => label!("name-dimension-moisture"),
+        Dimension::Force => label!("name-dimension-force"),
+        Dimension::Stress => label!("name-dimension-stress"),
+        Dimension::Stiffness => label!("name-dimension-stiffness"),
+        Dimension::Frequency => label!("name-dimension-frequency"),
+        Dimension::Rotation => label!("name-dimension-rotation"),
+        Dimension::FlowPerFrequency => label!("name-dimension-flow-per-frequency"),
+        Dimension::FlowPerRotation => label!("name-dimension-flow-per-rotation"),
+        Dimension::SpecificVolume => label!("name-dimension-specific-volume"),
+        Dimension::Expansion => label!("name-dimension-expansion"),
+        Dimension::Price => label!("name-dimension-price"),
+        Dimension::Cost => label!("name-dimension-cost"),
+        Dimension::YearCost => label!("name-dimension-year-cost"),
+        Dimension::Number => label!("name-dimension-number"),
     }
 }

@@ -71,7 +71,7 @@ pub fn LiquidTable(
 /// An entry in the unit chosen; one that cannot be read as it was typed.
 fn shown(state: State, entry: &Entry, kind: Kind) -> String {
     if entry.is_blank() {
-        return state.words.tools.no_figure.to_owned();
+        return t!("frame-no-figure");
     }
     if entry.unit.dimension() != kind.dimension() {
         return joined(&entry.text, symbol_shown(entry.unit));

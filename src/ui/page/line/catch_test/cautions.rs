@@ -24,7 +24,7 @@ pub fn CatchCautions() -> impl IntoView {
         <Fold id="catch-cautions" title=t!("catch-cautions") note=titles>
             <div class="cautions">
                 <ul>{move || applying.get().into_iter().map(told).collect_view()}</ul>
-                <p class="note">{state.words.tools.caution_rule}</p>
+                <p class="note">{t!("frame-caution-rule")}</p>
             </div>
         </Fold>
     }

@@ -34,7 +34,7 @@ pub fn NewCautions() -> impl IntoView {
             <Fold id="change-cautions" title=t!("change-cautions") note=titles>
                 <div class="cautions">
                     <ul>{move || all.get().into_iter().map(one).collect_view()}</ul>
-                    <p class="note">{state.words.tools.caution_rule}</p>
+                    <p class="note">{t!("frame-caution-rule")}</p>
                 </div>
             </Fold>
         </Show>

@@ -82,7 +82,7 @@ fn CheckCautions() -> impl IntoView {
             view! {
                 <section class="panel" aria-label=t!("check-cautions")>
                     <ul class="check-cautions">{cautions.into_iter().map(told).collect_view()}</ul>
-                    <p class="note">{state.words.tools.caution_rule}</p>
+                    <p class="note">{t!("frame-caution-rule")}</p>
                 </section>
             }
         })

@@ -1,13 +1,14 @@
 //! What is wrong or unusual with one entry.
 
-use super::range::{allowed, beside, example, example_number, usual};
+use super::range::{beside, enter_allowed, example, example_number, usual};
 use crate::domain::recipe::check::limit_of;
 use crate::domain::recipe::limit::{Limit, Window};
 use crate::domain::{Field, Place};
 use crate::quantity::number::ReadError;
 use crate::quantity::{Amount, Dimension, Kind, Unit, format};
 use crate::ui::text::words::name;
-use crate::ui::text::{Context, shown, unit_shown};
+use crate::ui::text::{Context, Message, shown, unit_shown};
+use crate::{t, told};
 
 /// The box that an entry is in.
 #[derive(Clone, Copy)]
@@ -37,72 +38,72 @@ impl<'a> EntryBox<'a> {
     }
 }
 
-pub(super) fn missing(asked: Option<EntryBox<'_>>, context: &Context<'_>) -> (String, String) {
-    let fix = match asked {
-        Some(asked) => format!("Enter a number, such as {}.", example(&asked.limit, asked.kind, context)),
-        None => "Enter a number.".to_owned(),
-    };
-    ("still empty.".to_owned(), fix)
-}
-
-pub(super) fn unreadable(asked: Option<EntryBox<'_>>, error: ReadError, context: &Context<'_>) -> (String, String) {
-    let Some(asked) = asked else {
-        return ("what was typed is not a number.".to_owned(), "Type digits only.".to_owned());
-    };
-    let EntryBox { typed, kind, limit } = asked;
-    let raw = raw(typed);
-    match error {
-        ReadError::Empty => missing(Some(asked), context),
-        ReadError::NotANumber => (
-            format!("{raw} is not a number."),
-            format!(
-                "Type digits with one decimal mark, such as {}. A unit may follow, such as {}.",
-                example_number(&limit, kind, context),
-                example(&limit, kind, context)
-            ),
-        ),
-        ReadError::SecondDecimalMark => (
-            format!("{raw} has two decimal marks."),
-            format!("Enter it with one, such as {}. Spaces group digits.", example_number(&limit, kind, context)),
-        ),
-        ReadError::Ambiguous { decimal, grouped } => {
-            let mark = context.units.mark;
-            let typed = |value| format::editable(value, mark);
-            (
-                format!("{raw} can be read as {} or as {}.", format::full(decimal, mark), format::full(grouped, mark)),
-                format!("Which of the two is meant? Type {} or {}.", typed(decimal), typed(grouped)),
-            )
-        }
-        ReadError::UnknownUnit => {
-            (format!("{raw} ends in something that is no unit known here."), in_a_unit(asked, context))
-        }
-        ReadError::OtherUnit { unit } => (
-            format!(
-                "{raw} is in {}, which measures {}. This box holds {}.",
-                unit_shown(unit, context.currency),
-                name::dimension(unit.dimension()),
-                name::dimension(kind.dimension())
-            ),
-            in_a_unit(asked, context),
-        ),
-        ReadError::TooLarge => (
-            format!("{raw} is too large to compute with."),
-            format!("Enter a value {}.", allowed(&limit, kind, context)),
-        ),
+pub(super) fn missing(place: &str, asked: Option<EntryBox<'_>>, context: &Context<'_>) -> Message {
+    match asked {
+        Some(asked) => told!("finding-missing", place = place, example = example(&asked.limit, asked.kind, context)),
+        None => told!("finding-missing-anywhere", place = place),
     }
 }
 
-/// What was typed, in quotation marks; a long text is cut.
-fn raw(typed: &str) -> String {
+pub(super) fn unreadable(place: &str, asked: Option<EntryBox<'_>>, error: ReadError, context: &Context<'_>) -> Message {
+    let Some(asked) = asked else { return told!("finding-unreadable-anywhere", place = place) };
+    let EntryBox { typed, kind, limit } = asked;
+    let typed = clipped(typed);
+    let number = example_number(&limit, kind, context);
+    match error {
+        ReadError::Empty => missing(place, Some(asked), context),
+        ReadError::NotANumber => {
+            let example = example(&limit, kind, context);
+            told!("finding-not-a-number", place = place, typed = typed, number = number, example = example)
+        }
+        ReadError::SecondDecimalMark => {
+            told!("finding-two-decimal-marks", place = place, typed = typed, number = number)
+        }
+        ReadError::Ambiguous { decimal, grouped } => {
+            let mark = context.units.mark;
+            told!(
+                "finding-ambiguous",
+                place = place,
+                typed = typed,
+                decimal = format::full(decimal, mark),
+                grouped = format::full(grouped, mark),
+                decimal_typed = format::editable(decimal, mark),
+                grouped_typed = format::editable(grouped, mark),
+            )
+        }
+        ReadError::UnknownUnit => Message {
+            what: t!("finding-unknown-unit", place = place, typed = typed),
+            fix: enter_with_unit(asked, context),
+        },
+        ReadError::OtherUnit { unit } => Message {
+            what: t!(
+                "finding-other-unit",
+                place = place,
+                typed = typed,
+                unit = unit_shown(unit, context.currency),
+                measured = name::dimension(unit.dimension()),
+                wanted = name::dimension(kind.dimension()),
+            ),
+            fix: enter_with_unit(asked, context),
+        },
+        ReadError::TooLarge => Message {
+            what: t!("finding-too-large", place = place, typed = typed),
+            fix: enter_allowed(&limit, kind, context),
+        },
+    }
+}
+
+/// What was typed; a long text is cut.
+fn clipped(typed: &str) -> String {
     const MOST: usize = 24;
     let text = typed.trim();
     let short: String = text.chars().filter(|c| !c.is_control()).take(MOST).collect();
     let more = if text.chars().count() > MOST { "…" } else { "" };
-    format!("“{short}{more}”")
+    format!("{short}{more}")
 }
 
 /// Which units a box takes.
-fn in_a_unit(asked: EntryBox<'_>, context: &Context<'_>) -> String {
+fn enter_with_unit(asked: EntryBox<'_>, context: &Context<'_>) -> String {
     let EntryBox { kind, limit, .. } = asked;
     let units: Vec<_> = kind
         .units()
@@ -110,60 +111,52 @@ fn in_a_unit(asked: EntryBox<'_>, context: &Context<'_>) -> String {
         .filter(|symbol| !symbol.is_empty())
         .collect();
     if kind.dimension() == Dimension::Number || units.is_empty() {
-        return format!("Enter the number alone, such as {}.", example_number(&limit, kind, context));
+        return t!("finding-enter-number-alone", number = example_number(&limit, kind, context));
     }
-    format!("Enter the number alone, or with one of these behind it: {}.", units.join(", "))
+    t!("finding-enter-with-unit", units = units.join(", "))
 }
 
 pub(super) fn not_allowed(
+    place: &str,
     asked: Option<EntryBox<'_>>,
     value: Amount,
     limit: &Limit,
     meant: Option<Amount>,
     context: &Context<'_>,
-) -> (String, String) {
-    let range = allowed(limit, value.kind, context);
+) -> Message {
+    let enter = enter_allowed(limit, value.kind, context);
     let value = beside(value, &[limit.least, limit.most], limit.unit, context);
-    let what = match asked.map(|asked| raw(asked.typed)) {
-        Some(raw) => format!("{raw} is {value}, which cannot be."),
-        None => format!("{value} cannot be."),
+    let what = match asked {
+        Some(asked) => t!("finding-not-allowed", place = place, typed = clipped(asked.typed), value = value),
+        None => t!("finding-not-allowed-anywhere", place = place, value = value),
     };
     let fix = match meant {
-        Some(meant) => format!("Did you mean {}? Enter a value {range}.", shown(meant, context)),
-        None => format!("Enter a value {range}."),
+        Some(meant) => t!("finding-did-you-mean", meant = shown(meant, context), enter = enter),
+        None => enter,
     };
-    (what, fix)
+    Message { what, fix }
 }
 
-pub(super) fn likely_fraction(value: Amount, meant: Amount, context: &Context<'_>) -> (String, String) {
-    (
-        format!("{} is very low; did you mean {}?", shown(value, context), shown(meant, context)),
-        format!("Type {}, or leave it if {} is right.", shown(meant, context), shown(value, context)),
-    )
+pub(super) fn likely_fraction(place: &str, value: Amount, meant: Amount, context: &Context<'_>) -> Message {
+    told!("finding-likely-fraction", place = place, value = shown(value, context), meant = shown(meant, context))
 }
 
-pub(super) fn not_usual(value: Amount, window: Window, unit: Unit, context: &Context<'_>) -> (String, String) {
-    (
-        format!("{}.", outside(value, window, unit, " is", context)),
-        "Check the entry. If it is right for this mill, leave it: you know the mill.".to_owned(),
-    )
+pub(super) fn not_usual(place: &str, value: Amount, window: Window, unit: Unit, context: &Context<'_>) -> Message {
+    let range = usual(window, value.kind, unit, context);
+    let source = name::source(window.source);
+    let shown = beside(value, &[window.low, window.high], unit, context);
+    let side = if unit.from_base(value.base) > window.high { "above" } else { "below" };
+    told!("finding-not-usual", place = place, value = shown, side = side, range = range, source = source)
 }
 
 /// A press factor that came out.
-pub(super) fn press_factor(value: Amount, window: Window, unit: Unit, context: &Context<'_>) -> (String, String) {
-    let fix = if unit.from_base(value.base) > window.high {
-        "The line could run faster, or the board is pressed longer than is usual. If it is meant so, leave it."
-    } else {
-        "The board may not cure in that time. Check fibre flow, mat width and press length, and try it out with care."
-    };
-    (format!("the press factor comes to {}.", outside(value, window, unit, ",", context)), fix.to_owned())
-}
-
-/// "14 % is above the usual 9 to 12 % (source)", with another link than " is" where that reads ill.
-fn outside(value: Amount, window: Window, unit: Unit, link: &str, context: &Context<'_>) -> String {
-    let side = if unit.from_base(value.base) > window.high { "above" } else { "below" };
+pub(super) fn press_factor(place: &str, value: Amount, window: Window, unit: Unit, context: &Context<'_>) -> Message {
     let range = usual(window, value.kind, unit, context);
     let source = name::source(window.source);
-    let value = beside(value, &[window.low, window.high], unit, context);
-    format!("{value}{link} {side} the usual {range} ({source})")
+    let shown = beside(value, &[window.low, window.high], unit, context);
+    if unit.from_base(value.base) > window.high {
+        told!("finding-press-factor-above", place = place, value = shown, range = range, source = source)
+    } else {
+        told!("finding-press-factor-below", place = place, value = shown, range = range, source = source)
+    }
 }

@@ -2,6 +2,7 @@
 
 use crate::domain::recipe::limit::{Limit, Window};
 use crate::quantity::{Amount, Kind, Unit, format};
+use crate::t;
 use crate::ui::text::show::{with_unit, without_zeros};
 use crate::ui::text::{Context, trimmed};
 
@@ -24,18 +25,18 @@ fn unit_behind(number: &str, kind: Kind, context: &Context<'_>) -> String {
     with_unit(number, context.units.unit(kind), context.currency)
 }
 
-/// What is allowed: "of exactly 100 %", "from 0 to 200 % dry basis", "above 0 and up to 100 %".
-pub(super) fn allowed(limit: &Limit, kind: Kind, context: &Context<'_>) -> String {
+/// What is allowed: "Enter a value of exactly 100 %.", "Enter a value from 0 to 200 % dry basis."
+pub(super) fn enter_allowed(limit: &Limit, kind: Kind, context: &Context<'_>) -> String {
+    let most = unit_behind(&bound(limit.most, limit.unit, kind, context), kind, context);
     if limit.least.to_bits() == limit.most.to_bits() {
-        return format!("of exactly {}", unit_behind(&bound(limit.most, limit.unit, kind, context), kind, context));
+        return t!("finding-enter-exactly", value = most);
     }
     let least = bound(limit.least, limit.unit, kind, context);
-    let most = unit_behind(&bound(limit.most, limit.unit, kind, context), kind, context);
     match (limit.above_least, limit.below_most) {
-        (false, false) => format!("from {least} to {most}"),
-        (false, true) => format!("from {least} to below {most}"),
-        (true, false) => format!("above {least} and up to {most}"),
-        (true, true) => format!("above {least} and below {most}"),
+        (false, false) => t!("finding-enter-from-to", least = least, most = most),
+        (false, true) => t!("finding-enter-from-to-below", least = least, most = most),
+        (true, false) => t!("finding-enter-above-to", least = least, most = most),
+        (true, true) => t!("finding-enter-above-to-below", least = least, most = most),
     }
 }
 
@@ -43,7 +44,8 @@ pub(super) fn allowed(limit: &Limit, kind: Kind, context: &Context<'_>) -> Strin
 pub(super) fn usual(window: Window, kind: Kind, unit: Unit, context: &Context<'_>) -> String {
     let low = end(window.low, unit, kind, context);
     let high = end(window.high, unit, kind, context);
-    if low == high { unit_behind(&low, kind, context) } else { unit_behind(&format!("{low} to {high}"), kind, context) }
+    let with_unit = unit_behind(&high, kind, context);
+    if low == high { with_unit } else { t!("finding-range", low = low, high = with_unit) }
 }
 
 /// An amount that is compared with bounds: with more digits where rounding would make it look like
