@@ -16,7 +16,7 @@ caution-release-agent = Trennmittel
 caution-formaldehyde = Formaldehyd
     .text = Das Harz gibt beim Lagern, Sprühen und Pressen Formaldehyd ab, und die Platte ebenso. An der Quelle absaugen. Eine Emissionsklasse wird durch Prüfung nachgewiesen, nicht durch dieses Programm.
 caution-press-vapour = Dämpfe der Heißpresse
-    .text = Eine Heißpresse gibt Wasserdampf mit Formaldehyd, Isocyanat oder anderen Dämpfen des Bindemittels ab. Unter Absaugung pressen, und beim Öffnen der Presse nicht in den Schwaden stehen. Für Dämpfe, für die hier kein Grenzwert steht, den örtlichen Grenzwert beachten.
+    .text = Eine Heißpresse gibt Wasserdampf mit Formaldehyd, Isocyanat oder anderen Dämpfen des Bindemittels ab. Unter Absaugung pressen, und beim Öffnen der Presse außerhalb der Schwaden bleiben. Für Dämpfe, für die hier kein Grenzwert steht, den örtlichen Grenzwert beachten.
 caution-bench-spray = Sprühen im Labor
     .text = Sprühnebel wird leichter eingeatmet als eine Flüssigkeit. In einem geschlossenen Mischer oder unter Absaugung sprühen, bei Isocyanaten Atemschutz tragen, und vor dem Öffnen warten, bis sich der Nebel gesetzt hat.
 caution-alkaline = Stark alkalisch
@@ -32,13 +32,13 @@ caution-corrosion = Korrosion
 caution-cooling = Abkühlung beim Lösen
     .text = Harnstoff, Ammoniumchlorid und Ammoniumnitrat kühlen das Wasser beim Lösen stark ab. Salz kann wieder ausfallen und die Leitung verstopfen. Warmes Wasser nehmen, rühren, und prüfen, dass bei der tiefsten Temperatur alles gelöst ist.
 caution-dust = Stroh- und Holzstaub
-    .text = Staub von Stroh und Holz kann explodieren. Strohstaub trägt außerdem Schimmel und Kieselsäure, die der Lunge schaden. Absaugen, Atemschutz tragen, wo Staub fliegt, und ihn niemals aufkehren oder abblasen. Sprüh- und Förderanlagen unterliegen den Explosionsschutzregeln des Werks. Für Staub den örtlichen Grenzwert beachten.
+    .text = Staub von Stroh und Holz kann explodieren. Strohstaub trägt außerdem Schimmel und Kieselsäure, die der Lunge schaden. Absaugen, Atemschutz tragen, wo Staub fliegt, und ihn niemals kehren oder abblasen. Sprüh- und Förderanlagen unterliegen den Explosionsschutzregeln des Werks. Für Staub den örtlichen Grenzwert beachten.
 caution-damp-bales = Feuchte Ballen
     .text = Feuchte Strohballen erwärmen sich von selbst und können noch Tage später Feuer fangen. Feuchte und Temperatur bei der Anlieferung messen, und feuchte Ballen getrennt lagern.
 caution-high-pressure = Hochdruck-Sprühstrahl
     .text = Ein Sprühstrahl unter hohem Druck geht durch die Haut und spritzt die Flüssigkeit ein. Niemals eine Düse auf jemanden richten oder ein Leck mit der Hand ertasten. Eine Einspritzverletzung gehört sofort ins Krankenhaus, auch wenn sie klein aussieht.
 caution-press = Heißpresse
-    .text = Die Presse quetscht und verbrennt. Hände aus dem Spalt halten, Schutzeinrichtungen und Halt benutzen, und niemanden darin arbeiten lassen, bevor die Presse gegen Wiedereinschalten gesichert und kalt ist.
+    .text = Die Presse quetscht und verbrennt. Hände aus dem Spalt halten, Schutzeinrichtungen und Not-Halt benutzen, und niemanden darin arbeiten lassen, bevor die Presse gegen Wiedereinschalten gesichert und kalt ist.
 caution-catch-test = Auslitern
     .text = Die Leitung absperren und drucklos machen, bevor sie geöffnet wird. Den Probeschlauch anschließen, in einem belüfteten Gefäß sichern und erst dann die Pumpe laufen lassen. Vor dem Abnehmen wieder absperren und drucklos machen. Augen- und Handschutz tragen.
 caution-advice = Nur Empfehlung
@@ -46,7 +46,7 @@ caution-advice = Nur Empfehlung
 
 # Ein Grenzwert mit seiner Vorschrift
 caution-limit = { $subject }, { $region } ({ $regulation }): { $values }. Den aktuellen örtlichen Grenzwert prüfen.
-caution-limit-training = Umgang mit Diisocyanaten, { $region } ({ $regulation }): Alle Verwender müssen vor der Verwendung geschult sein. Den aktuellen örtlichen Grenzwert prüfen.
+caution-limit-training = Verwendung von Diisocyanaten, { $region } ({ $regulation }): Alle Verwender müssen vor der Verwendung geschult werden. Den aktuellen örtlichen Grenzwert prüfen.
 
 # Wovon ein Grenzwert ist
 caution-limit-diisocyanates = Diisocyanate in der Luft, als NCO
