@@ -25,7 +25,7 @@ journey("a solution is made up by mass and by volume, with a decimal comma and w
   await shows(page, "solution_density", "1115 kg/m³");
   await unfold(page);
   await page.sees("CRC Handbook of Chemistry and Physics");
-  await page.sees("From memory, to about one point.");
+  await page.sees("Unverified, to about one point.");
   await page.type("Concentration", "40");
   await page.type("Solution", "0,25 t");
   await page.sees("read as 250.0 kg");

@@ -120,7 +120,7 @@ pub fn add_liquids(draft: &mut Draft, liquids: &[LiquidDraft]) {
 }
 
 /// Where it comes from beside another binder.
-const HYBRID_DOSE: &str = "Dose beside another binder: from memory.";
+const HYBRID_DOSE: &str = "Dose beside another binder: unverified.";
 
 /// What one liquid of the library is, all numbers typical.
 struct Typical {
@@ -170,7 +170,7 @@ fn uf(dose: &'static str) -> LiquidDraft {
         solids: "66",
         density: "1280",
         source: format!(
-            "Typical. {dose_source} Solids: Dunky (1998); Cosereanu and Cerbu (2019). Density: from memory."
+            "Typical. {dose_source} Solids: Dunky (1998); Cosereanu and Cerbu (2019). Density: unverified."
         ),
     }
     .into()
@@ -186,7 +186,7 @@ fn muf() -> LiquidDraft {
         solids: "64",
         density: "1270",
         source: "Typical. Dose: Halvarsson et al. (2008), wheat straw, melamine-modified UF, 14 to 17 %. Solids and \
-                 density: from memory."
+                 density: unverified."
             .to_owned(),
     }
     .into()
@@ -201,7 +201,7 @@ fn pf() -> LiquidDraft {
         dose: "7",
         solids: "45",
         density: "1200",
-        source: "Typical. Dose, solids and density: from memory.".to_owned(),
+        source: "Typical. Dose, solids and density: unverified.".to_owned(),
     }
     .into()
 }
@@ -220,7 +220,7 @@ fn pmdi(dose: &'static str, dose_source: &str) -> LiquidDraft {
         dose,
         solids: "100",
         density: "1230",
-        source: format!("Typical. {dose_source} Solids and density: from memory."),
+        source: format!("Typical. {dose_source} Solids and density: unverified."),
     }
     .into()
 }
@@ -229,7 +229,7 @@ fn pmdi(dose: &'static str, dose_source: &str) -> LiquidDraft {
 fn emulsified(neat: LiquidDraft) -> LiquidDraft {
     LiquidDraft {
         spray_solids: Entry::preset("50", Unit::Percent),
-        source: format!("{} Spray solids: from memory.", neat.source),
+        source: format!("{} Spray solids: unverified.", neat.source),
         ..neat
     }
 }
@@ -243,7 +243,7 @@ fn soy() -> LiquidDraft {
         dose: "6",
         solids: "40",
         density: "1120",
-        source: "Typical. Dose, solids and density: from memory.".to_owned(),
+        source: "Typical. Dose, solids and density: unverified.".to_owned(),
     }
     .into()
 }
@@ -257,7 +257,7 @@ fn tannin() -> LiquidDraft {
         dose: "9",
         solids: "50",
         density: "1220",
-        source: "Typical. Dose, solids and density: from memory.".to_owned(),
+        source: "Typical. Dose, solids and density: unverified.".to_owned(),
     }
     .into()
 }
@@ -272,7 +272,7 @@ fn hexamine() -> LiquidDraft {
         solids: "35",
         density: "1080",
         source:
-            "Typical. Dose, solids and density: from memory. Hexamine gives off formaldehyde and ammonia when heated."
+            "Typical. Dose, solids and density: unverified. Hexamine gives off formaldehyde and ammonia when heated."
                 .to_owned(),
     }
     .into()
@@ -289,7 +289,7 @@ fn ammonium_sulfate(dose: &'static str) -> LiquidDraft {
         density: "1115.4",
         source:
             "Typical. Dose: Čuk et al. (2011) and others, 0.85 to 3 %. Density at 20 °C: CRC Handbook of Chemistry \
-                 and Physics, 102nd ed. Concentration: from memory."
+                 and Physics, 102nd ed. Concentration: unverified."
                 .to_owned(),
     }
     .into()
@@ -305,7 +305,7 @@ fn urea() -> LiquidDraft {
         solids: "40",
         density: "1110.6",
         source: "Typical. Density at 20 °C: CRC Handbook of Chemistry and Physics, 102nd ed. Dose and concentration: \
-                 from memory."
+                 unverified."
             .to_owned(),
     }
     .into()
@@ -320,7 +320,7 @@ fn wax() -> LiquidDraft {
         dose: "0.8",
         solids: "55",
         density: "950",
-        source: "Typical. Dose: Wood Handbook (2010), chapter 11, 0.5 to 1 %. Solids and density: from memory."
+        source: "Typical. Dose: Wood Handbook (2010), chapter 11, 0.5 to 1 %. Solids and density: unverified."
             .to_owned(),
     }
     .into()

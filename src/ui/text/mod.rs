@@ -104,7 +104,7 @@ pub struct Words {
     /// A number from a table.
     pub constant: fn(Constant) -> &'static str,
     /// Where a formula comes from.
-    pub ground: fn(Ground) -> &'static str,
+    pub ground: fn(Ground) -> Cow<'static, str>,
     /// Why a text is not taken, and where in it the trouble is.
     pub refusal: fn(&Refusal, Carrier) -> Message,
     /// Why a stored record is not shown.

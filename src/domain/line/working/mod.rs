@@ -46,8 +46,8 @@ const DEFINITION: Ground = Ground::Definition;
 const MOISTURE: Ground = Ground::Published("EN 322; ISO 16979; ASTM D4442");
 const BOARD: Ground = Ground::Published("EN 323");
 const LEAST_SQUARES: Ground =
-    Ground::Published("least squares; Draper and Smith, Applied Regression Analysis (from memory)");
-const CHART: Ground = Ground::Published("ISO 7870-2, chart for individuals (factor from memory)");
+    Ground::Published("least squares; Draper and Smith, Applied Regression Analysis (unverified)");
+const CHART: Ground = Ground::Published("ISO 7870-2, chart for individuals (factor unverified)");
 
 /// Collects the numbers put in while a formula is written down.
 #[derive(Default)]

@@ -82,7 +82,7 @@ pub enum BoardOrigin {
 /// How a figure of a board was computed.
 pub type BoardWorking = Working<BoardFigure, BoardOrigin>;
 
-const QUANTILE: Ground = Ground::Published("EN 326-1, from memory");
+const QUANTILE: Ground = Ground::Published("EN 326-1, unverified");
 const INTERVAL: Ground = Ground::Published("Student's distribution, 95 %");
 
 #[derive(Default)]

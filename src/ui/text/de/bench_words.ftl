@@ -160,9 +160,9 @@ bench-figure-swelling = Dickenquellung
 bench-figure-half-width = ± des Mittelwerts
     .note = Vertrauensbereich 95 %, aus den Mittelwerten der Platten
 bench-figure-lower = Unteres 95-%-Quantil
-    .note = aus den Mittelwerten der Platten (EN 326-1, aus dem Gedächtnis)
+    .note = aus den Mittelwerten der Platten (EN 326-1, ungeprüft)
 bench-figure-upper = Oberes 95-%-Quantil
-    .note = aus den Mittelwerten der Platten (EN 326-1, aus dem Gedächtnis)
+    .note = aus den Mittelwerten der Platten (EN 326-1, ungeprüft)
 bench-figure-correction = Korrektur der nächsten Matte
     .note = Faktor auf ihre Masse; die Dicke wird nicht korrigiert
 

@@ -41,7 +41,7 @@ finding-not-usual = { $place }: { $value } liegt { $side ->
 finding-press-factor-above = { $place }: Der Pressfaktor ergibt sich zu { $value }, über dem üblichen Bereich { $range } ({ $source }).
     .fix = Die Linie könnte schneller laufen, oder die Platte wird länger gepresst als üblich. So lassen, wenn es so gemeint ist.
 finding-press-factor-below = { $place }: Der Pressfaktor ergibt sich zu { $value }, unter dem üblichen Bereich { $range } ({ $source }).
-    .fix = Die Platte härtet in dieser Zeit möglicherweise nicht aus. Faserstrom, Mattenbreite und Presslänge prüfen, und vorsichtig erproben.
+    .fix = Die Platte härtet in dieser Zeit möglicherweise nicht aus. Faserstrom, Mattenbreite und Pressenlänge prüfen, und vorsichtig erproben.
 
 # Flüssigkeiten
 finding-a-liquid = Eine Flüssigkeit

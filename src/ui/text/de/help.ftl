@@ -74,7 +74,7 @@ help-keys-list =
     Esc — Geöffnetes schließen, Umbenennen abbrechen
 
 help-ranges = Übliche Bereiche
-help-ranges-text = Außerhalb eines Bereichs warnt Haulm und rechnet trotzdem weiter: Sie kennen Ihr Werk. „Aus dem Gedächtnis“ heißt, dass beim Eintragen niemand das Dokument vor sich hatte.
+help-ranges-text = Außerhalb eines Bereichs warnt Haulm und rechnet trotzdem weiter: Sie kennen Ihr Werk. „Ungeprüft“ heißt, dass niemand den Wert mit einer veröffentlichten Quelle verglichen hat.
 help-ranges-search = Größe, Flüssigkeit oder Quelle suchen
 help-ranges-found = { $found } von { $all } Bereichen
 help-quantity = Größe

@@ -99,7 +99,7 @@ check-mean = Mittelwert { $value }
 check-lower-limit = untere Grenze { $value }
 check-outside-limits = { $count } außerhalb der Eingriffsgrenzen: klären, was damals anders war.
 check-unsettled-limits = Grenzen aus weniger als { $count } Prüfungen verschieben sich noch deutlich.
-check-chart-source = Grenzen: Mittelwert ± 2,66 mittlere gleitende Spannweiten, die Einzelwertkarte der ISO 7870-2 (Faktor aus dem Gedächtnis).
+check-chart-source = Grenzen: Mittelwert ± 2,66 mittlere gleitende Spannweiten, die Einzelwertkarte der ISO 7870-2 (Faktor ungeprüft).
 
 # Die Zeitraumbilanz
 check-no-period = Noch kein Zeitraum begonnen.

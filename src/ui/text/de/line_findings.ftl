@@ -146,7 +146,7 @@ line-change-pump-cannot = { $pump }: { $from } → { $to }, was sie nicht förde
 line-change-mat-weight = Mattengewicht, feucht: von { $from } auf { $to }
 line-change-line-speed = Bandgeschwindigkeit: von { $from } auf { $to }
 line-change-press-gap = Pressspalt oder Distanzleisten, für eine Pressdicke: von { $from } auf { $to }
-line-change-press-temperature = Pressentemperatur: für das neue Bindemittel einstellen, wie sein Datenblatt und die eigenen Aufzeichnungen des Werks es angeben
+line-change-press-temperature = Presstemperatur: für das neue Bindemittel einstellen, wie sein Datenblatt und die eigenen Aufzeichnungen des Werks es angeben
 
 # Was eine Leitung braucht
 line-pipe-fills = Die Leitung füllt sich, bevor etwas gesprüht wird.

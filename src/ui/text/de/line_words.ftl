@@ -3,7 +3,7 @@
 # Die Flüssigkeiten des Rezepts an der Linie
 line-name-liquid = Flüssigkeit
 line-name-water = Wasser
-line-name-face-water = Deckschichtwasser
+line-name-face-water = Sprühwasser
 line-name-thinning-water = Verdünnungswasser für { $liquid }
 line-name-not-in-recipe = nicht in diesem Rezept
 line-name-tied-elsewhere = { $name } (nicht in diesem Rezept)
@@ -42,8 +42,8 @@ line-source-assumed = nicht abgelesen, wie Soll angenommen
 line-setting-percent = Prozent der vollen Einstellung
 line-setting-hertz = Frequenz des Antriebs, Hz
 line-setting-rpm = Drehzahl der Welle, U/min
-line-metering-volume = Volumen: Massestrom folgt der Dichte
-line-metering-mass = Masse: Massestrom folgt der Dichte nicht
+line-metering-volume = Volumen: Massenstrom folgt der Dichte
+line-metering-mass = Masse: Massenstrom folgt der Dichte nicht
 line-model-intercept = Gerade mit Achsenabschnitt
 line-model-origin = Gerade durch den Ursprung
 line-r-squared-centred = R², um den Mittelwert
@@ -191,7 +191,7 @@ line-field-delivery-measured-at = Temperatur dieser Dichte
 line-field-delivery-pumped-at = Temperatur an der Pumpe
     .hint = Leer: die Dichte gilt wie gemessen.
 line-field-delivery-expansion = Wärmeausdehnung, nach Volumen
-    .hint = Der Flüssigkeit, aus ihrem Datenblatt; bei vielen Harzen etwa 0,06 %/K, aus dem Gedächtnis.
+    .hint = Der Flüssigkeit, aus ihrem Datenblatt; bei vielen Harzen etwa 0,06 %/K, ungeprüft.
 
 # Felder der Bilanz eines Zeitraums
 line-field-period-belt-total = Summe der Bandwaage, feucht
@@ -283,9 +283,9 @@ line-figure-run-flow = Durchfluss jetzt
 line-figure-run-solids = Feststoff jetzt
     .note = atro
 line-figure-run-dose = Aufgebrachte Dosis
-    .note = Festharz auf atro Faser
+    .note = Feststoff auf atro Faser
 line-figure-recipe-dose = Dosis des Rezepts
-    .note = Festharz auf atro Faser
+    .note = Feststoff auf atro Faser
 line-figure-dose-deviation = Abweichung der Dosis
     .note = relativ
 line-figure-run-water = Wassereintrag jetzt
@@ -344,7 +344,7 @@ line-figure-high-limit = Obere Eingriffsgrenze
 
 # Größen, die mit dem Rezept verglichen werden
 line-check-dose = Dosis
-    .note = Festharz auf atro Faser
+    .note = Feststoff auf atro Faser
 line-check-water = Wasserdosis
     .note = Wasser auf atro Faser
 line-check-furnish-moisture = Feuchte der beleimten Fasern

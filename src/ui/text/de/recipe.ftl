@@ -37,7 +37,7 @@ recipe-thickness = Dicke
 recipe-sanding-top = Schliff oben
 recipe-sanding-bottom = Schliff unten
 recipe-width = Breite
-recipe-press-length = Presslänge
+recipe-press-length = Pressenlänge
 recipe-furnish = Rohstoff
 recipe-board-kind = Plattentyp
 
@@ -65,7 +65,7 @@ recipe-pasted = { $count ->
     [one] Eine Zahl eingefügt
    *[other] { $count } Zahlen eingefügt
 }
-recipe-solids-on-fibre = Festharz auf atro Faser
+recipe-solids-on-fibre = Feststoff auf atro Faser
 recipe-liquid-on-fibre = Flüssigkeit auf atro Faser
 recipe-liquid-per-board = Flüssigkeit je Plattenvolumen
 recipe-solids-on-liquid = Feststoff auf Feststoff von { $name }

@@ -127,7 +127,7 @@ trial-required-count = { $count ->
 trial-required-by = Norm oder Kunde
 trial-start-from = Werte aus
 trial-select-standard = Norm wählen
-trial-unverified = Die Richtwerte sind aus dem Gedächtnis und ungeprüft. Mit der Norm vergleichen.
+trial-unverified = Die Richtwerte sind ungeprüft. Mit der Norm vergleichen.
 
 # Was eine Zahl ist, die in einen Rechenweg eingeht
 trial-mean-of-boards = Mittelwert der Platten

@@ -160,9 +160,9 @@ bench-figure-swelling = Thickness swelling
 bench-figure-half-width = ± of the mean
     .note = 95 % interval, from the means of boards
 bench-figure-lower = Lower 95 % quantile
-    .note = from the means of boards (EN 326-1, from memory)
+    .note = from the means of boards (EN 326-1, unverified)
 bench-figure-upper = Upper 95 % quantile
-    .note = from the means of boards (EN 326-1, from memory)
+    .note = from the means of boards (EN 326-1, unverified)
 bench-figure-correction = Correction of the next mat
     .note = factor on its mass; thickness is not corrected
 

@@ -74,7 +74,7 @@ help-keys-list =
     Esc — close what was opened, cancel renaming
 
 help-ranges = Typical ranges
-help-ranges-text = Outside a range Haulm warns and computes all the same: you know the mill. “From memory” means that nobody had the document open.
+help-ranges-text = Outside a range Haulm warns and computes all the same: you know the mill. “Unverified” means that nobody has compared the value with a published source.
 help-ranges-search = Search quantity, liquid or source
 help-ranges-found = { $found } of { $all } ranges
 help-quantity = Quantity

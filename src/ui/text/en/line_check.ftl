@@ -99,7 +99,7 @@ check-mean = mean { $value }
 check-lower-limit = lower limit { $value }
 check-outside-limits = { $count } outside the control limits: find out what was different then.
 check-unsettled-limits = Limits from fewer than { $count } checks still move a good deal.
-check-chart-source = Limits: mean ± 2.66 mean moving ranges, the chart for individuals of ISO 7870-2 (factor from memory).
+check-chart-source = Limits: mean ± 2.66 mean moving ranges, the chart for individuals of ISO 7870-2 (factor unverified).
 
 # The period balance
 check-no-period = No period started yet.

@@ -191,7 +191,7 @@ line-field-delivery-measured-at = Temperature of that density
 line-field-delivery-pumped-at = Temperature at the pump
     .hint = Blank: the density is taken as measured.
 line-field-delivery-expansion = Thermal expansion, by volume
-    .hint = Of the liquid, from its data sheet; for many resins near 0.06 %/K, from memory.
+    .hint = Of the liquid, from its data sheet; for many resins near 0.06 %/K, unverified.
 
 # Fields of the period balance
 line-field-period-belt-total = Belt scale total, wet

@@ -124,7 +124,7 @@ trial-required-count = { $count ->
 trial-required-by = Standard or customer
 trial-start-from = Start from
 trial-select-standard = Select standard
-trial-unverified = Typical values are from memory and unverified. Check them against the standard.
+trial-unverified = Typical values are unverified. Check them against the standard.
 
 # What a number put into a working is
 trial-mean-of-boards = mean of the boards

@@ -13,11 +13,11 @@ pub(super) fn constant(constant: Constant) -> &'static str {
     }
 }
 
-pub(super) fn ground(ground: Ground) -> &'static str {
+pub(super) fn ground(ground: Ground) -> Cow<'static, str> {
     match ground {
-        Ground::Entered => label!("name-ground-entered"),
-        Ground::MassBalance => label!("name-ground-mass-balance"),
-        Ground::Definition => label!("name-ground-definition"),
-        Ground::Published(source) => source,
+        Ground::Entered => Cow::Borrowed(label!("name-ground-entered")),
+        Ground::MassBalance => Cow::Borrowed(label!("name-ground-mass-balance")),
+        Ground::Definition => Cow::Borrowed(label!("name-ground-definition")),
+        Ground::Published(source) => Cow::Owned(source_text(source)),
     }
 }

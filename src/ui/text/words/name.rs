@@ -31,8 +31,8 @@ pub(super) fn grade(grade: Grade) -> &'static str {
 
 pub(super) fn source(source: Source) -> Cow<'static, str> {
     match source {
-        Source::Published(source) => Cow::Borrowed(source),
-        Source::Unverified(of) => Cow::Owned(t!("name-source-unverified-of", of = of)),
+        Source::Published(source) => Cow::Owned(source_text(source)),
+        Source::Unverified(of) => Cow::Owned(t!("name-source-unverified-of", of = source_text(of))),
         Source::Mill => Cow::Borrowed(label!("name-source-mill")),
         Source::FromMemory => Cow::Borrowed(label!("name-source-from-memory")),
         Source::CommonPractice => Cow::Borrowed(label!("name-source-common-practice")),
