@@ -39,6 +39,7 @@ use crate::record::store::library::save::{SaveAs, SaveOutcome};
 use crate::record::store::library::{SETTINGS, SaveError, Unread};
 use crate::record::{Cache, Library, RevisionId, Settings, Store, StoreError};
 use crate::ui::state::settled::when_settled;
+use crate::{label, t};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use pause::PAUSE;
@@ -61,26 +62,26 @@ pub fn start() -> State {
     let settings = match first_settings(&library) {
         Some(settings) => settings,
         None => library.settings().unwrap_or_else(|why| {
-            unread(&why, words.library_page.settings_unread);
+            unread(&why, label!("record-settings-unread"));
             Settings::default()
         }),
     };
     let mut documents = Documents::default();
     let open = OpenDocuments {
         recipe: documents::begin(&library, &mut documents, &RECIPE, example_recipe, &mut |why| {
-            unread(why, words.library_page.draft_unread);
+            unread(why, label!("record-draft-unread"));
         }),
         line: documents::begin(&library, &mut documents, &LINE, example_line_record, &mut |why| {
             unread(why, words.line_page.unread);
         }),
         mix: documents::begin(&library, &mut documents, &MIXING, MixDraft::default, &mut |why| {
-            unread(why, words.library_page.draft_unread);
+            unread(why, label!("record-draft-unread"));
         }),
         compare: documents::begin(&library, &mut documents, &COMPARISON, Default::default, &mut |why| {
-            unread(why, words.library_page.draft_unread);
+            unread(why, label!("record-draft-unread"));
         }),
         system: documents::begin(&library, &mut documents, &NEW_SYSTEM, Default::default, &mut |why| {
-            unread(why, words.library_page.draft_unread);
+            unread(why, label!("record-draft-unread"));
         }),
     };
     State::new(library, settings, open, documents, trouble)
@@ -250,9 +251,7 @@ impl State {
             let base = base.and_then(|id| state.library.with_untracked(|library| library.revision(id)));
             let same = base.is_some_and(|base| base.content().name == name);
             let name = if same { format!("{} {name}", state.words.tools.copy_of) } else { name };
-            state
-                .save_as(SaveAs::NewRecipe(name.clone()))
-                .then(|| (state.words.versions.saved_as_new)(&isolated(&name)))
+            state.save_as(SaveAs::NewRecipe(name.clone())).then(|| t!("record-saved-as-new", name = isolated(&name)))
         });
     }
 
@@ -325,7 +324,7 @@ impl State {
         match given {
             Ok(name) => {
                 settled(*self, About::Export);
-                self.tell((self.words.library_page.given_out)(&name));
+                self.tell(t!("record-exported", file = name));
             }
             Err(why) => tell_not_exported(*self, &why),
         }

@@ -1,6 +1,7 @@
 //! What went wrong with keeping things: told at once over every page, with what helps beside it.
 
 use crate::domain::Grade;
+use crate::label;
 use crate::ui::components::Mark;
 use crate::ui::persistence;
 use crate::ui::state::{State, StorageProblem, WayOut};
@@ -28,8 +29,8 @@ fn Told(
     let fix = way_out.map(|way| {
         let words = match way {
             WayOut::ToFile => state.words.tools.save_to_file_now,
-            WayOut::AllToFile => state.words.library_page.save_library,
-            WayOut::WriteBack => state.words.library_page.fill_again,
+            WayOut::AllToFile => label!("record-export-library"),
+            WayOut::WriteBack => label!("record-write-back"),
         };
         let act = move |_| match way {
             WayOut::ToFile => state.give_out(),

@@ -18,6 +18,7 @@ pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("bench.ftl", include_str!("en/bench.ftl")),
     ("common.ftl", include_str!("en/common.ftl")),
     ("compare.ftl", include_str!("en/compare.ftl")),
+    ("compare_words.ftl", include_str!("en/compare_words.ftl")),
     ("help.ftl", include_str!("en/help.ftl")),
     ("library.ftl", include_str!("en/library.ftl")),
     ("line.ftl", include_str!("en/line.ftl")),
@@ -25,9 +26,12 @@ pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("line_change.ftl", include_str!("en/line_change.ftl")),
     ("line_check.ftl", include_str!("en/line_check.ftl")),
     ("line_tanks.ftl", include_str!("en/line_tanks.ftl")),
+    ("make_up.ftl", include_str!("en/make_up.ftl")),
     ("mixing.ftl", include_str!("en/mixing.ftl")),
     ("paper.ftl", include_str!("en/paper.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
+    ("records.ftl", include_str!("en/records.ftl")),
+    ("systems.ftl", include_str!("en/systems.ftl")),
     ("trial.ftl", include_str!("en/trial.ftl")),
 ];
 

@@ -6,10 +6,6 @@
 mod bench;
 mod bench_page;
 pub mod compare;
-/// The economy of a change.
-pub mod compare_economy;
-/// The emission sheet.
-pub mod compare_emission;
 mod context;
 /// Words in Fluent resources.
 pub mod fluent;
@@ -18,7 +14,6 @@ mod line;
 mod line_page;
 mod page;
 mod show;
-mod versions;
 mod width;
 mod words;
 
@@ -28,11 +23,10 @@ pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose
 pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
 pub use line_page::LinePage;
-pub use page::{LibraryPage, RecipePage, Rescue, SystemsPage, Tools};
+pub use page::{RecipePage, Tools};
 pub use show::{lower_first, shown, symbol_shown, trimmed, trimmed_to, unit_shown};
-pub use versions::VersionWords;
 pub use width::{in_unit, plus_minus, width_shown};
-pub use words::WORDS;
+pub use words::{WORDS, library, versions};
 
 use crate::domain::balance::machine::Machine;
 use crate::domain::chemistry::solute::Solute;
@@ -127,14 +121,6 @@ pub struct Words {
     pub tools: Tools,
     /// The recipe page.
     pub recipe_page: RecipePage,
-    /// The library of recipes.
-    pub library_page: LibraryPage,
-    /// Revisions of a recipe, on every page.
-    pub versions: VersionWords,
-    /// After a fault of the program.
-    pub rescue: Rescue,
-    /// The binder systems.
-    pub systems_page: SystemsPage,
     /// The page of the line.
     pub line_page: LinePage,
 }

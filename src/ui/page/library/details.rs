@@ -81,14 +81,13 @@ fn Actions(
     };
     let is_released = released.as_ref().is_some_and(|(id, _)| *id == head);
     let label = |verb: String| format!("{verb} {name}");
-    let versions = &state.words.versions;
     let release = (!is_released).then(|| {
-        let label = label(versions.release.to_owned());
-        view! { <button type="button" aria-label=label on:click=move |_| state.release(head)>{versions.release}</button> }
+        let label = label(t!("record-release"));
+        view! { <button type="button" aria-label=label on:click=move |_| state.release(head)>{t!("record-release")}</button> }
     });
     let withdraw = released.map(|(id, _)| {
-        let label = label(versions.withdraw.to_owned());
-        view! { <button type="button" aria-label=label on:click=move |_| state.withdraw(id)>{versions.withdraw}</button> }
+        let label = label(t!("record-withdraw"));
+        view! { <button type="button" aria-label=label on:click=move |_| state.withdraw(id)>{t!("record-withdraw")}</button> }
     });
     let history = move || library.open.with(|open| *open == Some((recipe, RowPanel::History)));
     let toggle = move |panel: RowPanel| {

@@ -107,7 +107,7 @@ fn More() -> impl IntoView {
     let off = |can: bool| (!can).then_some("true");
     view! {
         <Menu id="recipe-more" label=t!("common-more") sign="⋯">
-            <button type="button" on:click=move |_| state.save_as_new_and_tell()>{state.words.versions.save_as_new}</button>
+            <button type="button" on:click=move |_| state.save_as_new_and_tell()>{t!("record-save-as-new")}</button>
             <button type="button" on:click=blank>{t!("recipe-new")}</button>
             <button type="button" aria-disabled=move || off(can_undo.get()) on:click=move |_| state.undo()>
                 {t!("common-undo")}

@@ -12,6 +12,7 @@ use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::part::working::figure_name;
 use crate::ui::state::State;
 use crate::ui::text::unit_shown;
+use crate::{label, t};
 use leptos::prelude::*;
 
 /// What the figures of the comparison are, besides those of the liquids.
@@ -60,7 +61,7 @@ impl Side {
     #[must_use]
     pub fn of_page(state: State) -> Self {
         let page = state.current_recipe();
-        Self { heading: state.words.versions.on_page.to_owned(), title: page.title, draft: page.draft }
+        Self { heading: t!("record-on-page"), title: page.title, draft: page.draft }
     }
 }
 
@@ -73,7 +74,7 @@ pub fn RevisionDifferences(
     let state = expect_context::<State>();
     match (Side::of_revision(state, pair.one), Side::of_revision(state, pair.other)) {
         (Some(old), Some(new)) => view! { <Differences old=old new=new heads=pair.heads.then_some(pair)/> }.into_any(),
-        _ => view! { <p>{state.words.library_page.no_revision}</p> }.into_any(),
+        _ => view! { <p>{t!("record-no-revision")}</p> }.into_any(),
     }
 }
 
@@ -86,7 +87,7 @@ pub fn DifferencesFromPage(
     let state = expect_context::<State>();
     match Side::of_revision(state, id) {
         Some(saved) => view! { <Differences old=saved new=Side::of_page(state) heads=None/> }.into_any(),
-        None => view! { <p>{state.words.library_page.no_revision}</p> }.into_any(),
+        None => view! { <p>{t!("record-no-revision")}</p> }.into_any(),
     }
 }
 
@@ -101,11 +102,10 @@ fn Differences(
     heads: Option<Pair>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let words = &state.words.library_page;
     let found = differences(&old.draft, &new.draft);
     let taken = RwSignal::new(vec![false; found.len()]);
     let titles = [
-        (words.new_name, &old.title.name, &new.title.name),
+        (label!("record-new-name"), &old.title.name, &new.title.name),
         (state.words.recipe_page.note, &old.title.note, &new.title.note),
     ];
     let titles = titles.into_iter().filter(|(_, old, new)| old != new).map(|(name, old, new)| {
@@ -123,22 +123,22 @@ fn Differences(
         moved(state, &old.draft, &new.draft).into_iter().map(|told| view! { <Row told=told/> }.into_any()).collect();
     let headings = [old.heading, new.heading];
     let inputs = (!is_same).then(|| {
-        view! { <SideTable title=words.differences headings=headings.clone() ticks=heads.is_some() rows=typed/> }
+        view! { <SideTable title=label!("record-differences") headings=headings.clone() ticks=heads.is_some() rows=typed/> }
     });
     let save = heads.map(|pair| {
         let merge = move |_| state.merge_heads(pair.other, pair.one, &taken.get_untracked());
         view! {
-            <div class="actions"><button type="button" class="primary" on:click=merge>{words.make_one}</button></div>
+            <div class="actions"><button type="button" class="primary" on:click=merge>{t!("record-merge-heads")}</button></div>
         }
     });
     let figures = if moved.is_empty() {
-        view! { <p>{words.figures_same}</p> }.into_any()
+        view! { <p>{t!("record-figures-same")}</p> }.into_any()
     } else {
-        view! { <SideTable title=words.figures_differ headings=headings ticks=false rows=moved/> }.into_any()
+        view! { <SideTable title=label!("record-figures-differ") headings=headings ticks=false rows=moved/> }.into_any()
     };
     view! {
         <div class="differences">
-            {is_same.then(|| view! { <p>{words.no_difference}</p> })}
+            {is_same.then(|| view! { <p>{t!("record-no-difference")}</p> })}
             {inputs}
             {save}
             {figures}
@@ -158,9 +158,8 @@ fn SideTable(
     /// Its rows.
     rows: Vec<AnyView>,
 ) -> impl IntoView {
-    let state = expect_context::<State>();
     let [old, new] = headings;
-    let ticks = ticks.then(|| view! { <th scope="col">{state.words.library_page.take_older}</th> });
+    let ticks = ticks.then(|| view! { <th scope="col">{t!("record-take-older")}</th> });
     view! {
         <div class="scroll" tabindex="0" role="region" aria-label=title>
             <table>
@@ -187,9 +186,8 @@ fn Row(
     #[prop(optional_no_strip)]
     tick: Option<Tick>,
 ) -> impl IntoView {
-    let state = expect_context::<State>();
     let Told { name, old, new } = told;
-    let label = format!("{}: {name}", state.words.library_page.take_older);
+    let label = t!("record-take-older-of", input = &name);
     let tick = tick.map(|Tick { at, taken }| {
         let put = move |event| {
             let now = event_target_checked(&event);
@@ -218,7 +216,7 @@ fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told 
     let page = &words.recipe_page;
     let both =
         |name: &str, say: &dyn Fn(&Draft) -> String| Told { name: name.to_owned(), old: say(old), new: say(new) };
-    let (there, not_there) = (words.library_page.there.to_owned(), words.library_page.not_there.to_owned());
+    let (there, not_there) = (t!("record-in-recipe"), t!("record-not-in-recipe"));
     match difference {
         Difference::FeedWay => both(page.feed_way, &|draft| (words.feed_way)(draft.feed_way).to_owned()),
         Difference::SprayedFaces => both(page.sprayed_faces, &|draft| (words.faces)(draft.sprayed_faces).to_owned()),
@@ -248,7 +246,7 @@ fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told 
         Difference::Replaced(pair) => {
             let role = new.liquid(pair.new).map_or("", |liquid| (words.role)(liquid.role));
             Told {
-                name: (words.versions.replaced)(role),
+                name: t!("record-replaced", role = role),
                 old: liquid(state, pair.old, old),
                 new: liquid(state, pair.new, new),
             }

@@ -7,15 +7,14 @@ mod compare;
 mod field;
 mod figure;
 mod finding;
-mod library;
+pub mod library;
 mod line;
 mod make_up;
 mod name;
 mod page;
 mod record;
 mod system;
-mod systems;
-mod versions;
+pub mod versions;
 
 use super::Words;
 
@@ -57,9 +56,5 @@ pub static WORDS: Words = Words {
     line: line::LINE,
     tools: page::TOOLS,
     recipe_page: page::RECIPE,
-    library_page: library::LIBRARY,
-    versions: versions::VERSIONS,
-    rescue: library::RESCUE,
-    systems_page: systems::SYSTEMS,
     line_page: line::LINE_PAGE,
 };
