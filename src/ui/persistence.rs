@@ -22,12 +22,11 @@ use super::part::save::NAME;
 use super::state::documents::Documents;
 use super::state::line::example_line_record;
 use super::state::{About, BrowserLibrary, OpenDocuments, State};
-use super::text::{WORDS, isolated, named_recipe};
+use super::text::{isolated, named_recipe};
 use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
 use crate::domain::mixing::MixDraft;
 use crate::domain::recipe::example::example;
-use crate::label;
 use crate::record::content::binder_system::NEW_SYSTEM;
 use crate::record::content::comparison::COMPARISON;
 use crate::record::content::line::LINE;
@@ -39,8 +38,8 @@ use crate::record::file::recipe::RecipeFile;
 use crate::record::store::library::save::{SaveAs, SaveOutcome};
 use crate::record::store::library::{SETTINGS, SaveError, Unread};
 use crate::record::{Cache, Library, RevisionId, Settings, Store, StoreError};
-use crate::t;
 use crate::ui::state::settled::when_settled;
+use crate::{label, t};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 use pause::PAUSE;
@@ -51,7 +50,6 @@ use trouble::{settled, tell_not_exported, tell_unsaved, unread};
 /// The app as it was left, or the example at a first start. The records come after the first paint.
 #[must_use]
 pub fn start() -> State {
-    let words = &WORDS;
     let library: BrowserLibrary = Library::blank(Cache::new(LocalStore));
     let mut trouble = None;
     let mut unread = |why: &Unread, fix: &str| {
@@ -63,26 +61,26 @@ pub fn start() -> State {
     let settings = match first_settings(&library) {
         Some(settings) => settings,
         None => library.settings().unwrap_or_else(|why| {
-            unread(&why, words.library_page.settings_unread);
+            unread(&why, label!("record-settings-unread"));
             Settings::default()
         }),
     };
     let mut documents = Documents::default();
     let open = OpenDocuments {
         recipe: documents::begin(&library, &mut documents, &RECIPE, example_recipe, &mut |why| {
-            unread(why, words.library_page.draft_unread);
+            unread(why, label!("record-draft-unread"));
         }),
         line: documents::begin(&library, &mut documents, &LINE, example_line_record, &mut |why| {
             unread(why, label!("line-unread"));
         }),
         mix: documents::begin(&library, &mut documents, &MIXING, MixDraft::default, &mut |why| {
-            unread(why, words.library_page.draft_unread);
+            unread(why, label!("record-draft-unread"));
         }),
         compare: documents::begin(&library, &mut documents, &COMPARISON, Default::default, &mut |why| {
-            unread(why, words.library_page.draft_unread);
+            unread(why, label!("record-draft-unread"));
         }),
         system: documents::begin(&library, &mut documents, &NEW_SYSTEM, Default::default, &mut |why| {
-            unread(why, words.library_page.draft_unread);
+            unread(why, label!("record-draft-unread"));
         }),
     };
     State::new(library, settings, open, documents, trouble)
@@ -251,9 +249,7 @@ impl State {
             let base = base.and_then(|id| state.library.with_untracked(|library| library.revision(id)));
             let same = base.is_some_and(|base| base.content().name == name);
             let name = if same { t!("frame-copy-of", name = name) } else { name };
-            state
-                .save_as(SaveAs::NewRecipe(name.clone()))
-                .then(|| (state.words.versions.saved_as_new)(&isolated(&name)))
+            state.save_as(SaveAs::NewRecipe(name.clone())).then(|| t!("record-saved-as-new", name = isolated(&name)))
         });
     }
 
@@ -326,7 +322,7 @@ impl State {
         match given {
             Ok(name) => {
                 settled(*self, About::Export);
-                self.tell((self.words.library_page.given_out)(&name));
+                self.tell(t!("record-exported", file = name));
             }
             Err(why) => tell_not_exported(*self, &why),
         }

@@ -149,9 +149,9 @@ fn all(systems: &[ComparedSystem], units: &Units) -> Vec<Table> {
     let said = Message { what: "=cmd answers".to_owned(), fix: "Enter it.".to_owned() };
     vec![
         table(systems, &side, &WORDS, &context),
-        sheet(systems, &economies, (&economy, 0), &WORDS, &context),
+        sheet(systems, &economies, (&economy, 0), &context),
         limits(systems, &WORDS, &context),
-        answers(&[("Hours a year".to_owned(), said)], &WORDS),
+        answers(&[("Hours a year".to_owned(), said)]),
     ]
 }
 

@@ -89,7 +89,7 @@ fn a_sweep_goes_out_with_its_limits() {
     let systems = [(system.name.as_str(), Ok(&swept)), ("level", Err(level))];
     let made = sensitivity(head, &swept.inputs, &systems, &WORDS, &context);
     let mut book: Xlsx<_> = Xlsx::new(Cursor::new(to_xlsx(std::slice::from_ref(&made)))).unwrap();
-    let sheet = book.worksheet_range(WORDS.compare.sheet.sensitivity).unwrap();
+    let sheet = book.worksheet_range("Sensitivity").unwrap();
     let text = |row: u32, column: u32| sheet.get_value((row, column)).map(ToString::to_string).unwrap_or_default();
     let limit = (WORDS.compare.obstacle)(Obstacle::OverLimit(Machine::FibreSupply));
     for row in 1..=11_u32 {
@@ -105,7 +105,7 @@ fn a_sweep_goes_out_with_its_limits() {
     let unit = units.unit(Field::FibreFlow.kind());
     assert!((unit.to_base(*from) - base(11.5)).abs() <= EDGE * (axis.to - axis.from), "{from}");
     // No name runs as a formula.
-    assert!(book.worksheet_formula(WORDS.compare.sheet.sensitivity).unwrap().is_empty());
+    assert!(book.worksheet_formula("Sensitivity").unwrap().is_empty());
     assert!(to_csv(&made, DecimalMark::Point).contains("\"'=pMDI: "));
 }
 

@@ -3,8 +3,9 @@
 use crate::browser::{LocalStore, file, hash, page};
 use crate::record::store::library::PREFIX;
 use crate::record::{Cache, Library, Store};
+use crate::t;
 use crate::ui::persistence::records;
-use crate::ui::text::WORDS;
+use crate::ui::text::{WORDS, library};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -18,15 +19,14 @@ pub fn mount() {
 
 #[component]
 fn Rescue() -> impl IntoView {
-    let words = &WORDS.rescue;
-    let said = RwSignal::new(words.reading.to_owned());
+    let said = RwSignal::new(t!("record-rescue-reading"));
     let save = move || {
         spawn_local(async move {
             let told = match gathered().await {
                 Ok((text, count)) => {
-                    let name = format!("{}.json", WORDS.library_page.library_name);
+                    let name = format!("{}.json", t!("record-library-file"));
                     match file::give_out(&name, "application/json", &text) {
-                        Ok(()) => (words.saved)(count, &name),
+                        Ok(()) => t!("record-rescue-exported", records = library::records(count), file = name),
                         Err(own) => own,
                     }
                 }
@@ -42,10 +42,10 @@ fn Rescue() -> impl IntoView {
     };
     view! {
         <main id="stopped">
-            <h1>{words.title}</h1>
+            <h1>{t!("record-rescue-title")}</h1>
             <p role="status">{move || said.get()}</p>
-            <button type="button" on:click=move |_| save()>{WORDS.library_page.save_library}</button>
-            <button type="button" on:click=again>{words.again}</button>
+            <button type="button" on:click=move |_| save()>{t!("record-export-library")}</button>
+            <button type="button" on:click=again>{t!("record-rescue-again")}</button>
         </main>
     }
 }

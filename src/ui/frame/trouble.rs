@@ -29,8 +29,8 @@ fn Told(
     let fix = way_out.map(|way| {
         let words = match way {
             WayOut::ToFile => label!("frame-save-to-file"),
-            WayOut::AllToFile => state.words.library_page.save_library,
-            WayOut::WriteBack => state.words.library_page.fill_again,
+            WayOut::AllToFile => label!("record-export-library"),
+            WayOut::WriteBack => label!("record-write-back"),
         };
         let act = move |_| match way {
             WayOut::ToFile => state.give_out(),

@@ -90,7 +90,7 @@ pub fn Void() -> impl IntoView {
 fn last_valid(state: State) -> Option<String> {
     let seen = state.seen_on_page().get_untracked()?;
     let is_saved = state.saved().get_untracked();
-    (!is_saved).then(|| t!("paper-last-valid", revision = (state.words.versions.revision)(seen.number)))
+    (!is_saved).then(|| t!("paper-last-valid", revision = t!("record-revision", number = seen.number)))
 }
 
 /// A document of the line that cannot be made: the recipe's errors, or the line's own.

@@ -20,7 +20,7 @@ use crate::ui::part::on_recipe::on_recipe;
 use crate::ui::part::version::{Seen, label};
 use crate::ui::route::Page;
 use crate::ui::state::{About, State};
-use crate::ui::text::isolated;
+use crate::ui::text::{self, isolated};
 use leptos::prelude::*;
 
 /// What became of a file that was taken in.
@@ -62,11 +62,10 @@ impl State {
         if !self.open_revision(id) {
             return;
         }
-        let words = &self.words.library_page;
         let name = self.called(&self.title.with_untracked(|title| title.name.clone()));
         self.tell_step(match before {
-            Some(before) => (words.opened_over)(&name, &before),
-            None => (words.opened)(&name),
+            Some(before) => t!("record-opened-over", name = name, before = before),
+            None => t!("record-opened", name = name),
         });
         on_recipe(*self, || page::focus("content"));
     }
@@ -78,7 +77,7 @@ impl State {
         let Some(new) = self.change_library(|library| library.rename(head, name.to_owned(), stamp)) else { return };
         self.follow(before.recipe());
         let (state, old) = (*self, before.content().name.clone());
-        let words = (self.words.library_page.renamed)(&self.called(&old), name);
+        let words = t!("record-renamed", before = self.called(&old), name = name);
         self.tell_undo(words, move || state.rename(new, &old));
     }
 
@@ -91,7 +90,7 @@ impl State {
         let Some(copy) = self.change_library(|library| library.duplicate(of, name.clone(), stamp)) else { return };
         let recipe = RecipeId(copy.0);
         let state = *self;
-        let words = (self.words.library_page.duplicated)(&name);
+        let words = t!("record-duplicated", name = name);
         self.tell_undo(words, move || state.remove(recipe));
     }
 
@@ -101,7 +100,7 @@ impl State {
         if self.change_library(|library| library.remove(recipe, &stamp)).is_some() {
             self.follow(recipe);
             let state = *self;
-            let words = (self.words.library_page.removed)(&self.name_of(recipe));
+            let words = t!("record-deleted", name = self.name_of(recipe));
             self.tell_undo(words, move || state.put_back(recipe));
         }
     }
@@ -111,7 +110,7 @@ impl State {
         let stamp = self.stamp();
         if self.change_library(|library| library.put_back(recipe, &stamp)).is_some() {
             self.follow(recipe);
-            self.tell((self.words.library_page.returned)(&self.name_of(recipe)));
+            self.tell(t!("record-restored", name = self.name_of(recipe)));
         }
     }
 
@@ -122,7 +121,7 @@ impl State {
         let Some(revision) = self.library.with_untracked(|library| library.revision(new)) else { return };
         self.follow(revision.recipe());
         let state = *self;
-        let words = (self.words.library_page.restored)(&self.called(&revision.content().name));
+        let words = t!("record-revision-restored", name = self.called(&revision.content().name));
         self.tell_undo(words, move || state.restore(head, new));
     }
 
@@ -140,14 +139,15 @@ impl State {
             return;
         };
         self.follow(revision.recipe());
-        self.tell((self.words.library_page.made_one)(&self.called(&revision.content().name)));
+        self.tell(t!("record-heads-merged", name = self.called(&revision.content().name)));
     }
 
     /// Releases a revision for the line.
     pub fn release(&self, id: RevisionId) {
         let stamp = self.stamp();
         if self.change_library(|library| library.release(id, stamp)).is_some() {
-            self.tell_released(id, self.words.versions.released, move |state| state.withdraw(id));
+            let words = |revision, name| t!("record-released", revision = revision, name = name);
+            self.tell_released(id, words, move |state| state.withdraw(id));
         }
     }
 
@@ -155,14 +155,15 @@ impl State {
     pub fn withdraw(&self, id: RevisionId) {
         let stamp = self.stamp();
         if self.change_library(|library| library.withdraw(id, &stamp)).is_some_and(|withdrawn| withdrawn > 0) {
-            self.tell_released(id, self.words.versions.withdrawn, move |state| state.release(id));
+            let words = |revision, name| t!("record-withdrawn", revision = revision, name = name);
+            self.tell_released(id, words, move |state| state.release(id));
         }
     }
 
     fn tell_released(
         &self,
         id: RevisionId,
-        words: fn(&str, &str) -> String,
+        words: fn(String, String) -> String,
         undo: impl Fn(State) + Send + Sync + 'static,
     ) {
         let seen = self.library.with_untracked(|library| {
@@ -171,7 +172,7 @@ impl State {
         });
         let Some((seen, name)) = seen else { return };
         let state = *self;
-        self.tell_undo(words(&label(state, &seen), &self.called(&name)), move || undo(state));
+        self.tell_undo(words(label(&seen), self.called(&name)), move || undo(state));
     }
 
     /// Saves a revision to a file.
@@ -191,7 +192,7 @@ impl State {
         match file::give_out(name, media, text) {
             Ok(()) => {
                 trouble::settled(*self, About::Export);
-                self.tell((self.words.library_page.given_out)(name));
+                self.tell(t!("record-exported", file = name));
             }
             Err(own) => trouble::tell_not_exported(*self, &SaveError::Store(StoreError::Other(own))),
         }
@@ -253,7 +254,7 @@ impl State {
                 })
             });
             if stands {
-                self.tell((self.words.library_page.already_there)(&self.called(&recipe.name)));
+                self.tell(t!("record-already-there", name = self.called(&recipe.name)));
                 return Imported::Kept;
             }
         }
@@ -268,14 +269,13 @@ impl State {
         });
         let Some(recipe) = saved else { return Imported::NotKept };
         let state = *self;
-        self.tell_undo((self.words.library_page.imported)(&name), move || state.remove(recipe));
+        self.tell_undo(t!("record-imported", name = name), move || state.remove(recipe));
         Imported::Kept
     }
 
     /// Saves everything that is kept to a file.
     pub fn give_out_library(&self) {
-        let words = &self.words.library_page;
-        let name = format!("{}.json", words.library_name);
+        let name = format!("{}.json", t!("record-library-file"));
         let made = self.library.with_untracked(|library| library.library_file());
         let given = made.and_then(|(text, count)| {
             file::give_out(&name, "application/json", &text).map(|()| count).map_err(StoreError::Other)
@@ -284,7 +284,7 @@ impl State {
             Ok(count) => {
                 trouble::settled(*self, About::Export);
                 self.settings.update(|settings| settings.copied_at = Some(clock::now()));
-                self.tell((words.library_given)(count, &name));
+                self.tell(t!("record-library-exported", records = text::library::records(count), file = name));
             }
             Err(why) => trouble::tell_not_exported(*self, &SaveError::Store(why)),
         }
@@ -295,7 +295,7 @@ impl State {
         match self.library.try_update(|library| library.merge_file(text)) {
             Some(Ok(merged)) => {
                 records::write(*self);
-                self.tell((self.words.library_page.merged)(merged.added, merged.known, merged.refused));
+                self.tell(text::library::merged(merged.added, merged.known, merged.refused));
                 if let Some(why) = merged.stopped {
                     trouble::tell_unsaved(*self, &why);
                 }
@@ -309,12 +309,12 @@ impl State {
     /// Writes back what the database has lost and this tab still has.
     pub fn fill_again(&self) {
         let count = records::write_back(*self);
-        self.tell((self.words.library_page.filled_again)(count));
+        self.tell(t!("record-written-back", records = text::library::records(count)));
     }
 
     /// What work is called that is set aside now.
     pub(super) fn unsaved_work(&self, name: &str) -> String {
-        clipped_name(&(self.words.library_page.unsaved_work)(&clock::time(clock::now()), name.trim()))
+        clipped_name(&text::library::unsaved_work(&clock::time(clock::now()), name.trim()))
     }
 
     /// What is on the recipe page and not saved goes into the library before something else takes its place.

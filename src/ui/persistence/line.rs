@@ -7,6 +7,7 @@ use crate::record::content::kept_line::{KeptLine, LineContent};
 use crate::record::content::revision::{Standing, Title};
 use crate::record::document::open_draft::OpenDraft;
 use crate::record::{KeptLineId, LineCheckFile, LineRecord};
+use crate::t;
 use crate::ui::route::Page;
 use crate::ui::state::State;
 use leptos::prelude::*;
@@ -38,7 +39,7 @@ impl State {
     pub fn delete_line(&self, id: KeptLineId) {
         if let Some(deleted) = self.stand_line(id, Standing::Removed) {
             let state = *self;
-            let words = (self.words.library_page.line_deleted)(&self.called(&deleted.content().name));
+            let words = t!("record-line-deleted", name = self.called(&deleted.content().name));
             let id = deleted.line();
             self.tell_undo(words, move || _ = state.stand_line(id, Standing::Kept));
         }
@@ -70,6 +71,6 @@ impl State {
             self.open(OpenDraft { from: None, title, draft: recipe, remark: String::new(), example: false });
         }
         self.line.record.set(line);
-        self.tell((self.words.library_page.line_opened)(&shown));
+        self.tell(t!("record-line-opened", name = shown));
     }
 }

@@ -7,7 +7,8 @@ use crate::record::file::recipe::RecipeFile;
 use crate::ui::route::Page;
 use crate::ui::state::recipe_link::RecipeLink;
 use crate::ui::state::{About, State};
-use crate::ui::text::{Carrier, Message};
+use crate::ui::text::Carrier;
+use crate::{t, told};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -40,12 +41,11 @@ pub fn refresh(state: State) {
 /// comes back with Undo.
 pub fn open(state: State, link: String) {
     spawn_local(async move {
-        let words = &state.words.library_page;
         let read = match link::text_of(&link).await {
             Some(text) => {
                 RecipeFile::read_slim(&text).map_err(|refusal| (state.words.refusal)(&refusal, Carrier::Link))
             }
-            None => Err(Message { what: words.no_link.to_owned(), fix: words.no_link_fix.to_owned() }),
+            None => Err(told!("record-no-link")),
         };
         // What is not saved is known only then.
         super::records::loaded(state).await;
@@ -62,7 +62,7 @@ pub fn open(state: State, link: String) {
                     example: false,
                 });
                 state.page.set(Page::Recipe);
-                state.tell_step((words.opened_link)(&name));
+                state.tell_step(t!("record-opened-link", name = name));
             }
             Err(message) => tell_message(state, About::Import, message),
         }

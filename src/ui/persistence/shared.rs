@@ -11,7 +11,8 @@ use crate::ui::part::save::when;
 use crate::ui::state::State;
 use crate::ui::state::settled::when_settled;
 use crate::ui::state::shared_file::SharedFile;
-use crate::ui::text::{Carrier, Message};
+use crate::ui::text::{Carrier, Message, library};
+use crate::{label, t, told};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -38,14 +39,14 @@ pub fn follow(state: State) {
 /// Lets the person choose the file: a new one, or one that is there.
 pub fn choose(state: State, fresh: bool) {
     spawn_local(async move {
-        let suggested = format!("{}.json", state.words.library_page.library_name);
+        let suggested = format!("{}.json", t!("record-library-file"));
         match shared::choose(fresh, &suggested).await {
             Ok(name) => {
                 state.shared.set(SharedFile { name, ..SharedFile::default() });
                 level(state, true);
             }
             Err(SharedFileError::Cancelled) => {}
-            Err(why) => state.shared.update(|file| file.wrong = Some(in_words(state, &why))),
+            Err(why) => state.shared.update(|file| file.wrong = Some(in_words(&why))),
         }
     });
 }
@@ -89,13 +90,12 @@ pub fn level(state: State, ask: bool) {
 
 /// What is said of it; `None` where nothing has changed.
 async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
-    let words = &state.words.library_page;
     let (mut came, mut went) = (0, 0);
     for _ in 0..TRIES {
         let text = match shared::look(ask, LARGEST).await {
             Ok(text) => text,
-            Err(SharedFileError::NotAllowed) if !ask => return Ok(Some(words.shared_ask.to_owned())),
-            Err(why) => return Err(in_words(state, &why)),
+            Err(SharedFileError::NotAllowed) if !ask => return Ok(Some(t!("record-shared-ask"))),
+            Err(why) => return Err(in_words(&why)),
         };
         let there = state.shared.with_untracked(|file| file.there);
         let looked = text.is_some();
@@ -117,12 +117,12 @@ async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
         }
         // To write would be to leave them out.
         if plan.merged.refused > 0 {
-            return Err((words.shared_foreign)(plan.merged.refused));
+            return Err(told!("record-shared-foreign", records = library::records(plan.merged.refused)));
         }
         shared::accept();
         came += plan.merged.added;
         let written = match &plan.write {
-            Some(text) => shared::write(text).await.map_err(|why| in_words(state, &why))?,
+            Some(text) => shared::write(text).await.map_err(|why| in_words(&why))?,
             None => true,
         };
         if written {
@@ -132,20 +132,27 @@ async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
                 state.settings.update(|settings| settings.copied_at = Some(clock::now()));
             }
             let changed = looked || went > 0;
-            return Ok(changed.then(|| (words.shared_same)(&when(clock::now()), plan.count, came, went)));
+            return Ok(changed.then(|| {
+                t!(
+                    "record-shared-same",
+                    time = when(clock::now()),
+                    records = library::records(plan.count),
+                    came = came,
+                    went = went
+                )
+            }));
         }
         state.shared.update_untracked(|file| file.there = plan.there);
     }
-    Err(Message { what: words.shared_restless.to_owned(), fix: words.shared_restless_fix.to_owned() })
+    Err(told!("record-shared-restless"))
 }
 
-fn in_words(state: State, why: &SharedFileError) -> Message {
-    let words = &state.words.library_page;
+fn in_words(why: &SharedFileError) -> Message {
     let own = match why {
-        SharedFileError::TooLarge(size) => return (words.file_too_large)(*size, LARGEST as u64),
-        SharedFileError::Gone => words.shared_gone,
-        SharedFileError::NotAllowed | SharedFileError::Cancelled => words.shared_denied,
+        SharedFileError::TooLarge(size) => return library::file_too_large(*size, LARGEST as u64),
+        SharedFileError::Gone => label!("record-shared-gone"),
+        SharedFileError::NotAllowed | SharedFileError::Cancelled => label!("record-shared-denied"),
         SharedFileError::Other(own) => own,
     };
-    Message { what: own.to_owned(), fix: words.shared_fix.to_owned() }
+    Message { what: own.to_owned(), fix: t!("record-shared-fix") }
 }

@@ -3,6 +3,7 @@
 use crate::record::SystemId;
 use crate::record::content::binder_system::{SystemContent, SystemRevision};
 use crate::record::content::revision::Standing;
+use crate::t;
 use crate::ui::state::State;
 use leptos::prelude::*;
 
@@ -11,13 +12,12 @@ impl State {
     /// over, which can be taken back.
     pub fn save_system(&self, name: &str, note: &str) -> Option<SystemId> {
         let liquids = self.draft.with_untracked(|draft| draft.liquids.clone());
-        let words = &self.words.systems_page;
         let same = |system: &&SystemRevision| system.content().name.trim().eq_ignore_ascii_case(name);
         let before = self.library.with_untracked(|library| library.systems().into_iter().find(same).cloned());
         match before {
             Some(before) => {
                 let note = note.to_owned();
-                self.change_system(&before, (words.replaced)(name), move |content| {
+                self.change_system(&before, t!("systems-replaced", name = name), move |content| {
                     content.liquids = liquids;
                     if !note.is_empty() {
                         content.note = note;
@@ -34,7 +34,7 @@ impl State {
                 })?;
                 let state = *self;
                 let id = saved.system();
-                self.tell_undo((words.saved)(name), move || state.remove_system(id));
+                self.tell_undo(t!("systems-saved", name = name), move || state.remove_system(id));
                 Some(id)
             }
         }
@@ -43,7 +43,7 @@ impl State {
     /// Gives a system of the mill's own another name.
     pub fn rename_system(&self, id: SystemId, name: &str) {
         let Some(before) = self.own_system(id) else { return };
-        let words = (self.words.systems_page.renamed)(&before.content().name, name);
+        let words = t!("systems-renamed", before = &before.content().name, name = name);
         let name = name.to_owned();
         _ = self.change_system(&before, words, move |content| content.name = name);
     }
@@ -51,7 +51,7 @@ impl State {
     /// Removes a system of the mill's own.
     pub fn remove_system(&self, id: SystemId) {
         let Some(before) = self.own_system(id) else { return };
-        let words = (self.words.systems_page.removed)(&before.content().name);
+        let words = t!("systems-deleted", name = &before.content().name);
         _ = self.change_system(&before, words, |content| content.standing = Standing::Removed);
     }
 

@@ -1,8 +1,9 @@
 //! Telling what went wrong with keeping things.
 
 use crate::record::store::library::{SaveError, Unread};
+use crate::t;
 use crate::ui::state::{About, State, StorageProblem, WayOut};
-use crate::ui::text::{Message, WORDS};
+use crate::ui::text::{Message, WORDS, library};
 use leptos::prelude::*;
 
 /// That something stored cannot be read; nothing where the store is not there at all.
@@ -50,11 +51,12 @@ pub fn tell(state: State) {
             about: About::Stores,
         }),
         (None, Some(why)) => {
-            let message = (words.library_page.draft_only_in_database)(&why);
+            let message = library::only_in_database(&why);
             Some(StorageProblem { message, way_out: Some(WayOut::ToFile), about: About::Stores })
         }
         (None, None) if missing > 0 => {
-            let message = Message { what: (WORDS.library_page.missing)(missing), fix: String::new() };
+            let message =
+                Message { what: t!("record-missing", records = library::records(missing)), fix: String::new() };
             Some(StorageProblem { message, way_out: Some(WayOut::WriteBack), about: About::Stores })
         }
         (None, None) => None,

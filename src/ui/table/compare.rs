@@ -14,6 +14,7 @@ use crate::quantity::{Kind, Unit};
 use crate::record::table::{Cell, Table, cell_name};
 use crate::statistics::draws::DrawSummary;
 use crate::ui::text::{Context, Words, unit_shown};
+use crate::{label, t};
 
 /// As many decimals as show the largest of the numbers with the digits of its kind.
 pub(super) fn decimals(kind: Kind, numbers: impl Iterator<Item = f64>) -> u8 {
@@ -27,11 +28,10 @@ fn labelled(label: &str, note: &str) -> String {
 /// The systems side by side in the units chosen, and what each has more than the reference as formulas.
 #[must_use]
 pub fn side_by_side(systems: &[ComparedSystem], side: &SideBySide, words: &Words, context: &Context<'_>) -> Table {
-    let names = &words.compare.sheet;
     let others: Vec<usize> = (0..systems.len()).filter(|at| *at != side.reference).collect();
-    let mut head = vec![Cell::heading(names.figure), Cell::heading(names.unit)];
+    let mut head = vec![Cell::heading(label!("comparison-head-figure")), Cell::heading(label!("comparison-head-unit"))];
     head.extend(systems.iter().map(|system| Cell::heading(&system.name)));
-    let more = |at: &usize| format!("{} {}", names.more_than_reference, systems[*at].name);
+    let more = |at: &usize| t!("comparison-head-more-than-reference", system = &systems[*at].name);
     head.extend(others.iter().map(|at| Cell::heading(more(at))));
     let mut rows = vec![head];
     // Values begin behind figure and unit.
@@ -54,7 +54,7 @@ pub fn side_by_side(systems: &[ComparedSystem], side: &SideBySide, words: &Words
         }));
         rows.push(cells);
     }
-    Table { name: names.side_by_side.to_owned(), rows, frozen: 1 }
+    Table { name: t!("comparison-sheet-side-by-side"), rows, frozen: 1 }
 }
 
 /// A number as entered, in `unit`: as it was typed where it was typed in that unit, else converted, without the digits
@@ -72,8 +72,7 @@ fn entered(system: &ComparedSystem, field: Field, unit: Unit) -> Option<f64> {
 /// What was entered for each system, in the units chosen; empty where it is blank or not readable.
 #[must_use]
 pub fn assumptions(systems: &[ComparedSystem], words: &Words, context: &Context<'_>) -> Table {
-    let names = &words.compare.sheet;
-    let mut head = vec![Cell::heading(names.input), Cell::heading(names.unit)];
+    let mut head = vec![Cell::heading(label!("comparison-head-input")), Cell::heading(label!("comparison-head-unit"))];
     head.extend(systems.iter().map(|system| Cell::heading(&system.name)));
     let mut rows = vec![head];
     for field in Field::PLAIN {
@@ -93,7 +92,7 @@ pub fn assumptions(systems: &[ComparedSystem], words: &Words, context: &Context<
             }
         }
     }
-    Table { name: names.assumptions.to_owned(), rows, frozen: 1 }
+    Table { name: t!("comparison-sheet-assumptions"), rows, frozen: 1 }
 }
 
 /// One line of values in the unit chosen for their kind; none where all are missing.
@@ -128,21 +127,20 @@ pub fn uncertainty(
     words: &Words,
     context: &Context<'_>,
 ) -> Table {
-    let names = &words.compare.sheet;
     let head = [
-        names.figure,
-        names.unit,
-        names.value,
-        names.standard,
-        names.freedom,
-        names.factor,
-        names.expanded,
-        names.standard_drawn,
-        names.low,
-        names.high,
-        names.both,
-        names.draws,
-        names.seed,
+        label!("comparison-head-figure"),
+        label!("comparison-head-unit"),
+        label!("comparison-head-value"),
+        label!("comparison-head-standard"),
+        label!("comparison-head-freedom"),
+        label!("comparison-head-factor"),
+        label!("comparison-head-expanded"),
+        label!("comparison-head-standard-drawn"),
+        label!("comparison-head-low"),
+        label!("comparison-head-high"),
+        label!("comparison-head-both"),
+        label!("comparison-head-draws"),
+        label!("comparison-head-seed"),
     ];
     let mut rows = vec![head.map(Cell::heading).to_vec()];
     for figure in figures {
@@ -168,7 +166,7 @@ pub fn uncertainty(
             cells.extend([number(width(summary.standard)), number(shown(summary.low)), number(shown(summary.high))]);
             let exact = is_exact(budget, Some(summary), figure.around.unwrap_or(budget.value));
             let agreement = compare(study, budget, summary, 1);
-            let note = if exact { names.exact.to_owned() } else { (words.compare.agreement_note)(&agreement, context) };
+            let note = if exact { t!("comparison-exact") } else { (words.compare.agreement_note)(&agreement, context) };
             cells.push(Cell::text(note));
             cells.push(Cell::Number { value: summary.draws as f64, decimals: 0 });
             // A seed may have more digits than a spreadsheet's numbers.
@@ -176,7 +174,7 @@ pub fn uncertainty(
         }
         rows.push(cells);
     }
-    Table { name: names.uncertainty.to_owned(), rows, frozen: 1 }
+    Table { name: t!("comparison-sheet-uncertainty"), rows, frozen: 1 }
 }
 
 /// The share of each source in the variance of each figure, in %: a row a figure, a column a source.
@@ -187,8 +185,7 @@ pub fn shares(
     systems: &[ComparedSystem],
     words: &Words,
 ) -> Table {
-    let names = &words.compare.sheet;
-    let mut head = vec![Cell::heading(names.share)];
+    let mut head = vec![Cell::heading(label!("comparison-head-share"))];
     head.extend(sources.iter().map(|source| Cell::heading((words.compare.uncertain)(source, systems))));
     let mut rows = vec![head];
     for figure in figures {
@@ -198,7 +195,7 @@ pub fn shares(
         cells.extend((0..sources.len()).map(|at| Cell::Number { value: share(at) * 100.0, decimals: 1 }));
         rows.push(cells);
     }
-    Table { name: names.shares.to_owned(), rows, frozen: 1 }
+    Table { name: t!("comparison-sheet-shares"), rows, frozen: 1 }
 }
 
 /// Several tables in one, each below its name, a blank row between: for a file that has no sheets. The first one

@@ -8,6 +8,7 @@ use crate::domain::compare::unpriced::missing;
 use crate::quantity::{Amount, Kind, Unit};
 use crate::record::table::{Cell, Table};
 use crate::ui::text::{Context, Message, Words, unit_shown};
+use crate::{label, t};
 
 /// A number with so many decimals; empty where it is not known.
 fn number(value: Option<f64>, decimals: u8) -> Cell {
@@ -20,11 +21,9 @@ pub fn economy(
     systems: &[ComparedSystem],
     economies: &[SystemEconomy],
     (economy, reference): (&Economy, usize),
-    words: &Words,
     context: &Context<'_>,
 ) -> Table {
-    let names = &words.compare.economy;
-    let mut head = vec![Cell::heading(words.compare.sheet.figure), Cell::heading(words.compare.sheet.unit)];
+    let mut head = vec![Cell::heading(label!("comparison-head-figure")), Cell::heading(label!("comparison-head-unit"))];
     head.extend(systems.iter().map(|system| Cell::heading(&system.name)));
     let mut rows = vec![head];
     let money = context.currency;
@@ -39,23 +38,43 @@ pub fn economy(
     };
     type Part = fn(&SystemEconomy) -> Option<f64>;
     let costs: [(&str, Part); 7] = [
-        (names.materials, |of| of.materials),
-        (names.dryer_energy, |of| of.dryer_energy),
-        (names.press_energy, |of| of.press_energy),
-        (names.release_agent, |of| of.release_agent),
-        (names.freight, |of| of.freight),
-        (names.total, |of| of.total),
-        (names.margin, |of| of.margin),
+        (label!("comparison-economy-materials"), |of| of.materials),
+        (label!("comparison-economy-dryer-energy"), |of| of.dryer_energy),
+        (label!("comparison-economy-press-energy"), |of| of.press_energy),
+        (label!("comparison-economy-release-agent"), |of| of.release_agent),
+        (label!("comparison-economy-freight"), |of| of.freight),
+        (label!("comparison-economy-total"), |of| of.total),
+        (label!("comparison-economy-margin"), |of| of.margin),
     ];
     for (label, part) in costs {
         row(label, &cost_unit, economies.iter().map(|of| in_cost(part(of))).collect(), 2);
     }
     let per_kilogram = format!("{money}/kg");
-    row(names.freight_per_solids, &per_kilogram, economies.iter().map(|of| of.freight_per_solids).collect(), 3);
+    row(
+        label!("comparison-economy-freight-per-solids"),
+        &per_kilogram,
+        economies.iter().map(|of| of.freight_per_solids).collect(),
+        3,
+    );
     let per_hour = format!("{money}/h");
-    row(names.margin_per_press_hour, &per_hour, economies.iter().map(|of| of.margin_per_press_hour).collect(), 0);
-    row(names.volume_per_year, &volume_unit, economies.iter().map(|of| of.volume_per_year).collect(), 0);
-    row(names.capacity_per_year, &volume_unit, economies.iter().map(|of| of.capacity_per_year).collect(), 0);
+    row(
+        label!("comparison-economy-margin-per-press-hour"),
+        &per_hour,
+        economies.iter().map(|of| of.margin_per_press_hour).collect(),
+        0,
+    );
+    row(
+        label!("comparison-economy-volume-per-year"),
+        &volume_unit,
+        economies.iter().map(|of| of.volume_per_year).collect(),
+        0,
+    );
+    row(
+        label!("comparison-economy-capacity-per-year"),
+        &volume_unit,
+        economies.iter().map(|of| of.capacity_per_year).collect(),
+        0,
+    );
     let switches: Vec<Option<Switch>> = economies
         .iter()
         .enumerate()
@@ -63,29 +82,34 @@ pub fn economy(
         .collect();
     type Change = fn(&Switch) -> Option<f64>;
     let changes: [(&str, &str, Change); 5] = [
-        (names.more_cost, &cost_unit, |of| of.per_volume),
-        (names.scrap, &volume_unit, |of| of.scrap_per_year),
-        (names.scrap_cost, &a_year, |of| of.scrap_cost),
-        (names.more_capacity, &volume_unit, |of| of.capacity),
-        (names.more_margin, &a_year, |of| of.margin_per_year),
+        (label!("comparison-economy-more-cost"), &cost_unit, |of| of.per_volume),
+        (label!("comparison-economy-scrap"), &volume_unit, |of| of.scrap_per_year),
+        (label!("comparison-economy-scrap-cost"), &a_year, |of| of.scrap_cost),
+        (label!("comparison-economy-more-capacity"), &volume_unit, |of| of.capacity),
+        (label!("comparison-economy-more-margin"), &a_year, |of| of.margin_per_year),
     ];
     for (label, unit, change) in changes {
         let values = switches.iter().map(|switch| switch.as_ref().and_then(change));
         let in_unit = |value: Option<f64>| if unit == cost_unit { in_cost(value) } else { value };
         row(label, unit, values.map(in_unit).collect(), if unit == cost_unit { 2 } else { 0 });
     }
-    Table { name: names.title.to_owned(), rows, frozen: 1 }
+    Table { name: t!("comparison-sheet-economy"), rows, frozen: 1 }
 }
 
 /// What limits each system, and the prices that it lacks: system, what, asked, limit, unit.
 #[must_use]
 pub fn limits(systems: &[ComparedSystem], words: &Words, context: &Context<'_>) -> Table {
-    let names = &words.compare.economy;
-    let head = [names.system, names.limited_by, names.asked, names.limit, words.compare.sheet.unit];
+    let head = [
+        label!("comparison-head-system"),
+        label!("comparison-head-limited-by"),
+        label!("comparison-head-asked"),
+        label!("comparison-head-limit"),
+        label!("comparison-head-unit"),
+    ];
     let mut rows = vec![head.map(Cell::heading).to_vec()];
     for system in systems {
         let Some(case) = system.case() else {
-            rows.push(vec![Cell::text(&system.name), Cell::text(names.no_result)]);
+            rows.push(vec![Cell::text(&system.name), Cell::text(label!("comparison-no-result"))]);
             continue;
         };
         for one in exceeded(case) {
@@ -101,19 +125,19 @@ pub fn limits(systems: &[ComparedSystem], words: &Words, context: &Context<'_>) 
         }
         for price in missing(case, None) {
             let name = (words.field_name)(price, &system.draft);
-            rows.push(vec![Cell::text(&system.name), Cell::text(format!("{}: {name}", names.missing_price))]);
+            rows.push(vec![Cell::text(&system.name), Cell::text(t!("comparison-missing-price", price = name))]);
         }
     }
-    Table { name: names.limits.to_owned(), rows, frozen: 1 }
+    Table { name: t!("comparison-sheet-limits"), rows, frozen: 1 }
 }
 
 /// Every question that was asked, with its answer.
 #[must_use]
-pub fn answers(asked: &[(String, Message)], words: &Words) -> Table {
-    let names = &words.compare.economy;
-    let mut rows = vec![[names.question, names.answer].map(Cell::heading).to_vec()];
+pub fn answers(asked: &[(String, Message)]) -> Table {
+    let mut rows =
+        vec![[label!("comparison-head-question"), label!("comparison-head-answer")].map(Cell::heading).to_vec()];
     rows.extend(asked.iter().map(|(question, Message { what, fix })| {
         vec![Cell::text(question), Cell::text(format!("{what} {fix}").trim())]
     }));
-    Table { name: names.answers.to_owned(), rows, frozen: 1 }
+    Table { name: t!("comparison-sheet-answers"), rows, frozen: 1 }
 }

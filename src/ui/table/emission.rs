@@ -5,6 +5,7 @@ use crate::domain::chemistry::emission::{EmissionError, LIMITS, StatedLimit};
 use crate::domain::compare::emission::EmissionSheet;
 use crate::record::table::{Cell, Table};
 use crate::ui::text::Words;
+use crate::{label, t};
 use uom::si::mass::kilogram;
 use uom::si::mass_density::milligram_per_cubic_meter;
 use uom::si::ratio::{part_per_million, ratio};
@@ -12,8 +13,13 @@ use uom::si::ratio::{part_per_million, ratio};
 /// The emission sheet: figures that were asked for, then the limits, and that a test decides.
 #[must_use]
 pub fn emission(sheet: &EmissionSheet, words: &Words) -> Table {
-    let names = &words.compare.emission;
-    let head = [words.compare.sheet.figure, words.compare.sheet.unit, names.from, names.to, names.source];
+    let head = [
+        label!("comparison-head-figure"),
+        label!("comparison-head-unit"),
+        label!("comparison-head-from"),
+        label!("comparison-head-to"),
+        label!("comparison-head-origin"),
+    ];
     let mut rows = vec![head.map(Cell::heading).to_vec()];
     let number = |value: f64| Cell::Number { value: without_conversion(value), decimals: 3 };
     let mut row = |label: &str, unit: &str, found: Option<Result<[f64; 2], EmissionError>>, source: &str| {
@@ -24,7 +30,7 @@ pub fn emission(sheet: &EmissionSheet, words: &Words) -> Table {
                 cells.extend([number(one.min(other)), number(one.max(other)), Cell::text(source)]);
             }
             Err(error) => {
-                let message = (names.error)(error);
+                let message = (words.compare.emission_error)(error);
                 let said = format!("{} {}", message.what, message.fix);
                 cells.extend([Cell::Empty, Cell::Empty, Cell::text(said)]);
             }
@@ -33,33 +39,42 @@ pub fn emission(sheet: &EmissionSheet, words: &Words) -> Table {
     };
     let ratios = sheet.ratios;
     row(
-        names.ratio,
+        label!("comparison-emission-ratio"),
         "mol/mol",
         ratios.map(|found| found.map(|of| of.formaldehyde_per_urea.map(|r| r.get::<ratio>()))),
-        names.structure,
+        label!("comparison-emission-structure"),
     );
     row(
-        names.amino_ratio,
+        label!("comparison-emission-amino-ratio"),
         "mol/mol",
         ratios.map(|found| found.map(|of| of.formaldehyde_per_amino.map(|r| r.get::<ratio>()))),
-        names.structure,
+        label!("comparison-emission-structure"),
     );
     row(
-        names.urea,
+        label!("comparison-emission-urea"),
         "kg",
         sheet.urea.map(|found| found.map(|urea| urea.map(|mass| mass.get::<kilogram>()))),
-        names.structure,
+        label!("comparison-emission-structure"),
     );
     let concentration = sheet.concentration.map(|found| found.map(|of| [of.get::<milligram_per_cubic_meter>(); 2]));
-    row(names.concentration, "mg/m³", concentration, "CODATA 2018");
+    row(label!("comparison-emission-concentration"), "mg/m³", concentration, "CODATA 2018");
     let share = sheet.share.map(|found| found.map(|of| [of.get::<part_per_million>(); 2]));
-    row(names.concentration, "ppm", share, "CODATA 2018");
-    row(names.perforator, "mg/100 g", sheet.perforator.map(|found| found.map(|of| [of; 2])), names.perforator_source);
+    row(label!("comparison-emission-concentration"), "ppm", share, "CODATA 2018");
+    row(
+        label!("comparison-emission-perforator-at-reference"),
+        "mg/100 g",
+        sheet.perforator.map(|found| found.map(|of| [of; 2])),
+        label!("comparison-emission-perforator-source"),
+    );
     for limit in LIMITS {
-        let label = format!("{}: {}, {}", names.limits, (names.market)(limit.market), (names.article)(limit.article));
+        let label = t!(
+            "comparison-emission-limit",
+            market = (words.compare.market)(limit.market),
+            article = (words.compare.article)(limit.article)
+        );
         let source = match limit.from {
             "" => limit.regulation.to_owned(),
-            from => format!("{}, {} {from}", limit.regulation, names.valid_from),
+            from => t!("comparison-emission-valid-from", regulation = limit.regulation, date = from),
         };
         let stated: &[(f64, &str)] = match limit.limit {
             StatedLimit::MilligramPerCubicMetre(value) => &[(value, "mg/m³")],
@@ -71,6 +86,6 @@ pub fn emission(sheet: &EmissionSheet, words: &Words) -> Table {
             rows.push(vec![Cell::text(&label), Cell::text(*unit), Cell::Empty, value, Cell::text(&source)]);
         }
     }
-    rows.push(vec![Cell::text(names.caution)]);
-    Table { name: names.title.to_owned(), rows, frozen: 1 }
+    rows.push(vec![Cell::text(label!("comparison-emission-caution"))]);
+    Table { name: t!("comparison-sheet-emission"), rows, frozen: 1 }
 }

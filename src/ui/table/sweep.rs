@@ -7,6 +7,7 @@ use crate::domain::compare::sweep::Sweep;
 use crate::quantity::{Kind, Unit};
 use crate::record::table::{Cell, Table};
 use crate::ui::text::{Context, Words, unit_shown};
+use crate::{label, t};
 
 /// What is swept over what: label and kind of the input, then of the figure.
 #[derive(Debug, Clone, Copy)]
@@ -32,8 +33,7 @@ pub fn sensitivity(
         symbol if symbol.is_empty() => label.to_owned(),
         symbol => format!("{label}, {symbol}"),
     };
-    let names = &words.compare;
-    let limited_by = names.economy.limited_by;
+    let limited_by = label!("comparison-head-limited-by");
     let mut first = vec![Cell::heading(named(head.input.0, across))];
     for (name, _) in systems {
         first.push(Cell::heading(format!("{name}: {}", named(head.output.0, up))));
@@ -65,12 +65,12 @@ pub fn sensitivity(
     }
     for (name, swept) in systems {
         for span in swept.iter().flat_map(|sweep| &sweep.limits) {
-            let label = format!("{name}: {limited_by} {}", (names.obstacle)(span.obstacle));
+            let label = format!("{name}: {limited_by} {}", (words.compare.obstacle)(span.obstacle));
             let ends = [span.from, span.to].map(&input_cell);
             rows.push(std::iter::once(Cell::text(label)).chain(ends).collect());
         }
     }
-    Table { name: names.sheet.sensitivity.to_owned(), rows, frozen: 1 }
+    Table { name: t!("comparison-sheet-sensitivity"), rows, frozen: 1 }
 }
 
 /// The limits that hold at one input; advice is none.

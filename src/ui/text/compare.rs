@@ -1,11 +1,12 @@
 //! What the comparison says in words.
 
-use super::compare_economy::EconomyWords;
-use super::compare_emission::EmissionWords;
 use super::{Context, FieldWords, FigureWords, Message};
 use crate::domain::Field;
+use crate::domain::chemistry::emission::{EmissionError, LimitedArticle, Market};
 use crate::domain::compare::Output;
 use crate::domain::compare::break_even::{BreakEvenAnswer, BreakEvenError};
+use crate::domain::compare::economy::field::{EconomyField, SystemEconomyField};
+use crate::domain::compare::emission::EmissionField;
 use crate::domain::compare::feasibility::Obstacle;
 use crate::domain::compare::range::RangeError;
 use crate::domain::compare::side::{ComparedSystem, SideBySideError, SystemDifference};
@@ -25,12 +26,18 @@ pub struct CompareWords {
     pub obstacle: fn(Obstacle) -> &'static str,
     /// What differs between systems beside their liquids, each system by its name, and what to do.
     pub difference: fn(&SystemDifference, &[ComparedSystem], &Context<'_>) -> Message,
-    /// The economy of a change, limits and answers.
-    pub economy: EconomyWords,
-    /// The emission sheet.
-    pub emission: EmissionWords,
-    /// Sheets and headings of what is taken away.
-    pub sheet: SheetWords,
+    /// Label, with its unit after the currency, and hint of a field of the economy.
+    pub economy_field: fn(EconomyField) -> FieldWords,
+    /// The same of a field that each system has of its own.
+    pub system_economy_field: fn(SystemEconomyField) -> FieldWords,
+    /// Label and hint of a field of the emission sheet.
+    pub emission_field: fn(EmissionField) -> FieldWords,
+    /// What is wrong with an entry of the emission sheet.
+    pub emission_error: fn(EmissionError) -> Message,
+    /// A market with limits of its own.
+    pub market: fn(Market) -> &'static str,
+    /// What a limit is for.
+    pub article: fn(LimitedArticle) -> &'static str,
     /// Why systems cannot stand side by side.
     pub not_side_by_side: fn(SideBySideError) -> Message,
     /// Prices that a system has no cost without; `None` where all are there.
@@ -59,35 +66,4 @@ pub struct CompareWords {
     pub agreement_note: fn(&Agreement, &Context<'_>) -> String,
     /// Why both methods differ.
     pub why: fn(DisagreementCause, &Context<'_>) -> String,
-}
-
-/// Names of sheets and headings of a comparison that is taken away.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[allow(missing_docs, reason = "each is the heading of that name")]
-pub struct SheetWords {
-    pub side_by_side: &'static str,
-    pub sensitivity: &'static str,
-    pub assumptions: &'static str,
-    pub uncertainty: &'static str,
-    pub exact: &'static str,
-    pub figure: &'static str,
-    pub input: &'static str,
-    pub unit: &'static str,
-    /// Before the name of a system, over what it has more than the reference.
-    pub more_than_reference: &'static str,
-    pub value: &'static str,
-    pub standard: &'static str,
-    pub expanded: &'static str,
-    pub standard_drawn: &'static str,
-    pub freedom: &'static str,
-    pub factor: &'static str,
-    pub both: &'static str,
-    pub sources: &'static str,
-    pub shares: &'static str,
-    pub low: &'static str,
-    pub high: &'static str,
-    pub draws: &'static str,
-    pub seed: &'static str,
-    pub source: &'static str,
-    pub share: &'static str,
 }

@@ -21,6 +21,7 @@ pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("cautions.ftl", include_str!("en/cautions.ftl")),
     ("common.ftl", include_str!("en/common.ftl")),
     ("compare.ftl", include_str!("en/compare.ftl")),
+    ("compare_words.ftl", include_str!("en/compare_words.ftl")),
     ("findings.ftl", include_str!("en/findings.ftl")),
     ("frame.ftl", include_str!("en/frame.ftl")),
     ("help.ftl", include_str!("en/help.ftl")),
@@ -32,11 +33,14 @@ pub const ENGLISH_RESOURCES: &[(&str, &str)] = &[
     ("line_findings.ftl", include_str!("en/line_findings.ftl")),
     ("line_tanks.ftl", include_str!("en/line_tanks.ftl")),
     ("line_words.ftl", include_str!("en/line_words.ftl")),
+    ("make_up.ftl", include_str!("en/make_up.ftl")),
     ("mixing.ftl", include_str!("en/mixing.ftl")),
     ("paper.ftl", include_str!("en/paper.ftl")),
     ("recipe.ftl", include_str!("en/recipe.ftl")),
     ("recipe_words.ftl", include_str!("en/recipe_words.ftl")),
+    ("records.ftl", include_str!("en/records.ftl")),
     ("sources.ftl", include_str!("en/sources.ftl")),
+    ("systems.ftl", include_str!("en/systems.ftl")),
     ("trial.ftl", include_str!("en/trial.ftl")),
 ];
 

@@ -5,19 +5,13 @@
 
 mod bench;
 pub mod compare;
-/// The economy of a change.
-pub mod compare_economy;
-/// The emission sheet.
-pub mod compare_emission;
 mod context;
 /// Words in Fluent resources.
 pub mod fluent;
 mod isolated;
 mod line;
-mod page;
 mod show;
 mod sources;
-mod versions;
 mod width;
 mod words;
 
@@ -25,12 +19,10 @@ pub use bench::{BenchContext, BenchWords};
 pub use context::{Carrier, CautionWords, Context, FieldWords, FigureWords, Loose, Message, SystemWords};
 pub use isolated::isolated;
 pub use line::{LineContext, LineWords};
-pub use page::{LibraryPage, Rescue, SystemsPage};
 pub use show::{lower_first, shown, symbol_shown, trimmed, trimmed_to, unit_short, unit_shown};
 pub use sources::{named_line, named_recipe, source_text, typical_liquids};
-pub use versions::VersionWords;
 pub use width::{in_unit, plus_minus, width_shown};
-pub use words::WORDS;
+pub use words::{WORDS, library, versions};
 
 use crate::domain::balance::machine::Machine;
 use crate::domain::chemistry::solute::Solute;
@@ -119,12 +111,4 @@ pub struct Words {
     pub compare: compare::CompareWords,
     /// The line.
     pub line: LineWords,
-    /// The library of recipes.
-    pub library_page: LibraryPage,
-    /// Revisions of a recipe, on every page.
-    pub versions: VersionWords,
-    /// After a fault of the program.
-    pub rescue: Rescue,
-    /// The binder systems.
-    pub systems_page: SystemsPage,
 }

@@ -193,13 +193,13 @@ fn uncertainty() {
 
 #[test]
 fn economy_and_emission() {
-    let (economy, emission) = (&WORDS.compare.economy, &WORDS.compare.emission);
+    let words = &WORDS.compare;
     let mut text = String::new();
-    let all = EconomyField::ALL.iter().map(|field| (economy.field)(*field));
-    let own = SystemEconomyField::ALL.iter().map(|field| (economy.system_field)(*field));
-    for words in all.chain(own).chain(EmissionField::ALL.iter().map(|field| (emission.field)(*field))) {
-        sound(words.label);
-        writeln!(text, "  {}: {}", words.label, words.hint).unwrap();
+    let all = EconomyField::ALL.iter().map(|field| (words.economy_field)(*field));
+    let own = SystemEconomyField::ALL.iter().map(|field| (words.system_economy_field)(*field));
+    for found in all.chain(own).chain(EmissionField::ALL.iter().map(|field| (words.emission_field)(*field))) {
+        sound(found.label);
+        writeln!(text, "  {}: {}", found.label, found.hint).unwrap();
     }
     let ratio = uom::si::f64::Ratio::default();
     for error in [
@@ -211,12 +211,12 @@ fn economy_and_emission() {
         EmissionError::ValueOutOfRange(-1.0),
         EmissionError::MoistureOutOfRange(ratio),
     ] {
-        text += &written(&(emission.error)(error));
+        text += &written(&(words.emission_error)(error));
     }
     for limit in LIMITS {
-        writeln!(text, "  {}, {}", (emission.market)(limit.market), (emission.article)(limit.article)).unwrap();
+        writeln!(text, "  {}, {}", (words.market)(limit.market), (words.article)(limit.article)).unwrap();
     }
-    writeln!(text, "  {}", emission.caution).unwrap();
+    writeln!(text, "  {}", haulm::t!("comparison-emission-caution")).unwrap();
     snapshot!("messages", "compare_economy_and_emission", text);
 }
 

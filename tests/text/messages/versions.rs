@@ -1,34 +1,36 @@
 //! What is said of revisions, releases, and before a save.
 
-use super::WORDS;
+use haulm::ui::text::versions::{released_by, twin, withdrawn_by};
+use haulm::{t, told};
 use std::fmt::Write as _;
 
 #[test]
 fn versions() {
-    let words = &WORDS.versions;
     let mut text = String::new();
     let mut say = |line: String| writeln!(text, "{line}").unwrap();
-    let three = (words.revision)(3);
-    let twin = (words.twin)(&three, "JK", "2026-03-09 10:42:07");
-    say(twin.clone());
-    say((words.twin)(&three, "", "2026-03-09 10:42:07"));
+    let three = t!("record-revision", number = 3);
+    let named = twin(&three, "JK", "2026-03-09 10:42:07");
+    say(named.clone());
+    say(twin(&three, "", "2026-03-09 10:42:07"));
     for (author, date) in [("JK", "2026-03-09"), ("", "2026-03-09")] {
-        say(format!("{three} {}", (words.released_by)(author, date)));
-        say(format!("{three} {}", (words.withdrawn_by)(author, date)));
+        say(format!("{three} {}", released_by(author, date)));
+        say(format!("{three} {}", withdrawn_by(author, date)));
     }
-    say((words.released)(&three, "Straw 15 mm"));
-    say((words.withdrawn)(&three, "Straw 15 mm"));
-    let four = (words.revision)(4);
-    for message in
-        [(words.behind)(&four, &three), (words.ask_behind)(&four, &twin), (words.ask_binders)("pMDI", "UF resin")]
-    {
+    say(t!("record-released", revision = &three, name = "Straw 15 mm"));
+    say(t!("record-withdrawn", revision = &three, name = "Straw 15 mm"));
+    let four = t!("record-revision", number = 4);
+    for message in [
+        told!("record-behind", newer = &four, shown = &three),
+        told!("record-ask-behind", newer = &four, shown = &named),
+        told!("record-ask-binders", before = "pMDI", now = "UF resin"),
+    ] {
         say(format!("{} {}", message.what, message.fix));
     }
-    for button in [(words.open)(&four), (words.save_on_top)(&four), (words.compare)(&four)] {
-        say(button);
-    }
-    say((words.saved_as_new)("Copy of Straw 15 mm"));
-    say((words.replaced)("Binder"));
+    say(t!("record-open-revision", revision = &four));
+    say(t!("record-save-on-top", revision = &four));
+    say(t!("record-compare-revision", revision = &four));
+    say(t!("record-saved-as-new", name = "Copy of Straw 15 mm"));
+    say(t!("record-replaced", role = "Binder"));
     insta::assert_snapshot!(text, @"
     Revision 3 (JK, 2026-03-09 10:42:07)
     Revision 3 (2026-03-09 10:42:07)

@@ -13,6 +13,7 @@ use crate::ui::part::save::when;
 use crate::ui::part::version;
 use crate::ui::persistence::records;
 use crate::ui::state::State;
+use crate::ui::text::library::{file_too_large, file_unreadable};
 use crate::ui::text::{Carrier, Message};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -99,7 +100,7 @@ fn TrialRow(
     let id: TrialId = trial.trial();
     let content = trial.content();
     let name = state.called(&content.name);
-    let revision = content.revision.and_then(|id| state.seen(id)).map(|seen| version::label(state, &seen));
+    let revision = content.revision.and_then(|id| state.seen(id)).map(|seen| version::label(&seen));
     let recipe =
         [Some(state.called(&content.recipe_name)), revision].into_iter().flatten().collect::<Vec<_>>().join(", ");
     let delete = move |_| {
@@ -165,10 +166,9 @@ fn Told(
 
 /// Puts the trial of a file on the page; why not, if it does not go there.
 fn opened(state: State, text: Result<String, ReadFileError>) -> Option<Message> {
-    let words = &state.words.library_page;
     match text {
         Ok(text) => state.take_in_trial(&text).err().map(|refusal| (state.words.refusal)(&refusal, Carrier::File)),
-        Err(ReadFileError::TooLarge { bytes, limit }) => Some((words.file_too_large)(bytes, limit)),
-        Err(ReadFileError::Unreadable(own)) => Some((words.file_unreadable)(&own)),
+        Err(ReadFileError::TooLarge { bytes, limit }) => Some(file_too_large(bytes, limit)),
+        Err(ReadFileError::Unreadable(own)) => Some(file_unreadable(&own)),
     }
 }

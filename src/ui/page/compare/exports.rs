@@ -44,7 +44,7 @@ fn tables(context: CompareContext) -> Option<Vec<Table>> {
             all.push(limits(&shown.systems, words, own));
             all.extend(swept.map(|swept| swept.table));
             all.push(emission(&sheet(&typed.emission), words));
-            all.push(answers(&asked, words));
+            all.push(answers(&asked));
             if let Some((known, study)) = known.as_ref().and_then(|known| Some((known, known.study.as_ref().ok()?))) {
                 state.compare.found.with(|found| {
                     known.measured(found, hours, |figures| {
@@ -68,9 +68,7 @@ pub fn economy_table(context: CompareContext, typed: &CompareDraft, shown: &Comp
     };
     let all: Vec<SystemEconomy> = shown.systems.iter().zip(&shown.keys).map(of).collect();
     let first = shown.systems.first()?;
-    Some(context.with_draft(&first.draft, |own| {
-        economy_sheet(&shown.systems, &all, (&economy, reference), context.state.words, own)
-    }))
+    Some(context.with_draft(&first.draft, |own| economy_sheet(&shown.systems, &all, (&economy, reference), own)))
 }
 
 /// One file of text: the tables below each other, each under its name.

@@ -28,8 +28,8 @@ pub fn RowDetails(
         Some((version::Seen::from(&version), released, version.summary.note.clone(), version.summary.tags.clone()))
     });
     let (saved, released, note, tags) = about.map_or_else(Default::default, |(seen, released, note, tags)| {
-        let released = released.and_then(|seen| version::released(state, &seen));
-        (version::line(state, &seen), released.unwrap_or_default(), note, tags)
+        let released = released.and_then(|seen| version::released(&seen));
+        (version::line(&seen), released.unwrap_or_default(), note, tags)
     });
     let heads = (!row.others.is_empty()).then(|| view! { <Heads head=head others=row.others.clone()/> });
     let name = row.name.clone();
@@ -81,14 +81,13 @@ fn Actions(
     };
     let is_released = released.as_ref().is_some_and(|(id, _)| *id == head);
     let label = |verb: String| format!("{verb} {name}");
-    let versions = &state.words.versions;
     let release = (!is_released).then(|| {
-        let label = label(versions.release.to_owned());
-        view! { <button type="button" aria-label=label on:click=move |_| state.release(head)>{versions.release}</button> }
+        let label = label(t!("record-release"));
+        view! { <button type="button" aria-label=label on:click=move |_| state.release(head)>{t!("record-release")}</button> }
     });
     let withdraw = released.map(|(id, _)| {
-        let label = label(versions.withdraw.to_owned());
-        view! { <button type="button" aria-label=label on:click=move |_| state.withdraw(id)>{versions.withdraw}</button> }
+        let label = label(t!("record-withdraw"));
+        view! { <button type="button" aria-label=label on:click=move |_| state.withdraw(id)>{t!("record-withdraw")}</button> }
     });
     let history = move || library.open.with(|open| *open == Some((recipe, RowPanel::History)));
     let toggle = move |panel: RowPanel| {

@@ -3,11 +3,11 @@
 use super::rows::RevisionRow;
 use crate::record::content::revision::Standing;
 use crate::record::{RecipeId, RevisionId};
-use crate::t;
 use crate::ui::components::{Choice, ChoiceOption};
 use crate::ui::part::version::differences::{Pair, RevisionDifferences};
 use crate::ui::part::version::{label, line, release};
 use crate::ui::state::State;
+use crate::{label, t};
 use leptos::prelude::*;
 
 /// The saves, each but the head to be restored.
@@ -25,15 +25,15 @@ pub fn History(
     let pair = (rows.len() > 1).then(|| view! { <ComparePair recipe=recipe revisions=rows.clone()/> });
     let row = move |RevisionRow { seen, name, facts }: RevisionRow| {
         let id = seen.id;
-        let released = release(state, &seen).map(|released| view! { <span class="badge">{released}</span> });
+        let released = release(&seen).map(|released| view! { <span class="badge">{released}</span> });
         let holds = seen.released.as_ref().is_some_and(|released| released.withdrawn.is_none());
-        let text = label(state, &seen);
+        let text = label(&seen);
         let restore = (id != head && seen.standing == Standing::Kept).then(|| {
             let label = format!("{} {text}", t!("library-restore"));
             view! { <button type="button" aria-label=label on:click=move |_| state.restore(id, head)>{t!("library-restore")}</button> }
         });
         let withdraw = holds.then(|| {
-            let words = state.words.versions.withdraw;
+            let words = label!("record-withdraw");
             let label = format!("{words} {text}");
             view! { <button type="button" aria-label=label on:click=move |_| state.withdraw(id)>{words}</button> }
         });
@@ -41,7 +41,7 @@ pub fn History(
         let name = if facts.is_empty() { name } else { format!("{name} · {facts}") };
         view! {
             <li>
-                <span class="revision">{line(state, &seen)}</span>
+                <span class="revision">{line(&seen)}</span>
                 <span class="note">{name}</span>
                 {released}
                 {restore}
@@ -63,10 +63,8 @@ fn ComparePair(
     /// Its saves.
     revisions: Vec<RevisionRow>,
 ) -> impl IntoView {
-    let state = expect_context::<State>();
-    let words = &state.words.versions;
     let ids: Vec<RevisionId> = revisions.iter().map(|revision| revision.seen.id).collect();
-    let option = |revision: &RevisionRow| ChoiceOption::new(revision.seen.id.to_string(), line(state, &revision.seen));
+    let option = |revision: &RevisionRow| ChoiceOption::new(revision.seen.id.to_string(), line(&revision.seen));
     let options: Vec<ChoiceOption> = revisions.iter().map(option).collect();
     let chosen = RwSignal::new((ids.get(1).copied(), ids.first().copied()));
     let text = |id: Option<RevisionId>| id.map(|id| id.to_string()).unwrap_or_default();
@@ -86,14 +84,14 @@ fn ComparePair(
     };
     view! {
         <div class="compare-two">
-            <Choice id=format!("compare-0-{recipe}") name=words.compare_one labelled=true options=options.clone() value=one on_choose=choose_one/>
-            <Choice id=format!("compare-1-{recipe}") name=words.compare_other labelled=true options=options value=other on_choose=choose_other/>
+            <Choice id=format!("compare-0-{recipe}") name=label!("record-compare-one") labelled=true options=options.clone() value=one on_choose=choose_one/>
+            <Choice id=format!("compare-1-{recipe}") name=label!("record-compare-other") labelled=true options=options value=other on_choose=choose_other/>
             <button
                 type="button"
                 aria-expanded=move || if open.get() { "true" } else { "false" }
                 on:click=move |_| open.update(|open| *open = !*open)
             >
-                {words.show_differences}
+                {t!("record-show-differences")}
             </button>
             {differences}
         </div>

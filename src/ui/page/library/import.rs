@@ -8,6 +8,7 @@ use crate::ui::persistence::trouble::tell_message;
 use crate::ui::persistence::{self, Imported};
 use crate::ui::route::Page;
 use crate::ui::state::{About, State};
+use crate::ui::text::library::{file_too_large, file_unreadable};
 use crate::ui::text::{Carrier, Message};
 use leptos::ev::{Event, KeyboardEvent};
 use leptos::prelude::*;
@@ -93,13 +94,12 @@ pub fn dropped(state: State, file: ChosenFile) {
 /// # Errors
 /// Why not.
 async fn taken(state: State, file: ChosenFile) -> Result<Page, Message> {
-    let page = &state.words.library_page;
     let text = file::read_text(&file, LARGEST as u64).await;
     let file_name = file.name();
     let text = match text {
         Ok(text) => text,
-        Err(ReadFileError::TooLarge { bytes, limit }) => return Err((page.file_too_large)(bytes, limit)),
-        Err(ReadFileError::Unreadable(own)) => return Err((page.file_unreadable)(&own)),
+        Err(ReadFileError::TooLarge { bytes, limit }) => return Err(file_too_large(bytes, limit)),
+        Err(ReadFileError::Unreadable(own)) => return Err(file_unreadable(&own)),
     };
     // "straw-15.haulm.json" is called "straw-15".
     let stem = file_name.split('.').next().unwrap_or_default();

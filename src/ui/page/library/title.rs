@@ -41,7 +41,7 @@ pub fn LibraryTitle() -> impl IntoView {
         let text = state
             .library
             .with_untracked(|kept| library.query.with_untracked(|query| rows::csv(kept, query, order, mark)));
-        state.hand_out(&format!("{}.csv", state.words.library_page.library_name), "text/csv", &text);
+        state.hand_out(&format!("{}.csv", t!("record-library-file")), "text/csv", &text);
     };
     view! {
         <header class="title">

@@ -44,7 +44,7 @@ fn RecipeRevision() -> impl IntoView {
     let is_saved = Memo::new(move |_| saved.get());
     let seen = state.seen_on_page();
     let revision = move || match seen.get() {
-        Some(seen) => version::headline(state, &seen, is_saved.get()),
+        Some(seen) => version::headline(&seen, is_saved.get()),
         None => t!("recipe-not-saved"),
     };
     let told = move || t!("line-recipe", name = name.get(), revision = revision());

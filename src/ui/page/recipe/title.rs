@@ -82,11 +82,11 @@ fn RevisionLine() -> impl IntoView {
     let seen = state.seen_on_page();
     let told = move || match seen.get() {
         _ if state.example.get() => t!("recipe-example"),
-        Some(seen) => version::headline(state, &seen, is_saved.get()),
+        Some(seen) => version::headline(&seen, is_saved.get()),
         None => t!("recipe-not-saved"),
     };
     let released = state.released_of_page();
-    let release = Memo::new(move |_| released.get().and_then(|seen| version::released(state, &seen)));
+    let release = Memo::new(move |_| released.get().and_then(|seen| version::released(&seen)));
     view! {
         <p class="note" id="save-state">{told}</p>
         <p class="note" id="release-state" hidden=move || release.with(Option::is_none)>{move || release.get()}</p>
@@ -107,7 +107,7 @@ fn More() -> impl IntoView {
     let off = |can: bool| (!can).then_some("true");
     view! {
         <Menu id="recipe-more" label=t!("common-more") sign="⋯">
-            <button type="button" on:click=move |_| state.save_as_new_and_tell()>{state.words.versions.save_as_new}</button>
+            <button type="button" on:click=move |_| state.save_as_new_and_tell()>{t!("record-save-as-new")}</button>
             <button type="button" on:click=blank>{t!("recipe-new")}</button>
             <button type="button" aria-disabled=move || off(can_undo.get()) on:click=move |_| state.undo()>
                 {t!("common-undo")}

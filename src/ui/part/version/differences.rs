@@ -53,7 +53,7 @@ impl Side {
         state.library.with_untracked(|library| {
             let revision = library.revision(id)?;
             let seen = library.version(id).as_ref().map(|version: &Version<'_>| Seen::from(version))?;
-            Some(Self { heading: line(state, &seen), title: revision.title(), draft: revision.into_content().draft })
+            Some(Self { heading: line(&seen), title: revision.title(), draft: revision.into_content().draft })
         })
     }
 
@@ -61,7 +61,7 @@ impl Side {
     #[must_use]
     pub fn of_page(state: State) -> Self {
         let page = state.current_recipe();
-        Self { heading: state.words.versions.on_page.to_owned(), title: page.title, draft: page.draft }
+        Self { heading: t!("record-on-page"), title: page.title, draft: page.draft }
     }
 }
 
@@ -74,7 +74,7 @@ pub fn RevisionDifferences(
     let state = expect_context::<State>();
     match (Side::of_revision(state, pair.one), Side::of_revision(state, pair.other)) {
         (Some(old), Some(new)) => view! { <Differences old=old new=new heads=pair.heads.then_some(pair)/> }.into_any(),
-        _ => view! { <p>{state.words.library_page.no_revision}</p> }.into_any(),
+        _ => view! { <p>{t!("record-no-revision")}</p> }.into_any(),
     }
 }
 
@@ -87,7 +87,7 @@ pub fn DifferencesFromPage(
     let state = expect_context::<State>();
     match Side::of_revision(state, id) {
         Some(saved) => view! { <Differences old=saved new=Side::of_page(state) heads=None/> }.into_any(),
-        None => view! { <p>{state.words.library_page.no_revision}</p> }.into_any(),
+        None => view! { <p>{t!("record-no-revision")}</p> }.into_any(),
     }
 }
 
@@ -102,11 +102,12 @@ fn Differences(
     heads: Option<Pair>,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let words = &state.words.library_page;
     let found = differences(&old.draft, &new.draft);
     let taken = RwSignal::new(vec![false; found.len()]);
-    let titles =
-        [(words.new_name, &old.title.name, &new.title.name), (label!("recipe-note"), &old.title.note, &new.title.note)];
+    let titles = [
+        (label!("record-new-name"), &old.title.name, &new.title.name),
+        (label!("recipe-note"), &old.title.note, &new.title.note),
+    ];
     let titles = titles.into_iter().filter(|(_, old, new)| old != new).map(|(name, old, new)| {
         let told = Told { name: name.to_owned(), old: old.clone(), new: new.clone() };
         view! { <Row told=told/> }.into_any()
@@ -122,22 +123,22 @@ fn Differences(
         moved(state, &old.draft, &new.draft).into_iter().map(|told| view! { <Row told=told/> }.into_any()).collect();
     let headings = [old.heading, new.heading];
     let inputs = (!is_same).then(|| {
-        view! { <SideTable title=words.differences headings=headings.clone() ticks=heads.is_some() rows=typed/> }
+        view! { <SideTable title=label!("record-differences") headings=headings.clone() ticks=heads.is_some() rows=typed/> }
     });
     let save = heads.map(|pair| {
         let merge = move |_| state.merge_heads(pair.other, pair.one, &taken.get_untracked());
         view! {
-            <div class="actions"><button type="button" class="primary" on:click=merge>{words.make_one}</button></div>
+            <div class="actions"><button type="button" class="primary" on:click=merge>{t!("record-merge-heads")}</button></div>
         }
     });
     let figures = if moved.is_empty() {
-        view! { <p>{words.figures_same}</p> }.into_any()
+        view! { <p>{t!("record-figures-same")}</p> }.into_any()
     } else {
-        view! { <SideTable title=words.figures_differ headings=headings ticks=false rows=moved/> }.into_any()
+        view! { <SideTable title=label!("record-figures-differ") headings=headings ticks=false rows=moved/> }.into_any()
     };
     view! {
         <div class="differences">
-            {is_same.then(|| view! { <p>{words.no_difference}</p> })}
+            {is_same.then(|| view! { <p>{t!("record-no-difference")}</p> })}
             {inputs}
             {save}
             {figures}
@@ -157,9 +158,8 @@ fn SideTable(
     /// Its rows.
     rows: Vec<AnyView>,
 ) -> impl IntoView {
-    let state = expect_context::<State>();
     let [old, new] = headings;
-    let ticks = ticks.then(|| view! { <th scope="col">{state.words.library_page.take_older}</th> });
+    let ticks = ticks.then(|| view! { <th scope="col">{t!("record-take-older")}</th> });
     view! {
         <div class="scroll" tabindex="0" role="region" aria-label=title>
             <table>
@@ -186,9 +186,8 @@ fn Row(
     #[prop(optional_no_strip)]
     tick: Option<Tick>,
 ) -> impl IntoView {
-    let state = expect_context::<State>();
     let Told { name, old, new } = told;
-    let label = format!("{}: {name}", state.words.library_page.take_older);
+    let label = t!("record-take-older-of", input = &name);
     let tick = tick.map(|Tick { at, taken }| {
         let put = move |event| {
             let now = event_target_checked(&event);
@@ -216,7 +215,7 @@ fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told 
     let words = state.words;
     let both =
         |name: &str, say: &dyn Fn(&Draft) -> String| Told { name: name.to_owned(), old: say(old), new: say(new) };
-    let (there, not_there) = (words.library_page.there.to_owned(), words.library_page.not_there.to_owned());
+    let (there, not_there) = (t!("record-in-recipe"), t!("record-not-in-recipe"));
     match difference {
         Difference::FeedWay => {
             both(label!("frame-choice-feed-way"), &|draft| (words.feed_way)(draft.feed_way).to_owned())
@@ -254,7 +253,7 @@ fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told 
         Difference::Replaced(pair) => {
             let role = new.liquid(pair.new).map_or("", |liquid| (words.role)(liquid.role));
             Told {
-                name: (words.versions.replaced)(role),
+                name: t!("record-replaced", role = role),
                 old: liquid(state, pair.old, old),
                 new: liquid(state, pair.new, new),
             }

@@ -7,9 +7,10 @@ use crate::browser::clock;
 use crate::record::content::lineage::Released;
 use crate::record::content::revision::Standing;
 use crate::record::{RevisionId, Version};
-use crate::t;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
+use crate::ui::text::versions;
+use crate::{label, t};
 use leptos::prelude::*;
 
 /// A revision as it is shown.
@@ -51,23 +52,22 @@ impl From<&Version<'_>> for Seen {
 
 /// "Revision 3"; where another one has that number, with initials and time.
 #[must_use]
-pub fn label(state: State, seen: &Seen) -> String {
-    let words = &state.words.versions;
-    let label = (words.revision)(seen.number);
-    if seen.twin { (words.twin)(&label, &seen.author, &exact(seen)) } else { label }
+pub fn label(seen: &Seen) -> String {
+    let label = t!("record-revision", number = seen.number);
+    if seen.twin { versions::twin(&label, &seen.author, &exact(seen)) } else { label }
 }
 
 /// "Revision 3 · 10:42 · JK · drier straw"; time and initials tell it from another one with that number.
 #[must_use]
-pub fn line(state: State, seen: &Seen) -> String {
-    format!("{} · {}", (state.words.versions.revision)(seen.number), saved(state, seen, &when(seen.saved_at)))
+pub fn line(seen: &Seen) -> String {
+    format!("{} · {}", t!("record-revision", number = seen.number), saved(seen, &when(seen.saved_at)))
 }
 
 /// "Revision 3" and what the page says of it, as the head of the recipe and of a sheet of paper: a date is never left out.
 #[must_use]
-pub fn headline(state: State, seen: &Seen, is_saved: bool) -> String {
-    let number = (state.words.versions.revision)(seen.number);
-    let saved = saved(state, seen, &clock::date_time(seen.saved_at));
+pub fn headline(seen: &Seen, is_saved: bool) -> String {
+    let number = t!("record-revision", number = seen.number);
+    let saved = saved(seen, &clock::date_time(seen.saved_at));
     if is_saved {
         format!("{number} · {}", t!("frame-saved-at", saved = saved))
     } else {
@@ -76,9 +76,9 @@ pub fn headline(state: State, seen: &Seen, is_saved: bool) -> String {
 }
 
 /// Time, initials, change note and whether the recipe was removed by it: "10:42 · JK · drier straw".
-fn saved(state: State, seen: &Seen, at: &str) -> String {
+fn saved(seen: &Seen, at: &str) -> String {
     let exact = seen.twin.then(|| exact(seen));
-    let removed = if seen.standing == Standing::Removed { state.words.library_page.removed_mark } else { "" };
+    let removed = if seen.standing == Standing::Removed { label!("record-deleted-mark") } else { "" };
     let parts = [exact.as_deref().unwrap_or(at), seen.author.as_str(), seen.remark.as_str(), removed];
     parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · ")
 }
@@ -90,19 +90,18 @@ fn exact(seen: &Seen) -> String {
 
 /// "released by JK, 2026-03-09", or by whom that was withdrawn; `None` where it never was released.
 #[must_use]
-pub fn release(state: State, seen: &Seen) -> Option<String> {
-    let words = &state.words.versions;
+pub fn release(seen: &Seen) -> Option<String> {
     let Released { by, withdrawn } = seen.released.as_ref()?;
     Some(match withdrawn {
-        Some(by) => (words.withdrawn_by)(&by.author, &clock::date(by.at)),
-        None => (words.released_by)(&by.author, &clock::date(by.at)),
+        Some(by) => versions::withdrawn_by(&by.author, &clock::date(by.at)),
+        None => versions::released_by(&by.author, &clock::date(by.at)),
     })
 }
 
 /// "Revision 3 released by JK, 2026-03-09"
 #[must_use]
-pub fn released(state: State, seen: &Seen) -> Option<String> {
-    Some(format!("{} {}", label(state, seen), release(state, seen)?))
+pub fn released(seen: &Seen) -> Option<String> {
+    Some(format!("{} {}", label(seen), release(seen)?))
 }
 
 impl State {

@@ -5,10 +5,10 @@ use super::label;
 use crate::domain::{Draft, Grade, Role};
 use crate::record::RevisionId;
 use crate::record::store::library::save::SaveQuestion;
-use crate::t;
 use crate::ui::components::Mark;
 use crate::ui::state::State;
 use crate::ui::text::Message;
+use crate::{t, told};
 use leptos::prelude::*;
 
 /// The question while there is one, else that the page shows an older revision than there is.
@@ -22,10 +22,9 @@ pub fn SaveQuestionSlot() -> impl IntoView {
             return None;
         }
         let (newer, shown) = (newer.get()?, shown.get()?);
-        let words = &state.words.versions;
-        let message = (words.behind)(&label(state, &newer), &label(state, &shown));
-        let (id, name) = (newer.id, label(state, &newer));
-        let open = (words.open)(&name);
+        let message = told!("record-behind", newer = label(&newer), shown = label(&shown));
+        let (id, name) = (newer.id, label(&newer));
+        let open = t!("record-open-revision", revision = &name);
         Some(view! {
             <Question message=message id=id name=name>
                 <button type="button" on:click=move |_| state.take_from_library(id)>{open}</button>
@@ -41,22 +40,24 @@ pub fn SaveQuestionSlot() -> impl IntoView {
 
 /// The ways out: a recipe of its own, on top of what is there, or a look at it first.
 fn ask(state: State, why: SaveQuestion) -> Option<impl IntoView> {
-    let words = &state.words.versions;
     let shown = state.seen(state.from.get()?)?;
     let other = state.seen(why.revision())?;
-    let name = label(state, &other);
+    let name = label(&other);
     let (message, on_top) = match why {
-        SaveQuestion::Behind(_) => ((words.ask_behind)(&name, &label(state, &shown)), (words.save_on_top)(&name)),
+        SaveQuestion::Behind(_) => (
+            told!("record-ask-behind", newer = &name, shown = label(&shown)),
+            t!("record-save-on-top", revision = &name),
+        ),
         SaveQuestion::OtherBinders(id) => {
             let before = state.library.with_untracked(|library| library.revision(id))?;
             let before = binders(state, &before.content().draft);
             let now = state.draft.with_untracked(|draft| binders(state, draft));
-            ((words.ask_binders)(&before, &now), words.save_next.to_owned())
+            (told!("record-ask-binders", before = before, now = now), t!("record-save-next"))
         }
     };
     Some(view! {
         <Question message=message id=why.revision() name=name cancel=true>
-            <button type="button" class="primary" on:click=move |_| state.save_as_new_and_tell()>{words.save_as_new}</button>
+            <button type="button" class="primary" on:click=move |_| state.save_as_new_and_tell()>{t!("record-save-as-new")}</button>
             <button type="button" on:click=move |_| state.save_on_top_and_tell()>{on_top.clone()}</button>
         </Question>
     })
@@ -92,7 +93,7 @@ fn Question(
                     aria-expanded=move || if open.get() { "true" } else { "false" }
                     on:click=move |_| open.update(|open| *open = !*open)
                 >
-                    {(state.words.versions.compare)(&name)}
+                    {t!("record-compare-revision", revision = name)}
                 </button>
                 {cancel}
             </div>

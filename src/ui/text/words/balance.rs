@@ -2,6 +2,8 @@
 
 use crate::domain::working::{Constant, Ground};
 use crate::label;
+use crate::ui::text::source_text;
+use std::borrow::Cow;
 
 pub(super) fn constant(constant: Constant) -> &'static str {
     match constant {

@@ -7,14 +7,13 @@ mod compare;
 mod field;
 mod figure;
 mod finding;
-mod library;
+pub mod library;
 mod line;
 mod make_up;
 mod name;
 mod record;
 mod system;
-mod systems;
-mod versions;
+pub mod versions;
 
 use super::Words;
 
@@ -53,8 +52,4 @@ pub static WORDS: Words = Words {
     bench: bench::BENCH,
     compare: compare::COMPARE,
     line: line::LINE,
-    library_page: library::LIBRARY,
-    versions: versions::VERSIONS,
-    rescue: library::RESCUE,
-    systems_page: systems::SYSTEMS,
 };

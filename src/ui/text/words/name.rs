@@ -7,6 +7,7 @@ use crate::domain::recipe::limit::Source;
 use crate::domain::{BoardKind, DoseWay, Draft, Faces, Furnish, Grade, Role, Station, Substance};
 use crate::quantity::Dimension;
 use crate::quantity::kind::UnitSystem;
+use crate::ui::text::source_text;
 use crate::{label, t};
 use std::borrow::Cow;
 

@@ -56,7 +56,7 @@ fn ReportPart(
 fn report(context: CompareContext, rows: &[KeyRow]) -> Option<AnyView> {
     let state = context.state;
     let typed = state.compare.typed.get();
-    let asked = answers(&asked(context), state.words);
+    let asked = answers(&asked(context));
     let said = lines(context);
     let drawings: Vec<Drawing> = [
         swept_at(context, &typed.sweep, DRAWN).and_then(Result::ok).and_then(|swept| swept.picture),

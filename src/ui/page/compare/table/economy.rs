@@ -62,7 +62,7 @@ pub fn EconomySection() -> impl IntoView {
         view! {
             <SheetBox
                 key=format!("economy-{}", field.key())
-                words=(state.words.compare.economy.field)(field)
+                words=(state.words.compare.economy_field)(field)
                 kind=field.kind()
                 limit=field.limit()
                 entry=entry
@@ -77,7 +77,7 @@ pub fn EconomySection() -> impl IntoView {
             context.shown.with(|shown| shown.keys.iter().position(|other| *other == own).unwrap_or_default())
         });
         let label = move || {
-            let label = (state.words.compare.economy.system_field)(SystemEconomyField::ReleaseAgent).label;
+            let label = (state.words.compare.system_economy_field)(SystemEconomyField::ReleaseAgent).label;
             t!("compare-figure-of", figure = label, system = context.shown.with(|shown| shown.name(at.get())))
         };
         view! { <div class="sheet-box"><p class="label">{label}</p><AgentBox key=key at=at scope="economy-"/></div> }
@@ -87,7 +87,7 @@ pub fn EconomySection() -> impl IntoView {
         context.shown.with(|shown| economy_table(context, &typed, shown).map(|table| exported(state, &table)))
     };
     view! {
-        <p class="note">{state.words.compare.economy.hint}</p>
+        <p class="note">{t!("comparison-economy-hint")}</p>
         <div class="given">
             {EconomyField::ALL.iter().map(field).collect_view()}
             <For each=move || keys.get() key=SystemChoice::key children=agent/>
@@ -110,7 +110,7 @@ pub fn EmissionSection() -> impl IntoView {
         view! {
             <SheetBox
                 key=format!("emission-{}", field.key())
-                words=(state.words.compare.emission.field)(field)
+                words=(state.words.compare.emission_field)(field)
                 kind=field.kind()
                 limit=field.limit()
                 entry=entry
@@ -121,7 +121,7 @@ pub fn EmissionSection() -> impl IntoView {
     let own = context.follow(|typed| typed.emission.clone());
     let table = move || own.with(|own| exported(state, &emission(&sheet(own), state.words)));
     view! {
-        <p class="note">{state.words.compare.emission.caution}</p>
+        <p class="note">{t!("comparison-emission-caution")}</p>
         <div class="given">{EmissionField::ALL.iter().map(field).collect_view()}</div>
         {table}
     }

@@ -190,7 +190,7 @@ pub fn AgentBox(
         context.enter(|typed| *typed.system_economy.entry(key.clone()).or_default().entry_mut(field) = entry);
     });
     let name = Signal::derive(move || {
-        let label = (context.state.words.compare.economy.system_field)(field).label;
+        let label = (context.state.words.compare.system_economy_field)(field).label;
         t!("compare-figure-of", figure = label, system = context.shown.with(|shown| shown.name(at.get())))
     });
     let unit = Signal::derive(move || format!("{}/m²", context.state.currency.get()));

@@ -7,11 +7,11 @@ use crate::domain::Entry;
 use crate::domain::compare::number_key::number_of;
 use crate::quantity::Unit;
 use crate::record::table::{Cell, Table};
-use crate::t;
 use crate::ui::chart::series::letter;
 use crate::ui::components::{Choice, ChoiceOption};
 use crate::ui::page::compare::choices::{first, used_inputs};
 use crate::ui::page::compare::context::CompareContext;
+use crate::{label, t};
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -135,11 +135,10 @@ fn AddSource() -> impl IntoView {
 /// What is uncertain and by how much, as a table: source, ±, its unit, how it is stated, degrees of freedom.
 pub fn assumed(context: CompareContext, known: &PageStudy) -> Table {
     let state = context.state;
-    let sheet = &state.words.compare.sheet;
     let typed = state.compare.typed.get_untracked();
-    let head = [sheet.source, "±", sheet.unit];
+    let head = [label!("comparison-head-source"), "±", label!("comparison-head-unit")];
     let mut heads = head.map(Cell::heading).to_vec();
-    heads.extend([Cell::heading(t!("compare-plus-minus-is")), Cell::heading(sheet.freedom)]);
+    heads.extend([Cell::heading(t!("compare-plus-minus-is")), Cell::heading(label!("comparison-head-freedom"))]);
     let mut rows = vec![heads];
     for source in &known.sources {
         let (stated, unit) = (source.stated(&typed.uncertainty), state.unit(source.kind));
@@ -154,5 +153,5 @@ pub fn assumed(context: CompareContext, known: &PageStudy) -> Table {
             freedom.map_or(Cell::text("∞"), |value| Cell::Number { value, decimals: 1 }),
         ]);
     }
-    Table { name: sheet.sources.to_owned(), rows, frozen: 1 }
+    Table { name: t!("comparison-sheet-sources"), rows, frozen: 1 }
 }

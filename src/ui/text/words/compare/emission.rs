@@ -1,83 +1,55 @@
-//! The emission sheet in English.
+//! The emission sheet: what is entered, what is wrong with it, markets and what is limited there.
 
 use crate::domain::chemistry::emission::{EmissionError, LimitedArticle, Market, PERFORATOR_MOISTURE};
 use crate::domain::compare::emission::EmissionField;
-use crate::ui::text::compare_emission::EmissionWords;
 use crate::ui::text::{FieldWords, Message};
+use crate::{field, label, told};
 
-pub(super) const EMISSION: EmissionWords = EmissionWords {
-    field,
-    error,
-    market,
-    article,
-    title: "Emission sheet",
-    caution: "A test decides: no figure here predicts an emission. Check the current local limit.",
-    ratio: "F/U of the mix",
-    amino_ratio: "F/(NH₂)₂ of the mix",
-    urea: "Urea for the target ratio",
-    concentration: "Formaldehyde in air",
-    perforator: "Perforator value at 6.5 % board moisture",
-    from: "From",
-    to: "To",
-    source: "Source",
-    structure: "Stoichiometry; from all methylol to all methylene",
-    perforator_source: "Jann and Deppe (1990), coefficients from memory; favours a low value above 6.5 %",
-    limits: "Limit",
-    valid_from: "from",
-};
-
-fn field(field: EmissionField) -> FieldWords {
-    let (label, hint) = match field {
-        EmissionField::FormaldehydePerUrea => ("F/U of the resin, mol/mol", "From the resin's data sheet"),
-        EmissionField::MelaminePerUrea => ("Melamine per urea, mol/mol", "Leave blank for a urea resin"),
-        EmissionField::ResinSolids => ("Resin solids", ""),
-        EmissionField::AddedUrea => ("Urea added", "Leave blank if none"),
-        EmissionField::TargetRatio => ("Target F/(NH₂)₂, mol/mol", ""),
-        EmissionField::Concentration => ("Formaldehyde in air, ppm", "By volume; gives mg/m³"),
-        EmissionField::MassConcentration => ("Formaldehyde in air, mg/m³", "By mass; gives ppm"),
-        EmissionField::AirTemperature => ("Air temperature", ""),
-        EmissionField::Perforator => ("Perforator value, mg/100 g", "Per 100 g of oven-dry board"),
-        EmissionField::BoardMoisture => ("Board moisture at the test", ""),
-    };
-    FieldWords { label, hint }
-}
-
-fn error(error: EmissionError) -> Message {
-    let [least, most] = PERFORATOR_MOISTURE;
-    let (what, fix) = match error {
-        EmissionError::RatioOutOfRange(_) => ("F/U must be above 0 and at most 100.", "Fix F/U."),
-        EmissionError::MelamineOutOfRange(_) => ("Melamine per urea must be from 0 to 100.", "Fix it."),
-        EmissionError::MassOutOfRange => ("There is no resin.", "Enter its solids."),
-        EmissionError::NotReachable(_) => {
-            ("The target ratio is above that of the resin: urea only lowers it.", "Enter a lower ratio.")
-        }
-        EmissionError::TemperatureOutOfRange(_) => {
-            ("The air temperature must be from −50 °C to 100 °C.", "Fix the temperature.")
-        }
-        EmissionError::ValueOutOfRange(_) => ("The value must be 0 or more.", "Fix the value."),
-        EmissionError::MoistureOutOfRange(_) => {
-            let what = format!("The correction holds for board moistures from {least} % to {most} %.");
-            return Message { what, fix: "Condition the board and test again.".to_owned() };
-        }
-    };
-    Message { what: what.to_owned(), fix: fix.to_owned() }
-}
-
-fn market(market: Market) -> &'static str {
-    match market {
-        Market::EuropeanUnion => "European Union",
-        Market::UnitedStates => "United States",
+pub(super) fn field(field: EmissionField) -> FieldWords {
+    match field {
+        EmissionField::FormaldehydePerUrea => field!("comparison-emission-formaldehyde-per-urea"),
+        EmissionField::MelaminePerUrea => field!("comparison-emission-melamine-per-urea"),
+        EmissionField::ResinSolids => field!("comparison-emission-resin-solids"),
+        EmissionField::AddedUrea => field!("comparison-emission-added-urea"),
+        EmissionField::TargetRatio => field!("comparison-emission-target-ratio"),
+        EmissionField::Concentration => field!("comparison-emission-by-volume"),
+        EmissionField::MassConcentration => field!("comparison-emission-by-mass"),
+        EmissionField::AirTemperature => field!("comparison-emission-air-temperature"),
+        EmissionField::Perforator => field!("comparison-emission-perforator"),
+        EmissionField::BoardMoisture => field!("comparison-emission-board-moisture"),
     }
 }
 
-fn article(article: LimitedArticle) -> &'static str {
+pub(super) fn error(error: EmissionError) -> Message {
+    let [least, most] = PERFORATOR_MOISTURE;
+    match error {
+        EmissionError::RatioOutOfRange(_) => told!("comparison-emission-ratio-out-of-range"),
+        EmissionError::MelamineOutOfRange(_) => told!("comparison-emission-melamine-out-of-range"),
+        EmissionError::MassOutOfRange => told!("comparison-emission-no-resin"),
+        EmissionError::NotReachable(_) => told!("comparison-emission-not-reachable"),
+        EmissionError::TemperatureOutOfRange(_) => told!("comparison-emission-temperature-out-of-range"),
+        EmissionError::ValueOutOfRange(_) => told!("comparison-emission-value-out-of-range"),
+        EmissionError::MoistureOutOfRange(_) => {
+            told!("comparison-emission-moisture-out-of-range", least = least, most = most)
+        }
+    }
+}
+
+pub(super) fn market(market: Market) -> &'static str {
+    match market {
+        Market::EuropeanUnion => label!("comparison-market-european-union"),
+        Market::UnitedStates => label!("comparison-market-united-states"),
+    }
+}
+
+pub(super) fn article(article: LimitedArticle) -> &'static str {
     match article {
-        LimitedArticle::WoodBased => "wood-based articles and furniture",
-        LimitedArticle::Particleboard => "particleboard",
-        LimitedArticle::Mdf => "MDF",
-        LimitedArticle::ThinMdf => "thin MDF",
-        LimitedArticle::HardwoodPlywood => "hardwood plywood",
-        LimitedArticle::WorkplaceShift => "workplace air, 8 h",
-        LimitedArticle::WorkplaceShort => "workplace air, 15 min",
+        LimitedArticle::WoodBased => label!("comparison-article-wood-based"),
+        LimitedArticle::Particleboard => label!("comparison-article-particleboard"),
+        LimitedArticle::Mdf => label!("comparison-article-mdf"),
+        LimitedArticle::ThinMdf => label!("comparison-article-thin-mdf"),
+        LimitedArticle::HardwoodPlywood => label!("comparison-article-hardwood-plywood"),
+        LimitedArticle::WorkplaceShift => label!("comparison-article-workplace-shift"),
+        LimitedArticle::WorkplaceShort => label!("comparison-article-workplace-short"),
     }
 }

@@ -7,40 +7,18 @@ mod name;
 mod side;
 mod uncertainty;
 
-use crate::ui::text::compare::{CompareWords, SheetWords};
+use crate::ui::text::compare::CompareWords;
 
 pub(super) const COMPARE: CompareWords = CompareWords {
     output: name::output,
     obstacle: name::obstacle,
     difference: side::difference,
-    economy: economy::ECONOMY,
-    emission: emission::EMISSION,
-    sheet: SheetWords {
-        side_by_side: "Side by side",
-        sensitivity: "Sensitivity",
-        assumptions: "Assumptions",
-        uncertainty: "Uncertainty",
-        exact: "exact",
-        figure: "Figure",
-        input: "Input",
-        unit: "Unit",
-        more_than_reference: "Difference to the reference:",
-        value: "Value",
-        standard: "Standard uncertainty, first order",
-        expanded: "Expanded uncertainty, 95 %",
-        standard_drawn: "Standard uncertainty, Monte Carlo",
-        freedom: "Degrees of freedom",
-        factor: "Coverage factor",
-        both: "Both methods",
-        sources: "Sources of uncertainty",
-        shares: "Shares of the variance",
-        low: "95 % interval from, Monte Carlo",
-        high: "95 % interval to, Monte Carlo",
-        draws: "Draws",
-        seed: "Seed",
-        source: "Source of uncertainty",
-        share: "Share of the variance, %",
-    },
+    economy_field: economy::field,
+    system_economy_field: economy::system_field,
+    emission_field: emission::field,
+    emission_error: emission::error,
+    market: emission::market,
+    article: emission::article,
     not_side_by_side: side::not_side_by_side,
     unpriced: side::unpriced,
     answer: answer::answer,

@@ -4,7 +4,8 @@ use crate::domain::compare::side::{
     Belongs, ComparedSystem, Differing, FEWEST, MOST, SideBySideError, SystemDifference,
 };
 use crate::ui::text::words::{field, name};
-use crate::ui::text::{Context, Message, shown};
+use crate::ui::text::{Context, Message, lower_first, shown};
+use crate::{label, t, told};
 
 /// "A: 680 kg/m³; B: 700 kg/m³".
 fn each<T>(systems: &[ComparedSystem], values: &[T], text: impl Fn(&T) -> String) -> String {
@@ -13,45 +14,42 @@ fn each<T>(systems: &[ComparedSystem], values: &[T], text: impl Fn(&T) -> String
 }
 
 pub(super) fn difference(difference: &SystemDifference, systems: &[ComparedSystem], context: &Context<'_>) -> Message {
-    let (what, values) = match &difference.what {
-        Differing::FeedWay(ways) => {
-            ("Fibre flow set by".to_owned(), each(systems, ways, |way| name::feed_way(*way).to_lowercase()))
-        }
-        Differing::WaterWay(ways) => {
-            ("Water dose set by".to_owned(), each(systems, ways, |way| name::water_way(*way).to_lowercase()))
-        }
-        Differing::SprayedFaces(faces) => {
-            ("Face water on".to_owned(), each(systems, faces, |faces| name::faces(*faces).to_lowercase()))
-        }
-        Differing::Number(number, amounts) => (
-            field::field_name(*number, context.draft),
-            each(systems, amounts, |amount| amount.map_or_else(|| "blank".to_owned(), |amount| shown(amount, context))),
+    let (input, values) = match &difference.what {
+        Differing::FeedWay(ways) => (
+            label!("comparison-differing-feed-way").to_owned(),
+            each(systems, ways, |way| lower_first(name::feed_way(*way))),
         ),
+        Differing::WaterWay(ways) => (
+            label!("comparison-differing-water-way").to_owned(),
+            each(systems, ways, |way| lower_first(name::water_way(*way))),
+        ),
+        Differing::SprayedFaces(faces) => (
+            label!("comparison-differing-sprayed-faces").to_owned(),
+            each(systems, faces, |faces| lower_first(name::faces(*faces))),
+        ),
+        Differing::Number(number, amounts) => {
+            let value = |amount: &Option<_>| match amount {
+                Some(amount) => shown(*amount, context),
+                None => t!("comparison-blank"),
+            };
+            (field::field_name(*number, context.draft), each(systems, amounts, value))
+        }
     };
     let fix = match difference.belongs {
-        Belongs::Fibre => "The fibre is not the same. Use the reference's fibre for a fair comparison.",
-        Belongs::Board => "The board is not the same. Use the reference's board for a fair comparison.",
-        Belongs::Line => "The line is not the same. Use the reference's line for a fair comparison.",
-        Belongs::System => {
-            "It belongs to the system and may differ; its effect on the figures is not due to the liquids."
-        }
+        Belongs::Fibre => t!("comparison-not-same-fibre"),
+        Belongs::Board => t!("comparison-not-same-board"),
+        Belongs::Line => t!("comparison-not-same-line"),
+        Belongs::System => t!("comparison-not-same-system"),
     };
-    Message { what: format!("{what} differs. {values}."), fix: fix.to_owned() }
+    Message { what: t!("comparison-differs", input = input, values = values), fix }
 }
 
 pub(super) fn not_side_by_side(error: SideBySideError) -> Message {
-    let (what, fix) = match error {
-        SideBySideError::TooFew => {
-            (format!("Fewer than {FEWEST} systems are selected."), "Add a recipe or a binder system.".to_owned())
-        }
-        SideBySideError::TooMany => {
-            (format!("More than {MOST} systems are selected."), format!("Remove all but {MOST}."))
-        }
-        SideBySideError::NoReference => {
-            ("The reference was deleted.".to_owned(), "Select another reference.".to_owned())
-        }
-    };
-    Message { what, fix }
+    match error {
+        SideBySideError::TooFew => told!("comparison-too-few", fewest = FEWEST),
+        SideBySideError::TooMany => told!("comparison-too-many", most = MOST),
+        SideBySideError::NoReference => told!("comparison-no-reference"),
+    }
 }
 
 pub(super) fn unpriced(system: &ComparedSystem) -> Option<Message> {
@@ -60,8 +58,5 @@ pub(super) fn unpriced(system: &ComparedSystem) -> Option<Message> {
         return None;
     }
     let names: Vec<_> = fields.iter().map(|price| field::field_name(*price, &system.draft)).collect();
-    Some(Message {
-        what: format!("{}: no cost, because prices are missing: {}.", system.name, names.join("; ")),
-        fix: "Enter these prices under “Prices of liquids”, or in the recipe.".to_owned(),
-    })
+    Some(told!("comparison-unpriced", system = &system.name, prices = names.join("; ")))
 }
