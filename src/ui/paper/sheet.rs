@@ -48,7 +48,7 @@ pub fn revision(state: State) -> String {
     let is_saved = state.saved().get_untracked();
     let seen = state.seen_on_page().get_untracked();
     let saved = seen.map_or_else(|| t!("recipe-not-saved"), |seen| version::headline(state, &seen, is_saved));
-    let released = state.released_of_page().get_untracked().and_then(|seen| version::released(state, &seen));
+    let released = state.released_of_page().get_untracked().and_then(|seen| version::released(&seen));
     let example = state.example.get_untracked().then(|| t!("recipe-example"));
     let parts = [Some(saved), released, example];
     parts.into_iter().flatten().collect::<Vec<_>>().join(" · ")

@@ -172,7 +172,7 @@ impl State {
         });
         let Some((seen, name)) = seen else { return };
         let state = *self;
-        self.tell_undo(words(label(state, &seen), self.called(&name)), move || undo(state));
+        self.tell_undo(words(label(&seen), self.called(&name)), move || undo(state));
     }
 
     /// Saves a revision to a file.

@@ -69,7 +69,7 @@ fn RecipeName() -> impl IntoView {
         bench.open.with(|open| {
             let name = state.called(&open.trial.recipe_name);
             match open.trial.revision.map(|id| state.seen(id)) {
-                Some(Some(seen)) => format!("{name}, {}", version::label(state, &seen)),
+                Some(Some(seen)) => format!("{name}, {}", version::label(&seen)),
                 Some(None) => name,
                 None => t!("bench-unsaved-recipe", name = name),
             }

@@ -100,7 +100,7 @@ fn TrialRow(
     let id: TrialId = trial.trial();
     let content = trial.content();
     let name = state.called(&content.name);
-    let revision = content.revision.and_then(|id| state.seen(id)).map(|seen| version::label(state, &seen));
+    let revision = content.revision.and_then(|id| state.seen(id)).map(|seen| version::label(&seen));
     let recipe =
         [Some(state.called(&content.recipe_name)), revision].into_iter().flatten().collect::<Vec<_>>().join(", ");
     let delete = move |_| {

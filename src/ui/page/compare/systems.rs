@@ -130,7 +130,7 @@ pub fn offered(state: State, part: &str) -> SystemOffer {
                 if recipes < MOST_RECIPES {
                     recipes += 1;
                     let head = listed.head.summary;
-                    let name = revision_name(&head.name, &label(state, &Seen::from(&listed.head)));
+                    let name = revision_name(&head.name, &label(&Seen::from(&listed.head)));
                     choices.push(option(SystemChoice::Revision(head.id.to_string()), name));
                 }
             }
@@ -183,7 +183,7 @@ fn load(state: State, base: &Draft, choice: &SystemChoice) -> Option<(String, Dr
         SystemChoice::Revision(id) => {
             let saved = state.library.with(|library| library.compared_revision(id))?;
             let seen = state.seen(RevisionId::parse(id)?)?;
-            Some((revision_name(&saved.name, &label(state, &seen)), saved.draft))
+            Some((revision_name(&saved.name, &label(&seen)), saved.draft))
         }
     }
 }

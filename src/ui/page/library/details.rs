@@ -28,8 +28,8 @@ pub fn RowDetails(
         Some((version::Seen::from(&version), released, version.summary.note.clone(), version.summary.tags.clone()))
     });
     let (saved, released, note, tags) = about.map_or_else(Default::default, |(seen, released, note, tags)| {
-        let released = released.and_then(|seen| version::released(state, &seen));
-        (version::line(state, &seen), released.unwrap_or_default(), note, tags)
+        let released = released.and_then(|seen| version::released(&seen));
+        (version::line(&seen), released.unwrap_or_default(), note, tags)
     });
     let heads = (!row.others.is_empty()).then(|| view! { <Heads head=head others=row.others.clone()/> });
     let name = row.name.clone();

@@ -22,7 +22,7 @@ pub fn Heads(
         ids.filter_map(|id| library.version(id).map(|version| RevisionRow::of(state, &version))).collect()
     });
     let row = move |RevisionRow { seen, facts, .. }: RevisionRow| {
-        let (id, text) = (seen.id, version::line(state, &seen));
+        let (id, text) = (seen.id, version::line(&seen));
         let label = format!("{} {text}", t!("library-open"));
         let on_page = move || (state.from.get() == Some(id)).then(|| t!("library-on-page"));
         view! {

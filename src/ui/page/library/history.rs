@@ -25,9 +25,9 @@ pub fn History(
     let pair = (rows.len() > 1).then(|| view! { <ComparePair recipe=recipe revisions=rows.clone()/> });
     let row = move |RevisionRow { seen, name, facts }: RevisionRow| {
         let id = seen.id;
-        let released = release(state, &seen).map(|released| view! { <span class="badge">{released}</span> });
+        let released = release(&seen).map(|released| view! { <span class="badge">{released}</span> });
         let holds = seen.released.as_ref().is_some_and(|released| released.withdrawn.is_none());
-        let text = label(state, &seen);
+        let text = label(&seen);
         let restore = (id != head && seen.standing == Standing::Kept).then(|| {
             let label = format!("{} {text}", t!("library-restore"));
             view! { <button type="button" aria-label=label on:click=move |_| state.restore(id, head)>{t!("library-restore")}</button> }
@@ -41,7 +41,7 @@ pub fn History(
         let name = if facts.is_empty() { name } else { format!("{name} · {facts}") };
         view! {
             <li>
-                <span class="revision">{line(state, &seen)}</span>
+                <span class="revision">{line(&seen)}</span>
                 <span class="note">{name}</span>
                 {released}
                 {restore}
@@ -63,9 +63,8 @@ fn ComparePair(
     /// Its saves.
     revisions: Vec<RevisionRow>,
 ) -> impl IntoView {
-    let state = expect_context::<State>();
     let ids: Vec<RevisionId> = revisions.iter().map(|revision| revision.seen.id).collect();
-    let option = |revision: &RevisionRow| ChoiceOption::new(revision.seen.id.to_string(), line(state, &revision.seen));
+    let option = |revision: &RevisionRow| ChoiceOption::new(revision.seen.id.to_string(), line(&revision.seen));
     let options: Vec<ChoiceOption> = revisions.iter().map(option).collect();
     let chosen = RwSignal::new((ids.get(1).copied(), ids.first().copied()));
     let text = |id: Option<RevisionId>| id.map(|id| id.to_string()).unwrap_or_default();

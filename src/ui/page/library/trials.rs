@@ -51,7 +51,7 @@ pub fn TrialsTab() -> impl IntoView {
 fn row(state: State, trial: &Trial) -> impl IntoView + use<> {
     let (content, id) = (trial.content(), trial.trial());
     let name = state.called(&content.name);
-    let revision = content.revision.and_then(|id| state.seen(id)).map(|seen| version::label(state, &seen));
+    let revision = content.revision.and_then(|id| state.seen(id)).map(|seen| version::label(&seen));
     let recipe =
         [Some(state.called(&content.recipe_name)), revision].into_iter().flatten().collect::<Vec<_>>().join(", ");
     let (open_label, delete_label) =

@@ -52,7 +52,7 @@ fn to_page(state: State, to: Page) {
 fn other_released(state: State) -> Option<String> {
     let released = state.released_of_page().get()?;
     let is_open = state.from.get() == Some(released.id) && state.saved().get();
-    if is_open { None } else { version::released(state, &released) }
+    if is_open { None } else { version::released(&released) }
 }
 
 /// The lines of the pump settings.

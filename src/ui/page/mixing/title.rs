@@ -16,7 +16,7 @@ pub fn MixingTitle() -> impl IntoView {
     let recipe = move || {
         let name = state.title.with(|title| state.called(&title.name));
         match seen.get() {
-            Some(seen) => t!("mixing-for-revision", name = name, revision = version::label(state, &seen)),
+            Some(seen) => t!("mixing-for-revision", name = name, revision = version::label(&seen)),
             None => t!("mixing-for-recipe", name = name),
         }
     };

@@ -86,7 +86,7 @@ fn RevisionLine() -> impl IntoView {
         None => t!("recipe-not-saved"),
     };
     let released = state.released_of_page();
-    let release = Memo::new(move |_| released.get().and_then(|seen| version::released(state, &seen)));
+    let release = Memo::new(move |_| released.get().and_then(|seen| version::released(&seen)));
     view! {
         <p class="note" id="save-state">{told}</p>
         <p class="note" id="release-state" hidden=move || release.with(Option::is_none)>{move || release.get()}</p>

@@ -53,7 +53,7 @@ impl Side {
         state.library.with_untracked(|library| {
             let revision = library.revision(id)?;
             let seen = library.version(id).as_ref().map(|version: &Version<'_>| Seen::from(version))?;
-            Some(Self { heading: line(state, &seen), title: revision.title(), draft: revision.into_content().draft })
+            Some(Self { heading: line(&seen), title: revision.title(), draft: revision.into_content().draft })
         })
     }
 

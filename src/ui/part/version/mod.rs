@@ -52,14 +52,14 @@ impl From<&Version<'_>> for Seen {
 
 /// "Revision 3"; where another one has that number, with initials and time.
 #[must_use]
-pub fn label(state: State, seen: &Seen) -> String {
+pub fn label(seen: &Seen) -> String {
     let label = t!("record-revision", number = seen.number);
     if seen.twin { versions::twin(&label, &seen.author, &exact(seen)) } else { label }
 }
 
 /// "Revision 3 · 10:42 · JK · drier straw"; time and initials tell it from another one with that number.
 #[must_use]
-pub fn line(state: State, seen: &Seen) -> String {
+pub fn line(seen: &Seen) -> String {
     format!("{} · {}", t!("record-revision", number = seen.number), saved(seen, &when(seen.saved_at)))
 }
 
@@ -90,7 +90,7 @@ fn exact(seen: &Seen) -> String {
 
 /// "released by JK, 2026-03-09", or by whom that was withdrawn; `None` where it never was released.
 #[must_use]
-pub fn release(state: State, seen: &Seen) -> Option<String> {
+pub fn release(seen: &Seen) -> Option<String> {
     let Released { by, withdrawn } = seen.released.as_ref()?;
     Some(match withdrawn {
         Some(by) => versions::withdrawn_by(&by.author, &clock::date(by.at)),
@@ -100,8 +100,8 @@ pub fn release(state: State, seen: &Seen) -> Option<String> {
 
 /// "Revision 3 released by JK, 2026-03-09"
 #[must_use]
-pub fn released(state: State, seen: &Seen) -> Option<String> {
-    Some(format!("{} {}", label(state, seen), release(state, seen)?))
+pub fn released(seen: &Seen) -> Option<String> {
+    Some(format!("{} {}", label(seen), release(seen)?))
 }
 
 impl State {

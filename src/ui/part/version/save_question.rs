@@ -22,8 +22,8 @@ pub fn SaveQuestionSlot() -> impl IntoView {
             return None;
         }
         let (newer, shown) = (newer.get()?, shown.get()?);
-        let message = told!("record-behind", newer = label(state, &newer), shown = label(state, &shown));
-        let (id, name) = (newer.id, label(state, &newer));
+        let message = told!("record-behind", newer = label(&newer), shown = label(&shown));
+        let (id, name) = (newer.id, label(&newer));
         let open = t!("record-open-revision", revision = &name);
         Some(view! {
             <Question message=message id=id name=name>
@@ -42,10 +42,10 @@ pub fn SaveQuestionSlot() -> impl IntoView {
 fn ask(state: State, why: SaveQuestion) -> Option<impl IntoView> {
     let shown = state.seen(state.from.get()?)?;
     let other = state.seen(why.revision())?;
-    let name = label(state, &other);
+    let name = label(&other);
     let (message, on_top) = match why {
         SaveQuestion::Behind(_) => (
-            told!("record-ask-behind", newer = &name, shown = label(state, &shown)),
+            told!("record-ask-behind", newer = &name, shown = label(&shown)),
             t!("record-save-on-top", revision = &name),
         ),
         SaveQuestion::OtherBinders(id) => {

@@ -132,8 +132,7 @@ fn Entry(
 /// Recipe, revision, what was off, and the way to strike it out.
 fn full(state: State, check: &CheckRecord, is_struck: Memo<bool>) -> impl IntoView + use<> {
     let content = check.content();
-    let revision =
-        content.revision.and_then(|id| state.seen(id)).map(|seen| crate::ui::part::version::label(state, &seen));
+    let revision = content.revision.and_then(|id| state.seen(id)).map(|seen| crate::ui::part::version::label(&seen));
     let recipe = [Some(content.recipe.clone()), revision].into_iter().flatten().collect::<Vec<_>>().join(" · ");
     let outside: Vec<String> = content.outside().map(|figure| deviation(state, figure)).collect();
     let outside =
