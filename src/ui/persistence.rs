@@ -27,8 +27,10 @@ use crate::browser::{LocalStore, clock, event, file, locale, page};
 use crate::domain::Draft;
 use crate::domain::mixing::MixDraft;
 use crate::domain::recipe::example::example;
+use crate::quantity::format::DecimalMark;
 use crate::record::content::binder_system::NEW_SYSTEM;
 use crate::record::content::comparison::COMPARISON;
+use crate::record::content::decimal_mark::with_decimal_mark;
 use crate::record::content::line::LINE;
 use crate::record::content::mixing::MIXING;
 use crate::record::content::revision::{Stamp, Standing, Title};
@@ -65,12 +67,13 @@ pub fn start() -> State {
             Settings::default()
         }),
     };
+    let mark = settings.units.mark;
     let mut documents = Documents::default();
     let open = OpenDocuments {
-        recipe: documents::begin(&library, &mut documents, &RECIPE, example_recipe, &mut |why| {
+        recipe: documents::begin(&library, &mut documents, &RECIPE, || example_recipe(mark), &mut |why| {
             unread(why, label!("record-draft-unread"));
         }),
-        line: documents::begin(&library, &mut documents, &LINE, example_line_record, &mut |why| {
+        line: documents::begin(&library, &mut documents, &LINE, || example_line_record(mark), &mut |why| {
             unread(why, label!("line-unread"));
         }),
         mix: documents::begin(&library, &mut documents, &MIXING, MixDraft::default, &mut |why| {
@@ -104,11 +107,17 @@ pub fn speak(state: State, language: Language) {
     }
 }
 
-/// The example.
+/// The example, its numbers with this decimal mark.
 #[must_use]
-pub fn example_recipe() -> OpenDraft {
+pub fn example_recipe(mark: DecimalMark) -> OpenDraft {
     let title = Title { name: t!("frame-example-name"), note: t!("frame-example-note"), tags: Vec::new() };
-    OpenDraft { from: None, title, draft: named_recipe(example()), remark: String::new(), example: true }
+    OpenDraft {
+        from: None,
+        title,
+        draft: with_decimal_mark(named_recipe(example()), mark),
+        remark: String::new(),
+        example: true,
+    }
 }
 
 /// A blank recipe.

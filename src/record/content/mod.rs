@@ -3,6 +3,7 @@
 pub mod binder_system;
 pub mod check_log;
 pub mod comparison;
+pub mod decimal_mark;
 pub mod kept_line;
 pub mod line;
 pub mod lineage;

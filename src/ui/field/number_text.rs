@@ -2,16 +2,18 @@
 
 use crate::domain::recipe::finding::What;
 use crate::domain::{Draft, Entry, Field};
+use crate::quantity::format::DecimalMark;
 use crate::quantity::number::{ReadError, Reading, read};
 use crate::quantity::{Amount, Dimension, Kind, Unit, Units, format};
 
 /// What the box shows: the text as typed while its unit is the one shown, else its number in the
-/// unit shown. A text that cannot be read stays as it is.
+/// unit shown. A text that cannot be read stays as it is. A typical value, which nobody typed, has the decimal mark chosen.
 #[must_use]
 pub fn in_box(entry: &Entry, kind: Kind, units: &Units) -> String {
     let shown = units.unit(kind);
     if entry.unit == shown || entry.is_blank() {
-        return entry.text.clone();
+        let is_ours = entry.preset && units.mark == DecimalMark::Comma;
+        return if is_ours { entry.text.replace('.', ",") } else { entry.text.clone() };
     }
     match read(&entry.text, kind, entry.unit) {
         Ok(reading) => format::editable(reading.amount(kind).get(shown), units.mark),

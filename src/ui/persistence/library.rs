@@ -322,7 +322,7 @@ impl State {
         let OpenDraft { from, mut title, draft, example, .. } = self.current_recipe();
         let saved = from.and_then(|id| self.library.with_untracked(|library| library.revision(id)));
         let same = |saved: Revision| saved.content().draft == draft && saved.title() == title;
-        let own_example = super::example_recipe();
+        let own_example = super::example_recipe(self.units.get_untracked().mark);
         let untouched = |of: &Draft, named: &Title| draft == *of && title == *named;
         if example && untouched(&own_example.draft, &own_example.title)
             || saved.is_some_and(same)

@@ -3,6 +3,8 @@
 use crate::browser::clock;
 use crate::domain::line::{CheckedLine, LineBook, LineField, PumpId, check_line, example_line};
 use crate::domain::recipe::example::example;
+use crate::quantity::format::DecimalMark;
+use crate::record::content::decimal_mark::with_decimal_mark;
 use crate::record::content::line::LINE;
 use crate::record::document::step::DocumentStep;
 use crate::record::{CheckId, CheckRecord, LineRecord};
@@ -183,8 +185,12 @@ impl LineState {
     }
 }
 
-/// The line of the example.
+/// The line of the example, its numbers with this decimal mark.
 #[must_use]
-pub fn example_line_record() -> LineRecord {
-    LineRecord { book: named_line(example_line(&example())), example: true, ..LineRecord::default() }
+pub fn example_line_record(mark: DecimalMark) -> LineRecord {
+    LineRecord {
+        book: with_decimal_mark(named_line(example_line(&example())), mark),
+        example: true,
+        ..LineRecord::default()
+    }
 }

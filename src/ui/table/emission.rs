@@ -4,7 +4,7 @@ use super::without_conversion;
 use crate::domain::chemistry::emission::{EmissionError, LIMITS, StatedLimit};
 use crate::domain::compare::emission::EmissionSheet;
 use crate::record::table::{Cell, Table};
-use crate::ui::text::Words;
+use crate::ui::text::{Words, source_text};
 use crate::{label, t};
 use uom::si::mass::kilogram;
 use uom::si::mass_density::milligram_per_cubic_meter;
@@ -73,8 +73,8 @@ pub fn emission(sheet: &EmissionSheet, words: &Words) -> Table {
             article = (words.compare.article)(limit.article)
         );
         let source = match limit.from {
-            "" => limit.regulation.to_owned(),
-            from => t!("comparison-emission-valid-from", regulation = limit.regulation, date = from),
+            "" => source_text(limit.regulation),
+            from => t!("comparison-emission-valid-from", regulation = source_text(limit.regulation), date = from),
         };
         let stated: &[(f64, &str)] = match limit.limit {
             StatedLimit::MilligramPerCubicMetre(value) => &[(value, "mg/m³")],

@@ -11,8 +11,10 @@ use crate::ui::text::fluent;
 use crate::{label, t};
 
 /// The prose of the sources, longer phrases before the shorter ones in them, with what it is in the language.
-fn phrases() -> [(&'static str, &'static str); 32] {
+fn phrases() -> [(&'static str, &'static str); 34] {
     [
+        ("Directive (EU)", label!("source-directive")),
+        ("Invented, for the example.", label!("source-invented")),
         ("Hexamine gives off formaldehyde and ammonia when heated.", label!("source-hexamine")),
         ("Dose beside another binder:", label!("source-dose-beside")),
         ("Dose, solids and density:", label!("source-dose-solids-density")),

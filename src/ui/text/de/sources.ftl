@@ -1,4 +1,6 @@
 # Worte in den Quellen der Richtwerte
+source-directive = Richtlinie (EU)
+source-invented = Erfunden, für das Beispiel.
 source-hexamine = Hexamin gibt beim Erhitzen Formaldehyd und Ammoniak ab.
 source-dose-beside = Dosis neben einem anderen Bindemittel:
 source-dose-solids-density = Dosis, Feststoff und Dichte:

@@ -1,4 +1,6 @@
 # Prose in the sources of typical values. English is what the computation says; other languages replace it phrase by phrase.
+source-directive = Directive (EU)
+source-invented = Invented, for the example.
 source-hexamine = Hexamine gives off formaldehyde and ammonia when heated.
 source-dose-beside = Dose beside another binder:
 source-dose-solids-density = Dose, solids and density:

@@ -6,6 +6,7 @@ use crate::domain::recipe::safety_limit::{
     AirUnit, Asks, Day, Holds, Measure, Region, SafetyLimit, Subject, Value, safety_limits,
 };
 use crate::ui::text::CautionWords;
+use crate::ui::text::source_text;
 use crate::{label, t};
 
 pub(super) fn caution(caution: Caution) -> CautionWords {
@@ -46,7 +47,7 @@ fn limit(limit: &SafetyLimit) -> String {
         Region::Us => label!("caution-limit-us"),
     };
     let Asks::Values(values) = limit.asks else {
-        return t!("caution-limit-training", region = region, regulation = limit.regulation);
+        return t!("caution-limit-training", region = region, regulation = source_text(limit.regulation));
     };
     let subject = match limit.subject {
         Subject::Diisocyanates => label!("caution-limit-diisocyanates"),
@@ -55,7 +56,7 @@ fn limit(limit: &SafetyLimit) -> String {
         Subject::FormaldehydeReleased => label!("caution-limit-formaldehyde-released"),
     };
     let values = values.iter().map(value).collect::<Vec<_>>().join("; ");
-    t!("caution-limit", subject = subject, region = region, regulation = limit.regulation, values = values)
+    t!("caution-limit", subject = subject, region = region, regulation = source_text(limit.regulation), values = values)
 }
 
 fn value(value: &Value) -> String {

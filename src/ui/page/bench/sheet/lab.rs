@@ -7,6 +7,7 @@ use crate::domain::trial::WeighField;
 use crate::domain::trial::weigh_sheet::draft::{OverageOf, OverageOn, SheetDraft, SprayWay, WaterPlace};
 use crate::domain::trial::weigh_sheet::plan::read_field;
 use crate::t;
+use crate::ui::field::number_text::in_box;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
 use crate::ui::text::unit_short;
@@ -33,7 +34,11 @@ pub fn lab_note(state: State) -> String {
         let shown = |field: WeighField| {
             let entry = sheet.entry(field);
             let known = matches!(read_field(sheet, field), Ok(Some(_)));
-            known.then(|| joined(entry.text.trim(), &unit_short(entry.unit, "")))
+            known.then(|| {
+                let units = state.units.get();
+                let kind = field.kind();
+                joined(&in_box(&entry, kind, &units), &unit_short(units.unit(kind), ""))
+            })
         };
         let balances = match (shown(WeighField::FibreStep), shown(WeighField::LiquidStep)) {
             (Some(fibre), Some(liquids)) => Some(t!("bench-note-balances", fibre = fibre, liquids = liquids)),
