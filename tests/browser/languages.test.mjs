@@ -62,6 +62,7 @@ const UNIT = /^[-–+±·,;:()\d\s.%°×²³€]*(mL|L|US gal|gal|kg|g|lb|short 
 /** Names of substances, standards and keys, and words that both languages share. */
 const SAME = new Set([
   "Haulm", "English", "Deutsch", "pMDI", "MUF", "Monte Carlo", "Thermometer", "Drift", "Tanks", "Tab", "Enter", "Esc", "Minimum, Maximum",
+  "Material", "System", "Status", "Details", "Name",
   "ANSI A208.2, MDF", "29 CFR 1910.1048", "TSCA Title VI, 40 CFR 770", "Gruver et al.; Garay (2012)",
 ]);
 
@@ -102,7 +103,7 @@ function cut() {
     const style = getComputedStyle(element);
     if (style.clipPath !== "none" || style.display === "inline" || !["hidden", "clip"].includes(style.overflowX)) continue;
     const own = [...element.childNodes].some((node) => node.nodeType === Node.TEXT_NODE && node.data.trim());
-    if (own && element.scrollWidth > element.clientWidth + 1) faults.push(`${element.tagName.toLowerCase()}.${element.className}: ${element.textContent.trim().slice(0, 60)}`);
+    if (own && element.clientWidth > 1 && element.scrollWidth > element.clientWidth + 1) faults.push(`${element.tagName.toLowerCase()}.${element.className}: ${element.textContent.trim().slice(0, 60)}`);
   }
   return faults;
 }

@@ -138,7 +138,7 @@ bench-fibre-minimum = Minimum, Faser
 bench-liquid-minimum = Minimum, Flüssigkeiten
 bench-no-rounding = leer: keine Rundung
 bench-tolerance = Toleranz nach oben
-bench-one-step = leer: eine Teilung der Waage
+bench-one-step = leer: eine Teilung
 
 # Rückwaage der beleimten Faser
 bench-recovered = Rückwaage, beleimte Faser
