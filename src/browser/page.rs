@@ -69,6 +69,14 @@ pub fn focused_field() -> Option<String> {
     document().active_element()?.get_attribute("data-field")
 }
 
+/// The id of the box that is typed in; `None` where the focus is on something else.
+#[must_use]
+pub fn box_in_use() -> Option<String> {
+    let element = document().active_element()?;
+    let takes_text = element.matches("input[type=text], textarea").unwrap_or(false);
+    takes_text.then(|| element.id()).filter(|id| !id.is_empty())
+}
+
 /// Puts the focus into a field by its key and selects what it holds, so that the next key replaces it.
 pub fn focus_field(key: &str) {
     if let Some(element) = find(&format!("[data-field=\"{key}\"]")) {

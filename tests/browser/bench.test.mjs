@@ -42,6 +42,23 @@ journey("the sheet begins with an example of the recipe that is open, and every 
   await page.until(async () => assert.equal(await page.run(() => document.getElementById("bench-batch-of").textContent), "Batch 1 of 2"));
 });
 
+journey("Ctrl+Z takes back what was entered on the bench, a box in one step, and Ctrl+Y brings it back", WIDE, async (page) => {
+  const chord = (key) => page.driver.actions().keyDown(Key.CONTROL).sendKeys(key).keyUp(Key.CONTROL).perform();
+  const rest = () => page.run(() => document.activeElement.blur());
+  await mat(page);
+  const width = await held(page, "bench_mat_width");
+  await field(page, "bench_mat_width", "512");
+  await field(page, "bench_boards", "7");
+  await rest();
+  await chord("z");
+  await page.until(async () => assert.notEqual(await held(page, "bench_boards"), "7"));
+  assert.equal(await held(page, "bench_mat_width"), "512");
+  await chord("z");
+  await page.until(async () => assert.equal(await held(page, "bench_mat_width"), width));
+  await chord("y");
+  await page.until(async () => assert.equal(await held(page, "bench_mat_width"), "512"));
+});
+
 journey("wrong input is told at its box once it is left, the last sheet stays struck", WIDE, async (page) => {
   await mat(page);
   await shows(page, "bench_mat_moist", "2226.9 g");

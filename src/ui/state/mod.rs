@@ -421,6 +421,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.undo(),
             Page::Line => self.line.undo(),
+            Page::Bench => self.bench.undo(),
             Page::Compare => self.compare.undo(),
             Page::Mixing => self.undo_mix(),
             _ => {}
@@ -432,6 +433,7 @@ impl State {
         match self.page.get_untracked() {
             Page::Recipe => self.redo(),
             Page::Line => self.line.redo(),
+            Page::Bench => self.bench.redo(),
             Page::Compare => self.compare.redo(),
             Page::Mixing => self.redo_mix(),
             _ => {}

@@ -1,8 +1,9 @@
 //! The state of the bench: the trial as typed, and what is shown of it.
 
+use crate::browser::page;
 use crate::domain::Draft;
 use crate::record::content::trial::{OpenTrial, TrialContent};
-use leptos::prelude::RwSignal;
+use crate::ui::history::History;
 use leptos::prelude::*;
 
 /// The bench's signals, in one piece for the app's state.
@@ -20,6 +21,7 @@ pub struct Bench {
     pub section: RwSignal<usize>,
     /// Whether the trial that was left open was brought.
     pub begun: RwSignal<bool>,
+    history: RwSignal<History<TrialContent, String>>,
 }
 
 impl Default for Bench {
@@ -32,17 +34,44 @@ impl Default for Bench {
             opening: RwSignal::new(0),
             section: RwSignal::new(0),
             begun: RwSignal::new(false),
+            history: RwSignal::new(History::default()),
         }
     }
 }
 
 impl Bench {
-    /// Changes the trial.
+    /// Changes the trial, as a step that can be taken back. All that is typed into one box in a row is one step.
     pub fn edit(&self, change: impl FnOnce(&mut TrialContent)) {
+        let before = self.trial();
         self.open.update(|open| {
             change(&mut open.trial);
             open.trial.keep_made();
         });
+        // A box that is left enters again what it holds.
+        if self.open.with_untracked(|open| open.trial != before) {
+            self.history.update(|history| history.before(page::box_in_use(), || before));
+        }
+    }
+
+    fn trial(&self) -> TrialContent {
+        self.open.with_untracked(|open| open.trial.clone())
+    }
+
+    /// Takes the last step back.
+    pub fn undo(&self) {
+        self.step(|history| history.undo(|| self.trial()));
+    }
+
+    /// Goes a step forward again.
+    pub fn redo(&self) {
+        self.step(|history| history.redo(|| self.trial()));
+    }
+
+    fn step(&self, way: impl FnOnce(&mut History<TrialContent, String>) -> Option<TrialContent>) {
+        if let Some(trial) = self.history.try_update(way).flatten() {
+            // What is typed is taken back, and not that it was saved meanwhile.
+            self.open.update(|open| open.trial = trial);
+        }
     }
 
     /// Puts another trial on the page.
@@ -52,12 +81,14 @@ impl Bench {
         self.run.set(0);
         self.batch.set(1);
         self.opening.update(|opening| *opening += 1);
+        self.history.update(History::clear);
         self.open.set(open);
     }
 
     /// What another tab has typed into the trial.
     pub fn follow_tab(&self, open: OpenTrial) {
         if self.open.with_untracked(|before| before.from != open.from) {
+            self.history.update(History::clear);
             self.opening.update(|opening| *opening += 1);
         }
         self.open.set(open);
