@@ -7,7 +7,7 @@ comparison-output-blender-load = Auslastung Beleimmischer
     .note = Anteil an der Grenze
 comparison-output-press-load = Auslastung Presse
     .note = Anteil an der Grenze
-comparison-output-line-speed-load = Auslastung Bandgeschwindigkeit
+comparison-output-line-speed-load = Auslastung Band­geschwindigkeit
     .note = Anteil an der höchsten Bandgeschwindigkeit
 comparison-output-cost = Kosten
     .note = für Faser und Flüssigkeiten, je Volumen Platte
@@ -45,9 +45,9 @@ comparison-limited = { $system }: { $obstacle } von { $from } bis { $to }.
 
 # Worin sich Systeme unterscheiden, und was fehlt
 comparison-differs = { $input }: nicht überall gleich. { $values }.
-comparison-differing-feed-way = Faserstrom vorgegeben durch
-comparison-differing-water-way = Wasserdosis vorgegeben durch
-comparison-differing-sprayed-faces = Oberflächenwasser auf
+comparison-differing-feed-way = Faserstrom nach
+comparison-differing-water-way = Wasserdosis nach
+comparison-differing-sprayed-faces = Sprühwasser auf
 comparison-blank = leer
 comparison-not-same-fibre = Die Faser ist nicht dieselbe. Für einen gerechten Vergleich die Faser der Referenz verwenden.
 comparison-not-same-board = Die Platte ist nicht dieselbe. Für einen gerechten Vergleich die Platte der Referenz verwenden.
@@ -119,7 +119,7 @@ comparison-range-reversed = Der Bereich ist verkehrt: „Von“ liegt über „B
 
 # Was ein ± bedeutet
 comparison-form-standard = Standardunsicherheit
-    .hint = Eine Standardabweichung, wie ein Zertifikat oder wiederholte Ablesungen sie geben.
+    .hint = Eine Standardabweichung, wie sie aus einem Zertifikat oder wiederholten Ablesungen kommt.
 comparison-form-half-width = Grenzen
     .hint = Jeder Wert dazwischen ist gleich wahrscheinlich: geteilt durch √3.
 comparison-form-interval = 95-%-Bereich

@@ -18,7 +18,7 @@ record-behind = { $newer } wurde nach { $shown } gespeichert.
 record-open-revision = { $revision } öffnen
 record-compare-revision = Mit { $revision } vergleichen
 record-show-differences = Unterschiede zeigen
-record-compare-one = Vergleichen:
+record-compare-one = Vergleich von
 record-compare-other = mit
 record-on-page = Auf dieser Seite
 
@@ -30,7 +30,7 @@ record-ask-binders = Nicht gespeichert: Das Bindemittel ist jetzt { $now }, nich
 record-save-as-new = Als neues Rezept speichern
 record-saved-as-new = „{ $name }“ als neues Rezept gespeichert.
 record-save-on-top = Über { $revision } speichern
-record-save-next = Als nächsten Stand speichern
+record-save-next = Nächsten Stand speichern
 
 # Zwei Stände nebeneinander
 record-differences = Verschiedene Eingaben
@@ -45,7 +45,7 @@ record-new-name = Neuer Name
 record-deleted-mark = gelöscht
 record-take-older = Älteres nehmen
 record-take-older-of = Älteres nehmen: { $input }
-record-merge-heads = Zusammenführen
+record-merge-heads = Zusammen­führen
 record-heads-merged = „{ $name }“ zusammengeführt. Beide Stände bleiben im Verlauf.
 
 # Was mit einem Rezept getan wurde
