@@ -148,9 +148,9 @@ fn all(systems: &[ComparedSystem], units: &Units) -> Vec<Table> {
     let side = side_by_side(systems, 0, Some(6000)).unwrap();
     let said = Message { what: "=cmd answers".to_owned(), fix: "Enter it.".to_owned() };
     vec![
-        table(systems, &side, &WORDS, &context),
+        table(systems, &side, &context),
         sheet(systems, &economies, (&economy, 0), &context),
-        limits(systems, &WORDS, &context),
+        limits(systems, &context),
         answers(&[("Hours a year".to_owned(), said)]),
     ]
 }

@@ -169,7 +169,7 @@ fn the_sheet_answers_what_is_entered_and_nothing_else() {
         wrong.entry_mut(field).text = text.to_owned();
         assert_eq!(sheet(&wrong).ratios, None, "{field:?}");
     }
-    let text = to_csv(&emission(&found, &WORDS), DecimalMark::Point);
+    let text = to_csv(&emission(&found), DecimalMark::Point);
     for expected in [
         "\"Limit: European Union, wood-based articles and furniture\",\"mg/m³\",,0.062,\"Regulation (EU) 2023/1464, from 2026-08-06\"",
         "\"Limit: United States, particleboard\",\"ppm\",,0.09,\"TSCA Title VI, 40 CFR 770\"",

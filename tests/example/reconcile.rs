@@ -20,7 +20,7 @@ use haulm::quantity::Units;
 use haulm::record::LineCheckFile;
 use haulm::record::file::line_check::LARGEST;
 use haulm::statistics::reconciliation::{Reconciliation, Status};
-use haulm::ui::text::{Context, LineContext, Message, WORDS};
+use haulm::ui::text::{Context, LineContext, Message, words};
 use serde_json::{Map, Value, json};
 use std::process::ExitCode;
 
@@ -58,7 +58,7 @@ impl Words<'_> {
     }
 
     fn finding(&self, finding: &LineFinding) -> String {
-        sentence(&self.with(|context| (WORDS.line.finding)(finding, context)))
+        sentence(&self.with(|context| words::line::finding(finding, context)))
     }
 }
 
@@ -79,7 +79,7 @@ fn run(path: &std::path::Path) -> Result<Value, Vec<String>> {
     let Some(case) = outcome.case else {
         let plain = Context { units: &words.units, draft: &file.recipe, currency: "" };
         let stops = outcome.findings.iter().filter(|finding| finding.grade == Grade::Stop);
-        return Err(stops.map(|finding| sentence(&(WORDS.finding)(finding, &plain))).collect());
+        return Err(stops.map(|finding| sentence(&words::finding(finding, &plain))).collect());
     };
     let line = check_line(&file.line);
     let (readings, said) = read_running(&file.line);
@@ -216,14 +216,14 @@ fn state(found: &LineReconciliation, result: &Reconciliation) -> Value {
     json!({ "quantities": quantities, "global_test": global, "iterations": result.iterations })
 }
 
-fn verdict(found: &LineReconciliation, words: &Words<'_>) -> Value {
+fn verdict(found: &LineReconciliation<'_>) -> Value {
     let key_of = match found.verdict {
         LineVerdict::NothingChecked => "nothing_checked",
         LineVerdict::Consistent => "consistent",
         LineVerdict::Distrust(_) => "distrust",
         LineVerdict::Unexplained => "unexplained",
     };
-    let message = words.with(|context| (WORDS.line.verdict)(found, context));
+    let message = words.with(|context| words::line::verdict(found, context));
     let doubts = found.doubts().iter().map(|doubt| {
         let readings = doubt.readings.iter().map(|reading| {
             let (ending, factor) = unit(reading.quantity);
@@ -268,7 +268,7 @@ const fn status(status: RangeStatus) -> &'static str {
     }
 }
 
-fn correction(of: &PumpCorrection, words: &Words<'_>) -> Value {
+fn correction(of: &PumpCorrection<'_>) -> Value {
     let (unit, factor) = setting_unit(of.unit);
     let mut about = Map::new();
     about.insert("pump".to_owned(), of.pump.0.into());
@@ -308,7 +308,7 @@ fn correction(of: &PumpCorrection, words: &Words<'_>) -> Value {
         PumpAction::Unsettled => "settle_doubt_first",
     };
     about.insert("action".to_owned(), action.into());
-    about.insert("message".to_owned(), words.with(|context| (WORDS.line.action)(of, context)).into());
+    about.insert("message".to_owned(), words.with(|context| words::line::action(of, context)).into());
     about.into()
 }
 
@@ -324,9 +324,9 @@ fn former(check: &LineCheck) -> Option<(String, Value)> {
     Some(("former".to_owned(), about))
 }
 
-fn density(check: &LineCheck, words: &Words<'_>) -> Option<(String, Value)> {
+fn density(check: &LineCheck<'_>) -> Option<(String, Value)> {
     let split = check.density_split?;
-    let message = words.with(|context| (WORDS.line.split)(&split, context));
+    let message = words.with(|context| words::line::split(&split, context));
     let about = json!({
         "deviation_relative_fraction": split.deviation,
         "mass_per_area_oven_dry_ln_ratio": split.mass,

@@ -4,7 +4,7 @@ use crate::domain::{Draft, Figure};
 use crate::quantity::{Amount, format};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::unit_shown;
+use crate::ui::text::{unit_shown, words};
 use leptos::reactive::prelude::*;
 
 /// A number with all its digits, in the unit shown.
@@ -25,10 +25,10 @@ pub fn figure_name(state: State, figure: Figure) -> String {
 /// A figure of a recipe by its name.
 #[must_use]
 pub fn name_in(state: State, figure: Figure, draft: &Draft) -> String {
-    let label = (state.words.figure)(figure).label;
+    let label = words::figure(figure).label;
     match figure {
         Figure::Liquid(id, _) => match draft.liquid(id) {
-            Some(liquid) => format!("{}: {label}", (state.words.liquid)(liquid)),
+            Some(liquid) => format!("{}: {label}", words::liquid(liquid)),
             None => label.to_owned(),
         },
         _ => label.to_owned(),

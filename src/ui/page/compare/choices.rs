@@ -1,5 +1,6 @@
 //! Systems, inputs and figures to choose from.
 
+use crate::ui::text::words;
 use super::context::CompareContext;
 use super::systems::Compared;
 use super::words::output_name;
@@ -133,7 +134,7 @@ pub fn inputs(system: &ComparedSystem) -> Vec<Field> {
 }
 
 fn input_option(state: State, system: &ComparedSystem, field: Field) -> ChoiceOption {
-    ChoiceOption::new(number_key(&system.draft, field), (state.words.field_name)(field, &system.draft))
+    ChoiceOption::new(number_key(&system.draft, field), words::field_name(field, &system.draft))
 }
 
 fn each_once(options: impl Iterator<Item = ChoiceOption>) -> Vec<ChoiceOption> {

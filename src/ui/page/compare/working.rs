@@ -1,5 +1,6 @@
 //! How a figure of a system was computed, below the table that it is in.
 
+use crate::ui::text::words;
 use super::context::{CompareContext, OpenOutput};
 use super::words::output_name;
 use crate::browser::page;
@@ -96,8 +97,8 @@ fn told(context: CompareContext, output: Output, at: usize) -> Option<AnyView> {
 
 fn origin_name(state: State, origin: Origin, draft: &Draft) -> AnyView {
     match origin {
-        Origin::Field(field) => (state.words.field_name)(field, draft).into_any(),
+        Origin::Field(field) => words::field_name(field, draft).into_any(),
         Origin::Figure(figure) => name_in(state, figure, draft).into_any(),
-        Origin::Constant(constant) => (state.words.constant)(constant).into_any(),
+        Origin::Constant(constant) => words::constant(constant).into_any(),
     }
 }

@@ -5,7 +5,7 @@ use crate::domain::{DoseWay, Draft, Faces, Field, LiquidDraft, LiquidField, Liqu
 use crate::quantity::{Amount, Kind, Unit};
 use crate::t;
 use crate::ui::state::State;
-use crate::ui::text::{trimmed, unit_shown};
+use crate::ui::text::{trimmed, unit_shown, words};
 use leptos::prelude::*;
 
 /// One range.
@@ -107,7 +107,7 @@ fn shown(state: State, window: Window, unit: Unit, kind: Kind) -> String {
 fn ranges(state: State) -> Vec<TypicalRange> {
     let draft = Draft::default();
     let fields = Field::PLAIN.iter().filter_map(|field| {
-        let quantity = (state.words.field)(*field, &draft).label.to_owned();
+        let quantity = words::field(*field, &draft).label.to_owned();
         range(state, t!("help-line-and-board"), quantity, &plain(*field), field.kind())
     });
     let liquids = Substance::ALL.iter().flat_map(|substance| of_substance(state, *substance));
@@ -116,7 +116,7 @@ fn ranges(state: State) -> Vec<TypicalRange> {
 
 fn range(state: State, of: String, quantity: String, limit: &Limit, kind: Kind) -> Option<TypicalRange> {
     let window = limit.usual?;
-    let source = (state.words.source)(window.source).into_owned();
+    let source = words::source(window.source).into_owned();
     Some(TypicalRange { of, quantity, window, unit: limit.unit, kind, source })
 }
 
@@ -134,10 +134,10 @@ fn of_substance(state: State, substance: Substance) -> Vec<TypicalRange> {
         made.dose_way = DoseWay::SolidsOnLiquid(LiquidId(2));
     }
     let draft = Draft { liquids: vec![made.clone()], ..Draft::default() };
-    let name = (state.words.substance)(substance);
+    let name = words::substance(substance);
     let line = |part: LiquidField, beside: bool, more: Option<String>| {
         let limit = liquid(&made, part, beside, Product::default());
-        let label = (state.words.field)(Field::Liquid(made.id, part), &draft).label.to_owned();
+        let label = words::field(Field::Liquid(made.id, part), &draft).label.to_owned();
         let quantity = more.map_or(label.clone(), |more| format!("{label}, {more}"));
         range(state, name.to_owned(), quantity, &limit, part.kind(made.dose_way))
     };
@@ -162,8 +162,8 @@ fn release_agent(state: State) -> Option<TypicalRange> {
     let agent = LiquidDraft { dose_way: way, ..LiquidDraft::blank(LiquidId(1), Role::ReleaseAgent) };
     let draft = Draft { liquids: vec![agent.clone()], ..Draft::default() };
     let limit = liquid(&agent, LiquidField::Dose, false, Product::default());
-    let label = (state.words.field)(Field::Liquid(agent.id, LiquidField::Dose), &draft).label.to_owned();
-    range(state, (state.words.role)(Role::ReleaseAgent).to_owned(), label, &limit, LiquidField::Dose.kind(way))
+    let label = words::field(Field::Liquid(agent.id, LiquidField::Dose), &draft).label.to_owned();
+    range(state, words::role(Role::ReleaseAgent).to_owned(), label, &limit, LiquidField::Dose.kind(way))
 }
 
 /// Whether the density range is the one for any liquid.

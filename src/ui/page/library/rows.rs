@@ -14,7 +14,7 @@ use crate::ui::part::amount::joined;
 use crate::ui::part::save::when;
 use crate::ui::part::version::Seen;
 use crate::ui::state::State;
-use crate::ui::text::symbol_shown;
+use crate::ui::text::{symbol_shown, words};
 use leptos::prelude::*;
 use std::collections::BTreeSet;
 
@@ -149,7 +149,7 @@ fn versions_in_words(listed: &Listed<'_>) -> Vec<String> {
 
 fn binders(state: State, substances: &[Substance]) -> String {
     let binders: Vec<&str> =
-        substances.iter().filter(|each| each.is_binder()).map(|each| (state.words.substance)(*each)).collect();
+        substances.iter().filter(|each| each.is_binder()).map(|each| words::substance(*each)).collect();
     binders.join(" + ")
 }
 

@@ -9,7 +9,7 @@ use crate::quantity::Kind;
 use crate::t;
 use crate::ui::components::Rank;
 use crate::ui::state::State;
-use crate::ui::text::lower_first;
+use crate::ui::text::{lower_first, words};
 use leptos::prelude::*;
 
 /// The box for the parts by mass of a liquid.
@@ -114,7 +114,7 @@ pub fn GlueRow(
 /// What the part is for.
 fn part_note(state: State, part: &PremixCandidate) -> String {
     match (&part.key, part.role) {
-        (PartKey::Liquid(_), Some(role)) => lower_first((state.words.role)(role)),
+        (PartKey::Liquid(_), Some(role)) => lower_first(words::role(role)),
         (PartKey::Thinning, _) => t!("mixing-to-spray-solids"),
         _ => t!("mixing-recipe-dose"),
     }

@@ -7,7 +7,7 @@ use crate::record::RevisionId;
 use crate::record::store::library::save::SaveQuestion;
 use crate::ui::components::Mark;
 use crate::ui::state::State;
-use crate::ui::text::Message;
+use crate::ui::text::{Message, words};
 use crate::{t, told};
 use leptos::prelude::*;
 
@@ -105,6 +105,6 @@ fn Question(
 /// The binders by name, or that there is none.
 fn binders(state: State, draft: &Draft) -> String {
     let binders = draft.liquids.iter().filter(|liquid| liquid.role == Role::Binder);
-    let names: Vec<String> = binders.map(|liquid| (state.words.liquid)(liquid).into_owned()).collect();
+    let names: Vec<String> = binders.map(|liquid| words::liquid(liquid).into_owned()).collect();
     if names.is_empty() { t!("frame-no-figure") } else { names.join(" + ") }
 }

@@ -8,7 +8,9 @@ use crate::domain::recipe::safety_limit::{
 use crate::ui::text::CautionWords;
 use crate::{label, t};
 
-pub(super) fn caution(caution: Caution) -> CautionWords {
+/// A caution.
+#[must_use]
+pub fn caution(caution: Caution) -> CautionWords {
     let (title, text) = words(caution);
     CautionWords { title, text, limits: safety_limits(caution).map(limit).collect() }
 }

@@ -8,7 +8,7 @@ use crate::t;
 use crate::ui::chart::scale::LinearScale;
 use crate::ui::page::bench::entry::{TrialDesk, amount_parts};
 use crate::ui::state::State;
-use crate::ui::text::{Context, unit_short};
+use crate::ui::text::{Context, unit_short, words};
 use leptos::prelude::*;
 
 /// A row, in words and in places of the drawing.
@@ -43,7 +43,7 @@ pub fn signed(state: State, kind: Kind, base: f64) -> String {
 
 /// A term by the names of its factors.
 pub fn term_name(state: State, series: &Series, context: &Context<'_>, term: Term) -> String {
-    (state.words.bench.term)(term, &series.factors, context.draft)
+    words::bench::term(term, &series.factors, context.draft)
 }
 
 /// The table.
@@ -150,7 +150,7 @@ fn rows(state: State, effects: &Effects, series: &Series, context: &Context<'_>)
                 };
                 let level = |at: usize| {
                     let level = series.factors.get(factor).and_then(|own| own.levels.get(at));
-                    level.map_or_else(String::new, |level| (state.words.bench.level)(level, context))
+                    level.map_or_else(String::new, |level| words::bench::level(level, context))
                 };
                 (mean(0), mean(1), format!("{} → {}", level(0), level(1)))
             }

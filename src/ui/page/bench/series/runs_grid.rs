@@ -11,7 +11,7 @@ use crate::record::content::trial::progress::RunStage;
 use crate::t;
 use crate::ui::page::bench::entry::{TrialDesk, amount_parts, levels_of_run};
 use crate::ui::state::State;
-use crate::ui::text::{Context, lower_first, unit_short};
+use crate::ui::text::{Context, lower_first, unit_short, words};
 use leptos::prelude::*;
 
 /// The properties of which one is shown beside the density: the first that any board gives.
@@ -52,7 +52,7 @@ pub fn RunsGrid() -> impl IntoView {
     let unit = move |kind: Kind| move || unit_short(state.unit(kind), &state.currency.get());
     let result_head = move || {
         property.get().map(|property| {
-            view! { {(state.words.bench.property)(property).label} <br/> {unit(property.kind())} }
+            view! { {words::bench::property(property).label} <br/> {unit(property.kind())} }
         })
     };
     let row = move |row: RunRow| run_row(state, row, has_blocks.get_untracked(), has_replicates.get_untracked());
@@ -94,7 +94,7 @@ fn factor_heads(state: State, desk: TrialDesk) -> Vec<String> {
         desk.planned.with(|planned| {
             let named = |series: &Series| {
                 let one = |(at, factor): (usize, &Factor)| {
-                    format!("{} {}", letter(at), (state.words.bench.factor)(factor.of, &factor.own, &basis.recipe))
+                    format!("{} {}", letter(at), words::bench::factor(factor.of, &factor.own, &basis.recipe))
                 };
                 series.factors.iter().enumerate().map(one).collect()
             };
@@ -123,9 +123,7 @@ fn run_rows(state: State, desk: TrialDesk, progress: Memo<Vec<RunStage>>, shown:
                     let one = |progress: &RunStage| {
                         let run = series.run(progress.place)?;
                         let level = |at| {
-                            series
-                                .level(run, at)
-                                .map_or_else(String::new, |level| (state.words.bench.level)(level, &context))
+                            series.level(run, at).map_or_else(String::new, |level| words::bench::level(level, &context))
                         };
                         Some(RunRow {
                             progress: *progress,

@@ -1,7 +1,8 @@
 //! A figure of the weigh sheet, and its working.
 
+use crate::ui::text::words;
 use super::context::WeighContext;
-use super::text::value_parts;
+use super::text::{value_parts};
 use crate::browser::page;
 use crate::domain::trial::weigh_sheet::working::{WeighOrigin, working};
 use crate::domain::trial::{LineId, WeighFigure, WeighLineFigure};
@@ -14,7 +15,7 @@ use leptos::prelude::*;
 
 /// A figure by its name, a line's with the line.
 fn name(state: State, made: &Made, figure: WeighFigure) -> String {
-    let label = (state.words.bench.figure)(figure).label;
+    let label = words::bench::figure(figure).label;
     match figure {
         WeighFigure::Line(id, _) => format!("{}: {label}", line_name(state, made, id)),
         _ => label.to_owned(),
@@ -23,7 +24,7 @@ fn name(state: State, made: &Made, figure: WeighFigure) -> String {
 
 /// What a line weighs.
 pub fn line_name(state: State, made: &Made, id: LineId) -> String {
-    (state.words.bench.line)(id, &made.recipe)
+    words::bench::line(id, &made.recipe)
 }
 
 /// The figure; a press opens its working.
@@ -98,16 +99,15 @@ fn told(state: State, sheet: WeighContext, figure: WeighFigure) -> Option<AnyVie
 
 /// What a number put into a working is.
 fn origin_view(state: State, made: &Made, origin: WeighOrigin) -> AnyView {
-    let words = &state.words.bench;
     match origin {
         WeighOrigin::Field(field) => {
             let go = move |_| page::focus_field(&field.box_key());
-            let name = (words.field)(field, &made.typed).label;
+            let name = words::bench::field(field, &made.typed).label;
             view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
         }
         WeighOrigin::Figure(figure) => name(state, made, figure).into_any(),
-        WeighOrigin::RecipeField(field) => (state.words.field_name)(field, &made.recipe).into_any(),
+        WeighOrigin::RecipeField(field) => words::field_name(field, &made.recipe).into_any(),
         WeighOrigin::RecipeFigure(figure) => name_in(state, figure, &made.recipe).into_any(),
-        WeighOrigin::Batches | WeighOrigin::Constant(_) => (words.origin)(origin).into_any(),
+        WeighOrigin::Batches | WeighOrigin::Constant(_) => words::bench::origin(origin).into_any(),
     }
 }

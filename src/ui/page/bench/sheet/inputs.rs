@@ -1,10 +1,11 @@
 //! What is made: mat, board, moistures and press, each typed in place of the recipe's value or left to it.
 
+use crate::ui::text::words;
 use super::boxes::{SheetBox, units_at};
 use super::context::WeighContext;
 use super::pick::Pick;
 use super::sheet_box::{BenchBox, BoxMessages};
-use super::text::parts;
+use super::text::{parts};
 use crate::browser::page;
 use crate::domain::balance::figure::Figure;
 use crate::domain::recipe::draft::WaterWay;
@@ -72,7 +73,7 @@ pub fn WeighInputs() -> impl IntoView {
                         id="bench-thickness-way"
                         label=t!("bench-thickness-way")
                         all=ThicknessWay::ALL
-                        words=state.words.bench.thickness_way
+                        words=words::bench::thickness_way
                         now=|sheet: &SheetDraft| sheet.thickness_way
                         put=|sheet: &mut SheetDraft, way| sheet.thickness_way = way
                     />
@@ -110,7 +111,7 @@ fn OwnBox(
     let which = SheetBox::Field(field);
     let own = Memo::new(move |_| own(state, sheet, field));
     let name = Memo::new(move |_| {
-        state.bench.open.with(|open| (state.words.bench.field)(field, &open.trial.sheet).label.to_owned())
+        state.bench.open.with(|open| words::bench::field(field, &open.trial.sheet).label.to_owned())
     });
     let is_changed = Memo::new(move |_| own.with(|own| own.is_own && own.fixed.is_none()));
     let reset = move |_| {

@@ -1,9 +1,10 @@
 //! What came out of the blender: the true blending loss, and the mass to lay at the moisture measured.
 
+use crate::ui::text::words;
 use super::boxes::SheetBox;
 use super::context::WeighContext;
 use super::sheet_box::{BenchBox, BoxMessages};
-use super::text::shown;
+use super::text::{shown};
 use crate::domain::trial::TrialFinding;
 use crate::domain::trial::weigh_sheet::recovery::{Recovery, recovery};
 use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryField;
@@ -36,7 +37,7 @@ pub fn Recovered() -> impl IntoView {
         Some((shown(state, Kind::Share, recovery.loss.value), shown(state, Kind::BenchMass, recovery.mat_mass.value)))
     });
     let number = |field: RecoveryField| {
-        let label = (state.words.bench.recovery_field)(field).label;
+        let label = words::bench::recovery_field(field).label;
         view! { <BenchBox which=SheetBox::Recovered(field) label=label.to_owned() name=label.to_owned() aside=t!("common-optional")/> }
     };
     let fig = move |key: &'static str, label: String, value: String| {

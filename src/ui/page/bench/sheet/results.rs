@@ -1,5 +1,6 @@
 //! What comes of the sheet beside the masses: mat, stops, press time, board; and everything else, folded.
 
+use crate::ui::text::words;
 use super::context::WeighContext;
 use super::figure::{SheetValue, SheetWorking, line_name};
 use super::text::{parts, shown};
@@ -105,11 +106,11 @@ pub fn AllResults() -> impl IntoView {
         })
     });
     let plain = |figure: &WeighFigure| {
-        let words = (state.words.bench.figure)(*figure);
+        let words = words::bench::figure(*figure);
         view! { <tr><th scope="row" class="l">{words.label} " " <span class="note">{words.note}</span></th><td><SheetValue figure=*figure/></td></tr> }
     };
     let head = |part: &WeighLineFigure| {
-        let label = (state.words.bench.figure)(WeighFigure::Line(LineId::Fibre, *part)).label;
+        let label = words::bench::figure(WeighFigure::Line(LineId::Fibre, *part)).label;
         view! { <th scope="col">{label}</th> }
     };
     let row = |(id, name): (LineId, String)| {

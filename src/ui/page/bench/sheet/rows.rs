@@ -13,7 +13,7 @@ use crate::ui::page::bench::desk::Made;
 use crate::ui::page::bench::sheet::figure::line_name;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
-use crate::ui::text::symbol_shown;
+use crate::ui::text::{symbol_shown, words};
 use leptos::prelude::*;
 use uom::si::f64::{Mass, Ratio};
 
@@ -167,7 +167,7 @@ fn basis(state: State, recipe: &Draft, way: DoseWay) -> String {
         DoseWay::LiquidOnFaces(Faces::Top) => t!("recipe-on-top-face"),
         DoseWay::LiquidOnFaces(Faces::Bottom) => t!("recipe-on-bottom-face"),
         DoseWay::SolidsOnLiquid(base) => match recipe.liquid(base) {
-            Some(base) => t!("recipe-solids-on-liquid", name = (state.words.liquid)(base).into_owned()),
+            Some(base) => t!("recipe-solids-on-liquid", name = words::liquid(base).into_owned()),
             None => t!("recipe-solids-on-missing"),
         },
     }

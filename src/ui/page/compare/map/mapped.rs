@@ -1,5 +1,6 @@
 //! The map chosen, worked out: its drawing, its sentence, its table.
 
+use crate::ui::text::words;
 use super::chosen::{FIRST_ACROSS, FIRST_OUTPUT, FIRST_UP};
 use crate::domain::compare::draft::MapDraft;
 use crate::domain::compare::feasibility::{FeasibilityGrade, Obstacle, feasibility};
@@ -90,7 +91,6 @@ fn worked_out(
     width: f64,
 ) -> Option<MappedResult> {
     let state = context.state;
-    let words = &state.words.compare;
     let case = system.case()?;
     let key = picked(&own.output, FIRST_OUTPUT, &output_choices(state, system));
     let output = output_of(context, system, &key)?;
@@ -110,7 +110,7 @@ fn worked_out(
         edges: grid.edges.iter().map(|piece| piece.map(|(x, y)| (x_unit.from_base(x), y_unit.from_base(y)))).collect(),
         now: now.map(|(x, y)| (x_unit.from_base(x), y_unit.from_base(y))),
     };
-    let names = [x.field, y.field].map(|field| (state.words.field_name)(field, &system.draft));
+    let names = [x.field, y.field].map(|field| words::field_name(field, &system.draft));
     let figure = with_unit_named(state, &output_name(state, output, &system.draft), kinds[2]);
     let labels = [with_unit_named(state, &names[0], kinds[0]), with_unit_named(state, &names[1], kinds[1])];
     let title = t!("compare-figure-of", figure = figure.clone(), system = name);
@@ -130,7 +130,7 @@ fn worked_out(
     let on_map = Obstacle::ALL
         .into_iter()
         .filter(|obstacle| grid.feasibilities.iter().any(|feasibility| feasibility.has(*obstacle)))
-        .map(words.obstacle)
+        .map(words::compare::obstacle)
         .collect::<Vec<_>>();
     let number = |kind: Kind, unit: Unit, base: f64| format::amount(Amount::from_base(kind, base), unit, units.mark);
     let columns: Vec<usize> = (0..POINTS).step_by(EVERY).collect();
@@ -144,7 +144,9 @@ fn worked_out(
             let value = grid.values.get(place).copied().flatten();
             let value = value.map_or_else(|| "–".to_owned(), |base| number(kinds[2], unit, base));
             let first = grid.feasibilities.get(place).and_then(|feasibility| feasibility.obstacles().next());
-            line.push(first.map_or(value.clone(), |obstacle| format!("{value}: {}", (words.obstacle)(obstacle))));
+            line.push(
+                first.map_or(value.clone(), |obstacle| format!("{value}: {}", words::compare::obstacle(obstacle))),
+            );
         }
         rows.push(line);
     }
@@ -179,10 +181,8 @@ fn regions(context: CompareContext, grid: &Grid, (x_unit, y_unit): (Unit, Unit))
     }
     let label = |(obstacle, count, x, y): (Option<Obstacle>, usize, f64, f64)| RegionLabel {
         at: (x_unit.from_base(x / count as f64), y_unit.from_base(y / count as f64)),
-        words: obstacle.map_or_else(
-            || t!("compare-feasible"),
-            |obstacle| (context.state.words.compare.obstacle)(obstacle).to_owned(),
-        ),
+        words: obstacle
+            .map_or_else(|| t!("compare-feasible"), |obstacle| words::compare::obstacle(obstacle).to_owned()),
     };
     found.into_iter().filter(|(_, count, ..)| *count >= SMALL).map(label).collect()
 }
@@ -200,12 +200,12 @@ fn sentences(
     let Some(case) = system.case() else { return Default::default() };
     let found = feasibility(case, &mut Vec::new());
     if found.is_feasible() {
-        let advice: Vec<&str> = found.obstacles().map(state.words.compare.obstacle).collect();
+        let advice: Vec<&str> = found.obstacles().map(words::compare::obstacle).collect();
         let second = if advice.is_empty() { String::new() } else { t!("compare-advice", advice = advice.join("; ")) };
         return (t!("compare-inside", system = name), second);
     }
     let limits: Vec<&str> =
-        found.obstacles().filter(|obstacle| !obstacle.is_advice()).map(state.words.compare.obstacle).collect();
+        found.obstacles().filter(|obstacle| !obstacle.is_advice()).map(words::compare::obstacle).collect();
     let lead = t!("compare-outside", system = name, limits = limits.join("; "));
     let text = |kind: Kind, base: f64| amount_text(state, Amount::from_base(kind, base));
     // Along each axis by itself.

@@ -15,6 +15,7 @@ use super::ranges::{RangeBoxes, RangeOf};
 use crate::domain::Grade;
 use crate::t;
 use crate::ui::components::Fold;
+use crate::ui::text::words;
 use chosen::{ACROSS, FIRST_ACROSS, FIRST_OUTPUT, FIRST_UP, OUTPUT, RANGES, SYSTEM, UP};
 use leptos::prelude::*;
 use region::FeasibleRegion;
@@ -54,7 +55,7 @@ pub fn MapTab() -> impl IntoView {
     let problem = move || {
         mapped.with(|mapped| match mapped {
             Some(Err(error)) => {
-                Some(view! { <GradedMessage grade=Grade::Stop message=(state.words.compare.no_range)(*error)/> })
+                Some(view! { <GradedMessage grade=Grade::Stop message=words::compare::no_range(*error)/> })
             }
             _ => None,
         })

@@ -1,5 +1,6 @@
 //! From where to where each system can run, along each axis of the map by itself.
 
+use crate::ui::text::words;
 use super::mapped::axes;
 use crate::domain::compare::number_key::{number_key, number_of};
 use crate::domain::compare::sweep::{Axis, EDGE, feasible_stretches};
@@ -27,7 +28,7 @@ pub fn FeasibleRegion() -> impl IntoView {
                 let (x, y) = axes(context, own, chosen, POINTS)?.ok()?;
                 let kinds = [chosen.draft.kind(x.field), chosen.draft.kind(y.field)];
                 let head = [(x, kinds[0]), (y, kinds[1])].map(|(axis, kind)| {
-                    with_unit_named(state, &(state.words.field_name)(axis.field, &chosen.draft), kind)
+                    with_unit_named(state, &words::field_name(axis.field, &chosen.draft), kind)
                 });
                 let row = |(system, place): (&crate::domain::compare::side::ComparedSystem, &usize)| {
                     let along = |axis: &Axis, kind: Kind| {

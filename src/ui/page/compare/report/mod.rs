@@ -1,5 +1,6 @@
 //! The comparison on paper: a summary first, then what it rests on.
 
+use crate::ui::text::words;
 use super::context::CompareContext;
 use super::data_table::{DataTable, exported};
 use super::exports::{economy_table, print_report};
@@ -94,15 +95,13 @@ fn report(context: CompareContext, rows: &[KeyRow]) -> Option<AnyView> {
         let title = t!("compare-report-title", names = names(shown));
         let values = sources(context, shown);
         let first = shown.systems.first()?;
-        let (assumed_inputs, limited) = context.with_draft(&first.draft, |own| {
-            (assumptions(&shown.systems, state.words, own), limits(&shown.systems, state.words, own))
-        });
+        let (assumed_inputs, limited) =
+            context.with_draft(&first.draft, |own| (assumptions(&shown.systems, own), limits(&shown.systems, own)));
         // What nobody has filled in says nothing.
         let has_economy = typed.economy != EconomyEntries::default()
             || typed.system_economy.values().any(|own| *own != SystemEconomyEntries::default());
         let economy = has_economy.then(|| economy_table(context, &typed, shown)).flatten();
-        let emission =
-            (typed.emission != EmissionEntries::default()).then(|| emission(&sheet(&typed.emission), state.words));
+        let emission = (typed.emission != EmissionEntries::default()).then(|| emission(&sheet(&typed.emission)));
         let part = |title: String, table: &Table| {
             let table = exported(state, table);
             view! { <ReportPart title=title>{table}</ReportPart> }
@@ -184,7 +183,7 @@ fn sources(context: CompareContext, shown: &Compared) -> AnyView {
     for liquid in shown.systems.iter().flat_map(|system| &system.draft.liquids) {
         let source = liquid.source.trim();
         let source = if source.is_empty() { t!("compare-no-source") } else { source.to_owned() };
-        let line = format!("{}: {source}", (state.words.liquid)(liquid));
+        let line = format!("{}: {source}", words::liquid(liquid));
         if !said.contains(&line) {
             said.push(line);
         }

@@ -14,6 +14,7 @@ use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::systems::Compared;
 use crate::ui::page::compare::table::MissingPrices;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const FIRST: SystemSlot = SystemSlot {
@@ -57,9 +58,8 @@ fn prices_of(state: State, system: &ComparedSystem) -> Vec<ChoiceOption> {
     let mut all: Vec<Field> = inputs(system).into_iter().filter(is_price).collect();
     let fibre = all.first() == Some(&Field::FibrePrice);
     all.rotate_left(usize::from(fibre));
-    let option = |field: Field| {
-        ChoiceOption::new(number_key(&system.draft, field), (state.words.field_name)(field, &system.draft))
-    };
+    let option =
+        |field: Field| ChoiceOption::new(number_key(&system.draft, field), words::field_name(field, &system.draft));
     all.into_iter().map(option).collect()
 }
 
@@ -75,10 +75,9 @@ pub fn answered(context: CompareContext, typed: &BreakEvenDraft) -> Option<Optio
     }
     let key = picked(&typed.price, "", &prices_of(state, &system));
     let field = inputs(&system).into_iter().find(|field| number_key(&system.draft, *field) == key)?;
-    let words = &state.words.compare;
     let question = t!(
         "compare-break-even-question",
-        price = (state.words.field_name)(field, &system.draft),
+        price = words::field_name(field, &system.draft),
         first = system.name.clone(),
         second = other.name.clone()
     );
@@ -86,9 +85,9 @@ pub fn answered(context: CompareContext, typed: &BreakEvenDraft) -> Option<Optio
     let (grade, message) = context.with_draft(&system.draft, |own| match found {
         Ok(found) => {
             let grade = if matches!(found.at, BreakEven::At(_)) { Grade::Note } else { Grade::Unusual };
-            (grade, (words.break_even)(&found, field, [&system, &other], own))
+            (grade, words::compare::break_even(&found, field, [&system, &other], own))
         }
-        Err(error) => (Grade::Unusual, (words.no_price)(&error, [&system, &other])),
+        Err(error) => (Grade::Unusual, words::compare::no_price(&error, [&system, &other])),
     });
     Some(Some(Answered { grade, question, message }))
 }

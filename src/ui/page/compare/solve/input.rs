@@ -1,5 +1,6 @@
 //! One input from a target value of one figure.
 
+use crate::ui::text::words;
 use super::answered::{AnswerLines, Answered};
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::{CompareDraft, SolveDraft, target_limit};
@@ -118,8 +119,7 @@ pub fn answered(context: CompareContext, typed: &SolveDraft) -> Option<Result<An
         input_of(&system, shown, &key).map(|(of, field)| (field, of.clone()))
     })?;
     let entry = typed.targets.get(&output.key()).cloned().unwrap_or_else(|| first_target(output));
-    let words = &state.words.compare;
-    let input = (state.words.field_name)(field, &of.draft);
+    let input = words::field_name(field, &of.draft);
     let question = t!(
         "compare-solve-question",
         system = system.name.clone(),
@@ -137,9 +137,9 @@ pub fn answered(context: CompareContext, typed: &SolveDraft) -> Option<Result<An
         Ok(answer) => {
             let none = matches!(answer.found, Solution::Unreachable { .. } | Solution::Independent { .. });
             let grade = if none || !answer.over.is_empty() { Grade::Unusual } else { Grade::Note };
-            (grade, (words.answer)(&answer, own))
+            (grade, words::compare::answer(&answer, own))
         }
-        Err(error) => (Grade::Unusual, (words.no_answer)(error, field, output, own)),
+        Err(error) => (Grade::Unusual, words::compare::no_answer(error, field, output, own)),
     });
     Some(Ok(Answered { grade, question, message }))
 }

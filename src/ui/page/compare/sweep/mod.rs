@@ -17,7 +17,7 @@ use crate::domain::compare::range::RangeError;
 use crate::domain::compare::sweep::ranked_effects;
 use crate::t;
 use crate::ui::components::Fold;
-use crate::ui::text::{Message, lower_first};
+use crate::ui::text::{Message, lower_first, words};
 use chosen::{FIRST_INPUT, FIRST_OUTPUT, INPUT, OUTPUT, RANGES};
 use leptos::prelude::*;
 
@@ -65,7 +65,7 @@ pub fn SensitivityTab() -> impl IntoView {
     let problem = move || {
         let error: Option<RangeError> =
             swept.with(|swept| swept.as_ref().and_then(|swept| swept.as_ref().err().copied()));
-        error.map(|error| view! { <GradedMessage grade=Grade::Stop message=(state.words.compare.no_range)(error)/> })
+        error.map(|error| view! { <GradedMessage grade=Grade::Stop message=words::compare::no_range(error)/> })
     };
     let (limited, level) = (of(|swept| swept.limited.clone()), of(|swept| swept.level.clone()));
     let notes = move || {
@@ -119,7 +119,7 @@ fn Ranked() -> impl IntoView {
             let row = |(field, effect): (crate::domain::Field, f64)| {
                 // A difference: only the scale of the unit counts.
                 let change = unit.from_base(effect) - unit.from_base(0.0);
-                vec![(state.words.field_name)(field, &system.draft), signed(state, change)]
+                vec![words::field_name(field, &system.draft), signed(state, change)]
             };
             let rows: Vec<Vec<String>> =
                 ranked_effects(system.case()?, output).into_iter().take(RANKED).map(row).collect();

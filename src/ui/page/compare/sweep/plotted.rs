@@ -19,7 +19,7 @@ use crate::ui::page::compare::systems::Compared;
 use crate::ui::page::compare::words::{output_name, signed, unit_name, with_unit_named};
 use crate::ui::part::amount::joined;
 use crate::ui::table::{SweepHead, sensitivity};
-use crate::ui::text::lower_first;
+use crate::ui::text::{lower_first, words};
 use leptos::prelude::*;
 
 /// Points of a line; each is a full solve.
@@ -117,7 +117,7 @@ impl SweepAxes<'_> {
         let now = of.and_then(|system| variable::get(&system.case()?.input, axis.field));
         let number =
             |kind: Kind, unit: Unit, base: f64| format::amount(Amount::from_base(kind, base), unit, units.mark);
-        let input_name = of.map_or_else(String::new, |system| (state.words.field_name)(axis.field, &system.draft));
+        let input_name = of.map_or_else(String::new, |system| words::field_name(axis.field, &system.draft));
         let output_name = of.map_or_else(String::new, |system| output_name(state, *output, &system.draft));
         let (x, y) = (with_unit_named(state, &input_name, kind), with_unit_named(state, &output_name, output.kind()));
         let all: Vec<PlottedCurve> = lines
@@ -182,7 +182,7 @@ impl SweepAxes<'_> {
             rows: (0..ROWS).map(|step| row(step * (POINTS - 1) / (ROWS - 1))).collect(),
             level: self.level(&lines),
             limited: self.limited(&lines, kind),
-            table: state.with_context(|words| sensitivity(head_of, &inputs, &systems, state.words, words)),
+            table: state.with_context(|words| sensitivity(head_of, &inputs, &systems, words)),
         }
     }
 
@@ -251,9 +251,11 @@ impl SweepAxes<'_> {
                     continue;
                 }
                 let ends = [*from, *to].map(|base| Amount::from_base(kind, base));
-                said.push(state.with_context(|words| {
-                    (state.words.compare.limited)(&self.shown.name(*place), *obstacle, ends, words)
-                }));
+                said.push(
+                    state.with_context(|words| {
+                        words::compare::limited(&self.shown.name(*place), *obstacle, ends, words)
+                    }),
+                );
             }
         }
         said

@@ -12,6 +12,7 @@ use crate::t;
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::entry_box::CompareBox;
 use crate::ui::part::on_recipe::on_recipe;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// A price to ask for.
@@ -28,7 +29,7 @@ pub struct AskedPrice {
 fn asked(context: CompareContext, liquid: &LiquidDraft) -> AskedPrice {
     AskedPrice {
         key: price_key(liquid),
-        name: (context.state.words.liquid)(liquid).into_owned(),
+        name: words::liquid(liquid).into_owned(),
         limit: limit::liquid(liquid, LiquidField::Price, false, Product::default()),
     }
 }

@@ -1,5 +1,6 @@
 //! What all systems have in common.
 
+use crate::ui::text::words;
 use super::key_figures::is_equal;
 use crate::domain::compare::overview::key_figures::{KeyGroup, KeyRow};
 use crate::domain::compare::side::equal_inputs;
@@ -18,7 +19,7 @@ pub fn equal_rows(context: CompareContext, rows: &[KeyRow]) -> Vec<(String, Stri
     });
     context.shown.with(|shown| {
         let inputs = equal_inputs(&shown.systems).into_iter().map(|(field, amount)| {
-            let name = shown.systems.first().map(|system| (state.words.field_name)(field, &system.draft));
+            let name = shown.systems.first().map(|system| words::field_name(field, &system.draft));
             (name.unwrap_or_default(), amount_text(state, amount))
         });
         figures.chain(inputs).collect()

@@ -1,5 +1,6 @@
 //! The row of a key figure: each system's value, what it has more than the reference, and all of them on one axis.
 
+use crate::ui::text::words;
 use super::key_figures::{KEY, decimals};
 use super::strip::strip;
 use crate::domain::compare::economy::field::{SystemEconomyEntries, SystemEconomyField};
@@ -190,7 +191,7 @@ pub fn AgentBox(
         context.enter(|typed| *typed.system_economy.entry(key.clone()).or_default().entry_mut(field) = entry);
     });
     let name = Signal::derive(move || {
-        let label = (context.state.words.compare.system_economy_field)(field).label;
+        let label = words::compare::system_economy_field(field).label;
         t!("compare-figure-of", figure = label, system = context.shown.with(|shown| shown.name(at.get())))
     });
     let unit = Signal::derive(move || format!("{}/m²", context.state.currency.get()));

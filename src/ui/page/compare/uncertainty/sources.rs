@@ -11,6 +11,7 @@ use crate::ui::chart::series::letter;
 use crate::ui::components::{Choice, ChoiceOption};
 use crate::ui::page::compare::choices::{first, used_inputs};
 use crate::ui::page::compare::context::CompareContext;
+use crate::ui::text::words;
 use crate::{label, t};
 use leptos::prelude::*;
 use std::time::Duration;
@@ -49,7 +50,7 @@ pub fn Sources() -> impl IntoView {
             shared.study.with(|known| {
                 let known = known.as_ref()?;
                 let asked = known.budgets.get(at)?.as_ref()?.asked;
-                let label = (context.state.words.compare.output)(asked.output()).label;
+                let label = words::compare::output(asked.output()).label;
                 Some(format!("{label} {}", known.letters(asked)))
             })
         });
@@ -149,7 +150,7 @@ pub fn assumed(context: CompareContext, known: &PageStudy) -> Table {
             Cell::text(known.source_name(context, source)),
             Cell::Number { value: rounded(width), decimals: u8::try_from(decimals).unwrap_or(0) },
             Cell::text(statement_unit(context, stated, unit)),
-            Cell::text((state.words.compare.form)(stated.form).label),
+            Cell::text(words::compare::form(stated.form).label),
             freedom.map_or(Cell::text("∞"), |value| Cell::Number { value, decimals: 1 }),
         ]);
     }

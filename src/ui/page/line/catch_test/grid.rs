@@ -10,7 +10,7 @@ use crate::quantity::{Kind, Unit};
 use crate::t;
 use crate::ui::components::{Grid, UnitChoice};
 use crate::ui::state::State;
-use crate::ui::text::{symbol_shown, unit_short};
+use crate::ui::text::{symbol_shown, unit_short, words};
 use leptos::prelude::*;
 
 /// The grid with its messages and its note.
@@ -115,7 +115,7 @@ fn head(state: State, open: OpenTest) -> impl IntoView {
         <th scope="col" class="extra">{t!("catch-tare")} <HeadUnit kind=Kind::BatchMass/></th>
         <th scope="col" class="edge extra">{t!("catch-net")} <HeadUnit kind=Kind::BatchMass/></th>
         <th scope="col" class="flow">{t!("catch-flow")} <ColumnUnit kind=Kind::LiquidFlow name=t!("catch-flow")/></th>
-        <th scope="col" class="residual">{(state.words.line.figure)(LineFigure::CaughtResidual).label} <HeadUnit kind=Kind::LiquidFlow/></th>
+        <th scope="col" class="residual">{words::line::figure(LineFigure::CaughtResidual).label} <HeadUnit kind=Kind::LiquidFlow/></th>
         <th scope="col" class="use">{t!("catch-use")}</th>
     }
 }

@@ -20,6 +20,7 @@ use crate::ui::page::line::context::with_context;
 use crate::ui::page::line::lines::{common_lines, go_to_field, slot_line};
 use crate::ui::page::line::worked::WorkedPanel;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use arrivals::ArrivalsFold;
 use axis::TimeAxis;
 use cautions::NewCautions;
@@ -81,7 +82,7 @@ fn change_lines(state: State, sheet: ChangeSheet) -> Vec<SlotLine> {
             .unwrap_or_default()
     });
     for found in &findings {
-        let message = with_context(state, |context| (state.words.line.finding)(found, context));
+        let message = with_context(state, |context| words::line::finding(found, context));
         let show = match found.place {
             LinePlace::Field(field) => Some(Callback::new(move |()| go_to_field(state, field))),
             _ => None,
@@ -99,5 +100,5 @@ fn working_of(state: State, sheet: ChangeSheet, key: &str) -> Option<(String, Li
         let solved = plan.as_ref()?.solved.as_ref()?;
         between_working(figure, &solved.plan.between?, &solved.new)
     })?;
-    Some(((state.words.line.figure)(figure).label.to_owned(), working))
+    Some((words::line::figure(figure).label.to_owned(), working))
 }

@@ -15,6 +15,7 @@ use crate::ui::page::line::check::worked::Worked;
 use crate::ui::page::line::settings_text::signed;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::ev;
 use leptos::html::Div;
 use leptos::prelude::*;
@@ -99,7 +100,7 @@ pub fn LogChart() -> impl IntoView {
             charted.with(|charted| charted.as_ref().map(|it| signed(state, of(&it.chart)))).unwrap_or_default()
         });
         let working = Callback::new(move |()| charted.with(|charted| chart_working(figure, &charted.as_ref()?.chart)));
-        let name = (state.words.line.figure)(figure).label.to_owned();
+        let name = words::line::figure(figure).label.to_owned();
         view! { <Worked key=format!("chart.{}", figure.key()) name=name value=value working=working/> }
     };
     let is_there = Memo::new(move |_| charted.with(Option::is_some));
