@@ -14,7 +14,7 @@ use haulm::quantity::format::DecimalMark;
 use haulm::quantity::{Unit, Units};
 use haulm::record::table::{Cell, Table, to_csv, to_xlsx};
 use haulm::ui::table::{answers, economy as sheet, limits, side_by_side as table, stacked};
-use haulm::ui::text::{Context, Message, WORDS};
+use haulm::ui::text::{Context, Message};
 use std::io::Cursor;
 
 #[track_caller]

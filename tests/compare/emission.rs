@@ -9,7 +9,6 @@ use haulm::domain::compare::emission::{EmissionEntries, EmissionField, sheet};
 use haulm::quantity::format::DecimalMark;
 use haulm::record::table::to_csv;
 use haulm::ui::table::emission;
-use haulm::ui::text::WORDS;
 use uom::si::f64::{Mass, MassDensity, Ratio, ThermodynamicTemperature};
 use uom::si::mass::kilogram;
 use uom::si::mass_density::milligram_per_cubic_meter;

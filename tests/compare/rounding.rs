@@ -12,7 +12,7 @@ use haulm::quantity::format::DecimalMark;
 use haulm::quantity::{Amount, Kind, Unit, Units};
 use haulm::record::table::{Cell, to_csv};
 use haulm::ui::table::{assumptions, side_by_side as table};
-use haulm::ui::text::{Context, WORDS};
+use haulm::ui::text::Context;
 
 const DOSE: Output = Output::Figure(Figure::WaterDose);
 

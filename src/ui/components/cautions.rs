@@ -2,7 +2,6 @@
 
 use crate::domain::Caution;
 use crate::t;
-use crate::ui::state::State;
 use crate::ui::text::words;
 use leptos::prelude::*;
 
@@ -13,7 +12,6 @@ pub fn Cautions(
     #[prop(into)]
     all: Signal<Vec<Caution>>,
 ) -> impl IntoView {
-    let state = expect_context::<State>();
     let caution = move |caution| {
         let words = words::caution(caution);
         let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();

@@ -22,7 +22,7 @@ pub fn WorkingPanel(
     scope: &'static str,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let name = move |figure: Figure| state.draft.with(|draft| name_in(state, figure, draft));
+    let name = move |figure: Figure| state.draft.with(|draft| name_in(figure, draft));
     let told = move |figure: Figure| {
         move || {
             let working = state.shown.with(|shown| domain::working(figure, shown.case.as_ref()?));
@@ -94,7 +94,7 @@ fn Told(
                 let name = words::field_name(field, draft);
                 view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
             }
-            Origin::Figure(figure) => name_in(state, figure, draft).into_any(),
+            Origin::Figure(figure) => name_in(figure, draft).into_any(),
             Origin::Constant(constant) => words::constant(constant).into_any(),
         })
     };

@@ -18,7 +18,6 @@ const LONGEST_SIGN: usize = 8;
 /// Metric or US customary, all at once.
 #[component]
 pub fn SystemChoice() -> impl IntoView {
-    let state = expect_context::<State>();
     let all = [("metric", UnitSystem::Metric), ("us", UnitSystem::Us)];
     let option = |(value, system)| ChoiceOption::new(value, words::system(system));
     view! {

@@ -19,12 +19,12 @@ pub fn in_full(state: State, amount: Amount) -> String {
 /// A figure by its name, a liquid's with the liquid's.
 #[must_use]
 pub fn figure_name(state: State, figure: Figure) -> String {
-    state.draft.with(|draft| name_in(state, figure, draft))
+    state.draft.with(|draft| name_in(figure, draft))
 }
 
 /// A figure of a recipe by its name.
 #[must_use]
-pub fn name_in(state: State, figure: Figure, draft: &Draft) -> String {
+pub fn name_in(figure: Figure, draft: &Draft) -> String {
     let label = words::figure(figure).label;
     match figure {
         Figure::Liquid(id, _) => match draft.liquid(id) {

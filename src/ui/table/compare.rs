@@ -155,8 +155,7 @@ pub fn uncertainty(
         let standard = width(budget.standard);
         let decimals = if standard > 0.0 { (1 - standard.log10().floor() as i32).clamp(0, 9) } else { 0 };
         let number = |value: f64| Cell::Number { value, decimals: u8::try_from(decimals).unwrap_or(0) };
-        let mut cells =
-            vec![Cell::text(asked(budget.asked, systems)), Cell::text(unit_shown(unit, context.currency))];
+        let mut cells = vec![Cell::text(asked(budget.asked, systems)), Cell::text(unit_shown(unit, context.currency))];
         cells.extend([number(shown(budget.value)), number(standard)]);
         cells.push(budget.freedom.map_or_else(|| Cell::text("∞"), |value| Cell::Number { value, decimals: 1 }));
         cells.push(Cell::Number { value: budget.factor, decimals: 2 });

@@ -75,5 +75,5 @@ pub fn sensitivity(
 /// The limits that hold at one input; advice is none.
 fn limits(feasibility: Feasibility) -> String {
     let held = feasibility.obstacles().filter(|obstacle| !obstacle.is_advice());
-    held.map(|obstacle| words::compare::obstacle(obstacle)).collect::<Vec<_>>().join("; ")
+    held.map(words::compare::obstacle).collect::<Vec<_>>().join("; ")
 }

@@ -2,11 +2,11 @@
 
 use crate::domain::Draft;
 use crate::domain::line::LineBook;
+use crate::domain::recipe::limit::Limit;
 use crate::domain::trial::boards::target::RequirementDraft;
 use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryDraft;
 use crate::domain::trial::weigh_sheet::weighing::BatchDraft;
 use crate::domain::trial::{BoardDraft, SeriesDraft, SheetDraft};
-use crate::domain::recipe::limit::Limit;
 use crate::quantity::{Kind, Units};
 
 /// What a message needs to name things and to show numbers.

@@ -13,7 +13,9 @@ mod width;
 /// Which text is said when.
 pub mod words;
 
-pub use context::{BenchContext, Carrier, CautionWords, Context, FieldWords, FigureWords, LineContext, Loose, Message, SystemWords};
+pub use context::{
+    BenchContext, Carrier, CautionWords, Context, FieldWords, FigureWords, LineContext, Loose, Message, SystemWords,
+};
 pub use isolated::isolated;
 pub use show::{lower_first, shown, symbol_shown, trimmed, trimmed_to, unit_short, unit_shown};
 pub use sources::{named_line, named_recipe, source_text, typical_liquids};

@@ -27,14 +27,14 @@ pub fn lines(context: CompareContext) -> Vec<SlotLine> {
         };
         let mut all: Vec<((Grade, bool), SlotLine)> = Vec::new();
         for difference in side.differences.iter().filter(|difference| !difference.is_fair()) {
-            let message = state.with_context(|words| words::compare::difference(difference, &shown.systems, words));
+            let message = state.with_context(|context| words::compare::difference(difference, &shown.systems, context));
             all.push(((Grade::Unusual, false), line(Grade::Unusual, said(message), None)));
         }
         for (at, system) in shown.systems.iter().enumerate() {
             let name = shown.name(at);
             let is_open = shown.keys.get(at) == Some(&SystemChoice::OpenRecipe);
             for finding in &system.outcome.findings {
-                let message = context.with_draft(&system.draft, |words| words::finding(finding, words));
+                let message = context.with_draft(&system.draft, |context| words::finding(finding, context));
                 let show = is_open.then(|| go(context, finding)).flatten();
                 all.push((finding.weight(), line(finding.grade, format!("{name}: {}", said(message)), show)));
             }

@@ -46,7 +46,7 @@ pub fn signed_fixed(state: State, number: f64, decimals: u8) -> String {
 }
 
 /// A figure by its label, a liquid's with the liquid's name.
-pub fn output_name(state: State, output: Output, draft: &Draft) -> String {
+pub fn output_name(output: Output, draft: &Draft) -> String {
     let label = words::compare::output(output).label;
     match output {
         Output::Figure(Figure::Liquid(id, _)) => match draft.liquid(id) {
@@ -81,7 +81,7 @@ pub fn group_name(group: KeyGroup) -> String {
 }
 
 /// What marks a system out, in a word or two.
-pub fn mark_name(state: State, mark: KeyMark) -> String {
+pub fn mark_name(mark: KeyMark) -> String {
     match mark {
         KeyMark::TooWet => t!("compare-mark-too-wet"),
         KeyMark::High => t!("compare-mark-high"),

@@ -4,14 +4,12 @@ use crate::domain::working::Symbol;
 use crate::domain::{Draft, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Role};
 use crate::t;
 use crate::ui::math;
-use crate::ui::state::State;
 use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Inputs and results, each with its letter.
 #[component]
 pub fn Symbols() -> impl IntoView {
-    let state = expect_context::<State>();
     let id = LiquidId(1);
     let draft = Draft { liquids: vec![LiquidDraft::blank(id, Role::Other)], ..Draft::default() };
     let field = |field: Field| words::field(field, &draft).label.to_owned();

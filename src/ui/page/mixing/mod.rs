@@ -72,7 +72,6 @@ pub fn MixingSheet() -> impl IntoView {
 /// What to take care of with the salt chosen, what is in the tank, and the resins of the folds.
 #[component]
 fn MixingCautions() -> impl IntoView {
-    let state = expect_context::<State>();
     let sheet = expect_context::<MixingContext>();
     let applying = Memo::new(move |_| {
         let of_sheet = sheet.cautions();

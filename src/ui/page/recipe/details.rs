@@ -122,7 +122,6 @@ fn SameDose(
     id: LiquidId,
 ) -> impl IntoView {
     const FORMS: [LiquidFigure; 3] = [LiquidFigure::SolidsOnFibre, LiquidFigure::LiquidOnFibre, LiquidFigure::Spray];
-    let state = expect_context::<State>();
     let form = move |part| {
         let figure = Figure::Liquid(id, part);
         view! { <li><span class="note">{words::figure(figure).label}</span> " " <FigureOf figure=figure/></li> }

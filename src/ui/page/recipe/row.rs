@@ -102,9 +102,9 @@ fn DoseBasis(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let all = Memo::new(move |_| {
-        state.draft.with(|draft| {
-            draft.dose_ways(id).into_iter().map(|way| (way, way_words(state, draft, way))).collect::<Vec<_>>()
-        })
+        state
+            .draft
+            .with(|draft| draft.dose_ways(id).into_iter().map(|way| (way, way_words(draft, way))).collect::<Vec<_>>())
     });
     let value = Memo::new(move |_| state.draft.with(|draft| draft.liquid(id).map(|liquid| liquid.dose_way)));
     let name = Memo::new(move |_| t!("recipe-basis-of", name = state.liquid_name(id)));
@@ -113,7 +113,7 @@ fn DoseBasis(
 }
 
 /// What a dose is meant on.
-pub fn way_words(state: State, draft: &Draft, way: DoseWay) -> String {
+pub fn way_words(draft: &Draft, way: DoseWay) -> String {
     match way {
         DoseWay::SolidsOnFibre => t!("recipe-solids-on-fibre"),
         DoseWay::LiquidOnFibre => t!("recipe-liquid-on-fibre"),

@@ -206,7 +206,7 @@ struct Told {
     new: String,
 }
 
-fn liquid(state: State, id: LiquidId, draft: &Draft) -> String {
+fn liquid(id: LiquidId, draft: &Draft) -> String {
     draft.liquid(id).map(|liquid| words::liquid(liquid).into_owned()).unwrap_or_default()
 }
 
@@ -244,26 +244,22 @@ fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told 
                 LiquidChoice::Source => label!("frame-choice-liquid-source"),
             };
             Told {
-                name: format!("{}: {what}", liquid(state, pair.new, new)),
-                old: chosen(state, old, pair.old, choice),
-                new: chosen(state, new, pair.new, choice),
+                name: format!("{}: {what}", liquid(pair.new, new)),
+                old: chosen(old, pair.old, choice),
+                new: chosen(new, pair.new, choice),
             }
         }
         Difference::Replaced(pair) => {
             let role = new.liquid(pair.new).map_or("", |liquid| words::role(liquid.role));
-            Told {
-                name: t!("record-replaced", role = role),
-                old: liquid(state, pair.old, old),
-                new: liquid(state, pair.new, new),
-            }
+            Told { name: t!("record-replaced", role = role), old: liquid(pair.old, old), new: liquid(pair.new, new) }
         }
-        Difference::Removed(id) => Told { name: liquid(state, id, old), old: there, new: not_there },
-        Difference::Added(id) => Told { name: liquid(state, id, new), old: not_there, new: there },
+        Difference::Removed(id) => Told { name: liquid(id, old), old: there, new: not_there },
+        Difference::Added(id) => Told { name: liquid(id, new), old: not_there, new: there },
     }
 }
 
 /// What a draft says in one choice about a liquid.
-fn chosen(state: State, draft: &Draft, id: LiquidId, choice: LiquidChoice) -> String {
+fn chosen(draft: &Draft, id: LiquidId, choice: LiquidChoice) -> String {
     draft.liquid(id).map_or_else(String::new, |liquid| match choice {
         LiquidChoice::Name => liquid.name.clone(),
         LiquidChoice::Role => words::role(liquid.role).to_owned(),
@@ -298,16 +294,16 @@ fn moved(state: State, old: &Draft, new: &Draft) -> Vec<Told> {
     let pairs = LiquidPairs::of(old, new);
     let mut lines = Vec::new();
     for pair in &pairs.same {
-        let name = labelled(pair.new, liquid(state, pair.new, new));
+        let name = labelled(pair.new, liquid(pair.new, new));
         lines.extend(line(name, Some(dose(pair.old)), Some(dose(pair.new))));
     }
     let gone = pairs.replaced.iter().map(|pair| pair.old).chain(pairs.removed.iter().copied());
     for id in gone {
-        lines.extend(line(labelled(id, liquid(state, id, old)), Some(dose(id)), None));
+        lines.extend(line(labelled(id, liquid(id, old)), Some(dose(id)), None));
     }
     let come = pairs.replaced.iter().map(|pair| pair.new).chain(pairs.added.iter().copied());
     for id in come {
-        lines.extend(line(labelled(id, liquid(state, id, new)), None, Some(dose(id))));
+        lines.extend(line(labelled(id, liquid(id, new)), None, Some(dose(id))));
     }
     lines.extend(FIGURES.into_iter().filter_map(|figure| line(figure_name(state, figure), Some(figure), Some(figure))));
     lines

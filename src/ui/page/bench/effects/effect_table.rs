@@ -42,7 +42,7 @@ pub fn signed(state: State, kind: Kind, base: f64) -> String {
 }
 
 /// A term by the names of its factors.
-pub fn term_name(state: State, series: &Series, context: &Context<'_>, term: Term) -> String {
+pub fn term_name(series: &Series, context: &Context<'_>, term: Term) -> String {
     words::bench::term(term, &series.factors, context.draft)
 }
 
@@ -132,7 +132,7 @@ fn rows(state: State, effects: &Effects, series: &Series, context: &Context<'_>)
     };
     let row = |(term, own): (&TermResult, EffectEstimate)| {
         let half = own.half_width.unwrap_or(0.0);
-        let name = term_name(state, series, context, term.term);
+        let name = term_name(series, context, term.term);
         let (effect, limit) =
             (signed(state, kind, own.value), own.half_width.map(|half| amount_parts(state, kind, half).0));
         let ends = t!(

@@ -198,7 +198,7 @@ pub fn BoardsWorking(
     let told = move |figure: BoardsFigure| {
         move || {
             let working = desk.tested.with(|tested| figure.working(tested))?;
-            Some(working_text(state, &working, |origin| origin_words(state, *origin).into_any()))
+            Some(working_text(state, &working, |origin| origin_words(*origin).into_any()))
         }
     };
     move || {
@@ -216,7 +216,7 @@ pub fn BoardsWorking(
     }
 }
 
-fn origin_words(state: State, origin: BoardOrigin) -> String {
+fn origin_words(origin: BoardOrigin) -> String {
     match origin {
         BoardOrigin::Field(field) => words::bench::board_field(field).label.to_owned(),
         BoardOrigin::Figure(figure) => words::bench::board_figure(figure).label.to_owned(),

@@ -33,7 +33,7 @@ pub fn group_key(key: &GroupKey) -> String {
 }
 
 /// The levels of a run in a few words: "pMDI 3 % · 640 kg/m³"; blank for a run that does not belong to the design.
-pub fn levels_of_run(state: State, series: &Series, run: &Run, context: &Context<'_>) -> String {
+pub fn levels_of_run(series: &Series, run: &Run, context: &Context<'_>) -> String {
     let one = |(at, factor): (usize, &Factor)| {
         let level = words::bench::level(series.level(run, at)?, context);
         Some(match factor.of {

@@ -43,7 +43,7 @@ pub fn RunsGrid() -> impl IntoView {
             .with(|tested| SHOWN.into_iter().find(|own| tested.results.iter().any(|result| result.property == *own)))
     });
     let rows = Memo::new(move |_| run_rows(state, desk, progress, property.get()));
-    let heads = Memo::new(move |_| factor_heads(state, desk));
+    let heads = Memo::new(move |_| factor_heads(desk));
     let has_blocks =
         Memo::new(move |_| desk.planned.with(|planned| planned.series.as_ref().is_some_and(|own| own.blocks > 1)));
     let has_replicates =
@@ -89,7 +89,7 @@ pub fn RunsGrid() -> impl IntoView {
 }
 
 /// "A Dose of pMDI".
-fn factor_heads(state: State, desk: TrialDesk) -> Vec<String> {
+fn factor_heads(desk: TrialDesk) -> Vec<String> {
     desk.basis.with(|basis| {
         desk.planned.with(|planned| {
             let named = |series: &Series| {
@@ -130,7 +130,7 @@ fn run_rows(state: State, desk: TrialDesk, progress: Memo<Vec<RunStage>>, shown:
                             block: run.block,
                             replicate: run.replicate,
                             levels: (0..series.factors.len()).map(level).collect(),
-                            summary: levels_of_run(state, series, run, &context),
+                            summary: levels_of_run(series, run, &context),
                             density: mean(run.place, Property::Density).unwrap_or_default(),
                             result: shown.and_then(|property| mean(run.place, property)).unwrap_or_default(),
                             is_next: next == Some(run.place),

@@ -1,11 +1,10 @@
 //! What is made: mat, board, moistures and press, each typed in place of the recipe's value or left to it.
 
-use crate::ui::text::words;
 use super::boxes::{SheetBox, units_at};
 use super::context::WeighContext;
 use super::pick::Pick;
 use super::sheet_box::{BenchBox, BoxMessages};
-use super::text::{parts};
+use super::text::parts;
 use crate::browser::page;
 use crate::domain::balance::figure::Figure;
 use crate::domain::recipe::draft::WaterWay;
@@ -15,6 +14,7 @@ use crate::domain::{Draft, Entry, work_out};
 use crate::t;
 use crate::ui::field::number_text::in_box;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const FIELDS: &[WeighField] = &[

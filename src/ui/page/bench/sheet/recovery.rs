@@ -1,16 +1,16 @@
 //! What came out of the blender: the true blending loss, and the mass to lay at the moisture measured.
 
-use crate::ui::text::words;
 use super::boxes::SheetBox;
 use super::context::WeighContext;
 use super::sheet_box::{BenchBox, BoxMessages};
-use super::text::{shown};
+use super::text::shown;
 use crate::domain::trial::TrialFinding;
 use crate::domain::trial::weigh_sheet::recovery::{Recovery, recovery};
 use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryField;
 use crate::quantity::Kind;
 use crate::t;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// What the furnish recovered comes to, with what there is to say.

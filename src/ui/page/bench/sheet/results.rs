@@ -1,6 +1,5 @@
 //! What comes of the sheet beside the masses: mat, stops, press time, board; and everything else, folded.
 
-use crate::ui::text::words;
 use super::context::WeighContext;
 use super::figure::{SheetValue, SheetWorking, line_name};
 use super::text::{parts, shown};
@@ -12,6 +11,7 @@ use crate::t;
 use crate::ui::components::Rank;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const KEY: &[WeighFigure] =
@@ -95,14 +95,11 @@ fn joined_amount(state: State, amount: Amount) -> String {
 /// Everything that is not among the key figures.
 #[component]
 pub fn AllResults() -> impl IntoView {
-    let state = expect_context::<State>();
     let sheet = expect_context::<WeighContext>();
     let lines = Memo::new(move |_| {
         sheet.desk.made.with(|made| {
             let own = made.sheet.as_ref();
-            own.map_or_else(Vec::new, |own| {
-                own.lines.iter().map(|line| (line.id, line_name(state, made, line.id))).collect()
-            })
+            own.map_or_else(Vec::new, |own| own.lines.iter().map(|line| (line.id, line_name(made, line.id))).collect())
         })
     });
     let plain = |figure: &WeighFigure| {

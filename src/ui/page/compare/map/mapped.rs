@@ -1,6 +1,5 @@
 //! The map chosen, worked out: its drawing, its sentence, its table.
 
-use crate::ui::text::words;
 use super::chosen::{FIRST_ACROSS, FIRST_OUTPUT, FIRST_UP};
 use crate::domain::compare::draft::MapDraft;
 use crate::domain::compare::feasibility::{FeasibilityGrade, Obstacle, feasibility};
@@ -16,6 +15,7 @@ use crate::ui::chart::map::{CellStatus, Legend, MapCells, RegionLabel, map as dr
 use crate::ui::page::compare::choices::{output_choices, output_of, picked, used_inputs};
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::words::{amount_text, output_name, with_unit_named};
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Points of each axis; each cell is a full solve.
@@ -45,13 +45,8 @@ pub struct MappedResult {
 }
 
 /// Both axes of the map chosen, for a system; an error where a range is none.
-pub fn axes(
-    context: CompareContext,
-    own: &MapDraft,
-    system: &ComparedSystem,
-    points: usize,
-) -> Option<Result<(Axis, Axis), RangeError>> {
-    let offered = used_inputs(context.state, system);
+pub fn axes(own: &MapDraft, system: &ComparedSystem, points: usize) -> Option<Result<(Axis, Axis), RangeError>> {
+    let offered = used_inputs(system);
     let (across, up) = (picked(&own.across, FIRST_ACROSS, &offered), picked(&own.up, FIRST_UP, &offered));
     if across == up {
         return None;
@@ -65,7 +60,7 @@ pub fn mapped_at(context: CompareContext, own: &MapDraft, width: f64) -> Option<
     context.shown.with(|shown| {
         let at = shown.ready_at(own.system.as_ref());
         let system = shown.ready.get(at)?;
-        let (x, y) = match axes(context, own, system, POINTS)? {
+        let (x, y) = match axes(own, system, POINTS)? {
             Ok(axes) => axes,
             Err(error) => return Some(Err(error)),
         };
@@ -92,7 +87,7 @@ fn worked_out(
 ) -> Option<MappedResult> {
     let state = context.state;
     let case = system.case()?;
-    let key = picked(&own.output, FIRST_OUTPUT, &output_choices(state, system));
+    let key = picked(&own.output, FIRST_OUTPUT, &output_choices(system));
     let output = output_of(context, system, &key)?;
     let grid = grid(case, &x, &y, output);
     let units = state.units.get();
@@ -111,7 +106,7 @@ fn worked_out(
         now: now.map(|(x, y)| (x_unit.from_base(x), y_unit.from_base(y))),
     };
     let names = [x.field, y.field].map(|field| words::field_name(field, &system.draft));
-    let figure = with_unit_named(state, &output_name(state, output, &system.draft), kinds[2]);
+    let figure = with_unit_named(state, &output_name(output, &system.draft), kinds[2]);
     let labels = [with_unit_named(state, &names[0], kinds[0]), with_unit_named(state, &names[1], kinds[1])];
     let title = t!("compare-figure-of", figure = figure.clone(), system = name);
     let up = t!("compare-map-up", up = labels[1].clone(), figure = figure);
@@ -123,7 +118,7 @@ fn worked_out(
     let picture = draw(
         (width, if width < 500.0 { 340.0 } else { 460.0 }),
         &cells,
-        &regions(context, &grid, (x_unit, y_unit)),
+        &regions(&grid, (x_unit, y_unit)),
         Labels { title: &title, across: &labels[0], up: &up, mark: units.mark },
         Legend { barred: &barred, unusual: &unusual, now: &point },
     );
@@ -163,7 +158,7 @@ fn worked_out(
 }
 
 /// The names of the regions: of what can be run, and of what prevents it first.
-fn regions(context: CompareContext, grid: &Grid, (x_unit, y_unit): (Unit, Unit)) -> Vec<RegionLabel> {
+fn regions(grid: &Grid, (x_unit, y_unit): (Unit, Unit)) -> Vec<RegionLabel> {
     let columns = grid.across.len().max(1);
     let mut found: Vec<(Option<Obstacle>, usize, f64, f64)> = Vec::new();
     for (place, feasibility) in grid.feasibilities.iter().enumerate() {

@@ -1,6 +1,5 @@
 //! The comparison on paper: a summary first, then what it rests on.
 
-use crate::ui::text::words;
 use super::context::CompareContext;
 use super::data_table::{DataTable, exported};
 use super::exports::{economy_table, print_report};
@@ -21,6 +20,7 @@ use crate::record::table::Table;
 use crate::t;
 use crate::ui::chart::drawing::Drawing;
 use crate::ui::table::{answers, assumptions, emission, limits};
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Width of a drawing on paper, in pixels of 1/96 inch: A4 and Letter less their margins.
@@ -93,7 +93,7 @@ fn report(context: CompareContext, rows: &[KeyRow]) -> Option<AnyView> {
         let asked = exported(state, &asked);
         let key_figures = key_table(context, shown, rows);
         let title = t!("compare-report-title", names = names(shown));
-        let values = sources(context, shown);
+        let values = sources(shown);
         let first = shown.systems.first()?;
         let (assumed_inputs, limited) =
             context.with_draft(&first.draft, |own| (assumptions(&shown.systems, own), limits(&shown.systems, own)));
@@ -177,8 +177,7 @@ fn made() -> String {
 }
 
 /// Where the liquids' values and the methods come from.
-fn sources(context: CompareContext, shown: &Compared) -> AnyView {
-    let state = context.state;
+fn sources(shown: &Compared) -> AnyView {
     let mut said: Vec<String> = Vec::new();
     for liquid in shown.systems.iter().flat_map(|system| &system.draft.liquids) {
         let source = liquid.source.trim();

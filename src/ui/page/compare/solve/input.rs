@@ -1,6 +1,5 @@
 //! One input from a target value of one figure.
 
-use crate::ui::text::words;
 use super::answered::{AnswerLines, Answered};
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::{CompareDraft, SolveDraft, target_limit};
@@ -16,6 +15,7 @@ use crate::ui::page::compare::choices::{
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::entry_box::CompareBox;
 use crate::ui::page::compare::words::output_name;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const SYSTEM: SystemSlot = SystemSlot {
@@ -35,18 +35,15 @@ const FIRST_OUTPUT: &str = "water_dose";
 #[component]
 pub fn SolvePanel() -> impl IntoView {
     let context = expect_context::<CompareContext>();
-    let state = context.state;
     let own = context.follow(|typed| typed.solve.clone());
     let place = chosen_place(context, SYSTEM);
     let inputs = Memo::new(move |_| {
-        context.shown.with(|shown| {
-            shown.ready.get(place.get()).map_or_else(Vec::new, |system| input_choices(state, system, shown))
-        })
-    });
-    let outputs = Memo::new(move |_| {
         context
             .shown
-            .with(|shown| shown.ready.get(place.get()).map_or_else(Vec::new, |system| output_choices(state, system)))
+            .with(|shown| shown.ready.get(place.get()).map_or_else(Vec::new, |system| input_choices(system, shown)))
+    });
+    let outputs = Memo::new(move |_| {
+        context.shown.with(|shown| shown.ready.get(place.get()).map_or_else(Vec::new, output_choices))
     });
     let output_key =
         Memo::new(move |_| own.with(|own| outputs.with(|offered| picked(&own.output, FIRST_OUTPUT, offered))));
@@ -110,12 +107,11 @@ fn TargetBox(
 
 /// The answer as asked for; an error with the question where no valid target is entered.
 pub fn answered(context: CompareContext, typed: &SolveDraft) -> Option<Result<Answered, String>> {
-    let state = context.state;
     let system = context.shown.with(|shown| shown.ready.get(shown.ready_at(typed.system.as_ref())).cloned())?;
-    let output_key = picked(&typed.output, FIRST_OUTPUT, &output_choices(state, &system));
+    let output_key = picked(&typed.output, FIRST_OUTPUT, &output_choices(&system));
     let output = output_of(context, &system, &output_key)?;
     let (field, of) = context.shown.with(|shown| {
-        let key = picked(&typed.input, FIRST_INPUT, &input_choices(state, &system, shown));
+        let key = picked(&typed.input, FIRST_INPUT, &input_choices(&system, shown));
         input_of(&system, shown, &key).map(|(of, field)| (field, of.clone()))
     })?;
     let entry = typed.targets.get(&output.key()).cloned().unwrap_or_else(|| first_target(output));
@@ -124,7 +120,7 @@ pub fn answered(context: CompareContext, typed: &SolveDraft) -> Option<Result<An
         "compare-solve-question",
         system = system.name.clone(),
         input = input,
-        figure = output_name(state, output, &system.draft)
+        figure = output_name(output, &system.draft)
     );
     let Ok(Some(base)) = read_entry(&entry, output.kind(), &target_limit()) else { return Some(Err(question)) };
     // What another system doses and this one does not cannot be solved for here; that is said.

@@ -30,10 +30,8 @@ pub fn SensitivityTab() -> impl IntoView {
     let context = expect_context::<CompareContext>();
     let state = context.state;
     let width = RwSignal::new(0.0);
-    let inputs = Memo::new(move |_| context.shown.with(|shown| all_inputs(state, shown)));
-    let outputs = Memo::new(move |_| {
-        context.shown.with(|shown| first(shown).map(|system| output_choices(state, system)).unwrap_or_default())
-    });
+    let inputs = Memo::new(move |_| context.shown.with(|shown| all_inputs(shown)));
+    let outputs = Memo::new(move |_| context.shown.with(|shown| first(shown).map(output_choices).unwrap_or_default()));
     let key = Memo::new(move |_| {
         let chosen = state.compare.typed.with(INPUT.get);
         inputs.with(|inputs| picked(&chosen, FIRST_INPUT, inputs))
@@ -113,7 +111,7 @@ fn Ranked() -> impl IntoView {
     let rows = move || {
         context.shown.with(|shown| {
             let system = first(shown)?;
-            let key = own.with(|own| picked(own, FIRST_OUTPUT, &output_choices(state, system)));
+            let key = own.with(|own| picked(own, FIRST_OUTPUT, &output_choices(system)));
             let output = output_of(context, system, &key)?;
             let unit = state.unit(output.kind());
             let row = |(field, effect): (crate::domain::Field, f64)| {
@@ -123,8 +121,7 @@ fn Ranked() -> impl IntoView {
             };
             let rows: Vec<Vec<String>> =
                 ranked_effects(system.case()?, output).into_iter().take(RANKED).map(row).collect();
-            let figure =
-                super::words::with_unit_named(state, &output_name(state, output, &system.draft), output.kind());
+            let figure = super::words::with_unit_named(state, &output_name(output, &system.draft), output.kind());
             let head = vec![t!("compare-input"), t!("compare-effect", figure = lower_first(&figure))];
             Some(view! { <DataTable name=t!("compare-ranked") head=head rows=rows/> })
         })

@@ -1,6 +1,5 @@
 //! Every figure of all systems, with what each has more than the reference, also as a percentage.
 
-use crate::ui::text::words;
 use crate::domain::compare::Output;
 use crate::domain::compare::draft::{CompareDraft, hours_limit};
 use crate::domain::compare::side::{ComparedSystem, Row};
@@ -11,6 +10,7 @@ use crate::ui::page::compare::entry_box::CompareBox;
 use crate::ui::page::compare::words::{signed, unit_name};
 use crate::ui::page::compare::working::{SystemFigure, SystemWorking};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Where the workings of this table open.

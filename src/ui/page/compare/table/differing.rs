@@ -23,7 +23,7 @@ pub fn differences(context: CompareContext) -> AnyView {
         let Ok(side) = &shown.side else { return ().into_any() };
         let say = |difference: &SystemDifference| {
             let grade = if difference.is_fair() { Grade::Note } else { Grade::Unusual };
-            let message = state.with_context(|words| words::compare::difference(difference, &shown.systems, words));
+            let message = state.with_context(|context| words::compare::difference(difference, &shown.systems, context));
             view! { <GradedMessage grade=grade message=message/> }
         };
         if side.differences.is_empty() {
@@ -46,7 +46,7 @@ pub fn DifferingInputs() -> impl IntoView {
     let inputs = move || {
         context.shown.with(|shown| {
             let first = shown.systems.first()?;
-            let table = context.with_draft(&first.draft, |words| assumptions(&shown.systems, context.words));
+            let table = context.with_draft(&first.draft, |context| assumptions(&shown.systems, context));
             Some(exported(context.state, &table))
         })
     };

@@ -1,12 +1,12 @@
 //! What all systems have in common.
 
-use crate::ui::text::words;
 use super::key_figures::is_equal;
 use crate::domain::compare::overview::key_figures::{KeyGroup, KeyRow};
 use crate::domain::compare::side::equal_inputs;
 use crate::t;
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::words::{amount_text, key_name};
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Names and values of the inputs and key figures that are equal for all.

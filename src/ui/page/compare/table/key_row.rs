@@ -1,6 +1,5 @@
 //! The row of a key figure: each system's value, what it has more than the reference, and all of them on one axis.
 
-use crate::ui::text::words;
 use super::key_figures::{KEY, decimals};
 use super::strip::strip;
 use crate::domain::compare::economy::field::{SystemEconomyEntries, SystemEconomyField};
@@ -14,6 +13,7 @@ use crate::ui::page::compare::context::{CompareContext, OpenOutput};
 use crate::ui::page::compare::entry_box::CompareBox;
 use crate::ui::page::compare::words::{key_name, mark_name, signed_fixed, unit_name};
 use crate::ui::page::compare::working::SystemFigure;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The row.
@@ -101,7 +101,7 @@ fn key_cell(context: CompareContext, row: &KeyRow, at: usize) -> AnyView {
     let (reference, system) = context.shown.with(|shown| (shown.reference, shown.name(at)));
     let value = |at: usize| row.values.get(at).copied().flatten().map(|value| value.get(unit));
     let mark = row.marks.get(at).copied().flatten().map(|mark| {
-        view! { <span class="flag"><Mark grade=Grade::Unusual/> " " {mark_name(state, mark)} " "</span> }
+        view! { <span class="flag"><Mark grade=Grade::Unusual/> " " {mark_name(mark)} " "</span> }
     });
     let Some(own) = value(at) else {
         return view! { <span class="value">{mark}"–"</span><span class="diff"></span> }.into_any();

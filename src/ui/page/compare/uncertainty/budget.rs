@@ -53,7 +53,7 @@ fn chosen_budget(context: CompareContext, known: &PageStudy, at: usize) -> Optio
 }
 
 /// What a source is called, and what it is measured with.
-fn source_words(context: CompareContext, known: &PageStudy, source: usize) -> (String, String) {
+fn source_words(known: &PageStudy, source: usize) -> (String, String) {
     let target = known.uncertain.get(source).and_then(|source| source.targets.first());
     let Some((system, field)) = target else { return Default::default() };
     let name = known.systems.get(*system).map(|system| words::field_name(*field, &system.draft));
@@ -85,7 +85,7 @@ fn rows(context: CompareContext, known: &PageStudy, budget: &Budget) -> Vec<Budg
     let mut rows: Vec<BudgetRow> = large
         .into_iter()
         .map(|share| {
-            let (name, instrument) = source_words(context, known, share.source);
+            let (name, instrument) = source_words(known, share.source);
             let width = format::fixed(width(share.part.abs()), decimals, mark);
             BudgetRow { name, instrument, width, share: share.share, percent: percent(share.share) }
         })
@@ -111,9 +111,9 @@ fn panel(context: CompareContext, known: &PageStudy, budget: &Budget) -> AnyView
     let kind = budget.asked.kind();
     let around = known.around(budget.asked, context.hours.get());
     let at = around.unwrap_or(budget.value);
-    let show = |standard: f64| state.with_context(|words| width_shown(kind, standard, at, words));
+    let show = |standard: f64| state.with_context(|context| width_shown(kind, standard, at, context));
     let improve = budget.improve_first().map(|found| {
-        let (name, _) = source_words(context, known, found.source);
+        let (name, _) = source_words(known, found.source);
         t!(
             "compare-improve",
             source = name,

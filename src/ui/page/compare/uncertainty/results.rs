@@ -161,7 +161,7 @@ fn reasons(context: CompareContext, known: &PageStudy) -> Vec<String> {
             }
         }
     });
-    why.into_iter().map(|cause| state.with_context(|words| words::compare::why(cause, words))).collect()
+    why.into_iter().map(|cause| state.with_context(|context| words::compare::why(cause, context))).collect()
 }
 
 /// The rows of a figure. A press on one shows its budget.

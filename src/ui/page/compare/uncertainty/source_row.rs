@@ -31,11 +31,7 @@ pub fn SourceRow(
     });
     let name = Memo::new(move |_| {
         shared.study.with(|known| {
-            known
-                .as_ref()
-                .zip(source.get())
-                .map(|(known, source)| known.source_name(context, &source))
-                .unwrap_or_default()
+            known.as_ref().zip(source.get()).map(|(known, source)| known.source_name(&source)).unwrap_or_default()
         })
     });
     let instrument = move || {

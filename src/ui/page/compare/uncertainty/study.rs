@@ -156,7 +156,7 @@ impl PageStudy {
 
     /// A source in words: the number that it acts on.
     #[must_use]
-    pub fn source_name(&self, context: CompareContext, source: &UncertaintySource) -> String {
+    pub fn source_name(&self, source: &UncertaintySource) -> String {
         let target = source.targets.first();
         let draft = target.and_then(|(system, field)| self.systems.get(*system).map(|system| (&system.draft, *field)));
         draft.map_or_else(String::new, |(draft, field)| words::field_name(field, draft))

@@ -44,7 +44,7 @@ pub fn CatchGrid() -> impl IntoView {
     let toggle = move |_| all_boxes.update(|all| *all = !*all);
     view! {
         <div class="catch-grid" class:all-boxes=move || all_boxes.get()>
-            <Grid name=t!("catch-catches") class="catches-grid" head=head(state, open).into_any() foot=().into_any() on_paste=paste grows=true>
+            <Grid name=t!("catch-catches") class="catches-grid" head=head(open).into_any() foot=().into_any() on_paste=paste grows=true>
                 <For each=move || rows.get() key=|row| row.0 let:row><CatchRow row=row steps=steps/></For>
             </Grid>
         </div>
@@ -105,7 +105,7 @@ fn paste(state: State, open: OpenTest, cells: Vec<(String, String)>) {
     request_animation_frame(move || page::focus_field(&open.field(row, part).key()));
 }
 
-fn head(state: State, open: OpenTest) -> impl IntoView {
+fn head(open: OpenTest) -> impl IntoView {
     let setting = unit_short(open.unit.unit(), "");
     view! {
         <th scope="col" class="l">"#"</th>

@@ -4,14 +4,12 @@ use super::context::ChangeSheet;
 use crate::domain::Caution;
 use crate::t;
 use crate::ui::components::Fold;
-use crate::ui::state::State;
 use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The cautions, folded, with their titles in sight.
 #[component]
 pub fn NewCautions() -> impl IntoView {
-    let state = expect_context::<State>();
     let sheet = expect_context::<ChangeSheet>();
     let all = Memo::new(move |_| {
         sheet.plan.with(|plan| {

@@ -49,7 +49,7 @@ pub fn ChangeoverTab() -> impl IntoView {
         }
     });
     let has_plan = Memo::new(move |_| sheet.plan.with(|plan| plan.as_ref().is_some_and(|plan| plan.solved.is_some())));
-    let working = Callback::new(move |key: String| -> Option<(String, LineWorking)> { working_of(state, sheet, &key) });
+    let working = Callback::new(move |key: String| -> Option<(String, LineWorking)> { working_of(sheet, &key) });
     view! {
         <section class="changeover-tab" aria-labelledby="line-section">
             <h2 id="line-section" class="out-of-sight" tabindex="-1">{t!("line-tab-changeover")}</h2>
@@ -93,7 +93,7 @@ fn change_lines(state: State, sheet: ChangeSheet) -> Vec<SlotLine> {
 }
 
 /// Name and working of a figure of the transition boards by its key.
-fn working_of(state: State, sheet: ChangeSheet, key: &str) -> Option<(String, LineWorking)> {
+fn working_of(sheet: ChangeSheet, key: &str) -> Option<(String, LineWorking)> {
     let figure =
         [LineFigure::BetweenArea, LineFigure::BetweenVolume].into_iter().find(|figure| next::key(*figure) == key)?;
     let working = sheet.plan.with(|plan| {

@@ -93,7 +93,7 @@ fn told(state: State, sheet: SettingsSheet, figure: SheetFigure) -> Option<AnyVi
 pub fn recipe_origin(state: State, origin: Origin) -> AnyView {
     state.draft.with(|draft| match origin {
         Origin::Field(field) => words::field_name(field, draft).into_any(),
-        Origin::Figure(figure) => name_in(state, figure, draft).into_any(),
+        Origin::Figure(figure) => name_in(figure, draft).into_any(),
         Origin::Constant(constant) => words::constant(constant).into_any(),
     })
 }

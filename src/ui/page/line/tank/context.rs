@@ -154,12 +154,12 @@ pub fn working_of(state: State, sheet: TankSheet, key: &str) -> Option<(String, 
         let (now, figure) = figures.into_iter().find(|(tank, figure)| tank_key(tank.id, *figure) == key)?;
         let (tank, found) = now.tank.as_ref().zip(now.state)?;
         let working = solved(state, |_, case, _, _| tank_working(figure, tank, &found, case)).flatten()?;
-        Some((figure_name(state, &now.name, figure), working))
+        Some((figure_name(&now.name, figure), working))
     })
 }
 
 /// A figure with the name of its tank.
-pub fn figure_name(state: State, tank: &str, figure: LineFigure) -> String {
+pub fn figure_name(tank: &str, figure: LineFigure) -> String {
     let words = words::line::figure(figure);
     if words.note.is_empty() {
         format!("{tank}: {}", words.label)

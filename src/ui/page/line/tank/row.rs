@@ -117,7 +117,7 @@ fn Figure(
     view! {
         <WorkedFigure
             key=tank_key(id, figure)
-            name=Signal::derive(move || figure_name(state, &name.get(), figure))
+            name=Signal::derive(move || figure_name(&name.get(), figure))
             text=Signal::derive(move || figure_text(state, found.get(), figure))
             rank=Rank::Body
             unit_in_head=!own_unit

@@ -16,7 +16,7 @@ use crate::{label, t};
 /// How many terms are spoken of.
 const SPOKEN: usize = 3;
 
-/// The first sentence is the whole in brief; the others say how much.
+/// What the effects tell: the first sentence is the whole in brief; the others say how much.
 #[must_use]
 pub fn sayings(effects: &Effects, series: &Series, context: &Context<'_>) -> Vec<String> {
     let ranking = effects.ranking();

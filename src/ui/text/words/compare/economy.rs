@@ -19,7 +19,7 @@ pub fn field(field: EconomyField) -> FieldWords {
     }
 }
 
-/// The same of a field that each system has of its own.
+/// Label, with its unit after the currency, and hint of a field that each system has of its own.
 #[must_use]
 pub fn system_field(field: SystemEconomyField) -> FieldWords {
     match field {

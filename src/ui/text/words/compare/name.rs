@@ -19,7 +19,7 @@ pub fn output(output: Output) -> FigureWords {
         Output::Figure(Figure::Used(Machine::Press)) => figure!("comparison-output-press-load"),
         Output::Figure(Figure::Used(Machine::LineSpeed)) => figure!("comparison-output-line-speed-load"),
         Output::Figure(Figure::Cost) => figure!("comparison-output-cost"),
-        Output::Figure(other) => figure::figure(other),
+        Output::Figure(other) => figure(other),
         Output::BinderOnFibre => figure!("comparison-output-binder-on-fibre"),
         Output::LiquidFlow => figure!("comparison-output-liquid-flow"),
         Output::LiquidWater => figure!("comparison-output-liquid-water"),

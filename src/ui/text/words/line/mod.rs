@@ -1,4 +1,4 @@
-//! The line.
+//! The line: which text is said when.
 
 mod field;
 mod figure;

@@ -91,7 +91,7 @@ pub fn export_check(state: State) {
 }
 
 /// What a logged figure is called.
-pub fn logged_name(state: State, figure: &LoggedFigure) -> String {
+pub fn logged_name(figure: &LoggedFigure) -> String {
     let plain = [
         RunFigure::Water,
         RunFigure::FurnishMoisture,

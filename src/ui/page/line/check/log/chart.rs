@@ -39,12 +39,12 @@ fn key(figure: &LoggedFigure) -> String {
     format!("{} {}", figure.figure, figure.of.as_deref().unwrap_or_default())
 }
 
-fn options(state: State, log: &[CheckRecord]) -> Vec<ChoiceOption> {
+fn options(log: &[CheckRecord]) -> Vec<ChoiceOption> {
     let mut all: Vec<ChoiceOption> = Vec::new();
     for figure in log.iter().rev().flat_map(|check| &check.content().figures) {
         let key = key(figure);
         if !all.iter().any(|other| other.value == key) {
-            all.push(ChoiceOption::new(key, logged_name(state, figure)));
+            all.push(ChoiceOption::new(key, logged_name(figure)));
         }
     }
     all
@@ -56,12 +56,12 @@ fn first_choice(log: &[CheckRecord], options: &[ChoiceOption]) -> String {
     outside.or_else(|| options.first().map(|option| option.value.clone())).unwrap_or_default()
 }
 
-fn charted(state: State, log: &[CheckRecord], wanted: &str) -> Option<Charted> {
+fn charted(log: &[CheckRecord], wanted: &str) -> Option<Charted> {
     let which = log.iter().rev().flat_map(|check| &check.content().figures).find(|figure| key(figure) == wanted)?;
     let values = series(log, &which.figure, which.of.as_deref());
     let deviations: Vec<f64> = values.iter().map(|(_, value)| *value).collect();
     Some(Charted {
-        name: logged_name(state, which),
+        name: logged_name(which),
         points: which.points,
         chart: control_chart_from(&deviations, ENOUGH)?,
         tolerance: which.tolerance().unwrap_or_default(),
@@ -74,14 +74,14 @@ fn charted(state: State, log: &[CheckRecord], wanted: &str) -> Option<Charted> {
 pub fn LogChart() -> impl IntoView {
     let state = expect_context::<State>();
     let chosen = RwSignal::new(None::<String>);
-    let options = Memo::new(move |_| options(state, &counting(state)));
+    let options = Memo::new(move |_| options(&counting(state)));
     let now = Memo::new(move |_| {
         options.with(|options| match chosen.get() {
             Some(chosen) if options.iter().any(|option| option.value == chosen) => chosen,
             _ => first_choice(&counting(state), options),
         })
     });
-    let charted = Memo::new(move |_| charted(state, &counting(state), &now.get()));
+    let charted = Memo::new(move |_| charted(&counting(state), &now.get()));
     let width = RwSignal::new(WIDTH);
     let place = NodeRef::<Div>::new();
     let measure = move || {
