@@ -14,7 +14,7 @@ use haulm::quantity::format::DecimalMark;
 use haulm::quantity::{Unit, Units};
 use haulm::record::table::{Cell, Table, to_csv, to_xlsx};
 use haulm::ui::table::{answers, economy as sheet, limits, side_by_side as table, stacked};
-use haulm::ui::text::{Context, Message, WORDS};
+use haulm::ui::text::{Context, Message};
 use std::io::Cursor;
 
 #[track_caller]
@@ -148,9 +148,9 @@ fn all(systems: &[ComparedSystem], units: &Units) -> Vec<Table> {
     let side = side_by_side(systems, 0, Some(6000)).unwrap();
     let said = Message { what: "=cmd answers".to_owned(), fix: "Enter it.".to_owned() };
     vec![
-        table(systems, &side, &WORDS, &context),
+        table(systems, &side, &context),
         sheet(systems, &economies, (&economy, 0), &context),
-        limits(systems, &WORDS, &context),
+        limits(systems, &context),
         answers(&[("Hours a year".to_owned(), said)]),
     ]
 }

@@ -9,7 +9,6 @@ use haulm::domain::compare::emission::{EmissionEntries, EmissionField, sheet};
 use haulm::quantity::format::DecimalMark;
 use haulm::record::table::to_csv;
 use haulm::ui::table::emission;
-use haulm::ui::text::WORDS;
 use uom::si::f64::{Mass, MassDensity, Ratio, ThermodynamicTemperature};
 use uom::si::mass::kilogram;
 use uom::si::mass_density::milligram_per_cubic_meter;
@@ -169,7 +168,7 @@ fn the_sheet_answers_what_is_entered_and_nothing_else() {
         wrong.entry_mut(field).text = text.to_owned();
         assert_eq!(sheet(&wrong).ratios, None, "{field:?}");
     }
-    let text = to_csv(&emission(&found, &WORDS), DecimalMark::Point);
+    let text = to_csv(&emission(&found), DecimalMark::Point);
     for expected in [
         "\"Limit: European Union, wood-based articles and furniture\",\"mg/m³\",,0.062,\"Regulation (EU) 2023/1464, from 2026-08-06\"",
         "\"Limit: United States, particleboard\",\"ppm\",,0.09,\"TSCA Title VI, 40 CFR 770\"",

@@ -12,7 +12,7 @@ use haulm::quantity::format::DecimalMark;
 use haulm::quantity::{Amount, Kind, Unit, Units};
 use haulm::record::table::{Cell, to_csv};
 use haulm::ui::table::{assumptions, side_by_side as table};
-use haulm::ui::text::{Context, WORDS};
+use haulm::ui::text::Context;
 
 const DOSE: Output = Output::Figure(Figure::WaterDose);
 
@@ -111,7 +111,7 @@ fn rounding_is_zero_on_screen_and_in_files() {
     }
     let units = Units::default();
     let context = Context { units: &units, draft: &systems[0].draft, currency: "€" };
-    let text = to_csv(&table(&systems, &side, &WORDS, &context), DecimalMark::Point);
+    let text = to_csv(&table(&systems, &side, &context), DecimalMark::Point);
     assert!(!text.contains("e-"), "{text}");
     let tiny = |cell: &str| cell.parse::<f64>().is_ok_and(|number| number != 0.0 && number.abs() < 1e-9);
     assert!(!text.split([',', '\r', '\n']).any(tiny), "{text}");
@@ -153,7 +153,7 @@ fn what_was_typed_goes_out_as_typed() {
     ];
     let units = Units::default();
     let context = Context { units: &units, draft: &systems[0].draft, currency: "€" };
-    let sheet = assumptions(&systems, &WORDS, &context);
+    let sheet = assumptions(&systems, &context);
     let first = |label: &str| {
         let row = sheet.rows.iter().find(|row| matches!(&row[0], Cell::Text(text) if text.starts_with(label))).unwrap();
         let Cell::Number { value, .. } = row[2] else { panic!("{row:?}") };

@@ -18,7 +18,7 @@ use haulm::record::table::{Cell, to_csv, to_xlsx};
 use haulm::ui::table::{
     FigureUncertainty, SweepHead, assumptions, sensitivity, shares, side_by_side as table, stacked, uncertainty,
 };
-use haulm::ui::text::{Context, WORDS};
+use haulm::ui::text::{Context, words};
 use std::io::Cursor;
 
 fn systems() -> Vec<ComparedSystem> {
@@ -35,7 +35,7 @@ fn the_spreadsheet_holds_every_value_in_its_unit() {
         chosen.set_system(units);
         let context = Context { units: &chosen, draft: &systems[0].draft, currency: "€" };
         let side = side_by_side(&systems, 1, Some(6000)).unwrap();
-        let bytes = to_xlsx(&[table(&systems, &side, &WORDS, &context), assumptions(&systems, &WORDS, &context)]);
+        let bytes = to_xlsx(&[table(&systems, &side, &context), assumptions(&systems, &context)]);
         let mut book: Xlsx<_> = Xlsx::new(Cursor::new(bytes)).unwrap();
         let sheet = book.worksheet_range("Side by side").unwrap();
         let formulas = book.worksheet_formula("Side by side").unwrap();
@@ -87,11 +87,11 @@ fn a_sweep_goes_out_with_its_limits() {
     let head = SweepHead { input: ("Fibre flow", Field::FibreFlow.kind()), output: ("Volume", output.kind()) };
     let level = Some(3.0);
     let systems = [(system.name.as_str(), Ok(&swept)), ("level", Err(level))];
-    let made = sensitivity(head, &swept.inputs, &systems, &WORDS, &context);
+    let made = sensitivity(head, &swept.inputs, &systems, &context);
     let mut book: Xlsx<_> = Xlsx::new(Cursor::new(to_xlsx(std::slice::from_ref(&made)))).unwrap();
     let sheet = book.worksheet_range("Sensitivity").unwrap();
     let text = |row: u32, column: u32| sheet.get_value((row, column)).map(ToString::to_string).unwrap_or_default();
-    let limit = (WORDS.compare.obstacle)(Obstacle::OverLimit(Machine::FibreSupply));
+    let limit = words::compare::obstacle(Obstacle::OverLimit(Machine::FibreSupply));
     for row in 1..=11_u32 {
         let tonnes = f64::from(row) + 5.0;
         assert_eq!(text(row, 2).contains(limit), tonnes > 11.5, "{tonnes} t/h: {}", text(row, 2));
@@ -133,7 +133,7 @@ fn the_uncertainty_sheet() {
         FigureUncertainty { budget: &budgets[1], summary: None, around },
     ];
     let study = run.study().clone();
-    let sheet = uncertainty(&figures, &study, &systems, 11, &WORDS, &context);
+    let sheet = uncertainty(&figures, &study, &systems, 11, &context);
     let text = to_csv(&sheet, DecimalMark::Point);
     let lines: Vec<_> = text.lines().collect();
     assert!(lines[1].starts_with("\"Furnish moisture after the blender: uf\",\"% dry basis\","), "{}", lines[1]);
@@ -147,7 +147,7 @@ fn the_uncertainty_sheet() {
     let standard: f64 = lines[1].rsplit(',').nth(5).unwrap().parse().unwrap();
     assert!((standard - summaries[0].standard * 100.0).abs() < 1e-12, "{standard} in {}", lines[1]);
 
-    let of = shares(&figures, &uncertain, &systems, &WORDS);
+    let of = shares(&figures, &uncertain, &systems);
     assert_eq!(of.rows.len(), 3);
     for row in &of.rows[1..] {
         assert_eq!(row.len(), 1 + uncertain.len());

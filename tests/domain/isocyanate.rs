@@ -9,14 +9,14 @@ use haulm::domain::{
     work_out,
 };
 use haulm::quantity::{Unit, Units};
-use haulm::ui::text::{Context, WORDS};
+use haulm::ui::text::{Context, words};
 use proptest::prelude::*;
 
 const FIRST: LiquidId = LiquidId(1);
 
 fn said(draft: &Draft, finding: &Finding) -> String {
     let context = Context { units: &Units::default(), draft, currency: "€" };
-    let message = (WORDS.finding)(finding, &context);
+    let message = words::finding(finding, &context);
     format!("{} {}", message.what, message.fix)
 }
 

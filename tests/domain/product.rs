@@ -10,7 +10,7 @@ use haulm::domain::{
     Substance, What, cautions, example, work_out,
 };
 use haulm::quantity::Unit;
-use haulm::ui::text::WORDS;
+use haulm::ui::text::words;
 use uom::si::f64::{Ratio, ThermodynamicTemperature};
 use uom::si::ratio::percent;
 use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
@@ -172,7 +172,7 @@ fn what_assumes_nothing_is_no_typical_value() {
         assert!(["0", "1", "100"].contains(&text.as_str()), "{field:?} starts with {text}");
     }
     assert!(!Field::BoardMoisture.starts_neutral());
-    let hint = (WORDS.field)(Field::ExitMoisture, &draft).hint;
+    let hint = words::field(Field::ExitMoisture, &draft).hint;
     assert!(hint.contains("board moisture") && hint.contains("press water"), "{hint}");
 }
 

@@ -20,7 +20,7 @@ use haulm::quantity::Units;
 use haulm::record::LineCheckFile;
 use haulm::record::file::line_check::LARGEST;
 use haulm::statistics::reconciliation::{Reconciliation, Status};
-use haulm::ui::text::{Context, LineContext, Message, WORDS};
+use haulm::ui::text::{Context, LineContext, Message, words};
 use serde_json::{Map, Value, json};
 use std::process::ExitCode;
 
@@ -45,20 +45,20 @@ fn main() -> ExitCode {
 }
 
 /// Recipe and line, for words.
-struct Words<'a> {
+struct Mill<'a> {
     units: Units,
     draft: &'a Draft,
     book: &'a LineBook,
 }
 
-impl Words<'_> {
+impl Mill<'_> {
     fn with<T>(&self, tell: impl FnOnce(&LineContext<'_>) -> T) -> T {
         let plain = Context { units: &self.units, draft: self.draft, currency: "" };
         tell(&LineContext { plain, book: self.book })
     }
 
     fn finding(&self, finding: &LineFinding) -> String {
-        sentence(&self.with(|context| (WORDS.line.finding)(finding, context)))
+        sentence(&self.with(|context| words::line::finding(finding, context)))
     }
 }
 
@@ -74,17 +74,17 @@ fn run(path: &std::path::Path) -> Result<Value, Vec<String>> {
     let bytes = std::fs::read(path).map_err(|error| vec![error.to_string()])?;
     let text = String::from_utf8(bytes).map_err(|_| vec!["this is no text in UTF-8".to_owned()])?;
     let file = LineCheckFile::read(&text).map_err(|refusal| vec![format!("refused: {refusal:?}")])?;
-    let words = Words { units: Units::default(), draft: &file.recipe, book: &file.line };
+    let mill = Mill { units: Units::default(), draft: &file.recipe, book: &file.line };
     let outcome = work_out(&file.recipe);
     let Some(case) = outcome.case else {
-        let plain = Context { units: &words.units, draft: &file.recipe, currency: "" };
+        let plain = Context { units: &mill.units, draft: &file.recipe, currency: "" };
         let stops = outcome.findings.iter().filter(|finding| finding.grade == Grade::Stop);
-        return Err(stops.map(|finding| sentence(&(WORDS.finding)(finding, &plain))).collect());
+        return Err(stops.map(|finding| sentence(&words::finding(finding, &plain))).collect());
     };
     let line = check_line(&file.line);
     let (readings, said) = read_running(&file.line);
     let stops = |findings: &[LineFinding]| -> Vec<String> {
-        findings.iter().filter(|finding| finding.grade == Grade::Stop).map(|finding| words.finding(finding)).collect()
+        findings.iter().filter(|finding| finding.grade == Grade::Stop).map(|finding| mill.finding(finding)).collect()
     };
     let (Some(readings), Some(tolerances)) = (readings, line.tolerances) else {
         let mut faults = stops(&said);
@@ -101,16 +101,16 @@ fn run(path: &std::path::Path) -> Result<Value, Vec<String>> {
     all.insert("haulm".to_owned(), "reconciled line check".into());
     all.insert("app".to_owned(), env!("CARGO_PKG_VERSION").into());
     all.insert("name".to_owned(), file.name.clone().into());
-    all.insert("verdict".to_owned(), verdict(found, &words));
+    all.insert("verdict".to_owned(), verdict(found, &mill));
     all.insert("all_readings".to_owned(), state(found, &found.all));
     if !found.doubts().is_empty() {
         all.insert("without_distrusted_readings".to_owned(), state(found, &found.best));
     }
-    let corrections = check.corrections.iter().map(|of| correction(of, &words));
+    let corrections = check.corrections.iter().map(|of| correction(of, &mill));
     all.insert("corrections".to_owned(), corrections.collect());
     all.extend(former(&check));
-    all.extend(density(&check, &words));
-    let findings = said.iter().chain(&check.findings).map(|finding| Value::from(words.finding(finding)));
+    all.extend(density(&check, &mill));
+    let findings = said.iter().chain(&check.findings).map(|finding| Value::from(mill.finding(finding)));
     all.insert("findings".to_owned(), findings.collect());
     Ok(all.into())
 }
@@ -216,14 +216,14 @@ fn state(found: &LineReconciliation, result: &Reconciliation) -> Value {
     json!({ "quantities": quantities, "global_test": global, "iterations": result.iterations })
 }
 
-fn verdict(found: &LineReconciliation, words: &Words<'_>) -> Value {
+fn verdict(found: &LineReconciliation, mill: &Mill<'_>) -> Value {
     let key_of = match found.verdict {
         LineVerdict::NothingChecked => "nothing_checked",
         LineVerdict::Consistent => "consistent",
         LineVerdict::Distrust(_) => "distrust",
         LineVerdict::Unexplained => "unexplained",
     };
-    let message = words.with(|context| (WORDS.line.verdict)(found, context));
+    let message = mill.with(|context| words::line::verdict(found, context));
     let doubts = found.doubts().iter().map(|doubt| {
         let readings = doubt.readings.iter().map(|reading| {
             let (ending, factor) = unit(reading.quantity);
@@ -268,11 +268,11 @@ const fn status(status: RangeStatus) -> &'static str {
     }
 }
 
-fn correction(of: &PumpCorrection, words: &Words<'_>) -> Value {
+fn correction(of: &PumpCorrection, mill: &Mill<'_>) -> Value {
     let (unit, factor) = setting_unit(of.unit);
     let mut about = Map::new();
     about.insert("pump".to_owned(), of.pump.0.into());
-    about.insert("name".to_owned(), words.book.pump(of.pump).map(|pump| pump.name.clone()).into());
+    about.insert("name".to_owned(), mill.book.pump(of.pump).map(|pump| pump.name.clone()).into());
     let source = match of.source {
         FlowSource::Read => "read",
         FlowSource::Inferred => "inferred_from_setting",
@@ -308,7 +308,7 @@ fn correction(of: &PumpCorrection, words: &Words<'_>) -> Value {
         PumpAction::Unsettled => "settle_doubt_first",
     };
     about.insert("action".to_owned(), action.into());
-    about.insert("message".to_owned(), words.with(|context| (WORDS.line.action)(of, context)).into());
+    about.insert("message".to_owned(), mill.with(|context| words::line::action(of, context)).into());
     about.into()
 }
 
@@ -324,9 +324,9 @@ fn former(check: &LineCheck) -> Option<(String, Value)> {
     Some(("former".to_owned(), about))
 }
 
-fn density(check: &LineCheck, words: &Words<'_>) -> Option<(String, Value)> {
+fn density(check: &LineCheck, mill: &Mill<'_>) -> Option<(String, Value)> {
     let split = check.density_split?;
-    let message = words.with(|context| (WORDS.line.split)(&split, context));
+    let message = mill.with(|context| words::line::split(&split, context));
     let about = json!({
         "deviation_relative_fraction": split.deviation,
         "mass_per_area_oven_dry_ln_ratio": split.mass,

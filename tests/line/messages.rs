@@ -16,7 +16,7 @@ use haulm::domain::{Grade, LiquidId, work_out};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::{Amount, Kind, Moisture, Solids, Unit, Units};
-use haulm::ui::text::{Context, LineContext, WORDS};
+use haulm::ui::text::{Context, LineContext, words};
 use std::collections::BTreeSet;
 use std::fmt::Write;
 use uom::si::f64::{MassRate, Ratio, Volume};
@@ -203,7 +203,7 @@ fn told(mill: &Mill, units: &Units) -> String {
     for (place, what) in all() {
         let title = which(&what);
         let message = with(mill, units, |context| {
-            (WORDS.line.finding)(&LineFinding::new(Grade::Unusual, place, what.clone()), context)
+            words::line::finding(&LineFinding::new(Grade::Unusual, place, what.clone()), context)
         });
         write!(text, "{title}\n{}\n", written(&message)).unwrap();
     }
@@ -247,8 +247,8 @@ fn entries() {
         let mut mill = Mill::new();
         mill.put(*field, typed, *unit);
         for finding in check_line(&mill.book).findings {
-            let message = with(&mill, &Units::default(), |context| (WORDS.line.finding)(&finding, context));
-            write!(text, "  [{}]\n{}", (WORDS.grade)(finding.grade), written(&message)).unwrap();
+            let message = with(&mill, &Units::default(), |context| words::line::finding(&finding, context));
+            write!(text, "  [{}]\n{}", words::grade(finding.grade), written(&message)).unwrap();
         }
         text.push('\n');
     }
@@ -264,7 +264,7 @@ fn a_sheet_at_its_limits() {
     let sheet = pump_settings(&mill.draft, &mill.case, &mill.line());
     let mut text = String::new();
     for finding in &sheet.findings {
-        let message = with(&mill, &Units::default(), |context| (WORDS.line.finding)(finding, context));
+        let message = with(&mill, &Units::default(), |context| words::line::finding(finding, context));
         text.push_str(&written(&message));
     }
     snapshot!("line", "sheet_at_its_limits", text);
@@ -303,7 +303,7 @@ fn actions() {
             setting_needed: None,
             action,
         };
-        let told = with(&mill, &Units::default(), |context| (WORDS.line.action)(&correction, context));
+        let told = with(&mill, &Units::default(), |context| words::line::action(&correction, context));
         sound(&told);
         assert!(told.ends_with('.'), "no whole sentence: {told:?}");
         writeln!(text, "{told}").unwrap();
@@ -335,7 +335,7 @@ fn steps() {
     let mill = Mill::new();
     let mut text = String::new();
     for change in &changes {
-        let line = with(&mill, &Units::default(), |context| (WORDS.line.change)(change, context));
+        let line = with(&mill, &Units::default(), |context| words::line::change(change, context));
         sound(&line);
         writeln!(text, "{line}").unwrap();
     }
@@ -353,15 +353,15 @@ fn steps() {
         Downstream::PressGap { from: gap(15.6), to: gap(18.6) },
         Downstream::PressTemperature,
     ] {
-        let line = with(&mill, &Units::default(), |context| (WORDS.line.downstream)(&change, context));
+        let line = with(&mill, &Units::default(), |context| words::line::downstream(&change, context));
         sound(&line);
         writeln!(text, "{line}").unwrap();
     }
     for why in StepReason::ALL {
-        writeln!(text, "{}", (WORDS.line.why)(*why)).unwrap();
+        writeln!(text, "{}", words::line::why(*why)).unwrap();
     }
     for pipe in [Pipe::Fills, Pipe::Flush, Pipe::Displaces] {
-        writeln!(text, "{}", (WORDS.line.pipe)(pipe)).unwrap();
+        writeln!(text, "{}", words::line::pipe(pipe)).unwrap();
     }
     snapshot!("line", "steps", text);
 }
@@ -393,8 +393,8 @@ fn names() {
     let mut labels = BTreeSet::new();
     let mut keys = BTreeSet::new();
     for field in fields() {
-        let words = (WORDS.line.field)(field, &mill.book);
-        let name = with(&mill, &Units::default(), |context| (WORDS.line.field_name)(field, context));
+        let words = words::line::field(field, &mill.book);
+        let name = with(&mill, &Units::default(), |context| words::line::field_name(field, context));
         assert!(mill.book.entry(field).is_some(), "{field:?}");
         assert!(keys.insert(field.key()), "{}", field.key());
         assert!(labels.insert(name.clone()), "two fields of one name: {name}");
@@ -404,28 +404,28 @@ fn names() {
     }
     text.push('\n');
     for unit in SettingUnit::ALL {
-        writeln!(text, "{}", (WORDS.line.setting_unit)(*unit)).unwrap();
+        writeln!(text, "{}", words::line::setting_unit(*unit)).unwrap();
     }
     for metering in Metering::ALL {
-        writeln!(text, "{}", (WORDS.line.metering)(*metering)).unwrap();
+        writeln!(text, "{}", words::line::metering(*metering)).unwrap();
     }
     for model in Model::ALL {
-        writeln!(text, "{}", (WORDS.line.model)(*model)).unwrap();
+        writeln!(text, "{}", words::line::model(*model)).unwrap();
     }
     for r_squared in [RSquared::Centred(1.0), RSquared::Uncentred(1.0)] {
-        writeln!(text, "{}", (WORDS.line.r_squared)(r_squared)).unwrap();
+        writeln!(text, "{}", words::line::r_squared(r_squared)).unwrap();
     }
     for way in TankWay::ALL {
-        writeln!(text, "{}", (WORDS.line.tank_way)(*way)).unwrap();
+        writeln!(text, "{}", words::line::tank_way(*way)).unwrap();
     }
     for rows in TableRows::ALL {
-        writeln!(text, "{}", (WORDS.line.table_rows)(*rows)).unwrap();
+        writeln!(text, "{}", words::line::table_rows(*rows)).unwrap();
     }
     for stop in Stop::ALL {
-        writeln!(text, "{}", (WORDS.line.stop)(*stop)).unwrap();
+        writeln!(text, "{}", words::line::stop(*stop)).unwrap();
     }
     for source in [FlowSource::Read, FlowSource::Inferred, FlowSource::Assumed] {
-        writeln!(text, "{}", (WORDS.line.source)(source)).unwrap();
+        writeln!(text, "{}", words::line::source(source)).unwrap();
     }
     snapshot!("line", "names", text);
 }
@@ -435,8 +435,8 @@ fn things_without_a_name_have_their_number() {
     let mut mill = Mill::new();
     mill.book.pumps[0].name.clear();
     mill.book.tanks[0].name = "  ".to_owned();
-    assert_eq!((WORDS.line.pump)(&mill.book.pumps[0]), "Pump 1");
-    assert_eq!((WORDS.line.tank)(&mill.book.tanks[0]), "Tank 1");
+    assert_eq!(words::line::pump(&mill.book.pumps[0]), "Pump 1");
+    assert_eq!(words::line::tank(&mill.book.tanks[0]), "Tank 1");
 }
 
 #[test]
@@ -452,7 +452,7 @@ fn deviations_have_their_sign_and_their_basis() {
             tolerance: share(3.0),
             source: FlowSource::Read,
         };
-        with(&mill, units, |context| (WORDS.line.deviation)(&check, context))
+        with(&mill, units, |context| words::line::deviation(&check, context))
     };
     let dry = Units::default();
     let dose = (Kind::Dose, 0.0, 0.0);
@@ -533,6 +533,6 @@ fn figures_have_words_keys_and_letters_of_their_own() {
     let distinct = |of: &dyn Fn(F) -> String| figures.iter().map(|figure| of(*figure)).collect::<BTreeSet<_>>().len();
     assert_eq!(distinct(&|figure| figure.key().to_owned()), figures.len());
     assert_eq!(distinct(&|figure| figure.symbol().to_text()), figures.len());
-    let words = |figure| (WORDS.line.figure)(figure);
+    let words = |figure| words::line::figure(figure);
     assert_eq!(distinct(&|figure| format!("{} {}", words(figure).label, words(figure).note)), figures.len());
 }

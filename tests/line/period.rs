@@ -8,7 +8,7 @@ use haulm::domain::line::period::{
 };
 use haulm::domain::line::{LineField, PeriodBalance};
 use haulm::quantity::{Unit, Units};
-use haulm::ui::text::{Context, LineContext, WORDS};
+use haulm::ui::text::{Context, LineContext, words};
 use std::fmt::Write;
 
 const fn of(value: f64, uncertainty: f64) -> Uncertain {
@@ -122,7 +122,7 @@ fn told(mill: &Mill) -> (PeriodBalance, String, String) {
     let units = Units::default();
     let context =
         LineContext { plain: Context { units: &units, draft: &mill.draft, currency: "€" }, book: &mill.book };
-    let message = (WORDS.line.period)(&balance, &context);
+    let message = words::line::period(&balance, &context);
     (balance, message.what, message.fix)
 }
 
@@ -224,7 +224,7 @@ fn verdicts_in_words() {
         LineContext { plain: Context { units: &units, draft: &mill.draft, currency: "€" }, book: &mill.book };
     let mut text = String::new();
     for balance in &all {
-        let message = (WORDS.line.period)(balance, &context);
+        let message = words::line::period(balance, &context);
         writeln!(text, "{}\n  → {}", message.what, message.fix).unwrap();
     }
     snapshot!("line", "period_verdicts", text);

@@ -7,7 +7,7 @@ use haulm::domain::line::{
     LineCheck, LineQuantity, LineReconciliation, LineVerdict, MeterReading, PumpAction, PumpId, Readings,
 };
 use haulm::quantity::{Moisture, Units};
-use haulm::ui::text::{Context, LineContext, Message, WORDS};
+use haulm::ui::text::{Context, LineContext, Message, words};
 use std::fmt::Write;
 use uom::si::f64::{ArealMassDensity, Length};
 
@@ -39,7 +39,7 @@ fn told(mill: &Mill, check: &LineCheck) -> Message {
     let units = Units::default();
     let context =
         LineContext { plain: Context { units: &units, draft: &mill.draft, currency: "€" }, book: &mill.book };
-    (WORDS.line.verdict)(found(check), &context)
+    words::line::verdict(found(check), &context)
 }
 
 /// The targets of the recipe satisfy the balances of the line check: two derivations of the same mass balance.
@@ -241,7 +241,7 @@ fn verdicts_in_words() {
         LineContext { plain: Context { units: &units, draft: &mill.draft, currency: "€" }, book: &mill.book };
     let split =
         checked(&mill, |readings| readings.board.thickness = readings.board.thickness.map(|t: Length| t * 1.03));
-    let message = (WORDS.line.split)(&split.density_split.unwrap(), &context);
+    let message = words::line::split(&split.density_split.unwrap(), &context);
     writeln!(text, "density\n  {}\n    → {}", message.what, message.fix).unwrap();
     snapshot!("line", "verdicts", text);
 }

@@ -14,7 +14,7 @@ use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::number::ReadError;
 use haulm::quantity::{Amount, Kind, Moisture, Unit, Units};
-use haulm::ui::text::{Carrier, Context, WORDS};
+use haulm::ui::text::{Carrier, Context, words};
 use std::collections::BTreeSet;
 use std::fmt::Write;
 
@@ -26,8 +26,8 @@ fn say(draft: &Draft, findings: &[Finding], units: &Units) -> String {
     let context = Context { units, draft, currency: "€" };
     let mut text = String::new();
     for finding in findings {
-        let message = (WORDS.finding)(finding, &context);
-        write!(text, "  [{}]\n{}", (WORDS.grade)(finding.grade), written(&message)).unwrap();
+        let message = words::finding(finding, &context);
+        write!(text, "  [{}]\n{}", words::grade(finding.grade), written(&message)).unwrap();
     }
     text
 }
@@ -292,7 +292,7 @@ fn findings_away_from_their_usual_place() {
 fn all_cautions() {
     let mut text = String::new();
     for caution in Caution::ALL {
-        let words = (WORDS.caution)(*caution);
+        let words = words::caution(*caution);
         [words.title, words.text].into_iter().for_each(sound);
         assert!(!words.title.is_empty() && words.text.ends_with('.'));
         writeln!(text, "{}: {}\n  {}", caution.key(), words.title, words.text).unwrap();
@@ -382,7 +382,7 @@ fn cautions_are_where_the_work_is() {
     let catch = at(SystemKey::Pmdi, Work::CatchTest, 0.1);
     assert_eq!(catch, [Isocyanate, IsocyanateCatch, HighPressure, CatchTest]);
     assert_eq!(at(SystemKey::Soy, Work::CatchTest, 0.1), [HighPressure, CatchTest]);
-    let words = (WORDS.caution)(IsocyanateCatch).text;
+    let words = words::caution(IsocyanateCatch).text;
     for needed in ["dry, open vessel", "respirator", "neutraliser"] {
         assert!(words.contains(needed), "{words}");
     }
@@ -414,7 +414,7 @@ fn cautions_are_where_the_work_is() {
 /// Sources: the regulations named in each line, as the issue of the project gives them.
 #[test]
 fn limits_are_those_of_the_regulations() {
-    let told = |caution| (WORDS.caution)(caution).limits.join("\n").replace('\u{a0}', " ");
+    let told = |caution| words::caution(caution).limits.join("\n").replace('\u{a0}', " ");
     let isocyanate = told(Caution::Isocyanate);
     let formaldehyde = told(Caution::Formaldehyde);
     for part in [
@@ -443,29 +443,29 @@ fn everything_has_a_name() {
     let fields = Field::PLAIN.iter().copied().chain(liquids.map(|(id, part)| Field::Liquid(id, part)));
     let mut names = BTreeSet::new();
     for field in fields {
-        let words = (WORDS.field)(field, &draft);
+        let words = words::field(field, &draft);
         assert!(!words.label.is_empty(), "{field:?}");
         [words.label, words.hint].into_iter().for_each(sound);
         assert!(words.hint.is_empty() || words.hint.ends_with('.'), "{field:?}: {}", words.hint);
-        assert!(names.insert((WORDS.field_name)(field, &draft)), "a second field with the name of {field:?}");
+        assert!(names.insert(words::field_name(field, &draft)), "a second field with the name of {field:?}");
     }
     let mut labels = BTreeSet::new();
     for figure in Figure::PLAIN {
-        let words = (WORDS.figure)(*figure);
+        let words = words::figure(*figure);
         assert!(labels.insert((words.label, words.note)), "a second figure with the words of {figure:?}");
         if figure.kind() == Kind::Moisture {
             assert!(words.note.contains("per oven-dry"), "{figure:?} does not say its basis");
         }
     }
     for part in LiquidFigure::ALL {
-        let words = (WORDS.figure)(Figure::Liquid(BINDER, *part));
+        let words = words::figure(Figure::Liquid(BINDER, *part));
         assert!(!words.label.is_empty() && !words.note.is_empty(), "{part:?}");
         assert!(labels.insert((words.label, words.note)), "a second figure with the words of {part:?}");
     }
-    let stations: BTreeSet<_> = Station::ALL.iter().map(|station| (WORDS.station)(*station)).collect();
+    let stations: BTreeSet<_> = Station::ALL.iter().map(|station| words::station(*station)).collect();
     assert_eq!(stations.len(), Station::ALL.len());
     for key in SystemKey::ALL {
-        let words = (WORDS.binder_system)(*key);
+        let words = words::binder_system(*key);
         assert!(!words.name.is_empty() && words.note.ends_with('.'));
     }
 }
@@ -474,7 +474,7 @@ fn everything_has_a_name() {
 #[test]
 fn labels_say_the_basis() {
     let mut draft = example();
-    let label = |draft: &Draft, field| (WORDS.field)(field, draft).label;
+    let label = |draft: &Draft, field| words::field(field, draft).label;
     for way in FeedWay::ALL {
         draft.feed_way = *way;
         let basis = if *way == FeedWay::Belt { "moist" } else { "oven-dry" };
@@ -489,10 +489,10 @@ fn labels_say_the_basis() {
     ] {
         draft.liquids[0].dose_way = way;
         assert!(label(&draft, binder(LiquidField::Dose)).contains(basis), "{way:?}");
-        let choice = (WORDS.dose_way)(way, &draft);
+        let choice = words::dose_way(way, &draft);
         assert!(!choice.is_empty());
     }
-    assert_eq!((WORDS.dose_way)(DoseWay::SolidsOnLiquid(WAX), &draft), "Solids on the solids of Wax emulsion");
+    assert_eq!(words::dose_way(DoseWay::SolidsOnLiquid(WAX), &draft), "Solids on the solids of Wax emulsion");
 }
 
 mod compare;

@@ -143,7 +143,7 @@ fn the_same_levels_with_another_target_stand_apart() {
 #[test]
 fn the_quantile_of_each_property_is_on_its_side() {
     use haulm::domain::trial::boards::working::BoardFigure;
-    use haulm::ui::text::WORDS;
+    use haulm::ui::text::words;
     for property in Property::ALL {
         let expected = match property {
             Property::BendingStrength | Property::BendingModulus | Property::InternalBond => Some(Tail::Lower),
@@ -152,7 +152,7 @@ fn the_quantile_of_each_property_is_on_its_side() {
         };
         assert_eq!(property.tail(), expected);
     }
-    let label = |figure| (WORDS.bench.board_figure)(figure).label;
+    let label = |figure| words::bench::board_figure(figure).label;
     let bounds = [BoardFigure::Lower(Property::InternalBond), BoardFigure::Upper(Property::Swelling)].map(label);
     assert_eq!(bounds, ["Lower 95 % quantile", "Upper 95 % quantile"]);
 }

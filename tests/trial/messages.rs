@@ -32,7 +32,7 @@ use haulm::domain::{Draft, Entry, Grade, LiquidId, What as EntryWhat};
 use haulm::quantity::format::DecimalMark;
 use haulm::quantity::kind::UnitSystem;
 use haulm::quantity::{Amount, Kind, Unit, Units};
-use haulm::ui::text::{BenchContext, Context, FieldWords, FigureWords, WORDS};
+use haulm::ui::text::{BenchContext, Context, FieldWords, FigureWords, words};
 use std::collections::BTreeSet;
 use std::fmt::Write;
 
@@ -78,8 +78,8 @@ impl Bench {
     fn say(&self, findings: &[TrialFinding]) -> String {
         let mut text = String::new();
         for finding in findings {
-            let message = (WORDS.bench.finding)(finding, &self.context());
-            write!(text, "  [{}]\n{}", (WORDS.grade)(finding.grade), written(&message)).unwrap();
+            let message = words::bench::finding(finding, &self.context());
+            write!(text, "  [{}]\n{}", words::grade(finding.grade), written(&message)).unwrap();
         }
         text
     }
@@ -350,14 +350,13 @@ fn words_of_boxes_and_figures() {
     };
     let box_words = |words: FieldWords| (words.label, words.hint);
     let figure_words = |words: FigureWords| (words.label, words.note);
-    let words = &WORDS.bench;
     let mut sheet = bare_sheet();
     for field in WeighField::ALL {
-        add(&field.box_key(), box_words((words.field)(*field, &sheet)));
+        add(&field.box_key(), box_words(words::bench::field(*field, &sheet)));
     }
     (sheet.thickness_way, sheet.overage_of) = (ThicknessWay::Pressed, OverageOf::OvenDry);
     for field in [WeighField::Thickness, WeighField::Overage] {
-        add(&field.box_key(), box_words((words.field)(field, &sheet)));
+        add(&field.box_key(), box_words(words::bench::field(field, &sheet)));
     }
     let series_fields = [
         SeriesField::Replicates,
@@ -367,7 +366,7 @@ fn words_of_boxes_and_figures() {
         SeriesField::Level(FactorId(1), 0),
     ];
     for field in series_fields {
-        let label = (words.place)(TrialPlace::Series(field), &Bench::new().context());
+        let label = words::bench::place(TrialPlace::Series(field), &Bench::new().context());
         add(&field.key(), (&label, ""));
     }
     let board_fields = [
@@ -384,11 +383,11 @@ fn words_of_boxes_and_figures() {
     .chain(BondField::ALL.iter().map(|field| BoardField::Bond(0, *field)))
     .chain(SwellingField::ALL.iter().map(|field| BoardField::Swelling(0, *field)));
     for field in board_fields {
-        add(&field.key(), box_words((words.board_field)(field)));
+        add(&field.key(), box_words(words::bench::board_field(field)));
     }
     let lines = WeighLineFigure::ALL.iter().map(|part| WeighFigure::Line(LineId::Fibre, *part));
     for figure in WeighFigure::PLAIN.iter().copied().chain(lines) {
-        add(&figure.key(), figure_words((words.figure)(figure)));
+        add(&figure.key(), figure_words(words::bench::figure(figure)));
     }
     let density = Property::Density;
     for figure in [
@@ -405,17 +404,16 @@ fn words_of_boxes_and_figures() {
         BoardFigure::Upper(density),
         BoardFigure::Correction,
     ] {
-        add(&format!("{figure:?}"), figure_words((words.board_figure)(figure)));
+        add(&format!("{figure:?}"), figure_words(words::bench::board_figure(figure)));
     }
     for property in Property::ALL {
-        add(property.key(), figure_words((words.property)(*property)));
+        add(property.key(), figure_words(words::bench::property(*property)));
     }
     snapshot!("bench", "words", text);
 }
 
 #[test]
 fn names_of_things() {
-    let words = &WORDS.bench;
     let mut recipe = recipe();
     recipe.liquids[1].name = String::new();
     let mut text = String::new();
@@ -424,16 +422,16 @@ fn names_of_things() {
         writeln!(text, "{name}").unwrap();
     };
     for id in [LineId::Fibre, LineId::Liquid(LiquidId(2)), LineId::Thinning(LiquidId(1)), LineId::Water] {
-        add((words.line)(id, &recipe));
+        add(words::bench::line(id, &recipe));
     }
     for of in
         [Of::Dose(LiquidId(2)), Of::Dose(LiquidId(9)), Of::BoardDensity, Of::MatMoisture, Of::PressFactor, Of::System]
     {
-        add((words.factor)(of, &OwnFactor::default(), &recipe));
+        add(words::bench::factor(of, &OwnFactor::default(), &recipe));
     }
     let lot = OwnFactor { name: "Fibre lot".to_owned(), unit: String::new() };
-    add((words.factor)(Of::Own(FactorId(1)), &lot, &recipe));
-    add((words.factor)(Of::Own(FactorId(1)), &OwnFactor::default(), &recipe));
+    add(words::bench::factor(Of::Own(FactorId(1)), &lot, &recipe));
+    add(words::bench::factor(Of::Own(FactorId(1)), &OwnFactor::default(), &recipe));
     let mut system = factor(1, Of::System, Unit::One, &["", ""]);
     system.levels[1].name = "pMDI 4 %".to_owned();
     system.levels[1].liquids = vec![liquid(1, "4", "100", "1230")];
@@ -445,20 +443,20 @@ fn names_of_things() {
         Material::Liquid(Some(0), LiquidId(4)),
         Material::Water,
     ] {
-        add((words.material)(material, &series, &recipe));
+        add(words::bench::material(material, &series, &recipe));
     }
-    ThicknessWay::ALL.iter().for_each(|way| add((words.thickness_way)(*way).to_owned()));
-    OverageOf::ALL.iter().for_each(|way| add((words.overage_of)(*way).to_owned()));
-    OverageOn::ALL.iter().for_each(|way| add((words.overage_on)(*way).to_owned()));
-    WaterPlace::ALL.iter().for_each(|way| add((words.water_place)(*way).to_owned()));
-    SprayWay::ALL.iter().for_each(|way| add((words.spray_way)(*way).to_owned()));
-    BlockWay::ALL.iter().for_each(|way| add((words.block_way)(*way).to_owned()));
-    ModelWay::ALL.iter().for_each(|way| add((words.model_way)(*way).to_owned()));
-    RequirementSet::ALL.iter().for_each(|set| add((words.requirement_set)(*set)));
+    ThicknessWay::ALL.iter().for_each(|way| add(words::bench::thickness_way(*way).to_owned()));
+    OverageOf::ALL.iter().for_each(|way| add(words::bench::overage_of(*way).to_owned()));
+    OverageOn::ALL.iter().for_each(|way| add(words::bench::overage_on(*way).to_owned()));
+    WaterPlace::ALL.iter().for_each(|way| add(words::bench::water_place(*way).to_owned()));
+    SprayWay::ALL.iter().for_each(|way| add(words::bench::spray_way(*way).to_owned()));
+    BlockWay::ALL.iter().for_each(|way| add(words::bench::block_way(*way).to_owned()));
+    ModelWay::ALL.iter().for_each(|way| add(words::bench::model_way(*way).to_owned()));
+    RequirementSet::ALL.iter().for_each(|set| add(words::bench::requirement_set(*set)));
     for (way, factors) in
         [(DesignWay::Full, 3), (DesignWay::Fraction(1), 5), (DesignWay::Fraction(3), 7), (DesignWay::Fraction(4), 3)]
     {
-        add((words.design_way)(way, factors));
+        add(words::bench::design_way(way, factors));
     }
     for origin in [
         WeighOrigin::Field(WeighField::Boards),
@@ -468,7 +466,7 @@ fn names_of_things() {
         WeighOrigin::Batches,
         WeighOrigin::Constant(Constant::WaterDensity),
     ] {
-        add((words.origin)(origin).to_owned());
+        add(words::bench::origin(origin).to_owned());
     }
     let bench = Bench::new();
     for place in [
@@ -479,7 +477,7 @@ fn names_of_things() {
         TrialPlace::Board(BoardId(2), BoardField::Bending(3, BendingField::Load)),
         TrialPlace::Board(BoardId(1), BoardField::Thickness(2)),
     ] {
-        add((words.finding)(&TrialFinding::stop(place, TrialProblem::NotWhole), &bench.context()).what);
+        add(words::bench::finding(&TrialFinding::stop(place, TrialProblem::NotWhole), &bench.context()).what);
     }
     snapshot!("bench", "names", text);
 }
@@ -506,7 +504,7 @@ fn what_the_effects_tell() {
     ] {
         let effects = effects(Property::InternalBond, &series, &outcomes, ModelWay::Pairs).effects.unwrap();
         writeln!(text, "{name}").unwrap();
-        for saying in (WORDS.bench.sayings)(&effects, &series, &bench.context().plain) {
+        for saying in words::bench::sayings(&effects, &series, &bench.context().plain) {
             sound(&saying);
             assert!(saying.ends_with('.'));
             writeln!(text, "  {saying}").unwrap();
@@ -522,7 +520,7 @@ fn what_the_effects_tell() {
         })
         .collect();
     let both = effects(Property::Swelling, &series, &together, ModelWay::Pairs).effects.unwrap();
-    let sayings = (WORDS.bench.sayings)(&both, &series, &bench.context().plain);
+    let sayings = words::bench::sayings(&both, &series, &bench.context().plain);
     assert!(sayings.iter().any(|saying| saying.starts_with("Significant interaction") && saying.contains("points")));
     writeln!(text, "together\n  {}", sayings.join("\n  ")).unwrap();
     // Factors of any name and unit are named as they are, with their levels.
@@ -544,7 +542,7 @@ fn what_the_effects_tell() {
         })
         .collect();
     let named = effects(Property::InternalBond, &own_series, &by_own, ModelWay::Pairs).effects.unwrap();
-    let sayings = (WORDS.bench.sayings)(&named, &own_series, &bench.context().plain);
+    let sayings = words::bench::sayings(&named, &own_series, &bench.context().plain);
     assert!(sayings.iter().any(|saying| saying.starts_with("Press temperature, from 180\u{a0}°C to 200\u{a0}°C: ")));
     assert!(sayings.iter().any(|saying| saying.starts_with("Fibre lot, from A to B: ")));
     assert!(
@@ -560,23 +558,23 @@ fn what_the_effects_tell() {
         outside: true,
         groups: 1,
     };
-    writeln!(text, "{}", (WORDS.bench.at_density)(&strength, &bench.context().plain)).unwrap();
+    writeln!(text, "{}", words::bench::at_density(&strength, &bench.context().plain)).unwrap();
     let shared = AtDensity { outside: false, groups: 4, pieces: 1, ..strength };
-    writeln!(text, "{}", (WORDS.bench.at_density)(&shared, &bench.context().plain)).unwrap();
+    writeln!(text, "{}", words::bench::at_density(&shared, &bench.context().plain)).unwrap();
     let key = GroupKey::Combination(vec![1, 0]);
-    writeln!(text, "{}", (WORDS.bench.group)(&key, Some(&series), &bench.context().plain)).unwrap();
-    writeln!(text, "{}\n{}", (WORDS.bench.redraw)(1, 7), (WORDS.bench.redraw)(3, 1)).unwrap();
+    writeln!(text, "{}", words::bench::group(&key, Some(&series), &bench.context().plain)).unwrap();
+    writeln!(text, "{}\n{}", words::bench::redraw(1, 7), words::bench::redraw(3, 1)).unwrap();
     let mut saturated = series.clone();
     saturated.runs.retain(|run| run.replicate == 1);
     let effects = effects(Property::InternalBond, &saturated, &outcomes(0.06, 0.02), ModelWay::Pairs).effects.unwrap();
     writeln!(text, "one replicate").unwrap();
-    for saying in (WORDS.bench.sayings)(&effects, &saturated, &bench.context().plain) {
+    for saying in words::bench::sayings(&effects, &saturated, &bench.context().plain) {
         sound(&saying);
         writeln!(text, "  {saying}").unwrap();
     }
-    let term = |term| (WORDS.bench.term)(term, &series.factors, &bench.recipe);
+    let term = |term| words::bench::term(term, &series.factors, &bench.recipe);
     writeln!(text, "{}\n{}\n{}", term(Term::Blocks), term(Term::Main(1)), term(Term::Pair(0, 1))).unwrap();
-    let level = |level: &Level| (WORDS.bench.level)(level, &bench.context().plain);
+    let level = |level: &Level| words::bench::level(level, &bench.context().plain);
     writeln!(text, "{}\n{}", level(&series.factors[0].levels[1]), level(&Level::System(String::new()))).unwrap();
     for (property, value, met) in [
         (Property::InternalBond, Some(0.5e6), Some(true)),
@@ -587,7 +585,7 @@ fn what_the_effects_tell() {
         let required = if property == Property::Swelling { 0.12 } else { 0.45e6 };
         let unverified = property == Property::Swelling;
         let judged = Judged { property, required, unverified, value, met };
-        let saying = (WORDS.bench.verdict)(&judged, &bench.context().plain);
+        let saying = words::bench::verdict(&judged, &bench.context().plain);
         sound(&saying);
         writeln!(text, "{saying}").unwrap();
     }

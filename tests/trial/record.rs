@@ -17,7 +17,7 @@ use haulm::record::file::trial_results::results_csv;
 use haulm::record::store::library::{Library, Unread};
 use haulm::record::store::{MemoryStore, Store};
 use haulm::record::{OpenTrial, Refusal, Stored, Trial, TrialContent};
-use haulm::ui::text::WORDS;
+use haulm::ui::text::words;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
@@ -160,7 +160,7 @@ fn the_largest_series_can_be_read_again() {
 #[test]
 fn tables() {
     let trial = sample();
-    let name = |id: LineId, recipe: &haulm::domain::Draft| (WORDS.bench.line)(id, recipe);
+    let name = |id: LineId, recipe: &haulm::domain::Draft| words::bench::line(id, recipe);
     let sheets = sheets_csv(&trial, DecimalMark::Point, name);
     let head: Vec<&str> = sheets.lines().take(12).collect();
     let readings = readings_csv(&trial, DecimalMark::Point);
@@ -248,7 +248,7 @@ fn tables_say_what_they_are_of() {
     let json: Value = serde_json::from_str(&trial.file().unwrap()).unwrap();
     assert!(json["saved"].as_str().unwrap().starts_with("2025-11-28"));
     assert_eq!((&json["revision_number"], &json["name"]), (&json!(7), &json!(trial.name)));
-    let count = WORDS.bench.board_count;
+    let count = words::bench::board_count;
     assert_eq!((count(0).as_str(), count(1).as_str(), count(2).as_str()), ("0 boards", "1 board", "2 boards"));
 }
 

@@ -4,6 +4,7 @@ use crate::domain::{Figure, Grade};
 use crate::t;
 use crate::ui::part::figure::text;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -33,7 +34,7 @@ fn sentence(state: State) -> String {
         return t!("common-announce-error", error = error.message.what.clone());
     }
     let figure = |figure: Figure| {
-        text(state, figure).map_or_else(String::new, |text| format!("{} {text}. ", (state.words.figure)(figure).label))
+        text(state, figure).map_or_else(String::new, |text| format!("{} {text}. ", words::figure(figure).label))
     };
     let warning = gravest.map_or_else(String::new, |said| format!("{} ", said.message.what));
     format!("{warning}{}{}", figure(Figure::WaterDose), figure(Figure::MatWet)).trim_end().to_owned()

@@ -2,7 +2,7 @@
 
 use crate::domain::Caution;
 use crate::t;
-use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Each with what it is about, what can happen and what to do, and the rule that applies to all of them.
@@ -12,9 +12,8 @@ pub fn Cautions(
     #[prop(into)]
     all: Signal<Vec<Caution>>,
 ) -> impl IntoView {
-    let state = expect_context::<State>();
     let caution = move |caution| {
-        let words = (state.words.caution)(caution);
+        let words = words::caution(caution);
         let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
         view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
     };

@@ -9,6 +9,7 @@ use crate::ui::math::{Style, letters, numbers, symbol};
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::working::{in_full, name_in};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
@@ -21,7 +22,7 @@ pub fn WorkingPanel(
     scope: &'static str,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let name = move |figure: Figure| state.draft.with(|draft| name_in(state, figure, draft));
+    let name = move |figure: Figure| state.draft.with(|draft| name_in(figure, draft));
     let told = move |figure: Figure| {
         move || {
             let working = state.shown.with(|shown| domain::working(figure, shown.case.as_ref()?));
@@ -90,11 +91,11 @@ fn Told(
         state.draft.with(|draft: &Draft| match *origin {
             Origin::Field(field) => {
                 let go = move |_| page::focus_field(&field.key());
-                let name = (state.words.field_name)(field, draft);
+                let name = words::field_name(field, draft);
                 view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
             }
-            Origin::Figure(figure) => name_in(state, figure, draft).into_any(),
-            Origin::Constant(constant) => (state.words.constant)(constant).into_any(),
+            Origin::Figure(figure) => name_in(figure, draft).into_any(),
+            Origin::Constant(constant) => words::constant(constant).into_any(),
         })
     };
     working_text(state, &working, name)
@@ -128,7 +129,7 @@ pub fn working_text<F, O>(state: State, working: &Working<F, O>, name: impl Fn(&
             <dd class="math" inner_html=numbers></dd>
             <dd><ul class="givens">{givens}</ul></dd>
             <dt>{t!("common-source")}</dt>
-            <dd>{(state.words.ground)(working.ground)}</dd>
+            <dd>{words::ground(working.ground)}</dd>
         </dl>
     }
     .into_any()

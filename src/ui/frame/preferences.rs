@@ -8,6 +8,7 @@ use crate::record::content::settings::{Language, Theme};
 use crate::ui::components::{Choice, ChoiceOption, TextBox};
 use crate::ui::persistence;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use crate::{label, t};
 use leptos::prelude::*;
 
@@ -17,10 +18,8 @@ const LONGEST_SIGN: usize = 8;
 /// Metric or US customary, all at once.
 #[component]
 pub fn SystemChoice() -> impl IntoView {
-    let state = expect_context::<State>();
-    let words = state.words;
     let all = [("metric", UnitSystem::Metric), ("us", UnitSystem::Us)];
-    let option = |(value, system)| ChoiceOption::new(value, (words.system)(system));
+    let option = |(value, system)| ChoiceOption::new(value, words::system(system));
     view! {
         <SettingChoice
             id="system"

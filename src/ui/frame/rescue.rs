@@ -5,7 +5,7 @@ use crate::record::store::library::PREFIX;
 use crate::record::{Cache, Library, Store};
 use crate::t;
 use crate::ui::persistence::records;
-use crate::ui::text::{WORDS, library};
+use crate::ui::text::{library, words};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -60,11 +60,11 @@ async fn gathered() -> Result<(String, usize), String> {
         }
     }
     let found = records::all().await;
-    let wrong = found.as_ref().err().map(|why| (WORDS.store)(why).what);
+    let wrong = found.as_ref().err().map(|why| words::store(why).what);
     let (copies, texts) = found.unwrap_or_default();
     cache.load(texts);
     documents.extend(copies);
-    let (text, count) = Library::blank(cache).everything_file(&documents).map_err(|why| (WORDS.store)(&why).what)?;
+    let (text, count) = Library::blank(cache).everything_file(&documents).map_err(|why| words::store(&why).what)?;
     // What there is goes to the file all the same.
     match wrong {
         Some(wrong) if documents.is_empty() => Err(wrong),

@@ -11,6 +11,7 @@ use crate::ui::part::on_recipe::on_recipe;
 use crate::ui::part::page_name::page_name;
 use crate::ui::route::Page;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// No more hits are shown; who sees this many types one more letter.
@@ -74,13 +75,13 @@ pub fn search(state: State, query: &str) -> Vec<Hit> {
     }
     let stations = Station::ALL.iter().map(|station| Hit {
         goal: Goal::Station(*station),
-        name: (state.words.station)(*station).to_owned(),
+        name: words::station(*station).to_owned(),
         place: page_name(Page::Recipe),
     });
     let fields = fields(state).into_iter().map(|field| Hit {
         goal: Goal::Field(field),
-        name: state.draft.with(|draft| (state.words.field_name)(field, draft)),
-        place: (state.words.station)(field.station()).to_owned(),
+        name: state.draft.with(|draft| words::field_name(field, draft)),
+        place: words::station(field.station()).to_owned(),
     });
     let recipes = state.library.with(|library| {
         let kept = library.recipes().into_iter().filter(|listed| listed.standing() == Standing::Kept);

@@ -14,6 +14,7 @@ use crate::quantity::Kind;
 use crate::record::PlannedChangeover;
 use crate::t;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The document.
@@ -59,13 +60,13 @@ fn Planned(
     };
     let steps = plan.steps.iter().map(|step| step_row(state, step, &clock_of(step.at))).collect_view();
     let downstream = plan.downstream.iter().map(|step| {
-        let at = step.at.map_or_else(|| (state.words.line.stop)(step.stop).to_owned(), clock_of);
+        let at = step.at.map_or_else(|| words::line::stop(step.stop).to_owned(), clock_of);
         downstream_row(state, step, &at)
     });
     let arrival = |arrival: &Arrival| {
         view! {
             <tr>
-                <th scope="row" class="l">{(state.words.line.stop)(arrival.stop)}</th>
+                <th scope="row" class="l">{words::line::stop(arrival.stop)}</th>
                 <td>{clock_of(arrival.begins)}</td>
                 <td>{arrival.complete.map(clock_of)}</td>
             </tr>
@@ -116,20 +117,20 @@ fn step_row(state: State, step: &Step, at: &str) -> impl IntoView + use<> {
             let volume = amount(state, Kind::BatchVolume, volume.value);
             let time = time.map(|time| amount(state, Kind::RunTime, time.value));
             let size = [Some(volume), time].into_iter().flatten().collect::<Vec<_>>().join(", ");
-            Some(format!("{} ({size})", (state.words.line.pipe)(way)))
+            Some(format!("{} ({size})", words::line::pipe(way)))
         }
         _ => None,
     };
     let mat = step
         .mat_after
         .map(|moisture| t!("paper-mat-then", moisture = amount(state, Kind::Moisture, moisture.dry_basis().value)));
-    let below = [Some((state.words.line.why)(step.why).to_owned()), pipe, mat];
-    let what = line_words(state, |context| (state.words.line.change)(&step.change, context));
+    let below = [Some(words::line::why(step.why).to_owned()), pipe, mat];
+    let what = line_words(state, |context| words::line::change(&step.change, context));
     row(at, what, &below.into_iter().flatten().collect::<Vec<_>>().join(" "))
 }
 
 fn downstream_row(state: State, step: &DownstreamStep, at: &str) -> impl IntoView + use<> {
-    row(at, line_words(state, |context| (state.words.line.downstream)(&step.change, context)), "")
+    row(at, line_words(state, |context| words::line::downstream(&step.change, context)), "")
 }
 
 fn row(at: &str, what: String, below: &str) -> impl IntoView + use<> {

@@ -100,7 +100,7 @@ fn of_liquid(state: State, id: LiquidId) -> DoseRow {
     let figure = |part| some(number(state, Figure::Liquid(id, part)).0);
     let (dose, basis, solids, density) = state.draft.with(|draft| {
         let entry = |part| entered(state, draft, Field::Liquid(id, part));
-        let basis = draft.liquid(id).map(|liquid| row::way_words(state, draft, liquid.dose_way));
+        let basis = draft.liquid(id).map(|liquid| row::way_words(draft, liquid.dose_way));
         (entry(LiquidField::Dose), basis, entry(LiquidField::Solids), entry(LiquidField::Density))
     });
     let thinning =

@@ -8,6 +8,7 @@ use crate::t;
 use crate::ui::field::number_text::{in_box, other_basis, reading};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// How a value came into its box.
@@ -92,7 +93,7 @@ pub fn Inputs(
                 false => Origin::Typed,
             };
             let is_told = is_whole || !is_in_doses(draft, field);
-            is_told.then(|| (origin, (state.words.field_name)(field, draft), value, is_bad))
+            is_told.then(|| (origin, words::field_name(field, draft), value, is_bad))
         };
         in_effect(draft).into_iter().filter_map(one).collect::<Vec<_>>()
     });

@@ -20,7 +20,7 @@ use crate::ui::page::line::settings_text::{pump_name, signed};
 use crate::ui::page::line::{computed_outside, readings_outside};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::Message;
+use crate::ui::text::{Message, words};
 use leptos::prelude::*;
 
 /// The document.
@@ -128,17 +128,17 @@ fn lines(state: State, ReadCheck { check, rows, said }: &ReadCheck) -> Vec<Paper
             LineVerdict::Consistent | LineVerdict::NothingChecked => Grade::Note,
             LineVerdict::Distrust(_) | LineVerdict::Unexplained => Grade::Unusual,
         };
-        add(grade, line_words(state, |context| (state.words.line.verdict)(found, context)));
+        add(grade, line_words(state, |context| words::line::verdict(found, context)));
     }
     if let Some(split) = &check.density_split {
-        add(Grade::Note, line_words(state, |context| (state.words.line.split)(split, context)));
+        add(Grade::Note, line_words(state, |context| words::line::split(split, context)));
     }
     lines
 }
 
 /// A figure by its name, a dose with its liquid's.
 fn name(state: State, figure: RunFigure) -> String {
-    let label = (state.words.line.run_figure)(figure).label;
+    let label = words::line::run_figure(figure).label;
     match figure {
         RunFigure::Dose(id) => format!("{label}, {}", state.liquid_name(id)),
         _ => label.to_owned(),
@@ -146,14 +146,14 @@ fn name(state: State, figure: RunFigure) -> String {
 }
 
 fn check_row(state: State, check: &Check) -> impl IntoView + use<> {
-    let (words, name) = ((state.words.line.run_figure)(check.figure), name(state, check.figure));
+    let (words, name) = (words::line::run_figure(check.figure), name(state, check.figure));
     let verdict = check.verdict();
     let status = match verdict {
         Verdict::Within => t!("paper-within").into_any(),
         Verdict::Outside => view! { <b><Mark grade=Grade::Unusual/> " " {t!("paper-outside")}</b> }.into_any(),
         Verdict::NotRead => t!("paper-not-read").into_any(),
     };
-    let deviation = line_words(state, |context| (state.words.line.deviation)(check, context));
+    let deviation = line_words(state, |context| words::line::deviation(check, context));
     let deviation = if verdict == Verdict::NotRead { "–".to_owned() } else { deviation };
     view! {
         <tr class:warn=verdict == Verdict::Outside>
@@ -168,11 +168,11 @@ fn check_row(state: State, check: &Check) -> impl IntoView + use<> {
 }
 
 fn correction_row(state: State, correction: &PumpCorrection) -> impl IntoView + use<> {
-    let action = line_words(state, |context| (state.words.line.action)(correction, context));
+    let action = line_words(state, |context| words::line::action(correction, context));
     let now = correction.setting_now.map(|now| shown(state, now.amount(correction.unit)));
     view! {
         <tr>
-            <th scope="row" class="l"><b>{pump_name(state, correction.pump)}</b><span>{(state.words.line.source)(correction.source)}</span></th>
+            <th scope="row" class="l"><b>{pump_name(state, correction.pump)}</b><span>{words::line::source(correction.source)}</span></th>
             <td>{amount(state, Kind::LiquidFlow, correction.target.value)}</td>
             <td>{amount(state, Kind::LiquidFlow, correction.now.value)}</td>
             <td>{now}</td>
@@ -204,7 +204,7 @@ fn Readings() -> impl IntoView {
             let kind = book.kind(field);
             let units = state.line_units_at(field, kind);
             let value = joined(&in_box(entry, kind, &units), &symbol(state, units.unit(kind)));
-            let name = line_words(state, |context| (state.words.line.field_name)(field, context));
+            let name = line_words(state, |context| words::line::field_name(field, context));
             Some((name, value))
         };
         let pumps = book.pumps.iter().flat_map(|pump| {

@@ -8,6 +8,7 @@ use crate::domain::{Field, Grade, Place};
 use crate::t;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// An error, and how to fix it.
@@ -35,7 +36,7 @@ pub fn NotValid() -> impl IntoView {
         })
         .collect();
     let fault = |finding: crate::domain::Finding| {
-        let message = state.with_context(|context| (state.words.finding)(&finding, context));
+        let message = state.with_context(|context| words::finding(&finding, context));
         // It begins with the name of what it is about.
         let (name, what) = message.what.split_once(": ").unwrap_or(("", &message.what));
         let entered = state.draft.with(|draft| match finding.place {
@@ -136,7 +137,7 @@ pub fn NothingPaper(
 /// What is found at the line, in words.
 pub fn line_lines(state: State, findings: &[crate::domain::line::LineFinding]) -> Vec<PaperLine> {
     let say = |finding: &crate::domain::line::LineFinding| {
-        let message = line_words(state, |context| (state.words.line.finding)(finding, context));
+        let message = line_words(state, |context| words::line::finding(finding, context));
         PaperLine { grade: finding.grade, words: format!("{} {}", message.what, message.fix) }
     };
     findings.iter().map(say).collect()

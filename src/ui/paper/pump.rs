@@ -13,6 +13,7 @@ use crate::ui::page::line::settings_now::SettingsNow;
 use crate::ui::page::line::settings_text::{no_setting, pump_name, signed};
 use crate::ui::paper::context::line_words;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The pump.
@@ -26,13 +27,13 @@ pub fn PumpOnPaper(
     let state = expect_context::<State>();
     let limits = limits(state, row.pump);
     let name = pump_name(state, row.pump);
-    let fed = state.draft.with(|draft| (state.words.line.fed)(row.fed, draft));
+    let fed = state.draft.with(|draft| words::line::fed(row.fed, draft));
     let unit = parts(state, Setting(0.0).amount(row.unit)).1;
     let set = match row.set_to {
         Some(at) => {
             let number = setting_parts(state, row.pump, at, row.unit).0;
             let status = (row.range_status != RangeStatus::Within).then(|| {
-                let words = (state.words.line.range_status)(row.range_status);
+                let words = words::line::range_status(row.range_status);
                 view! { <p class="status"><Mark grade=Grade::Unusual/> " " {words} ". " {help.clone()}</p> }
             });
             view! { <div class="set"><b>{number} <span class="u">"\u{a0}" {unit}</span></b>{status}</div> }.into_any()
@@ -92,5 +93,5 @@ pub fn help_of(state: State, now: &SettingsNow, row: &PumpRow) -> Option<String>
     let found = now.findings.iter().find(|found| {
         found.place == LinePlace::Pump(row.pump) && matches!(found.what, LineFindingKind::OutOfReach { .. })
     })?;
-    Some(line_words(state, |context| (state.words.line.finding)(found, context)).fix)
+    Some(line_words(state, |context| words::line::finding(found, context)).fix)
 }

@@ -16,6 +16,7 @@ use crate::ui::page::line::settings_now::{SettingsNow, settings_now};
 use crate::ui::page::line::settings_text::{pump_name, signed};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// More pumps than these are set in smaller letters.
@@ -91,11 +92,11 @@ fn Settings(
 pub fn settings_warnings(state: State, now: &SettingsNow) -> Vec<PaperLine> {
     let mut lines: Vec<PaperLine> = common_lines(state).into_iter().map(PaperLine::from).collect();
     lines.extend(now.recipe.iter().map(|found| {
-        let message = state.with_context(|context| (state.words.finding)(found, context));
+        let message = state.with_context(|context| words::finding(found, context));
         PaperLine { grade: found.grade, words: format!("{} {}", message.what, message.fix) }
     }));
     lines.extend(now.findings.iter().map(|found| {
-        let message = line_words(state, |context| (state.words.line.finding)(found, context));
+        let message = line_words(state, |context| words::line::finding(found, context));
         let words = match found.what {
             LineFindingKind::OutOfReach { .. } => message.what,
             _ => format!("{} {}", message.what, message.fix),

@@ -17,6 +17,7 @@ use crate::ui::page::line::settings::row::tested;
 use crate::ui::page::line::settings_now::{SettingsNow, settings_now};
 use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// What a page has room for.
@@ -77,7 +78,7 @@ fn TablePage(
     let id_of = |pump: usize| table.pumps.get(pump).copied();
     let fed = |pump: usize| {
         let row = now.row(id_of(pump)?)?;
-        Some(state.draft.with(|draft| (state.words.line.fed)(row.fed, draft)))
+        Some(state.draft.with(|draft| words::line::fed(row.fed, draft)))
     };
     let groups = part.pumps.iter().map(|(pump, columns)| {
         let name = id_of(*pump).map(|id| pump_name(state, id)).unwrap_or_default();

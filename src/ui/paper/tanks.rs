@@ -13,6 +13,7 @@ use crate::t;
 use crate::ui::components::Mark;
 use crate::ui::page::line::lines::common_lines;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The document.
@@ -76,7 +77,7 @@ fn Levels() -> impl IntoView {
 }
 
 fn tank_row(state: State, tank: &Tank, standing: Option<&TankState>, now: u64) -> impl IntoView + use<> {
-    let name = state.line.book(|book| book.tank(tank.id).map(|tank| (state.words.line.tank)(tank).into_owned()));
+    let name = state.line.book(|book| book.tank(tank.id).map(|tank| words::line::tank(tank).into_owned()));
     let capacity = t!("paper-capacity", volume = amount(state, Kind::BatchVolume, tank.capacity.value));
     let Some(standing) = standing else {
         return view! {
@@ -84,7 +85,7 @@ fn tank_row(state: State, tank: &Tank, standing: Option<&TankState>, now: u64) -
         }
         .into_any();
     };
-    let fed = state.draft.with(|draft| (state.words.line.fed)(standing.fed, draft));
+    let fed = state.draft.with(|draft| words::line::fed(standing.fed, draft));
     let volume = |base| amount(state, Kind::BatchVolume, base);
     let mass = |base| amount(state, Kind::BatchMass, base);
     let read = standing.read_at.map(|at| t!("paper-read-at", time = clock::date_time(at)));

@@ -4,7 +4,7 @@ use crate::domain::{Draft, Figure};
 use crate::quantity::{Amount, format};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::unit_shown;
+use crate::ui::text::{unit_shown, words};
 use leptos::reactive::prelude::*;
 
 /// A number with all its digits, in the unit shown.
@@ -19,16 +19,16 @@ pub fn in_full(state: State, amount: Amount) -> String {
 /// A figure by its name, a liquid's with the liquid's.
 #[must_use]
 pub fn figure_name(state: State, figure: Figure) -> String {
-    state.draft.with(|draft| name_in(state, figure, draft))
+    state.draft.with(|draft| name_in(figure, draft))
 }
 
 /// A figure of a recipe by its name.
 #[must_use]
-pub fn name_in(state: State, figure: Figure, draft: &Draft) -> String {
-    let label = (state.words.figure)(figure).label;
+pub fn name_in(figure: Figure, draft: &Draft) -> String {
+    let label = words::figure(figure).label;
     match figure {
         Figure::Liquid(id, _) => match draft.liquid(id) {
-            Some(liquid) => format!("{}: {label}", (state.words.liquid)(liquid)),
+            Some(liquid) => format!("{}: {label}", words::liquid(liquid)),
             None => label.to_owned(),
         },
         _ => label.to_owned(),

@@ -11,6 +11,7 @@ use crate::record::file::trial_results::results_csv;
 use crate::record::store::library::{SaveError, Unread};
 use crate::record::{Refusal, TrialId};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use crate::{label, t};
 use leptos::prelude::*;
 
@@ -179,7 +180,7 @@ impl State {
             TrialTable::Boards => ("boards.csv", boards_csv(&open.trial, mark)),
             TrialTable::Readings => ("readings.csv", readings_csv(&open.trial, mark)),
             TrialTable::Results => ("results.csv", results_csv(&open.trial, mark)),
-            TrialTable::Sheets => ("sheets.csv", sheets_csv(&open.trial, mark, self.words.bench.line)),
+            TrialTable::Sheets => ("sheets.csv", sheets_csv(&open.trial, mark, words::bench::line)),
         });
         self.give_out_named(ending, "text/csv", &text);
     }

@@ -7,7 +7,7 @@ use crate::record::file::recipe::RecipeFile;
 use crate::ui::route::Page;
 use crate::ui::state::recipe_link::RecipeLink;
 use crate::ui::state::{About, State};
-use crate::ui::text::Carrier;
+use crate::ui::text::{Carrier, words};
 use crate::{t, told};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -42,9 +42,7 @@ pub fn refresh(state: State) {
 pub fn open(state: State, link: String) {
     spawn_local(async move {
         let read = match link::text_of(&link).await {
-            Some(text) => {
-                RecipeFile::read_slim(&text).map_err(|refusal| (state.words.refusal)(&refusal, Carrier::Link))
-            }
+            Some(text) => RecipeFile::read_slim(&text).map_err(|refusal| words::refusal(&refusal, Carrier::Link)),
             None => Err(told!("record-no-link")),
         };
         // What is not saved is known only then.

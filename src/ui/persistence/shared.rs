@@ -11,7 +11,7 @@ use crate::ui::part::save::when;
 use crate::ui::state::State;
 use crate::ui::state::settled::when_settled;
 use crate::ui::state::shared_file::SharedFile;
-use crate::ui::text::{Carrier, Message, library};
+use crate::ui::text::{Carrier, Message, library, words};
 use crate::{label, t, told};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -108,12 +108,12 @@ async fn once(state: State, ask: bool) -> Result<Option<String>, Message> {
             state.library.notify();
         }
         let plan = planned.map_err(|why| match why {
-            MergePlanError::Refused(why) => (state.words.refusal)(&why, Carrier::File),
-            MergePlanError::Store(why) => (state.words.store)(&why),
+            MergePlanError::Refused(why) => words::refusal(&why, Carrier::File),
+            MergePlanError::Store(why) => words::store(&why),
         })?;
         records::write(state);
         if let Some(why) = plan.merged.stopped {
-            return Err((state.words.unsaved)(&why));
+            return Err(words::unsaved(&why));
         }
         // To write would be to leave them out.
         if plan.merged.refused > 0 {

@@ -3,12 +3,12 @@
 use crate::record::store::library::{SaveError, Unread};
 use crate::t;
 use crate::ui::state::{About, State, StorageProblem, WayOut};
-use crate::ui::text::{Message, WORDS, library};
+use crate::ui::text::{Message, library, words};
 use leptos::prelude::*;
 
 /// That something stored cannot be read; nothing where the store is not there at all.
 pub fn unread(why: &Unread, fix: &str) -> Option<StorageProblem> {
-    let message = Message { fix: fix.to_owned(), ..(WORDS.unread)(why) };
+    let message = Message { fix: fix.to_owned(), ..words::unread(why) };
     (!matches!(why, Unread::Store(_))).then_some(StorageProblem { message, way_out: None, about: About::Start })
 }
 
@@ -19,11 +19,11 @@ pub fn tell_unread(state: State, why: &Unread, fix: &str) {
 }
 
 pub fn tell_unsaved(state: State, why: &SaveError) {
-    tell_message(state, About::Save, (state.words.unsaved)(why));
+    tell_message(state, About::Save, words::unsaved(why));
 }
 
 pub fn tell_not_exported(state: State, why: &SaveError) {
-    tell_message(state, About::Export, (state.words.unsaved)(why));
+    tell_message(state, About::Export, words::unsaved(why));
 }
 
 pub fn tell_message(state: State, about: About, message: Message) {
@@ -41,15 +41,12 @@ pub fn settled(state: State, about: About) {
 
 /// Tells what is wrong with keeping things, as long as it is, and no longer.
 pub fn tell(state: State) {
-    let words = state.words;
     let (why, missing) = state.writing.with_value(|writing| (writing.why.clone(), writing.missing));
     let failing = state.documents.with_value(|documents| documents.failing.values().next().cloned());
     let trouble = match (why, failing) {
-        (Some(why), _) => Some(StorageProblem {
-            message: (words.store)(&why),
-            way_out: Some(WayOut::AllToFile),
-            about: About::Stores,
-        }),
+        (Some(why), _) => {
+            Some(StorageProblem { message: words::store(&why), way_out: Some(WayOut::AllToFile), about: About::Stores })
+        }
         (None, Some(why)) => {
             let message = library::only_in_database(&why);
             Some(StorageProblem { message, way_out: Some(WayOut::ToFile), about: About::Stores })

@@ -15,7 +15,7 @@ pub mod writing;
 
 use super::history::History;
 use super::route::Page;
-use super::text::{Context, Message, WORDS, Words};
+use super::text::{Context, Message, words};
 use crate::browser::LocalStore;
 use crate::domain::compare::draft::CompareDraft;
 use crate::domain::mixing::MixDraft;
@@ -150,8 +150,6 @@ pub struct OpenDocuments {
 /// The app's state, handed to every part.
 #[derive(Clone, Copy)]
 pub struct State {
-    /// The words of the language chosen.
-    pub words: &'static Words,
     /// The page shown.
     pub page: RwSignal<Page>,
     /// Everything typed on the recipe page.
@@ -260,7 +258,6 @@ impl State {
         let currency = Memo::new(move |_| settings.with(|settings| settings.currency.clone()));
         let unwritten = RwSignal::new(0);
         Self {
-            words: &WORDS,
             page: RwSignal::new(Page::Recipe),
             draft,
             title,
@@ -519,7 +516,7 @@ impl State {
     /// The findings that `belongs` picks, in words.
     pub fn said(&self, belongs: impl Fn(&Finding) -> bool) -> Vec<Said> {
         let say = |finding: Finding| {
-            let message = self.with_context(|context| (self.words.finding)(&finding, context));
+            let message = self.with_context(|context| words::finding(&finding, context));
             Said { finding, message }
         };
         self.findings(belongs).into_iter().map(say).collect()
@@ -528,9 +525,7 @@ impl State {
     /// What a liquid is called; blank when it is not there.
     #[must_use]
     pub fn liquid_name(&self, id: LiquidId) -> String {
-        self.draft
-            .with(|draft| draft.liquid(id).map(|liquid| (self.words.liquid)(liquid).into_owned()))
-            .unwrap_or_default()
+        self.draft.with(|draft| draft.liquid(id).map(|liquid| words::liquid(liquid).into_owned())).unwrap_or_default()
     }
 
     /// The liquids of the result shown, in order of addition.

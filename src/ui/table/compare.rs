@@ -13,7 +13,7 @@ use crate::quantity::number::read;
 use crate::quantity::{Kind, Unit};
 use crate::record::table::{Cell, Table, cell_name};
 use crate::statistics::draws::DrawSummary;
-use crate::ui::text::{Context, Words, unit_shown};
+use crate::ui::text::{Context, unit_shown, words};
 use crate::{label, t};
 
 /// As many decimals as show the largest of the numbers with the digits of its kind.
@@ -27,7 +27,7 @@ fn labelled(label: &str, note: &str) -> String {
 
 /// The systems side by side in the units chosen, and what each has more than the reference as formulas.
 #[must_use]
-pub fn side_by_side(systems: &[ComparedSystem], side: &SideBySide, words: &Words, context: &Context<'_>) -> Table {
+pub fn side_by_side(systems: &[ComparedSystem], side: &SideBySide, context: &Context<'_>) -> Table {
     let others: Vec<usize> = (0..systems.len()).filter(|at| *at != side.reference).collect();
     let mut head = vec![Cell::heading(label!("comparison-head-figure")), Cell::heading(label!("comparison-head-unit"))];
     head.extend(systems.iter().map(|system| Cell::heading(&system.name)));
@@ -39,7 +39,7 @@ pub fn side_by_side(systems: &[ComparedSystem], side: &SideBySide, words: &Words
     for row in &side.rows {
         let kind = row.output.kind();
         let unit = context.units.unit(kind);
-        let label = (words.compare.output)(row.output);
+        let label = words::compare::output(row.output);
         let value = |at: usize| row.values.get(at).copied().flatten().map(|amount| amount.get(unit));
         let decimals = decimals(kind, (0..systems.len()).filter_map(value));
         let mut cells =
@@ -71,14 +71,14 @@ fn entered(system: &ComparedSystem, field: Field, unit: Unit) -> Option<f64> {
 
 /// What was entered for each system, in the units chosen; empty where it is blank or not readable.
 #[must_use]
-pub fn assumptions(systems: &[ComparedSystem], words: &Words, context: &Context<'_>) -> Table {
+pub fn assumptions(systems: &[ComparedSystem], context: &Context<'_>) -> Table {
     let mut head = vec![Cell::heading(label!("comparison-head-input")), Cell::heading(label!("comparison-head-unit"))];
     head.extend(systems.iter().map(|system| Cell::heading(&system.name)));
     let mut rows = vec![head];
     for field in Field::PLAIN {
         let unit = context.units.unit(field.kind());
         let values: Vec<_> = systems.iter().map(|system| entered(system, *field, unit)).collect();
-        rows.extend(line((words.field_name)(*field, context.draft), field.kind(), &values, context));
+        rows.extend(line(words::field_name(*field, context.draft), field.kind(), &values, context));
     }
     // The liquids of one system stand in its column only.
     for (at, system) in systems.iter().enumerate() {
@@ -88,7 +88,7 @@ pub fn assumptions(systems: &[ComparedSystem], words: &Words, context: &Context<
                 let kind = system.draft.kind(field);
                 let mut values = vec![None; systems.len()];
                 values[at] = entered(system, field, context.units.unit(kind));
-                rows.extend(line((words.field_name)(field, &system.draft), kind, &values, context));
+                rows.extend(line(words::field_name(field, &system.draft), kind, &values, context));
             }
         }
     }
@@ -124,7 +124,6 @@ pub fn uncertainty(
     study: &Study,
     systems: &[ComparedSystem],
     seed: u64,
-    words: &Words,
     context: &Context<'_>,
 ) -> Table {
     let head = [
@@ -156,8 +155,7 @@ pub fn uncertainty(
         let standard = width(budget.standard);
         let decimals = if standard > 0.0 { (1 - standard.log10().floor() as i32).clamp(0, 9) } else { 0 };
         let number = |value: f64| Cell::Number { value, decimals: u8::try_from(decimals).unwrap_or(0) };
-        let mut cells =
-            vec![Cell::text(asked(budget.asked, systems, words)), Cell::text(unit_shown(unit, context.currency))];
+        let mut cells = vec![Cell::text(asked(budget.asked, systems)), Cell::text(unit_shown(unit, context.currency))];
         cells.extend([number(shown(budget.value)), number(standard)]);
         cells.push(budget.freedom.map_or_else(|| Cell::text("∞"), |value| Cell::Number { value, decimals: 1 }));
         cells.push(Cell::Number { value: budget.factor, decimals: 2 });
@@ -166,7 +164,7 @@ pub fn uncertainty(
             cells.extend([number(width(summary.standard)), number(shown(summary.low)), number(shown(summary.high))]);
             let exact = is_exact(budget, Some(summary), figure.around.unwrap_or(budget.value));
             let agreement = compare(study, budget, summary, 1);
-            let note = if exact { t!("comparison-exact") } else { (words.compare.agreement_note)(&agreement, context) };
+            let note = if exact { t!("comparison-exact") } else { words::compare::agreement_note(&agreement, context) };
             cells.push(Cell::text(note));
             cells.push(Cell::Number { value: summary.draws as f64, decimals: 0 });
             // A seed may have more digits than a spreadsheet's numbers.
@@ -179,19 +177,14 @@ pub fn uncertainty(
 
 /// The share of each source in the variance of each figure, in %: a row a figure, a column a source.
 #[must_use]
-pub fn shares(
-    figures: &[FigureUncertainty<'_>],
-    sources: &[UncertainInput],
-    systems: &[ComparedSystem],
-    words: &Words,
-) -> Table {
+pub fn shares(figures: &[FigureUncertainty<'_>], sources: &[UncertainInput], systems: &[ComparedSystem]) -> Table {
     let mut head = vec![Cell::heading(label!("comparison-head-share"))];
-    head.extend(sources.iter().map(|source| Cell::heading((words.compare.uncertain)(source, systems))));
+    head.extend(sources.iter().map(|source| Cell::heading(words::compare::uncertain(source, systems))));
     let mut rows = vec![head];
     for figure in figures {
         let share =
             |at: usize| figure.budget.shares.iter().find(|share| share.source == at).map_or(0.0, |share| share.share);
-        let mut cells = vec![Cell::text(asked(figure.budget.asked, systems, words))];
+        let mut cells = vec![Cell::text(asked(figure.budget.asked, systems))];
         cells.extend((0..sources.len()).map(|at| Cell::Number { value: share(at) * 100.0, decimals: 1 }));
         rows.push(cells);
     }
@@ -215,8 +208,8 @@ pub fn stacked(tables: Vec<Table>) -> Table {
 }
 
 /// "Water dose: UF", "Water dose: UF − pMDI".
-fn asked(asked: RequestedFigure, systems: &[ComparedSystem], words: &Words) -> String {
-    let label = (words.compare.output)(asked.output()).label;
+fn asked(asked: RequestedFigure, systems: &[ComparedSystem]) -> String {
+    let label = words::compare::output(asked.output()).label;
     let name = |at: usize| systems.get(at).map_or("", |system| system.name.as_str());
     match asked {
         RequestedFigure::Of { system, .. } => format!("{label}: {}", name(system)),

@@ -7,7 +7,7 @@ use crate::domain::compare::side::ComparedSystem;
 use crate::domain::compare::unpriced::missing;
 use crate::quantity::{Amount, Kind, Unit};
 use crate::record::table::{Cell, Table};
-use crate::ui::text::{Context, Message, Words, unit_shown};
+use crate::ui::text::{Context, Message, unit_shown, words};
 use crate::{label, t};
 
 /// A number with so many decimals; empty where it is not known.
@@ -98,7 +98,7 @@ pub fn economy(
 
 /// What limits each system, and the prices that it lacks: system, what, asked, limit, unit.
 #[must_use]
-pub fn limits(systems: &[ComparedSystem], words: &Words, context: &Context<'_>) -> Table {
+pub fn limits(systems: &[ComparedSystem], context: &Context<'_>) -> Table {
     let head = [
         label!("comparison-head-system"),
         label!("comparison-head-limited-by"),
@@ -117,14 +117,14 @@ pub fn limits(systems: &[ComparedSystem], words: &Words, context: &Context<'_>) 
             let shown = |amount: Amount| Cell::Number { value: without_conversion(amount.get(unit)), decimals: 2 };
             rows.push(vec![
                 Cell::text(&system.name),
-                Cell::text((words.machine)(one.machine)),
+                Cell::text(words::machine(one.machine)),
                 shown(one.asked),
                 shown(one.limit),
                 Cell::text(unit_shown(unit, context.currency)),
             ]);
         }
         for price in missing(case, None) {
-            let name = (words.field_name)(price, &system.draft);
+            let name = words::field_name(price, &system.draft);
             rows.push(vec![Cell::text(&system.name), Cell::text(t!("comparison-missing-price", price = name))]);
         }
     }

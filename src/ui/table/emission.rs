@@ -4,7 +4,7 @@ use super::without_conversion;
 use crate::domain::chemistry::emission::{EmissionError, LIMITS, StatedLimit};
 use crate::domain::compare::emission::EmissionSheet;
 use crate::record::table::{Cell, Table};
-use crate::ui::text::{Words, source_text};
+use crate::ui::text::{source_text, words};
 use crate::{label, t};
 use uom::si::mass::kilogram;
 use uom::si::mass_density::milligram_per_cubic_meter;
@@ -12,7 +12,7 @@ use uom::si::ratio::{part_per_million, ratio};
 
 /// The emission sheet: figures that were asked for, then the limits, and that a test decides.
 #[must_use]
-pub fn emission(sheet: &EmissionSheet, words: &Words) -> Table {
+pub fn emission(sheet: &EmissionSheet) -> Table {
     let head = [
         label!("comparison-head-figure"),
         label!("comparison-head-unit"),
@@ -30,7 +30,7 @@ pub fn emission(sheet: &EmissionSheet, words: &Words) -> Table {
                 cells.extend([number(one.min(other)), number(one.max(other)), Cell::text(source)]);
             }
             Err(error) => {
-                let message = (words.compare.emission_error)(error);
+                let message = words::compare::emission_error(error);
                 let said = format!("{} {}", message.what, message.fix);
                 cells.extend([Cell::Empty, Cell::Empty, Cell::text(said)]);
             }
@@ -69,8 +69,8 @@ pub fn emission(sheet: &EmissionSheet, words: &Words) -> Table {
     for limit in LIMITS {
         let label = t!(
             "comparison-emission-limit",
-            market = (words.compare.market)(limit.market),
-            article = (words.compare.article)(limit.article)
+            market = words::compare::market(limit.market),
+            article = words::compare::article(limit.article)
         );
         let source = match limit.from {
             "" => source_text(limit.regulation),

@@ -6,7 +6,7 @@ use crate::domain::compare::feasibility::Feasibility;
 use crate::domain::compare::sweep::Sweep;
 use crate::quantity::{Kind, Unit};
 use crate::record::table::{Cell, Table};
-use crate::ui::text::{Context, Words, unit_shown};
+use crate::ui::text::{Context, unit_shown, words};
 use crate::{label, t};
 
 /// What is swept over what: label and kind of the input, then of the figure.
@@ -25,7 +25,6 @@ pub fn sensitivity(
     head: SweepHead<'_>,
     inputs: &[f64],
     systems: &[(&str, Result<&Sweep, Option<f64>>)],
-    words: &Words,
     context: &Context<'_>,
 ) -> Table {
     let (across, up) = (context.units.unit(head.input.1), context.units.unit(head.output.1));
@@ -54,7 +53,7 @@ pub fn sensitivity(
             let (value, limits) = match swept {
                 Ok(sweep) => (
                     sweep.outputs.first().and_then(|values| values.get(at).copied().flatten()),
-                    sweep.feasibilities.get(at).map(|own| limits(*own, words)).unwrap_or_default(),
+                    sweep.feasibilities.get(at).map(|own| limits(*own)).unwrap_or_default(),
                 ),
                 Err(level) => (*level, String::new()),
             };
@@ -65,7 +64,7 @@ pub fn sensitivity(
     }
     for (name, swept) in systems {
         for span in swept.iter().flat_map(|sweep| &sweep.limits) {
-            let label = format!("{name}: {limited_by} {}", (words.compare.obstacle)(span.obstacle));
+            let label = format!("{name}: {limited_by} {}", words::compare::obstacle(span.obstacle));
             let ends = [span.from, span.to].map(&input_cell);
             rows.push(std::iter::once(Cell::text(label)).chain(ends).collect());
         }
@@ -74,7 +73,7 @@ pub fn sensitivity(
 }
 
 /// The limits that hold at one input; advice is none.
-fn limits(feasibility: Feasibility, words: &Words) -> String {
+fn limits(feasibility: Feasibility) -> String {
     let held = feasibility.obstacles().filter(|obstacle| !obstacle.is_advice());
-    held.map(|obstacle| (words.compare.obstacle)(obstacle)).collect::<Vec<_>>().join("; ")
+    held.map(words::compare::obstacle).collect::<Vec<_>>().join("; ")
 }

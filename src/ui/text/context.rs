@@ -1,7 +1,12 @@
 //! What words are asked with and what they come as.
 
 use crate::domain::Draft;
+use crate::domain::line::LineBook;
 use crate::domain::recipe::limit::Limit;
+use crate::domain::trial::boards::target::RequirementDraft;
+use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryDraft;
+use crate::domain::trial::weigh_sheet::weighing::BatchDraft;
+use crate::domain::trial::{BoardDraft, SeriesDraft, SheetDraft};
 use crate::quantity::{Kind, Units};
 
 /// What a message needs to name things and to show numbers.
@@ -85,4 +90,32 @@ pub enum Carrier {
     Link,
     /// A record in the browser's store.
     Record,
+}
+
+/// What a message at the bench needs to name things and to show numbers.
+#[derive(Debug, Clone, Copy)]
+pub struct BenchContext<'a> {
+    /// Units, currency, and the recipe: that of the run, where a sheet of a series is spoken of.
+    pub plain: Context<'a>,
+    /// The weigh sheet as typed.
+    pub sheet: &'a SheetDraft,
+    /// What was typed for a line that is being weighed, so that a slip can be shown as typed.
+    pub batch: Option<&'a BatchDraft>,
+    /// What was entered of the furnish recovered.
+    pub recovered: Option<&'a RecoveryDraft>,
+    /// The series as typed.
+    pub series: &'a SeriesDraft,
+    /// The boards as typed.
+    pub boards: &'a [BoardDraft],
+    /// The requirements as typed.
+    pub requirements: &'a [RequirementDraft],
+}
+
+/// What a message at the line needs to name things and to show numbers.
+#[derive(Debug, Clone, Copy)]
+pub struct LineContext<'a> {
+    /// Units, recipe and currency.
+    pub plain: Context<'a>,
+    /// What was typed about the line.
+    pub book: &'a LineBook,
 }

@@ -1,6 +1,6 @@
 //! What the comparison says.
 
-use super::{Context, Units, WORDS, example, sound, written};
+use super::{Context, Units, example, sound, words, written};
 use haulm::domain::balance::machine::Machine;
 use haulm::domain::chemistry::emission::{EmissionError, LIMITS};
 use haulm::domain::compare::Output;
@@ -47,17 +47,16 @@ fn side_by_side() {
     let systems = systems();
     let units = Units::default();
     let context = context(&systems[0].draft, &units);
-    let words = &WORDS.compare;
     let mut text = String::new();
     for difference in differences(&systems) {
-        let message = (words.difference)(&difference, &systems, &context);
+        let message = words::compare::difference(&difference, &systems, &context);
         write!(text, "  [{:?}]\n{}", difference.belongs, written(&message)).unwrap();
     }
     for error in [SideBySideError::TooFew, SideBySideError::TooMany, SideBySideError::NoReference] {
-        text += &written(&(words.not_side_by_side)(error));
+        text += &written(&words::compare::not_side_by_side(error));
     }
-    assert_eq!((words.unpriced)(&systems[0]), None);
-    text += &written(&(words.unpriced)(&systems[1]).unwrap());
+    assert_eq!(words::compare::unpriced(&systems[0]), None);
+    text += &written(&words::compare::unpriced(&systems[1]).unwrap());
     snapshot!("messages", "compare_side_by_side", text);
 }
 
@@ -66,7 +65,6 @@ fn answers() {
     let draft = example();
     let units = Units::default();
     let context = context(&draft, &units);
-    let words = &WORDS.compare;
     let case = work_out(&draft).case.unwrap();
     let mut text = String::new();
     let (dose, cost) = (Output::Figure(Figure::WaterDose), Output::Figure(Figure::Cost));
@@ -77,7 +75,7 @@ fn answers() {
         (Field::FibrePrice, cost, 1.0),
         (Field::MatTemperature, dose, 0.1),
     ] {
-        text += &written(&(words.answer)(&solve_for(&case, field, output, wanted).unwrap(), &context));
+        text += &written(&words::compare::answer(&solve_for(&case, field, output, wanted).unwrap(), &context));
     }
     let found = |found| SolvedInput {
         field: Field::Thickness,
@@ -92,20 +90,20 @@ fn answers() {
         found(Solution::Several(vec![0.002, 0.0125, 0.02])),
         found(Solution::Unreachable { nearest: Reached { from: 0.002, to: 0.002, gives: 2.4 } }),
     ] {
-        text += &written(&(words.answer)(&found, &context));
+        text += &written(&words::compare::answer(&found, &context));
     }
     for (error, field) in [
         (SolveForError::NotUsed, Field::WaterFlow),
         (SolveForError::NotGiven, Field::Thickness),
         (SolveForError::NotWanted, Field::Thickness),
     ] {
-        text += &written(&(words.no_answer)(error, field, Output::VolumeAtLimit, &context));
+        text += &written(&words::compare::no_answer(error, field, Output::VolumeAtLimit, &context));
     }
     let beyond = solve_for(&case, Field::FibreFlow, Output::Figure(Figure::Fibre), 13_000.0 / 3600.0).unwrap();
     assert!(!beyond.over.is_empty());
-    text += &written(&(words.answer)(&beyond, &context));
+    text += &written(&words::compare::answer(&beyond, &context));
     let wide = solve_for(&case, Field::FibreMoisture, Output::Figure(Figure::MatMoisture), 0.05).unwrap();
-    text += &written(&(words.answer)(&wide, &context));
+    text += &written(&words::compare::answer(&wide, &context));
     let systems = systems();
     let pair = [&systems[0], &systems[1]];
     let with = |at| BreakEvenAnswer { at, moves_with: None, other_keeps: None, exceeded: [vec![], vec![]] };
@@ -117,20 +115,20 @@ fn answers() {
         with(BreakEven::Never(2.0)),
         with(BreakEven::Never(-2.0)),
     ] {
-        text += &written(&(words.break_even)(&found, PRICE, pair, &context));
+        text += &written(&words::compare::break_even(&found, PRICE, pair, &context));
     }
     for error in [
         BreakEvenError::NotAPrice,
         BreakEvenError::NoBalance,
         BreakEvenError::Unpriced([vec![], vec![Field::FibrePrice, PRICE]]),
     ] {
-        text += &written(&(words.no_price)(&error, pair));
+        text += &written(&words::compare::no_price(&error, pair));
     }
     for error in [RangeError::NotUsed, RangeError::NotReadable, RangeError::Equal, RangeError::Reversed] {
-        text += &written(&(words.no_range)(error));
+        text += &written(&words::compare::no_range(error));
     }
     let ends = [10_000.0, 12_000.0].map(|flow| Amount::new(Kind::FibreFlow, flow, Unit::KilogramPerHour));
-    let limited = (words.limited)("A UF", Obstacle::OverLimit(Machine::FibreSupply), ends, &context);
+    let limited = words::compare::limited("A UF", Obstacle::OverLimit(Machine::FibreSupply), ends, &context);
     sound(&limited);
     writeln!(text, "  {limited}").unwrap();
     snapshot!("messages", "compare_answers", text);
@@ -143,12 +141,11 @@ fn uncertainty() {
     let mut units = Units::default();
     units.mark = DecimalMark::Comma;
     let context = context(&systems[0].draft, &units);
-    let words = &WORDS.compare;
     let mut text = String::new();
     let cases = systems.each_ref().map(|system| system.case().unwrap());
     let uncertain = sources(&[(&systems[0].draft, cases[0]), (&systems[1].draft, cases[1])]);
     for source in &uncertain {
-        let source = (words.uncertain)(source, &systems);
+        let source = words::compare::uncertain(source, &systems);
         sound(&source);
         writeln!(text, "  {source}").unwrap();
     }
@@ -164,7 +161,7 @@ fn uncertainty() {
                 DisagreementCause::Rectangular,
             ]
         };
-        let agreement_note = (words.agreement_note)(&Agreement { why, ..found }, &context);
+        let agreement_note = words::compare::agreement_note(&Agreement { why, ..found }, &context);
         sound(&agreement_note);
         writeln!(text, "  {agreement_note}").unwrap();
     }
@@ -176,7 +173,7 @@ fn uncertainty() {
         DisagreementCause::Rectangular,
         DisagreementCause::FewDegrees,
     ] {
-        let why = (words.why)(why, &context);
+        let why = words::compare::why(why, &context);
         sound(&why);
         writeln!(text, "  {why}").unwrap();
     }
@@ -186,18 +183,17 @@ fn uncertainty() {
         StudyError::NotUsed(1, Field::WaterFlow),
         StudyError::NotGiven(0, Output::VolumeAtLimit),
     ] {
-        text += &written(&(words.no_study)(error, &systems));
+        text += &written(&words::compare::no_study(error, &systems));
     }
     snapshot!("messages", "compare_uncertainty", text);
 }
 
 #[test]
 fn economy_and_emission() {
-    let words = &WORDS.compare;
     let mut text = String::new();
-    let all = EconomyField::ALL.iter().map(|field| (words.economy_field)(*field));
-    let own = SystemEconomyField::ALL.iter().map(|field| (words.system_economy_field)(*field));
-    for found in all.chain(own).chain(EmissionField::ALL.iter().map(|field| (words.emission_field)(*field))) {
+    let all = EconomyField::ALL.iter().map(|field| words::compare::economy_field(*field));
+    let own = SystemEconomyField::ALL.iter().map(|field| words::compare::system_economy_field(*field));
+    for found in all.chain(own).chain(EmissionField::ALL.iter().map(|field| words::compare::emission_field(*field))) {
         sound(found.label);
         writeln!(text, "  {}: {}", found.label, found.hint).unwrap();
     }
@@ -211,10 +207,11 @@ fn economy_and_emission() {
         EmissionError::ValueOutOfRange(-1.0),
         EmissionError::MoistureOutOfRange(ratio),
     ] {
-        text += &written(&(words.emission_error)(error));
+        text += &written(&words::compare::emission_error(error));
     }
     for limit in LIMITS {
-        writeln!(text, "  {}, {}", (words.market)(limit.market), (words.article)(limit.article)).unwrap();
+        writeln!(text, "  {}, {}", words::compare::market(limit.market), words::compare::article(limit.article))
+            .unwrap();
     }
     writeln!(text, "  {}", haulm::t!("comparison-emission-caution")).unwrap();
     snapshot!("messages", "compare_economy_and_emission", text);
@@ -222,17 +219,16 @@ fn economy_and_emission() {
 
 #[test]
 fn names() {
-    let words = &WORDS.compare;
     let mut text = String::new();
     for output in Output::side_by_side(6000) {
-        let found = (words.output)(output);
+        let found = words::compare::output(output);
         writeln!(text, "  {}: {} ({})", output.key(), found.label, found.note).unwrap();
     }
     for obstacle in Obstacle::ALL {
-        writeln!(text, "  {}: {}", obstacle.key(), (words.obstacle)(obstacle)).unwrap();
+        writeln!(text, "  {}: {}", obstacle.key(), words::compare::obstacle(obstacle)).unwrap();
     }
     for form in Form::ALL {
-        let found = (words.form)(*form);
+        let found = words::compare::form(*form);
         writeln!(text, "  {}: {}", found.label, found.hint).unwrap();
     }
     sound(&text.replace("  ", ""));

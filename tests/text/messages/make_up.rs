@@ -1,6 +1,6 @@
 //! Solutions and glue mixes that cannot be made up.
 
-use super::{Context, Units, WORDS, example, written};
+use super::{Context, Units, example, words, written};
 use haulm::domain::chemistry::solute::Solute;
 use haulm::domain::chemistry::solution::{MakeUpError, SolutionRequest, make_up};
 use haulm::domain::mixing::glue_batch::{GlueComponent, GlueError, MAX_PARTS, batch, mix};
@@ -71,7 +71,7 @@ fn solutions() {
     };
     let errors: Vec<_> = orders.iter().map(|order| make_up(order).unwrap_err()).collect();
     assert!((0..6).all(|number| errors.iter().any(|error| variant(error) == number)));
-    let text = in_context(|context| errors.iter().map(|error| written(&(WORDS.make_up)(error, context))).collect());
+    let text = in_context(|context| errors.iter().map(|error| written(&words::make_up(error, context))).collect());
     snapshot!("messages", "make_up_solutions", text);
 }
 
@@ -104,7 +104,7 @@ fn glues() {
     let names = ["UF resin", "Hardener"];
     let text = in_context(|context| {
         errors.iter().fold(String::new(), |mut text, error| {
-            write!(text, "{}", written(&(WORDS.glue)(error, &names, context))).unwrap();
+            write!(text, "{}", written(&words::glue(error, &names, context))).unwrap();
             text
         })
     });

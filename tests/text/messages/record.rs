@@ -1,6 +1,6 @@
 //! Files and stored records that are not taken, and saves that fail.
 
-use super::{Carrier, WORDS, example, written};
+use super::{Carrier, example, words, written};
 use haulm::record::content::revision::Title;
 use haulm::record::file::recipe::{LARGEST, RecipeFile};
 use haulm::record::id::Id;
@@ -71,7 +71,7 @@ fn refusals() {
             Refusal::DuplicateKey { .. } => 12,
         }] = true;
         for carrier in [Carrier::File, Carrier::Record] {
-            text += &format!("{name}, {carrier:?}\n{}", written(&(WORDS.refusal)(refusal, carrier)));
+            text += &format!("{name}, {carrier:?}\n{}", written(&words::refusal(refusal, carrier)));
         }
     };
     for (name, spoiled) in spoiled() {
@@ -99,8 +99,8 @@ fn stores() {
         SaveError::NoJson("key must be a string".to_owned()),
     ];
     let mut text = String::new();
-    text.extend(errors.iter().map(|error| written(&(WORDS.store)(error))));
-    text.extend(unread.iter().map(|error| written(&(WORDS.unread)(error))));
-    text.extend(unsaved.iter().map(|error| written(&(WORDS.unsaved)(error))));
+    text.extend(errors.iter().map(|error| written(&words::store(error))));
+    text.extend(unread.iter().map(|error| written(&words::unread(error))));
+    text.extend(unsaved.iter().map(|error| written(&words::unsaved(error))));
     snapshot!("messages", "record_stores", text);
 }

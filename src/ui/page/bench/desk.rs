@@ -10,7 +10,7 @@ use crate::domain::trial::{SeriesDraft, SheetDraft, TrialFinding, TrialProblem, 
 use crate::record::content::trial::OpenTrial;
 pub use crate::record::content::trial::outcome::{Basis, PlannedSeries, Tested};
 use crate::ui::state::State;
-use crate::ui::text::{BenchContext, Context, Message};
+use crate::ui::text::{BenchContext, Context, Message, words};
 use leptos::prelude::*;
 
 /// What comes of the weigh sheet.
@@ -95,7 +95,7 @@ impl Desk {
                     boards: &trial.boards,
                     requirements: &trial.requirements,
                 };
-                (state.words.bench.finding)(finding, &context)
+                words::bench::finding(finding, &context)
             })
         })
     }

@@ -14,7 +14,7 @@ use crate::ui::part::version;
 use crate::ui::persistence::records;
 use crate::ui::state::State;
 use crate::ui::text::library::{file_too_large, file_unreadable};
-use crate::ui::text::{Carrier, Message};
+use crate::ui::text::{Carrier, Message, words};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -57,7 +57,7 @@ pub fn SavedTrials() -> impl IntoView {
     let row = move |trial: Trial| view! { <TrialRow trial=trial/> };
     let table = move || match trials.get() {
         Err(why) => {
-            let message = (state.words.store)(&why);
+            let message = words::store(&why);
             view! { <Told message=message/> }.into_any()
         }
         Ok((kept, unreadable)) => {
@@ -79,7 +79,7 @@ pub fn SavedTrials() -> impl IntoView {
                 .into_any()
             };
             let line = |(key, why): (String, _)| {
-                let Message { what, fix } = (state.words.unread)(&why);
+                let Message { what, fix } = words::unread(&why);
                 view! { <li>{format!("{key}: {what} {fix}")}</li> }
             };
             let unreadable = (!unreadable.is_empty()).then(|| {
@@ -112,7 +112,7 @@ fn TrialRow(
         <tr>
             <th scope="row" class="l name"><b>{name.clone()}</b> <span class="sub">{content.note.clone()}</span></th>
             <td class="l recipe">{recipe}</td>
-            <td class="boards">{(state.words.bench.board_count)(content.boards.len())}</td>
+            <td class="boards">{words::bench::board_count(content.boards.len())}</td>
             <td class="l saved">{when(content.saved_at)}</td>
             <td class="more">
                 <button type="button" aria-label=t!("bench-open-named", name = name.clone()) on:click=move |_| state.open_trial(id)>
@@ -167,7 +167,7 @@ fn Told(
 /// Puts the trial of a file on the page; why not, if it does not go there.
 fn opened(state: State, text: Result<String, ReadFileError>) -> Option<Message> {
     match text {
-        Ok(text) => state.take_in_trial(&text).err().map(|refusal| (state.words.refusal)(&refusal, Carrier::File)),
+        Ok(text) => state.take_in_trial(&text).err().map(|refusal| words::refusal(&refusal, Carrier::File)),
         Err(ReadFileError::TooLarge { bytes, limit }) => Some(file_too_large(bytes, limit)),
         Err(ReadFileError::Unreadable(own)) => Some(file_unreadable(&own)),
     }

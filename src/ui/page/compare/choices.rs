@@ -12,7 +12,7 @@ use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::compare::{Output, variable};
 use crate::domain::{Field, LiquidField};
 use crate::ui::components::{Choice, ChoiceOption};
-use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// What is chosen among what is offered: as chosen before, else `prefer`, else the first.
@@ -132,8 +132,8 @@ pub fn inputs(system: &ComparedSystem) -> Vec<Field> {
     all
 }
 
-fn input_option(state: State, system: &ComparedSystem, field: Field) -> ChoiceOption {
-    ChoiceOption::new(number_key(&system.draft, field), (state.words.field_name)(field, &system.draft))
+fn input_option(system: &ComparedSystem, field: Field) -> ChoiceOption {
+    ChoiceOption::new(number_key(&system.draft, field), words::field_name(field, &system.draft))
 }
 
 fn each_once(options: impl Iterator<Item = ChoiceOption>) -> Vec<ChoiceOption> {
@@ -147,11 +147,9 @@ fn each_once(options: impl Iterator<Item = ChoiceOption>) -> Vec<ChoiceOption> {
 }
 
 /// Inputs of all systems to choose from, those of the first one first.
-pub fn input_choices(state: State, first: &ComparedSystem, shown: &Compared) -> Vec<ChoiceOption> {
+pub fn input_choices(first: &ComparedSystem, shown: &Compared) -> Vec<ChoiceOption> {
     let systems = std::iter::once(first).chain(&shown.ready);
-    each_once(
-        systems.flat_map(|system| inputs(system).into_iter().map(move |field| input_option(state, system, field))),
-    )
+    each_once(systems.flat_map(|system| inputs(system).into_iter().map(move |field| input_option(system, field))))
 }
 
 /// The input of that key, with the system that has it: the first one, or else the first other that does.
@@ -176,8 +174,8 @@ pub fn outputs(case: &Case) -> Vec<Output> {
 }
 
 /// Figures to choose from.
-pub fn output_choices(state: State, system: &ComparedSystem) -> Vec<ChoiceOption> {
-    let option = |output: Output| ChoiceOption::new(output.key(), output_name(state, output, &system.draft));
+pub fn output_choices(system: &ComparedSystem) -> Vec<ChoiceOption> {
+    let option = |output: Output| ChoiceOption::new(output.key(), output_name(output, &system.draft));
     system.case().map(|case| outputs(case).into_iter().map(option).collect()).unwrap_or_default()
 }
 
@@ -188,14 +186,14 @@ pub fn output_of(context: CompareContext, system: &ComparedSystem, key: &str) ->
 }
 
 /// Inputs that can be swept: those that the system holds.
-pub fn used_inputs(state: State, system: &ComparedSystem) -> Vec<ChoiceOption> {
+pub fn used_inputs(system: &ComparedSystem) -> Vec<ChoiceOption> {
     let Some(case) = system.case() else { return Vec::new() };
-    variable::used(&case.input).map(|field| input_option(state, system, field)).collect()
+    variable::used(&case.input).map(|field| input_option(system, field)).collect()
 }
 
 /// Inputs that any of the systems holds, the reference's first.
-pub fn all_inputs(state: State, shown: &Compared) -> Vec<ChoiceOption> {
-    each_once(first(shown).into_iter().chain(&shown.ready).flat_map(|system| used_inputs(state, system)))
+pub fn all_inputs(shown: &Compared) -> Vec<ChoiceOption> {
+    each_once(first(shown).into_iter().chain(&shown.ready).flat_map(used_inputs))
 }
 
 /// The reference, or else the first system that has a result.

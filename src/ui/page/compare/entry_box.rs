@@ -10,7 +10,7 @@ use crate::quantity::{Amount, Kind, Unit, format};
 use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
-use crate::ui::text::{Loose, Message, symbol_shown, unit_short};
+use crate::ui::text::{Loose, Message, symbol_shown, unit_short, words};
 use leptos::prelude::*;
 
 /// What is wrong or unusual about an entry.
@@ -70,7 +70,7 @@ pub fn CompareBox(
         let (grade, what) = judge(&entry, kind, &limit)?;
         let name = name.get();
         let loose = Loose { name: &name, typed: &entry.text, kind, limit };
-        let message = state.with_context(|context| (state.words.loose_entry)(&what, &loose, context));
+        let message = state.with_context(|context| words::loose_entry(&what, &loose, context));
         Some((grade, what, message))
     });
     let shown = Memo::new(move |_| {

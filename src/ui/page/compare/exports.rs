@@ -36,20 +36,19 @@ fn tables(context: CompareContext) -> Option<Vec<Table>> {
         let reference = shown.side.as_ref().ok()?.reference;
         let side = side_by_side(&shown.systems, reference, hours).ok()?;
         let known = work_out(shown, &typed.uncertainty);
-        let words = state.words;
         Some(state.with_context(|own| {
-            let mut all = vec![side_table(&shown.systems, &side, words, own)];
-            all.push(assumptions(&shown.systems, words, own));
+            let mut all = vec![side_table(&shown.systems, &side, own)];
+            all.push(assumptions(&shown.systems, own));
             all.extend(economy_table(context, &typed, shown));
-            all.push(limits(&shown.systems, words, own));
+            all.push(limits(&shown.systems, own));
             all.extend(swept.map(|swept| swept.table));
-            all.push(emission(&sheet(&typed.emission), words));
+            all.push(emission(&sheet(&typed.emission)));
             all.push(answers(&asked));
             if let Some((known, study)) = known.as_ref().and_then(|known| Some((known, known.study.as_ref().ok()?))) {
                 state.compare.found.with(|found| {
                     known.measured(found, hours, |figures| {
-                        all.push(uncertainty(figures, study, &known.systems, found.seed, words, own));
-                        all.push(shares(figures, &known.uncertain, &known.systems, words));
+                        all.push(uncertainty(figures, study, &known.systems, found.seed, own));
+                        all.push(shares(figures, &known.uncertain, &known.systems));
                     });
                 });
                 all.push(assumed(context, known));

@@ -7,7 +7,7 @@ use crate::domain::compare::system_choice::SystemChoice;
 use crate::domain::{Finding, Grade, Place};
 use crate::ui::components::SlotLine;
 use crate::ui::part::on_recipe::on_recipe;
-use crate::ui::text::Message;
+use crate::ui::text::{Message, words};
 use leptos::prelude::*;
 
 /// All there is to say, the gravest first.
@@ -23,19 +23,18 @@ pub fn lines(context: CompareContext) -> Vec<SlotLine> {
     context.shown.with(|shown| {
         let side = match &shown.side {
             Ok(side) => side,
-            Err(error) => return vec![line(Grade::Stop, said((state.words.compare.not_side_by_side)(*error)), None)],
+            Err(error) => return vec![line(Grade::Stop, said(words::compare::not_side_by_side(*error)), None)],
         };
         let mut all: Vec<((Grade, bool), SlotLine)> = Vec::new();
         for difference in side.differences.iter().filter(|difference| !difference.is_fair()) {
-            let message =
-                state.with_context(|words| (state.words.compare.difference)(difference, &shown.systems, words));
+            let message = state.with_context(|context| words::compare::difference(difference, &shown.systems, context));
             all.push(((Grade::Unusual, false), line(Grade::Unusual, said(message), None)));
         }
         for (at, system) in shown.systems.iter().enumerate() {
             let name = shown.name(at);
             let is_open = shown.keys.get(at) == Some(&SystemChoice::OpenRecipe);
             for finding in &system.outcome.findings {
-                let message = context.with_draft(&system.draft, |words| (state.words.finding)(finding, words));
+                let message = context.with_draft(&system.draft, |context| words::finding(finding, context));
                 let show = is_open.then(|| go(context, finding)).flatten();
                 all.push((finding.weight(), line(finding.grade, format!("{name}: {}", said(message)), show)));
             }

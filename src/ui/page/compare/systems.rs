@@ -16,7 +16,7 @@ use crate::ui::chart::series::letter;
 use crate::ui::components::ChoiceOption;
 use crate::ui::part::version::{Seen, label};
 use crate::ui::state::State;
-use crate::ui::text::{lower_first, typical_liquids};
+use crate::ui::text::{lower_first, typical_liquids, words};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -113,7 +113,7 @@ pub fn offered(state: State, part: &str) -> SystemOffer {
     let option = |choice: SystemChoice, words: String| ChoiceOption::new(choice.key(), words);
     let mut choices = vec![option(SystemChoice::OpenRecipe, open_name(state))];
     for key in SystemKey::ALL {
-        let name = (state.words.binder_system)(*key).name;
+        let name = words::binder_system(*key).name;
         choices.push(option(SystemChoice::Library(key.key().to_owned()), t!("compare-library", name = name)));
     }
     let part = part.trim().to_lowercase();
@@ -174,7 +174,7 @@ fn load(state: State, base: &Draft, choice: &SystemChoice) -> Option<(String, Dr
         SystemChoice::OpenRecipe => Some((open_title(state), state.draft.get())),
         SystemChoice::Library(key) => {
             let key = SystemKey::ALL.iter().find(|system| system.key() == key)?;
-            Some(((state.words.binder_system)(*key).name.to_owned(), with_liquids(base, &typical_liquids(*key))))
+            Some((words::binder_system(*key).name.to_owned(), with_liquids(base, &typical_liquids(*key))))
         }
         SystemChoice::OwnSystem(id) => state.library.with(|library| {
             let content = library.system(SystemId::parse(id)?)?.content();

@@ -9,7 +9,7 @@ use crate::quantity::{Amount, Kind, format};
 use crate::t;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::{trimmed_to, unit_short};
+use crate::ui::text::{trimmed_to, unit_short, words};
 use leptos::prelude::*;
 
 /// The unit shown for a kind, in words.
@@ -46,11 +46,11 @@ pub fn signed_fixed(state: State, number: f64, decimals: u8) -> String {
 }
 
 /// A figure by its label, a liquid's with the liquid's name.
-pub fn output_name(state: State, output: Output, draft: &Draft) -> String {
-    let label = (state.words.compare.output)(output).label;
+pub fn output_name(output: Output, draft: &Draft) -> String {
+    let label = words::compare::output(output).label;
     match output {
         Output::Figure(Figure::Liquid(id, _)) => match draft.liquid(id) {
-            Some(liquid) => format!("{}: {label}", (state.words.liquid)(liquid)),
+            Some(liquid) => format!("{}: {label}", words::liquid(liquid)),
             None => label.to_owned(),
         },
         _ => label.to_owned(),
@@ -81,12 +81,12 @@ pub fn group_name(group: KeyGroup) -> String {
 }
 
 /// What marks a system out, in a word or two.
-pub fn mark_name(state: State, mark: KeyMark) -> String {
+pub fn mark_name(mark: KeyMark) -> String {
     match mark {
         KeyMark::TooWet => t!("compare-mark-too-wet"),
         KeyMark::High => t!("compare-mark-high"),
         KeyMark::Low => t!("compare-mark-low"),
-        KeyMark::OverLimit(machine) => t!("compare-mark-over", machine = (state.words.machine)(machine)),
+        KeyMark::OverLimit(machine) => t!("compare-mark-over", machine = words::machine(machine)),
     }
 }
 

@@ -9,7 +9,7 @@ use crate::domain::working::Origin;
 use crate::t;
 use crate::ui::components::{FigureValue, Rank, WorkingFrame, opens, working_text};
 use crate::ui::part::working::name_in;
-use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
@@ -71,7 +71,7 @@ pub fn SystemWorking(
         context.open.get().filter(|open| open.scope == scope).map(|open| {
             let name = context.shown.with(|shown| {
                 let draft = shown.systems.get(open.at).map(|system| &system.draft);
-                let output = draft.map_or_else(String::new, |draft| output_name(context.state, open.output, draft));
+                let output = draft.map_or_else(String::new, |draft| output_name(open.output, draft));
                 t!("compare-figure-of", figure = output, system = shown.name(open.at))
             });
             view! {
@@ -90,14 +90,14 @@ fn told(context: CompareContext, output: Output, at: usize) -> Option<AnyView> {
     context.shown.with(|shown| {
         let system = shown.systems.get(at)?;
         let working = output.working(system.case()?)?.without_figure();
-        Some(working_text(context.state, &working, |origin| origin_name(context.state, *origin, &system.draft)))
+        Some(working_text(context.state, &working, |origin| origin_name(*origin, &system.draft)))
     })
 }
 
-fn origin_name(state: State, origin: Origin, draft: &Draft) -> AnyView {
+fn origin_name(origin: Origin, draft: &Draft) -> AnyView {
     match origin {
-        Origin::Field(field) => (state.words.field_name)(field, draft).into_any(),
-        Origin::Figure(figure) => name_in(state, figure, draft).into_any(),
-        Origin::Constant(constant) => (state.words.constant)(constant).into_any(),
+        Origin::Field(field) => words::field_name(field, draft).into_any(),
+        Origin::Figure(figure) => name_in(figure, draft).into_any(),
+        Origin::Constant(constant) => words::constant(constant).into_any(),
     }
 }

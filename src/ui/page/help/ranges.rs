@@ -5,7 +5,7 @@ use crate::domain::{DoseWay, Draft, Faces, Field, LiquidDraft, LiquidField, Liqu
 use crate::quantity::{Amount, Kind, Unit};
 use crate::t;
 use crate::ui::state::State;
-use crate::ui::text::{trimmed, unit_shown};
+use crate::ui::text::{trimmed, unit_shown, words};
 use leptos::prelude::*;
 
 /// One range.
@@ -38,7 +38,7 @@ impl TypicalRange {
 pub fn TypicalRanges() -> impl IntoView {
     let state = expect_context::<State>();
     let query = RwSignal::new(String::new());
-    let all = StoredValue::new(ranges(state));
+    let all = StoredValue::new(ranges());
     let found = Memo::new(move |_| {
         let words: Vec<String> = query.get().to_lowercase().split_whitespace().map(str::to_owned).collect();
         all.with_value(|all| all.iter().filter(|range| range.holds(&words)).cloned().collect::<Vec<_>>())
@@ -104,24 +104,24 @@ fn shown(state: State, window: Window, unit: Unit, kind: Kind) -> String {
 }
 
 /// All ranges: of the line and the board, then of each substance, then of a release agent.
-fn ranges(state: State) -> Vec<TypicalRange> {
+fn ranges() -> Vec<TypicalRange> {
     let draft = Draft::default();
     let fields = Field::PLAIN.iter().filter_map(|field| {
-        let quantity = (state.words.field)(*field, &draft).label.to_owned();
-        range(state, t!("help-line-and-board"), quantity, &plain(*field), field.kind())
+        let quantity = words::field(*field, &draft).label.to_owned();
+        range(t!("help-line-and-board"), quantity, &plain(*field), field.kind())
     });
-    let liquids = Substance::ALL.iter().flat_map(|substance| of_substance(state, *substance));
-    fields.chain(liquids).chain(release_agent(state)).collect()
+    let liquids = Substance::ALL.iter().flat_map(|substance| of_substance(*substance));
+    fields.chain(liquids).chain(release_agent()).collect()
 }
 
-fn range(state: State, of: String, quantity: String, limit: &Limit, kind: Kind) -> Option<TypicalRange> {
+fn range(of: String, quantity: String, limit: &Limit, kind: Kind) -> Option<TypicalRange> {
     let window = limit.usual?;
-    let source = (state.words.source)(window.source).into_owned();
+    let source = words::source(window.source).into_owned();
     Some(TypicalRange { of, quantity, window, unit: limit.unit, kind, source })
 }
 
 /// What is typical of a liquid made of that substance.
-fn of_substance(state: State, substance: Substance) -> Vec<TypicalRange> {
+fn of_substance(substance: Substance) -> Vec<TypicalRange> {
     let role = if substance.is_binder() {
         Role::Binder
     } else if substance.is_hardener_salt() {
@@ -134,12 +134,12 @@ fn of_substance(state: State, substance: Substance) -> Vec<TypicalRange> {
         made.dose_way = DoseWay::SolidsOnLiquid(LiquidId(2));
     }
     let draft = Draft { liquids: vec![made.clone()], ..Draft::default() };
-    let name = (state.words.substance)(substance);
+    let name = words::substance(substance);
     let line = |part: LiquidField, beside: bool, more: Option<String>| {
         let limit = liquid(&made, part, beside, Product::default());
-        let label = (state.words.field)(Field::Liquid(made.id, part), &draft).label.to_owned();
+        let label = words::field(Field::Liquid(made.id, part), &draft).label.to_owned();
         let quantity = more.map_or(label.clone(), |more| format!("{label}, {more}"));
-        range(state, name.to_owned(), quantity, &limit, part.kind(made.dose_way))
+        range(name.to_owned(), quantity, &limit, part.kind(made.dose_way))
     };
     let dose = |beside| liquid(&made, LiquidField::Dose, beside, Product::default()).usual;
     let doses = if dose(false) == dose(true) {
@@ -157,13 +157,13 @@ fn of_substance(state: State, substance: Substance) -> Vec<TypicalRange> {
 }
 
 /// What is typical of a release agent on the faces.
-fn release_agent(state: State) -> Option<TypicalRange> {
+fn release_agent() -> Option<TypicalRange> {
     let way = DoseWay::LiquidOnFaces(Faces::Both);
     let agent = LiquidDraft { dose_way: way, ..LiquidDraft::blank(LiquidId(1), Role::ReleaseAgent) };
     let draft = Draft { liquids: vec![agent.clone()], ..Draft::default() };
     let limit = liquid(&agent, LiquidField::Dose, false, Product::default());
-    let label = (state.words.field)(Field::Liquid(agent.id, LiquidField::Dose), &draft).label.to_owned();
-    range(state, (state.words.role)(Role::ReleaseAgent).to_owned(), label, &limit, LiquidField::Dose.kind(way))
+    let label = words::field(Field::Liquid(agent.id, LiquidField::Dose), &draft).label.to_owned();
+    range(words::role(Role::ReleaseAgent).to_owned(), label, &limit, LiquidField::Dose.kind(way))
 }
 
 /// Whether the density range is the one for any liquid.

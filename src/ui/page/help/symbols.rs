@@ -4,17 +4,16 @@ use crate::domain::working::Symbol;
 use crate::domain::{Draft, Field, Figure, LiquidDraft, LiquidField, LiquidFigure, LiquidId, Role};
 use crate::t;
 use crate::ui::math;
-use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Inputs and results, each with its letter.
 #[component]
 pub fn Symbols() -> impl IntoView {
-    let state = expect_context::<State>();
     let id = LiquidId(1);
     let draft = Draft { liquids: vec![LiquidDraft::blank(id, Role::Other)], ..Draft::default() };
-    let field = |field: Field| (state.words.field)(field, &draft).label.to_owned();
-    let figure = |figure: Figure| (state.words.figure)(figure).label.to_owned();
+    let field = |field: Field| words::field(field, &draft).label.to_owned();
+    let figure = |figure: Figure| words::figure(figure).label.to_owned();
     let of_liquid = |label: String| t!("help-of-liquid", name = label);
     let fields = Field::PLAIN.iter().map(|each| (Symbol::of_field(*each), field(*each)));
     let liquid_fields = LiquidField::ALL.iter().map(|part| {

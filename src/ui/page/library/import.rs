@@ -9,7 +9,7 @@ use crate::ui::persistence::{self, Imported};
 use crate::ui::route::Page;
 use crate::ui::state::{About, State};
 use crate::ui::text::library::{file_too_large, file_unreadable};
-use crate::ui::text::{Carrier, Message};
+use crate::ui::text::{Carrier, Message, words};
 use leptos::ev::{Event, KeyboardEvent};
 use leptos::prelude::*;
 use leptos::task::spawn_local;
@@ -105,7 +105,7 @@ async fn taken(state: State, file: ChosenFile) -> Result<Page, Message> {
     let stem = file_name.split('.').next().unwrap_or_default();
     persistence::records::loaded(state).await;
     match state.import(&text, stem) {
-        Imported::Refused(refusal) => Err((state.words.refusal)(&refusal, Carrier::File)),
+        Imported::Refused(refusal) => Err(words::refusal(&refusal, Carrier::File)),
         Imported::Opened(page) => Ok(page),
         Imported::Kept | Imported::NotKept => Ok(Page::Library),
     }

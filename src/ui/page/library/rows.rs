@@ -14,7 +14,7 @@ use crate::ui::part::amount::joined;
 use crate::ui::part::save::when;
 use crate::ui::part::version::Seen;
 use crate::ui::state::State;
-use crate::ui::text::symbol_shown;
+use crate::ui::text::{symbol_shown, words};
 use leptos::prelude::*;
 use std::collections::BTreeSet;
 
@@ -121,7 +121,7 @@ fn row(state: State, listed: &Listed<'_>) -> LibraryRow {
         head: head.id,
         others: listed.others.iter().map(|version| version.summary.id).collect(),
         name: state.called(&head.name),
-        binder: binders(state, &head.substances),
+        binder: binders(&head.substances),
         thickness: entered(state, &head.thickness, Kind::Thickness),
         density: entered(state, &head.density, Kind::BoardDensity),
         saved: when(head.saved_at),
@@ -147,9 +147,9 @@ fn versions_in_words(listed: &Listed<'_>) -> Vec<String> {
     listed.heads().map(|head| say(head, exact(head.summary.saved_at))).collect()
 }
 
-fn binders(state: State, substances: &[Substance]) -> String {
+fn binders(substances: &[Substance]) -> String {
     let binders: Vec<&str> =
-        substances.iter().filter(|each| each.is_binder()).map(|each| (state.words.substance)(*each)).collect();
+        substances.iter().filter(|each| each.is_binder()).map(|each| words::substance(*each)).collect();
     binders.join(" + ")
 }
 
@@ -173,7 +173,7 @@ pub fn facts(state: State, version: &Version<'_>) -> String {
         joined(&number, &unit)
     };
     let parts = [
-        binders(state, &summary.substances),
+        binders(&summary.substances),
         with_unit(&summary.thickness, Kind::Thickness),
         with_unit(&summary.density, Kind::BoardDensity),
     ];

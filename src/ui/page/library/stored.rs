@@ -9,7 +9,7 @@ use crate::t;
 use crate::ui::components::Mark;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
-use crate::ui::text::Message;
+use crate::ui::text::{Message, words};
 use leptos::prelude::*;
 
 /// The sections; each only where there is something.
@@ -96,7 +96,7 @@ fn UnreadableRecords() -> impl IntoView {
     let state = expect_context::<State>();
     let records = Memo::new(move |_| state.library.with(|library| library.unreadable().cloned().collect::<Vec<_>>()));
     let record = move |Unreadable { key, why, text, .. }: Unreadable| {
-        let Message { what, fix } = (state.words.unread)(&why);
+        let Message { what, fix } = words::unread(&why);
         let export = text.map(|text| view! { <ExportText key=key.clone() text=text/> });
         view! {
             <li>

@@ -10,7 +10,7 @@ use crate::ui::part::version;
 use crate::ui::persistence::records;
 use crate::ui::route::Page;
 use crate::ui::state::State;
-use crate::ui::text::Message;
+use crate::ui::text::{Message, words};
 use leptos::prelude::*;
 
 /// The tab.
@@ -20,7 +20,7 @@ pub fn TrialsTab() -> impl IntoView {
     let table = move || {
         match state.library.with(|library| library.trials()) {
         Err(why) => {
-            let Message { what, fix } = (state.words.store)(&why);
+            let Message { what, fix } = words::store(&why);
             view! { <p><Mark grade=Grade::Stop/> " " {what} " " {fix}</p> }.into_any()
         }
         Ok(trials) if trials.kept().next().is_none() => view! {

@@ -10,7 +10,7 @@ use crate::ui::field::number_text::entry_read_as;
 use crate::ui::page::line::context::with_context;
 use crate::ui::part::amount::with_unit;
 use crate::ui::state::State;
-use crate::ui::text::unit_short;
+use crate::ui::text::{unit_short, words};
 use leptos::prelude::*;
 
 /// The box of a field in a column. A blank one is no error: what it keeps from being computed says so.
@@ -38,7 +38,7 @@ pub fn LineGridBox(
         let aside = below(state, &entry, field, grade).unwrap_or_default();
         box_state(state, field, &entry, aside, message.map(|(grade, _, message)| (grade, message)))
     });
-    let name = Memo::new(move |_| with_context(state, |context| (state.words.line.field_name)(field, context)));
+    let name = Memo::new(move |_| with_context(state, |context| words::line::field_name(field, context)));
     let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let on_input = Callback::new(move |text: String| state.type_into_line(field, &text, unit.get_untracked()));
     let choose = Callback::new(move |unit: Unit| state.choose_line_unit(field, unit));
@@ -90,7 +90,7 @@ fn LineRemark(
     let read_as = Memo::new(move |_| {
         let kind = state.line.book(|book| book.kind(field));
         let amount = entry_read_as(&entry(state, field), kind, &state.line_units_at(field, kind))?;
-        let name = with_context(state, |context| (state.words.line.field_name)(field, context));
+        let name = with_context(state, |context| words::line::field_name(field, context));
         Some(format!("{name}: {}", t!("common-read-as", amount = with_unit(state, amount, None))))
     });
     view! {

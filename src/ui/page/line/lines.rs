@@ -12,6 +12,7 @@ use crate::ui::part::version;
 use crate::ui::route::Page;
 use crate::ui::state::State;
 use crate::ui::state::line::LineSection;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// A grade in a word.
@@ -60,7 +61,7 @@ pub fn settings_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
     let mut lines = common_lines(state);
     // What the furnish does comes before what a pump does, of the same grade.
     for found in &now.recipe {
-        let message = state.with_context(|context| (state.words.finding)(found, context));
+        let message = state.with_context(|context| words::finding(found, context));
         lines.push(slot_line(found.grade, format!("{} {}", message.what, message.fix), None));
     }
     for found in &now.findings {
@@ -72,7 +73,7 @@ pub fn settings_lines(state: State, now: &SettingsNow) -> Vec<SlotLine> {
 
 /// A finding of the line, with the way to where it belongs.
 pub fn finding_line(state: State, found: &LineFinding) -> SlotLine {
-    let message = with_context(state, |context| (state.words.line.finding)(found, context));
+    let message = with_context(state, |context| words::line::finding(found, context));
     slot_line(found.grade, format!("{} {}", message.what, message.fix), way_to(state, found))
 }
 

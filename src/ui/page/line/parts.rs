@@ -4,6 +4,7 @@ use crate::domain::line::{Feeds, LineFigure, Setting, SettingUnit, Tie};
 use crate::quantity::Amount;
 use crate::ui::part::amount::with_unit;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use crate::{label, t};
 use leptos::prelude::*;
 
@@ -13,18 +14,18 @@ pub fn ties(state: State, now: Option<Feeds>) -> Vec<(Feeds, String)> {
     state.draft.with(|draft| {
         let mut all: Vec<(Feeds, String)> = Vec::new();
         for liquid in &draft.liquids {
-            let name = (state.words.liquid)(liquid).into_owned();
+            let name = words::liquid(liquid).into_owned();
             all.push((Feeds::Liquid(Tie::to(liquid)), name));
         }
         all.push((Feeds::Water, t!("line-name-water")));
         all.push((Feeds::FaceWater, t!("line-name-face-water")));
         for liquid in &draft.liquids {
-            let name = (state.words.liquid)(liquid).into_owned();
+            let name = words::liquid(liquid).into_owned();
             all.push((Feeds::Thinning(Tie::to(liquid)), t!("line-name-thinning-water", liquid = name)));
         }
         if let Some(now) = now.filter(|now| !all.iter().any(|(other, _)| other.same(now))) {
             let name = match &now {
-                Feeds::Liquid(tie) | Feeds::Thinning(tie) if tie.name.is_empty() => (state.words.role)(tie.role),
+                Feeds::Liquid(tie) | Feeds::Thinning(tie) if tie.name.is_empty() => words::role(tie.role),
                 Feeds::Liquid(tie) | Feeds::Thinning(tie) => &tie.name,
                 Feeds::Water => label!("line-name-water"),
                 Feeds::FaceWater => label!("line-name-face-water"),

@@ -5,7 +5,7 @@ use super::parts::setting;
 use crate::domain::line::{LinePlace, PumpId, PumpRow, RSquared};
 use crate::label;
 use crate::ui::state::State;
-use crate::ui::text::trimmed_to;
+use crate::ui::text::{trimmed_to, words};
 use leptos::reactive::prelude::*;
 
 /// The setting of one pump in words: the number, "off", or that there is none.
@@ -39,5 +39,5 @@ pub fn share_explained(state: State, r_squared: RSquared) -> String {
 
 /// A pump by its name.
 pub fn pump_name(state: State, id: PumpId) -> String {
-    with_context(state, |context| (state.words.line.place)(LinePlace::Pump(id), context))
+    with_context(state, |context| words::line::place(LinePlace::Pump(id), context))
 }

@@ -6,6 +6,7 @@ use super::settings::figure::recipe_origin;
 use crate::domain::line::{LineOrigin, LineWorking};
 use crate::ui::components::{FigureValue, Rank, WorkingFrame, working_text};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// A figure; a press opens its working in the [`WorkedPanel`] of its section.
@@ -81,9 +82,9 @@ pub fn WorkedPanel(
 pub fn origin_of(state: State, origin: LineOrigin) -> AnyView {
     match origin {
         LineOrigin::Recipe(origin) => recipe_origin(state, origin),
-        LineOrigin::Figure(figure) => (state.words.line.figure)(figure).label.into_any(),
+        LineOrigin::Figure(figure) => words::line::figure(figure).label.into_any(),
         LineOrigin::Entry(field) => {
-            let name = with_context(state, |context| (state.words.line.field_name)(field, context));
+            let name = with_context(state, |context| words::line::field_name(field, context));
             let go = move |_| go_to_field(state, field);
             view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
         }

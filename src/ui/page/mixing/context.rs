@@ -12,7 +12,7 @@ use crate::quantity::{Amount, Kind, format};
 use crate::t;
 use crate::ui::components::SlotLine;
 use crate::ui::state::State;
-use crate::ui::text::{Message, unit_shown};
+use crate::ui::text::{Message, unit_shown, words};
 use leptos::prelude::*;
 use std::time::Duration;
 
@@ -102,7 +102,7 @@ impl MixingContext {
     /// Why the solution cannot be made up.
     pub fn solution_error(self, state: State) -> Option<Message> {
         self.solution.with(|solution| match solution {
-            Err(MixError::Refused(error)) => Some(state.with_context(|context| (state.words.make_up)(error, context))),
+            Err(MixError::Refused(error)) => Some(state.with_context(|context| words::make_up(error, context))),
             _ => None,
         })
     }
@@ -113,7 +113,7 @@ impl MixingContext {
         let names: Vec<String> =
             self.tank.with(|tank| tank.iter().filter(|part| part.in_tank).map(|part| part_name(state, part)).collect());
         let names: Vec<&str> = names.iter().map(String::as_str).collect();
-        (!names.is_empty()).then(|| state.with_context(|context| (state.words.glue)(&error, &names, context)))
+        (!names.is_empty()).then(|| state.with_context(|context| words::glue(&error, &names, context)))
     }
 
     /// The lines of the warning slot, the gravest first.

@@ -11,7 +11,7 @@ use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_read_as, in_box};
 use crate::ui::state::State;
-use crate::ui::text::{Loose, Message, symbol_shown, unit_shown};
+use crate::ui::text::{Loose, Message, symbol_shown, unit_shown, words};
 use leptos::prelude::*;
 
 /// What a box is, and where its entry is kept.
@@ -57,7 +57,7 @@ impl EntryField {
             let (grade, what) = entry.with(|entry| judged(entry, kind, &limit))?;
             let message = entry.with(|entry| {
                 let loose = Loose { name: &name.get(), typed: &entry.text, kind, limit };
-                state.with_context(|context| (state.words.loose_entry)(&what, &loose, context))
+                state.with_context(|context| words::loose_entry(&what, &loose, context))
             });
             Some(Remark { grade, what, message })
         })

@@ -9,7 +9,7 @@ use crate::quantity::Kind;
 use crate::t;
 use crate::ui::components::Rank;
 use crate::ui::state::State;
-use crate::ui::text::lower_first;
+use crate::ui::text::{lower_first, words};
 use leptos::prelude::*;
 
 /// The box for the parts by mass of a liquid.
@@ -53,8 +53,7 @@ pub fn GlueRow(
     };
     let name =
         Memo::new(move |_| candidate.with(|part| part.as_ref().map(|part| part_name(state, part))).unwrap_or_default());
-    let note =
-        Memo::new(move |_| candidate.with(|part| part.as_ref().map(|part| part_note(state, part))).unwrap_or_default());
+    let note = Memo::new(move |_| candidate.with(|part| part.as_ref().map(part_note)).unwrap_or_default());
     let in_tank = Memo::new(move |_| candidate.with(|part| part.as_ref().is_some_and(|part| part.in_tank)));
     let is_typed = Memo::new(move |_| state.mix.with(|mix| mix.share_way == ShareWay::Typed));
     // What to weigh of it, with its share; nothing for one that stays out, or while nothing can be computed.
@@ -112,9 +111,9 @@ pub fn GlueRow(
 }
 
 /// What the part is for.
-fn part_note(state: State, part: &PremixCandidate) -> String {
+fn part_note(part: &PremixCandidate) -> String {
     match (&part.key, part.role) {
-        (PartKey::Liquid(_), Some(role)) => lower_first((state.words.role)(role)),
+        (PartKey::Liquid(_), Some(role)) => lower_first(words::role(role)),
         (PartKey::Thinning, _) => t!("mixing-to-spray-solids"),
         _ => t!("mixing-recipe-dose"),
     }

@@ -18,6 +18,7 @@ use crate::domain::{Caution, Grade};
 use crate::t;
 use crate::ui::components::{Fold, Mark, SlotLine, WarningSlot};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use chemistry::{IsocyanateFold, RatioFold};
 pub use context::{MixingContext, part_name, shown, shown_parts};
 use glue::Glue;
@@ -71,7 +72,6 @@ pub fn MixingSheet() -> impl IntoView {
 /// What to take care of with the salt chosen, what is in the tank, and the resins of the folds.
 #[component]
 fn MixingCautions() -> impl IntoView {
-    let state = expect_context::<State>();
     let sheet = expect_context::<MixingContext>();
     let applying = Memo::new(move |_| {
         let of_sheet = sheet.cautions();
@@ -80,11 +80,11 @@ fn MixingCautions() -> impl IntoView {
         all.filter(|each| of_sheet.contains(each) || of_folds.contains(each)).collect::<Vec<_>>()
     });
     let titles = Memo::new(move |_| {
-        let title = |caution: &Caution| (state.words.caution)(*caution).title;
+        let title = |caution: &Caution| words::caution(*caution).title;
         applying.with(|all| all.iter().map(title).collect::<Vec<_>>().join(" · "))
     });
     let caution = move |caution| {
-        let words = (state.words.caution)(caution);
+        let words = words::caution(caution);
         let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
         view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
     };

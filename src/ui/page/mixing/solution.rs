@@ -13,6 +13,7 @@ use crate::quantity::Kind;
 use crate::t;
 use crate::ui::components::{Choice, ChoiceOption, Rank};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The section.
@@ -66,7 +67,7 @@ fn SaltChoice() -> impl IntoView {
     let options: Vec<ChoiceOption> = Solute::ALL
         .iter()
         .enumerate()
-        .map(|(at, solute)| ChoiceOption::new(at.to_string(), (state.words.solute)(*solute)))
+        .map(|(at, solute)| ChoiceOption::new(at.to_string(), words::solute(*solute)))
         .collect();
     let now = Memo::new(move |_| {
         let now = state.mix.with(|mix| mix.solute);

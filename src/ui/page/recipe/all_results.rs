@@ -8,6 +8,7 @@ use crate::t;
 use crate::ui::components::WorkingPanel;
 use crate::ui::part::figure::text;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::context::Provider;
 use leptos::prelude::*;
 
@@ -30,7 +31,7 @@ pub fn AllResults() -> impl IntoView {
             view! { <For each=move || ids.get() key=|id| id.0 let:id><LiquidResults id=id/></For> }
         });
         view! {
-            <tr class="group"><th scope="colgroup" colspan="3">{(state.words.station)(station)}</th></tr>
+            <tr class="group"><th scope="colgroup" colspan="3">{words::station(station)}</th></tr>
             {rows}
             {liquids}
         }
@@ -67,7 +68,7 @@ fn ResultRow(
     figure: Figure,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let words = (state.words.figure)(figure);
+    let words = words::figure(figure);
     let is_there = expect_context::<SheetContext>().memo(move || text(state, figure).is_some());
     view! {
         <tr hidden=move || !is_there.get()>

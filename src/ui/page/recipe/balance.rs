@@ -10,7 +10,7 @@ use crate::ui::chart::strip_layout::{HEIGHT, Leg, Outlines, StripStream, WIDTH, 
 use crate::ui::part::amount::with_unit;
 use crate::ui::part::figure::text;
 use crate::ui::state::State;
-use crate::ui::text::lower_first;
+use crate::ui::text::{lower_first, words};
 use leptos::prelude::*;
 
 /// What passes each station by the result shown.
@@ -38,7 +38,7 @@ pub fn mass_note(state: State) -> String {
     match legs.iter().zip(Station::ALL).find(|(leg, _)| !closes(leg)) {
         _ if legs.is_empty() => String::new(),
         None => t!("recipe-closes"),
-        Some((_, station)) => t!("recipe-does-not-close", station = (state.words.station)(*station)),
+        Some((_, station)) => t!("recipe-does-not-close", station = words::station(*station)),
     }
 }
 
@@ -62,7 +62,7 @@ pub fn WaterBalance() -> impl IntoView {
         };
         view! {
             <button type="button" class="station" on:click=move |_| page::show(&format!("[data-station={}]", station.key()))>
-                <b>{(state.words.station)(station)}</b>
+                <b>{words::station(station)}</b>
                 <span><i class="swatch solids"></i> {t!("recipe-solids")} " " {passes(Kind::FibreFlow, |stream| stream.solids)}</span>
                 <span><i class="swatch water"></i> {t!("recipe-water")} " " {passes(Kind::LossFlow, |stream| stream.water)}</span>
             </button>
@@ -130,7 +130,7 @@ fn StationRows(
         let difference = if is_rounding(mass_in - mass_out, mass_in) { 0.0 } else { mass_in - mass_out };
         view! {
             <tr>
-                <th scope="row">{(state.words.station)(station)} ", " {part}</th>
+                <th scope="row">{words::station(station)} ", " {part}</th>
                 <td>{flow(mass_in)}</td>
                 <td>{flow(mass_out)}</td>
                 <td>{flow(difference)}</td>

@@ -11,6 +11,7 @@ use crate::record::limits::{LONGEST_NAME, LONGEST_TEXT};
 use crate::t;
 use crate::ui::components::{Mark, TextBox};
 use crate::ui::state::{Session, State};
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The details of a liquid.
@@ -22,9 +23,7 @@ pub fn Details(
     let state = expect_context::<State>();
     let sheet = expect_context::<SheetContext>();
     let label = move |part| {
-        Signal::derive(move || {
-            state.draft.with(|draft| (state.words.field)(Field::Liquid(id, part), draft).label.to_owned())
-        })
+        Signal::derive(move || state.draft.with(|draft| words::field(Field::Liquid(id, part), draft).label.to_owned()))
     };
     let said = move || {
         sheet.said_at(Place::Liquid(id)).map(|said| {
@@ -67,7 +66,7 @@ fn SubstanceChoice(
     id: LiquidId,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let all = Substance::ALL.iter().map(|each| (*each, (state.words.substance)(*each).to_owned())).collect::<Vec<_>>();
+    let all = Substance::ALL.iter().map(|each| (*each, words::substance(*each).to_owned())).collect::<Vec<_>>();
     let value = Signal::derive(move || state.draft.with(|draft| draft.liquid(id).map(|liquid| liquid.substance)));
     let choose = Callback::new(move |each: Substance| state.edit(None, |draft| choose_substance(draft, id, each)));
     view! { <EnumChoice id=substance_id(id) name=t!("recipe-material") labelled=true all=all value=value on_choose=choose/> }
@@ -79,7 +78,7 @@ fn RoleChoice(
     id: LiquidId,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let all = Role::ALL.iter().map(|each| (*each, (state.words.role)(*each).to_owned())).collect::<Vec<_>>();
+    let all = Role::ALL.iter().map(|each| (*each, words::role(*each).to_owned())).collect::<Vec<_>>();
     let value = Signal::derive(move || state.draft.with(|draft| draft.liquid(id).map(|liquid| liquid.role)));
     let choose = Callback::new(move |each: Role| state.edit(None, |draft| choose_role(draft, id, each)));
     view! {
@@ -123,10 +122,9 @@ fn SameDose(
     id: LiquidId,
 ) -> impl IntoView {
     const FORMS: [LiquidFigure; 3] = [LiquidFigure::SolidsOnFibre, LiquidFigure::LiquidOnFibre, LiquidFigure::Spray];
-    let state = expect_context::<State>();
     let form = move |part| {
         let figure = Figure::Liquid(id, part);
-        view! { <li><span class="note">{(state.words.figure)(figure).label}</span> " " <FigureOf figure=figure/></li> }
+        view! { <li><span class="note">{words::figure(figure).label}</span> " " <FigureOf figure=figure/></li> }
     };
     view! { <ul class="same-dose">{FORMS.map(form).into_iter().collect_view()}</ul> }
 }

@@ -12,7 +12,7 @@ use crate::quantity::{Kind, Unit, format};
 use crate::t;
 use crate::ui::components::{Choice, ChoiceOption, Grid, UnitChoice, WorkingPanel};
 use crate::ui::state::State;
-use crate::ui::text::{symbol_shown, typical_liquids, unit_shown};
+use crate::ui::text::{symbol_shown, typical_liquids, unit_shown, words};
 use leptos::context::Provider;
 use leptos::prelude::*;
 
@@ -181,13 +181,13 @@ fn AddLiquid() -> impl IntoView {
         let liquids = typical_liquids(*system);
         if state.has_room_for(liquids.len()) {
             state.edit(None, |draft| add_liquids(draft, &liquids));
-            state.tell_step(t!("recipe-system-added", name = (state.words.binder_system)(*system).name));
+            state.tell_step(t!("recipe-system-added", name = words::binder_system(*system).name));
         }
         chosen.set(key);
         chosen.set(String::new());
     });
     let mut systems = vec![ChoiceOption::new("", t!("recipe-add-system"))];
-    let words = |system: &SystemKey| ChoiceOption::new(system.key(), (state.words.binder_system)(*system).name);
+    let words = |system: &SystemKey| ChoiceOption::new(system.key(), words::binder_system(*system).name);
     systems.extend(SystemKey::ALL.iter().map(words));
     view! {
         <button type="button" class="bare" id="add-liquid" on:click=add>{t!("recipe-add-liquid")}</button>

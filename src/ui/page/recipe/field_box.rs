@@ -9,7 +9,7 @@ use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, in_box, offers, other_basis, read_as};
 use crate::ui::state::{Said, Session, State};
-use crate::ui::text::{symbol_shown, unit_short};
+use crate::ui::text::{symbol_shown, unit_short, words};
 use leptos::prelude::*;
 
 /// The box of a field, with its unit unless the column's head has it.
@@ -89,7 +89,7 @@ fn field_view(state: State, sheet: SheetContext, field: Field) -> FieldView {
         FieldView {
             kind,
             unit: units.unit(kind),
-            name: (state.words.field_name)(field, draft),
+            name: words::field_name(field, draft),
             content: content.unwrap_or_default(),
         }
     })

@@ -12,7 +12,7 @@ use crate::quantity::{Amount, Kind};
 use crate::t;
 use crate::ui::components::{Mark, WorkingPanel};
 use crate::ui::state::State;
-use crate::ui::text::shown;
+use crate::ui::text::{shown, words};
 use leptos::context::Provider;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
@@ -199,8 +199,7 @@ fn StationInputs(
     let folded = Field::PLAIN.iter().copied().filter(|field| field.is_folded() && field.station() == station);
     let boxes = folded
         .map(|field| {
-            let label =
-                Signal::derive(move || state.draft.with(|draft| (state.words.field)(field, draft).label.to_owned()));
+            let label = Signal::derive(move || state.draft.with(|draft| words::field(field, draft).label.to_owned()));
             view! { <FieldBox field=field label=label/> }
         })
         .collect_view();
@@ -212,7 +211,7 @@ fn StationInputs(
     };
     view! {
         <fieldset>
-            <legend>{(state.words.station)(station)}</legend>
+            <legend>{words::station(station)}</legend>
             <div class="row">{choice}{boxes}</div>
         </fieldset>
     }
@@ -221,7 +220,7 @@ fn StationInputs(
 #[component]
 fn FurnishChoice() -> impl IntoView {
     let state = expect_context::<State>();
-    let all = Furnish::ALL.iter().map(|each| (*each, (state.words.furnish)(*each).to_owned())).collect::<Vec<_>>();
+    let all = Furnish::ALL.iter().map(|each| (*each, words::furnish(*each).to_owned())).collect::<Vec<_>>();
     let value = Signal::derive(move || Some(state.draft.with(|draft| draft.furnish)));
     let choose = Callback::new(move |each: Furnish| state.edit(None, |draft| draft.furnish = each));
     view! { <EnumChoice id="furnish" name=t!("recipe-furnish") labelled=true all=all value=value on_choose=choose/> }
@@ -230,7 +229,7 @@ fn FurnishChoice() -> impl IntoView {
 #[component]
 fn BoardKindChoice() -> impl IntoView {
     let state = expect_context::<State>();
-    let all = BoardKind::ALL.iter().map(|each| (*each, (state.words.board_kind)(*each).to_owned())).collect::<Vec<_>>();
+    let all = BoardKind::ALL.iter().map(|each| (*each, words::board_kind(*each).to_owned())).collect::<Vec<_>>();
     let value = Signal::derive(move || Some(state.draft.with(|draft| draft.board_kind)));
     let choose = Callback::new(move |each: BoardKind| state.edit(None, |draft| draft.board_kind = each));
     view! { <EnumChoice id="board-kind" name=t!("recipe-board-kind") labelled=true all=all value=value on_choose=choose/> }
@@ -239,7 +238,7 @@ fn BoardKindChoice() -> impl IntoView {
 #[component]
 fn FacesChoice() -> impl IntoView {
     let state = expect_context::<State>();
-    let all = Faces::ALL.iter().map(|each| (*each, (state.words.faces)(*each).to_owned())).collect::<Vec<_>>();
+    let all = Faces::ALL.iter().map(|each| (*each, words::faces(*each).to_owned())).collect::<Vec<_>>();
     let value = Signal::derive(move || Some(state.draft.with(|draft| draft.sprayed_faces)));
     let choose = Callback::new(move |each: Faces| state.edit(None, |draft| draft.sprayed_faces = each));
     view! { <EnumChoice id="sprayed-faces" name=t!("recipe-sprayed-faces") labelled=true all=all value=value on_choose=choose/> }

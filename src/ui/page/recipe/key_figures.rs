@@ -8,6 +8,7 @@ use crate::t;
 use crate::ui::components::{LimitBar, Mark, Rank, WorkingPanel};
 use crate::ui::part::figure::text;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::context::Provider;
 use leptos::prelude::*;
 use uom::si::ratio::ratio;
@@ -76,7 +77,7 @@ fn Capacity() -> impl IntoView {
         let first = machines.with(|machines| machines.first().copied());
         first.map_or_else(
             || t!("recipe-no-limits"),
-            |machine| t!("recipe-bottleneck", machine = (state.words.machine)(machine)),
+            |machine| t!("recipe-bottleneck", machine = words::machine(machine)),
         )
     };
     view! {
@@ -103,7 +104,7 @@ fn MachineUse(
     });
     view! {
         <li>
-            <span>{(state.words.machine)(machine)}</span>
+            <span>{words::machine(machine)}</span>
             <LimitBar used=Signal::derive(move || used.get().unwrap_or_default())/>
             <FigureOf figure=Figure::Used(machine)/>
         </li>

@@ -24,6 +24,7 @@ use crate::domain::cautions;
 use crate::t;
 use crate::ui::components::{Cautions, Fold, WarningSlot};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use all_results::AllResults;
 use balance::{MassBalance, WaterBalance};
 use context::SheetContext;
@@ -62,8 +63,7 @@ fn Folds() -> impl IntoView {
     let state = expect_context::<State>();
     let applying = Memo::new(move |_| state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome))));
     let titles = Memo::new(move |_| {
-        applying
-            .with(|all| all.iter().map(|caution| (state.words.caution)(*caution).title).collect::<Vec<_>>().join(" · "))
+        applying.with(|all| all.iter().map(|caution| words::caution(*caution).title).collect::<Vec<_>>().join(" · "))
     });
     view! {
         <section class="panel folds" aria-label=t!("recipe-more-results")>

@@ -10,7 +10,7 @@ use crate::quantity::format;
 use crate::t;
 use crate::ui::components::{Mark, Rank};
 use crate::ui::state::State;
-use crate::ui::text::lower_first;
+use crate::ui::text::{lower_first, words};
 use leptos::prelude::*;
 
 /// The row.
@@ -25,7 +25,7 @@ pub fn LiquidRow(
     let role = sheet.memo(move || {
         state
             .draft
-            .with(|draft| draft.liquid(id).map(|liquid| lower_first((state.words.role)(liquid.role))))
+            .with(|draft| draft.liquid(id).map(|liquid| lower_first(words::role(liquid.role))))
             .unwrap_or_default()
     });
     let grade = sheet.memo(move || sheet.said_at(Place::Liquid(id)).map(|said| said.finding.grade));
@@ -102,9 +102,9 @@ fn DoseBasis(
 ) -> impl IntoView {
     let state = expect_context::<State>();
     let all = Memo::new(move |_| {
-        state.draft.with(|draft| {
-            draft.dose_ways(id).into_iter().map(|way| (way, way_words(state, draft, way))).collect::<Vec<_>>()
-        })
+        state
+            .draft
+            .with(|draft| draft.dose_ways(id).into_iter().map(|way| (way, way_words(draft, way))).collect::<Vec<_>>())
     });
     let value = Memo::new(move |_| state.draft.with(|draft| draft.liquid(id).map(|liquid| liquid.dose_way)));
     let name = Memo::new(move |_| t!("recipe-basis-of", name = state.liquid_name(id)));
@@ -113,7 +113,7 @@ fn DoseBasis(
 }
 
 /// What a dose is meant on.
-pub fn way_words(state: State, draft: &Draft, way: DoseWay) -> String {
+pub fn way_words(draft: &Draft, way: DoseWay) -> String {
     match way {
         DoseWay::SolidsOnFibre => t!("recipe-solids-on-fibre"),
         DoseWay::LiquidOnFibre => t!("recipe-liquid-on-fibre"),
@@ -122,7 +122,7 @@ pub fn way_words(state: State, draft: &Draft, way: DoseWay) -> String {
         DoseWay::LiquidOnFaces(Faces::Top) => t!("recipe-on-top-face"),
         DoseWay::LiquidOnFaces(Faces::Bottom) => t!("recipe-on-bottom-face"),
         DoseWay::SolidsOnLiquid(base) => match draft.liquid(base) {
-            Some(base) => t!("recipe-solids-on-liquid", name = (state.words.liquid)(base).into_owned()),
+            Some(base) => t!("recipe-solids-on-liquid", name = words::liquid(base).into_owned()),
             None => t!("recipe-solids-on-missing"),
         },
     }

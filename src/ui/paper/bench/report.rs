@@ -14,6 +14,7 @@ use crate::quantity::Kind;
 use crate::t;
 use crate::ui::page::bench::desk::{Desk, Tested};
 use crate::ui::page::bench::sheet::text::{shown, signed};
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The document.
@@ -72,7 +73,7 @@ type Group = (String, Vec<[String; 6]>);
 
 fn name(desk: Desk, group: &BoardGroup) -> String {
     desk.planned.with_untracked(|planned| {
-        desk.with_context(|context| (desk.state.words.bench.group)(&group.key, planned.series.as_ref(), context))
+        desk.with_context(|context| words::bench::group(&group.key, planned.series.as_ref(), context))
     })
 }
 
@@ -82,7 +83,7 @@ fn rows(desk: Desk, groups: &[&BoardGroup]) -> Vec<Group> {
 
 fn row(desk: Desk, result: &PropertyResult) -> [String; 6] {
     let state = desk.state;
-    let words = (state.words.bench.property)(result.property);
+    let words = words::bench::property(result.property);
     let base = |base: Option<f64>| base.map_or_else(String::new, |base| shown(state, result.property.kind(), base));
     let summary = &result.summary;
     let quantile = match result.property.tail() {
@@ -170,7 +171,7 @@ fn effect_rows(desk: Desk, effects: &Effects, series: &Series) -> impl IntoView 
     let kind = effects.property.kind();
     let rows = effects.ranking().into_iter().filter_map(|term| Some((term, term.effect?)));
     let rows = rows.map(|(term, own)| {
-        let name = desk.with_context(|context| (state.words.bench.term)(term.term, &series.factors, context.draft));
+        let name = desk.with_context(|context| words::bench::term(term.term, &series.factors, context.draft));
         let word = match term.is_significant() {
             Some(true) => t!("trial-significant"),
             Some(false) => t!("trial-not-significant"),
@@ -188,7 +189,7 @@ fn effect_rows(desk: Desk, effects: &Effects, series: &Series) -> impl IntoView 
     });
     view! {
         <tr class="group">
-            <th scope="rowgroup" class="l" colspan="4"><b>{(state.words.bench.property)(effects.property).label}</b></th>
+            <th scope="rowgroup" class="l" colspan="4"><b>{words::bench::property(effects.property).label}</b></th>
         </tr>
         {rows.collect_view()}
     }

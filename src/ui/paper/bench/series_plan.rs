@@ -16,6 +16,7 @@ use crate::quantity::Kind;
 use crate::t;
 use crate::ui::page::bench::desk::Desk;
 use crate::ui::page::bench::sheet::text::shown;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The plan, and behind it the sheets to weigh every run by.
@@ -38,17 +39,17 @@ fn Plan(
 ) -> impl IntoView {
     let desk = expect_context::<Desk>();
     let state = desk.state;
-    let words = &state.words.bench;
     let made = desk.made.get_untracked();
     let heads = desk.with_context(|context| {
         let head = |(at, factor): (usize, &Factor)| {
-            format!("{} {}", letter(at), (words.factor)(factor.of, &factor.own, context.draft))
+            format!("{} {}", letter(at), words::bench::factor(factor.of, &factor.own, context.draft))
         };
         series.factors.iter().enumerate().map(head).collect::<Vec<_>>()
     });
     let row = |run: &Run| {
         let levels = desk.with_context(|context| {
-            let level = |at| series.level(run, at).map_or_else(String::new, |level| (words.level)(level, context));
+            let level =
+                |at| series.level(run, at).map_or_else(String::new, |level| words::bench::level(level, context));
             (0..series.factors.len()).map(level).collect::<Vec<_>>()
         });
         view! {
@@ -71,7 +72,7 @@ fn Plan(
             let volume = needed.volume.map(|volume| shown(state, Kind::BenchVolume, volume.value));
             view! {
                 <tr>
-                    <th scope="row" class="l">{(words.material)(needed.material, draft, &basis.recipe)}</th>
+                    <th scope="row" class="l">{words::bench::material(needed.material, draft, &basis.recipe)}</th>
                     <td>{shown(state, Kind::BenchMass, needed.mass.value)}</td>
                     <td>{volume}</td>
                 </tr>

@@ -162,7 +162,7 @@ fn weigh_row(state: State, made: &Made, sheet: &WeighSheet, at: usize, line: &We
     view! {
         <tr>
             <td>{at}</td>
-            <th scope="row" class="l"><b>{line_name(state, made, line.id)}</b><span>{joined(&dose, &basis)}</span></th>
+            <th scope="row" class="l"><b>{line_name(made, line.id)}</b><span>{joined(&dose, &basis)}</span></th>
             <td class="mass">{part(WeighLineFigure::Rounded)}</td>
             <td>{part(WeighLineFigure::Volume)}</td>
             <td>{part(WeighLineFigure::SprayTime)}</td>

@@ -11,7 +11,7 @@ use crate::ui::field::number_text::in_box;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::part::working::figure_name;
 use crate::ui::state::State;
-use crate::ui::text::unit_shown;
+use crate::ui::text::{unit_shown, words};
 use crate::{label, t};
 use leptos::prelude::*;
 
@@ -206,33 +206,32 @@ struct Told {
     new: String,
 }
 
-fn liquid(state: State, id: LiquidId, draft: &Draft) -> String {
-    draft.liquid(id).map(|liquid| (state.words.liquid)(liquid).into_owned()).unwrap_or_default()
+fn liquid(id: LiquidId, draft: &Draft) -> String {
+    draft.liquid(id).map(|liquid| words::liquid(liquid).into_owned()).unwrap_or_default()
 }
 
 /// What a difference is called, and what both say.
 fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told {
-    let words = state.words;
     let both =
         |name: &str, say: &dyn Fn(&Draft) -> String| Told { name: name.to_owned(), old: say(old), new: say(new) };
     let (there, not_there) = (t!("record-in-recipe"), t!("record-not-in-recipe"));
     match difference {
         Difference::FeedWay => {
-            both(label!("frame-choice-feed-way"), &|draft| (words.feed_way)(draft.feed_way).to_owned())
+            both(label!("frame-choice-feed-way"), &|draft| words::feed_way(draft.feed_way).to_owned())
         }
         Difference::SprayedFaces => {
-            both(label!("frame-choice-sprayed-faces"), &|draft| (words.faces)(draft.sprayed_faces).to_owned())
+            both(label!("frame-choice-sprayed-faces"), &|draft| words::faces(draft.sprayed_faces).to_owned())
         }
         Difference::WaterWay => {
-            both(label!("frame-choice-water-way"), &|draft| (words.water_way)(draft.water_way).to_owned())
+            both(label!("frame-choice-water-way"), &|draft| words::water_way(draft.water_way).to_owned())
         }
-        Difference::Furnish => both(label!("frame-choice-furnish"), &|draft| (words.furnish)(draft.furnish).to_owned()),
+        Difference::Furnish => both(label!("frame-choice-furnish"), &|draft| words::furnish(draft.furnish).to_owned()),
         Difference::BoardKind => {
-            both(label!("frame-choice-board-kind"), &|draft| (words.board_kind)(draft.board_kind).to_owned())
+            both(label!("frame-choice-board-kind"), &|draft| words::board_kind(draft.board_kind).to_owned())
         }
-        Difference::Entry(field) => both(&(words.field_name)(field, new), &|draft| entered(state, draft, field)),
+        Difference::Entry(field) => both(&words::field_name(field, new), &|draft| entered(state, draft, field)),
         Difference::LiquidEntry(pair, part) => Told {
-            name: (words.field_name)(Field::Liquid(pair.new, part), new),
+            name: words::field_name(Field::Liquid(pair.new, part), new),
             old: entered(state, old, Field::Liquid(pair.old, part)),
             new: entered(state, new, Field::Liquid(pair.new, part)),
         },
@@ -245,32 +244,27 @@ fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told 
                 LiquidChoice::Source => label!("frame-choice-liquid-source"),
             };
             Told {
-                name: format!("{}: {what}", liquid(state, pair.new, new)),
-                old: chosen(state, old, pair.old, choice),
-                new: chosen(state, new, pair.new, choice),
+                name: format!("{}: {what}", liquid(pair.new, new)),
+                old: chosen(old, pair.old, choice),
+                new: chosen(new, pair.new, choice),
             }
         }
         Difference::Replaced(pair) => {
-            let role = new.liquid(pair.new).map_or("", |liquid| (words.role)(liquid.role));
-            Told {
-                name: t!("record-replaced", role = role),
-                old: liquid(state, pair.old, old),
-                new: liquid(state, pair.new, new),
-            }
+            let role = new.liquid(pair.new).map_or("", |liquid| words::role(liquid.role));
+            Told { name: t!("record-replaced", role = role), old: liquid(pair.old, old), new: liquid(pair.new, new) }
         }
-        Difference::Removed(id) => Told { name: liquid(state, id, old), old: there, new: not_there },
-        Difference::Added(id) => Told { name: liquid(state, id, new), old: not_there, new: there },
+        Difference::Removed(id) => Told { name: liquid(id, old), old: there, new: not_there },
+        Difference::Added(id) => Told { name: liquid(id, new), old: not_there, new: there },
     }
 }
 
 /// What a draft says in one choice about a liquid.
-fn chosen(state: State, draft: &Draft, id: LiquidId, choice: LiquidChoice) -> String {
-    let words = state.words;
+fn chosen(draft: &Draft, id: LiquidId, choice: LiquidChoice) -> String {
     draft.liquid(id).map_or_else(String::new, |liquid| match choice {
         LiquidChoice::Name => liquid.name.clone(),
-        LiquidChoice::Role => (words.role)(liquid.role).to_owned(),
-        LiquidChoice::Substance => (words.substance)(liquid.substance).to_owned(),
-        LiquidChoice::DoseWay => (words.dose_way)(liquid.dose_way, draft).into_owned(),
+        LiquidChoice::Role => words::role(liquid.role).to_owned(),
+        LiquidChoice::Substance => words::substance(liquid.substance).to_owned(),
+        LiquidChoice::DoseWay => words::dose_way(liquid.dose_way, draft).into_owned(),
         LiquidChoice::Source => liquid.source.clone(),
     })
 }
@@ -296,20 +290,20 @@ fn moved(state: State, old: &Draft, new: &Draft) -> Vec<Told> {
         (old != new).then_some(Told { name, old, new })
     };
     let dose = |id: LiquidId| Figure::Liquid(id, LiquidFigure::Liquid);
-    let labelled = |id: LiquidId, name: String| format!("{name}: {}", (state.words.figure)(dose(id)).label);
+    let labelled = |id: LiquidId, name: String| format!("{name}: {}", words::figure(dose(id)).label);
     let pairs = LiquidPairs::of(old, new);
     let mut lines = Vec::new();
     for pair in &pairs.same {
-        let name = labelled(pair.new, liquid(state, pair.new, new));
+        let name = labelled(pair.new, liquid(pair.new, new));
         lines.extend(line(name, Some(dose(pair.old)), Some(dose(pair.new))));
     }
     let gone = pairs.replaced.iter().map(|pair| pair.old).chain(pairs.removed.iter().copied());
     for id in gone {
-        lines.extend(line(labelled(id, liquid(state, id, old)), Some(dose(id)), None));
+        lines.extend(line(labelled(id, liquid(id, old)), Some(dose(id)), None));
     }
     let come = pairs.replaced.iter().map(|pair| pair.new).chain(pairs.added.iter().copied());
     for id in come {
-        lines.extend(line(labelled(id, liquid(state, id, new)), None, Some(dose(id))));
+        lines.extend(line(labelled(id, liquid(id, new)), None, Some(dose(id))));
     }
     lines.extend(FIGURES.into_iter().filter_map(|figure| line(figure_name(state, figure), Some(figure), Some(figure))));
     lines

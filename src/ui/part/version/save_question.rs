@@ -7,7 +7,7 @@ use crate::record::RevisionId;
 use crate::record::store::library::save::SaveQuestion;
 use crate::ui::components::Mark;
 use crate::ui::state::State;
-use crate::ui::text::Message;
+use crate::ui::text::{Message, words};
 use crate::{t, told};
 use leptos::prelude::*;
 
@@ -50,8 +50,8 @@ fn ask(state: State, why: SaveQuestion) -> Option<impl IntoView> {
         ),
         SaveQuestion::OtherBinders(id) => {
             let before = state.library.with_untracked(|library| library.revision(id))?;
-            let before = binders(state, &before.content().draft);
-            let now = state.draft.with_untracked(|draft| binders(state, draft));
+            let before = binders(&before.content().draft);
+            let now = state.draft.with_untracked(binders);
             (told!("record-ask-binders", before = before, now = now), t!("record-save-next"))
         }
     };
@@ -103,8 +103,8 @@ fn Question(
 }
 
 /// The binders by name, or that there is none.
-fn binders(state: State, draft: &Draft) -> String {
+fn binders(draft: &Draft) -> String {
     let binders = draft.liquids.iter().filter(|liquid| liquid.role == Role::Binder);
-    let names: Vec<String> = binders.map(|liquid| (state.words.liquid)(liquid).into_owned()).collect();
+    let names: Vec<String> = binders.map(|liquid| words::liquid(liquid).into_owned()).collect();
     if names.is_empty() { t!("frame-no-figure") } else { names.join(" + ") }
 }

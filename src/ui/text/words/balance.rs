@@ -5,7 +5,9 @@ use crate::label;
 use crate::ui::text::source_text;
 use std::borrow::Cow;
 
-pub(super) fn constant(constant: Constant) -> &'static str {
+/// A number from a table.
+#[must_use]
+pub fn constant(constant: Constant) -> &'static str {
     match constant {
         Constant::WaterDensity => label!("name-constant-water-density"),
         Constant::SensibleHeat => label!("name-constant-sensible-heat"),
@@ -15,7 +17,9 @@ pub(super) fn constant(constant: Constant) -> &'static str {
     }
 }
 
-pub(super) fn ground(ground: Ground) -> Cow<'static, str> {
+/// Where a formula comes from.
+#[must_use]
+pub fn ground(ground: Ground) -> Cow<'static, str> {
     match ground {
         Ground::Entered => Cow::Borrowed(label!("name-ground-entered")),
         Ground::MassBalance => Cow::Borrowed(label!("name-ground-mass-balance")),

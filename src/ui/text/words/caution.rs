@@ -9,7 +9,9 @@ use crate::ui::text::CautionWords;
 use crate::ui::text::source_text;
 use crate::{label, t};
 
-pub(super) fn caution(caution: Caution) -> CautionWords {
+/// A caution.
+#[must_use]
+pub fn caution(caution: Caution) -> CautionWords {
     let (title, text) = words(caution);
     CautionWords { title, text, limits: safety_limits(caution).map(limit).collect() }
 }

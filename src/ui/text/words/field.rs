@@ -8,7 +8,9 @@ use crate::ui::text::FieldWords;
 use crate::{field, t};
 use std::borrow::Cow;
 
-pub(super) fn field(field: Field, draft: &Draft) -> FieldWords {
+/// Label and hint of a field. A liquid's field is labelled without the liquid's name.
+#[must_use]
+pub fn field(field: Field, draft: &Draft) -> FieldWords {
     match field {
         Field::FibreFlow => fibre_flow(draft.feed_way),
         Field::WantedLineSpeed => field!("field-wanted-line-speed"),
@@ -73,7 +75,9 @@ fn dose(way: DoseWay) -> FieldWords {
     }
 }
 
-pub(super) fn field_name(asked: Field, draft: &Draft) -> String {
+/// A field by its full name, as messages call it: with the liquid's name.
+#[must_use]
+pub fn field_name(asked: Field, draft: &Draft) -> String {
     let of = match asked {
         Field::Liquid(id, part) => draft.liquid(id).map(|liquid| (liquid, part)),
         _ => None,

@@ -6,7 +6,10 @@ use crate::domain::{Figure, LiquidFigure};
 use crate::ui::text::FigureWords;
 use crate::{figure, label};
 
-pub(super) fn figure(figure: Figure) -> FigureWords {
+/// Label and basis of a figure. A liquid's figure is labelled without the liquid's name, a
+/// machine's with the machine's.
+#[must_use]
+pub fn figure(figure: Figure) -> FigureWords {
     match figure {
         Figure::Fibre => figure!("figure-fibre"),
         Figure::FibreWet => figure!("figure-fibre-wet"),

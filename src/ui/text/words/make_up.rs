@@ -42,7 +42,9 @@ fn amount(wanted: Wanted, context: &Context<'_>) -> Message {
     told!("make-up-amount", given = given, example = example)
 }
 
-pub(super) fn make_up(error: &MakeUpError, context: &Context<'_>) -> Message {
+/// Why a solution cannot be made up. Amounts of liquid are named by mass or volume as asked for.
+#[must_use]
+pub fn make_up(error: &MakeUpError, context: &Context<'_>) -> Message {
     match *error {
         MakeUpError::AmountOutOfRange { given } => amount(given, context),
         MakeUpError::FractionOutOfRange { given } => told!("make-up-concentration", given = share(given, context)),
@@ -74,7 +76,9 @@ fn volume_without_density(why: DensityError, context: &Context<'_>) -> Message {
     }
 }
 
-pub(super) fn glue(error: &GlueError, names: &[&str], context: &Context<'_>) -> Message {
+/// Why a glue cannot be mixed. The names of the parts stand in their places.
+#[must_use]
+pub fn glue(error: &GlueError, names: &[&str], context: &Context<'_>) -> Message {
     let part = |at: usize| match names.get(at) {
         Some(name) => (*name).to_owned(),
         None => t!("make-up-part", number = at + 1),

@@ -1,55 +1,29 @@
-//! English.
+//! Which text is said when, with which numbers: plain functions over the resources.
 
 mod balance;
-mod bench;
+pub mod bench;
 mod caution;
-mod compare;
+pub mod compare;
 mod field;
 mod figure;
 mod finding;
 pub mod library;
-mod line;
+pub mod line;
 mod make_up;
 mod name;
 mod record;
 mod system;
 pub mod versions;
 
-use super::Words;
-
-/// English, spelled the British way, units as their symbols.
-pub static WORDS: Words = Words {
-    field: field::field,
-    field_name: field::field_name,
-    figure: figure::figure,
-    liquid: name::liquid,
-    finding: finding::finding,
-    loose_entry: finding::loose_entry,
-    grade: name::grade,
-    caution: caution::caution,
-    source: name::source,
-    station: name::station,
-    role: name::role,
-    substance: name::substance,
-    machine: name::machine,
-    furnish: name::furnish,
-    board_kind: name::board_kind,
-    feed_way: name::feed_way,
-    faces: name::faces,
-    water_way: name::water_way,
-    dose_way: name::dose_way,
-    binder_system: system::binder_system,
-    system: name::system,
-    solute: name::solute,
-    make_up: make_up::make_up,
-    glue: make_up::glue,
-    constant: balance::constant,
-    ground: balance::ground,
-    refusal: record::refusal,
-    unread: record::unread,
-    store: record::store,
-    unsaved: record::unsaved,
-    bench: bench::BENCH,
-    compare: compare::COMPARE,
-    line: line::LINE,
+pub use balance::{constant, ground};
+pub use caution::caution;
+pub use field::{field, field_name};
+pub use figure::figure;
+pub use finding::{finding, loose_entry};
+pub use make_up::{glue, make_up};
+pub use name::{
+    board_kind, dose_way, faces, feed_way, furnish, grade, liquid, machine, role, solute, source, station, substance,
+    system, water_way,
 };
+pub use record::{refusal, store, unread, unsaved};
+pub use system::binder_system;

@@ -11,7 +11,9 @@ use crate::ui::text::source_text;
 use crate::{label, t};
 use std::borrow::Cow;
 
-pub(super) fn liquid(liquid: &LiquidDraft) -> Cow<'_, str> {
+/// What a liquid is called: its own name, or what it is while it has none.
+#[must_use]
+pub fn liquid(liquid: &LiquidDraft) -> Cow<'_, str> {
     let name = liquid.name.trim();
     if !name.is_empty() {
         Cow::Borrowed(name)
@@ -22,7 +24,9 @@ pub(super) fn liquid(liquid: &LiquidDraft) -> Cow<'_, str> {
     }
 }
 
-pub(super) fn grade(grade: Grade) -> &'static str {
+/// How grave a finding is, in one word or two.
+#[must_use]
+pub fn grade(grade: Grade) -> &'static str {
     match grade {
         Grade::Stop => label!("name-grade-stop"),
         Grade::Unusual => label!("name-grade-unusual"),
@@ -30,7 +34,9 @@ pub(super) fn grade(grade: Grade) -> &'static str {
     }
 }
 
-pub(super) fn source(source: Source) -> Cow<'static, str> {
+/// Where a usual window comes from.
+#[must_use]
+pub fn source(source: Source) -> Cow<'static, str> {
     match source {
         Source::Published(source) => Cow::Owned(source_text(source)),
         Source::Unverified(of) => Cow::Owned(t!("name-source-unverified-of", of = source_text(of))),
@@ -40,7 +46,9 @@ pub(super) fn source(source: Source) -> Cow<'static, str> {
     }
 }
 
-pub(super) fn station(station: Station) -> &'static str {
+/// A station of the line.
+#[must_use]
+pub fn station(station: Station) -> &'static str {
     match station {
         Station::Fibre => label!("name-station-fibre"),
         Station::Blender => label!("name-station-blender"),
@@ -50,7 +58,9 @@ pub(super) fn station(station: Station) -> &'static str {
     }
 }
 
-pub(super) fn role(role: Role) -> &'static str {
+/// What a liquid is for.
+#[must_use]
+pub fn role(role: Role) -> &'static str {
     match role {
         Role::Binder => label!("name-role-binder"),
         Role::Hardener => label!("name-role-hardener"),
@@ -61,7 +71,9 @@ pub(super) fn role(role: Role) -> &'static str {
     }
 }
 
-pub(super) fn substance(substance: Substance) -> &'static str {
+/// What a liquid is made of.
+#[must_use]
+pub fn substance(substance: Substance) -> &'static str {
     match substance {
         Substance::Uf => label!("name-substance-uf"),
         Substance::Muf => label!("name-substance-muf"),
@@ -78,7 +90,9 @@ pub(super) fn substance(substance: Substance) -> &'static str {
     }
 }
 
-pub(super) fn machine(machine: Machine) -> &'static str {
+/// A machine that may limit the line.
+#[must_use]
+pub fn machine(machine: Machine) -> &'static str {
     match machine {
         Machine::FibreSupply => label!("name-machine-fibre-supply"),
         Machine::Blender => label!("name-machine-blender"),
@@ -87,7 +101,9 @@ pub(super) fn machine(machine: Machine) -> &'static str {
     }
 }
 
-pub(super) fn furnish(furnish: Furnish) -> &'static str {
+/// What the furnish is made of.
+#[must_use]
+pub fn furnish(furnish: Furnish) -> &'static str {
     match furnish {
         Furnish::Straw => label!("name-furnish-straw"),
         Furnish::Wood => label!("name-furnish-wood"),
@@ -95,7 +111,9 @@ pub(super) fn furnish(furnish: Furnish) -> &'static str {
     }
 }
 
-pub(super) fn board_kind(kind: BoardKind) -> &'static str {
+/// The kind of board.
+#[must_use]
+pub fn board_kind(kind: BoardKind) -> &'static str {
     match kind {
         BoardKind::Fibreboard => label!("name-board-kind-fibreboard"),
         BoardKind::Particleboard => label!("name-board-kind-particleboard"),
@@ -103,7 +121,9 @@ pub(super) fn board_kind(kind: BoardKind) -> &'static str {
     }
 }
 
-pub(super) fn feed_way(way: FeedWay) -> &'static str {
+/// A way to fix the fibre flow.
+#[must_use]
+pub fn feed_way(way: FeedWay) -> &'static str {
     match way {
         FeedWay::OvenDry => label!("name-feed-way-oven-dry"),
         FeedWay::Belt => label!("name-feed-way-belt"),
@@ -113,7 +133,9 @@ pub(super) fn feed_way(way: FeedWay) -> &'static str {
     }
 }
 
-pub(super) fn faces(faces: Faces) -> &'static str {
+/// The faces of the mat that a spray goes on.
+#[must_use]
+pub fn faces(faces: Faces) -> &'static str {
     match faces {
         Faces::Both => label!("name-faces-both"),
         Faces::Top => label!("name-faces-top"),
@@ -121,7 +143,9 @@ pub(super) fn faces(faces: Faces) -> &'static str {
     }
 }
 
-pub(super) fn water_way(way: WaterWay) -> &'static str {
+/// A way to fix the water dose.
+#[must_use]
+pub fn water_way(way: WaterWay) -> &'static str {
     match way {
         WaterWay::ToMatMoisture => label!("name-water-way-to-mat-moisture"),
         WaterWay::OnFibre => label!("name-water-way-on-fibre"),
@@ -130,7 +154,9 @@ pub(super) fn water_way(way: WaterWay) -> &'static str {
     }
 }
 
-pub(super) fn dose_way(way: DoseWay, draft: &Draft) -> Cow<'static, str> {
+/// A way to enter a dose, its base named.
+#[must_use]
+pub fn dose_way(way: DoseWay, draft: &Draft) -> Cow<'static, str> {
     match way {
         DoseWay::SolidsOnFibre => Cow::Borrowed(label!("name-dose-way-solids-on-fibre")),
         DoseWay::SolidsOnLiquid(base) => Cow::Owned(match draft.liquid(base) {
@@ -145,14 +171,18 @@ pub(super) fn dose_way(way: DoseWay, draft: &Draft) -> Cow<'static, str> {
     }
 }
 
-pub(super) fn system(system: UnitSystem) -> &'static str {
+/// A system of units.
+#[must_use]
+pub fn system(system: UnitSystem) -> &'static str {
     match system {
         UnitSystem::Metric => label!("name-system-metric"),
         UnitSystem::Us => label!("name-system-us"),
     }
 }
 
-pub(super) fn solute(solute: Solute) -> &'static str {
+/// A substance that is dissolved in water.
+#[must_use]
+pub fn solute(solute: Solute) -> &'static str {
     match solute {
         Solute::AmmoniumSulfate => label!("name-solute-ammonium-sulfate"),
         Solute::AmmoniumChloride => label!("name-solute-ammonium-chloride"),

@@ -15,7 +15,9 @@ pub(super) fn kilobytes(bytes: u64) -> String {
     format!("{}\u{a0}kB", bytes.div_ceil(1_000))
 }
 
-pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
+/// Why a text is not taken, and where in it the trouble is.
+#[must_use]
+pub fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
     let subject = match carrier {
         Carrier::File => label!("record-the-file"),
         Carrier::Link => label!("record-the-link"),
@@ -62,7 +64,9 @@ pub(super) fn refusal(refusal: &Refusal, carrier: Carrier) -> Message {
     Message { what, fix: format!("{fix} {kept}") }
 }
 
-pub(super) fn unread(why: &Unread) -> Message {
+/// Why a stored record is not shown.
+#[must_use]
+pub fn unread(why: &Unread) -> Message {
     match why {
         Unread::Refused(why) => refusal(why, Carrier::Record),
         Unread::BadKey => told!("record-bad-key"),
@@ -70,7 +74,9 @@ pub(super) fn unread(why: &Unread) -> Message {
     }
 }
 
-pub(super) fn store(error: &StoreError) -> Message {
+/// Why the store did not do what it was asked.
+#[must_use]
+pub fn store(error: &StoreError) -> Message {
     match error {
         StoreError::Full => told!("record-store-full"),
         StoreError::Blocked => told!("record-store-blocked"),
@@ -79,7 +85,9 @@ pub(super) fn store(error: &StoreError) -> Message {
     }
 }
 
-pub(super) fn unsaved(error: &SaveError) -> Message {
+/// Why something was not saved.
+#[must_use]
+pub fn unsaved(error: &SaveError) -> Message {
     match error {
         SaveError::Store(why) => store(why),
         SaveError::NotKept => told!("record-not-kept"),

@@ -4,7 +4,9 @@ use crate::domain::recipe::binder_system::SystemKey;
 use crate::figure;
 use crate::ui::text::SystemWords;
 
-pub(super) fn binder_system(key: SystemKey) -> SystemWords {
+/// A binder system of the starting library.
+#[must_use]
+pub fn binder_system(key: SystemKey) -> SystemWords {
     let words = match key {
         SystemKey::Uf => figure!("name-binder-system-uf"),
         SystemKey::Muf => figure!("name-binder-system-muf"),

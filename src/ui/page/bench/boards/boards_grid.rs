@@ -243,7 +243,7 @@ fn group_note(state: State, desk: TrialDesk, run: Option<u16>) -> String {
             Some(state.currency.with(|currency| {
                 desk.basis.with(|basis| {
                     let context = Context { units: &units, draft: &basis.recipe, currency };
-                    levels_of_run(state, series, own, &context)
+                    levels_of_run(series, own, &context)
                 })
             }))
         })

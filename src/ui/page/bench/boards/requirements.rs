@@ -10,7 +10,7 @@ use crate::t;
 use crate::ui::components::{Fold, TextBox};
 use crate::ui::page::bench::entry::{PlaceChoice, TrialBox, TrialDesk, TrialMessages, group_name};
 use crate::ui::state::State;
-use crate::ui::text::Context;
+use crate::ui::text::{Context, words};
 use leptos::prelude::*;
 
 fn required() -> impl Iterator<Item = Property> {
@@ -28,7 +28,7 @@ pub fn Requirements() -> impl IntoView {
     let note = Signal::derive(move || t!("trial-required-count", count = entered.get()));
     let boxes = move || {
         let one = |property: Property| {
-            let label = (state.words.bench.property)(property).label.to_owned();
+            let label = words::bench::property(property).label.to_owned();
             view! { <TrialBox field=TrialField::Required(property) label=label/> }
         };
         required().map(one).collect_view()
@@ -67,8 +67,7 @@ pub fn Requirements() -> impl IntoView {
 fn StartFrom() -> impl IntoView {
     let state = expect_context::<State>();
     let bench = state.bench;
-    let words = &state.words.bench;
-    let sets = RequirementSet::ALL.iter().map(|set| (words.requirement_set)(*set));
+    let sets = RequirementSet::ALL.iter().map(|set| words::bench::requirement_set(*set));
     let offered: Vec<String> = std::iter::once(t!("trial-select-standard")).chain(sets).collect();
     // What is entered may have been typed over since, so the choice goes back to its heading.
     let chosen = RwSignal::new(0_usize);
@@ -78,7 +77,7 @@ fn StartFrom() -> impl IntoView {
             bench.open.with_untracked(|open| (open.trial.requirements.clone(), open.trial.required_by.clone()));
         bench.edit(|trial| {
             trial.requirements = set.requirements();
-            trial.required_by = (state.words.bench.requirement_set)(set);
+            trial.required_by = words::bench::requirement_set(set);
         });
         chosen.set(at);
         chosen.set(0);
@@ -110,7 +109,7 @@ fn Verdicts() -> impl IntoView {
                 let context = Context { units: &units, draft: &basis.recipe, currency };
                 desk.tested.with(|tested| {
                     let own = |own: &TestedGroup| {
-                        let verdicts = own.judged.iter().map(|judged| (state.words.bench.verdict)(judged, &context));
+                        let verdicts = own.judged.iter().map(|judged| words::bench::verdict(judged, &context));
                         (group_name(state, desk, &own.group.key), verdicts.collect::<Vec<_>>())
                     };
                     tested.combinations.iter().map(own).filter(|(_, said)| !said.is_empty()).collect::<Vec<_>>()

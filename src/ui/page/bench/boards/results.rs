@@ -12,7 +12,7 @@ use crate::ui::page::bench::entry::{
     signed_share,
 };
 use crate::ui::state::State;
-use crate::ui::text::{Context, unit_short};
+use crate::ui::text::{Context, unit_short, words};
 use leptos::prelude::*;
 
 /// A row of the table: a group with its means.
@@ -55,7 +55,7 @@ pub fn Results() -> impl IntoView {
     let heads = move || {
         let one = |property: Property| {
             view! {
-                <th scope="col" class="edge">{(state.words.bench.property)(property).label} <br/> {unit(property)}</th>
+                <th scope="col" class="edge">{words::bench::property(property).label} <br/> {unit(property)}</th>
                 <th scope="col">{t!("trial-sd")}</th>
             }
         };
@@ -168,11 +168,7 @@ fn Statistics(
                 let densities = state.currency.with(|currency| {
                     desk.basis.with(|basis| {
                         let context = Context { units: &units, draft: &basis.recipe, currency };
-                        group
-                            .at_density
-                            .iter()
-                            .map(|own| (state.words.bench.at_density)(own, &context))
-                            .collect::<Vec<_>>()
+                        group.at_density.iter().map(|own| words::bench::at_density(own, &context)).collect::<Vec<_>>()
                     })
                 });
                 let name = group_name(state, desk, &group.key);
@@ -187,7 +183,7 @@ fn Statistics(
     let rows = move || {
         let one = |GroupStatistics { at, name, results, densities }: GroupStatistics| {
             let row = move |(property, mean, count): (Property, String, usize)| {
-                let words = (state.words.bench.property)(property);
+                let words = words::bench::property(property);
                 let (word, quantile) = match property.tail() {
                     Some(Tail::Lower) => (t!("trial-lower"), Some(BoardFigure::Lower(property))),
                     Some(Tail::Upper) => (t!("trial-upper"), Some(BoardFigure::Upper(property))),

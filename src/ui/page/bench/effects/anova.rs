@@ -88,7 +88,7 @@ fn anova_rows(state: State, effects: &Effects, series: &Series, context: &Contex
         ]
     };
     let term = |own: &TermResult| {
-        line(term_name(state, series, context, own.term), own.freedom, own.squares, (own.f, own.p), own.share)
+        line(term_name(series, context, own.term), own.freedom, own.squares, (own.f, own.p), own.share)
     };
     let rest = effects.residual_squares / effects.total_squares;
     let all = u32::try_from(effects.runs.saturating_sub(1)).unwrap_or(u32::MAX);
@@ -115,7 +115,7 @@ pub fn AliasesOfEffects() -> impl IntoView {
         read_effects(state, desk, shown, |effects, series, context| {
             let row = |own: &TermResult| {
                 let with = own.aliases.iter().map(|word| word.to_text()).collect::<Vec<_>>().join(" = ");
-                (!with.is_empty()).then(|| (term_name(state, series, context, own.term), word_of(own.term), with))
+                (!with.is_empty()).then(|| (term_name(series, context, own.term), word_of(own.term), with))
             };
             effects.terms.iter().filter_map(row).collect::<Vec<_>>()
         })

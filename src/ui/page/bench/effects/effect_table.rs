@@ -8,7 +8,7 @@ use crate::t;
 use crate::ui::chart::scale::LinearScale;
 use crate::ui::page::bench::entry::{TrialDesk, amount_parts};
 use crate::ui::state::State;
-use crate::ui::text::{Context, unit_short};
+use crate::ui::text::{Context, unit_short, words};
 use leptos::prelude::*;
 
 /// A row, in words and in places of the drawing.
@@ -42,8 +42,8 @@ pub fn signed(state: State, kind: Kind, base: f64) -> String {
 }
 
 /// A term by the names of its factors.
-pub fn term_name(state: State, series: &Series, context: &Context<'_>, term: Term) -> String {
-    (state.words.bench.term)(term, &series.factors, context.draft)
+pub fn term_name(series: &Series, context: &Context<'_>, term: Term) -> String {
+    words::bench::term(term, &series.factors, context.draft)
 }
 
 /// The table.
@@ -132,7 +132,7 @@ fn rows(state: State, effects: &Effects, series: &Series, context: &Context<'_>)
     };
     let row = |(term, own): (&TermResult, EffectEstimate)| {
         let half = own.half_width.unwrap_or(0.0);
-        let name = term_name(state, series, context, term.term);
+        let name = term_name(series, context, term.term);
         let (effect, limit) =
             (signed(state, kind, own.value), own.half_width.map(|half| amount_parts(state, kind, half).0));
         let ends = t!(
@@ -150,7 +150,7 @@ fn rows(state: State, effects: &Effects, series: &Series, context: &Context<'_>)
                 };
                 let level = |at: usize| {
                     let level = series.factors.get(factor).and_then(|own| own.levels.get(at));
-                    level.map_or_else(String::new, |level| (state.words.bench.level)(level, context))
+                    level.map_or_else(String::new, |level| words::bench::level(level, context))
                 };
                 (mean(0), mean(1), format!("{} → {}", level(0), level(1)))
             }

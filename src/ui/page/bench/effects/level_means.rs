@@ -7,6 +7,7 @@ use crate::t;
 use crate::ui::components::Fold;
 use crate::ui::page::bench::entry::{TrialDesk, amount_parts, shown};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The fold.
@@ -19,17 +20,16 @@ pub fn LevelMeans() -> impl IntoView {
     let rows = Memo::new(move |_| {
         read_effects(state, desk, of, |effects, series, context| {
             let kind = effects.property.kind();
-            let words = &state.words.bench;
             let row = |own: &LevelEffect| {
                 let factor = series.factors.get(own.factor)?;
                 let level = factor.levels.get(usize::from(own.level))?;
-                let name = (words.factor)(factor.of, &factor.own, context.draft);
+                let name = words::bench::factor(factor.of, &factor.own, context.draft);
                 let above = signed(state, kind, own.above.value);
                 let above = match own.above.half_width {
                     Some(half) => format!("{above} ± {}", amount_parts(state, kind, half).0),
                     None => above,
                 };
-                Some([format!("{name}, {}", (words.level)(level, context)), shown(state, kind, own.mean), above])
+                Some([format!("{name}, {}", words::bench::level(level, context)), shown(state, kind, own.mean), above])
             };
             effects.levels.iter().filter_map(row).collect::<Vec<_>>()
         })

@@ -15,7 +15,7 @@ use crate::t;
 use crate::ui::components::WarningSlot;
 use crate::ui::page::bench::entry::{PlaceChoice, TrialDesk, slot_lines};
 use crate::ui::state::State;
-use crate::ui::text::Context;
+use crate::ui::text::{Context, words};
 use anova::{AliasesOfEffects, Anova};
 use context::EffectsShown;
 use effect_table::EffectTable;
@@ -56,7 +56,7 @@ pub fn EffectsTab() -> impl IntoView {
     let words = Memo::new(move |_| {
         properties.with(|all| {
             let words = |property: &Property| {
-                let words = (state.words.bench.property)(*property);
+                let words = words::bench::property(*property);
                 format!("{} ({})", words.label, property.standard())
             };
             all.iter().map(words).collect::<Vec<_>>()
@@ -65,7 +65,7 @@ pub fn EffectsTab() -> impl IntoView {
     let place =
         Memo::new(move |_| properties.with(|all| all.iter().position(|own| Some(*own) == property.get())).unwrap_or(0));
     let choose = Callback::new(move |at: usize| chosen.set(properties.with_untracked(|all| all.get(at).copied())));
-    let models: Vec<String> = ModelWay::ALL.iter().map(|way| (state.words.bench.model_way)(*way).to_owned()).collect();
+    let models: Vec<String> = ModelWay::ALL.iter().map(|way| words::bench::model_way(*way).to_owned()).collect();
     let model_place = Memo::new(move |_| ModelWay::ALL.iter().position(|way| *way == model.get()).unwrap_or(0));
     let choose_model = Callback::new(move |at: usize| {
         if let Some(way) = ModelWay::ALL.get(at) {
@@ -94,7 +94,7 @@ pub fn EffectsTab() -> impl IntoView {
                     desk.planned.with(|planned| {
                         outcome.with(|own| {
                             let effects = own.as_ref()?.effects.as_ref()?;
-                            Some((state.words.bench.sayings)(effects, planned.series.as_ref()?, &context))
+                            Some(words::bench::sayings(effects, planned.series.as_ref()?, &context))
                         })
                     })
                 })

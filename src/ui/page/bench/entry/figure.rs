@@ -14,7 +14,7 @@ use crate::t;
 use crate::ui::components::{FigureValue, Rank, WorkingFrame, opens, working_text};
 use crate::ui::page::bench::sheet::text::parts;
 use crate::ui::state::State;
-use crate::ui::text::lower_first;
+use crate::ui::text::{lower_first, words};
 use leptos::prelude::*;
 
 /// Number and unit.
@@ -103,8 +103,8 @@ fn figure_key(figure: BoardFigure) -> String {
 /// A figure by its name, with whose it is.
 fn name(state: State, desk: TrialDesk, figure: BoardsFigure) -> String {
     let own = figure.figure();
-    let label = (state.words.bench.board_figure)(own).label;
-    let property = property_of(own).map_or("", |property| (state.words.bench.property)(property).label);
+    let label = words::bench::board_figure(own).label;
+    let property = property_of(own).map_or("", |property| words::bench::property(property).label);
     let whose = match figure {
         BoardsFigure::Of(id, _) => board_name(state, id),
         _ => desk
@@ -198,7 +198,7 @@ pub fn BoardsWorking(
     let told = move |figure: BoardsFigure| {
         move || {
             let working = desk.tested.with(|tested| figure.working(tested))?;
-            Some(working_text(state, &working, |origin| origin_words(state, *origin).into_any()))
+            Some(working_text(state, &working, |origin| origin_words(*origin).into_any()))
         }
     };
     move || {
@@ -216,10 +216,10 @@ pub fn BoardsWorking(
     }
 }
 
-fn origin_words(state: State, origin: BoardOrigin) -> String {
+fn origin_words(origin: BoardOrigin) -> String {
     match origin {
-        BoardOrigin::Field(field) => (state.words.bench.board_field)(field).label.to_owned(),
-        BoardOrigin::Figure(figure) => (state.words.bench.board_figure)(figure).label.to_owned(),
+        BoardOrigin::Field(field) => words::bench::board_field(field).label.to_owned(),
+        BoardOrigin::Figure(figure) => words::bench::board_figure(figure).label.to_owned(),
         BoardOrigin::Mean => t!("trial-mean-of-boards"),
         BoardOrigin::Deviation => t!("trial-sd-of-boards"),
         BoardOrigin::Student => t!("trial-student"),

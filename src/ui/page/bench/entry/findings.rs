@@ -15,7 +15,7 @@ use crate::t;
 use crate::ui::components::SlotLine;
 use crate::ui::page::bench::sheet::word;
 use crate::ui::state::State;
-use crate::ui::text::Message;
+use crate::ui::text::{Message, words};
 use leptos::prelude::*;
 use uom::si::f64::Ratio;
 
@@ -40,7 +40,7 @@ pub fn slot_lines(
             return before.clone();
         }
         let said = findings().into_iter().filter(|finding| !is_of_entry(finding)).map(|finding| {
-            let message = with_bench(state, |context| (state.words.bench.finding)(&finding, context));
+            let message = with_bench(state, |context| words::bench::finding(&finding, context));
             line(desk, finding.grade, finding.place, message)
         });
         let entries = entry_findings(state, &fields());

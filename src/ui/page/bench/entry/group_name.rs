@@ -7,7 +7,7 @@ use crate::domain::trial::series::factor::Factor;
 use crate::domain::trial::series::field::Of;
 use crate::domain::trial::series::run::Run;
 use crate::ui::state::State;
-use crate::ui::text::Context;
+use crate::ui::text::{Context, words};
 use leptos::prelude::*;
 
 /// What a group is called: its run, or the levels of its runs.
@@ -16,7 +16,7 @@ pub fn group_name(state: State, desk: TrialDesk, key: &GroupKey) -> String {
     state.currency.with(|currency| {
         desk.basis.with(|basis| {
             let context = Context { units: &units, draft: &basis.recipe, currency };
-            desk.planned.with(|planned| (state.words.bench.group)(key, planned.series.as_ref(), &context))
+            desk.planned.with(|planned| words::bench::group(key, planned.series.as_ref(), &context))
         })
     })
 }
@@ -33,13 +33,12 @@ pub fn group_key(key: &GroupKey) -> String {
 }
 
 /// The levels of a run in a few words: "pMDI 3 % · 640 kg/m³"; blank for a run that does not belong to the design.
-pub fn levels_of_run(state: State, series: &Series, run: &Run, context: &Context<'_>) -> String {
-    let words = &state.words.bench;
+pub fn levels_of_run(series: &Series, run: &Run, context: &Context<'_>) -> String {
     let one = |(at, factor): (usize, &Factor)| {
-        let level = (words.level)(series.level(run, at)?, context);
+        let level = words::bench::level(series.level(run, at)?, context);
         Some(match factor.of {
             Of::Dose(id) => match context.draft.liquid(id) {
-                Some(liquid) => format!("{} {level}", (state.words.liquid)(liquid)),
+                Some(liquid) => format!("{} {level}", words::liquid(liquid)),
                 None => level,
             },
             Of::Own(_) => format!("{} {level}", factor.own.name.trim()),

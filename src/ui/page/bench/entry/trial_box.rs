@@ -12,7 +12,7 @@ use crate::t;
 use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
 use crate::ui::state::State;
-use crate::ui::text::{Message, symbol_shown, unit_short};
+use crate::ui::text::{Message, symbol_shown, unit_short, words};
 use leptos::prelude::*;
 
 /// The box of a field of the trial, with its unit unless the column's head has it.
@@ -63,7 +63,7 @@ pub fn TrialBox(
             }),
         }
     });
-    let name = Signal::derive(move || with_bench(state, |context| (state.words.bench.place)(field.place(), context)));
+    let name = Signal::derive(move || with_bench(state, |context| words::bench::place(field.place(), context)));
     let on_input = Callback::new(move |text: String| desk.type_into(state, field, text));
     let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let choose = Callback::new(move |unit: Unit| desk.choose_unit(state, kind.get_untracked(), unit));
@@ -123,7 +123,7 @@ fn remark(state: State, field: TrialField) -> Option<BoxRemark> {
         }
     })?;
     let finding = TrialFinding { grade, place: field.place(), what: TrialProblem::Entry(what) };
-    let message = with_bench(state, |context| (state.words.bench.finding)(&finding, context));
+    let message = with_bench(state, |context| words::bench::finding(&finding, context));
     Some(BoxRemark { grade, what, message })
 }
 

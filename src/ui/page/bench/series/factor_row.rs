@@ -15,7 +15,7 @@ use crate::t;
 use crate::ui::components::{Menu, TextBox, UnitChoice};
 use crate::ui::page::bench::entry::{PlaceChoice, TrialDesk};
 use crate::ui::state::State;
-use crate::ui::text::{lower_first, unit_short};
+use crate::ui::text::{lower_first, unit_short, words};
 use leptos::prelude::*;
 
 /// The row, and below it name and unit of a factor that changes nothing computed.
@@ -45,7 +45,7 @@ pub fn FactorRow(
     let choices = Memo::new(move |_| {
         desk.basis.with(|basis| {
             let blank = OwnFactor::default();
-            let words = |of| (state.words.bench.factor)(of, &blank, &basis.recipe);
+            let words = |of| words::bench::factor(of, &blank, &basis.recipe);
             offered(&basis.recipe, id).into_iter().map(words).collect::<Vec<_>>()
         })
     });
@@ -161,7 +161,7 @@ fn FactorUnit(
     let choose = Callback::new(move |unit: Unit| desk.choose_unit(state, kind.get_untracked(), unit));
     let name = Signal::derive(move || {
         desk.basis.with(|basis| {
-            of.get().map_or_else(String::new, |of| (state.words.bench.factor)(of, &OwnFactor::default(), &basis.recipe))
+            of.get().map_or_else(String::new, |of| words::bench::factor(of, &OwnFactor::default(), &basis.recipe))
         })
     });
     let basis = move || {
@@ -170,7 +170,7 @@ fn FactorUnit(
             Some(DoseWay::SolidsOnFibre) => t!("trial-on-fibre"),
             Some(DoseWay::LiquidOnFibre) => t!("trial-liquid-on-fibre"),
             Some(DoseWay::SolidsOnLiquid(base)) => match basis.recipe.liquid(base) {
-                Some(base) => t!("trial-on-solids-of", name = (state.words.liquid)(base).into_owned()),
+                Some(base) => t!("trial-on-solids-of", name = words::liquid(base).into_owned()),
                 None => String::new(),
             },
             _ => String::new(),

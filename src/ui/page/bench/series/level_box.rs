@@ -9,7 +9,7 @@ use crate::record::limits::LONGEST_NAME;
 use crate::t;
 use crate::ui::page::bench::entry::{PlaceChoice, TrialBox};
 use crate::ui::state::State;
-use crate::ui::text::typical_liquids;
+use crate::ui::text::{typical_liquids, words};
 use leptos::prelude::*;
 
 /// The box of a level.
@@ -91,9 +91,7 @@ fn systems(state: State) -> Vec<(String, Vec<LiquidDraft>)> {
             library.systems().into_iter().map(|own| (own.content().name.clone(), own.content().liquids.clone())),
         );
     });
-    all.extend(
-        SystemKey::ALL.iter().map(|key| ((state.words.binder_system)(*key).name.to_owned(), typical_liquids(*key))),
-    );
+    all.extend(SystemKey::ALL.iter().map(|key| (words::binder_system(*key).name.to_owned(), typical_liquids(*key))));
     all
 }
 

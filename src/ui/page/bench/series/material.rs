@@ -9,6 +9,7 @@ use crate::t;
 use crate::ui::components::Fold;
 use crate::ui::page::bench::entry::{TrialBox, TrialDesk, TrialMessages, shown};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const MARGIN: TrialField = TrialField::Series(SeriesField::Margin);
@@ -25,7 +26,7 @@ pub fn MaterialFold() -> impl IntoView {
             let draft = basis.series.as_ref().unwrap_or(&none);
             let row = |needed: &Needed| {
                 [
-                    (state.words.bench.material)(needed.material, draft, &basis.recipe),
+                    words::bench::material(needed.material, draft, &basis.recipe),
                     shown(state, Kind::BenchMass, needed.mass.value),
                     needed.volume.map_or_else(String::new, |volume| shown(state, Kind::BenchVolume, volume.value)),
                 ]

@@ -9,6 +9,7 @@ use crate::record::content::trial::field::TrialField;
 use crate::t;
 use crate::ui::page::bench::entry::{PlaceChoice, TrialBox, TrialDesk, TrialMessages};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const FIELDS: [TrialField; 2] = [TrialField::Series(SeriesField::Replicates), TrialField::Sheet(WeighField::Boards)];
@@ -32,7 +33,7 @@ pub fn PlanBoxes() -> impl IntoView {
     let factors = read(|series| series.factors.len());
     let ways = Memo::new(move |_| {
         let fractions = fraction::offered(factors.get()).into_iter().map(DesignWay::Fraction);
-        let words = |way| (state.words.bench.design_way)(way, factors.get());
+        let words = |way| words::bench::design_way(way, factors.get());
         std::iter::once(DesignWay::Full).chain(fractions).map(words).collect::<Vec<_>>()
     });
     let way = read(|series| match series.design {
@@ -47,8 +48,7 @@ pub fn PlanBoxes() -> impl IntoView {
             series.design = chosen.map_or(DesignWay::Full, DesignWay::Fraction);
         });
     });
-    let block_ways: Vec<String> =
-        BlockWay::ALL.iter().map(|way| (state.words.bench.block_way)(*way).to_owned()).collect();
+    let block_ways: Vec<String> = BlockWay::ALL.iter().map(|way| words::bench::block_way(*way).to_owned()).collect();
     let blocks = read(|series| BlockWay::ALL.iter().position(|way| *way == series.blocks).unwrap_or(0));
     let choose_blocks = Callback::new(move |at: usize| {
         if let Some(way) = BlockWay::ALL.get(at) {

@@ -29,7 +29,7 @@ pub fn ProgressHead() -> impl IntoView {
                 let context = Context { units: &units, draft: &basis.recipe, currency };
                 desk.planned.with(|planned| {
                     let series = planned.series.as_ref()?;
-                    Some(levels_of_run(state, series, series.run(place)?, &context))
+                    Some(levels_of_run(series, series.run(place)?, &context))
                 })
             })
         })

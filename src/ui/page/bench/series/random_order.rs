@@ -9,6 +9,7 @@ use crate::t;
 use crate::ui::components::Fold;
 use crate::ui::page::bench::entry::{TrialBox, TrialDesk, TrialMessages};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const SEED: TrialField = TrialField::Series(SeriesField::Seed);
@@ -50,7 +51,7 @@ pub fn RandomOrderFold() -> impl IntoView {
             <div class="actions"><button type="button" on:click=ask>{t!("trial-draw-order")}</button></div>
             <Show when=move || asked.get()>
                 <div role="alert">
-                    <p>{move || (state.words.bench.redraw)(fixed(), progress.with(Vec::len) - fixed())}</p>
+                    <p>{move || words::bench::redraw(fixed(), progress.with(Vec::len) - fixed())}</p>
                     <div class="actions">
                         <button type="button" on:click=move |_| redraw()>{t!("trial-redraw")}</button>
                         <button type="button" on:click=move |_| asked.set(false)>{t!("trial-keep-order")}</button>

@@ -11,7 +11,7 @@ use crate::record::content::trial::progress::RunStage;
 use crate::t;
 use crate::ui::page::bench::entry::{TrialDesk, amount_parts, levels_of_run};
 use crate::ui::state::State;
-use crate::ui::text::{Context, lower_first, unit_short};
+use crate::ui::text::{Context, lower_first, unit_short, words};
 use leptos::prelude::*;
 
 /// The properties of which one is shown beside the density: the first that any board gives.
@@ -43,7 +43,7 @@ pub fn RunsGrid() -> impl IntoView {
             .with(|tested| SHOWN.into_iter().find(|own| tested.results.iter().any(|result| result.property == *own)))
     });
     let rows = Memo::new(move |_| run_rows(state, desk, progress, property.get()));
-    let heads = Memo::new(move |_| factor_heads(state, desk));
+    let heads = Memo::new(move |_| factor_heads(desk));
     let has_blocks =
         Memo::new(move |_| desk.planned.with(|planned| planned.series.as_ref().is_some_and(|own| own.blocks > 1)));
     let has_replicates =
@@ -52,7 +52,7 @@ pub fn RunsGrid() -> impl IntoView {
     let unit = move |kind: Kind| move || unit_short(state.unit(kind), &state.currency.get());
     let result_head = move || {
         property.get().map(|property| {
-            view! { {(state.words.bench.property)(property).label} <br/> {unit(property.kind())} }
+            view! { {words::bench::property(property).label} <br/> {unit(property.kind())} }
         })
     };
     let row = move |row: RunRow| run_row(state, row, has_blocks.get_untracked(), has_replicates.get_untracked());
@@ -89,12 +89,12 @@ pub fn RunsGrid() -> impl IntoView {
 }
 
 /// "A Dose of pMDI".
-fn factor_heads(state: State, desk: TrialDesk) -> Vec<String> {
+fn factor_heads(desk: TrialDesk) -> Vec<String> {
     desk.basis.with(|basis| {
         desk.planned.with(|planned| {
             let named = |series: &Series| {
                 let one = |(at, factor): (usize, &Factor)| {
-                    format!("{} {}", letter(at), (state.words.bench.factor)(factor.of, &factor.own, &basis.recipe))
+                    format!("{} {}", letter(at), words::bench::factor(factor.of, &factor.own, &basis.recipe))
                 };
                 series.factors.iter().enumerate().map(one).collect()
             };
@@ -123,16 +123,14 @@ fn run_rows(state: State, desk: TrialDesk, progress: Memo<Vec<RunStage>>, shown:
                     let one = |progress: &RunStage| {
                         let run = series.run(progress.place)?;
                         let level = |at| {
-                            series
-                                .level(run, at)
-                                .map_or_else(String::new, |level| (state.words.bench.level)(level, &context))
+                            series.level(run, at).map_or_else(String::new, |level| words::bench::level(level, &context))
                         };
                         Some(RunRow {
                             progress: *progress,
                             block: run.block,
                             replicate: run.replicate,
                             levels: (0..series.factors.len()).map(level).collect(),
-                            summary: levels_of_run(state, series, run, &context),
+                            summary: levels_of_run(series, run, &context),
                             density: mean(run.place, Property::Density).unwrap_or_default(),
                             result: shown.and_then(|property| mean(run.place, property)).unwrap_or_default(),
                             is_next: next == Some(run.place),

@@ -10,20 +10,21 @@ use crate::ui::components::{FigureValue, Rank, WorkingFrame, opens, working_text
 use crate::ui::page::bench::desk::Made;
 use crate::ui::part::working::name_in;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// A figure by its name, a line's with the line.
-fn name(state: State, made: &Made, figure: WeighFigure) -> String {
-    let label = (state.words.bench.figure)(figure).label;
+fn name(made: &Made, figure: WeighFigure) -> String {
+    let label = words::bench::figure(figure).label;
     match figure {
-        WeighFigure::Line(id, _) => format!("{}: {label}", line_name(state, made, id)),
+        WeighFigure::Line(id, _) => format!("{}: {label}", line_name(made, id)),
         _ => label.to_owned(),
     }
 }
 
 /// What a line weighs.
-pub fn line_name(state: State, made: &Made, id: LineId) -> String {
-    (state.words.bench.line)(id, &made.recipe)
+pub fn line_name(made: &Made, id: LineId) -> String {
+    words::bench::line(id, &made.recipe)
 }
 
 /// The figure; a press opens its working.
@@ -47,7 +48,7 @@ pub fn SheetValue(
             .made
             .with(|made| made.sheet.as_ref().map_or_else(Default::default, |sheet| value_parts(state, sheet, figure)))
     });
-    let name = Memo::new(move |_| sheet.desk.made.with(|made| name(state, made, figure)));
+    let name = Memo::new(move |_| sheet.desk.made.with(|made| name(made, figure)));
     view! {
         <FigureValue
             key=figure.key()
@@ -72,7 +73,7 @@ pub fn SheetWorking(
     let sheet = expect_context::<WeighContext>();
     move || {
         sheet.open_figure.get().filter(|figure| belongs(*figure)).map(|figure| {
-            let name = sheet.desk.made.with_untracked(|made| name(state, made, figure));
+            let name = sheet.desk.made.with_untracked(|made| name(made, figure));
             view! {
                 <WorkingFrame id=format!("working-{}", figure.key()) name=name on_close=Callback::new(move |()| sheet.open_figure.set(None))>
                     {move || told(state, sheet, figure)}
@@ -91,23 +92,22 @@ fn told(state: State, sheet: WeighContext, figure: WeighFigure) -> Option<AnyVie
     sheet.desk.made.with(|made| {
         let working = working(from, made.sheet.as_ref()?)?;
         let rounded = (from != figure).then(|| view! { <p class="note">{t!("bench-rounded-note")}</p> });
-        let told = working_text(state, &working, |origin| origin_view(state, made, *origin));
+        let told = working_text(state, &working, |origin| origin_view(made, *origin));
         Some(view! { {rounded} {told} }.into_any())
     })
 }
 
 /// What a number put into a working is.
-fn origin_view(state: State, made: &Made, origin: WeighOrigin) -> AnyView {
-    let words = &state.words.bench;
+fn origin_view(made: &Made, origin: WeighOrigin) -> AnyView {
     match origin {
         WeighOrigin::Field(field) => {
             let go = move |_| page::focus_field(&field.box_key());
-            let name = (words.field)(field, &made.typed).label;
+            let name = words::bench::field(field, &made.typed).label;
             view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
         }
-        WeighOrigin::Figure(figure) => name(state, made, figure).into_any(),
-        WeighOrigin::RecipeField(field) => (state.words.field_name)(field, &made.recipe).into_any(),
-        WeighOrigin::RecipeFigure(figure) => name_in(state, figure, &made.recipe).into_any(),
-        WeighOrigin::Batches | WeighOrigin::Constant(_) => (words.origin)(origin).into_any(),
+        WeighOrigin::Figure(figure) => name(made, figure).into_any(),
+        WeighOrigin::RecipeField(field) => words::field_name(field, &made.recipe).into_any(),
+        WeighOrigin::RecipeFigure(figure) => name_in(figure, &made.recipe).into_any(),
+        WeighOrigin::Batches | WeighOrigin::Constant(_) => words::bench::origin(origin).into_any(),
     }
 }

@@ -19,7 +19,7 @@ fn next(sheet: WeighContext) -> String {
         let own = made.sheet.as_ref()?;
         let id = sheet.active()?;
         let line = sheet.lines.with(|lines| lines.iter().find(|line| line.line.id == id).map(|line| line.line))?;
-        Some(t!("bench-next", name = line_name(state, made, id), mass = on_balance(state, own, id, line.to_add)))
+        Some(t!("bench-next", name = line_name(made, id), mass = on_balance(state, own, id, line.to_add)))
     });
     told.unwrap_or_default()
 }

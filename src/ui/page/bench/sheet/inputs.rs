@@ -14,6 +14,7 @@ use crate::domain::{Draft, Entry, work_out};
 use crate::t;
 use crate::ui::field::number_text::in_box;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const FIELDS: &[WeighField] = &[
@@ -72,7 +73,7 @@ pub fn WeighInputs() -> impl IntoView {
                         id="bench-thickness-way"
                         label=t!("bench-thickness-way")
                         all=ThicknessWay::ALL
-                        words=state.words.bench.thickness_way
+                        words=words::bench::thickness_way
                         now=|sheet: &SheetDraft| sheet.thickness_way
                         put=|sheet: &mut SheetDraft, way| sheet.thickness_way = way
                     />
@@ -110,7 +111,7 @@ fn OwnBox(
     let which = SheetBox::Field(field);
     let own = Memo::new(move |_| own(state, sheet, field));
     let name = Memo::new(move |_| {
-        state.bench.open.with(|open| (state.words.bench.field)(field, &open.trial.sheet).label.to_owned())
+        state.bench.open.with(|open| words::bench::field(field, &open.trial.sheet).label.to_owned())
     });
     let is_changed = Memo::new(move |_| own.with(|own| own.is_own && own.fixed.is_none()));
     let reset = move |_| {

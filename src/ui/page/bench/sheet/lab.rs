@@ -10,7 +10,7 @@ use crate::t;
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::unit_short;
+use crate::ui::text::{unit_short, words};
 use leptos::prelude::*;
 
 const FIELDS: &[WeighField] = &[
@@ -64,7 +64,6 @@ pub fn lab_note(state: State) -> String {
 #[component]
 pub fn LabSetup() -> impl IntoView {
     let state = expect_context::<State>();
-    let words = &state.words.bench;
     let boxes = FIELDS.iter().map(|field| SheetBox::Field(*field)).collect::<Vec<_>>();
     let by_mass = Memo::new(move |_| state.bench.open.with(|open| open.trial.sheet.spray_way == SprayWay::Mass));
     view! {
@@ -75,11 +74,11 @@ pub fn LabSetup() -> impl IntoView {
                     <LabBox field=WeighField::Capacity label=t!("bench-capacity") blank=t!("bench-no-limit")/>
                     <LabBox field=WeighField::Overage label=t!("bench-overage")/>
                     <Pick
-                        id="bench-overage-of" label=t!("bench-overage-of") all=OverageOf::ALL words=words.overage_of of_lab=true
+                        id="bench-overage-of" label=t!("bench-overage-of") all=OverageOf::ALL words=words::bench::overage_of of_lab=true
                         now=|sheet: &SheetDraft| sheet.overage_of put=|sheet: &mut SheetDraft, of| sheet.overage_of = of
                     />
                     <Pick
-                        id="bench-overage-on" label=t!("bench-overage-on") all=OverageOn::ALL words=words.overage_on of_lab=true
+                        id="bench-overage-on" label=t!("bench-overage-on") all=OverageOn::ALL words=words::bench::overage_on of_lab=true
                         now=|sheet: &SheetDraft| sheet.overage_on put=|sheet: &mut SheetDraft, on| sheet.overage_on = on
                     />
                     <LabBox field=WeighField::WallLoss label=t!("bench-wall-loss")/>
@@ -90,7 +89,7 @@ pub fn LabSetup() -> impl IntoView {
                 <legend>{t!("bench-spray")}</legend>
                 <div class="row">
                     <Pick
-                        id="bench-spray-way" label=t!("bench-spray-way") all=SprayWay::ALL words=words.spray_way of_lab=true
+                        id="bench-spray-way" label=t!("bench-spray-way") all=SprayWay::ALL words=words::bench::spray_way of_lab=true
                         now=|sheet: &SheetDraft| sheet.spray_way put=|sheet: &mut SheetDraft, way| sheet.spray_way = way
                     />
                     {move || if by_mass.get() {
@@ -99,7 +98,7 @@ pub fn LabSetup() -> impl IntoView {
                         view! { <LabBox field=WeighField::SprayVolume label=t!("bench-spray-flow") blank=t!("bench-no-spray-time")/> }
                     }}
                     <Pick
-                        id="bench-water-place" label=t!("bench-water-place") all=WaterPlace::ALL words=words.water_place of_lab=true
+                        id="bench-water-place" label=t!("bench-water-place") all=WaterPlace::ALL words=words::bench::water_place of_lab=true
                         now=|sheet: &SheetDraft| sheet.water_place put=|sheet: &mut SheetDraft, place| sheet.water_place = place
                     />
                 </div>
@@ -134,7 +133,7 @@ fn LabBox(
     let state = expect_context::<State>();
     let which = SheetBox::Field(field);
     let name = Memo::new(move |_| {
-        state.bench.open.with(|open| (state.words.bench.field)(field, &open.trial.sheet).label.to_owned())
+        state.bench.open.with(|open| words::bench::field(field, &open.trial.sheet).label.to_owned())
     });
     let aside = Memo::new(move |_| {
         let entry = which.entry(state);

@@ -20,6 +20,7 @@ use super::desk::Desk;
 use crate::t;
 use crate::ui::components::{Cautions, Fold, SlotLine, WarningSlot};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use context::WeighContext;
 use foot::{AnnounceWeighing, WeighFoot};
 use inputs::WeighInputs;
@@ -51,7 +52,7 @@ pub fn WeighSheetTab() -> impl IntoView {
     let is_old = Memo::new(move |_| sheet.desk.made.with(|made| made.old));
     let cautions = Memo::new(move |_| cautions_of(sheet));
     let titles = Memo::new(move |_| {
-        let title = |caution: &_| (state.words.caution)(*caution).title;
+        let title = |caution: &_| words::caution(*caution).title;
         cautions.with(|all| all.iter().map(title).collect::<Vec<_>>().join(" · "))
     });
     view! {

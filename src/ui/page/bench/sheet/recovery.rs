@@ -10,6 +10,7 @@ use crate::domain::trial::weigh_sheet::recovery_draft::RecoveryField;
 use crate::quantity::Kind;
 use crate::t;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// What the furnish recovered comes to, with what there is to say.
@@ -36,7 +37,7 @@ pub fn Recovered() -> impl IntoView {
         Some((shown(state, Kind::Share, recovery.loss.value), shown(state, Kind::BenchMass, recovery.mat_mass.value)))
     });
     let number = |field: RecoveryField| {
-        let label = (state.words.bench.recovery_field)(field).label;
+        let label = words::bench::recovery_field(field).label;
         view! { <BenchBox which=SheetBox::Recovered(field) label=label.to_owned() name=label.to_owned() aside=t!("common-optional")/> }
     };
     let fig = move |key: &'static str, label: String, value: String| {

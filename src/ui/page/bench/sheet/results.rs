@@ -11,6 +11,7 @@ use crate::t;
 use crate::ui::components::Rank;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const KEY: &[WeighFigure] =
@@ -94,22 +95,19 @@ fn joined_amount(state: State, amount: Amount) -> String {
 /// Everything that is not among the key figures.
 #[component]
 pub fn AllResults() -> impl IntoView {
-    let state = expect_context::<State>();
     let sheet = expect_context::<WeighContext>();
     let lines = Memo::new(move |_| {
         sheet.desk.made.with(|made| {
             let own = made.sheet.as_ref();
-            own.map_or_else(Vec::new, |own| {
-                own.lines.iter().map(|line| (line.id, line_name(state, made, line.id))).collect()
-            })
+            own.map_or_else(Vec::new, |own| own.lines.iter().map(|line| (line.id, line_name(made, line.id))).collect())
         })
     });
     let plain = |figure: &WeighFigure| {
-        let words = (state.words.bench.figure)(*figure);
+        let words = words::bench::figure(*figure);
         view! { <tr><th scope="row" class="l">{words.label} " " <span class="note">{words.note}</span></th><td><SheetValue figure=*figure/></td></tr> }
     };
     let head = |part: &WeighLineFigure| {
-        let label = (state.words.bench.figure)(WeighFigure::Line(LineId::Fibre, *part)).label;
+        let label = words::bench::figure(WeighFigure::Line(LineId::Fibre, *part)).label;
         view! { <th scope="col">{label}</th> }
     };
     let row = |(id, name): (LineId, String)| {

@@ -13,7 +13,7 @@ use crate::ui::page::bench::desk::Made;
 use crate::ui::page::bench::sheet::figure::line_name;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
-use crate::ui::text::symbol_shown;
+use crate::ui::text::{symbol_shown, words};
 use leptos::prelude::*;
 use uom::si::f64::{Mass, Ratio};
 
@@ -115,7 +115,7 @@ fn row(state: State, made: &Made, sheet: &WeighSheet, own: &LineProgress, quiet:
     };
     let left = if to_add.value > 0.0 { balance_parts(state, sheet, id, to_add).0 } else { String::new() };
     RowText {
-        name: line_name(state, made, id),
+        name: line_name(made, id),
         target: on_balance(state, sheet, id, own.line.planned),
         spray: [joined(&volume.0, &volume.1), time]
             .into_iter()
@@ -154,11 +154,11 @@ pub fn target_dose(state: State, made: &Made, sheet: &WeighSheet, id: LineId) ->
     let way = made.recipe.liquid(liquid).map(|liquid| liquid.dose_way);
     (
         dose.map(|dose| with_unit(state, dose, None)).unwrap_or_default(),
-        way.map(|way| basis(state, &made.recipe, way)).unwrap_or_default(),
+        way.map(|way| basis(&made.recipe, way)).unwrap_or_default(),
     )
 }
 
-fn basis(state: State, recipe: &Draft, way: DoseWay) -> String {
+fn basis(recipe: &Draft, way: DoseWay) -> String {
     match way {
         DoseWay::SolidsOnFibre => t!("recipe-solids-on-fibre"),
         DoseWay::LiquidOnFibre => t!("recipe-liquid-on-fibre"),
@@ -167,7 +167,7 @@ fn basis(state: State, recipe: &Draft, way: DoseWay) -> String {
         DoseWay::LiquidOnFaces(Faces::Top) => t!("recipe-on-top-face"),
         DoseWay::LiquidOnFaces(Faces::Bottom) => t!("recipe-on-bottom-face"),
         DoseWay::SolidsOnLiquid(base) => match recipe.liquid(base) {
-            Some(base) => t!("recipe-solids-on-liquid", name = (state.words.liquid)(base).into_owned()),
+            Some(base) => t!("recipe-solids-on-liquid", name = words::liquid(base).into_owned()),
             None => t!("recipe-solids-on-missing"),
         },
     }
@@ -190,7 +190,7 @@ fn question(state: State, made: &Made, sheet: &WeighSheet, own: &LineProgress, s
             )
         }
         Slip::Swapped { with } => (
-            t!("bench-swapped", planned = planned, entered = entered, other = line_name(state, made, with)),
+            t!("bench-swapped", planned = planned, entered = entered, other = line_name(made, with)),
             Some(Meant::Swap(with)),
         ),
         Slip::FarOff => (t!("bench-far-off", planned = planned, entered = entered), None),

@@ -15,6 +15,7 @@ use crate::ui::chart::map::{CellStatus, Legend, MapCells, RegionLabel, map as dr
 use crate::ui::page::compare::choices::{output_choices, output_of, picked, used_inputs};
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::words::{amount_text, output_name, with_unit_named};
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Points of each axis; each cell is a full solve.
@@ -44,13 +45,8 @@ pub struct MappedResult {
 }
 
 /// Both axes of the map chosen, for a system; an error where a range is none.
-pub fn axes(
-    context: CompareContext,
-    own: &MapDraft,
-    system: &ComparedSystem,
-    points: usize,
-) -> Option<Result<(Axis, Axis), RangeError>> {
-    let offered = used_inputs(context.state, system);
+pub fn axes(own: &MapDraft, system: &ComparedSystem, points: usize) -> Option<Result<(Axis, Axis), RangeError>> {
+    let offered = used_inputs(system);
     let (across, up) = (picked(&own.across, FIRST_ACROSS, &offered), picked(&own.up, FIRST_UP, &offered));
     if across == up {
         return None;
@@ -64,7 +60,7 @@ pub fn mapped_at(context: CompareContext, own: &MapDraft, width: f64) -> Option<
     context.shown.with(|shown| {
         let at = shown.ready_at(own.system.as_ref());
         let system = shown.ready.get(at)?;
-        let (x, y) = match axes(context, own, system, POINTS)? {
+        let (x, y) = match axes(own, system, POINTS)? {
             Ok(axes) => axes,
             Err(error) => return Some(Err(error)),
         };
@@ -90,9 +86,8 @@ fn worked_out(
     width: f64,
 ) -> Option<MappedResult> {
     let state = context.state;
-    let words = &state.words.compare;
     let case = system.case()?;
-    let key = picked(&own.output, FIRST_OUTPUT, &output_choices(state, system));
+    let key = picked(&own.output, FIRST_OUTPUT, &output_choices(system));
     let output = output_of(context, system, &key)?;
     let grid = grid(case, &x, &y, output);
     let units = state.units.get();
@@ -110,8 +105,8 @@ fn worked_out(
         edges: grid.edges.iter().map(|piece| piece.map(|(x, y)| (x_unit.from_base(x), y_unit.from_base(y)))).collect(),
         now: now.map(|(x, y)| (x_unit.from_base(x), y_unit.from_base(y))),
     };
-    let names = [x.field, y.field].map(|field| (state.words.field_name)(field, &system.draft));
-    let figure = with_unit_named(state, &output_name(state, output, &system.draft), kinds[2]);
+    let names = [x.field, y.field].map(|field| words::field_name(field, &system.draft));
+    let figure = with_unit_named(state, &output_name(output, &system.draft), kinds[2]);
     let labels = [with_unit_named(state, &names[0], kinds[0]), with_unit_named(state, &names[1], kinds[1])];
     let title = t!("compare-figure-of", figure = figure.clone(), system = name);
     let up = t!("compare-map-up", up = labels[1].clone(), figure = figure);
@@ -123,14 +118,14 @@ fn worked_out(
     let picture = draw(
         (width, if width < 500.0 { 340.0 } else { 460.0 }),
         &cells,
-        &regions(context, &grid, (x_unit, y_unit)),
+        &regions(&grid, (x_unit, y_unit)),
         Labels { title: &title, across: &labels[0], up: &up, mark: units.mark },
         Legend { barred: &barred, unusual: &unusual, now: &point },
     );
     let on_map = Obstacle::ALL
         .into_iter()
         .filter(|obstacle| grid.feasibilities.iter().any(|feasibility| feasibility.has(*obstacle)))
-        .map(words.obstacle)
+        .map(words::compare::obstacle)
         .collect::<Vec<_>>();
     let number = |kind: Kind, unit: Unit, base: f64| format::amount(Amount::from_base(kind, base), unit, units.mark);
     let columns: Vec<usize> = (0..POINTS).step_by(EVERY).collect();
@@ -144,7 +139,9 @@ fn worked_out(
             let value = grid.values.get(place).copied().flatten();
             let value = value.map_or_else(|| "–".to_owned(), |base| number(kinds[2], unit, base));
             let first = grid.feasibilities.get(place).and_then(|feasibility| feasibility.obstacles().next());
-            line.push(first.map_or(value.clone(), |obstacle| format!("{value}: {}", (words.obstacle)(obstacle))));
+            line.push(
+                first.map_or(value.clone(), |obstacle| format!("{value}: {}", words::compare::obstacle(obstacle))),
+            );
         }
         rows.push(line);
     }
@@ -161,7 +158,7 @@ fn worked_out(
 }
 
 /// The names of the regions: of what can be run, and of what prevents it first.
-fn regions(context: CompareContext, grid: &Grid, (x_unit, y_unit): (Unit, Unit)) -> Vec<RegionLabel> {
+fn regions(grid: &Grid, (x_unit, y_unit): (Unit, Unit)) -> Vec<RegionLabel> {
     let columns = grid.across.len().max(1);
     let mut found: Vec<(Option<Obstacle>, usize, f64, f64)> = Vec::new();
     for (place, feasibility) in grid.feasibilities.iter().enumerate() {
@@ -179,10 +176,8 @@ fn regions(context: CompareContext, grid: &Grid, (x_unit, y_unit): (Unit, Unit))
     }
     let label = |(obstacle, count, x, y): (Option<Obstacle>, usize, f64, f64)| RegionLabel {
         at: (x_unit.from_base(x / count as f64), y_unit.from_base(y / count as f64)),
-        words: obstacle.map_or_else(
-            || t!("compare-feasible"),
-            |obstacle| (context.state.words.compare.obstacle)(obstacle).to_owned(),
-        ),
+        words: obstacle
+            .map_or_else(|| t!("compare-feasible"), |obstacle| words::compare::obstacle(obstacle).to_owned()),
     };
     found.into_iter().filter(|(_, count, ..)| *count >= SMALL).map(label).collect()
 }
@@ -200,12 +195,12 @@ fn sentences(
     let Some(case) = system.case() else { return Default::default() };
     let found = feasibility(case, &mut Vec::new());
     if found.is_feasible() {
-        let advice: Vec<&str> = found.obstacles().map(state.words.compare.obstacle).collect();
+        let advice: Vec<&str> = found.obstacles().map(words::compare::obstacle).collect();
         let second = if advice.is_empty() { String::new() } else { t!("compare-advice", advice = advice.join("; ")) };
         return (t!("compare-inside", system = name), second);
     }
     let limits: Vec<&str> =
-        found.obstacles().filter(|obstacle| !obstacle.is_advice()).map(state.words.compare.obstacle).collect();
+        found.obstacles().filter(|obstacle| !obstacle.is_advice()).map(words::compare::obstacle).collect();
     let lead = t!("compare-outside", system = name, limits = limits.join("; "));
     let text = |kind: Kind, base: f64| amount_text(state, Amount::from_base(kind, base));
     // Along each axis by itself.

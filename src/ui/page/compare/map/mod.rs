@@ -15,6 +15,7 @@ use super::ranges::{RangeBoxes, RangeOf};
 use crate::domain::Grade;
 use crate::t;
 use crate::ui::components::Fold;
+use crate::ui::text::words;
 use chosen::{ACROSS, FIRST_ACROSS, FIRST_OUTPUT, FIRST_UP, OUTPUT, RANGES, SYSTEM, UP};
 use leptos::prelude::*;
 use region::FeasibleRegion;
@@ -23,18 +24,13 @@ use region::FeasibleRegion;
 #[component]
 pub fn MapTab() -> impl IntoView {
     let context = expect_context::<CompareContext>();
-    let state = context.state;
     let width = RwSignal::new(0.0);
     let place = chosen_place(context, SYSTEM);
     let inputs = Memo::new(move |_| {
-        context
-            .shown
-            .with(|shown| shown.ready.get(place.get()).map(|system| used_inputs(state, system)).unwrap_or_default())
+        context.shown.with(|shown| shown.ready.get(place.get()).map(used_inputs).unwrap_or_default())
     });
     let outputs = Memo::new(move |_| {
-        context
-            .shown
-            .with(|shown| shown.ready.get(place.get()).map(|system| output_choices(state, system)).unwrap_or_default())
+        context.shown.with(|shown| shown.ready.get(place.get()).map(output_choices).unwrap_or_default())
     });
     let own = context.follow(|typed| typed.map.clone());
     let mapped = Memo::new(move |_| {
@@ -54,7 +50,7 @@ pub fn MapTab() -> impl IntoView {
     let problem = move || {
         mapped.with(|mapped| match mapped {
             Some(Err(error)) => {
-                Some(view! { <GradedMessage grade=Grade::Stop message=(state.words.compare.no_range)(*error)/> })
+                Some(view! { <GradedMessage grade=Grade::Stop message=words::compare::no_range(*error)/> })
             }
             _ => None,
         })
@@ -104,7 +100,7 @@ fn AxisBoxes(kept: KeySlot, first: &'static str, place: Memo<usize>, id: &'stati
         let chosen = context.state.compare.typed.with(kept.get);
         context.shown.with(|shown| {
             let system = shown.ready.get(place.get())?;
-            RangeOf::new(system, &picked(&chosen, first, &used_inputs(context.state, system)))
+            RangeOf::new(system, &picked(&chosen, first, &used_inputs(system)))
         })
     });
     let key = Memo::new(move |_| range.with(|range| range.as_ref().map(|range| range.key.clone())));

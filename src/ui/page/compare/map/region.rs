@@ -9,6 +9,7 @@ use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::glyph::SystemGlyph;
 use crate::ui::page::compare::words::with_unit_named;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Points along an axis.
@@ -24,10 +25,10 @@ pub fn FeasibleRegion() -> impl IntoView {
         own.with(|own| {
             context.shown.with(|shown| {
                 let chosen = shown.ready.get(shown.ready_at(own.system.as_ref()))?;
-                let (x, y) = axes(context, own, chosen, POINTS)?.ok()?;
+                let (x, y) = axes(own, chosen, POINTS)?.ok()?;
                 let kinds = [chosen.draft.kind(x.field), chosen.draft.kind(y.field)];
                 let head = [(x, kinds[0]), (y, kinds[1])].map(|(axis, kind)| {
-                    with_unit_named(state, &(state.words.field_name)(axis.field, &chosen.draft), kind)
+                    with_unit_named(state, &words::field_name(axis.field, &chosen.draft), kind)
                 });
                 let row = |(system, place): (&crate::domain::compare::side::ComparedSystem, &usize)| {
                     let along = |axis: &Axis, kind: Kind| {

@@ -20,6 +20,7 @@ use crate::record::table::Table;
 use crate::t;
 use crate::ui::chart::drawing::Drawing;
 use crate::ui::table::{answers, assumptions, emission, limits};
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Width of a drawing on paper, in pixels of 1/96 inch: A4 and Letter less their margins.
@@ -92,17 +93,15 @@ fn report(context: CompareContext, rows: &[KeyRow]) -> Option<AnyView> {
         let asked = exported(state, &asked);
         let key_figures = key_table(context, shown, rows);
         let title = t!("compare-report-title", names = names(shown));
-        let values = sources(context, shown);
+        let values = sources(shown);
         let first = shown.systems.first()?;
-        let (assumed_inputs, limited) = context.with_draft(&first.draft, |own| {
-            (assumptions(&shown.systems, state.words, own), limits(&shown.systems, state.words, own))
-        });
+        let (assumed_inputs, limited) =
+            context.with_draft(&first.draft, |own| (assumptions(&shown.systems, own), limits(&shown.systems, own)));
         // What nobody has filled in says nothing.
         let has_economy = typed.economy != EconomyEntries::default()
             || typed.system_economy.values().any(|own| *own != SystemEconomyEntries::default());
         let economy = has_economy.then(|| economy_table(context, &typed, shown)).flatten();
-        let emission =
-            (typed.emission != EmissionEntries::default()).then(|| emission(&sheet(&typed.emission), state.words));
+        let emission = (typed.emission != EmissionEntries::default()).then(|| emission(&sheet(&typed.emission)));
         let part = |title: String, table: &Table| {
             let table = exported(state, table);
             view! { <ReportPart title=title>{table}</ReportPart> }
@@ -178,13 +177,12 @@ fn made() -> String {
 }
 
 /// Where the liquids' values and the methods come from.
-fn sources(context: CompareContext, shown: &Compared) -> AnyView {
-    let state = context.state;
+fn sources(shown: &Compared) -> AnyView {
     let mut said: Vec<String> = Vec::new();
     for liquid in shown.systems.iter().flat_map(|system| &system.draft.liquids) {
         let source = liquid.source.trim();
         let source = if source.is_empty() { t!("compare-no-source") } else { source.to_owned() };
-        let line = format!("{}: {source}", (state.words.liquid)(liquid));
+        let line = format!("{}: {source}", words::liquid(liquid));
         if !said.contains(&line) {
             said.push(line);
         }

@@ -13,7 +13,7 @@ use crate::ui::page::compare::choices::{KeyChoice, KeySlot, SystemSelect, System
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::systems::Compared;
 use crate::ui::page::compare::table::MissingPrices;
-use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const FIRST: SystemSlot = SystemSlot {
@@ -53,19 +53,17 @@ fn other_at(own: &BreakEvenDraft, shown: &Compared) -> usize {
 }
 
 /// The prices of a system. A liquid's first: the fibre's is much the same for all.
-fn prices_of(state: State, system: &ComparedSystem) -> Vec<ChoiceOption> {
+fn prices_of(system: &ComparedSystem) -> Vec<ChoiceOption> {
     let mut all: Vec<Field> = inputs(system).into_iter().filter(is_price).collect();
     let fibre = all.first() == Some(&Field::FibrePrice);
     all.rotate_left(usize::from(fibre));
-    let option = |field: Field| {
-        ChoiceOption::new(number_key(&system.draft, field), (state.words.field_name)(field, &system.draft))
-    };
+    let option =
+        |field: Field| ChoiceOption::new(number_key(&system.draft, field), words::field_name(field, &system.draft));
     all.into_iter().map(option).collect()
 }
 
 /// The answer as asked for; `Some(None)` for a system compared with itself.
 pub fn answered(context: CompareContext, typed: &BreakEvenDraft) -> Option<Option<Answered>> {
-    let state = context.state;
     let (system, other, itself) = context.shown.with(|shown| {
         let (first, other) = (shown.ready_at(typed.system.as_ref()), other_at(typed, shown));
         Some((shown.ready.get(first)?.clone(), shown.ready.get(other)?.clone(), first == other))
@@ -73,12 +71,11 @@ pub fn answered(context: CompareContext, typed: &BreakEvenDraft) -> Option<Optio
     if itself {
         return Some(None);
     }
-    let key = picked(&typed.price, "", &prices_of(state, &system));
+    let key = picked(&typed.price, "", &prices_of(&system));
     let field = inputs(&system).into_iter().find(|field| number_key(&system.draft, *field) == key)?;
-    let words = &state.words.compare;
     let question = t!(
         "compare-break-even-question",
-        price = (state.words.field_name)(field, &system.draft),
+        price = words::field_name(field, &system.draft),
         first = system.name.clone(),
         second = other.name.clone()
     );
@@ -86,9 +83,9 @@ pub fn answered(context: CompareContext, typed: &BreakEvenDraft) -> Option<Optio
     let (grade, message) = context.with_draft(&system.draft, |own| match found {
         Ok(found) => {
             let grade = if matches!(found.at, BreakEven::At(_)) { Grade::Note } else { Grade::Unusual };
-            (grade, (words.break_even)(&found, field, [&system, &other], own))
+            (grade, words::compare::break_even(&found, field, [&system, &other], own))
         }
-        Err(error) => (Grade::Unusual, (words.no_price)(&error, [&system, &other])),
+        Err(error) => (Grade::Unusual, words::compare::no_price(&error, [&system, &other])),
     });
     Some(Some(Answered { grade, question, message }))
 }
@@ -100,11 +97,8 @@ pub fn BreakEvenPanel() -> impl IntoView {
     let own = context.follow(|typed| typed.break_even.clone());
     let first = chosen_place(context, FIRST);
     let other = Memo::new(move |_| own.with(|own| context.shown.with(|shown| other_at(own, shown))));
-    let prices = Memo::new(move |_| {
-        context
-            .shown
-            .with(|shown| shown.ready.get(first.get()).map_or_else(Vec::new, |system| prices_of(context.state, system)))
-    });
+    let prices =
+        Memo::new(move |_| context.shown.with(|shown| shown.ready.get(first.get()).map_or_else(Vec::new, prices_of)));
     let moves = vec![
         ChoiceOption::new(BOTH, t!("compare-moves-in-both")),
         ChoiceOption::new(ALONE, t!("compare-moves-in-first")),

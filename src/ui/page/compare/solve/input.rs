@@ -15,6 +15,7 @@ use crate::ui::page::compare::choices::{
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::entry_box::CompareBox;
 use crate::ui::page::compare::words::output_name;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const SYSTEM: SystemSlot = SystemSlot {
@@ -34,18 +35,15 @@ const FIRST_OUTPUT: &str = "water_dose";
 #[component]
 pub fn SolvePanel() -> impl IntoView {
     let context = expect_context::<CompareContext>();
-    let state = context.state;
     let own = context.follow(|typed| typed.solve.clone());
     let place = chosen_place(context, SYSTEM);
     let inputs = Memo::new(move |_| {
-        context.shown.with(|shown| {
-            shown.ready.get(place.get()).map_or_else(Vec::new, |system| input_choices(state, system, shown))
-        })
-    });
-    let outputs = Memo::new(move |_| {
         context
             .shown
-            .with(|shown| shown.ready.get(place.get()).map_or_else(Vec::new, |system| output_choices(state, system)))
+            .with(|shown| shown.ready.get(place.get()).map_or_else(Vec::new, |system| input_choices(system, shown)))
+    });
+    let outputs = Memo::new(move |_| {
+        context.shown.with(|shown| shown.ready.get(place.get()).map_or_else(Vec::new, output_choices))
     });
     let output_key =
         Memo::new(move |_| own.with(|own| outputs.with(|offered| picked(&own.output, FIRST_OUTPUT, offered))));
@@ -109,22 +107,20 @@ fn TargetBox(
 
 /// The answer as asked for; an error with the question where no valid target is entered.
 pub fn answered(context: CompareContext, typed: &SolveDraft) -> Option<Result<Answered, String>> {
-    let state = context.state;
     let system = context.shown.with(|shown| shown.ready.get(shown.ready_at(typed.system.as_ref())).cloned())?;
-    let output_key = picked(&typed.output, FIRST_OUTPUT, &output_choices(state, &system));
+    let output_key = picked(&typed.output, FIRST_OUTPUT, &output_choices(&system));
     let output = output_of(context, &system, &output_key)?;
     let (field, of) = context.shown.with(|shown| {
-        let key = picked(&typed.input, FIRST_INPUT, &input_choices(state, &system, shown));
+        let key = picked(&typed.input, FIRST_INPUT, &input_choices(&system, shown));
         input_of(&system, shown, &key).map(|(of, field)| (field, of.clone()))
     })?;
     let entry = typed.targets.get(&output.key()).cloned().unwrap_or_else(|| first_target(output));
-    let words = &state.words.compare;
-    let input = (state.words.field_name)(field, &of.draft);
+    let input = words::field_name(field, &of.draft);
     let question = t!(
         "compare-solve-question",
         system = system.name.clone(),
         input = input,
-        figure = output_name(state, output, &system.draft)
+        figure = output_name(output, &system.draft)
     );
     let Ok(Some(base)) = read_entry(&entry, output.kind(), &target_limit()) else { return Some(Err(question)) };
     // What another system doses and this one does not cannot be solved for here; that is said.
@@ -137,9 +133,9 @@ pub fn answered(context: CompareContext, typed: &SolveDraft) -> Option<Result<An
         Ok(answer) => {
             let none = matches!(answer.found, Solution::Unreachable { .. } | Solution::Independent { .. });
             let grade = if none || !answer.over.is_empty() { Grade::Unusual } else { Grade::Note };
-            (grade, (words.answer)(&answer, own))
+            (grade, words::compare::answer(&answer, own))
         }
-        Err(error) => (Grade::Unusual, (words.no_answer)(error, field, output, own)),
+        Err(error) => (Grade::Unusual, words::compare::no_answer(error, field, output, own)),
     });
     Some(Ok(Answered { grade, question, message }))
 }

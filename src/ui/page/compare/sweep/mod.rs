@@ -17,7 +17,7 @@ use crate::domain::compare::range::RangeError;
 use crate::domain::compare::sweep::ranked_effects;
 use crate::t;
 use crate::ui::components::Fold;
-use crate::ui::text::{Message, lower_first};
+use crate::ui::text::{Message, lower_first, words};
 use chosen::{FIRST_INPUT, FIRST_OUTPUT, INPUT, OUTPUT, RANGES};
 use leptos::prelude::*;
 
@@ -30,10 +30,8 @@ pub fn SensitivityTab() -> impl IntoView {
     let context = expect_context::<CompareContext>();
     let state = context.state;
     let width = RwSignal::new(0.0);
-    let inputs = Memo::new(move |_| context.shown.with(|shown| all_inputs(state, shown)));
-    let outputs = Memo::new(move |_| {
-        context.shown.with(|shown| first(shown).map(|system| output_choices(state, system)).unwrap_or_default())
-    });
+    let inputs = Memo::new(move |_| context.shown.with(|shown| all_inputs(shown)));
+    let outputs = Memo::new(move |_| context.shown.with(|shown| first(shown).map(output_choices).unwrap_or_default()));
     let key = Memo::new(move |_| {
         let chosen = state.compare.typed.with(INPUT.get);
         inputs.with(|inputs| picked(&chosen, FIRST_INPUT, inputs))
@@ -65,7 +63,7 @@ pub fn SensitivityTab() -> impl IntoView {
     let problem = move || {
         let error: Option<RangeError> =
             swept.with(|swept| swept.as_ref().and_then(|swept| swept.as_ref().err().copied()));
-        error.map(|error| view! { <GradedMessage grade=Grade::Stop message=(state.words.compare.no_range)(error)/> })
+        error.map(|error| view! { <GradedMessage grade=Grade::Stop message=words::compare::no_range(error)/> })
     };
     let (limited, level) = (of(|swept| swept.limited.clone()), of(|swept| swept.level.clone()));
     let notes = move || {
@@ -113,18 +111,17 @@ fn Ranked() -> impl IntoView {
     let rows = move || {
         context.shown.with(|shown| {
             let system = first(shown)?;
-            let key = own.with(|own| picked(own, FIRST_OUTPUT, &output_choices(state, system)));
+            let key = own.with(|own| picked(own, FIRST_OUTPUT, &output_choices(system)));
             let output = output_of(context, system, &key)?;
             let unit = state.unit(output.kind());
             let row = |(field, effect): (crate::domain::Field, f64)| {
                 // A difference: only the scale of the unit counts.
                 let change = unit.from_base(effect) - unit.from_base(0.0);
-                vec![(state.words.field_name)(field, &system.draft), signed(state, change)]
+                vec![words::field_name(field, &system.draft), signed(state, change)]
             };
             let rows: Vec<Vec<String>> =
                 ranked_effects(system.case()?, output).into_iter().take(RANKED).map(row).collect();
-            let figure =
-                super::words::with_unit_named(state, &output_name(state, output, &system.draft), output.kind());
+            let figure = super::words::with_unit_named(state, &output_name(output, &system.draft), output.kind());
             let head = vec![t!("compare-input"), t!("compare-effect", figure = lower_first(&figure))];
             Some(view! { <DataTable name=t!("compare-ranked") head=head rows=rows/> })
         })

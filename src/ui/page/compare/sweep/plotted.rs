@@ -19,7 +19,7 @@ use crate::ui::page::compare::systems::Compared;
 use crate::ui::page::compare::words::{output_name, signed, unit_name, with_unit_named};
 use crate::ui::part::amount::joined;
 use crate::ui::table::{SweepHead, sensitivity};
-use crate::ui::text::lower_first;
+use crate::ui::text::{lower_first, words};
 use leptos::prelude::*;
 
 /// Points of a line; each is a full solve.
@@ -55,9 +55,9 @@ type SystemLine = (usize, Result<Sweep, Option<f64>>);
 pub fn swept_at(context: CompareContext, own: &SweepDraft, width: f64) -> Option<Result<SweptResult, RangeError>> {
     context.shown.with(|shown| {
         let system = first(shown)?;
-        let inputs = all_inputs(context.state, shown);
+        let inputs = all_inputs(shown);
         let key = picked(&own.input, FIRST_INPUT, &inputs);
-        let outputs = output_choices(context.state, system);
+        let outputs = output_choices(system);
         let output = output_of(context, system, &picked(&own.output, FIRST_OUTPUT, &outputs))?;
         let of = first_with(shown, &key)?;
         let axis = match range(of, &key, own.ranges.get(&key), POINTS) {
@@ -117,8 +117,8 @@ impl SweepAxes<'_> {
         let now = of.and_then(|system| variable::get(&system.case()?.input, axis.field));
         let number =
             |kind: Kind, unit: Unit, base: f64| format::amount(Amount::from_base(kind, base), unit, units.mark);
-        let input_name = of.map_or_else(String::new, |system| (state.words.field_name)(axis.field, &system.draft));
-        let output_name = of.map_or_else(String::new, |system| output_name(state, *output, &system.draft));
+        let input_name = of.map_or_else(String::new, |system| words::field_name(axis.field, &system.draft));
+        let output_name = of.map_or_else(String::new, |system| output_name(*output, &system.draft));
         let (x, y) = (with_unit_named(state, &input_name, kind), with_unit_named(state, &output_name, output.kind()));
         let all: Vec<PlottedCurve> = lines
             .iter()
@@ -182,7 +182,7 @@ impl SweepAxes<'_> {
             rows: (0..ROWS).map(|step| row(step * (POINTS - 1) / (ROWS - 1))).collect(),
             level: self.level(&lines),
             limited: self.limited(&lines, kind),
-            table: state.with_context(|words| sensitivity(head_of, &inputs, &systems, state.words, words)),
+            table: state.with_context(|context| sensitivity(head_of, &inputs, &systems, context)),
         }
     }
 
@@ -251,8 +251,8 @@ impl SweepAxes<'_> {
                     continue;
                 }
                 let ends = [*from, *to].map(|base| Amount::from_base(kind, base));
-                said.push(state.with_context(|words| {
-                    (state.words.compare.limited)(&self.shown.name(*place), *obstacle, ends, words)
+                said.push(state.with_context(|context| {
+                    words::compare::limited(&self.shown.name(*place), *obstacle, ends, context)
                 }));
             }
         }

@@ -10,6 +10,7 @@ use crate::ui::page::compare::entry_box::CompareBox;
 use crate::ui::page::compare::words::{signed, unit_name};
 use crate::ui::page::compare::working::{SystemFigure, SystemWorking};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Where the workings of this table open.
@@ -40,7 +41,7 @@ pub fn AllResults() -> impl IntoView {
     let limits = move || {
         context.shown.with(|shown| {
             let limit = |system: &ComparedSystem| {
-                let machine = system.limiting().map_or("–", context.state.words.machine);
+                let machine = system.limiting().map_or("–", words::machine);
                 view! { <td>{machine}</td> }
             };
             shown.systems.iter().map(limit).collect_view()
@@ -103,7 +104,7 @@ fn ResultRow(
 ) -> impl IntoView {
     let context = expect_context::<CompareContext>();
     let state = context.state;
-    let words = (state.words.compare.output)(output);
+    let words = words::compare::output(output);
     let row = Memo::new(move |_| row_of(context, output));
     let cells = move || {
         let row = row.get();

@@ -12,6 +12,7 @@ use crate::t;
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::entry_box::CompareBox;
 use crate::ui::part::on_recipe::on_recipe;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// A price to ask for.
@@ -25,23 +26,23 @@ pub struct AskedPrice {
     pub limit: Limit,
 }
 
-fn asked(context: CompareContext, liquid: &LiquidDraft) -> AskedPrice {
+fn asked(liquid: &LiquidDraft) -> AskedPrice {
     AskedPrice {
         key: price_key(liquid),
-        name: (context.state.words.liquid)(liquid).into_owned(),
+        name: words::liquid(liquid).into_owned(),
         limit: limit::liquid(liquid, LiquidField::Price, false, Product::default()),
     }
 }
 
 /// The liquids whose price is missing in these systems, each once.
-fn missing<'a>(context: CompareContext, systems: impl Iterator<Item = &'a ComparedSystem>) -> Vec<AskedPrice> {
+fn missing<'a>(systems: impl Iterator<Item = &'a ComparedSystem>) -> Vec<AskedPrice> {
     let mut found: Vec<AskedPrice> = Vec::new();
     for system in systems {
         for field in system.unpriced() {
             let Field::Liquid(id, LiquidField::Price) = field else { continue };
             let Some(liquid) = system.draft.liquid(id) else { continue };
             if !found.iter().any(|other| other.key == price_key(liquid)) {
-                found.push(asked(context, liquid));
+                found.push(asked(liquid));
             }
         }
     }
@@ -58,7 +59,7 @@ pub fn without_own_price(context: CompareContext) -> Vec<AskedPrice> {
             let filled = || liquid.price == price_of(&typed, &open, liquid);
             let is_there = found.iter().any(|other| other.key == price_key(liquid));
             if !is_there && (liquid.price.is_blank() || filled()) {
-                found.push(asked(context, liquid));
+                found.push(asked(liquid));
             }
         }
     });
@@ -72,7 +73,7 @@ fn asked_for(context: CompareContext, of: Signal<Vec<SystemChoice>>) -> Memo<Vec
         context.shown.with(|shown| {
             let systems =
                 || shown.keys.iter().zip(&shown.systems).filter(|(key, _)| of.contains(key)).map(|(_, system)| system);
-            let mut all = missing(context, systems());
+            let mut all = missing(systems());
             let is_used = |price: &&AskedPrice| {
                 systems().flat_map(|system| &system.draft.liquids).any(|liquid| price_key(liquid) == price.key)
             };

@@ -8,6 +8,7 @@ use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::data_table::exported;
 use crate::ui::page::compare::message::GradedMessage;
 use crate::ui::table::assumptions;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// What is in the fold.
@@ -22,8 +23,7 @@ pub fn differences(context: CompareContext) -> AnyView {
         let Ok(side) = &shown.side else { return ().into_any() };
         let say = |difference: &SystemDifference| {
             let grade = if difference.is_fair() { Grade::Note } else { Grade::Unusual };
-            let message =
-                state.with_context(|words| (state.words.compare.difference)(difference, &shown.systems, words));
+            let message = state.with_context(|context| words::compare::difference(difference, &shown.systems, context));
             view! { <GradedMessage grade=grade message=message/> }
         };
         if side.differences.is_empty() {
@@ -46,8 +46,7 @@ pub fn DifferingInputs() -> impl IntoView {
     let inputs = move || {
         context.shown.with(|shown| {
             let first = shown.systems.first()?;
-            let table =
-                context.with_draft(&first.draft, |words| assumptions(&shown.systems, context.state.words, words));
+            let table = context.with_draft(&first.draft, |context| assumptions(&shown.systems, context));
             Some(exported(context.state, &table))
         })
     };

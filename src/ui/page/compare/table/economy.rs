@@ -14,7 +14,7 @@ use crate::ui::page::compare::data_table::exported;
 use crate::ui::page::compare::entry_box::CompareBox;
 use crate::ui::page::compare::exports::economy_table;
 use crate::ui::table::emission;
-use crate::ui::text::FieldWords;
+use crate::ui::text::{FieldWords, words};
 use leptos::prelude::*;
 
 /// One box of a sheet.
@@ -62,7 +62,7 @@ pub fn EconomySection() -> impl IntoView {
         view! {
             <SheetBox
                 key=format!("economy-{}", field.key())
-                words=(state.words.compare.economy_field)(field)
+                words=words::compare::economy_field(field)
                 kind=field.kind()
                 limit=field.limit()
                 entry=entry
@@ -77,7 +77,7 @@ pub fn EconomySection() -> impl IntoView {
             context.shown.with(|shown| shown.keys.iter().position(|other| *other == own).unwrap_or_default())
         });
         let label = move || {
-            let label = (state.words.compare.system_economy_field)(SystemEconomyField::ReleaseAgent).label;
+            let label = words::compare::system_economy_field(SystemEconomyField::ReleaseAgent).label;
             t!("compare-figure-of", figure = label, system = context.shown.with(|shown| shown.name(at.get())))
         };
         view! { <div class="sheet-box"><p class="label">{label}</p><AgentBox key=key at=at scope="economy-"/></div> }
@@ -110,7 +110,7 @@ pub fn EmissionSection() -> impl IntoView {
         view! {
             <SheetBox
                 key=format!("emission-{}", field.key())
-                words=(state.words.compare.emission_field)(field)
+                words=words::compare::emission_field(field)
                 kind=field.kind()
                 limit=field.limit()
                 entry=entry
@@ -119,7 +119,7 @@ pub fn EmissionSection() -> impl IntoView {
         }
     };
     let own = context.follow(|typed| typed.emission.clone());
-    let table = move || own.with(|own| exported(state, &emission(&sheet(own), state.words)));
+    let table = move || own.with(|own| exported(state, &emission(&sheet(own))));
     view! {
         <p class="note">{t!("comparison-emission-caution")}</p>
         <div class="given">{EmissionField::ALL.iter().map(field).collect_view()}</div>

@@ -6,6 +6,7 @@ use crate::domain::compare::side::equal_inputs;
 use crate::t;
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::words::{amount_text, key_name};
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Names and values of the inputs and key figures that are equal for all.
@@ -18,7 +19,7 @@ pub fn equal_rows(context: CompareContext, rows: &[KeyRow]) -> Vec<(String, Stri
     });
     context.shown.with(|shown| {
         let inputs = equal_inputs(&shown.systems).into_iter().map(|(field, amount)| {
-            let name = shown.systems.first().map(|system| (state.words.field_name)(field, &system.draft));
+            let name = shown.systems.first().map(|system| words::field_name(field, &system.draft));
             (name.unwrap_or_default(), amount_text(state, amount))
         });
         figures.chain(inputs).collect()

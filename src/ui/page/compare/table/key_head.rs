@@ -13,7 +13,7 @@ use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::glyph::SystemGlyph;
 use crate::ui::page::compare::systems::chosen;
 use crate::ui::state::State;
-use crate::ui::text::{symbol_shown, trimmed_to};
+use crate::ui::text::{symbol_shown, trimmed_to, words};
 use leptos::prelude::*;
 
 /// The head of the table. The last column is as wide as is left.
@@ -109,7 +109,7 @@ fn binders(state: State, system: &ComparedSystem) -> String {
     let doses: Vec<(&str, String)> = all
         .filter_map(|liquid| {
             let dose = case.figure(Figure::Liquid(liquid.id, LiquidFigure::SolidsOnFibre))?;
-            Some(((state.words.substance)(liquid.substance), trimmed_to(dose.get(unit), 3, mark)))
+            Some((words::substance(liquid.substance), trimmed_to(dose.get(unit), 3, mark)))
         })
         .collect();
     match doses.as_slice() {

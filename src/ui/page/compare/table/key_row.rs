@@ -13,6 +13,7 @@ use crate::ui::page::compare::context::{CompareContext, OpenOutput};
 use crate::ui::page::compare::entry_box::CompareBox;
 use crate::ui::page::compare::words::{key_name, mark_name, signed_fixed, unit_name};
 use crate::ui::page::compare::working::SystemFigure;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The row.
@@ -100,7 +101,7 @@ fn key_cell(context: CompareContext, row: &KeyRow, at: usize) -> AnyView {
     let (reference, system) = context.shown.with(|shown| (shown.reference, shown.name(at)));
     let value = |at: usize| row.values.get(at).copied().flatten().map(|value| value.get(unit));
     let mark = row.marks.get(at).copied().flatten().map(|mark| {
-        view! { <span class="flag"><Mark grade=Grade::Unusual/> " " {mark_name(state, mark)} " "</span> }
+        view! { <span class="flag"><Mark grade=Grade::Unusual/> " " {mark_name(mark)} " "</span> }
     });
     let Some(own) = value(at) else {
         return view! { <span class="value">{mark}"–"</span><span class="diff"></span> }.into_any();
@@ -190,7 +191,7 @@ pub fn AgentBox(
         context.enter(|typed| *typed.system_economy.entry(key.clone()).or_default().entry_mut(field) = entry);
     });
     let name = Signal::derive(move || {
-        let label = (context.state.words.compare.system_economy_field)(field).label;
+        let label = words::compare::system_economy_field(field).label;
         t!("compare-figure-of", figure = label, system = context.shown.with(|shown| shown.name(at.get())))
     });
     let unit = Signal::derive(move || format!("{}/m²", context.state.currency.get()));

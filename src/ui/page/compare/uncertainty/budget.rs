@@ -12,7 +12,7 @@ use crate::ui::math::{Style, combined_letters, combined_numbers};
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::words::unit_name;
 use crate::ui::part::amount::joined;
-use crate::ui::text::{in_unit, trimmed_to, width_shown};
+use crate::ui::text::{in_unit, trimmed_to, width_shown, words};
 use leptos::prelude::*;
 
 /// A share below this is rounding.
@@ -53,11 +53,11 @@ fn chosen_budget(context: CompareContext, known: &PageStudy, at: usize) -> Optio
 }
 
 /// What a source is called, and what it is measured with.
-fn source_words(context: CompareContext, known: &PageStudy, source: usize) -> (String, String) {
+fn source_words(known: &PageStudy, source: usize) -> (String, String) {
     let target = known.uncertain.get(source).and_then(|source| source.targets.first());
     let Some((system, field)) = target else { return Default::default() };
-    let name = known.systems.get(*system).map(|system| (context.state.words.field_name)(*field, &system.draft));
-    (name.unwrap_or_default(), (context.state.words.compare.instrument)(Instrument::of(*field)).to_owned())
+    let name = known.systems.get(*system).map(|system| words::field_name(*field, &system.draft));
+    (name.unwrap_or_default(), words::compare::instrument(Instrument::of(*field)).to_owned())
 }
 
 /// A row of the budget: source, instrument, its ±, its share in percent.
@@ -85,7 +85,7 @@ fn rows(context: CompareContext, known: &PageStudy, budget: &Budget) -> Vec<Budg
     let mut rows: Vec<BudgetRow> = large
         .into_iter()
         .map(|share| {
-            let (name, instrument) = source_words(context, known, share.source);
+            let (name, instrument) = source_words(known, share.source);
             let width = format::fixed(width(share.part.abs()), decimals, mark);
             BudgetRow { name, instrument, width, share: share.share, percent: percent(share.share) }
         })
@@ -106,14 +106,14 @@ fn rows(context: CompareContext, known: &PageStudy, budget: &Budget) -> Vec<Budg
 
 fn panel(context: CompareContext, known: &PageStudy, budget: &Budget) -> AnyView {
     let state = context.state;
-    let label = (state.words.compare.output)(budget.asked.output()).label;
+    let label = words::compare::output(budget.asked.output()).label;
     let title = t!("compare-budget-of", figure = label, name = known.name(budget.asked));
     let kind = budget.asked.kind();
     let around = known.around(budget.asked, context.hours.get());
     let at = around.unwrap_or(budget.value);
-    let show = |standard: f64| state.with_context(|words| width_shown(kind, standard, at, words));
+    let show = |standard: f64| state.with_context(|context| width_shown(kind, standard, at, context));
     let improve = budget.improve_first().map(|found| {
-        let (name, _) = source_words(context, known, found.source);
+        let (name, _) = source_words(known, found.source);
         t!(
             "compare-improve",
             source = name,
@@ -195,7 +195,7 @@ pub fn budget_table(
     at: usize,
 ) -> Option<(String, Vec<String>, Vec<Vec<String>>)> {
     let budget = chosen_budget(context, known, at)?;
-    let label = (context.state.words.compare.output)(budget.asked.output()).label;
+    let label = words::compare::output(budget.asked.output()).label;
     let title = t!("compare-budget-of", figure = label, name = known.name(budget.asked));
     let unit = unit_name(context.state, budget.asked.kind());
     let head = vec![t!("compare-source"), joined("±,", &unit), t!("compare-share-percent")];

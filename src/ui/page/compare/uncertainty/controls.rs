@@ -13,6 +13,7 @@ use crate::ui::page::compare::choices::{KeyChoice, KeySlot};
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::entry_box::CompareBox;
 use crate::ui::state::compare::Stage;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 const DRAWS: KeySlot = KeySlot {
@@ -116,7 +117,7 @@ pub fn ChooseResults() -> impl IntoView {
         Memo::new(move |_| offered.with(|offered| offered.iter().map(|(output, _)| *output).collect::<Vec<_>>()));
     let one = move |output: crate::domain::compare::Output| {
         let key = output.key();
-        let words = (context.state.words.compare.output)(output);
+        let words = words::compare::output(output);
         let is_chosen = Memo::new(move |_| {
             offered.with(|offered| offered.iter().any(|(other, chosen)| *other == output && *chosen))
         });

@@ -12,6 +12,7 @@ use crate::ui::chart::scale::{LinearScale, Ticks};
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::glyph::SystemGlyph;
 use crate::ui::page::compare::message::GradedMessage;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Width of the drawing of an interval.
@@ -84,7 +85,7 @@ pub fn ResultsTable() -> impl IntoView {
         shared.study.with(|known| {
             let known = known.as_ref()?;
             let error = known.study.as_ref().err()?;
-            let message = (state.words.compare.no_study)(*error, &known.systems);
+            let message = words::compare::no_study(*error, &known.systems);
             Some(view! { <GradedMessage grade=Grade::Unusual message=message/> })
         })
     };
@@ -160,7 +161,7 @@ fn reasons(context: CompareContext, known: &PageStudy) -> Vec<String> {
             }
         }
     });
-    why.into_iter().map(|cause| state.with_context(|words| (state.words.compare.why)(cause, words))).collect()
+    why.into_iter().map(|cause| state.with_context(|context| words::compare::why(cause, context))).collect()
 }
 
 /// The rows of a figure. A press on one shows its budget.

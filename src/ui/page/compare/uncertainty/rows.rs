@@ -10,7 +10,7 @@ use crate::statistics::draws::DrawSummary;
 use crate::t;
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::words::{signed_fixed, unit_name};
-use crate::ui::text::{in_unit, trimmed_to};
+use crate::ui::text::{in_unit, trimmed_to, words};
 use leptos::prelude::*;
 
 /// A row.
@@ -99,7 +99,7 @@ fn group(
     is_difference: bool,
     rows: &[Measured],
 ) -> ResultGroup {
-    let label = (context.state.words.compare.output)(output).label.to_owned();
+    let label = words::compare::output(output).label.to_owned();
     let title = if is_difference { t!("compare-difference-of", figure = label) } else { label };
     let unit = unit_name(context.state, output.kind());
     // Two digits of the largest ±, the same place for all.

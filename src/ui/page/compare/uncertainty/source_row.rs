@@ -11,7 +11,7 @@ use crate::t;
 use crate::ui::components::{Choice, ChoiceOption};
 use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::entry_box::{CompareBox, slug};
-use crate::ui::text::{trimmed_to, unit_shown};
+use crate::ui::text::{trimmed_to, unit_shown, words};
 use leptos::prelude::*;
 
 /// The row.
@@ -31,17 +31,13 @@ pub fn SourceRow(
     });
     let name = Memo::new(move |_| {
         shared.study.with(|known| {
-            known
-                .as_ref()
-                .zip(source.get())
-                .map(|(known, source)| known.source_name(context, &source))
-                .unwrap_or_default()
+            known.as_ref().zip(source.get()).map(|(known, source)| known.source_name(&source)).unwrap_or_default()
         })
     });
     let instrument = move || {
         source.with(|source| {
             let field = source.as_ref().and_then(|source| source.targets.first()).map(|(_, field)| *field);
-            field.map(|field| (state.words.compare.instrument)(Instrument::of(field)))
+            field.map(|field| words::compare::instrument(Instrument::of(field)))
         })
     };
     let unit =
@@ -81,7 +77,7 @@ pub fn SourceRow(
     let options: Vec<ChoiceOption> = Statement::ALL
         .iter()
         .map(|stated| {
-            let label = (state.words.compare.form)(stated.form).label;
+            let label = words::compare::form(stated.form).label;
             let words = if stated.relative { t!("compare-of-value", form = label) } else { label.to_owned() };
             ChoiceOption::new(stated.key(), words)
         })

@@ -11,6 +11,7 @@ use crate::ui::chart::series::letter;
 use crate::ui::components::{Choice, ChoiceOption};
 use crate::ui::page::compare::choices::{first, used_inputs};
 use crate::ui::page::compare::context::CompareContext;
+use crate::ui::text::words;
 use crate::{label, t};
 use leptos::prelude::*;
 use std::time::Duration;
@@ -21,7 +22,6 @@ const AT_ONCE: usize = 3;
 /// The table, and the way to add a source. Its rows come after the rest of the tab, some at a time.
 #[component]
 pub fn Sources() -> impl IntoView {
-    let context = expect_context::<CompareContext>();
     let shared = expect_context::<UncertaintyContext>();
     let keys = Memo::new(move |_| {
         shared.study.with(|known| {
@@ -49,7 +49,7 @@ pub fn Sources() -> impl IntoView {
             shared.study.with(|known| {
                 let known = known.as_ref()?;
                 let asked = known.budgets.get(at)?.as_ref()?.asked;
-                let label = (context.state.words.compare.output)(asked.output()).label;
+                let label = words::compare::output(asked.output()).label;
                 Some(format!("{label} {}", known.letters(asked)))
             })
         });
@@ -93,7 +93,7 @@ fn AddSource() -> impl IntoView {
         let there = shared.study.with(|known| {
             known.iter().flat_map(|known| known.sources.iter().map(|source| source.key.clone())).collect::<Vec<_>>()
         });
-        let all = context.shown.with(|shown| first(shown).map(|system| used_inputs(state, system)).unwrap_or_default());
+        let all = context.shown.with(|shown| first(shown).map(used_inputs).unwrap_or_default());
         all.into_iter().filter(|option| !there.contains(&option.value)).collect::<Vec<ChoiceOption>>()
     });
     let next = RwSignal::new(String::new());
@@ -146,10 +146,10 @@ pub fn assumed(context: CompareContext, known: &PageStudy) -> Table {
         let decimals = (2 - width.log10().floor() as i32).clamp(0, 9);
         let freedom = source.freedom(&typed.uncertainty);
         rows.push(vec![
-            Cell::text(known.source_name(context, source)),
+            Cell::text(known.source_name(source)),
             Cell::Number { value: rounded(width), decimals: u8::try_from(decimals).unwrap_or(0) },
             Cell::text(statement_unit(context, stated, unit)),
-            Cell::text((state.words.compare.form)(stated.form).label),
+            Cell::text(words::compare::form(stated.form).label),
             freedom.map_or(Cell::text("∞"), |value| Cell::Number { value, decimals: 1 }),
         ]);
     }

@@ -12,6 +12,7 @@ use crate::ui::page::compare::context::CompareContext;
 use crate::ui::page::compare::systems::Compared;
 use crate::ui::state::compare::DrawsFound;
 use crate::ui::table::FigureUncertainty;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The uncertainty of the figures compared.
@@ -155,9 +156,9 @@ impl PageStudy {
 
     /// A source in words: the number that it acts on.
     #[must_use]
-    pub fn source_name(&self, context: CompareContext, source: &UncertaintySource) -> String {
+    pub fn source_name(&self, source: &UncertaintySource) -> String {
         let target = source.targets.first();
         let draft = target.and_then(|(system, field)| self.systems.get(*system).map(|system| (&system.draft, *field)));
-        draft.map_or_else(String::new, |(draft, field)| (context.state.words.field_name)(field, draft))
+        draft.map_or_else(String::new, |(draft, field)| words::field_name(field, draft))
     }
 }

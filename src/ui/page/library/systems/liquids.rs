@@ -7,14 +7,14 @@ use crate::t;
 use crate::ui::field::number_text::in_box;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::{symbol_shown, unit_shown};
+use crate::ui::text::{symbol_shown, unit_shown, words};
 use leptos::prelude::*;
 
 /// "UF resin 12 % · Wax emulsion 1 %"
 pub fn summary(state: State, liquids: &[LiquidDraft]) -> String {
     let liquid = |liquid: &LiquidDraft| {
         let dose = shown(state, &liquid.dose, LiquidField::Dose.kind(liquid.dose_way));
-        format!("{} {dose}", (state.words.liquid)(liquid))
+        format!("{} {dose}", words::liquid(liquid))
     };
     liquids.iter().map(liquid).collect::<Vec<_>>().join(" · ")
 }
@@ -31,10 +31,10 @@ pub fn LiquidTable(
     // Doses name the liquids that they are on.
     let draft = Draft { liquids: liquids.clone(), ..Draft::default() };
     let row = move |liquid: LiquidDraft| {
-        let on = (state.words.dose_way)(liquid.dose_way, &draft).into_owned();
+        let on = words::dose_way(liquid.dose_way, &draft).into_owned();
         let source = liquid.source.trim();
         let source = if source.is_empty() { t!("library-no-source") } else { source.to_owned() };
-        let (called, role) = ((state.words.liquid)(&liquid).into_owned(), (state.words.role)(liquid.role));
+        let (called, role) = (words::liquid(&liquid).into_owned(), words::role(liquid.role));
         let LiquidDraft { dose, dose_way, solids, spray_solids, density, .. } = liquid;
         let thinned = (!spray_solids.is_blank()).then(|| {
             view! { <span class="sub">{move || t!("library-thinned-to", solids = shown(state, &spray_solids, Kind::Solids))}</span> }

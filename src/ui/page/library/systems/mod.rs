@@ -10,7 +10,7 @@ use crate::record::content::binder_system::SystemRevision;
 use crate::t;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
-use crate::ui::text::typical_liquids;
+use crate::ui::text::{typical_liquids, words};
 use leptos::prelude::*;
 use line::SystemLine;
 use row::SystemRow;
@@ -36,7 +36,7 @@ pub fn SystemsTab() -> impl IntoView {
         })
     });
     let typical = SystemKey::ALL.iter().map(|key| {
-        let words = (state.words.binder_system)(*key);
+        let words = words::binder_system(*key);
         SystemLine {
             id: None,
             name: words.name.to_owned(),

@@ -4,6 +4,7 @@ use crate::domain::{Caution, Work, cautions_at};
 use crate::t;
 use crate::ui::components::Fold;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The cautions that apply to the recipe's liquids, folded under their titles.
@@ -12,11 +13,11 @@ pub fn CatchCautions() -> impl IntoView {
     let state = expect_context::<State>();
     let applying = Memo::new(move |_| state.draft.with(|draft| cautions_at(Work::CatchTest, draft, None)));
     let titles = Memo::new(move |_| {
-        let title = |caution: &Caution| (state.words.caution)(*caution).title;
+        let title = |caution: &Caution| words::caution(*caution).title;
         applying.with(|all| all.iter().map(title).collect::<Vec<_>>().join(" · "))
     });
     let told = move |caution: Caution| {
-        let words = (state.words.caution)(caution);
+        let words = words::caution(caution);
         let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
         view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
     };

@@ -8,6 +8,7 @@ use crate::ui::page::line::context::with_context;
 use crate::ui::page::line::settings::figure::line_origin;
 use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// `data-figure` on the page.
@@ -22,13 +23,13 @@ fn key(pump: PumpId, figure: CatchFigure) -> String {
 
 /// Whose figure, and which.
 fn name(state: State, open: OpenTest, figure: CatchFigure) -> String {
-    let label = |figure: LineFigure| (state.words.line.figure)(figure).label;
+    let label = |figure: LineFigure| words::line::figure(figure).label;
     match figure {
         CatchFigure::SetTo => format!("{}: {}", pump_name(state, open.pump), label(LineFigure::Setting(open.unit))),
         CatchFigure::Line(figure) => format!("{}: {}", pump_name(state, open.pump), label(figure)),
         CatchFigure::Catch(row, figure) => {
             let place = LinePlace::Row(open.pump, open.test, row);
-            let place = with_context(state, |context| (state.words.line.place)(place, context));
+            let place = with_context(state, |context| words::line::place(place, context));
             format!("{place}: {}", label(figure))
         }
         CatchFigure::Drift(_) => format!("{}: {}", pump_name(state, open.pump), label(LineFigure::Drift)),

@@ -12,7 +12,7 @@ use crate::ui::page::line::settings::context::{interval, setting_parts};
 use crate::ui::page::line::settings_text::{no_setting, share_explained};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::symbol_shown;
+use crate::ui::text::{symbol_shown, words};
 use leptos::prelude::*;
 
 /// The three figures, and the working of the one that is open.
@@ -51,7 +51,7 @@ pub fn LineFigures() -> impl IntoView {
     });
     let r_squared = Memo::new(move |_| {
         let r_squared = fit.get()?.r_squared?;
-        Some(((state.words.line.r_squared)(r_squared), share_explained(state, r_squared)))
+        Some((words::line::r_squared(r_squared), share_explained(state, r_squared)))
     });
     let figure = move |key: &str| format!("test.{}.{key}", open.pump.0);
     let (slope_key, scatter_key, r_key) = (figure("slope"), figure("residual_sd"), figure("r_squared"));

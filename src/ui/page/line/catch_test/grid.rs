@@ -10,7 +10,7 @@ use crate::quantity::{Kind, Unit};
 use crate::t;
 use crate::ui::components::{Grid, UnitChoice};
 use crate::ui::state::State;
-use crate::ui::text::{symbol_shown, unit_short};
+use crate::ui::text::{symbol_shown, unit_short, words};
 use leptos::prelude::*;
 
 /// The grid with its messages and its note.
@@ -44,7 +44,7 @@ pub fn CatchGrid() -> impl IntoView {
     let toggle = move |_| all_boxes.update(|all| *all = !*all);
     view! {
         <div class="catch-grid" class:all-boxes=move || all_boxes.get()>
-            <Grid name=t!("catch-catches") class="catches-grid" head=head(state, open).into_any() foot=().into_any() on_paste=paste grows=true>
+            <Grid name=t!("catch-catches") class="catches-grid" head=head(open).into_any() foot=().into_any() on_paste=paste grows=true>
                 <For each=move || rows.get() key=|row| row.0 let:row><CatchRow row=row steps=steps/></For>
             </Grid>
         </div>
@@ -105,7 +105,7 @@ fn paste(state: State, open: OpenTest, cells: Vec<(String, String)>) {
     request_animation_frame(move || page::focus_field(&open.field(row, part).key()));
 }
 
-fn head(state: State, open: OpenTest) -> impl IntoView {
+fn head(open: OpenTest) -> impl IntoView {
     let setting = unit_short(open.unit.unit(), "");
     view! {
         <th scope="col" class="l">"#"</th>
@@ -115,7 +115,7 @@ fn head(state: State, open: OpenTest) -> impl IntoView {
         <th scope="col" class="extra">{t!("catch-tare")} <HeadUnit kind=Kind::BatchMass/></th>
         <th scope="col" class="edge extra">{t!("catch-net")} <HeadUnit kind=Kind::BatchMass/></th>
         <th scope="col" class="flow">{t!("catch-flow")} <ColumnUnit kind=Kind::LiquidFlow name=t!("catch-flow")/></th>
-        <th scope="col" class="residual">{(state.words.line.figure)(LineFigure::CaughtResidual).label} <HeadUnit kind=Kind::LiquidFlow/></th>
+        <th scope="col" class="residual">{words::line::figure(LineFigure::CaughtResidual).label} <HeadUnit kind=Kind::LiquidFlow/></th>
         <th scope="col" class="use">{t!("catch-use")}</th>
     }
 }

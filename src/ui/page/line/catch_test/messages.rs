@@ -8,6 +8,7 @@ use crate::ui::field::number_text::{Suggestion, entry_offers};
 use crate::ui::page::line::context::with_context;
 use crate::ui::page::line::settings::line_box::{LineOffer, entry};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// A message: how grave, its words, and the numbers that may have been meant.
@@ -26,7 +27,7 @@ pub fn CatchMessages() -> impl IntoView {
         }
         let found = open.examined.with(|examined| examined.as_ref().map(|examined| examined.findings.clone()));
         let told = |found: &LineFinding| {
-            let message = with_context(state, |context| (state.words.line.finding)(found, context));
+            let message = with_context(state, |context| words::line::finding(found, context));
             let offers = match (found.place, &found.what) {
                 (LinePlace::Field(field), LineFindingKind::Entry(what)) => {
                     let kind = state.line.book(|book| book.kind(field));

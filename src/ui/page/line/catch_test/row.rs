@@ -12,7 +12,7 @@ use crate::ui::components::{Mark, TextBox};
 use crate::ui::page::line::settings::line_box::LineFieldBox;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
-use crate::ui::text::{symbol_shown, trimmed_to};
+use crate::ui::text::{symbol_shown, trimmed_to, words};
 use leptos::prelude::*;
 
 /// What a row shows beside its boxes.
@@ -133,7 +133,7 @@ pub fn CatchRow(
                     {move || if is_spare.get() { t!("catch-new") } else { shows.with(|row| row.residual.clone()) }}
                 </span>
             </td>
-            <td class="residual extra" data-label=(state.words.line.figure)(LineFigure::CaughtResidual).label>{result(LineFigure::CaughtResidual, Kind::LiquidFlow, |row| &row.residual)}</td>
+            <td class="residual extra" data-label=words::line::figure(LineFigure::CaughtResidual).label>{result(LineFigure::CaughtResidual, Kind::LiquidFlow, |row| &row.residual)}</td>
             <td class="use">
                 <Show when=move || !is_spare.get()>
                     <label>

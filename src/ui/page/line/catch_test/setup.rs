@@ -13,6 +13,7 @@ use crate::ui::page::line::context::with_context;
 use crate::ui::page::line::parts::ties;
 use crate::ui::page::line::settings::line_box::{LineFieldBox, LineMessage};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The boxes but for those of the line check.
@@ -41,8 +42,7 @@ pub fn PumpSetup(
             .line
             .book(|book| {
                 book.pump(id).map(|pump| {
-                    let words = &state.words.line;
-                    format!("{} · {}", (words.setting_unit)(pump.unit), (words.model)(pump.model))
+                    format!("{} · {}", words::line::setting_unit(pump.unit), words::line::model(pump.model))
                 })
             })
             .unwrap_or_default()
@@ -52,9 +52,9 @@ pub fn PumpSetup(
             <div class="setup">
                 <PumpName id=id/>
                 <DeliveredBy id=id/>
-                <PumpChoice id=id key="unit" label=t!("catch-drive") all=SettingUnit::ALL words=state.words.line.setting_unit of=|pump| pump.unit put=PumpDraft::set_unit/>
-                <PumpChoice id=id key="metering" label=t!("catch-metering") all=Metering::ALL words=state.words.line.metering of=|pump| pump.metering put=|pump, metering| pump.metering = metering/>
-                <PumpChoice id=id key="model" label=t!("catch-model") all=Model::ALL words=state.words.line.model of=|pump| pump.model put=|pump, model| pump.model = model/>
+                <PumpChoice id=id key="unit" label=t!("catch-drive") all=SettingUnit::ALL words=words::line::setting_unit of=|pump| pump.unit put=PumpDraft::set_unit/>
+                <PumpChoice id=id key="metering" label=t!("catch-metering") all=Metering::ALL words=words::line::metering of=|pump| pump.metering put=|pump, metering| pump.metering = metering/>
+                <PumpChoice id=id key="model" label=t!("catch-model") all=Model::ALL words=words::line::model of=|pump| pump.model put=|pump, model| pump.model = model/>
             </div>
             <div class="setup">{BOXES.iter().map(|part| setup_box(state, LineField::Pump(id, *part))).collect_view()}</div>
             <div class="box-messages">
@@ -69,7 +69,7 @@ pub fn PumpSetup(
 /// A box with its hint below it.
 fn setup_box(state: State, field: LineField) -> impl IntoView {
     let words = Memo::new(move |_| {
-        let words = state.line.book(|book| (state.words.line.field)(field, book));
+        let words = state.line.book(|book| words::line::field(field, book));
         (words.label.to_owned(), words.hint.to_owned())
     });
     view! {
@@ -101,7 +101,7 @@ fn PumpMessages(
         };
         let found = state.line.checked.with(|line| line.findings.iter().filter(is_here).cloned().collect::<Vec<_>>());
         let told = |found: &LineFinding| {
-            let message = with_context(state, |context| (state.words.line.finding)(found, context));
+            let message = with_context(state, |context| words::line::finding(found, context));
             (found.grade, format!("{} {}", message.what, message.fix))
         };
         found.iter().map(told).collect()

@@ -16,6 +16,7 @@ use crate::ui::page::line::settings::line_box::LineFieldBox;
 use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The pump.
@@ -69,7 +70,7 @@ fn PumpHeading(
     let fed = Memo::new(move |_| {
         state.draft.with(|draft| {
             let fed = state.line.book(|book| book.pump(id).and_then(|pump| pump.feeds.within(draft)));
-            fed.map(|fed| (state.words.line.fed)(fed, draft))
+            fed.map(|fed| words::line::fed(fed, draft))
         })
     });
     let told = move || fed.get().unwrap_or_else(|| t!("line-name-not-in-recipe"));

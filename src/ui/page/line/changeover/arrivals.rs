@@ -5,6 +5,7 @@ use crate::domain::line::changeover::{Arrival, Stop};
 use crate::t;
 use crate::ui::components::Fold;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The table, folded.
@@ -44,7 +45,7 @@ pub fn ArrivalsFold() -> impl IntoView {
     let row = move |arrival: Arrival, started: bool| {
         view! {
             <tr>
-                <th scope="row" class="l">{(state.words.line.stop)(arrival.stop)}</th>
+                <th scope="row" class="l">{words::line::stop(arrival.stop)}</th>
                 <td>{moment(arrival.begins, started)}</td>
                 <td>{arrival.complete.map(|at| moment(at, started))}</td>
             </tr>

@@ -7,6 +7,7 @@ use crate::t;
 use crate::ui::chart::scale::LinearScale;
 use crate::ui::chart::time_ticks::time_ticks;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::ev;
 use leptos::html::Div;
 use leptos::prelude::*;
@@ -152,7 +153,7 @@ fn draw(state: State, drawn: &Drawn, width: f64) -> AnyView {
             view! { <rect class=class x=format!("{from:.1}") y=format!("{top:.1}") width=format!("{:.1}", (to - from).max(0.0)) height=format!("{BAR}")></rect> }
         };
         view! {
-            <text class="strong" x="0" y=format!("{:.1}", top + 12.0)>{(state.words.line.stop)(arrival.stop)}</text>
+            <text class="strong" x="0" y=format!("{:.1}", top + 12.0)>{words::line::stop(arrival.stop)}</text>
             {rect("soft", LEFT, begins)}
             {rect("transition", begins, complete)}
             <path class="stripes" d=stripes(begins, complete, top, BAR)></path>

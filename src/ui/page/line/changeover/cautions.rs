@@ -4,13 +4,12 @@ use super::context::ChangeSheet;
 use crate::domain::Caution;
 use crate::t;
 use crate::ui::components::Fold;
-use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The cautions, folded, with their titles in sight.
 #[component]
 pub fn NewCautions() -> impl IntoView {
-    let state = expect_context::<State>();
     let sheet = expect_context::<ChangeSheet>();
     let all = Memo::new(move |_| {
         sheet.plan.with(|plan| {
@@ -21,10 +20,10 @@ pub fn NewCautions() -> impl IntoView {
         })
     });
     let titles = Signal::derive(move || {
-        all.with(|all| all.iter().map(|caution| (state.words.caution)(*caution).title).collect::<Vec<_>>().join(" · "))
+        all.with(|all| all.iter().map(|caution| words::caution(*caution).title).collect::<Vec<_>>().join(" · "))
     });
     let one = move |caution: Caution| {
-        let words = (state.words.caution)(caution);
+        let words = words::caution(caution);
         let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
         view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
     };

@@ -20,6 +20,7 @@ use crate::ui::page::line::context::with_context;
 use crate::ui::page::line::lines::{common_lines, go_to_field, slot_line};
 use crate::ui::page::line::worked::WorkedPanel;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use arrivals::ArrivalsFold;
 use axis::TimeAxis;
 use cautions::NewCautions;
@@ -48,7 +49,7 @@ pub fn ChangeoverTab() -> impl IntoView {
         }
     });
     let has_plan = Memo::new(move |_| sheet.plan.with(|plan| plan.as_ref().is_some_and(|plan| plan.solved.is_some())));
-    let working = Callback::new(move |key: String| -> Option<(String, LineWorking)> { working_of(state, sheet, &key) });
+    let working = Callback::new(move |key: String| -> Option<(String, LineWorking)> { working_of(sheet, &key) });
     view! {
         <section class="changeover-tab" aria-labelledby="line-section">
             <h2 id="line-section" class="out-of-sight" tabindex="-1">{t!("line-tab-changeover")}</h2>
@@ -81,7 +82,7 @@ fn change_lines(state: State, sheet: ChangeSheet) -> Vec<SlotLine> {
             .unwrap_or_default()
     });
     for found in &findings {
-        let message = with_context(state, |context| (state.words.line.finding)(found, context));
+        let message = with_context(state, |context| words::line::finding(found, context));
         let show = match found.place {
             LinePlace::Field(field) => Some(Callback::new(move |()| go_to_field(state, field))),
             _ => None,
@@ -92,12 +93,12 @@ fn change_lines(state: State, sheet: ChangeSheet) -> Vec<SlotLine> {
 }
 
 /// Name and working of a figure of the transition boards by its key.
-fn working_of(state: State, sheet: ChangeSheet, key: &str) -> Option<(String, LineWorking)> {
+fn working_of(sheet: ChangeSheet, key: &str) -> Option<(String, LineWorking)> {
     let figure =
         [LineFigure::BetweenArea, LineFigure::BetweenVolume].into_iter().find(|figure| next::key(*figure) == key)?;
     let working = sheet.plan.with(|plan| {
         let solved = plan.as_ref()?.solved.as_ref()?;
         between_working(figure, &solved.plan.between?, &solved.new)
     })?;
-    Some(((state.words.line.figure)(figure).label.to_owned(), working))
+    Some((words::line::figure(figure).label.to_owned(), working))
 }

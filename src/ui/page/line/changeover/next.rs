@@ -12,7 +12,7 @@ use crate::ui::page::line::settings::context::parts;
 use crate::ui::page::line::worked::WorkedFigure;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
-use crate::ui::text::unit_short;
+use crate::ui::text::{unit_short, words};
 use leptos::prelude::*;
 
 /// The key of a figure of the transition boards.
@@ -93,7 +93,7 @@ pub fn NextFigures() -> impl IntoView {
         Some([mat, Some(t!("change-lasts", time = time)), from].into_iter().flatten().collect::<Vec<_>>().join(", "))
     };
     let figure_name = move |figure: LineFigure| {
-        let words = (state.words.line.figure)(figure);
+        let words = words::line::figure(figure);
         format!("{}, {}", words.label, words.note)
     };
     view! {

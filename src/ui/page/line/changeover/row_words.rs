@@ -11,6 +11,7 @@ use crate::ui::page::line::settings::context::{parts, setting_parts};
 use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 use uom::si::f64::MassRate;
 
@@ -90,7 +91,7 @@ fn of_step(state: State, step: &Step) -> RowWords {
         }
         Change::Pump { pump, fed, unit, from, to, setting_from, setting_to, status_to, pipe } => {
             words.what = pump_name(state, pump);
-            words.detail = state.draft.with(|draft| (state.words.line.fed)(fed, draft));
+            words.detail = state.draft.with(|draft| words::line::fed(fed, draft));
             let (old, old_unit) = end(state, (pump, unit), from, setting_from);
             let (new, new_unit) = end(state, (pump, unit), to, setting_to);
             // Each end has its own unit where one is a flow and the other a setting.
@@ -98,15 +99,15 @@ fn of_step(state: State, step: &Step) -> RowWords {
             (words.new, words.unit) = (new, if new_unit.is_empty() { old_unit } else { new_unit });
             words.flag = match status_to {
                 RangeStatus::Within => None,
-                status if status.is_allowed() => Some((state.words.line.range_status)(status).to_owned()),
-                status => Some(t!("change-cannot", status = (state.words.line.range_status)(status))),
+                status if status.is_allowed() => Some(words::line::range_status(status).to_owned()),
+                status => Some(t!("change-cannot", status = words::line::range_status(status))),
             };
             let (from, to, flow_unit) = pair(state, Kind::LiquidFlow, from.value, to.value);
             words.why.push(format!("{from} → {}", joined(&to, &flow_unit)));
             if let Some((way, volume, time)) = pipe {
                 let volume = with_unit(state, Amount::from_base(Kind::BatchVolume, volume.value), None);
                 let time = time.map(|time| with_unit(state, Amount::from_base(Kind::RunTime, time.value), None));
-                let needs = (state.words.line.pipe)(way);
+                let needs = words::line::pipe(way);
                 words.why.push(match time {
                     Some(time) => t!("change-pipe-time", needs = needs, volume = volume, time = time),
                     None => t!("change-pipe", needs = needs, volume = volume),

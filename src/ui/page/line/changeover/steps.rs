@@ -9,7 +9,7 @@ use crate::quantity::Kind;
 use crate::t;
 use crate::ui::components::Mark;
 use crate::ui::state::State;
-use crate::ui::text::unit_short;
+use crate::ui::text::{unit_short, words};
 use leptos::prelude::*;
 
 /// A row as it is shown.
@@ -74,12 +74,12 @@ fn rows(state: State, sheet: ChangeSheet) -> Vec<StepRow> {
             let reason = match scheduled.event {
                 ScheduledEvent::Step(step) if !reasons.contains(&step.why) => {
                     reasons.push(step.why);
-                    Some((state.words.line.why)(step.why))
+                    Some(words::line::why(step.why))
                 }
                 _ => None,
             };
             let unknown = || match scheduled.event {
-                ScheduledEvent::Downstream(step) => (state.words.line.stop)(step.stop).to_owned(),
+                ScheduledEvent::Downstream(step) => words::line::stop(step.stop).to_owned(),
                 _ => "–".to_owned(),
             };
             StepRow {

@@ -14,6 +14,7 @@ use crate::ui::page::line::context::with_context;
 use crate::ui::page::line::lines::{common_lines, go_to_field, slot_line, to_pump, way_to};
 use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The fold with the reconciliation.
@@ -24,7 +25,7 @@ pub fn check_lines(state: State, now: &CheckNow) -> Vec<SlotLine> {
     let is_stale = |found: &&LineFinding| matches!(found.what, LineFindingKind::StaleReadings { .. });
     let (stale, others): (Vec<_>, Vec<_>) = now.findings.iter().partition(is_stale);
     let say = |found: &LineFinding| {
-        let message = with_context(state, |context| (state.words.line.finding)(found, context));
+        let message = with_context(state, |context| words::line::finding(found, context));
         slot_line(found.grade, format!("{} {}", message.what, message.fix), way_to(state, found))
     };
     // Readings of another recipe come before what they deviate by: that says nothing of what runs.
@@ -46,7 +47,7 @@ pub fn check_lines(state: State, now: &CheckNow) -> Vec<SlotLine> {
         lines.extend(computed.map(|words| slot_line(Grade::Unusual, words, None)));
         lines.extend(hazards(state, now));
         if let Some(split) = &check.density_split {
-            let message = with_context(state, |context| (state.words.line.split)(split, context));
+            let message = with_context(state, |context| words::line::split(split, context));
             lines.push(slot_line(Grade::Note, format!("{} {}", message.what, message.fix), None));
         }
     }
@@ -69,7 +70,7 @@ fn summary(state: State, now: &CheckNow, check: &LineCheck) -> SlotLine {
     let is_out = outside.is_some();
     let counted = outside.unwrap_or_else(|| t!("check-all-within", read = now.read()));
     let verdict = check.reconciliation.as_ref().map(|found| {
-        let message = with_context(state, |context| (state.words.line.verdict)(found, context));
+        let message = with_context(state, |context| words::line::verdict(found, context));
         let is_doubted = matches!(found.verdict, LineVerdict::Distrust(_) | LineVerdict::Unexplained);
         (is_doubted, format!("{} {}", message.what, message.fix))
     });
@@ -92,7 +93,7 @@ fn of_pump(state: State, correction: &PumpCorrection) -> Option<SlotLine> {
             | PumpAction::Unsettled
     );
     is_said.then(|| {
-        let action = with_context(state, |context| (state.words.line.action)(correction, context));
+        let action = with_context(state, |context| words::line::action(correction, context));
         let pump = correction.pump;
         let words = t!("check-of-pump", pump = pump_name(state, pump), action = action);
         slot_line(Grade::Unusual, words, Some(Callback::new(move |()| to_pump(state, pump))))
@@ -106,7 +107,7 @@ fn hazards(state: State, now: &CheckNow) -> Vec<SlotLine> {
     });
     let added = read.into_iter().filter(|caution| !always.contains(caution));
     let line = |caution| {
-        let words = (state.words.caution)(caution);
+        let words = words::caution(caution);
         slot_line(Grade::Unusual, format!("{}: {}", words.title, words.text), None)
     };
     added.map(line).collect()
@@ -122,8 +123,8 @@ pub fn computed_outside(state: State, rows: &[CheckRow], check: &LineCheck) -> O
     };
     let outside = check.checks.iter().filter(|check| check.verdict() == Verdict::Outside && is_said(check.figure));
     let each = outside.map(|check| {
-        let label = (state.words.line.run_figure)(check.figure).label;
-        format!("{label} {}", with_context(state, |context| (state.words.line.deviation)(check, context)))
+        let label = words::line::run_figure(check.figure).label;
+        format!("{label} {}", with_context(state, |context| words::line::deviation(check, context)))
     });
     let all: Vec<String> = each.collect();
     (!all.is_empty()).then(|| t!("check-computed-outside", which = all.join(", ")))

@@ -23,6 +23,7 @@ use crate::domain::{Caution, Work, cautions_at};
 use crate::t;
 use crate::ui::components::{SlotLine, WarningSlot};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use foot::CheckFoot;
 use leptos::prelude::*;
 use lines::check_lines;
@@ -72,7 +73,7 @@ fn CheckCautions() -> impl IntoView {
         state.draft.with(|draft| cautions_at(Work::LineCheck, draft, measured))
     });
     let told = move |caution: Caution| {
-        let words = (state.words.caution)(caution);
+        let words = words::caution(caution);
         let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
         view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
     };

@@ -13,7 +13,7 @@ use crate::ui::components::{Fold, Mark};
 use crate::ui::page::line::context::with_context;
 use crate::ui::page::line::settings::line_box::{LineFieldBox, LineMessage, said_at_rest};
 use crate::ui::state::State;
-use crate::ui::text::shown;
+use crate::ui::text::{shown, words};
 use leptos::prelude::*;
 
 /// The fold.
@@ -59,7 +59,7 @@ fn PeriodBox(
     field: LineField,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let words = state.line.record.with_untracked(|record| (state.words.line.field)(field, &record.book));
+    let words = state.line.record.with_untracked(|record| words::line::field(field, &record.book));
     let hint = (!words.hint.is_empty()).then(|| view! { <span class="note">{words.hint}</span> });
     view! {
         <div class="period-box">
@@ -76,7 +76,7 @@ fn PeriodLiquid(
     id: PeriodLiquidId,
 ) -> impl IntoView {
     let state = expect_context::<State>();
-    let name = Memo::new(move |_| state.line.book(|book| (state.words.line.period_liquid)(id, book)));
+    let name = Memo::new(move |_| state.line.book(|book| words::line::period_liquid(id, book)));
     let boxes = PeriodLiquidField::ALL
         .iter()
         .map(|part| view! { <PeriodBox field=LineField::PeriodLiquid(id, *part)/> })
@@ -102,7 +102,7 @@ fn PeriodResult() -> impl IntoView {
             !matches!((finding.place, &finding.what), (LinePlace::Field(_), LineFindingKind::Entry(_)))
         };
         let say = |finding: &LineFinding| {
-            let message = with_context(state, |context| (state.words.line.finding)(finding, context));
+            let message = with_context(state, |context| words::line::finding(finding, context));
             view! { <p><Mark grade=finding.grade/> " " {message.what} " " {message.fix}</p> }
         };
         found.with(|(_, said)| said.iter().filter(of_entry).map(say).collect_view())
@@ -118,7 +118,7 @@ fn PeriodResult() -> impl IntoView {
 
 fn told(state: State, balance: &PeriodBalance) -> AnyView {
     let grade = if balance.drifting.is_empty() && balance.explained { Grade::Note } else { Grade::Unusual };
-    let verdict = with_context(state, |context| (state.words.line.period)(balance, context));
+    let verdict = with_context(state, |context| words::line::period(balance, context));
     let amount =
         |base: f64| with_context(state, |context| shown(Amount::from_base(Kind::BatchMass, base), &context.plain));
     let row = |name: String, key: String, found: Uncertain| {
@@ -136,7 +136,7 @@ fn told(state: State, balance: &PeriodBalance) -> AnyView {
         }
     };
     let liquids = balance.liquids.iter().map(|(id, found)| {
-        let name = state.line.book(|book| (state.words.line.period_liquid)(*id, book));
+        let name = state.line.book(|book| words::line::period_liquid(*id, book));
         row(name, id.0.to_string(), *found)
     });
     let fibre = row(t!("check-fibre-oven-dry"), "fibre".to_owned(), balance.fibre);

@@ -10,7 +10,7 @@ use crate::t;
 use crate::ui::components::Fold;
 use crate::ui::page::line::context::with_context;
 use crate::ui::state::State;
-use crate::ui::text::{lower_first, trimmed_to, unit_shown};
+use crate::ui::text::{lower_first, trimmed_to, unit_shown, words};
 use leptos::prelude::*;
 
 /// A reading as it is shown.
@@ -78,12 +78,12 @@ pub fn ReconciliationFold() -> impl IntoView {
 }
 
 fn name(state: State, quantity: LineQuantity) -> String {
-    with_context(state, |context| (state.words.line.quantity)(quantity, context))
+    with_context(state, |context| words::line::quantity(quantity, context))
 }
 
 /// Which reading to distrust, and what to do next, in full.
 fn verdict(state: State, found: &LineReconciliation) -> String {
-    let message = with_context(state, |context| (state.words.line.verdict)(found, context));
+    let message = with_context(state, |context| words::line::verdict(found, context));
     format!("{} {}", message.what, message.fix)
 }
 

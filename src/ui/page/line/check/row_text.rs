@@ -10,7 +10,7 @@ use crate::t;
 use crate::ui::page::line::settings::context::{beyond, setting_parts};
 use crate::ui::page::line::settings_text::{pump_name, signed};
 use crate::ui::state::State;
-use crate::ui::text::unit_shown;
+use crate::ui::text::{unit_shown, words};
 use leptos::prelude::*;
 
 /// What to set instead.
@@ -57,12 +57,12 @@ pub fn row_name(state: State, figure: RunFigure) -> (String, String) {
     match figure {
         RunFigure::Flow(id) => {
             let fed = state.line.checked.with(|line| {
-                state.draft.with(|draft| Some((state.words.line.fed)(line.pump(id)?.feeds.within(draft)?, draft)))
+                state.draft.with(|draft| Some(words::line::fed(line.pump(id)?.feeds.within(draft)?, draft)))
             });
             (pump_name(state, id), fed.unwrap_or_default())
         }
         _ => {
-            let words = (state.words.line.run_figure)(figure);
+            let words = words::line::run_figure(figure);
             let note = match figure {
                 RunFigure::MatMoisture => String::new(),
                 RunFigure::MatWeight => t!("check-oven-dry"),
@@ -217,7 +217,7 @@ fn pump_setting(state: State, now: &CheckNow, id: PumpId) -> NewSetting {
     };
     match correction.action {
         PumpAction::Set { setting, status: RangeStatus::Within } => number(setting, String::new()),
-        PumpAction::Set { setting, status } => number(setting, (state.words.line.range_status)(status).to_owned()),
+        PumpAction::Set { setting, status } => number(setting, words::line::range_status(status).to_owned()),
         PumpAction::Keep => correction
             .setting_now
             .map_or_else(|| NewSetting::Words(t!("check-keep")), |now| number(now, t!("check-keep"))),

@@ -6,6 +6,7 @@ use crate::t;
 use crate::ui::components::Fold;
 use crate::ui::page::line::settings::line_box::LineFieldBox;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The fold.
@@ -28,7 +29,7 @@ pub fn TolerancesFold() -> impl IntoView {
         })
     });
     let field_box = move |field: LineField| {
-        let label = state.line.record.with_untracked(|record| (state.words.line.field)(field, &record.book).label);
+        let label = state.line.record.with_untracked(|record| words::line::field(field, &record.book).label);
         view! { <LineFieldBox field=field label=label.to_owned()/> }
     };
     let tolerances =

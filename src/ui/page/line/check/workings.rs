@@ -11,6 +11,7 @@ use crate::ui::page::line::context::solved;
 use crate::ui::page::line::settings_text::{pump_name, signed};
 use crate::ui::part::amount::with_unit;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// A figure of the fold.
@@ -46,7 +47,7 @@ impl Computed {
     }
 
     fn name(self, state: State) -> String {
-        let label = |figure| (state.words.line.figure)(figure).label;
+        let label = |figure| words::line::figure(figure).label;
         match self {
             Self::Run(figure) => label(figure).to_owned(),
             Self::Dose(id, figure) => format!("{}: {}", state.liquid_name(id), label(figure)),
@@ -83,11 +84,7 @@ pub fn WorkingsFold() -> impl IntoView {
     let note = Memo::new(move |_| {
         sheet.now.with(|now| {
             let of = |figure| {
-                Some(format!(
-                    "{} {}",
-                    (state.words.line.figure)(figure).label,
-                    Computed::Run(figure).value(state, now)?
-                ))
+                Some(format!("{} {}", words::line::figure(figure).label, Computed::Run(figure).value(state, now)?))
             };
             let both = [LineFigure::RunFibre, LineFigure::RunFurnishMoisture].map(of);
             both.into_iter().flatten().collect::<Vec<_>>().join(" · ")

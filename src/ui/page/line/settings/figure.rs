@@ -10,13 +10,14 @@ use crate::ui::page::line::lines::go_to_field;
 use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::part::working::{figure_name, name_in};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// A figure by its name, a pump's with the pump's.
 fn name(state: State, figure: SheetFigure) -> String {
     match figure {
         SheetFigure::Pump(id, figure) => {
-            format!("{}: {}", pump_name(state, id), (state.words.line.figure)(figure).label)
+            format!("{}: {}", pump_name(state, id), words::line::figure(figure).label)
         }
         SheetFigure::Recipe(figure) => figure_name(state, figure),
     }
@@ -91,9 +92,9 @@ fn told(state: State, sheet: SettingsSheet, figure: SheetFigure) -> Option<AnyVi
 /// What a number of the recipe put into a working is.
 pub fn recipe_origin(state: State, origin: Origin) -> AnyView {
     state.draft.with(|draft| match origin {
-        Origin::Field(field) => (state.words.field_name)(field, draft).into_any(),
-        Origin::Figure(figure) => name_in(state, figure, draft).into_any(),
-        Origin::Constant(constant) => (state.words.constant)(constant).into_any(),
+        Origin::Field(field) => words::field_name(field, draft).into_any(),
+        Origin::Figure(figure) => name_in(figure, draft).into_any(),
+        Origin::Constant(constant) => words::constant(constant).into_any(),
     })
 }
 
@@ -103,7 +104,7 @@ pub fn line_origin(state: State, pump: PumpId, origin: LineOrigin) -> AnyView {
         LineOrigin::Recipe(origin) => recipe_origin(state, origin),
         LineOrigin::Figure(figure) => name(state, SheetFigure::Pump(pump, figure)).into_any(),
         LineOrigin::Entry(field) => {
-            let name = with_context(state, |context| (state.words.line.field_name)(field, context));
+            let name = with_context(state, |context| words::line::field_name(field, context));
             let go = move |_| go_to_field(state, field);
             view! { <button type="button" class="link" on:click=go>{name}</button> }.into_any()
         }

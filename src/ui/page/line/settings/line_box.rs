@@ -12,7 +12,7 @@ use crate::ui::components::{BoxMessage, BoxState, Mark, NumberBox, UnitChoice};
 use crate::ui::field::number_text::{Suggestion, entry_offers, entry_other_basis, entry_read_as, in_box};
 use crate::ui::page::line::context::with_context;
 use crate::ui::state::State;
-use crate::ui::text::{Message, symbol_shown, unit_short};
+use crate::ui::text::{Message, symbol_shown, unit_short, words};
 use leptos::prelude::*;
 
 /// The box of a field of the line, with its unit.
@@ -51,7 +51,7 @@ pub fn LineFieldBox(
         let aside = below(state, &entry, field, grade).unwrap_or_else(|| aside.get());
         box_state(state, field, &entry, aside, message)
     });
-    let name = Memo::new(move |_| with_context(state, |context| (state.words.line.field_name)(field, context)));
+    let name = Memo::new(move |_| with_context(state, |context| words::line::field_name(field, context)));
     let symbol = Callback::new(move |unit: Unit| unit_short(unit, &state.currency.get()));
     let on_input = Callback::new(move |text: String| state.type_into_line(field, &text, unit.get_untracked()));
     let choose = Callback::new(move |unit: Unit| state.choose_line_unit(field, unit));
@@ -120,7 +120,7 @@ pub fn said_at_rest(state: State, field: LineField) -> Memo<Option<Remark>> {
             }
         })?;
         let finding = LineFinding::new(grade, LinePlace::Field(field), LineFindingKind::Entry(what));
-        let message = with_context(state, |context| (state.words.line.finding)(&finding, context));
+        let message = with_context(state, |context| words::line::finding(&finding, context));
         Some((grade, what, message))
     })
 }
@@ -137,7 +137,7 @@ fn beside_others(state: State, field: LineField) -> Memo<Option<(Grade, Message)
             found.place == LinePlace::Field(field) && !matches!(found.what, LineFindingKind::Entry(_))
         };
         let finding = state.line.checked.with(|line| line.findings.iter().find(is_here).cloned())?;
-        Some((finding.grade, with_context(state, |context| (state.words.line.finding)(&finding, context))))
+        Some((finding.grade, with_context(state, |context| words::line::finding(&finding, context))))
     })
 }
 

@@ -13,6 +13,7 @@ use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::paper::next_print::NextPrint;
 use crate::ui::part::amount::with_unit;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The table with the scale of each pump, and what is wrong with its range.
@@ -42,7 +43,7 @@ pub fn SettingsMatrix() -> impl IntoView {
     let picked = RwSignal::new(0_usize);
     let said = move || {
         let say = |finding: &LineFinding| {
-            let message = with_context(state, |context| (state.words.line.finding)(finding, context));
+            let message = with_context(state, |context| words::line::finding(finding, context));
             view! { <p><Mark grade=finding.grade/> " " {message.what} " " {message.fix}</p> }
         };
         found.with(|(_, said)| said.iter().map(say).collect_view())
@@ -161,7 +162,7 @@ fn matrix(state: State, table: &SettingsTable, units: &[SettingUnit], picked: Rw
             <table class="matrix" aria-label=t!("line-settings-table")>
                 <thead>
                     <tr>
-                        <th scope="col" class="l" rowspan="2">{(state.words.line.table_rows)(table.rows)} ", " {unit}</th>
+                        <th scope="col" class="l" rowspan="2">{words::line::table_rows(table.rows)} ", " {unit}</th>
                         {pumps.iter().map(group).collect_view()}
                     </tr>
                     <tr>{pumps.iter().map(heads).collect_view()}</tr>

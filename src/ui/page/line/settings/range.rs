@@ -5,6 +5,7 @@ use crate::domain::line::{LineField, TableField, TableRows};
 use crate::t;
 use crate::ui::components::{Choice, ChoiceOption};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 fn key(rows: TableRows) -> &'static str {
@@ -19,7 +20,7 @@ fn key(rows: TableRows) -> &'static str {
 pub fn TableRange() -> impl IntoView {
     let state = expect_context::<State>();
     let value = Memo::new(move |_| state.line.book(|book| key(book.table_rows).to_owned()));
-    let option = |rows: &TableRows| ChoiceOption::new(key(*rows), (state.words.line.table_rows)(*rows));
+    let option = |rows: &TableRows| ChoiceOption::new(key(*rows), words::line::table_rows(*rows));
     let options: Vec<ChoiceOption> = TableRows::ALL.iter().map(option).collect();
     let choose = Callback::new(move |chosen: String| {
         if let Some(rows) = TableRows::ALL.iter().find(|rows| key(**rows) == chosen) {
@@ -28,7 +29,7 @@ pub fn TableRange() -> impl IntoView {
     });
     let field = move |part: &TableField| {
         let field = LineField::Table(*part);
-        let label = Memo::new(move |_| state.line.book(|book| (state.words.line.field)(field, book).label.to_owned()));
+        let label = Memo::new(move |_| state.line.book(|book| words::line::field(field, book).label.to_owned()));
         view! { <LineFieldBox field=field label=label/> }
     };
     view! {

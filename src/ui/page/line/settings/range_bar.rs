@@ -7,6 +7,7 @@ use crate::t;
 use crate::ui::chart::scale::LinearScale;
 use crate::ui::page::line::parts::setting;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Width of the drawing and where its ends are.
@@ -91,7 +92,7 @@ fn words(state: State, row: &PumpRow, (least, most): (Option<Setting>, Option<Se
         words.push(t!("line-highest-allowed", limit = number(most)));
     }
     if let Some(own) = row.setting {
-        let status = (state.words.line.range_status)(row.range_status);
+        let status = words::line::range_status(row.range_status);
         words.push(t!("line-setting-lies", setting = number(own.setting), status = status));
     }
     words.join(", ")

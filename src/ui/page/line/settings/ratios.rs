@@ -7,6 +7,7 @@ use crate::t;
 use crate::ui::components::Fold;
 use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The fold.
@@ -28,7 +29,7 @@ pub fn Ratios(
         pumps.get().into_iter().map(ratio).collect::<Vec<_>>().join(" · ")
     });
     let head = move |figure: &LineFigure| {
-        let words = (state.words.line.figure)(*figure);
+        let words = words::line::figure(*figure);
         view! { <th scope="col">{words.label} <span class="sub">{words.note}</span></th> }
     };
     view! {

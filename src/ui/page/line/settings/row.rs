@@ -15,6 +15,7 @@ use crate::ui::page::line::lines::to_pump;
 use crate::ui::page::line::parts::{setting, shown};
 use crate::ui::page::line::settings_text::{pump_name, signed};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Milliseconds of a day.
@@ -33,7 +34,7 @@ pub fn PumpSettingRow(
     let row = Memo::new(move |_| sheet.now.with(|now| now.row(id).cloned()));
     let name = Memo::new(move |_| pump_name(state, id));
     let fed = Memo::new(move |_| {
-        row.get().map(|row| state.draft.with(|draft| (state.words.line.fed)(row.fed, draft))).unwrap_or_default()
+        row.get().map(|row| state.draft.with(|draft| words::line::fed(row.fed, draft))).unwrap_or_default()
     });
     let limits = Memo::new(move |_| limits(state, id));
     let is_open = Memo::new(move |_| sheet.open_pump.get() == Some(id));
@@ -163,7 +164,7 @@ fn Advice(
             found.place == LinePlace::Pump(id) && matches!(found.what, LineFindingKind::OutOfReach { .. })
         };
         let found = sheet.now.with(|now| now.findings.iter().find(of_pump).cloned())?;
-        let message = with_context(state, |context| (state.words.line.finding)(&found, context));
+        let message = with_context(state, |context| words::line::finding(&found, context));
         Some(format!("{}{} {}", short_by(state, row.get().as_ref(), limits.get()), message.what, message.fix))
     });
     move || words.get().map(|words| view! { <tr class="warn advice"><td colspan="10" class="l">{words}</td></tr> })
@@ -193,7 +194,7 @@ fn Details(
     let sheet = expect_context::<SettingsSheet>();
     let status = move || {
         let status = row.with(|row| row.as_ref().filter(|row| row.setting.is_some()).map(|row| row.range_status));
-        status.map(|status| t!("line-setting-is", status = (state.words.line.range_status)(status)))
+        status.map(|status| t!("line-setting-is", status = words::line::range_status(status)))
     };
     let drift = move || {
         row.with(|row| row.as_ref().and_then(|row| row.drift)).map(|drift| {

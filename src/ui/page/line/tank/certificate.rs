@@ -17,6 +17,7 @@ use crate::ui::page::line::grid_box::{ColumnHead, LineGridBox, LineRemarks};
 use crate::ui::page::line::settings::context::parts;
 use crate::ui::page::line::worked::{WorkedFigure, WorkedPanel};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 use std::marker::PhantomData;
 use uom::si::f64::{MassDensity, ThermodynamicTemperature};
@@ -38,7 +39,7 @@ pub fn CertificateTable() -> impl IntoView {
         <th scope="col" class="l edge effect">{t!("delivery-effect")}</th>
     };
     let working = Callback::new(move |key: String| -> Option<(String, LineWorking)> {
-        let name = (state.words.line.figure)(LineFigure::DensityPumped).label;
+        let name = words::line::figure(LineFigure::DensityPumped).label;
         (key == DENSITY).then(|| pumped(state)).flatten().map(|working| (name.to_owned(), working))
     });
     let row = |quantity: Quantity| view! { <CertificateRow quantity=quantity/> };
@@ -195,7 +196,7 @@ fn effect(state: State, quantity: Quantity, now: &DeliveryNow) -> Option<AnyView
         Quantity::PumpedAt => {
             let density = delivered.density?;
             let text = parts(state, Amount::from_base(Kind::LiquidDensity, density.value));
-            let name = (state.words.line.figure)(LineFigure::DensityPumped).label;
+            let name = words::line::figure(LineFigure::DensityPumped).label;
             // Without a working it is the density as entered.
             pumped(state)?;
             Some(

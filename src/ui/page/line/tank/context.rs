@@ -13,7 +13,7 @@ use crate::ui::page::line::parts::ties;
 use crate::ui::page::line::settings::context::parts;
 use crate::ui::part::amount::with_unit;
 use crate::ui::state::State;
-use crate::ui::text::symbol_shown;
+use crate::ui::text::{symbol_shown, words};
 use leptos::prelude::*;
 use uom::ConstZero;
 use uom::si::f64::{Mass, Volume};
@@ -66,7 +66,7 @@ pub fn tanks_now(state: State, now: u64) -> Vec<TankNow> {
         let findings = tank.as_ref().zip(found).map(|(tank, found)| found.findings(tank, now)).unwrap_or_default();
         TankNow {
             id: draft.id,
-            name: (state.words.line.tank)(draft).into_owned(),
+            name: words::line::tank(draft).into_owned(),
             holds: holds.unwrap_or_default(),
             way: draft.way,
             read_at: draft.read_at,
@@ -154,13 +154,13 @@ pub fn working_of(state: State, sheet: TankSheet, key: &str) -> Option<(String, 
         let (now, figure) = figures.into_iter().find(|(tank, figure)| tank_key(tank.id, *figure) == key)?;
         let (tank, found) = now.tank.as_ref().zip(now.state)?;
         let working = solved(state, |_, case, _, _| tank_working(figure, tank, &found, case)).flatten()?;
-        Some((figure_name(state, &now.name, figure), working))
+        Some((figure_name(&now.name, figure), working))
     })
 }
 
 /// A figure with the name of its tank.
-pub fn figure_name(state: State, tank: &str, figure: LineFigure) -> String {
-    let words = (state.words.line.figure)(figure);
+pub fn figure_name(tank: &str, figure: LineFigure) -> String {
+    let words = words::line::figure(figure);
     if words.note.is_empty() {
         format!("{tank}: {}", words.label)
     } else {

@@ -11,7 +11,7 @@ use crate::t;
 use crate::ui::components::{Choice, ChoiceOption, Mark};
 use crate::ui::page::line::context::with_context;
 use crate::ui::state::State;
-use crate::ui::text::Message;
+use crate::ui::text::{Message, words};
 use leptos::prelude::*;
 
 /// The section.
@@ -97,7 +97,7 @@ fn places(state: State) -> Vec<ChoiceOption> {
             for tank in &book.tanks {
                 if let Some(Fed::Liquid(id)) = tank.feeds.within(draft) {
                     held.push(id);
-                    let tank_name = (state.words.line.tank)(tank).into_owned();
+                    let tank_name = words::line::tank(tank).into_owned();
                     let words = t!("delivery-tank", tank = tank_name, liquid = state.liquid_name(id));
                     all.push(ChoiceOption::new(tank_value(tank.id), words));
                 }
@@ -141,7 +141,7 @@ fn DeliveryFindings() -> impl IntoView {
                 matches!(found.place, LinePlace::Field(_)) && matches!(found.what, LineFindingKind::Entry(_))
             };
             let said = |found: LineFinding| {
-                let message = with_context(state, |context| (state.words.line.finding)(&found, context));
+                let message = with_context(state, |context| words::line::finding(&found, context));
                 (found.grade, message)
             };
             let mut told: Vec<_> = all.filter(|found| !at_its_box(found)).map(said).collect();

@@ -12,6 +12,7 @@ use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::part::amount::{joined, with_unit};
 use crate::ui::part::working::figure_name;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// A setting of a pump as number and unit; why there is none, without a unit.
@@ -50,7 +51,7 @@ pub fn NewSettings() -> impl IntoView {
             view! { <span class="note">{t!("delivery-reaches", time = amount(state, Kind::RunTime, time.value))}</span> }
         });
         let status = (moved.status_after != RangeStatus::Within).then(|| {
-            let words = (state.words.line.range_status)(moved.status_after);
+            let words = words::line::range_status(moved.status_after);
             view! { <span class="sub flag"><Mark grade=Grade::Unusual/> " " {words}</span> }
         });
         view! {

@@ -8,6 +8,7 @@ use crate::ui::components::SlotLine;
 use crate::ui::page::line::context::with_context;
 use crate::ui::page::line::lines::{common_lines, go_to_field, slot_line};
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// The lines of the warning slot.
@@ -31,7 +32,7 @@ pub fn tank_lines(state: State, sheet: TankSheet) -> Vec<SlotLine> {
     sheet.delivery.with(|now| all.extend(now.findings.iter().filter(delivery).cloned()));
     all.dedup();
     for found in &all {
-        let message = with_context(state, |context| (state.words.line.finding)(found, context));
+        let message = with_context(state, |context| words::line::finding(found, context));
         let show = match found.place {
             LinePlace::Tank(id) => Some(Callback::new(move |()| to_tank(sheet, id))),
             LinePlace::Field(field) => Some(Callback::new(move |()| go_to_field(state, field))),

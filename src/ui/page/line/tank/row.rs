@@ -14,6 +14,7 @@ use crate::ui::page::line::parts::ties;
 use crate::ui::page::line::worked::WorkedFigure;
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 use uom::si::f64::Time;
 use uom::si::time::second;
@@ -116,7 +117,7 @@ fn Figure(
     view! {
         <WorkedFigure
             key=tank_key(id, figure)
-            name=Signal::derive(move || figure_name(state, &name.get(), figure))
+            name=Signal::derive(move || figure_name(&name.get(), figure))
             text=Signal::derive(move || figure_text(state, found.get(), figure))
             rank=Rank::Body
             unit_in_head=!own_unit
@@ -206,8 +207,7 @@ fn Details(
         }
     });
     let ways = TankWay::ALL.iter().enumerate();
-    let ways: Vec<_> =
-        ways.map(|(at, way)| ChoiceOption::new(at.to_string(), (state.words.line.tank_way)(*way))).collect();
+    let ways: Vec<_> = ways.map(|(at, way)| ChoiceOption::new(at.to_string(), words::line::tank_way(*way))).collect();
     let way = Memo::new(move |_| {
         let own = row.with(|row| row.as_ref().map(|row| row.way));
         TankWay::ALL.iter().position(|other| Some(*other) == own).unwrap_or(0).to_string()
@@ -222,7 +222,7 @@ fn Details(
         }
     });
     let further = move |figure: LineFigure| {
-        let words = (state.words.line.figure)(figure);
+        let words = words::line::figure(figure);
         view! {
             <div class="fig">
                 <span class="label">{words.label} " " <span class="note">{words.note}</span></span>

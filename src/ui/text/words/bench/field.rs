@@ -8,7 +8,9 @@ use crate::domain::trial::{SheetDraft, WeighField};
 use crate::ui::text::FieldWords;
 use crate::{field, label};
 
-pub(super) fn field(field: WeighField, sheet: &SheetDraft) -> FieldWords {
+/// Label and hint of a box of the weigh sheet.
+#[must_use]
+pub fn field(field: WeighField, sheet: &SheetDraft) -> FieldWords {
     match field {
         WeighField::MatLength => field!("bench-field-mat-length"),
         WeighField::MatWidth => field!("bench-field-mat-width"),
@@ -39,7 +41,9 @@ pub(super) fn field(field: WeighField, sheet: &SheetDraft) -> FieldWords {
     }
 }
 
-pub(super) fn recovery_field(field: RecoveryField) -> FieldWords {
+/// Label and hint of a box of the furnish recovered.
+#[must_use]
+pub fn recovery_field(field: RecoveryField) -> FieldWords {
     match field {
         RecoveryField::Mass => field!("bench-field-recovered-mass"),
         RecoveryField::Moisture => field!("bench-field-recovered-moisture"),
@@ -56,7 +60,9 @@ pub(super) fn series_field(field: SeriesField) -> &'static str {
     }
 }
 
-pub(super) fn board_field(field: BoardField) -> FieldWords {
+/// Label and hint of a box of a board, a piece without its number.
+#[must_use]
+pub fn board_field(field: BoardField) -> FieldWords {
     match field {
         BoardField::Laid => field!("bench-field-board-laid"),
         BoardField::Mass => field!("bench-field-board-mass"),

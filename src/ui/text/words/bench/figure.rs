@@ -7,7 +7,9 @@ use crate::ui::text::FigureWords;
 use crate::ui::text::words::balance;
 use crate::{figure, label};
 
-pub(super) fn figure(figure: WeighFigure) -> FigureWords {
+/// Label and basis of a figure of the sheet, a line's without the line.
+#[must_use]
+pub fn figure(figure: WeighFigure) -> FigureWords {
     match figure {
         WeighFigure::MatArea => figure!("bench-figure-mat-area"),
         WeighFigure::MatOvenDry => figure!("bench-figure-mat-oven-dry"),
@@ -33,7 +35,9 @@ pub(super) fn figure(figure: WeighFigure) -> FigureWords {
     }
 }
 
-pub(super) fn board_figure(figure: BoardFigure) -> FigureWords {
+/// Label and basis of a figure of a board, a piece's without its number.
+#[must_use]
+pub fn board_figure(figure: BoardFigure) -> FigureWords {
     match figure {
         BoardFigure::WholeDensity => figure!("bench-figure-whole-density"),
         BoardFigure::Density(_) => figure!("bench-figure-density"),
@@ -50,7 +54,9 @@ pub(super) fn board_figure(figure: BoardFigure) -> FigureWords {
     }
 }
 
-pub(super) fn property(property: Property) -> FigureWords {
+/// A property and the standard whose formula gives it.
+#[must_use]
+pub fn property(property: Property) -> FigureWords {
     match property {
         Property::Density => figure!("bench-property-density"),
         Property::OvenDryDensity => figure!("bench-property-oven-dry-density"),
@@ -65,7 +71,9 @@ pub(super) fn property(property: Property) -> FigureWords {
     }
 }
 
-pub(super) fn origin(origin: WeighOrigin) -> &'static str {
+/// What a number put into a sheet's formula is, where it is neither a field nor a figure.
+#[must_use]
+pub fn origin(origin: WeighOrigin) -> &'static str {
     match origin {
         WeighOrigin::Field(_) => label!("bench-origin-field"),
         WeighOrigin::Figure(_) => label!("bench-origin-figure"),

@@ -13,7 +13,9 @@ use crate::ui::text::words::finding::{finding as recipe_finding, loose_entry};
 use crate::ui::text::{BenchContext, Loose, Message, shown};
 use crate::{t, told};
 
-pub(super) fn finding(finding: &TrialFinding, context: &BenchContext<'_>) -> Message {
+/// What was found, and how to fix it.
+#[must_use]
+pub fn finding(finding: &TrialFinding, context: &BenchContext<'_>) -> Message {
     if let TrialProblem::Entry(what) = finding.what {
         return entry(finding, what, context);
     }

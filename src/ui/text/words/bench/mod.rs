@@ -7,36 +7,12 @@ mod name;
 mod saying;
 mod series;
 
-use crate::ui::text::BenchWords;
-
-pub(super) const BENCH: BenchWords = BenchWords {
-    field: field::field,
-    recovery_field: field::recovery_field,
-    board_field: field::board_field,
-    line: name::line,
-    figure: figure::figure,
-    board_figure: figure::board_figure,
-    property: figure::property,
-    origin: figure::origin,
-    place: name::place,
-    finding: finding::finding,
-    factor: name::factor,
-    level: name::level,
-    term: name::term,
-    sayings: saying::sayings,
-    redraw: series::redraw,
-    group: saying::group,
-    at_density: saying::at_density,
-    requirement_set: name::requirement_set,
-    board_count: name::board_count,
-    verdict: saying::verdict,
-    material: name::material,
-    thickness_way: name::thickness_way,
-    overage_of: name::overage_of,
-    overage_on: name::overage_on,
-    water_place: name::water_place,
-    spray_way: name::spray_way,
-    design_way: name::design_way,
-    block_way: name::block_way,
-    model_way: name::model_way,
+pub use field::{board_field, field, recovery_field};
+pub use figure::{board_figure, figure, origin, property};
+pub use finding::finding;
+pub use name::{
+    block_way, board_count, design_way, factor, level, line, material, model_way, overage_of, overage_on, place,
+    requirement_set, spray_way, term, thickness_way, water_place,
 };
+pub use saying::{at_density, group, sayings, verdict};
+pub use series::redraw;

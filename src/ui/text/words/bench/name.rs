@@ -25,7 +25,9 @@ pub(super) fn liquid(id: LiquidId, draft: &Draft) -> String {
     draft.liquid(id).map_or_else(|| t!("bench-name-liquid"), |liquid| name::liquid(liquid).into_owned())
 }
 
-pub(super) fn line(line: LineId, draft: &Draft) -> String {
+/// What a line of the sheet weighs.
+#[must_use]
+pub fn line(line: LineId, draft: &Draft) -> String {
     match line {
         LineId::Fibre => t!("bench-name-fibre"),
         LineId::Liquid(id) => liquid(id, draft),
@@ -34,7 +36,9 @@ pub(super) fn line(line: LineId, draft: &Draft) -> String {
     }
 }
 
-pub(super) fn factor(of: Of, own: &OwnFactor, draft: &Draft) -> String {
+/// What a factor changes.
+#[must_use]
+pub fn factor(of: Of, own: &OwnFactor, draft: &Draft) -> String {
     match of {
         Of::Dose(id) => t!("bench-name-dose", liquid = liquid(id, draft)),
         Of::BoardDensity => t!("bench-name-board-density"),
@@ -48,7 +52,9 @@ pub(super) fn factor(of: Of, own: &OwnFactor, draft: &Draft) -> String {
     }
 }
 
-pub(super) fn level(level: &Level, context: &Context<'_>) -> String {
+/// A level of a factor, with its unit.
+#[must_use]
+pub fn level(level: &Level, context: &Context<'_>) -> String {
     match level {
         Level::Value(amount) => shown(*amount, context),
         Level::System(name) if name.is_empty() => t!("bench-name-nameless-system"),
@@ -57,7 +63,9 @@ pub(super) fn level(level: &Level, context: &Context<'_>) -> String {
     }
 }
 
-pub(super) fn term(term: Term, factors: &[Factor], draft: &Draft) -> String {
+/// A term of the model by its factors' names.
+#[must_use]
+pub fn term(term: Term, factors: &[Factor], draft: &Draft) -> String {
     let called =
         |at: usize| factors.get(at).map_or_else(|| letter(at).to_string(), |own| factor(own.of, &own.own, draft));
     match term {
@@ -67,7 +75,9 @@ pub(super) fn term(term: Term, factors: &[Factor], draft: &Draft) -> String {
     }
 }
 
-pub(super) fn material(material: Material, series: &SeriesDraft, draft: &Draft) -> String {
+/// What is taken from the store.
+#[must_use]
+pub fn material(material: Material, series: &SeriesDraft, draft: &Draft) -> String {
     match material {
         Material::Fibre => t!("bench-name-fibre"),
         Material::Water => t!("bench-name-water"),
@@ -115,7 +125,9 @@ fn board_place(id: BoardId, own: BoardField, context: &BenchContext<'_>) -> Stri
     }
 }
 
-pub(super) fn place(place: TrialPlace, context: &BenchContext<'_>) -> String {
+/// A box, a board's with the board and the piece; or what else a finding is about.
+#[must_use]
+pub fn place(place: TrialPlace, context: &BenchContext<'_>) -> String {
     match place {
         TrialPlace::Field(own) => field(own, context.sheet).label.to_owned(),
         TrialPlace::Line(id) => line(id, context.plain.draft),
@@ -135,42 +147,54 @@ pub(super) fn place(place: TrialPlace, context: &BenchContext<'_>) -> String {
     }
 }
 
-pub(super) fn thickness_way(way: ThicknessWay) -> &'static str {
+/// Which thickness is typed.
+#[must_use]
+pub fn thickness_way(way: ThicknessWay) -> &'static str {
     match way {
         ThicknessWay::Finished => label!("bench-choice-thickness-finished"),
         ThicknessWay::Pressed => label!("bench-choice-thickness-pressed"),
     }
 }
 
-pub(super) fn overage_of(of: OverageOf) -> &'static str {
+/// Of which mass the overage is a share.
+#[must_use]
+pub fn overage_of(of: OverageOf) -> &'static str {
     match of {
         OverageOf::Moist => label!("bench-choice-overage-of-moist"),
         OverageOf::OvenDry => label!("bench-choice-overage-of-oven-dry"),
     }
 }
 
-pub(super) fn overage_on(on: OverageOn) -> &'static str {
+/// What the overage is weighed out of.
+#[must_use]
+pub fn overage_on(on: OverageOn) -> &'static str {
     match on {
         OverageOn::Furnish => label!("bench-choice-overage-on-furnish"),
         OverageOn::Fibre => label!("bench-choice-overage-on-fibre"),
     }
 }
 
-pub(super) fn water_place(place: WaterPlace) -> &'static str {
+/// When the water is sprayed.
+#[must_use]
+pub fn water_place(place: WaterPlace) -> &'static str {
     match place {
         WaterPlace::Last => label!("bench-choice-water-last"),
         WaterPlace::First => label!("bench-choice-water-first"),
     }
 }
 
-pub(super) fn spray_way(way: SprayWay) -> &'static str {
+/// By what the flow of the spray is known.
+#[must_use]
+pub fn spray_way(way: SprayWay) -> &'static str {
     match way {
         SprayWay::Volume => label!("bench-choice-spray-volume"),
         SprayWay::Mass => label!("bench-choice-spray-mass"),
     }
 }
 
-pub(super) fn design_way(way: DesignWay, factors: usize) -> String {
+/// Which combinations are made; the number of factors gives a fraction its name.
+#[must_use]
+pub fn design_way(way: DesignWay, factors: usize) -> String {
     match way {
         DesignWay::Full => t!("bench-choice-design-full"),
         DesignWay::Fraction(p) => {
@@ -186,7 +210,9 @@ pub(super) fn design_way(way: DesignWay, factors: usize) -> String {
     }
 }
 
-pub(super) fn block_way(way: BlockWay) -> &'static str {
+/// How runs are put into blocks.
+#[must_use]
+pub fn block_way(way: BlockWay) -> &'static str {
     match way {
         BlockWay::None => label!("bench-choice-blocks-none"),
         BlockWay::Replicate => label!("bench-choice-blocks-replicate"),
@@ -195,14 +221,18 @@ pub(super) fn block_way(way: BlockWay) -> &'static str {
     }
 }
 
-pub(super) fn model_way(way: ModelWay) -> &'static str {
+/// Which terms the model has.
+#[must_use]
+pub fn model_way(way: ModelWay) -> &'static str {
     match way {
         ModelWay::Pairs => label!("bench-choice-model-pairs"),
         ModelWay::Mains => label!("bench-choice-model-mains"),
     }
 }
 
-pub(super) fn requirement_set(set: RequirementSet) -> String {
+/// A set of requirements, with its standard and the type of board.
+#[must_use]
+pub fn requirement_set(set: RequirementSet) -> String {
     let standard = set.standard();
     match set {
         RequirementSet::ParticleboardInterior => {
@@ -214,6 +244,8 @@ pub(super) fn requirement_set(set: RequirementSet) -> String {
     }
 }
 
-pub(super) fn board_count(count: usize) -> String {
+/// "1 board", "3 boards".
+#[must_use]
+pub fn board_count(count: usize) -> String {
     t!("bench-board-count", count = count)
 }

@@ -16,8 +16,9 @@ use crate::{label, t};
 /// How many terms are spoken of.
 const SPOKEN: usize = 3;
 
-/// The first sentence is the whole in brief; the others say how much.
-pub(super) fn sayings(effects: &Effects, series: &Series, context: &Context<'_>) -> Vec<String> {
+/// What the effects tell: the first sentence is the whole in brief; the others say how much.
+#[must_use]
+pub fn sayings(effects: &Effects, series: &Series, context: &Context<'_>) -> Vec<String> {
     let ranking = effects.ranking();
     // Without degrees of freedom nothing is tested, and all that can be said is which is larger.
     let tested = ranking.iter().any(|result| result.p.is_some());
@@ -194,7 +195,9 @@ fn interaction(result: &TermResult, effects: &Effects, series: &Series, context:
     ))
 }
 
-pub(super) fn verdict(judged: &Judged, context: &Context<'_>) -> String {
+/// Whether a requirement is met, as a sentence.
+#[must_use]
+pub fn verdict(judged: &Judged, context: &Context<'_>) -> String {
     let kind = judged.property.kind();
     let amount = |base: f64| shown(Amount::from_base(kind, base), context);
     let tail = match judged.property.tail() {
@@ -218,7 +221,8 @@ pub(super) fn verdict(judged: &Judged, context: &Context<'_>) -> String {
 }
 
 /// What boards that are put together have in common.
-pub(super) fn group(key: &GroupKey, series: Option<&Series>, context: &Context<'_>) -> String {
+#[must_use]
+pub fn group(key: &GroupKey, series: Option<&Series>, context: &Context<'_>) -> String {
     match (key, series) {
         (GroupKey::Base, _) => t!("bench-base-sheet"),
         (GroupKey::Run(run), _) => t!("trial-run-n", number = *run),
@@ -234,7 +238,8 @@ pub(super) fn group(key: &GroupKey, series: Option<&Series>, context: &Context<'
 }
 
 /// "Internal bond at target density: 0.52 N/mm² ± 0.04 N/mm² (95 % confidence interval, 8 pieces)."
-pub(super) fn at_density(own: &AtDensity, context: &Context<'_>) -> String {
+#[must_use]
+pub fn at_density(own: &AtDensity, context: &Context<'_>) -> String {
     let amount = |base: f64| shown(Amount::from_base(own.property.kind(), base), context);
     let (property, value, half) = (property(own.property).label, amount(own.value), amount(own.half_width));
     let said = match own.groups {

@@ -46,6 +46,7 @@ fn typed<'a>(finding: &TrialFinding, context: &BenchContext<'a>) -> &'a str {
 }
 
 /// What a new run order moves.
-pub(super) fn redraw(made: usize, open: usize) -> String {
+#[must_use]
+pub fn redraw(made: usize, open: usize) -> String {
     t!("bench-redraw", made = made, open = open)
 }

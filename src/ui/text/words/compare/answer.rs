@@ -16,7 +16,9 @@ use crate::ui::text::words::field;
 use crate::ui::text::{Context, Message, shown};
 use crate::{t, told};
 
-pub(super) fn answer(answer: &SolvedInput, context: &Context<'_>) -> Message {
+/// What a solved-for input comes to, and how it was found. The context's draft is the system's.
+#[must_use]
+pub fn answer(answer: &SolvedInput, context: &Context<'_>) -> Message {
     let input = field::field_name(answer.field, context.draft);
     let kind = context.draft.kind(answer.field);
     let number = |base: f64| shown(Amount::from_base(kind, base), context);
@@ -110,7 +112,9 @@ fn listed(all: &[String]) -> String {
     }
 }
 
-pub(super) fn no_answer(error: SolveForError, input: Field, output: Output, context: &Context<'_>) -> Message {
+/// Why nothing can be solved for. The context's draft is the system's.
+#[must_use]
+pub fn no_answer(error: SolveForError, input: Field, output: Output, context: &Context<'_>) -> Message {
     let figure = name::output(output).label;
     match error {
         SolveForError::NotUsed => told!("comparison-not-used", input = field::field_name(input, context.draft)),
@@ -119,7 +123,9 @@ pub(super) fn no_answer(error: SolveForError, input: Field, output: Output, cont
     }
 }
 
-pub(super) fn break_even(
+/// The price at which two systems, named, cost the same. The context's draft is the first one's.
+#[must_use]
+pub fn break_even(
     found: &BreakEvenAnswer,
     price: Field,
     systems: [&ComparedSystem; 2],
@@ -161,7 +167,9 @@ pub(super) fn break_even(
     Message { what, fix: fix.join(" ") }
 }
 
-pub(super) fn no_price(error: &BreakEvenError, systems: [&ComparedSystem; 2]) -> Message {
+/// Why there is no such price.
+#[must_use]
+pub fn no_price(error: &BreakEvenError, systems: [&ComparedSystem; 2]) -> Message {
     match error {
         BreakEvenError::NotAPrice => told!("comparison-not-a-price"),
         BreakEvenError::NoBalance => told!("comparison-no-balance"),
@@ -176,7 +184,9 @@ pub(super) fn no_price(error: &BreakEvenError, systems: [&ComparedSystem; 2]) ->
     }
 }
 
-pub(super) fn no_range(error: RangeError) -> Message {
+/// Why there is no range to sweep.
+#[must_use]
+pub fn no_range(error: RangeError) -> Message {
     match error {
         RangeError::NotUsed => told!("comparison-range-not-used"),
         RangeError::NotReadable => told!("comparison-range-not-readable"),
@@ -185,7 +195,9 @@ pub(super) fn no_range(error: RangeError) -> Message {
     }
 }
 
-pub(super) fn limited(system: &str, obstacle: Obstacle, ends: [Amount; 2], context: &Context<'_>) -> String {
+/// A limit of a system, by its name, between two values of the input.
+#[must_use]
+pub fn limited(system: &str, obstacle: Obstacle, ends: [Amount; 2], context: &Context<'_>) -> String {
     let [from, to] = ends.map(|end| shown(end, context));
     t!("comparison-limited", system = system, obstacle = name::obstacle(obstacle), from = from, to = to)
 }

@@ -4,7 +4,9 @@ use crate::domain::compare::economy::field::{EconomyField, SystemEconomyField};
 use crate::field;
 use crate::ui::text::FieldWords;
 
-pub(super) fn field(field: EconomyField) -> FieldWords {
+/// Label, with its unit after the currency, and hint of a field of the economy.
+#[must_use]
+pub fn field(field: EconomyField) -> FieldWords {
     match field {
         EconomyField::DryerEnergyPrice => field!("comparison-economy-dryer-energy-price"),
         EconomyField::DryerEfficiency => field!("comparison-economy-dryer-efficiency"),
@@ -17,7 +19,9 @@ pub(super) fn field(field: EconomyField) -> FieldWords {
     }
 }
 
-pub(super) fn system_field(field: SystemEconomyField) -> FieldWords {
+/// Label, with its unit after the currency, and hint of a field that each system has of its own.
+#[must_use]
+pub fn system_field(field: SystemEconomyField) -> FieldWords {
     match field {
         SystemEconomyField::ReleaseAgent => field!("comparison-economy-release-agent-price"),
     }

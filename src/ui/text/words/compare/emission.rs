@@ -5,7 +5,9 @@ use crate::domain::compare::emission::EmissionField;
 use crate::ui::text::{FieldWords, Message};
 use crate::{field, label, told};
 
-pub(super) fn field(field: EmissionField) -> FieldWords {
+/// Label and hint of a field of the emission sheet.
+#[must_use]
+pub fn field(field: EmissionField) -> FieldWords {
     match field {
         EmissionField::FormaldehydePerUrea => field!("comparison-emission-formaldehyde-per-urea"),
         EmissionField::MelaminePerUrea => field!("comparison-emission-melamine-per-urea"),
@@ -20,7 +22,9 @@ pub(super) fn field(field: EmissionField) -> FieldWords {
     }
 }
 
-pub(super) fn error(error: EmissionError) -> Message {
+/// What is wrong with an entry of the emission sheet.
+#[must_use]
+pub fn error(error: EmissionError) -> Message {
     let [least, most] = PERFORATOR_MOISTURE;
     match error {
         EmissionError::RatioOutOfRange(_) => told!("comparison-emission-ratio-out-of-range"),
@@ -35,14 +39,18 @@ pub(super) fn error(error: EmissionError) -> Message {
     }
 }
 
-pub(super) fn market(market: Market) -> &'static str {
+/// A market with limits of its own.
+#[must_use]
+pub fn market(market: Market) -> &'static str {
     match market {
         Market::EuropeanUnion => label!("comparison-market-european-union"),
         Market::UnitedStates => label!("comparison-market-united-states"),
     }
 }
 
-pub(super) fn article(article: LimitedArticle) -> &'static str {
+/// What a limit is for.
+#[must_use]
+pub fn article(article: LimitedArticle) -> &'static str {
     match article {
         LimitedArticle::WoodBased => label!("comparison-article-wood-based"),
         LimitedArticle::Particleboard => label!("comparison-article-particleboard"),

@@ -10,14 +10,16 @@ use crate::ui::text::words::figure;
 use crate::ui::text::{FieldWords, FigureWords};
 use crate::{field, figure, label};
 
-pub(super) fn output(output: Output) -> FigureWords {
+/// Label and basis of what is compared.
+#[must_use]
+pub fn output(output: Output) -> FigureWords {
     match output {
         Output::Figure(Figure::Used(Machine::FibreSupply)) => figure!("comparison-output-dryer-load"),
         Output::Figure(Figure::Used(Machine::Blender)) => figure!("comparison-output-blender-load"),
         Output::Figure(Figure::Used(Machine::Press)) => figure!("comparison-output-press-load"),
         Output::Figure(Figure::Used(Machine::LineSpeed)) => figure!("comparison-output-line-speed-load"),
         Output::Figure(Figure::Cost) => figure!("comparison-output-cost"),
-        Output::Figure(other) => figure::figure(other),
+        Output::Figure(other) => figure(other),
         Output::BinderOnFibre => figure!("comparison-output-binder-on-fibre"),
         Output::LiquidFlow => figure!("comparison-output-liquid-flow"),
         Output::LiquidWater => figure!("comparison-output-liquid-water"),
@@ -29,7 +31,9 @@ pub(super) fn output(output: Output) -> FigureWords {
     }
 }
 
-pub(super) fn obstacle(obstacle: Obstacle) -> &'static str {
+/// What prevents running a recipe, a few words.
+#[must_use]
+pub fn obstacle(obstacle: Obstacle) -> &'static str {
     match obstacle {
         Obstacle::NotAllowed => label!("comparison-obstacle-not-allowed"),
         Obstacle::NoBalance => label!("comparison-obstacle-no-balance"),
@@ -46,7 +50,9 @@ pub(super) fn obstacle(obstacle: Obstacle) -> &'static str {
     }
 }
 
-pub(super) fn form(form: Form) -> FieldWords {
+/// What a stated ± means: label and hint.
+#[must_use]
+pub fn form(form: Form) -> FieldWords {
     match form {
         Form::Standard => field!("comparison-form-standard"),
         Form::HalfWidth => field!("comparison-form-half-width"),
@@ -54,7 +60,9 @@ pub(super) fn form(form: Form) -> FieldWords {
     }
 }
 
-pub(super) fn instrument(instrument: Instrument) -> &'static str {
+/// What a number is measured with.
+#[must_use]
+pub fn instrument(instrument: Instrument) -> &'static str {
     match instrument {
         Instrument::BeltScale => label!("comparison-instrument-belt-scale"),
         Instrument::MoistureMeter => label!("comparison-instrument-moisture-meter"),

@@ -13,7 +13,9 @@ fn each<T>(systems: &[ComparedSystem], values: &[T], text: impl Fn(&T) -> String
     parts.collect::<Vec<_>>().join("; ")
 }
 
-pub(super) fn difference(difference: &SystemDifference, systems: &[ComparedSystem], context: &Context<'_>) -> Message {
+/// What differs between systems beside their liquids, each system by its name, and what to do.
+#[must_use]
+pub fn difference(difference: &SystemDifference, systems: &[ComparedSystem], context: &Context<'_>) -> Message {
     let (input, values) = match &difference.what {
         Differing::FeedWay(ways) => (
             label!("comparison-differing-feed-way").to_owned(),
@@ -44,7 +46,9 @@ pub(super) fn difference(difference: &SystemDifference, systems: &[ComparedSyste
     Message { what: t!("comparison-differs", input = input, values = values), fix }
 }
 
-pub(super) fn not_side_by_side(error: SideBySideError) -> Message {
+/// Why systems cannot stand side by side.
+#[must_use]
+pub fn not_side_by_side(error: SideBySideError) -> Message {
     match error {
         SideBySideError::TooFew => told!("comparison-too-few", fewest = FEWEST),
         SideBySideError::TooMany => told!("comparison-too-many", most = MOST),
@@ -52,7 +56,9 @@ pub(super) fn not_side_by_side(error: SideBySideError) -> Message {
     }
 }
 
-pub(super) fn unpriced(system: &ComparedSystem) -> Option<Message> {
+/// Prices that a system has no cost without; `None` where all are there.
+#[must_use]
+pub fn unpriced(system: &ComparedSystem) -> Option<Message> {
     let fields = system.unpriced();
     if fields.is_empty() {
         return None;

@@ -9,7 +9,9 @@ use crate::ui::text::words::field;
 use crate::ui::text::{Context, Message, trimmed_to};
 use crate::{label, t, told};
 
-pub(super) fn uncertain(source: &UncertainInput, systems: &[ComparedSystem]) -> String {
+/// A source of uncertainty by its instrument and what it acts on.
+#[must_use]
+pub fn uncertain(source: &UncertainInput, systems: &[ComparedSystem]) -> String {
     let Some((system, target)) = source.targets.first() else { return String::new() };
     let instrument = name::instrument(Instrument::of(*target));
     let input = systems.get(*system).map(|system| field::field_name(*target, &system.draft)).unwrap_or_default();
@@ -24,7 +26,9 @@ pub(super) fn uncertain(source: &UncertainInput, systems: &[ComparedSystem]) -> 
     }
 }
 
-pub(super) fn no_study(error: StudyError, systems: &[ComparedSystem]) -> Message {
+/// Why there is no uncertainty to show.
+#[must_use]
+pub fn no_study(error: StudyError, systems: &[ComparedSystem]) -> Message {
     let named =
         |at: usize| systems.get(at).map_or(label!("comparison-some-system"), |system| system.name.as_str()).to_owned();
     match error {
@@ -48,7 +52,9 @@ fn percent(share: f64, context: &Context<'_>) -> String {
     trimmed_to(share * 100.0, 2, context.units.mark)
 }
 
-pub(super) fn agreement_note(agreement: &Agreement, context: &Context<'_>) -> String {
+/// Whether both methods agree, in a few words with the reasons, for a table.
+#[must_use]
+pub fn agreement_note(agreement: &Agreement, context: &Context<'_>) -> String {
     if agreement.agree {
         return t!("comparison-agree");
     }
@@ -64,7 +70,9 @@ pub(super) fn agreement_note(agreement: &Agreement, context: &Context<'_>) -> St
     t!("comparison-differ", why = why.join("; "))
 }
 
-pub(super) fn why(why: DisagreementCause, context: &Context<'_>) -> String {
+/// Why both methods differ.
+#[must_use]
+pub fn why(why: DisagreementCause, context: &Context<'_>) -> String {
     match why {
         DisagreementCause::AtBound(share) => t!("comparison-why-bound", share = percent(share, context)),
         DisagreementCause::LeftOut(count) => t!("comparison-why-left-out", count = count),

@@ -14,7 +14,9 @@ use crate::quantity::{Amount, Kind};
 use crate::ui::text::{Context, Loose, Message, shown};
 use crate::{t, told};
 
-pub(super) fn finding(finding: &Finding, context: &Context<'_>) -> Message {
+/// What was found, and how to fix it.
+#[must_use]
+pub fn finding(finding: &Finding, context: &Context<'_>) -> Message {
     let name = place_name(finding.place, context);
     let asked = EntryBox::of(finding.place, context);
     match finding.what {
@@ -43,7 +45,8 @@ fn isocyanate(place: &str, solids: Amount, context: &Context<'_>) -> Message {
 }
 
 /// What is wrong or unusual with an entry outside the recipe.
-pub(super) fn loose_entry(what: &What, loose: &Loose<'_>, context: &Context<'_>) -> Message {
+#[must_use]
+pub fn loose_entry(what: &What, loose: &Loose<'_>, context: &Context<'_>) -> Message {
     let asked = EntryBox { typed: loose.typed, kind: loose.kind, limit: loose.limit };
     of_entry(what, loose.name, Some(asked), context).unwrap_or_else(|| nothing_said(loose.name))
 }

@@ -8,7 +8,9 @@ use crate::domain::line::{
 use crate::field;
 use crate::ui::text::FieldWords;
 
-pub(super) fn field(field: LineField, book: &LineBook) -> FieldWords {
+/// Label and hint of a field. A pump's field is labelled without the pump's name.
+#[must_use]
+pub fn field(field: LineField, book: &LineBook) -> FieldWords {
     match field {
         LineField::Pump(id, part) => pump(part, book.pump(id).map(|pump| pump.reading_way)),
         LineField::Calibration(_, _, part) => match part {

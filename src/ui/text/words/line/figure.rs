@@ -5,7 +5,9 @@ use crate::quantity::{Kind, Unit};
 use crate::ui::text::{FigureWords, LineContext, trimmed_to};
 use crate::{figure, label};
 
-pub(super) fn figure(figure: LineFigure) -> FigureWords {
+/// Label and basis of a figure.
+#[must_use]
+pub fn figure(figure: LineFigure) -> FigureWords {
     match figure {
         LineFigure::CaughtNet => figure!("line-figure-caught-net"),
         LineFigure::CaughtFlow => figure!("line-figure-caught-flow"),
@@ -70,7 +72,9 @@ pub(super) fn figure(figure: LineFigure) -> FigureWords {
     }
 }
 
-pub(super) fn run_figure(figure: RunFigure) -> FigureWords {
+/// Label and basis of a figure that is compared with the recipe, a dose without its liquid's name.
+#[must_use]
+pub fn run_figure(figure: RunFigure) -> FigureWords {
     match figure {
         RunFigure::Dose(_) => figure!("line-check-dose"),
         RunFigure::Water => figure!("line-check-water"),
@@ -90,7 +94,8 @@ pub(super) fn run_figure(figure: RunFigure) -> FigureWords {
 }
 
 /// With its sign. A moisture's is the difference of the two numbers shown, in their basis.
-pub(super) fn deviation(check: &Check, context: &LineContext<'_>) -> String {
+#[must_use]
+pub fn deviation(check: &Check, context: &LineContext<'_>) -> String {
     let moisture = context.plain.units.unit(Kind::Moisture);
     let percent = match check.deviation {
         Deviation::Relative(by) => 100.0 * by.value,

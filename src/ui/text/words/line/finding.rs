@@ -9,7 +9,9 @@ use crate::ui::text::words::finding::loose_entry;
 use crate::ui::text::{LineContext, Loose, Message, shown, trimmed_to, unit_shown};
 use crate::{t, told};
 
-pub(super) fn finding(finding: &LineFinding, context: &LineContext<'_>) -> Message {
+/// What was found, and how to fix it.
+#[must_use]
+pub fn finding(finding: &LineFinding, context: &LineContext<'_>) -> Message {
     let place = super::place::place(finding.place, context);
     if let (LineFindingKind::Entry(what), LinePlace::Field(field)) = (&finding.what, finding.place) {
         let typed = context.book.entry(field).map_or("", |entry| entry.text.as_str());

@@ -68,7 +68,8 @@ fn remedy(quantity: PeriodQuantity, context: &LineContext<'_>) -> String {
 }
 
 /// Which meter drifts, in one sentence, and what to do next.
-pub(super) fn verdict(found: &PeriodBalance, context: &LineContext<'_>) -> Message {
+#[must_use]
+pub fn verdict(found: &PeriodBalance, context: &LineContext<'_>) -> Message {
     if !found.explained {
         return told!("line-verdict-period-unexplained");
     }

@@ -6,7 +6,9 @@ use crate::domain::line::{LineField, LinePlace};
 use crate::t;
 use crate::ui::text::{LineContext, lower_first};
 
-pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String {
+/// A field by its full name, as messages call it: with the pump's or the tank's name.
+#[must_use]
+pub fn field_name(asked: LineField, context: &LineContext<'_>) -> String {
     let label = field(asked, context.book).label;
     let of = |place: String| t!("line-place-part", place = place, part = lower_first(label));
     match asked {
@@ -26,7 +28,9 @@ pub(super) fn field_name(asked: LineField, context: &LineContext<'_>) -> String 
     }
 }
 
-pub(super) fn place(place: LinePlace, context: &LineContext<'_>) -> String {
+/// What a place of the line is called, as messages begin.
+#[must_use]
+pub fn place(place: LinePlace, context: &LineContext<'_>) -> String {
     match place {
         LinePlace::Field(field) => field_name(field, context),
         LinePlace::Pump(pump) => pump_called(pump, context),

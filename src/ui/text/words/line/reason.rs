@@ -39,7 +39,8 @@ pub(super) fn help(help: &Help, context: &LineContext<'_>) -> String {
 }
 
 /// What to do with a pump, as a sentence to act on.
-pub(super) fn action(correction: &PumpCorrection, context: &LineContext<'_>) -> String {
+#[must_use]
+pub fn action(correction: &PumpCorrection, context: &LineContext<'_>) -> String {
     let flow = |flow| liquid_flow(flow, context);
     let setting = |to| setting(to, correction.unit, context);
     match correction.action {
@@ -63,7 +64,9 @@ pub(super) fn action(correction: &PumpCorrection, context: &LineContext<'_>) -> 
     }
 }
 
-pub(super) fn why(why: StepReason) -> &'static str {
+/// Why a step is where it is, as a sentence.
+#[must_use]
+pub fn why(why: StepReason) -> &'static str {
     match why {
         StepReason::DrierFibreFirst => label!("line-why-drier-fibre-first"),
         StepReason::LessWaterFirst => label!("line-why-less-water-first"),
@@ -75,7 +78,9 @@ pub(super) fn why(why: StepReason) -> &'static str {
     }
 }
 
-pub(super) fn change(change: &Change, context: &LineContext<'_>) -> String {
+/// What changes in a step, as a line to act on.
+#[must_use]
+pub fn change(change: &Change, context: &LineContext<'_>) -> String {
     match *change {
         Change::FibreMoisture { from, to } => {
             t!("line-change-fibre-moisture", from = moisture(from, context), to = moisture(to, context))
@@ -103,7 +108,8 @@ pub(super) fn change(change: &Change, context: &LineContext<'_>) -> String {
 }
 
 /// What changes at former or press.
-pub(super) fn downstream(change: &Downstream, context: &LineContext<'_>) -> String {
+#[must_use]
+pub fn downstream(change: &Downstream, context: &LineContext<'_>) -> String {
     let amount = |kind, base| shown(Amount::from_base(kind, base), &context.plain);
     match *change {
         Downstream::MatWeight { from, to } => t!(
@@ -125,7 +131,9 @@ pub(super) fn downstream(change: &Downstream, context: &LineContext<'_>) -> Stri
     }
 }
 
-pub(super) fn pipe(pipe: Pipe) -> &'static str {
+/// What a pipe needs in a changeover.
+#[must_use]
+pub fn pipe(pipe: Pipe) -> &'static str {
     match pipe {
         Pipe::Fills => label!("line-pipe-fills"),
         Pipe::Flush => label!("line-pipe-flush"),

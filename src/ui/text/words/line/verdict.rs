@@ -8,7 +8,8 @@ use crate::ui::text::{LineContext, Message, lower_first, trimmed_to};
 use crate::{label, t, told};
 
 /// What a quantity is called.
-pub(super) fn quantity(quantity: LineQuantity, context: &LineContext<'_>) -> String {
+#[must_use]
+pub fn quantity(quantity: LineQuantity, context: &LineContext<'_>) -> String {
     match quantity {
         LineQuantity::BeltScale => t!("line-quantity-belt-scale"),
         LineQuantity::FibreMoisture => t!("line-quantity-fibre-moisture"),
@@ -101,7 +102,8 @@ fn remedy(quantity: LineQuantity, context: &LineContext<'_>) -> String {
 }
 
 /// What the readings say together, in one sentence, and what to do next.
-pub(super) fn verdict(found: &LineReconciliation, context: &LineContext<'_>) -> Message {
+#[must_use]
+pub fn verdict(found: &LineReconciliation, context: &LineContext<'_>) -> Message {
     match &found.verdict {
         LineVerdict::NothingChecked => told!("line-verdict-nothing-checked"),
         LineVerdict::Consistent => {
@@ -129,7 +131,8 @@ pub(super) fn verdict(found: &LineReconciliation, context: &LineContext<'_>) -> 
 }
 
 /// A density deviation by its parts.
-pub(super) fn split(split: &LineDensitySplit, context: &LineContext<'_>) -> Message {
+#[must_use]
+pub fn split(split: &LineDensitySplit, context: &LineContext<'_>) -> Message {
     let part = |value: f64| {
         let percent = (value * 1_000.0).round() / 10.0;
         let sign = if percent > 0.0 { "+" } else { "" };

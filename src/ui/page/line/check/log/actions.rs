@@ -9,6 +9,7 @@ use crate::t;
 use crate::ui::page::line::check::now::{check_now, read_at};
 use crate::ui::page::line::settings_text::pump_name;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::prelude::*;
 
 /// Puts what runs now into the log.
@@ -90,7 +91,7 @@ pub fn export_check(state: State) {
 }
 
 /// What a logged figure is called.
-pub fn logged_name(state: State, figure: &LoggedFigure) -> String {
+pub fn logged_name(figure: &LoggedFigure) -> String {
     let plain = [
         RunFigure::Water,
         RunFigure::FurnishMoisture,
@@ -108,7 +109,7 @@ pub fn logged_name(state: State, figure: &LoggedFigure) -> String {
     match (&figure.of, plain.into_iter().find(|plain| plain.key() == figure.figure)) {
         (Some(of), _) if figure.figure == "flow" => t!("check-flow-of", pump = of.clone()),
         (Some(of), _) => t!("check-dose-of", liquid = of.clone()),
-        (None, Some(plain)) => (state.words.line.run_figure)(plain).label.to_owned(),
+        (None, Some(plain)) => words::line::run_figure(plain).label.to_owned(),
         (None, None) => figure.figure.clone(),
     }
 }

@@ -15,6 +15,7 @@ use crate::ui::page::line::check::worked::Worked;
 use crate::ui::page::line::settings_text::signed;
 use crate::ui::part::save::when;
 use crate::ui::state::State;
+use crate::ui::text::words;
 use leptos::ev;
 use leptos::html::Div;
 use leptos::prelude::*;
@@ -38,12 +39,12 @@ fn key(figure: &LoggedFigure) -> String {
     format!("{} {}", figure.figure, figure.of.as_deref().unwrap_or_default())
 }
 
-fn options(state: State, log: &[CheckRecord]) -> Vec<ChoiceOption> {
+fn options(log: &[CheckRecord]) -> Vec<ChoiceOption> {
     let mut all: Vec<ChoiceOption> = Vec::new();
     for figure in log.iter().rev().flat_map(|check| &check.content().figures) {
         let key = key(figure);
         if !all.iter().any(|other| other.value == key) {
-            all.push(ChoiceOption::new(key, logged_name(state, figure)));
+            all.push(ChoiceOption::new(key, logged_name(figure)));
         }
     }
     all
@@ -55,12 +56,12 @@ fn first_choice(log: &[CheckRecord], options: &[ChoiceOption]) -> String {
     outside.or_else(|| options.first().map(|option| option.value.clone())).unwrap_or_default()
 }
 
-fn charted(state: State, log: &[CheckRecord], wanted: &str) -> Option<Charted> {
+fn charted(log: &[CheckRecord], wanted: &str) -> Option<Charted> {
     let which = log.iter().rev().flat_map(|check| &check.content().figures).find(|figure| key(figure) == wanted)?;
     let values = series(log, &which.figure, which.of.as_deref());
     let deviations: Vec<f64> = values.iter().map(|(_, value)| *value).collect();
     Some(Charted {
-        name: logged_name(state, which),
+        name: logged_name(which),
         points: which.points,
         chart: control_chart_from(&deviations, ENOUGH)?,
         tolerance: which.tolerance().unwrap_or_default(),
@@ -73,14 +74,14 @@ fn charted(state: State, log: &[CheckRecord], wanted: &str) -> Option<Charted> {
 pub fn LogChart() -> impl IntoView {
     let state = expect_context::<State>();
     let chosen = RwSignal::new(None::<String>);
-    let options = Memo::new(move |_| options(state, &counting(state)));
+    let options = Memo::new(move |_| options(&counting(state)));
     let now = Memo::new(move |_| {
         options.with(|options| match chosen.get() {
             Some(chosen) if options.iter().any(|option| option.value == chosen) => chosen,
             _ => first_choice(&counting(state), options),
         })
     });
-    let charted = Memo::new(move |_| charted(state, &counting(state), &now.get()));
+    let charted = Memo::new(move |_| charted(&counting(state), &now.get()));
     let width = RwSignal::new(WIDTH);
     let place = NodeRef::<Div>::new();
     let measure = move || {
@@ -99,7 +100,7 @@ pub fn LogChart() -> impl IntoView {
             charted.with(|charted| charted.as_ref().map(|it| signed(state, of(&it.chart)))).unwrap_or_default()
         });
         let working = Callback::new(move |()| charted.with(|charted| chart_working(figure, &charted.as_ref()?.chart)));
-        let name = (state.words.line.figure)(figure).label.to_owned();
+        let name = words::line::figure(figure).label.to_owned();
         view! { <Worked key=format!("chart.{}", figure.key()) name=name value=value working=working/> }
     };
     let is_there = Memo::new(move |_| charted.with(Option::is_some));

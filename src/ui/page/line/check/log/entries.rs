@@ -153,5 +153,5 @@ fn deviation(state: State, figure: &LoggedFigure) -> String {
     let number = format::in_steps(percent, 0.1, state.units.with(|units| units.mark));
     let sign = if percent > 0.0 { "+" } else { "" };
     let unit = if figure.points { t!("check-points") } else { "%".to_owned() };
-    format!("{} {sign}{number}\u{a0}{unit}", logged_name(state, figure))
+    format!("{} {sign}{number}\u{a0}{unit}", logged_name(figure))
 }
