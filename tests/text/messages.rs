@@ -292,7 +292,7 @@ fn findings_away_from_their_usual_place() {
 fn all_cautions() {
     let mut text = String::new();
     for caution in Caution::ALL {
-        let words = words::caution(*caution);
+        let words = words::caution(*caution, DecimalMark::Point);
         [words.title, words.text].into_iter().for_each(sound);
         assert!(!words.title.is_empty() && words.text.ends_with('.'));
         writeln!(text, "{}: {}\n  {}", caution.key(), words.title, words.text).unwrap();
@@ -382,7 +382,7 @@ fn cautions_are_where_the_work_is() {
     let catch = at(SystemKey::Pmdi, Work::CatchTest, 0.1);
     assert_eq!(catch, [Isocyanate, IsocyanateCatch, HighPressure, CatchTest]);
     assert_eq!(at(SystemKey::Soy, Work::CatchTest, 0.1), [HighPressure, CatchTest]);
-    let words = words::caution(IsocyanateCatch).text;
+    let words = words::caution(IsocyanateCatch, DecimalMark::Point).text;
     for needed in ["dry, open vessel", "respirator", "neutraliser"] {
         assert!(words.contains(needed), "{words}");
     }
@@ -414,7 +414,7 @@ fn cautions_are_where_the_work_is() {
 /// Sources: the regulations named in each line, as the issue of the project gives them.
 #[test]
 fn limits_are_those_of_the_regulations() {
-    let told = |caution| words::caution(caution).limits.join("\n").replace('\u{a0}', " ");
+    let told = |caution| words::caution(caution, DecimalMark::Point).limits.join("\n").replace('\u{a0}', " ");
     let isocyanate = told(Caution::Isocyanate);
     let formaldehyde = told(Caution::Formaldehyde);
     for part in [

@@ -19,7 +19,7 @@ mod warning_slot;
 mod working;
 
 pub use announce::Announce;
-pub use cautions::Cautions;
+pub use cautions::{CautionItem, Cautions};
 pub use choice::{Choice, ChoiceOption};
 pub use figure::{FigureValue, Rank};
 pub use fold::Fold;

@@ -16,7 +16,7 @@ mod working;
 use crate::browser::page;
 use crate::domain::{Caution, Grade};
 use crate::t;
-use crate::ui::components::{Fold, Mark, SlotLine, WarningSlot};
+use crate::ui::components::{Cautions, Fold, Mark, SlotLine, WarningSlot};
 use crate::ui::state::State;
 use crate::ui::text::words;
 use chemistry::{IsocyanateFold, RatioFold};
@@ -80,20 +80,12 @@ fn MixingCautions() -> impl IntoView {
         all.filter(|each| of_sheet.contains(each) || of_folds.contains(each)).collect::<Vec<_>>()
     });
     let titles = Memo::new(move |_| {
-        let title = |caution: &Caution| words::caution(*caution).title;
+        let title = |caution: &Caution| words::caution_title(*caution);
         applying.with(|all| all.iter().map(title).collect::<Vec<_>>().join(" · "))
     });
-    let caution = move |caution| {
-        let words = words::caution(caution);
-        let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
-        view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
-    };
     view! {
         <Fold id="cautions" title=t!("mixing-cautions") note=titles>
-            <div class="cautions">
-                <ul>{move || applying.get().into_iter().map(caution).collect_view()}</ul>
-                <p class="note">{t!("frame-caution-rule")}</p>
-            </div>
+            <Cautions all=applying/>
         </Fold>
     }
 }

@@ -63,7 +63,7 @@ fn Folds() -> impl IntoView {
     let state = expect_context::<State>();
     let applying = Memo::new(move |_| state.outcome.with(|outcome| state.draft.with(|draft| cautions(draft, outcome))));
     let titles = Memo::new(move |_| {
-        applying.with(|all| all.iter().map(|caution| words::caution(*caution).title).collect::<Vec<_>>().join(" · "))
+        applying.with(|all| all.iter().map(|caution| words::caution_title(*caution)).collect::<Vec<_>>().join(" · "))
     });
     view! {
         <section class="panel folds" aria-label=t!("recipe-more-results")>

@@ -5,15 +5,22 @@ use crate::domain::recipe::caution::Caution;
 use crate::domain::recipe::safety_limit::{
     AirUnit, Asks, Day, Holds, Measure, Region, SafetyLimit, Subject, Value, safety_limits,
 };
+use crate::quantity::format::{self, DecimalMark};
 use crate::ui::text::CautionWords;
 use crate::ui::text::source_text;
 use crate::{label, t};
 
-/// A caution.
+/// A caution, its limits with this decimal mark.
 #[must_use]
-pub fn caution(caution: Caution) -> CautionWords {
+pub fn caution(caution: Caution, mark: DecimalMark) -> CautionWords {
     let (title, text) = words(caution);
-    CautionWords { title, text, limits: safety_limits(caution).map(limit).collect() }
+    CautionWords { title, text, limits: safety_limits(caution).map(|each| limit(each, mark)).collect() }
+}
+
+/// What a caution is about.
+#[must_use]
+pub fn caution_title(caution: Caution) -> &'static str {
+    words(caution).0
 }
 
 fn words(caution: Caution) -> (&'static str, &'static str) {
@@ -43,7 +50,7 @@ fn words(caution: Caution) -> (&'static str, &'static str) {
 }
 
 /// "Diisocyanates in air, EU (Directive (EU) 2024/869): … Check the current local limit."
-fn limit(limit: &SafetyLimit) -> String {
+fn limit(limit: &SafetyLimit, mark: DecimalMark) -> String {
     let region = match limit.region {
         Region::Eu => label!("caution-limit-eu"),
         Region::Us => label!("caution-limit-us"),
@@ -57,11 +64,11 @@ fn limit(limit: &SafetyLimit) -> String {
         Subject::FormaldehydeAtWork => label!("caution-limit-formaldehyde-at-work"),
         Subject::FormaldehydeReleased => label!("caution-limit-formaldehyde-released"),
     };
-    let values = values.iter().map(value).collect::<Vec<_>>().join("; ");
+    let values = values.iter().map(|each| value(each, mark)).collect::<Vec<_>>().join("; ");
     t!("caution-limit", subject = subject, region = region, regulation = source_text(limit.regulation), values = values)
 }
 
-fn value(value: &Value) -> String {
+fn value(value: &Value, mark: DecimalMark) -> String {
     let measure = match value.measure {
         Measure::Shift => label!("caution-limit-shift"),
         Measure::ShortTerm => label!("caution-limit-short-term"),
@@ -73,8 +80,8 @@ fn value(value: &Value) -> String {
         Measure::HardwoodPlywood => label!("caution-limit-hardwood-plywood"),
     };
     let limit = match value.also {
-        Some(also) => t!("caution-limit-both-units", limit = number(value.limit), also = number(also)),
-        None => number(value.limit),
+        Some(also) => t!("caution-limit-both-units", limit = number(value.limit, mark), also = number(also, mark)),
+        None => number(value.limit, mark),
     };
     match value.holds {
         Holds::Now => t!("caution-limit-value", measure = measure, limit = limit),
@@ -84,13 +91,13 @@ fn value(value: &Value) -> String {
     }
 }
 
-fn number((number, unit): (f64, AirUnit)) -> String {
+fn number((number, unit): (f64, AirUnit), mark: DecimalMark) -> String {
     let unit = match unit {
         AirUnit::MicrogramNco => "µg NCO/m³",
         AirUnit::Milligram => "mg/m³",
         AirUnit::Ppm => "ppm",
     };
-    format!("{number}\u{a0}{unit}")
+    format!("{}\u{a0}{unit}", format::editable(number, mark))
 }
 
 fn day(day: Day) -> String {

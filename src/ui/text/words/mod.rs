@@ -16,7 +16,7 @@ mod system;
 pub mod versions;
 
 pub use balance::{constant, ground};
-pub use caution::caution;
+pub use caution::{caution, caution_title};
 pub use field::{field, field_name};
 pub use figure::figure;
 pub use finding::{finding, loose_entry};

@@ -52,7 +52,7 @@ pub fn WeighSheetTab() -> impl IntoView {
     let is_old = Memo::new(move |_| sheet.desk.made.with(|made| made.old));
     let cautions = Memo::new(move |_| cautions_of(sheet));
     let titles = Memo::new(move |_| {
-        let title = |caution: &_| words::caution(*caution).title;
+        let title = |caution: &_| words::caution_title(*caution);
         cautions.with(|all| all.iter().map(title).collect::<Vec<_>>().join(" · "))
     });
     view! {

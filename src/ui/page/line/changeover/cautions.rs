@@ -1,9 +1,8 @@
 //! What to beware of with the recipe that is changed to.
 
 use super::context::ChangeSheet;
-use crate::domain::Caution;
 use crate::t;
-use crate::ui::components::Fold;
+use crate::ui::components::{Cautions, Fold};
 use crate::ui::text::words;
 use leptos::prelude::*;
 
@@ -20,21 +19,13 @@ pub fn NewCautions() -> impl IntoView {
         })
     });
     let titles = Signal::derive(move || {
-        all.with(|all| all.iter().map(|caution| words::caution(*caution).title).collect::<Vec<_>>().join(" · "))
+        all.with(|all| all.iter().map(|caution| words::caution_title(*caution)).collect::<Vec<_>>().join(" · "))
     });
-    let one = move |caution: Caution| {
-        let words = words::caution(caution);
-        let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
-        view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
-    };
     let some = Memo::new(move |_| all.with(|all| !all.is_empty()));
     view! {
         <Show when=move || some.get()>
             <Fold id="change-cautions" title=t!("change-cautions") note=titles>
-                <div class="cautions">
-                    <ul>{move || all.get().into_iter().map(one).collect_view()}</ul>
-                    <p class="note">{t!("frame-caution-rule")}</p>
-                </div>
+                <Cautions all=all/>
             </Fold>
         </Show>
     }

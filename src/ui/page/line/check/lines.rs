@@ -107,7 +107,7 @@ fn hazards(state: State, now: &CheckNow) -> Vec<SlotLine> {
     });
     let added = read.into_iter().filter(|caution| !always.contains(caution));
     let line = |caution| {
-        let words = words::caution(caution);
+        let words = words::caution(caution, state.units.with(|units| units.mark));
         slot_line(Grade::Unusual, format!("{}: {}", words.title, words.text), None)
     };
     added.map(line).collect()

@@ -19,11 +19,10 @@ mod workings;
 pub use heading::CheckActions;
 pub use lines::{computed_outside, readings_outside};
 
-use crate::domain::{Caution, Work, cautions_at};
+use crate::domain::{Work, cautions_at};
 use crate::t;
-use crate::ui::components::{SlotLine, WarningSlot};
+use crate::ui::components::{CautionItem, SlotLine, WarningSlot};
 use crate::ui::state::State;
-use crate::ui::text::words;
 use foot::CheckFoot;
 use leptos::prelude::*;
 use lines::check_lines;
@@ -72,17 +71,12 @@ fn CheckCautions() -> impl IntoView {
         let measured = sheet.now.with(CheckNow::mat_moisture);
         state.draft.with(|draft| cautions_at(Work::LineCheck, draft, measured))
     });
-    let told = move |caution: Caution| {
-        let words = words::caution(caution);
-        let limits = words.limits.into_iter().map(|limit| view! { <p class="note">{limit}</p> }).collect_view();
-        view! { <li><h3>{words.title}</h3><p>{words.text}</p>{limits}</li> }
-    };
     move || {
         let cautions = cautions.get();
         (!cautions.is_empty()).then(|| {
             view! {
                 <section class="panel" aria-label=t!("check-cautions")>
-                    <ul class="check-cautions">{cautions.into_iter().map(told).collect_view()}</ul>
+                    <ul class="check-cautions">{cautions.into_iter().map(|caution| view! { <CautionItem caution=caution/> }).collect_view()}</ul>
                     <p class="note">{t!("frame-caution-rule")}</p>
                 </section>
             }
