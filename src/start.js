@@ -1,5 +1,35 @@
 // Starts the app, which takes the first paint of index.html away. No inline script: the page's policy forbids it.
 let running = false;
+// This script speaks where the program cannot, so its words are here, in each language.
+const WORDS = {
+  en: {
+    notStarted:
+      "Haulm did not start: a part of the program did not arrive, or this browser is too old to run it. " +
+      "Reload the page; where that does not help, use a newer browser. What was saved in this browser is untouched.",
+    stopped: "Haulm has stopped",
+    fault: "A fault in the program, not in what you typed. All that was saved is kept, and what was open as of a moment ago.",
+    exportAll: "Export everything",
+    again: "Start again",
+  },
+  de: {
+    notStarted:
+      "Haulm ist nicht gestartet: Ein Teil des Programms ist nicht angekommen, oder dieser Browser ist zu alt dafür. " +
+      "Seite neu laden; wenn das nicht hilft, einen neueren Browser verwenden. Was in diesem Browser gespeichert ist, bleibt unberührt.",
+    stopped: "Haulm ist stehen geblieben",
+    fault: "Ein Fehler im Programm, nicht in den Eingaben. Alles Gespeicherte ist noch da, und was gerade offen war, bis auf den letzten Augenblick.",
+    exportAll: "Alles exportieren",
+    again: "Neu starten",
+  },
+};
+const words = () => {
+  let chosen;
+  try {
+    chosen = JSON.parse(localStorage.getItem("haulm/settings")).language;
+  } catch {
+    // No settings yet, or no storage.
+  }
+  return WORDS[chosen] ?? WORDS[navigator.language?.split("-")[0]] ?? WORDS.en;
+};
 // From here on this script says how the start goes.
 document.getElementById("start-late").remove();
 try {
@@ -8,9 +38,7 @@ try {
   running = true;
 } catch (cause) {
   console.error(cause);
-  document.getElementById("start-state").textContent =
-    "Haulm did not start: a part of the program did not arrive, or this browser is too old to run it. " +
-    "Reload the page; where that does not help, use a newer browser. What was saved in this browser is untouched.";
+  document.getElementById("start-state").textContent = words().notStarted;
 }
 // A fault of the program itself stops it where it is. Started afresh at #rescue it only puts everything that is kept into a file.
 const stopped = ({ error, reason }) => {
@@ -22,10 +50,11 @@ const stopped = ({ error, reason }) => {
     history.replaceState(null, "", hash);
     location.reload();
   };
-  put("h1", "Haulm has stopped");
-  put("p", "A fault in the program, not in what you typed. All that was saved is kept, and what was open as of a moment ago.");
-  put("button", "Export everything", { onclick: again("#rescue") });
-  put("button", "Start again", { onclick: again("#recipe") }).focus();
+  const { stopped: title, fault, exportAll, again: anew } = words();
+  put("h1", title);
+  put("p", fault);
+  put("button", exportAll, { onclick: again("#rescue") });
+  put("button", anew, { onclick: again("#recipe") }).focus();
   document.body.replaceChildren(page);
 };
 addEventListener("error", stopped);

@@ -166,6 +166,20 @@ journey("where the words have not arrived, it speaks English and says so", { ...
   }
 });
 
+journey("where the program does not arrive, that is said in German too", { ...GERMAN, load: false }, async () => {
+  const folder = await mkdtemp(join(tmpdir(), "haulm-partless-"));
+  await cp(DIST, folder, { recursive: true });
+  await rm(join(folder, "haulm_bg.wasm"));
+  const other = await open({ ...GERMAN, dir: folder, load: false, allow: [/./] });
+  try {
+    await other.driver.get(other.server.url);
+    await other.sees("Haulm ist nicht gestartet");
+  } finally {
+    await other.close();
+    await rm(folder, { recursive: true, force: true });
+  }
+});
+
 journey("the build has each language as one file, in the worker's list with its hash", async () => {
   const worker = await readFile(join(DIST, "offline.js"), "utf8");
   const list = new Function(`return ${worker.match(/LANGUAGES = (\[.*\]);/)[1]}`)();
