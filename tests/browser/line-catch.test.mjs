@@ -79,11 +79,11 @@ journey("an excluded catch says why and how far off it is, and goes with an Undo
   const top = async () => page.run((e) => e.getBoundingClientRect().top, await box(page, "row.1.2.3.mass"));
   const at = await top();
   await page.type(await box(page, "row.1.2.3.mass"), "6.22");
-  await page.sees("far off the line through the others");
+  await page.sees("far off the line fitted through the other catches");
   assert.equal(await top(), at);
   await page.sees("3 far off");
   await page.press("Use catch 3");
-  await page.seesNot("far off the line through the others");
+  await page.seesNot("far off the line fitted through the other catches");
   await page.sees("26.1 kg/h below the line");
   await page.sees("3 excluded");
   assert.match(await page.run(() => getComputedStyle(document.querySelector(".catches-grid tr.out .figure-value")).textDecorationLine), /line-through/);

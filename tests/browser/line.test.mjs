@@ -62,10 +62,10 @@ journey("rows of a catch test come one by one, a wrong one is told, and a reload
   await shows(page, "test.1.slope", /kg\/h per %$/);
   const before = await page.figure("test.1.intercept");
   await page.type(await box(page, "row.1.2.3.mass"), "66,8");
-  await page.sees("far off the line through the others", { within: pump });
+  await page.sees("far off the line fitted through the other catches", { within: pump });
   await page.until(async () => assert.notEqual(await page.figure("test.1.intercept"), before));
   await page.press("Use catch 3");
-  await page.seesNot("far off the line through the others", { within: pump });
+  await page.seesNot("far off the line fitted through the other catches", { within: pump });
   await page.type(await box(page, "row.1.2.1.seconds"), "0");
   await page.sees("Enter a value above 0 and up to 36 000 s.", { within: pump });
   await page.type(await box(page, "row.1.2.1.seconds"), "60");

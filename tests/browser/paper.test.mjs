@@ -72,7 +72,7 @@ journey("the recipe is one page: who saved what and when, warnings first, doses,
     has(text, "Water");
     has(text, "4.5 % db · 4.31 % wb", "8883", "11.0", "7.7", "Line operator", "Date", "Isocyanate: no mist", /1 ?\/ ?1$/);
     // A caution is a line.
-    has(text, "▲ Straw and wood dust can explode: extract it, never blow it up.");
+    has(text, "▲ Straw and wood dust can explode: extract it, never blow it about.");
   });
 });
 

@@ -145,8 +145,8 @@ bench-finding-too-few-results = zu wenige Ergebnisse, um einen Effekt zu erkenne
     .fix = Die Ergebnisse weiterer Läufe eingeben; jede Kombination mindestens einmal.
 bench-finding-no-variation = Alle Ergebnisse sind gleich; es gibt nichts zu erklären.
     .fix = Die Einträge prüfen oder feiner messen.
-bench-finding-no-freedom = Das Modell verbraucht alle Ergebnisse; wie sicher ein Effekt ist, lässt sich nicht sagen.
-    .fix = Wiederholungen machen oder nur Haupteffekte betrachten.
+bench-finding-no-freedom = Das Modell lässt keine Freiheitsgrade übrig; die Signifikanz wird nicht geprüft.
+    .fix = Wiederholungen hinzufügen oder nur Haupteffekte wählen.
 
 # Was sonst nirgends hingehört
 bench-finding-other = Hier ist etwas anzusehen.

@@ -106,8 +106,8 @@ bench-field-piece-mass-after = Masse nach 24 h
 bench-figure-mat-area = Mattenfläche
 bench-figure-mat-oven-dry = Matte, atro
     .note = atro, eine Matte
-bench-figure-mat-moist = Masse zum Streuen
-    .note = beleimte Fasern mit ihrer Feuchte, eine Matte
+bench-figure-mat-moist = Beleimte Faser je Matte, feucht
+    .note = mit ihrer Feuchte
 bench-figure-raw-board = Rohplatte, erwartet
     .note = bei Plattenfeuchte, vor dem Schleifen
 bench-figure-finished-board = Fertigplatte, erwartet
@@ -191,8 +191,8 @@ bench-property-absorption = Wasseraufnahme 24 h
 # Woher eine Zahl im Rechenweg kommt
 bench-origin-field = auf dem Wägezettel eingegeben
 bench-origin-figure = vom Wägezettel
-bench-origin-recipe-field = aus dem Rezept, oder stattdessen auf dem Wägezettel eingegeben
-bench-origin-recipe-figure = aus dem Rezept, wie es im Labor angesetzt wird
+bench-origin-recipe-field = aus dem Rezept, sofern nicht auf dem Wägezettel eingegeben
+bench-origin-recipe-figure = aus dem Rezept, mit den Werten des Wägezettels
 bench-origin-batches = Anzahl der Ansätze
 
 # Zeilen und Material
@@ -340,7 +340,7 @@ bench-redraw = { $made ->
 } auslosen?
 
 # Meldungen der Seite
-bench-open-unread = Das Labor beginnt neu; was nicht lesbar ist, wird beiseitegelegt, bevor etwas an seine Stelle geschrieben wird.
+bench-open-unread = Das Labor beginnt mit dem Beispiel. Was nicht lesbar ist, bleibt gespeichert; siehe „Beiseitegelegt“ in der Bibliothek.
 bench-new-begun = Neuer Versuch begonnen; der vorige lässt sich hier zurückholen.
 bench-trial-saved = Versuch gespeichert
 bench-trial-opened = Versuch geöffnet: { $name }

@@ -48,13 +48,13 @@ frame-example-name = Beispiel: Weizenstroh, pMDI, 15 mm
 frame-example-note = Erfundene Daten eines erfundenen Werks.
 
 # Was in zwei Ständen verschieden gewählt ist
-frame-choice-feed-way = Faserstrom bestimmt durch
+frame-choice-feed-way = Faserstrom vorgegeben durch
 frame-choice-sprayed-faces = Sprühwasser auf
 frame-choice-water-way = Wasserdosis bestimmt durch
 frame-choice-furnish = Rohstoff
 frame-choice-board-kind = Plattentyp
 frame-choice-liquid-name = Name
-frame-choice-liquid-role = Wozu sie dient
-frame-choice-liquid-substance = Woraus sie besteht
-frame-choice-dose-way = Dosis gemeint als
-frame-choice-liquid-source = Herkunft der Werte
+frame-choice-liquid-role = Funktion
+frame-choice-liquid-substance = Stoff
+frame-choice-dose-way = Bezug der Dosis
+frame-choice-liquid-source = Quelle der Werte

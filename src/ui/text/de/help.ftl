@@ -116,8 +116,8 @@ help-terms-board-list =
     Presszeit — wie lange eine Stelle der Matte in der Presse ist
     Pressfaktor — Presszeit je Millimeter Plattendicke
     Maximale Bandgeschwindigkeit — die Geschwindigkeit, die der Antrieb oder das Werk zulässt
-    Leistung des Trockners — so viel Wasser entfernt der Trockner höchstens
-    Leistung des Beleimmischers — so viel Faser nimmt der Beleimmischer höchstens auf
+    Leistung des Trockners — so viel Faser liefert der Trockner höchstens
+    Leistung des Beleimmischers — so viel beleimte Faser nimmt der Beleimmischer höchstens auf
     Engpass — die Maschine, die die Linie begrenzt
     Feuchteverlust (Beleimmischer bis Streumaschine) — Wasser, das zwischen Beleimmischer und Streumaschine entweicht
     Schleifzugabe — die Dicke, die das Schleifen von einer Seite abträgt

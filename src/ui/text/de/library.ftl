@@ -81,7 +81,7 @@ library-lines-hint = Nicht gespeicherte Liniendaten, die ein Import ersetzt hat.
 library-unreadable = Nicht lesbare Datensätze
 library-unreadable-hint = Jeder bleibt unverändert gespeichert. Zuallererst den Text exportieren.
 library-aside = Beiseitegelegt
-library-aside-hint = Diese Texte waren nicht lesbar und mussten Platz machen. Sie sind unverändert gespeichert.
+library-aside-hint = Nicht lesbare Datensätze. Sie wurden unverändert hierher verschoben, als an ihrer Stelle gespeichert wurde.
 library-key = Schlüssel
 library-export-text = Text exportieren
 

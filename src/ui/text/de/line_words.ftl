@@ -100,17 +100,17 @@ line-field-tank-volume = Inhalt jetzt, nach Volumen
     .hint = Mit dem, was sich nicht abpumpen lässt.
 line-field-tank-mass = Inhalt jetzt, nach Masse
     .hint = Mit dem, was sich nicht abpumpen lässt.
-line-field-lead-time = Von Bestellung bis Lieferung
-    .hint = Leer: keine Erinnerung.
+line-field-lead-time = Lieferzeit
+    .hint = Von Bestellung bis Lieferung; leer: keine Erinnerung.
 
 # Felder der Laufzeiten
 line-field-blender-to-former = Vom Beleimmischer zur Streumaschine
     .hint = Mit Bunker, bei üblichem Betrieb.
 line-field-former-to-press = Von der Streumaschine zur Presse
 line-field-press-to-saw = Vom Pressenauslauf zur Säge
-line-field-mixing = Zeit, bis Alt und Neu durchmischt sind
-    .hint = In Beleimmischer, Bunker und Streumaschine; die Platte dieser Zeit ist keine von beiden.
-line-field-step-gap = Zwischen den Zeitpunkten zweier Schritte
+line-field-mixing = Durchmischungszeit
+    .hint = Alt mit Neu bis zur Streumaschine; ergibt Übergangsplatten.
+line-field-step-gap = Zeit zwischen zwei Schritten
     .hint = So lange dauert es, die nächsten Pumpen einzustellen.
 
 # Felder der Toleranzen
@@ -241,7 +241,7 @@ line-figure-student-t = Student-t
     .note = 95 %, zweiseitig, für die Freiheitsgrade der Geraden
 line-figure-leverage = Abstand der Einstellung von den Proben
     .note = Hebelwert
-line-figure-prediction = Halber Vorhersagebereich
+line-figure-prediction = Vorhersagebereich, ±
     .note = 95 %, eine Probe bei der Einstellung
 
 # Größen der Pumpeneinstellungen
@@ -328,11 +328,11 @@ line-figure-density-pumped = Dichte an der Pumpe
 line-figure-density-measured = Dichte wie gemessen
 
 # Größen einer Umstellung und der Regelkarte
-line-figure-between-time = Zeit zwischen den Rezepten
-line-figure-between-area = Platte zwischen den Rezepten
-    .note = fertige Fläche
-line-figure-between-volume = Platte zwischen den Rezepten
-    .note = fertiges Volumen
+line-figure-between-time = Übergangszeit
+line-figure-between-area = Übergangsplatten, Fläche
+    .note = fertig
+line-figure-between-volume = Übergangsplatten, Volumen
+    .note = fertig
 line-figure-chart-mean = Mittelwert
     .note = der Abweichungen
 line-figure-moving-range = Mittlere gleitende Spannweite
@@ -401,7 +401,7 @@ line-period-delivery = Lieferung von { $liquid }
 line-period-end = Peilung am Ende von { $liquid }
 
 # Aufzeichnungen und Lieferungen
-line-unread = Die Linie der Seite ist leer. Was gespeichert ist, bleibt unverändert, bis dort etwas eingegeben wird, und wird dann beiseitegelegt.
+line-unread = Die Linie beginnt mit dem Beispiel. Was nicht lesbar ist, bleibt gespeichert; siehe „Beiseitegelegt“ in der Bibliothek.
 line-delivery-remark = Neue Lieferung
 line-delivery-accepted = { $count ->
     [0] Lieferung angenommen.

@@ -102,7 +102,7 @@ record-rescue-exported = { $records } und die offenen Seiten nach { $file } expo
 record-rescue-again = Neu starten
 
 # Beim Start
-record-draft-unread = Was vorher auf der Seite war, ist nicht lesbar. Es bleibt gespeichert und steht in der Bibliothek unter „Beiseitegelegt“, sobald etwas eingegeben wird.
+record-draft-unread = Was zuvor auf der Seite stand, ist nicht lesbar. Es bleibt gespeichert; siehe „Beiseitegelegt“ in der Bibliothek.
 record-settings-unread = Die Optionen sind nicht lesbar; es gelten die üblichen. Sie bleiben gespeichert und stehen in der Bibliothek unter „Beiseitegelegt“, sobald eine geändert wird.
 
 # Ein Text, der nicht angenommen wird. Wie er heißt:
@@ -117,9 +117,9 @@ record-kept-as-is = Der Datensatz bleibt, wie er ist; vor allem anderen in einer
 record-too-large = { $subject } hat { $size }; gelesen werden höchstens { $limit }.
     .fix = Prüfen, ob es ein Rezept ist: Eines mit einem Dutzend Flüssigkeiten hat etwa 6 kB.
 record-too-deep = { $subject } schachtelt Klammern tiefer als { $deepest }, bei { $place }.
-    .fix = Das tut kein Rezept. Prüfen, woher der Text kommt.
+    .fix = Eine von Haulm gespeicherte Datei wählen.
 record-too-many = { $subject } hat { $count } Einträge in „{ $key }“; gelesen werden höchstens { $limit }.
-    .fix = Prüfen, woher der Text kommt: So viele hat kein Werk.
+    .fix = Eine von Haulm gespeicherte Datei wählen.
 record-too-long = Der Text von „{ $key }“ hat { $length } Zeichen; gelesen werden höchstens { $limit }.
     .fix = Den Text in einem Texteditor kürzen und erneut versuchen.
 record-empty = { $subject } ist leer.
@@ -140,8 +140,8 @@ record-duplicate-key = { $subject } hat den Schlüssel „{ $key }“ zweimal.
     .fix = Den falschen der beiden in einem Texteditor löschen oder eine unveränderte Kopie auswählen.
 record-damaged = { $subject } ist bei { $place } beschädigt, nach „{ $before }“.
     .fix = Dort fehlt ein Schlüssel, steht zweimal oder hat einen Wert, den Haulm nicht kennt. Eine unveränderte Kopie auswählen oder die Stelle in einem Texteditor berichtigen.
-record-altered = { $subject } wurde nach dem Speichern geändert: Der Text gehört jetzt zum Namen { $found }.
-    .fix = Einen älteren Stand oder die Kopie in einer Datei nehmen.
+record-altered = { $subject } wurde nach dem Speichern geändert: Die Prüfsumme ist jetzt { $found }.
+    .fix = Einen älteren Stand wiederherstellen oder eine exportierte Kopie importieren.
 record-bad-key = Der gespeicherte Datensatz hat einen Schlüssel, der keinen Datensatz benennt.
     .fix = Vielleicht hat ihn ein anderes Programm geschrieben. Er bleibt, wie er ist.
 

@@ -145,8 +145,8 @@ bench-finding-too-few-results = too few results to tell an effect.
     .fix = Enter the results of more runs; every combination once at least.
 bench-finding-no-variation = all results are alike, so there is nothing to explain.
     .fix = Check the entries, or measure more finely.
-bench-finding-no-freedom = the model takes up all results, so there is no telling how sure an effect is.
-    .fix = Make replicates, or look at main effects only.
+bench-finding-no-freedom = the model leaves no degrees of freedom, so significance is not tested.
+    .fix = Add replicates, or select main effects only.
 
 # What belongs nowhere else
 bench-finding-other = there is something to look at.

@@ -106,8 +106,8 @@ bench-field-piece-mass-after = Mass after 24 h
 bench-figure-mat-area = Mat area
 bench-figure-mat-oven-dry = Mat, oven-dry
     .note = oven-dry, one mat
-bench-figure-mat-moist = Furnish to lay
-    .note = resinated, with its moisture, one mat
+bench-figure-mat-moist = Furnish for one mat, wet
+    .note = blended, with its moisture
 bench-figure-raw-board = Raw board expected
     .note = at board moisture, before sanding
 bench-figure-finished-board = Finished board expected
@@ -189,10 +189,10 @@ bench-property-absorption = Water absorption, 24 h
     .note = share of the mass before (ASTM D1037)
 
 # Where a number in a working comes from
-bench-origin-field = typed on the sheet
-bench-origin-figure = of the sheet
-bench-origin-recipe-field = of the recipe, or typed on the sheet in its place
-bench-origin-recipe-figure = of the recipe as it is made on the bench
+bench-origin-field = entered on the weigh sheet
+bench-origin-figure = from the weigh sheet
+bench-origin-recipe-field = from the recipe, unless entered on the weigh sheet
+bench-origin-recipe-figure = from the recipe, with the entries of the weigh sheet
 bench-origin-batches = number of batches
 
 # Lines and materials
@@ -344,7 +344,7 @@ bench-redraw = { $made ->
 }?
 
 # Messages of the page
-bench-open-unread = The bench begins anew; what cannot be read is set aside before anything is written in its place.
+bench-open-unread = The Bench page starts with the example. What cannot be read stays stored; see “Set aside” in the library.
 bench-new-begun = New trial begun; the one before can be brought back here.
 bench-trial-saved = Trial saved
 bench-trial-opened = Trial opened: { $name }

@@ -12,7 +12,7 @@ finding-not-a-number = { $place }: “{ $typed }” is not a number.
 finding-two-decimal-marks = { $place }: “{ $typed }” has two decimal marks.
     .fix = Enter it with one, such as { $number }. Spaces group digits.
 finding-ambiguous = { $place }: “{ $typed }” can be read as { $decimal } or as { $grouped }.
-    .fix = Which of the two is meant? Type { $decimal_typed } or { $grouped_typed }.
+    .fix = Enter { $decimal_typed } or { $grouped_typed }.
 finding-unknown-unit = { $place }: “{ $typed }” ends in something that is no unit known here.
 finding-other-unit = { $place }: “{ $typed }” is in { $unit }, which measures { $measured }. This box holds { $wanted }.
 finding-enter-number-alone = Enter the number alone, such as { $number }.
@@ -85,7 +85,7 @@ finding-mat-thinner-than-board = { $place }: the loose mat would be thinner than
     .fix = Check the bulk density of the loose mat: a loose mat is far lighter than board.
 
 # Too wet
-finding-too-wet = { $place }: the furnish is too wet. It holds { $excess } more water than the mat moisture wanted needs; no water is dosed, and the mat comes out at { $mat }.
+finding-too-wet = { $place }: the furnish is too wet. It holds { $excess } more water than the target mat moisture needs; no water is dosed, and the mat comes out at { $mat }.
 finding-excess-on-fibre = { $excess } (of oven-dry fibre)
 finding-dry-the-fibre = Dry the fibre to { $fibre }, at which the water dose is exactly zero; or take liquids with more solids, smaller doses, or a higher mat moisture.
 finding-no-fibre-dry-enough = No fibre is dry enough: the liquids alone bring more water than is needed. Take liquids with more solids, thin them less, lower their doses, or accept a higher mat moisture.
@@ -93,6 +93,6 @@ finding-no-fibre-dry-enough = No fibre is dry enough: the liquids alone bring mo
 # Over the limit of a machine
 finding-over-fibre-supply = { $place }: the fibre flow is { $used } of what the dryer supplies.
 finding-over-blender = { $place }: the furnish is { $used } of what the blender takes.
-finding-over-press = { $place }: the press is at { $used } of its limit; the press factor is below the least that cures.
-finding-over-line-speed = { $place }: the line speed is { $used } of the top speed.
+finding-over-press = { $place }: the press is at { $used } of its limit; the press factor is below its minimum.
+finding-over-line-speed = { $place }: the line speed is { $used } of its maximum.
 finding-lower-fibre-flow = Lower the fibre flow to { $fibre } oven-dry at most, or check the limit.

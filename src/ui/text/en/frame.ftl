@@ -48,13 +48,13 @@ frame-example-name = Example: wheat straw, pMDI, 15 mm
 frame-example-note = Invented data of an invented mill.
 
 # What was chosen differently in two revisions
-frame-choice-feed-way = The fibre flow is fixed by
+frame-choice-feed-way = Fibre flow set by
 frame-choice-sprayed-faces = Face water on
-frame-choice-water-way = The water dose is fixed by
+frame-choice-water-way = Water dose set by
 frame-choice-furnish = Furnish
 frame-choice-board-kind = Board type
 frame-choice-liquid-name = Name
-frame-choice-liquid-role = What it is for
-frame-choice-liquid-substance = What it is made of
-frame-choice-dose-way = The dose is meant as
-frame-choice-liquid-source = Where the values come from
+frame-choice-liquid-role = Function
+frame-choice-liquid-substance = Material
+frame-choice-dose-way = Basis of the dose
+frame-choice-liquid-source = Source of the values

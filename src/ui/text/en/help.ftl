@@ -7,7 +7,7 @@ help-tour = Tour with the example
 help-tour-steps =
     Open Recipe. On first start it shows the example: an invented mill with wheat straw, pMDI and wax.
     Read what to dose: each liquid has its dose on the left and its flow on the right.
-    Change the fibre moisture. Every figure follows at once; wetter fibre takes less water.
+    Change the fibre moisture. Every figure follows at once; wetter fibre needs less water.
     Enter 25 there. The furnish is now too wet: the water dose is zero, and the warning says what helps. Undo it.
     Select any figure. Its formula opens below with the numbers and the source.
     Open Library, tab Binder systems, and use another system in the recipe. This can be undone too.
@@ -19,7 +19,7 @@ help-numbers = Entering numbers
 help-numbers-rules =
     Point and comma both mark decimals. Spaces group digits: 12 500.
     A unit may follow the number and is converted: 4 t/h, 2.5 US gal/min.
-    A number with two readings, such as 1,234, is asked about and never guessed.
+    If a number can be read in two ways, such as 1,234, Haulm asks and never guesses.
     A percentage entered as a fraction, 0.65 for 65 %, is asked about too.
     A unit chosen right after a number belongs to that number. Otherwise the quantity stays and is converted.
     A column copied from a spreadsheet fills the boxes below the one it is pasted into.
@@ -61,7 +61,7 @@ help-scope-does-not =
     It controls nothing. Interlocks and the line’s own limits stay in charge.
     It proves no emission class. That takes a test.
     It does not know your resin. The supplier’s certificate wins over every typical value.
-    It takes heat and drying as you enter them; it does not model dryer, blender or press.
+    It uses heat and drying as you enter them; it does not model dryer, blender or press.
 
 help-keys = Keys
 help-keys-list =
@@ -116,8 +116,8 @@ help-terms-board-list =
     Press time — how long a point of the mat is in the press
     Press factor — press time per millimetre of board thickness
     Maximum line speed — the speed that the drive or the mill allows
-    Dryer capacity — the most water that the dryer removes
-    Blender capacity — the most fibre that the blender takes
+    Dryer capacity — the most fibre that the dryer supplies
+    Blender capacity — the most furnish that the blender takes
     Bottleneck — the machine that limits the line
     Moisture loss (blender to former) — water that leaves between blender and former
     Sanding allowance — thickness that sanding removes from a face
@@ -147,7 +147,7 @@ help-terms-bench-list =
     Batch — what goes into the blender at once
     Run — one combination of levels in a series
     Aliases — effects that the plan cannot separate
-    No significant effect on … — an effect smaller than the scatter shows
+    No significant effect on … — too small to tell from the scatter
 help-terms-compare = Compare
 help-terms-compare-list =
     Break-even price — the price at which two systems cost the same

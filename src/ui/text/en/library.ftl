@@ -81,7 +81,7 @@ library-lines-hint = Unsaved line data that an import replaced. Opening one also
 library-unreadable = Records that cannot be read
 library-unreadable-hint = Each is stored as it is. Export its text before anything else.
 library-aside = Set aside
-library-aside-hint = These texts could not be read and had to make room. They are stored as they were.
+library-aside-hint = Records that could not be read. They were moved here, unchanged, when something was saved in their place.
 library-key = Key
 library-export-text = Export text
 

@@ -93,25 +93,25 @@ line-field-catch-tare = Tare
 
 # Fields of a tank
 line-field-tank-capacity = Volume when full
-line-field-tank-heel = Volume that cannot be pumped out
+line-field-tank-heel = Heel
     .hint = What stays below the outlet.
 line-field-tank-level = Level now, share of the full tank
 line-field-tank-volume = Content now, by volume
     .hint = With what cannot be pumped out.
 line-field-tank-mass = Content now, by mass
     .hint = With what cannot be pumped out.
-line-field-lead-time = From order to delivery
-    .hint = Blank: no reminder.
+line-field-lead-time = Lead time
+    .hint = From order to delivery; leave blank for no reminder.
 
 # Fields of the transport times
 line-field-blender-to-former = From blender to former
     .hint = Bunker included, when it runs as usual.
 line-field-former-to-press = From former to press
 line-field-press-to-saw = From press exit to saw
-line-field-mixing = Time for old and new to mix through
-    .hint = In blender, bunker and former; the board of that time is neither.
-line-field-step-gap = Between two moments of steps
-    .hint = What one needs to set the next pumps.
+line-field-mixing = Mixing time
+    .hint = Old with new furnish, up to the former; gives transition boards.
+line-field-step-gap = Time between steps
+    .hint = Needed to set the next pumps.
 
 # Fields of the tolerances
 line-field-tolerance-dose = Tolerance of doses, relative
@@ -241,7 +241,7 @@ line-figure-student-t = Student's t
     .note = 95 %, two-sided, of the line's degrees of freedom
 line-figure-leverage = Distance of the setting from the catches
     .note = leverage
-line-figure-prediction = Half the prediction interval
+line-figure-prediction = Prediction interval, ±
     .note = 95 %, one catch at the setting
 
 # Figures of the pump settings
@@ -328,11 +328,11 @@ line-figure-density-pumped = Density at the pump
 line-figure-density-measured = Density as measured
 
 # Figures of a changeover and of the control chart
-line-figure-between-time = Time of neither recipe
-line-figure-between-area = Board of neither recipe
-    .note = finished area
-line-figure-between-volume = Board of neither recipe
-    .note = finished volume
+line-figure-between-time = Transition time
+line-figure-between-area = Transition board, area
+    .note = finished
+line-figure-between-volume = Transition board, volume
+    .note = finished
 line-figure-chart-mean = Mean
     .note = of the deviations
 line-figure-moving-range = Mean moving range
@@ -401,7 +401,7 @@ line-period-delivery = Delivery of { $liquid }
 line-period-end = End dip of { $liquid }
 
 # Records and deliveries
-line-unread = The line of the page is blank. What is kept stays as it is until something is typed there, and is then set aside.
+line-unread = The Line page starts with the example. What cannot be read stays stored; see “Set aside” in the library.
 line-delivery-remark = New delivery
 line-delivery-accepted = { $count ->
     [0] Delivery accepted.

@@ -10,7 +10,7 @@ make-up-density = Measured density: { $given } cannot be.
 make-up-temperature = Coldest temperature: how much dissolves at { $given } is not known here.
     .fix = Enter a temperature from { $least } to { $most }.
 make-up-saturation = Concentration: { $solute } does not dissolve to { $given } at { $temperature }; at most { $largest } does.
-    .fix = Make it weaker, with some distance from { $largest }, or keep tank and pipes warmer. The solubility is from memory: try it in a beaker.
+    .fix = Use a lower concentration, well below { $largest }, or keep tank and pipes warmer. The solubility is unverified: test it in a beaker.
 make-up-no-table = Amount wanted: a volume needs the density, and there is no table for { $solute }.
     .fix = Ask for the solution by mass, or measure its density and type it.
 make-up-outside-table = Amount wanted: a volume needs the density, and the table for { $solute } ends at { $most }, below { $given }.
@@ -20,7 +20,7 @@ make-up-outside-table = Amount wanted: a volume needs the density, and the table
 # A part without a name.
 make-up-part = Part { $number }
 make-up-isocyanate-with-water = Glue: an isocyanate and a liquid with water cannot share a tank. They react, the gas builds pressure, and the mix sets.
-    .fix = Take the isocyanate out of the tank and emulsify it at the nozzle.
+    .fix = Leave the isocyanate out of the tank and emulsify it at the nozzle.
 make-up-nothing-to-mix = Glue: there is nothing to mix.
     .fix = Give at least one part a share above zero, such as 100 parts of resin.
 make-up-too-many-parts = Glue: { $given } parts are more than the { $most } that a mix holds.

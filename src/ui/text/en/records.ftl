@@ -102,7 +102,7 @@ record-rescue-exported = { $records } and the open pages exported to { $file }.
 record-rescue-again = Start again
 
 # At the start
-record-draft-unread = What was on the page before cannot be read. It is stored, and listed in the library under “Set aside” once you type.
+record-draft-unread = What was on the page before cannot be read. It stays stored; see “Set aside” in the library.
 record-settings-unread = Your settings cannot be read; the usual ones apply. They are stored, and listed in the library under “Set aside” once you change one.
 
 # A text that is not taken. What it is called:
@@ -117,9 +117,9 @@ record-kept-as-is = It is kept as it is; save it to a file before anything else.
 record-too-large = { $subject } has { $size }; at most { $limit } are read.
     .fix = Check that it is a recipe: one with a dozen liquids has about 6 kB.
 record-too-deep = { $subject } nests brackets more than { $deepest } deep, at { $place }.
-    .fix = No recipe does. Check where it comes from.
+    .fix = Select a file that Haulm saved.
 record-too-many = { $subject } has { $count } { $key }; at most { $limit } are read.
-    .fix = Check where it comes from: no mill runs so many.
+    .fix = Select a file that Haulm saved.
 record-too-long = The text of “{ $key }” has { $length } characters; at most { $limit } are read.
     .fix = Shorten it in a text editor, and try once more.
 record-empty = { $subject } is empty.
@@ -140,8 +140,8 @@ record-duplicate-key = { $subject } has the key “{ $key }” twice.
     .fix = Delete the wrong one of the two in a text editor, or select a copy that was not changed.
 record-damaged = { $subject } is damaged at { $place }, after “{ $before }”.
     .fix = A key is missing there, or is there twice, or has a value that Haulm does not know. Select a copy that was not changed, or correct it in a text editor.
-record-altered = { $subject } was changed after it was saved: its text now belongs to the name { $found }.
-    .fix = Take an older revision, or the copy in a file.
+record-altered = { $subject } was changed after it was saved: its checksum is now { $found }.
+    .fix = Restore an older revision, or import an exported copy.
 record-bad-key = The stored record has a key that names no record.
     .fix = Another program may have written it. It is kept as it is.
 
