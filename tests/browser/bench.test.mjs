@@ -67,7 +67,7 @@ journey("wrong input is told at its box once it is left, the last sheet stays st
   await page.until(async () => assert.ok(await isOld(page)));
   await shows(page, "bench_mat_moist", "2226.9 g");
   await field(page, "bench_mat_width", "-3");
-  await page.sees("which cannot be");
+  await page.sees("which is not possible");
   await field(page, "bench_mat_width", "1,450");
   await page.sees("can be read as");
   await page.press("Use 1450");

@@ -159,7 +159,7 @@ journey("an input is solved for, out of reach is said, and two costs are made eq
 journey("draws of the chosen figures agree with first order, and can be cancelled", AT, async (page) => {
   await tab(page, "Uncertainty");
   await pick(page, "Fibre");
-  await pick(page, "Mat weight, moist");
+  await pick(page, "Mat weight, wet");
   await page.press("Run Monte Carlo");
   await draws(page, "done");
   await page.until(async () => assert.match(await page.run(() => document.querySelector("[data-stage]").textContent), /^100\s000 draws from seed 1/));
@@ -174,7 +174,7 @@ journey("draws of the chosen figures agree with first order, and can be cancelle
   assert.match(row(rows, /^Fibre,/, /^A /).expanded, /^±\s96$/);
   assert.equal(row(rows, /^Fibre difference/, /^B − A$/).expanded, "exact");
   const wide = ({ drawn }) => drawn.split(" to ").map((text) => Number(text.replace("−", "-"))).reduce((low, high) => high - low);
-  const [wet, difference] = [row(rows, /^Mat weight, moist,/, /^B /), row(rows, /^Mat weight, moist difference/, /^B − A$/)];
+  const [wet, difference] = [row(rows, /^Mat weight, wet,/, /^B /), row(rows, /^Mat weight, moist difference/, /^B − A$/)];
   assert.ok(wide(difference) < wide(wet) / 2, JSON.stringify([wet, difference]));
   // Rounded to its ±, all of a group to the same place.
   for (const group of new Set(rows.map((row) => row.group))) {
@@ -198,8 +198,8 @@ journey("draws of the chosen figures agree with first order, and can be cancelle
 
 journey("each ± can be typed, stated otherwise and left out, and the budget says what to improve", AT, async (page) => {
   await tab(page, "Uncertainty");
-  await pick(page, "Mat weight, moist");
-  await page.press(/^Mat weight, moist, .*, A .*show its budget/);
+  await pick(page, "Mat weight, wet");
+  await page.press(/^Mat weight, wet, .*, A .*show its budget/);
   const gauge = "± of Finished thickness";
   await page.holds(gauge, "0.1");
   await page.type(gauge, "0.2");
@@ -207,7 +207,7 @@ journey("each ± can be typed, stated otherwise and left out, and the budget say
   await page.sees("Finished thickness, 91 % of the variance", { within: improve });
   await page.type(gauge, "0");
   await page.keys(Key.TAB);
-  await page.sees("which cannot be");
+  await page.sees("which is not possible");
   await page.seesNot("Improve first: Finished thickness");
   await page.type(gauge, "0.4");
   await page.sees("Finished thickness, 97 % of the variance", { within: improve });
@@ -219,8 +219,8 @@ journey("each ± can be typed, stated otherwise and left out, and the budget say
 
 journey("degrees of freedom are typed, checked, kept, and carried to the figures", AT, async (page) => {
   await tab(page, "Uncertainty");
-  await pick(page, "Mat weight, moist");
-  await page.press(/^Mat weight, moist, .*, A .*show its budget/);
+  await pick(page, "Mat weight, wet");
+  await page.press(/^Mat weight, wet, .*, A .*show its budget/);
   const detail = () => page.run(() => document.getElementById("budget-detail").textContent);
   const gauge = "Degrees of freedom of Finished thickness";
   await page.type(gauge, "0.5");

@@ -157,7 +157,7 @@ journey("where the words have not arrived, it speaks English and says so", { ...
   await rm(join(folder, "de.ftl"));
   const other = await open({ ...GERMAN, dir: folder, allow: [/de[.]ftl|404/] });
   try {
-    await other.sees("The texts of “Deutsch” have not arrived");
+    await other.sees("“Deutsch” did not load");
     assert.equal(await other.run(() => document.documentElement.lang), "en");
     await other.type("Board density", "702");
   } finally {

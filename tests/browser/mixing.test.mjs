@@ -53,7 +53,7 @@ journey("a solution that does not dissolve is refused in words, and a beginner's
   await page.press("Use 20 %");
   await shows(page, "crystals", "20.00 kg");
   await page.type("Coldest temperature", "-5");
-  await page.sees("which cannot be");
+  await page.sees("which is not possible");
   await page.sees("No result yet.", { within: await page.css('[aria-labelledby="solution"]') });
   await page.type("Coldest temperature", "5");
   await page.choose("Salt", "Ammonium nitrate");
@@ -100,7 +100,7 @@ journey("a glue is mixed from the recipe's liquids, in its proportions or in par
   await shows(page, "weigh.0", "454.5 kg");
   await shows(page, "weigh.1", "45.45 kg");
   await page.type("Parts by mass, Ammonium sulfate solution", "-1");
-  await page.sees("which cannot be");
+  await page.sees("which is not possible");
   await page.type("Parts by mass, Ammonium sulfate solution", "0");
   await shows(page, "weigh.0", "500.0 kg");
   await shows(page, "glue_density", "1280 kg/m³");

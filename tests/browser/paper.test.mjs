@@ -112,9 +112,9 @@ journey("what was typed is apart from typical values that nobody has confirmed",
   await page.css('[data-figure="liquid.1"]');
   await printed(page, "typical", ([text]) => {
     const [typed, typical] = text.split("Typical values, not confirmed");
-    has(typed, "Inputs, typed", "Finished thickness", "16 mm");
+    has(typed, "Inputs, entered", "Finished thickness", "16 mm");
     has(typical, "Board moisture", "7 % db", "No allowance:");
-    hasNot(typed.split("Inputs, typed")[1], "Board moisture");
+    hasNot(typed.split("Inputs, entered")[1], "Board moisture");
   });
 });
 

@@ -6,15 +6,15 @@ bench-finding-at = { $place }: { $what }
 # Weigh sheet
 bench-finding-not-whole = not a whole number.
     .fix = Enter a whole number, such as 2.
-bench-finding-recipe-unsolved = the recipe cannot be computed as it is made here, so there is nothing to weigh out.
-    .fix = Fix what the recipe page points at, or open another recipe.
+bench-finding-recipe-unsolved = the recipe cannot be computed with these bench entries, so there is nothing to weigh out.
+    .fix = Fix what is marked on the Recipe page, or open another recipe.
 bench-finding-out-of-range = the figures became too large or too small to compute with.
     .fix = Check mat size, number of boards and doses for a slip in the decimal mark or the unit.
 bench-finding-too-wet = the furnish is too wet. A batch holds { $excess } more water than the target mat moisture needs; no water is weighed out, and the mat comes out at { $mat }.
-    .fix = Dry the fibre to { $fibre }, at which no water is in excess; or take liquids with more solids, smaller doses, or a higher mat moisture.
+    .fix = Dry the fibre to { $fibre }, at which no water is in excess; or use liquids with more solids, lower the doses, or accept a higher mat moisture.
 # No fibre would be dry enough.
 bench-finding-too-wet-by-liquids = the furnish is too wet. A batch holds { $excess } more water than the target mat moisture needs; no water is weighed out, and the mat comes out at { $mat }.
-    .fix = No fibre is dry enough: the liquids alone bring more water than is needed. Take liquids with more solids, thin them less, lower their doses, or accept a higher mat moisture.
+    .fix = No fibre is dry enough: the liquids alone bring more water than is needed. Use liquids with more solids, thin them less, lower their doses, or accept a higher mat moisture.
 bench-finding-split = the blender does not take all at once: { $batches } equal batches, { $boards } boards each.
     .fix = Weigh out and blend one batch after another.
 bench-finding-split-in-parts = the blender does not take all at once: { $batches } equal batches, { $boards } boards each.
@@ -70,9 +70,9 @@ bench-finding-uneven-profile = the density there is { $deviation } off the mean 
 
 # Targets and requirements
 bench-finding-off-target = the boards come to { $density } at the target board moisture; the target is { $target }.
-    .fix = Lay the furnish shown for the next mat. Correct the thickness at the stops, not with furnish.
-bench-finding-too-few-boards = one board has no scatter, so there is no quantile to hold against the requirement.
-    .fix = Test two boards at least; five tell much more.
+    .fix = Use the furnish mass shown for the next mat. Correct the thickness at the stops, not with furnish.
+bench-finding-too-few-boards = one board shows no scatter, so no quantile can be compared with the requirement.
+    .fix = Test at least two boards; five give a far better estimate.
 bench-finding-misses-requirement = { $tail ->
     [upper] the upper 95 % quantile is { $value }; { $required } is required.
    *[lower] the lower 95 % quantile is { $value }; { $required } is required.
@@ -81,11 +81,11 @@ bench-finding-misses-requirement = { $tail ->
 
 # Factors and levels
 bench-finding-no-factors = nothing is varied yet.
-    .fix = Add factor with two levels at least.
-bench-finding-same-factor = there twice.
-    .fix = Remove one, and give its levels to the other.
-bench-finding-levels-alike = two to six levels are needed, and no two alike.
-    .fix = Type levels far enough apart to show in the boards.
+    .fix = Add a factor with at least two levels.
+bench-finding-same-factor = the factor is there twice.
+    .fix = Remove one, and add its levels to the other.
+bench-finding-levels-alike = two to six different levels are needed.
+    .fix = Enter levels far enough apart to show in the boards.
 bench-finding-factor-unnamed = the factor has no name.
     .fix = Enter one, such as “Press temperature”.
 bench-finding-level-blank = nothing entered.
@@ -106,8 +106,8 @@ bench-finding-fraction-needs-two-levels = a fraction is made of factors with two
     .fix = Leave two levels to each factor, or make all combinations.
 bench-finding-no-such-fraction = the published table has no such fraction of { $factors } factors.
     .fix = Choose one that is offered, or make all combinations.
-bench-finding-blocks-do-not-fit = its runs cannot be split so without losing a main effect in the blocks.
-    .fix = Take fewer blocks, a block a replicate, or two levels throughout.
+bench-finding-blocks-do-not-fit = these blocks would hide a main effect.
+    .fix = Use fewer blocks, one block per replicate, or two levels for every factor.
 bench-finding-resolution-three = in this fraction main effects are aliased with two-factor interactions.
     .fix = Good for sorting out what matters. Use a larger fraction to be sure of an effect.
 bench-finding-resolution-four = in this fraction two-factor interactions are aliased with each other.
@@ -127,8 +127,8 @@ bench-finding-runs-outside-design = { $count ->
    *[other] { $count } runs were made at levels that are not in the plan any more.
 }
     .fix = Their boards keep their levels and results, and are left out of the effects. Undo the change to include them.
-bench-finding-run-unsolved = run { $run } cannot be made out.
-    .fix = Fix what its own sheet points at, or change the levels.
+bench-finding-run-unsolved = run { $run } cannot be computed.
+    .fix = Fix what is marked on its weigh sheet, or change the levels.
 
 # Effects
 bench-finding-runs-missing = { $count ->
@@ -141,7 +141,7 @@ bench-finding-boards-without-run = { $count ->
    *[other] { $count } results of runs that are not in the series, left out.
 }
     .fix = Give each board the number of its run.
-bench-finding-too-few-results = too few results to tell an effect.
+bench-finding-too-few-results = too few results to compute an effect.
     .fix = Enter the results of more runs; every combination once at least.
 bench-finding-no-variation = all results are alike, so there is nothing to explain.
     .fix = Check the entries, or measure more finely.

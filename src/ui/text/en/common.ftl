@@ -12,7 +12,7 @@ common-source = Source
 
 # A page whose part of the program arrives after the start.
 common-page-arrives = Loading…
-common-page-missing = This page has not arrived. Everything you entered is kept. Check the network connection, then try again.
+common-page-missing = This page did not load. Your entries are kept. Check the network connection, then try again.
 common-try-again = Try again
 
 # Severity
@@ -62,5 +62,5 @@ unit-per-year = /year
 # The language
 common-language = Language (loads the page again)
 common-language-browser = As the browser
-common-language-missing = The texts of “{ $language }” have not arrived, so Haulm speaks English.
+common-language-missing = “{ $language }” did not load, so Haulm speaks English.
     .fix = Reload the page once there is a network.

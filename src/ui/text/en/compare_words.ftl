@@ -165,7 +165,7 @@ comparison-few-left-out = { $count ->
    *[other] { $count } draws left out
 }
 comparison-few-curved = not in proportion to its inputs
-comparison-few-limits = one source with fixed limits outweighs
+comparison-few-limits = one source with fixed limits dominates
 comparison-few-degrees = few degrees of freedom
 
 # Why both methods differ
@@ -174,8 +174,8 @@ comparison-why-left-out = { $count ->
     [one] One draw was left out: an input in it was outside its allowed values.
    *[other] { $count } draws were left out: an input in them was outside its allowed values.
 }
-comparison-why-curved = Over so wide a range the figure does not change in proportion to its inputs; first order takes it for a straight line.
-comparison-why-limits = One source with fixed limits outweighs the others, and its values are all alike up to them; first order takes the result for a normal distribution.
+comparison-why-curved = Over so wide a range the figure does not change in proportion to its inputs; first order assumes that it does.
+comparison-why-limits = One source with fixed limits dominates, and all values within them are equally likely; first order assumes a normal distribution.
 comparison-why-degrees = Few degrees of freedom: the two methods treat them in different ways, and neither is the better.
 
 # Sheets that are taken away, and their headings
@@ -275,14 +275,14 @@ comparison-emission-amino-ratio = F/(NH₂)₂ of the mix
 comparison-emission-urea = Urea for the target ratio
 comparison-emission-concentration = Formaldehyde in air
 comparison-emission-perforator-at-reference = Perforator value at 6.5 % board moisture
-comparison-emission-structure = Stoichiometry; from all methylol to all methylene
+comparison-emission-structure = Stoichiometry; range from all methylol to all methylene
 comparison-emission-perforator-source = Jann and Deppe (1990), coefficients unverified; above 6.5 % the result may be too low
 comparison-emission-limit = Limit: { $market }, { $article }
 comparison-emission-valid-from = { $regulation }, from { $date }
 
 # What is wrong with an entry of the emission sheet
 comparison-emission-ratio-out-of-range = F/U must be above 0 and at most 100.
-    .fix = Fix F/U.
+    .fix = Enter F/U from the resin’s data sheet.
 comparison-emission-melamine-out-of-range = Melamine per urea must be from 0 to 100.
     .fix = Enter a ratio in this range, or leave blank for a urea resin.
 comparison-emission-no-resin = There is no resin.

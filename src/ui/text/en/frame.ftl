@@ -12,7 +12,7 @@ frame-not-now = Not now
 # Find
 frame-find = Find
 frame-find-hint = A recipe, a page or a field
-frame-nothing-found = Nothing of that name
+frame-nothing-found = No match
 
 # Settings
 frame-units = Units

@@ -33,7 +33,7 @@ change-at-saw-from = at the saw from { $time }
 change-after = + { $time } min
 change-in = in { $time } min
 change-due = { $time } min late
-change-there = there
+change-there = arrived
 
 # Steps
 change-steps = Steps

@@ -56,26 +56,26 @@ line-rows-oven-dry = Oven-dry fibre flow
 
 # Fields of a pump
 line-field-least-setting = Lowest setting allowed
-    .hint = Blank: no limit.
+    .hint = Leave blank for no limit.
 line-field-most-setting = Highest setting allowed
-    .hint = Blank: no limit.
+    .hint = Leave blank for no limit.
 line-field-share = Share of the liquid's flow
     .hint = 100 % unless several pumps deliver it.
 line-field-nozzles = Number of nozzles
-    .hint = Blank: nozzles are left out.
-line-field-nozzle-least = Least flow of one nozzle
+    .hint = Leave blank to leave nozzles out.
+line-field-nozzle-least = Minimum flow of one nozzle
     .hint = Below it the spray breaks up badly.
-line-field-nozzle-most = Greatest flow of one nozzle
+line-field-nozzle-most = Maximum flow of one nozzle
 line-field-pipe-volume = Pipe from valve to nozzles, volume
-    .hint = Blank: left out of the changeover.
+    .hint = Leave blank to leave it out of the changeover.
 line-field-setting-step = Step of the setting
     .hint = Leave blank for the usual one.
 line-field-present-setting = Present setting
     .hint = As the drive shows it now.
 line-field-reading-volume = Flow meter reading, by volume
-    .hint = Blank: not read.
+    .hint = Leave blank if not read.
 line-field-reading-mass = Flow meter reading, by mass
-    .hint = Blank: not read.
+    .hint = Leave blank if not read.
 
 # Fields of a catch test
 line-field-catch-density = Density of the liquid caught
@@ -92,14 +92,14 @@ line-field-catch-tare = Tare
     .hint = Leave blank if tared.
 
 # Fields of a tank
-line-field-tank-capacity = Volume when full
+line-field-tank-capacity = Capacity
 line-field-tank-heel = Heel
     .hint = What stays below the outlet.
 line-field-tank-level = Level now, share of the full tank
 line-field-tank-volume = Content now, by volume
-    .hint = With what cannot be pumped out.
+    .hint = Heel included.
 line-field-tank-mass = Content now, by mass
-    .hint = With what cannot be pumped out.
+    .hint = Heel included.
 line-field-lead-time = Lead time
     .hint = From order to delivery; leave blank for no reminder.
 
@@ -164,7 +164,7 @@ line-field-run-sample-area = Mat sample, area
 line-field-run-sample-mass = Mat sample, mass
     .hint = Moist, as cut.
 line-field-run-sample-moisture = Mat sample, moisture
-    .hint = Blank: taken from the flows.
+    .hint = Leave blank to compute it from the flows.
 
 # Fields of the pump settings and the settings table
 line-field-belt-now = Belt scale
@@ -182,14 +182,14 @@ line-field-moisture-step = Step from column to column, dry-basis points
 
 # Fields of a delivery
 line-field-delivery-solids = Solids on the certificate, by mass
-    .hint = Blank: as before.
+    .hint = Leave blank if unchanged.
 line-field-delivery-density = Density on the certificate
-    .hint = Blank: as before.
+    .hint = Leave blank if unchanged.
 line-field-delivery-amount = Mass delivered
     .hint = Leave blank for an empty tank.
 line-field-delivery-measured-at = Temperature of that density
 line-field-delivery-pumped-at = Temperature at the pump
-    .hint = Blank: the density is taken as measured.
+    .hint = Leave blank to use the density as measured.
 line-field-delivery-expansion = Thermal expansion, by volume
     .hint = Of the liquid, from its data sheet; for many resins near 0.06 %/K, unverified.
 
@@ -245,9 +245,9 @@ line-figure-prediction = Prediction interval, ±
     .note = 95 %, one catch at the setting
 
 # Figures of the pump settings
-line-figure-wanted = Flow wanted
+line-figure-wanted = Target flow
     .note = by mass, as delivered
-line-figure-wanted-volume = Flow wanted by volume
+line-figure-wanted-volume = Target flow by volume
     .note = as delivered
 line-figure-setting = Setting
     .note = by the last catch test
@@ -276,42 +276,42 @@ line-figure-drift = Drift
     .note = last catch test against the earlier one
 
 # Figures of the line check
-line-figure-run-fibre = Fibre running
+line-figure-run-fibre = Actual fibre flow
     .note = oven-dry
-line-figure-run-flow = Flow running
+line-figure-run-flow = Actual flow
     .note = as delivered
-line-figure-run-solids = Solids running
+line-figure-run-solids = Actual solids flow
     .note = oven-dry
-line-figure-run-dose = Dose applied
+line-figure-run-dose = Actual dose
     .note = solids on oven-dry fibre
-line-figure-recipe-dose = Dose of the recipe
+line-figure-recipe-dose = Target dose
     .note = solids on oven-dry fibre
 line-figure-dose-deviation = Deviation of the dose
     .note = relative
-line-figure-run-water = Water running in
+line-figure-run-water = Actual water flow
     .note = with liquids, thinning and dose
-line-figure-run-furnish = Furnish solids running
+line-figure-run-furnish = Actual furnish flow
     .note = oven-dry
-line-figure-run-furnish-moisture = Furnish moisture running
+line-figure-run-furnish-moisture = Actual furnish moisture
     .note = water per oven-dry furnish, from the flows
-line-figure-run-mat-moisture = Mat moisture running
+line-figure-run-mat-moisture = Actual mat moisture
     .note = water per oven-dry mat, from the flows
 line-figure-sample-moisture = Moisture of the sample
     .note = water per oven-dry mat
-line-figure-run-mat = Mat weight running
+line-figure-run-mat = Actual mat weight
     .note = oven-dry, of the sample
 line-figure-run-density = Board density to expect
     .note = at board moisture, from the mat weight
-line-figure-correction-target = Flow wanted at this fibre
+line-figure-correction-target = Target flow at this fibre flow
     .note = as delivered
 line-figure-correction-factor = Correction of the pump
-    .note = flow wanted per flow running
+    .note = target flow per actual flow
 line-figure-former-factor = Correction of the former
-    .note = mat weight wanted per mat weight running
+    .note = target mat weight per actual mat weight
 
 # Figures of a tank
 line-figure-content = Content
-    .note = by volume, with what cannot be pumped out
+    .note = by volume, heel included
 line-figure-usable = Usable
     .note = by volume
 line-figure-usable-mass = Usable

@@ -35,11 +35,11 @@ paper-output = output
 paper-at-moisture = at { $moisture } fibre
 
 # Inputs
-paper-inputs-typed = Inputs, typed
+paper-inputs-typed = Inputs, entered
 paper-inputs-entered = Inputs, as entered
 paper-typical = Typical values, not confirmed
 paper-no-allowance = No allowance:
-paper-more-typed = Typed as well:
+paper-more-typed = Also entered:
 paper-blank = blank
 
 # Not valid
@@ -70,7 +70,7 @@ paper-no-catch-test = No catch test
 paper-drift = Drift { $change } since { $date }
 paper-drift-within = Drift { $change } since { $date }, within scatter
 paper-drift-unknown = Drift { $change } since { $date }, too few catches
-paper-bar-key = Bar: box tested, line allowed, mark this setting.
+paper-bar-key = Bar: box = tested, line = allowed, mark = this setting.
 
 # Settings table
 paper-present-point = Present point, { $flow } at { $moisture }

@@ -164,12 +164,12 @@ record-store-other = The browser did not save it: “{ $why }”.
     .fix = Your work is still on the page: save it to a file now, then load the page again.
 record-local-storage-full = Local storage is full.
 record-local-storage-blocked = Local storage is blocked.
-record-only-in-database-fix = What is typed goes to the browser's database; what was typed in the last second before a reload may be lost. Make room by clearing what other pages of this address keep.
+record-only-in-database-fix = Entries go to the browser's database instead; those of the last second before a reload may be lost. Free space by clearing what other pages of this address store.
 
 # Why something was not saved
-record-not-kept = The browser saved it, but read back something else.
+record-not-kept = The browser saved it wrongly: what was read back differs.
     .fix = Your work is still on the page: save it to a file now.
-record-occupied = An unreadable record has this one’s place, “{ $key }”. It is not overwritten.
+record-occupied = Not saved: an unreadable record has the same key, “{ $key }”. It is not overwritten.
     .fix = Save both to files: this work from the page, that record from the library.
 record-unknown = The record is no longer in the library.
     .fix = Another tab may have changed it. Your work is still on the page: save it as a new recipe.

@@ -87,7 +87,7 @@ trial-density-pieces-of = { $board }: { $count ->
    *[other] { $count } pieces
 }
 trial-profile = Density over the board
-trial-off-mean = Off the mean
+trial-off-mean = Deviation from mean
 
 # Results
 trial-by-run = Results per run
@@ -112,7 +112,7 @@ trial-correction = Correction
 trial-correction-note = The correction is a factor on the furnish; thickness is not corrected with furnish.
 trial-furnish-next-mat = Furnish, next mat
 trial-as-planned = Furnish laid was not recorded; the mass of the weigh sheet is used.
-trial-as-if-moist = Board moisture was not measured; the boards count as being at the target.
+trial-as-if-moist = Board moisture was not measured; the target moisture is assumed.
 trial-requirements = Required values
 trial-requirements-hint = Compared with the 95 % quantile of each combination. Leave blank for no requirement.
 trial-requirements-replaced = Required values replaced
@@ -254,7 +254,7 @@ trial-residual = Residual
 trial-total = Total
 trial-level-means = Level means
 trial-level-count = { $count } levels
-trial-above-mean = Off the mean of its levels
+trial-above-mean = Deviation from mean
 trial-readings = Readings used
 trial-readings-head = Readings
 trial-readings-note = { $runs } runs, { $readings } readings
