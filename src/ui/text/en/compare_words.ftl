@@ -276,7 +276,7 @@ comparison-emission-urea = Urea for the target ratio
 comparison-emission-concentration = Formaldehyde in air
 comparison-emission-perforator-at-reference = Perforator value at 6.5 % board moisture
 comparison-emission-structure = Stoichiometry; from all methylol to all methylene
-comparison-emission-perforator-source = Jann and Deppe (1990), coefficients from memory; favours a low value above 6.5 %
+comparison-emission-perforator-source = Jann and Deppe (1990), coefficients unverified; favours a low value above 6.5 %
 comparison-emission-limit = Limit: { $market }, { $article }
 comparison-emission-valid-from = { $regulation }, from { $date }
 
