@@ -1,7 +1,7 @@
 //! Analysis of covariance: groups that share one slope over a covariate, such as strength over density in several
 //! combinations of a series.
 //!
-//! The model is y = a_g + b·x with an intercept a_g of each group. Source: Draper and Smith, Applied Regression Analysis,
+//! The model is y = a_g + b·x with an intercept a_g of each group. Source: Draper and Smith (1998),
 //! chapter on dummy variables (from memory). Checked against a general statistics library.
 
 use super::distribution::{CONFIDENCE, f_tail, two_sided_t};

@@ -1,7 +1,7 @@
 //! Linear least squares by Householder's QR, column after column, so that a column that says nothing new
 //! is noticed and left out.
 //!
-//! Source: Golub and Van Loan, Matrix Computations, sections 5.2 and 5.3 (from memory). Checked against
+//! Source: Golub and Van Loan (2013), sections 5.2 and 5.3 (from memory). Checked against
 //! NIST StRD Longley, SiRstv and AtmWtAg, and against `nalgebra`.
 
 use crate::quantity::number::finite;

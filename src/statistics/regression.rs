@@ -1,6 +1,6 @@
 //! Least squares of a straight line, with and without an intercept, and what can be told from it.
 //!
-//! Source: Draper and Smith, Applied Regression Analysis, chapters 1 to 3 and 8 (from memory). Checked
+//! Source: Draper and Smith (1998), chapters 1 to 3 and 8 (from memory). Checked
 //! against the certified values of NIST StRD Norris.
 
 use super::distribution::{CONFIDENCE, two_sided_t};
@@ -248,7 +248,7 @@ impl Fit {
     /// `None` without degrees of freedom, and where the slope cannot be told from zero (g ≥ 1): then no x
     /// is ruled out.
     ///
-    /// Source: Draper and Smith, section 3.2; the root follows from the prediction interval, and a test
+    /// Source: Draper and Smith (1998), section 3.2; the root follows from the prediction interval, and a test
     /// holds it against it.
     #[must_use]
     pub fn inverse_interval(&self, y: f64) -> Option<Interval> {

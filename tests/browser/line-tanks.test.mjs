@@ -95,7 +95,7 @@ journey("an untouched delivery shows no error, and an accepted one is in the lis
   // 5000 kg of 97 % at 1200 kg/m³ into 10 332 kg: 15 332 kg of 99.02 %. Without water in it nothing of it may be dosed otherwise.
   await page.type(await box(page, "delivery.amount"), "5000");
   await page.type(await box(page, "delivery.density"), "1200");
-  await page.type(await page.css("#delivery-batch"), "W 124");
+  await page.type(await page.css("#delivery-batch"), "B-0107");
   await page.until(async () => {
     const cells = await page.run(() => [...document.querySelector(".certificate tbody tr").cells].map((cell) => cell.textContent));
     assert.match(cells[1], /^10\s?332$/);
@@ -108,11 +108,11 @@ journey("an untouched delivery shows no error, and an accepted one is in the lis
   for (let press = 0; press < 4; press++) await accept.click();
   await page.sees("Delivery accepted.");
   await page.click("#earlier-deliveries > summary");
-  await until(page, ".earlier tbody", /pMDI ?T1 binder ?5\s?000 kg ?1200 kg\/m³ ?W 124$/);
+  await until(page, ".earlier tbody", /pMDI ?T1 binder ?5\s?000 kg ?1200 kg\/m³ ?B-0107$/);
   assert.equal(await page.run(() => document.querySelectorAll(".earlier tbody tr").length), 1);
   // The tank is fuller: 15 332 kg in 12 566.7 L are 62.83 %.
   assert.match(await (await box(page, "tank.1.content")).getProperty("value"), /^62\.8/);
-  assert.match(await text(page, ".certificate tbody tr:last-child td"), /^W 124$/);
+  assert.match(await text(page, ".certificate tbody tr:last-child td"), /^B-0107$/);
   await undo(page);
   await page.sees("Delivery undone.");
   await page.until(async () => assert.equal(await page.run(() => document.querySelectorAll(".earlier tbody tr").length), 0));

@@ -118,21 +118,21 @@ journey("any two revisions stand side by side with what changed in the doses", a
 journey("a release says who and when, stays after the next save, and can be withdrawn", async (page) => {
   await page.run(() => document.querySelectorAll("details").forEach((fold) => (fold.open = true)));
   await page.press("Settings");
-  await page.type("Your initials", "JK");
+  await page.type("Your initials", "AB");
   await page.keys(Key.ESCAPE);
   await page.type("Board density", "720");
   await page.type("Change note for the next save", "drier straw");
   await page.press("Save");
   await saved(page, 1);
   const text = async (selector) => page.run((e) => e.textContent, await page.css(selector));
-  assert.match(await text("#save-state"), /^Revision 1 · Saved at \d{4}-\d\d-\d\d \d\d:\d\d · JK · drier straw$/);
+  assert.match(await text("#save-state"), /^Revision 1 · Saved at \d{4}-\d\d-\d\d \d\d:\d\d · AB · drier straw$/);
   await page.press("Library");
-  assert.equal(await text(".lines .roomy"), "JK");
+  assert.equal(await text(".lines .roomy"), "AB");
   await unfoldRow(page, EXAMPLE);
-  await page.sees("· JK · drier straw");
+  await page.sees("· AB · drier straw");
   await act(page, "Release for the line", EXAMPLE);
   await page.sees("Revision 1 of “Example: wheat straw, pMDI, 15 mm” is released for the line.");
-  const released = /^Revision 1 released by JK, \d{4}-\d\d-\d\d$/;
+  const released = /^Revision 1 released by AB, \d{4}-\d\d-\d\d$/;
   await page.until(async () => assert.match(await text("tr.details td > .badge"), released));
   // At the line nothing else runs unseen.
   await page.press("Line");
@@ -158,7 +158,7 @@ journey("a release says who and when, stays after the next save, and can be with
   await page.reload();
   await page.press("Library");
   await act(page, "History", EXAMPLE);
-  await page.sees("release withdrawn by JK, ");
+  await page.sees("release withdrawn by AB, ");
   await page.press("Line");
   await page.seesNot("Not what was released.");
 });

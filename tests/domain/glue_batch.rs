@@ -33,8 +33,7 @@ fn check_solids(total: f64, resin_solids: f64, expected: f64) {
     assert!((got - expected).abs() <= 0.005, "{resin_solids} % in {total} parts: {got}, expected {expected}");
 }
 
-/// Source: handbook text on PF glue mixes, 100 parts of resin of 40–45 % solids in a larger total.
-/// Published, rounded: 31–35, 33–38, 36–41 %. The exact values are asserted.
+/// Worked by hand: 100 · 40/130.1 = 30.75.
 #[test]
 fn solids_of_phenolic_glue_mixes() {
     check_solids(130.1, 40.0, 30.75);

@@ -67,8 +67,7 @@ fn every_value_is_marked_and_says_where_it_comes_from() {
     }
 }
 
-/// Source: check values' table of typical values, taken over with its sources into the limits; the
-/// library itself must lie inside the narrower of them.
+/// The typical doses lie where the literature named beside each puts them.
 #[test]
 fn doses_lie_where_the_sources_say() {
     let dose = |key: SystemKey, at: usize| number(&key.system().liquids[at].dose);

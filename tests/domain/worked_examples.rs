@@ -1,4 +1,4 @@
-//! Worked examples from outside, recomputed by the balance.
+//! Examples worked by hand, recomputed by the balance.
 
 use crate::support::{liquid, plain_recipe, set};
 use approx::assert_relative_eq;
@@ -14,11 +14,9 @@ fn base(case: &Case, figure: Figure) -> f64 {
     case.figure(figure).unwrap().base
 }
 
-/// Source: a thesis appendix on Gmelina particleboard bonded with UF (Indonesia, 2017): boards of
-/// 25 × 25 × 1 cm at 0.75 g/cm³, 8 % resin solids on oven-dry particles, particles at 5 % moisture,
-/// spillage 5 % of the oven-dry mass. The thesis takes the density oven-dry and rounds 1/1.08 to
-/// 0.9259 and 8/108 to 0.0741; hence the tolerance of 0.05 % against its figures. The unrounded
-/// figures are ours to 1e-6.
+/// Worked by hand: a board of 25 × 25 × 1 cm at 0.75 g/cm³ oven-dry is 468.75 g; with 8 % resin solids on oven-dry
+/// particles these are 468.75/1.08 = 434.0278 g and the solids 34.7222 g; at 5 % moisture the particles are 455.7292 g,
+/// and 477.4306 g with a spillage of 5 % of the oven-dry mass.
 fn particleboard(solids: &str) -> Case {
     let mut draft = plain_recipe();
     set(&mut draft, Field::FibreMoisture, "5", Unit::PercentDryBasis);
@@ -32,31 +30,26 @@ fn particleboard(solids: &str) -> Case {
 #[test]
 fn weigh_out_of_a_particleboard() {
     let grams = |per_area: f64| per_area * 0.25 * 0.25 * 1_000.0;
-    for (solids, published, exact) in [("52.6543", 65.9666, 65.9438), ("48.6351", 71.4181, 71.3933)] {
+    // 34.7222/0.525 and 34.7222/0.48.
+    for (solids, by_hand) in [("52.5", 66.137_566), ("48", 72.337_963)] {
         let case = particleboard(solids);
         let particles = grams(base(&case, Figure::MatFibre));
         assert_relative_eq!(particles, 434.0278, max_relative = 1e-6);
-        assert_relative_eq!(particles, 434.016, max_relative = 5e-4);
         let moist = particles * base(&case, Figure::FibreWet) / base(&case, Figure::Fibre);
         assert_relative_eq!(moist, 455.7292, max_relative = 1e-6);
-        assert_relative_eq!(moist, 455.7168, max_relative = 5e-4);
-        // The source adds its spillage to the moist particles, as a share of the oven-dry ones.
+        // The spillage is added to the moist particles, as a share of the oven-dry ones.
         assert_relative_eq!(moist + 0.05 * particles, 477.4306, max_relative = 1e-6);
-        assert_relative_eq!(moist + 0.05 * particles, 477.4168, max_relative = 5e-4);
 
         let resin = Figure::Liquid(LiquidId(1), LiquidFigure::InMat);
         assert_relative_eq!(grams(base(&case, resin)), 34.7222, max_relative = 1e-6);
-        assert_relative_eq!(grams(base(&case, resin)), 34.734375, max_relative = 5e-4);
         let per_solids = base(&case, Figure::Liquid(LiquidId(1), LiquidFigure::Liquid))
             / base(&case, Figure::Liquid(LiquidId(1), LiquidFigure::Solids));
         let liquid = grams(base(&case, resin)) * per_solids;
-        assert_relative_eq!(liquid, exact, max_relative = 1e-6);
-        assert_relative_eq!(liquid, published, max_relative = 5e-4);
+        assert_relative_eq!(liquid, by_hand, max_relative = 1e-6);
     }
 }
 
-/// Source: published weight of a board 48 × 96 × ½ in at 31 lb/ft³; published rounded as 41.23 lb,
-/// exactly 41.3333 lb or 18.748 kg.
+/// By definition: 31 lb/ft³ × 48·96·0.5/1728 ft³ = 41.3333 lb, and × 0.45359237 kg/lb = 18.748485 kg.
 #[test]
 fn mass_of_a_board_in_customary_units() {
     let mut draft = plain_recipe();
@@ -66,30 +59,29 @@ fn mass_of_a_board_in_customary_units() {
     let per_area = case.figure(Figure::RawBoard).unwrap();
     let pounds = per_area.get(Unit::PoundPerSquareFoot) * 4.0 * 8.0;
     assert_relative_eq!(pounds, 41.0 + 1.0 / 3.0, max_relative = 1e-12);
-    assert_relative_eq!(pounds, 41.23, max_relative = 5e-3);
-    assert_relative_eq!(per_area.base * 48.0 * 96.0 * 0.0254 * 0.0254, 18.748, max_relative = 1e-4);
+    assert_relative_eq!(per_area.base * 48.0 * 96.0 * 0.0254 * 0.0254, 18.748_485, max_relative = 1e-7);
 }
 
-/// Source: composition of an MDF as sold, by mass: 82 % fibre, 9 % UF solids, 8 % water, 1 % wax.
-/// On oven-dry fibre that is 10.98 % resin and 1.22 % wax, and a board moisture of 8.70 %.
+/// Worked by hand, invented: a board of 81 % fibre, 10 % resin solids, 8 % water and 1 % wax by mass. On oven-dry fibre
+/// that is 10/81 = 12.3457 % resin and 1/81 = 1.23457 % wax, and a board moisture of 8/92 = 8.69565 %.
 #[test]
-fn composition_of_an_mdf_as_sold() {
+fn composition_of_a_board_by_mass() {
     let mut draft = plain_recipe();
     draft.liquids = vec![
-        liquid(1, &format!("{:e}", 100.0 * 9.0 / 82.0), "66", "1280"),
-        liquid(2, &format!("{:e}", 100.0 / 82.0), "50", "950"),
+        liquid(1, &format!("{:e}", 100.0 * 10.0 / 81.0), "66", "1280"),
+        liquid(2, &format!("{:e}", 100.0 / 81.0), "50", "950"),
     ];
     set(&mut draft, Field::BoardMoisture, &format!("{:e}", 100.0 * 8.0 / 92.0), Unit::PercentDryBasis);
     let case = solve(&draft);
-    assert_relative_eq!(base(&case, Figure::FibrePerBoardMass), 0.82, max_relative = 1e-9);
-    for (id, dose, solids_of_board) in [(1, 0.1098, 0.09), (2, 0.0122, 0.01)] {
+    assert_relative_eq!(base(&case, Figure::FibrePerBoardMass), 0.81, max_relative = 1e-9);
+    for (id, dose, solids_of_board) in [(1, 0.123_456_8, 0.1), (2, 0.012_345_68, 0.01)] {
         let part = |part| base(&case, Figure::Liquid(LiquidId(id), part));
-        assert_relative_eq!(part(LiquidFigure::SolidsOnFibre), dose, max_relative = 5e-3);
+        assert_relative_eq!(part(LiquidFigure::SolidsOnFibre), dose, max_relative = 1e-6);
         let solids = part(LiquidFigure::PerBoardMass) * part(LiquidFigure::Solids) / part(LiquidFigure::Liquid);
         assert_relative_eq!(solids, solids_of_board, max_relative = 1e-9);
     }
     let moisture = case.input.board.moisture;
-    assert_relative_eq!(moisture.dry_basis().value, 0.0870, max_relative = 5e-4);
+    assert_relative_eq!(moisture.dry_basis().value, 0.086_956_52, max_relative = 1e-6);
     assert_relative_eq!(moisture.wet_basis().value, 0.08, max_relative = 1e-12);
 }
 

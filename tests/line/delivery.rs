@@ -277,7 +277,7 @@ fn an_accepted_delivery_is_listed_once() {
     let (mut mill, delivered) = filled(TankWay::Level, "42", Unit::Percent);
     let tank = delivered.tank.unwrap();
     mill.book.tank_mut(tank).unwrap().ordered_at = Some(1);
-    mill.book.delivered_batch = " W 124 ".to_owned();
+    mill.book.delivered_batch = " B-0107 ".to_owned();
     let mut record = LineRecord { book: mill.book, ..LineRecord::default() };
     let before = record.clone();
     let accept = |record: &mut LineRecord, at| {
@@ -289,12 +289,12 @@ fn an_accepted_delivery_is_listed_once() {
     let [listed] = &record.deliveries[..] else { panic!("{:?}", record.deliveries) };
     assert_eq!(
         (listed.batch.as_str(), listed.tank, listed.certificate.amount.text.as_str()),
-        ("W 124", Some(tank), "5000")
+        ("B-0107", Some(tank), "5000")
     );
-    assert_eq!((record.last_batch(tank), &record.book.delivery), (Some("W 124"), &LineBook::default().delivery));
+    assert_eq!((record.last_batch(tank), &record.book.delivery), (Some("B-0107"), &LineBook::default().delivery));
     let step = DocumentStep { before, after: record.clone() };
-    record.book.delivered_batch = "W 125".to_owned();
+    record.book.delivered_batch = "B-0108".to_owned();
     accept(&mut record, 1_772_431_300_000);
     let then = step.taken_back(&LINE, &record);
-    assert_eq!(then.deliveries.iter().map(|listed| listed.batch.as_str()).collect::<Vec<_>>(), ["W 125"]);
+    assert_eq!(then.deliveries.iter().map(|listed| listed.batch.as_str()).collect::<Vec<_>>(), ["B-0108"]);
 }

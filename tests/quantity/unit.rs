@@ -111,8 +111,8 @@ fn base_units_are_those_of_the_typed_quantities() {
     }
 }
 
-/// Source: EN 322 defines the dry basis; worked figures in common handbooks: 20, 50 and 100 % on the
-/// dry basis are 16.667, 33.333 and 50 % on the wet one.
+/// Source: EN 322 defines the dry basis. By hand: 20, 50 and 100 % on the dry basis are 16.667, 33.333 and 50 % on the
+/// wet one.
 #[test]
 fn wet_basis_is_not_a_factor() {
     for (dry, wet) in [(20.0, 100.0 / 6.0), (50.0, 100.0 / 3.0), (100.0, 50.0)] {

@@ -122,7 +122,7 @@ fn what_is_typed_for_solutions_and_glues_is_kept() {
     let (store, library) = new_library();
     let mut typed = MixDraft::default();
     typed.entry_mut(MixField::Concentration).text = "22,5".to_owned();
-    typed.part_mut(&PartKey::Liquid("UF 66".to_owned())).in_tank = Some(false);
+    typed.part_mut(&PartKey::Liquid("UF, winter".to_owned())).in_tank = Some(false);
     typed.part_mut(&PartKey::Water).in_tank = Some(true);
     library.keep(&MIXING, &Stored::new(typed.clone())).unwrap();
     assert_eq!(kept(&Library::blank(store.clone()), &MIXING), Ok(Some(typed)));

@@ -19,9 +19,9 @@ fn three() -> Vec<Vec<DataPoint>> {
     ]
 }
 
-/// Source: computed once with statsmodels 0.15.0 (Python): `ols("y ~ C(g) + x")` for slope, residual variance and the
-/// predicted means at x = 680 with their 95 % intervals (`get_prediction`), and `anova_lm` of it against `ols("y ~ C(g) * x")`
-/// for the test that the slopes are alike (F = 0.9017 on 2 and 6 degrees of freedom).
+/// Source: computed once with a general statistics library: the group as a factor and x for slope, residual variance and the
+/// predicted means at x = 680 with their 95 % intervals, and the analysis of variance of it against the model with a slope of
+/// each group for the test that the slopes are alike (F = 0.9017 on 2 and 6 degrees of freedom).
 #[test]
 fn as_a_general_statistics_library_has_it() {
     let own = Covariance::of(&three()).unwrap();

@@ -17,7 +17,7 @@ fn check(low: f64, high: f64, about: usize, expected: &[&str]) {
     assert_eq!(labels, expected, "{low} to {high}");
 }
 
-/// Source: the R package `labeling` 0.4.3, whose manual gives extended(8.1, 14.1, 4) as 8 10 12 14.
+/// Source: Talbot, Lin and Hanrahan (2010): about 4 ticks from 8.1 to 14.1 are 8, 10, 12 and 14.
 #[test]
 fn the_published_example() {
     check(8.1, 14.1, 4, &["8", "10", "12", "14"]);

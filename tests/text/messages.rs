@@ -411,7 +411,7 @@ fn cautions_are_where_the_work_is() {
     assert_eq!(reached.len(), Caution::ALL.len(), "{reached:?}");
 }
 
-/// Sources: the regulations named in each line, as the issue of the project gives them.
+/// Sources: the regulations named in each line.
 #[test]
 fn limits_are_those_of_the_regulations() {
     let told = |caution| words::caution(caution, DecimalMark::Point).limits.join("\n").replace('\u{a0}', " ");

@@ -105,7 +105,7 @@ fn formulas_of_the_standards() {
     assert_relative_eq!(whole, 2.2 / (0.45 * 0.45 * 0.016), max_relative = 1e-12);
 }
 
-/// Source: a common teaching example, green 136 g, oven-dry 100 g is 36 % on the dry basis.
+/// By hand: green 136 g, oven-dry 100 g is 36 % on the dry basis.
 #[test]
 fn moisture_on_the_dry_basis() {
     let mut draft = BoardDraft::blank(BoardId(1));

@@ -8,9 +8,7 @@ fn words(texts: &[&str]) -> Vec<Word> {
     texts.iter().map(|text| Word::parse(text).unwrap()).collect()
 }
 
-/// Source: NIST/SEMATECH e-Handbook of Statistical Methods, section 5.3.3.4.7, summary tables of useful
-/// fractional factorial designs: factors, generators, resolution, runs. Taken from a transcription of the
-/// page's generators in a public repository, as the page itself was out of reach, and held against memory.
+/// Source: Box, Hunter and Hunter (2005), table of two-level fractions; resolution computed from the generators.
 #[test]
 fn fractions_are_the_published_ones() {
     type Row = (usize, usize, u32, usize, &'static [&'static str]);
@@ -44,13 +42,12 @@ fn fractions_are_the_published_ones() {
     assert!(offered(2).is_empty() && Design::fraction(7, 5).is_none());
 }
 
-/// Source: index of minimal-sample-size resolution IV designs 2^(k−p), file DEXRES4 of Dataplot (NIST):
-/// the smallest number of runs at which main effects stand clear of two-factor interactions. Our table
-/// reaches it for each number of factors; for 5 factors the index names 4=12, 5=13, which is of
-/// resolution III, and is left out.
+/// Source: Box, Hunter and Hunter (2005), table of two-level fractions: the smallest number of runs at which main
+/// effects stand clear of two-factor interactions. By hand: k factors take at least 2k runs for that, and a fraction
+/// the next power of two.
 #[test]
 fn resolution_four_takes_the_published_number_of_runs() {
-    for (factors, runs) in [(4, 8), (6, 16), (7, 16), (8, 16)] {
+    for (factors, runs) in [(4, 8), (5, 16), (6, 16), (7, 16), (8, 16)] {
         let smallest = offered(factors)
             .into_iter()
             .filter_map(|p| Design::fraction(factors, usize::from(p)))
@@ -130,7 +127,7 @@ fn full_designs_in_standard_order() {
     assert!(mixed.alias_table(4).is_empty());
 }
 
-/// Source: Montgomery, Design and Analysis of Experiments, suggested blocking arrangements for 2^k designs
+/// Source: Montgomery (2013), suggested blocking arrangements for 2^k designs
 /// (from memory: two blocks by the highest interaction; 2^3 in four by AB and AC; 2^5 in four loses orders
 /// 3, 3 and 4).
 #[test]

@@ -343,7 +343,7 @@ fn effect_of(effects: &Effects, term: Term) -> f64 {
     effects.term(term).unwrap().effect.unwrap().value
 }
 
-/// Source: Box, Hunter and Hunter, Statistics for Experimenters, the 2³ pilot plant (temperature, concentration, catalyst):
+/// Source: Box, Hunter and Hunter (2005), the 2³ pilot plant (temperature, concentration, catalyst):
 /// 23, −5, 1.5; interactions 1.5, 10, 0.
 #[test]
 fn the_pilot_plant() {
@@ -362,7 +362,7 @@ fn the_pilot_plant() {
     assert_relative_eq!(effects.residual_squares, 0.5, epsilon = 1e-9);
 }
 
-/// Source: Montgomery, Design and Analysis of Experiments, filtration rate, 2⁴: A 21.625, B 3.125, C 9.875, D 14.625,
+/// Source: Montgomery (2013), filtration rate, 2⁴: A 21.625, B 3.125, C 9.875, D 14.625,
 /// AC −18.125, AD 16.625.
 #[test]
 fn the_filtration_rate() {

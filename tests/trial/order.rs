@@ -4,8 +4,7 @@ use haulm::domain::trial::series::run_order::Chance;
 use oorandom::Rand32;
 use proptest::prelude::*;
 
-/// Source: the demonstration program of the PCG reference implementation (pcg32-demo, seed 42, stream 54),
-/// first six numbers, round 1 (from memory; that they agree leaves little doubt).
+/// Source: O'Neill (2014), seed 42, stream 54, first six numbers, round 1 (from memory; that they agree leaves little doubt).
 #[test]
 fn the_generator_is_the_published_one() {
     let mut generator = Rand32::new_inc(42, 54);

@@ -287,10 +287,9 @@ fn ammonium_sulfate(dose: &'static str) -> LiquidDraft {
         dose,
         solids: "20",
         density: "1115.4",
-        source:
-            "Typical. Dose: Čuk et al. (2011) and others, 0.85 to 3 %. Density at 20 °C: CRC Handbook of Chemistry \
+        source: "Typical. Dose: Čuk et al. (2011), 0.85 to 3 %. Density at 20 °C: CRC Handbook of Chemistry \
                  and Physics, 102nd ed. Concentration: unverified."
-                .to_owned(),
+            .to_owned(),
     }
     .into()
 }

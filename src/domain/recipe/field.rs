@@ -29,7 +29,7 @@ const fn folded(station: Station, letter: &'static str, index: &'static str) -> 
 }
 
 /// The usual press factor, s/mm.
-pub const PRESS_FACTOR: Window = Window { low: 5.6, high: 14.0, source: Published("Garay (2012) and others") };
+pub const PRESS_FACTOR: Window = Window { low: 5.6, high: 14.0, source: Published("Garay (2012)") };
 
 form! {
     /// A number on the recipe page.
@@ -51,7 +51,7 @@ form! {
             Limit::from_to(U::PerTonne, 0.0, 1e6).optional();
         /// Moisture wanted of the mat at the former.
         MatMoisture: mat_moisture, Moisture, PercentDryBasis, "", main(Station::Mat, "ω", "t"),
-            Limit::from_to(U::PercentDryBasis, 0.0, 100.0).usually(8.0, 12.0, Published("Gruver et al.; Garay (2012)"));
+            Limit::from_to(U::PercentDryBasis, 0.0, 100.0).usually(8.0, 12.0, Published("Garay (2012)"));
         /// Points of moisture lost between blender and former.
         DryingLoss: drying_loss, Share, Percent, "0", folded(Station::Mat, "δ", ""),
             Limit::from_to(U::Percent, 0.0, 50.0).usually(0.0, 3.0, CommonPractice);

@@ -43,7 +43,7 @@ pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
     let series = trial.planned();
     let factors = series.as_ref().map_or(&[][..], |series| &series.factors);
     let mut head: Vec<CsvCell> =
-        ["trial", "saved", "recipe", "revision", "revision_number", "board", "run", "standard", "block", "replicate"]
+        ["trial", "saved", "recipe", "revision", "revision_number", "board", "run", "plan_order", "block", "replicate"]
             .map(CsvCell::text)
             .into();
     for (at, factor) in factors.iter().enumerate() {

@@ -1,6 +1,6 @@
 //! A spreadsheet file of one or more sheets, with live formulas.
 //!
-//! Own code: `rust_xlsxwriter` adds 237 kB (brotli) to a page of 150, and there is only one wasm module
+//! Own code: a ready-made writer adds 237 kB (brotli) to a page of 150, and there is only one wasm module
 //! to load. What a table takes is five small XML files.
 //!
 //! Source: ECMA-376-1:2016, Office Open XML file formats, clause 18 (SpreadsheetML).

@@ -11,7 +11,7 @@ use crate::ui::text::fluent;
 use crate::{label, t};
 
 /// The prose of the sources, longer phrases before the shorter ones in them, with what it is in the language.
-fn phrases() -> [(&'static str, &'static str); 34] {
+fn phrases() -> [(&'static str, &'static str); 33] {
     [
         ("Directive (EU)", label!("source-directive")),
         ("Invented, for the example.", label!("source-invented")),
@@ -42,7 +42,6 @@ fn phrases() -> [(&'static str, &'static str); 34] {
         ("chart for individuals", label!("source-chart-individuals")),
         ("least squares", label!("source-least-squares")),
         ("chapter ", label!("source-chapter")),
-        ("and others", label!("source-and-others")),
         ("up to ", label!("source-up-to")),
         ("about ", label!("source-about")),
         ("best ", label!("source-best")),

@@ -9,10 +9,10 @@ fn versions() {
     let mut text = String::new();
     let mut say = |line: String| writeln!(text, "{line}").unwrap();
     let three = t!("record-revision", number = 3);
-    let named = twin(&three, "JK", "2026-03-09 10:42:07");
+    let named = twin(&three, "AB", "2026-03-09 10:42:07");
     say(named.clone());
     say(twin(&three, "", "2026-03-09 10:42:07"));
-    for (author, date) in [("JK", "2026-03-09"), ("", "2026-03-09")] {
+    for (author, date) in [("AB", "2026-03-09"), ("", "2026-03-09")] {
         say(format!("{three} {}", released_by(author, date)));
         say(format!("{three} {}", withdrawn_by(author, date)));
     }
@@ -32,16 +32,16 @@ fn versions() {
     say(t!("record-saved-as-new", name = "Copy of Straw 15 mm"));
     say(t!("record-replaced", role = "Binder"));
     insta::assert_snapshot!(text, @"
-    Revision 3 (JK, 2026-03-09 10:42:07)
+    Revision 3 (AB, 2026-03-09 10:42:07)
     Revision 3 (2026-03-09 10:42:07)
-    Revision 3 released by JK, 2026-03-09
-    Revision 3 release withdrawn by JK, 2026-03-09
+    Revision 3 released by AB, 2026-03-09
+    Revision 3 release withdrawn by AB, 2026-03-09
     Revision 3 released, 2026-03-09
     Revision 3 release withdrawn, 2026-03-09
     Revision 3 of “Straw 15 mm” is released for the line.
     Release of “Straw 15 mm”, Revision 3, withdrawn.
     Revision 4 was saved after Revision 3. This page still shows Revision 3.
-    Not saved: Revision 4 was saved after Revision 3 (JK, 2026-03-09 10:42:07), which this page started from. Saving on top keeps that revision in the history, but not what it changed.
+    Not saved: Revision 4 was saved after Revision 3 (AB, 2026-03-09 10:42:07), which this page started from. Saving on top keeps that revision in the history, but not what it changed.
     Not saved: the binder is now UF resin, not pMDI. Save it as a new recipe, or as the next revision of this one.
     Open Revision 4
     Save on top of Revision 4

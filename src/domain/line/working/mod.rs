@@ -45,8 +45,7 @@ const BALANCE: Ground = Ground::MassBalance;
 const DEFINITION: Ground = Ground::Definition;
 const MOISTURE: Ground = Ground::Published("EN 322; ISO 16979; ASTM D4442");
 const BOARD: Ground = Ground::Published("EN 323");
-const LEAST_SQUARES: Ground =
-    Ground::Published("least squares; Draper and Smith, Applied Regression Analysis (unverified)");
+const LEAST_SQUARES: Ground = Ground::Published("least squares; Draper and Smith (1998), unverified");
 const CHART: Ground = Ground::Published("ISO 7870-2, chart for individuals (factor unverified)");
 
 /// Collects the numbers put in while a formula is written down.

@@ -1,7 +1,7 @@
 //! Useful fractions of two-level designs.
 //!
 //! Source: NIST/SEMATECH e-Handbook of Statistical Methods, section 5.3.3.4.7 (summary tables of useful
-//! fractional factorial designs), after Box, Hunter and Hunter, Statistics for Experimenters.
+//! fractional factorial designs), after Box, Hunter and Hunter (2005).
 
 use crate::domain::trial::series::word::Word;
 

@@ -132,7 +132,7 @@ fn row(state: State, listed: &Listed<'_>) -> LibraryRow {
     }
 }
 
-/// "JK 10:42", of each head: what distinguishes it from the others before it is opened, to the second where it takes that.
+/// "AB 10:42", of each head: what distinguishes it from the others before it is opened, to the second where it takes that.
 fn versions_in_words(listed: &Listed<'_>) -> Vec<String> {
     let say = |version: &Version<'_>, at: String| {
         let author = &version.summary.author;

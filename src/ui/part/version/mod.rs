@@ -57,7 +57,7 @@ pub fn label(seen: &Seen) -> String {
     if seen.twin { versions::twin(&label, &seen.author, &exact(seen)) } else { label }
 }
 
-/// "Revision 3 · 10:42 · JK · drier straw"; time and initials tell it from another one with that number.
+/// "Revision 3 · 10:42 · AB · drier straw"; time and initials tell it from another one with that number.
 #[must_use]
 pub fn line(seen: &Seen) -> String {
     format!("{} · {}", t!("record-revision", number = seen.number), saved(seen, &when(seen.saved_at)))
@@ -75,7 +75,7 @@ pub fn headline(seen: &Seen, is_saved: bool) -> String {
     }
 }
 
-/// Time, initials, change note and whether the recipe was removed by it: "10:42 · JK · drier straw".
+/// Time, initials, change note and whether the recipe was removed by it: "10:42 · AB · drier straw".
 fn saved(seen: &Seen, at: &str) -> String {
     let exact = seen.twin.then(|| exact(seen));
     let removed = if seen.standing == Standing::Removed { label!("record-deleted-mark") } else { "" };
@@ -88,7 +88,7 @@ fn exact(seen: &Seen) -> String {
     format!("{} {}", clock::date(seen.saved_at), clock::time_exact(seen.saved_at))
 }
 
-/// "released by JK, 2026-03-09", or by whom that was withdrawn; `None` where it never was released.
+/// "released by AB, 2026-03-09", or by whom that was withdrawn; `None` where it never was released.
 #[must_use]
 pub fn release(seen: &Seen) -> Option<String> {
     let Released { by, withdrawn } = seen.released.as_ref()?;
@@ -98,7 +98,7 @@ pub fn release(seen: &Seen) -> Option<String> {
     })
 }
 
-/// "Revision 3 released by JK, 2026-03-09"
+/// "Revision 3 released by AB, 2026-03-09"
 #[must_use]
 pub fn released(seen: &Seen) -> Option<String> {
     Some(format!("{} {}", label(seen), release(seen)?))

@@ -276,7 +276,7 @@ comparison-emission-urea = Harnstoff für das Sollverhältnis
 comparison-emission-concentration = Formaldehyd in Luft
 comparison-emission-perforator-at-reference = Perforatorwert bei 6,5 % Plattenfeuchte
 comparison-emission-structure = Stöchiometrie; von nur Methylol bis nur Methylen
-comparison-emission-perforator-source = Veröffentlichte Umrechnung (1990), Beiwerte ungeprüft; über 6,5 % kann der Wert zu niedrig sein
+comparison-emission-perforator-source = Jann und Deppe (1990), Beiwerte ungeprüft; über 6,5 % kann der Wert zu niedrig sein
 comparison-emission-limit = Grenzwert: { $market }, { $article }
 comparison-emission-valid-from = { $regulation }, ab { $date }
 

@@ -136,7 +136,7 @@ library-save-system = Als eigenes System speichern
 library-save-system-hint = Ein System gleichen Namens wird ersetzt; das lässt sich rückgängig machen.
 library-system-name = Name des Systems
 library-system-source = Quelle der Werte
-library-system-name-missing = Der Name des Systems fehlt. Einen eingeben, etwa „UF 66, Winter“.
+library-system-name-missing = Der Name des Systems fehlt. Einen eingeben, etwa „UF, Winter“.
 library-no-liquids = Das Rezept hat keine Flüssigkeiten zum Speichern. Zuerst dort welche hinzufügen.
 
 # Versuche

@@ -28,7 +28,6 @@ source-around = um die{" "}
 source-chart-individuals = Einzelwertkarte
 source-least-squares = kleinste Quadrate
 source-chapter = Kapitel{" "}
-source-and-others = und andere
 source-up-to = bis{" "}
 source-about = etwa{" "}
 source-best = am besten{" "}

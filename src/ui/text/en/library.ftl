@@ -136,7 +136,7 @@ library-save-system = Save as own system
 library-save-system-hint = A system of the same name is replaced; this can be undone.
 library-system-name = System name
 library-system-source = Source of the values
-library-system-name-missing = System name is blank. Enter one, such as “UF 66, winter”.
+library-system-name-missing = System name is blank. Enter one, such as “UF, winter”.
 library-no-liquids = The recipe has no liquids to save. Add some there first.
 
 # Trials

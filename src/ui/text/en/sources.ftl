@@ -28,7 +28,6 @@ source-around = around the{" "}
 source-chart-individuals = chart for individuals
 source-least-squares = least squares
 source-chapter = chapter{" "}
-source-and-others = and others
 source-up-to = up to{" "}
 source-about = about{" "}
 source-best = best{" "}
