@@ -4,10 +4,11 @@
 // goes when the limit is reached. The measuring is the same either way.
 
 /**
- * Whole download, brotli -11. MISSED: some 1 751 kB in eight parts; 1 510 as one program, which took 11.7 s to the first box. All pages are leptos's own
- * components now, 28 000 lines of them, and no part of the program stands out: the largest function has 34 kB of 5.5 MB. A first visit waits for START only.
+ * Whole download of who speaks English, brotli -11. MISSED: some 1 798 kB in eight parts; 1 753 before all words were messages that a language can order as it
+ * needs. Another language is one file more, German 49 kB, for who chose it. No part of the program stands out: the largest function has 34 kB of 5.5 MB. A first
+ * visit waits for START only.
  */
-export const DOWNLOAD = { what: "whole download, brotli", unit: "kB", limit: 900, aim: 500, ceiling: 1770 };
+export const DOWNLOAD = { what: "whole download, brotli", unit: "kB", limit: 900, aim: 500, ceiling: 1810 };
 /** What of it a first visit waits for: all but the parts that come after the start. A limit of our own. */
 export const START = { what: "of it before the recipe can be typed in", unit: "kB", limit: 750, aim: 500 };
 /** First contentful paint of a first visit at 4x CPU slowdown on a slow line. */

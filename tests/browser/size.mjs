@@ -13,11 +13,15 @@ for (const entry of entries.filter((entry) => entry.isFile())) {
   rows.push([entry.name, bytes.length, (await brotli(bytes)).length]);
 }
 rows.sort((a, b) => b[2] - a[2]);
+// A language other than English is fetched by who chose it, and by nobody else.
+const languages = rows.filter(([name]) => name.endsWith(".ftl"));
+languages.forEach((row) => rows.splice(rows.indexOf(row), 1));
 rows.push(["total", ...[1, 2].map((i) => rows.reduce((sum, row) => sum + row[i], 0))]);
 
 const line = (name, raw, small) => console.log(name.padEnd(28) + String(raw).padStart(12) + String(small).padStart(12));
 line("file", "raw, B", "brotli, B");
 for (const row of rows) line(...row);
+for (const row of languages) line(...row);
 
 const later = rows.filter(([name]) => /^(split|chunk)_/.test(name)).reduce((sum, row) => sum + row[2], 0);
 for (const [budget, bytes] of [[DOWNLOAD, rows.at(-1)[2]], [START, rows.at(-1)[2] - later]]) {
