@@ -46,15 +46,15 @@ journey("Ctrl+Z takes back what was entered on the bench, a box in one step, and
   const chord = (key) => page.driver.actions().keyDown(Key.CONTROL).sendKeys(key).keyUp(Key.CONTROL).perform();
   const rest = () => page.run(() => document.activeElement.blur());
   await mat(page);
-  const width = await held(page, "bench_mat_width");
+  await field(page, "bench_boards", "5");
   await field(page, "bench_mat_width", "512");
   await field(page, "bench_boards", "7");
   await rest();
   await chord("z");
-  await page.until(async () => assert.notEqual(await held(page, "bench_boards"), "7"));
+  await page.until(async () => assert.equal(await held(page, "bench_boards"), "5"));
   assert.equal(await held(page, "bench_mat_width"), "512");
   await chord("z");
-  await page.until(async () => assert.equal(await held(page, "bench_mat_width"), width));
+  await page.until(async () => assert.equal(await held(page, "bench_mat_width"), "450"));
   await chord("y");
   await page.until(async () => assert.equal(await held(page, "bench_mat_width"), "512"));
 });
