@@ -224,8 +224,8 @@ bench-place-bond-piece = Platte { $board }, Prüfkörper { $number } für Querzu
 bench-place-swelling-piece = Platte { $board }, Prüfkörper { $number } für Quellung, { $field }
 
 # Auswahl
-bench-choice-thickness-finished = Fertigdicke; Schleifzugabe kommt hinzu
-bench-choice-thickness-pressed = Gepresst, ungeschliffen
+bench-choice-thickness-finished = Fertig geschliffen
+bench-choice-thickness-pressed = Ungeschliffen
 bench-choice-overage-of-moist = Anteil der feuchten Masse
 bench-choice-overage-of-oven-dry = Anteil der atro Masse, feucht zugegeben
 bench-choice-overage-on-furnish = Alles: Verlust nach dem Beleimen
