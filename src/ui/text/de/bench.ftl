@@ -54,7 +54,7 @@ bench-reset-of = { $name }: auf den Wert des Rezepts zurücksetzen
 # Lauf und Ansatz
 bench-run = Lauf
 bench-run-of = { $run } von { $count }
-bench-run-number = Lauf { $run }
+bench-run-number = Lauf { $run }
 bench-base-sheet = Grundzettel
 bench-batch = Ansatz
 bench-batch-of = Ansatz { $batch } von { $count }

@@ -54,7 +54,7 @@ bench-field-recovered-moisture = Feuchte der beleimten Fasern
 
 # Felder einer Versuchsreihe
 bench-field-replicates = Wiederholungen
-bench-field-seed = Startwert der Reihenfolge
+bench-field-seed = Startzahl der Reihenfolge
 bench-field-margin = Zuschlag auf das Material
 bench-field-factor = Faktor
 bench-field-level = Stufe

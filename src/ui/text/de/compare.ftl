@@ -221,7 +221,7 @@ compare-budget = Unsicherheitsbudget
 compare-budget-of = Budget: { $figure }, { $name }
 compare-improve = Zuerst verbessern: { $source }, { $share } % der Varianz. Mit halber Unsicherheit dort gilt für das Ergebnis ± { $halved } statt ± { $now }.
 compare-source = Quelle
-compare-share = Varianzanteil
+compare-share = Varianz­anteil
 compare-share-percent = Varianzanteil, %
 compare-other-sources = { $count ->
     [one] 1 weitere Quelle
@@ -234,7 +234,7 @@ compare-combined-source = JCGM 100:2008, Gleichung 10; Intervalle nach deren Anh
 compare-sources = Quellen der Unsicherheit
 compare-sources-hint = Kursiv: Richtwert. Das Zertifikat des Messgeräts geht vor. Für einen exakten Wert ± leer lassen.
 compare-instrument = Herkunft
-compare-plus-minus-is = Bedeutung von ±
+compare-plus-minus-is = Bedeutung von ±
 compare-plus-minus-of = { $input }: ±
 compare-plus-minus-is-of = { $input }: Bedeutung von ±
 compare-freedom = Freiheitsgrade
