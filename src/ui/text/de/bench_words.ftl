@@ -168,7 +168,7 @@ bench-figure-correction = Korrektur der nächsten Matte
 
 # Eigenschaften, und die Norm einer jeden
 bench-property-density = Rohdichte
-    .note = bei vorhandener Feuchte (EN 323)
+    .note = bei vorhandener Feuchte, EN 323
 bench-property-oven-dry-density = Rohdichte, atro
     .note = atro Masse je gemessenem Volumen (EN 323)
 bench-property-moisture = Feuchte
