@@ -166,7 +166,7 @@ compare-effect = Änderung für 1 % mehr: { $figure }
 # Betriebskarte
 compare-across = Waagrecht
 compare-up = Senkrecht
-compare-map-up = { $up } · Höhenlinien: { $figure }
+compare-map-up = { $up } · Linien: { $figure }
 compare-map-now = Rezept { $across }, { $up }
 compare-feasible = Fahrbar
 compare-cannot-run = Nicht fahrbar
