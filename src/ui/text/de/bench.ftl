@@ -54,7 +54,7 @@ bench-reset-of = { $name }: auf den Wert des Rezepts zurücksetzen
 # Lauf und Ansatz
 bench-run = Lauf
 bench-run-of = { $run } von { $count }
-bench-run-number = Lauf { $run }
+bench-run-number = Lauf { $run }
 bench-base-sheet = Grundzettel
 bench-batch = Ansatz
 bench-batch-of = Ansatz { $batch } von { $count }
@@ -119,7 +119,7 @@ bench-note-wall-loss = Wandverlust { $share }
 bench-note-spray = Sprühstrom { $flow }
 bench-note-all-trials = für alle Versuche gleich
 bench-blender = Beleimmischer und Mehreinwaage
-bench-capacity = Fassungsvermögen, feucht
+bench-capacity = Fassungs­vermögen, feucht
 bench-overage = Mehreinwaage
 bench-overage-of = Mehreinwaage bezogen auf
 bench-overage-on = Mehreinwaage gilt für

@@ -54,7 +54,7 @@ bench-field-recovered-moisture = Feuchte der beleimten Fasern
 
 # Felder einer Versuchsreihe
 bench-field-replicates = Wiederholungen
-bench-field-seed = Startwert der Reihenfolge
+bench-field-seed = Startzahl der Reihenfolge
 bench-field-margin = Zuschlag auf das Material
 bench-field-factor = Faktor
 bench-field-level = Stufe
@@ -168,7 +168,7 @@ bench-figure-correction = Korrektur der nächsten Matte
 
 # Eigenschaften, und die Norm einer jeden
 bench-property-density = Rohdichte
-    .note = bei vorhandener Feuchte (EN 323)
+    .note = bei vorhandener Feuchte, EN 323
 bench-property-oven-dry-density = Rohdichte, atro
     .note = atro Masse je gemessenem Volumen (EN 323)
 bench-property-moisture = Feuchte
@@ -224,8 +224,8 @@ bench-place-bond-piece = Platte { $board }, Prüfkörper { $number } für Querzu
 bench-place-swelling-piece = Platte { $board }, Prüfkörper { $number } für Quellung, { $field }
 
 # Auswahl
-bench-choice-thickness-finished = Fertigdicke; Schleifzugabe kommt hinzu
-bench-choice-thickness-pressed = Gepresst, ungeschliffen
+bench-choice-thickness-finished = Fertig geschliffen
+bench-choice-thickness-pressed = Ungeschliffen
 bench-choice-overage-of-moist = Anteil der feuchten Masse
 bench-choice-overage-of-oven-dry = Anteil der atro Masse, feucht zugegeben
 bench-choice-overage-on-furnish = Alles: Verlust nach dem Beleimen

@@ -31,16 +31,16 @@ comparison-output-cost-per-year = Kosten im Jahr
 # Was den Betrieb mit einem Rezept verhindert
 comparison-obstacle-not-allowed = außerhalb der zulässigen Werte
 comparison-obstacle-no-balance = keine Bilanz: Dosen oder Verluste zu hoch
-comparison-obstacle-too-wet = beleimte Faser zu feucht
-comparison-obstacle-fibre-supply = mehr Faser, als der Trockner liefert
-comparison-obstacle-blender = mehr beleimte Faser, als der Beleimmischer schafft
+comparison-obstacle-too-wet = zu feucht
+comparison-obstacle-fibre-supply = über Trocknerleistung
+comparison-obstacle-blender = über Leistung des Beleimmischers
 comparison-obstacle-press = unter dem kleinsten Pressfaktor
 comparison-obstacle-line-speed = über der höchsten Bandgeschwindigkeit
 comparison-obstacle-press-adds-water = Platte feuchter als die Matte
 comparison-obstacle-mat-thinner = Matte dünner als die Platte
-comparison-obstacle-press-factor = Pressfaktor außerhalb des üblichen Bereichs
-comparison-obstacle-mat-moisture = Mattenfeuchte außerhalb des üblichen Bereichs
-comparison-obstacle-input = eine Eingabe außerhalb ihres üblichen Bereichs
+comparison-obstacle-press-factor = Pressfaktor unüblich
+comparison-obstacle-mat-moisture = Mattenfeuchte unüblich
+comparison-obstacle-input = eine Eingabe unüblich
 comparison-limited = { $system }: { $obstacle } von { $from } bis { $to }.
 
 # Worin sich Systeme unterscheiden, und was fehlt
