@@ -1,8 +1,8 @@
 //! What the browser says about its user's habits.
 
 use crate::quantity::format::DecimalMark;
-use js_sys::{Array, Intl::NumberFormat, Object};
-use wasm_bindgen::JsValue;
+use js_sys::{Array, Function, Intl::NumberFormat, Reflect};
+use wasm_bindgen::{JsCast, JsValue};
 
 /// The browser's language (BCP 47), such as "de-AT".
 #[must_use]
@@ -14,10 +14,18 @@ pub fn language() -> String {
         .unwrap_or_else(|| "en".to_owned())
 }
 
-/// The decimal mark of the browser's language: the first guess, until the user chooses.
+/// The decimal mark of the browser's language: the first guess, until the user chooses. A point where the browser names a language
+/// that it does not know itself, as some do without one.
 #[must_use]
 pub fn decimal_mark() -> DecimalMark {
-    let format = NumberFormat::new(&Array::of1(&language().into()), &Object::new()).format();
-    let one_and_a_half = format.call1(&JsValue::UNDEFINED, &1.5.into()).ok().and_then(|text| text.as_string());
-    if one_and_a_half.is_some_and(|text| text.contains(',')) { DecimalMark::Comma } else { DecimalMark::Point }
+    one_and_a_half().filter(|text| text.contains(',')).map_or(DecimalMark::Point, |_| DecimalMark::Comma)
+}
+
+/// 1.5 as it is written in the browser's language.
+fn one_and_a_half() -> Option<String> {
+    let intl = Reflect::get(&js_sys::global(), &"Intl".into()).ok()?;
+    let constructor: Function = Reflect::get(&intl, &"NumberFormat".into()).ok()?.dyn_into().ok()?;
+    // By `Reflect`, since a name that is no language's is an exception.
+    let format: NumberFormat = Reflect::construct(&constructor, &Array::of1(&language().into())).ok()?.unchecked_into();
+    format.format().call1(&JsValue::UNDEFINED, &1.5.into()).ok()?.as_string()
 }

@@ -33,11 +33,12 @@ pub fn mount() {
 
 fn mount_app(missing: Option<Message>) {
     browser::set_language(&fluent::code());
-    browser::remove_first_paint();
     if hash::read() == rescue::HASH {
-        return rescue::mount();
+        rescue::mount();
+    } else {
+        mount_to_body(move || view! { <App missing=missing/> });
     }
-    mount_to_body(move || view! { <App missing=missing/> });
+    browser::remove_first_paint();
 }
 
 /// The frame.

@@ -174,7 +174,7 @@ journey("draws of the chosen figures agree with first order, and can be cancelle
   assert.match(row(rows, /^Fibre,/, /^A /).expanded, /^±\s96$/);
   assert.equal(row(rows, /^Fibre difference/, /^B − A$/).expanded, "exact");
   const wide = ({ drawn }) => drawn.split(" to ").map((text) => Number(text.replace("−", "-"))).reduce((low, high) => high - low);
-  const [wet, difference] = [row(rows, /^Mat weight, wet,/, /^B /), row(rows, /^Mat weight, moist difference/, /^B − A$/)];
+  const [wet, difference] = [row(rows, /^Mat weight, wet,/, /^B /), row(rows, /^Mat weight, wet difference/, /^B − A$/)];
   assert.ok(wide(difference) < wide(wet) / 2, JSON.stringify([wet, difference]));
   // Rounded to its ±, all of a group to the same place.
   for (const group of new Set(rows.map((row) => row.group))) {
@@ -211,7 +211,7 @@ journey("each ± can be typed, stated otherwise and left out, and the budget say
   await page.seesNot("Improve first: Finished thickness");
   await page.type(gauge, "0.4");
   await page.sees("Finished thickness, 97 % of the variance", { within: improve });
-  await page.choose("± of Finished thickness is", "Standard uncertainty");
+  await page.choose("Meaning of ± for Finished thickness", "Standard uncertainty");
   // The same number, stated otherwise, is a wider ±.
   await page.holds(gauge, "0.4");
   await page.sees("Finished thickness, 99 % of the variance", { within: improve });

@@ -9,7 +9,7 @@ use crate::record::content::line::LINE;
 use crate::record::document::step::DocumentStep;
 use crate::record::{CheckId, CheckRecord, LineRecord};
 use crate::ui::history::History;
-use crate::ui::text::named_line;
+use crate::ui::text::{named_line, named_recipe};
 use leptos::prelude::*;
 use std::collections::BTreeSet;
 
@@ -189,7 +189,7 @@ impl LineState {
 #[must_use]
 pub fn example_line_record(mark: DecimalMark) -> LineRecord {
     LineRecord {
-        book: with_decimal_mark(named_line(example_line(&example())), mark),
+        book: with_decimal_mark(named_line(example_line(&named_recipe(example()))), mark),
         example: true,
         ..LineRecord::default()
     }

@@ -11,9 +11,11 @@ use crate::ui::text::fluent;
 use crate::{label, t};
 
 /// The prose of the sources, longer phrases before the shorter ones in them, with what it is in the language.
-fn phrases() -> [(&'static str, &'static str); 33] {
+fn phrases() -> [(&'static str, &'static str); 35] {
     [
         ("Directive (EU)", label!("source-directive")),
+        ("Regulation (EU)", label!("source-regulation")),
+        ("102nd ed.", label!("source-edition-102")),
         ("Invented, for the example.", label!("source-invented")),
         ("Hexamine gives off formaldehyde and ammonia when heated.", label!("source-hexamine")),
         ("Dose beside another binder:", label!("source-dose-beside")),
@@ -58,9 +60,24 @@ pub fn source_text(source: &str) -> String {
     let put = |text: String, (english, own): (&str, &str)| text.replace(english, own);
     let text = phrases().into_iter().fold(source.to_owned(), put);
     // Between two numbers and between two names, wherever they are.
-    text.replace(" to ", label!("source-to"))
+    let text = text
+        .replace(" to ", label!("source-to"))
         .replace(" and ", label!("source-and"))
-        .replace(" of ", label!("source-of"))
+        .replace(" of ", label!("source-of"));
+    with_mark_of_language(&text)
+}
+
+/// A source's percentages as the language writes them: "12,5 bis 14 %". Numbers of standards and sections have points of their own.
+fn with_mark_of_language(text: &str) -> String {
+    let mark = label!("source-decimal-mark");
+    let is_share = text.contains('%');
+    let letters: Vec<char> = text.chars().collect();
+    let digit = |at: Option<usize>| at.and_then(|at| letters.get(at)).is_some_and(char::is_ascii_digit);
+    let put = |(at, letter): (usize, &char)| {
+        let between = *letter == '.' && digit(at.checked_sub(1)) && digit(Some(at + 1));
+        if is_share && between { mark.to_owned() } else { letter.to_string() }
+    };
+    letters.iter().enumerate().map(put).collect()
 }
 
 /// The liquids of a typical binder system, named in the language that is spoken. From then on their names are the user's.

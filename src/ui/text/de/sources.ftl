@@ -1,5 +1,8 @@
 # Worte in den Quellen der Richtwerte
 source-directive = Richtlinie (EU)
+source-regulation = Verordnung (EU)
+source-edition-102 = 102. Aufl.
+source-decimal-mark = ,
 source-invented = Erfunden, für das Beispiel.
 source-hexamine = Hexamin gibt beim Erhitzen Formaldehyd und Ammoniak ab.
 source-dose-beside = Dosis neben einem anderen Bindemittel:

@@ -15,9 +15,9 @@ bench-finding-too-wet = the furnish is too wet. A batch holds { $excess } more w
 # No fibre would be dry enough.
 bench-finding-too-wet-by-liquids = the furnish is too wet. A batch holds { $excess } more water than the target mat moisture needs; no water is weighed out, and the mat comes out at { $mat }.
     .fix = No fibre is dry enough: the liquids alone bring more water than is needed. Use liquids with more solids, thin them less, lower their doses, or accept a higher mat moisture.
-bench-finding-split = the blender does not take all at once: { $batches } equal batches, boards a batch: { $boards }.
+bench-finding-split = the blender does not take all at once: { $batches } equal batches, boards per batch: { $boards }.
     .fix = Weigh out and blend one batch after another.
-bench-finding-split-in-parts = the blender does not take all at once: { $batches } equal batches, boards a batch: { $boards }.
+bench-finding-split-in-parts = the blender does not take all at once: { $batches } equal batches, boards per batch: { $boards }.
     .fix = A batch does not make whole boards. Mix the batches before forming, or change the number of boards.
 bench-finding-too-many-batches = so small that it would take more than a hundred batches; all together weigh { $whole }.
     .fix = Check the capacity and its unit, or make fewer boards.

@@ -1,5 +1,8 @@
 # Prose in the sources of typical values. English is what the computation says; other languages replace it phrase by phrase.
 source-directive = Directive (EU)
+source-regulation = Regulation (EU)
+source-edition-102 = 102nd ed.
+source-decimal-mark = .
 source-invented = Invented, for the example.
 source-hexamine = Hexamine gives off formaldehyde and ammonia when heated.
 source-dose-beside = Dose beside another binder:

@@ -7,6 +7,7 @@ use crate::domain::Grade;
 use crate::domain::compare::uncertainty::agreement::DisagreementCause;
 use crate::domain::compare::uncertainty::agreement::compare;
 use crate::domain::compare::uncertainty::study::RequestedFigure;
+use crate::quantity::format::DecimalMark;
 use crate::t;
 use crate::ui::chart::scale::{LinearScale, Ticks};
 use crate::ui::page::compare::context::CompareContext;
@@ -172,7 +173,7 @@ fn result_body(
     reference: usize,
     is_drawn: bool,
 ) -> AnyView {
-    let scale = scale(&group);
+    let scale = scale(&group, context.state.units.with(|units| units.mark));
     let ends = scale.as_ref().map(
         |(_, low, high)| view! { <span class="ends"><span>{low.clone()}</span><span>{high.clone()}</span></span> },
     );
@@ -230,7 +231,7 @@ fn result_body(
 }
 
 /// The axis of a group, and the numbers at its ends.
-fn scale(group: &ResultGroup) -> Option<(LinearScale, String, String)> {
+fn scale(group: &ResultGroup, mark: DecimalMark) -> Option<(LinearScale, String, String)> {
     let ends = group.rows.iter().flat_map(|row| {
         let (value, (low, high), drawn) = row.numbers;
         [Some(value), Some(low), Some(high), drawn.map(|drawn| drawn.0), drawn.map(|drawn| drawn.1)]
@@ -241,7 +242,6 @@ fn scale(group: &ResultGroup) -> Option<(LinearScale, String, String)> {
     let around = LinearScale::new((low, high), (8.0, WIDE - 8.0))?.domain;
     let ticks = Ticks::new(around.0, around.1, 4)?;
     let domain = ((around.0 / ticks.step).floor() * ticks.step, (around.1 / ticks.step).ceil() * ticks.step);
-    let mark = crate::quantity::format::DecimalMark::Point;
     Some((LinearScale::new(domain, (8.0, WIDE - 8.0))?, ticks.label(domain.0, mark), ticks.label(domain.1, mark)))
 }
 
