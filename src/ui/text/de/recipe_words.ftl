@@ -240,7 +240,7 @@ name-source-common-practice = Praxis im Werk
 
 # Stationen der Linie
 name-station-fibre = Faser
-name-station-blender = Beleimmischer
+name-station-blender = Beleim­mischer
 name-station-mat = Matte
 name-station-press = Presse
 name-station-board = Platte
