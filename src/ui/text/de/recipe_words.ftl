@@ -240,7 +240,7 @@ name-source-common-practice = Praxis im Werk
 
 # Stationen der Linie
 name-station-fibre = Faser
-name-station-blender = Beleim­mischer
+name-station-blender = Beleimmischer
 name-station-mat = Matte
 name-station-press = Presse
 name-station-board = Platte
@@ -262,7 +262,7 @@ name-substance-soy = Sojaklebstoff
 name-substance-tannin = Tanninklebstoff
 name-substance-wax-emulsion = Wachsemulsion
 name-substance-ammonium-sulfate = Ammoniumsulfatlösung
-name-substance-ammonium-chloride = Ammoniumchloridlösung
+name-substance-ammonium-chloride = Ammonium­chlorid­lösung
 name-substance-ammonium-nitrate = Ammoniumnitratlösung
 name-substance-urea = Harnstofflösung
 name-substance-other = Etwas anderes
