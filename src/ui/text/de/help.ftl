@@ -111,11 +111,11 @@ help-terms-general-list =
 help-terms-board = Rezept
 help-terms-board-list =
     Dosis — Flüssigkeit oder Feststoff je Faser oder je Platte
-    Mattenzusammensetzung — woraus die Matte besteht: Faser, Feststoff und Wasser
+    Matten­zusammensetzung — woraus die Matte besteht: Faser, Feststoff und Wasser
     Mattengewicht je Meter — Masse der Matte je laufenden Meter
     Presszeit — wie lange eine Stelle der Matte in der Presse ist
     Pressfaktor — Presszeit je Millimeter Plattendicke
-    Maximale Bandgeschwindigkeit — die Geschwindigkeit, die der Antrieb oder das Werk zulässt
+    Maximale Band­geschwindigkeit — die Geschwindigkeit, die der Antrieb oder das Werk zulässt
     Leistung des Trockners — so viel Faser liefert der Trockner höchstens
     Leistung des Beleimmischers — so viel beleimte Faser nimmt der Beleimmischer höchstens auf
     Engpass — die Maschine, die die Linie begrenzt
@@ -125,7 +125,7 @@ help-terms-board-list =
     Kontrolle der Massenbilanz — Feststoff und Wasser, die in jede Station gehen und herauskommen, getrennt
 help-terms-line = Linie
 help-terms-line-list =
-    Pumpeneinstellungen — worauf jede Pumpe jetzt einzustellen ist
+    Pumpen­einstellungen — worauf jede Pumpe jetzt einzustellen ist
     Einstelltabelle — die Einstellungen über einen Bereich von Bandwaage und Feuchte
     Linienprüfung — Ablesungen der laufenden Linie neben ihrem Soll
     Auslitern — Messung des Durchflusses einer Pumpe durch Auffangen und Wägen
@@ -153,7 +153,7 @@ help-terms-compare-list =
     Gleichstandspreis — der Preis, bei dem zwei Systeme gleich viel kosten
     Empfindlichkeit — Ergebnisse, während sich eine Eingabe über einen Bereich ändert
     Betriebskarte — Ergebnisse, während sich zwei Eingaben ändern
-    Unsicherheitsbudget — wie viel jede Eingabe zur Unsicherheit eines Ergebnisses beiträgt
+    Unsicherheits­budget — wie viel jede Eingabe zur Unsicherheit eines Ergebnisses beiträgt
     95-%-Quantil — 95 % aller Ziehungen liegen darunter
 
 help-symbols = Formelzeichen

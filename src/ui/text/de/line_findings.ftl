@@ -52,7 +52,7 @@ line-finding-nozzles-between = { $open ->
 # Eine Pumpe, die nicht kann, was das Rezept verlangt
 line-reach-setting = Der Durchfluss verlangt die Einstellung { $setting }, { $status }.
 line-reach-below-zero = Der Durchfluss liegt unter dem, was sie bei Einstellung null fördert.
-line-reach-serves = Sie bedient Faserströme von { $least } bis { $most }, atro.
+line-reach-serves = Sie reicht für Faserströme von { $least } bis { $most }, atro.
 line-reach-several = Eines davon hilft. { $all }
 line-reach-test-to = Bis { $setting } auslitern, damit die Einstellung im geprüften Bereich liegt.
 line-reach-solids = Die Flüssigkeit mit { $solids } Feststoff verwenden.

@@ -37,7 +37,7 @@ recipe-thickness = Dicke
 recipe-sanding-top = Schliff oben
 recipe-sanding-bottom = Schliff unten
 recipe-width = Breite
-recipe-press-length = Pressenlänge
+recipe-press-length = Pressen­länge
 recipe-furnish = Rohstoff
 recipe-board-kind = Plattentyp
 
