@@ -64,7 +64,7 @@ journey("tanks from the keyboard: a new one is no error, Enter goes down, a past
   assert.equal(await page.run(() => document.activeElement.dataset.field), "line.tank.2.capacity");
   await page.keys("8 m3");
   await page.keys(Key.TAB);
-  await page.sees("Tank 2, volume when full: read as 8000 L");
+  await page.sees("Tank 2, capacity: read as 8000 L");
   assert.equal(await page.run(() => document.activeElement.dataset.field), "line.tank.2.heel");
   const paste = (words) =>
     page.run((words) => {

@@ -46,10 +46,10 @@ impl Cell {
         Self::Text(text.into())
     }
 
-    /// A text that heads a column or a row.
+    /// A text that heads a column or a row, without the places where a page may break a long word.
     #[must_use]
     pub fn heading(text: impl Into<String>) -> Self {
-        Self::Heading(text.into())
+        Self::Heading(text.into().replace('\u{ad}', ""))
     }
 }
 

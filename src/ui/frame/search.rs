@@ -51,7 +51,8 @@ pub fn search(state: State, query: &str) -> Vec<Hit> {
         return Vec::new();
     }
     let holds = |hit: &Hit| {
-        let name = hit.name.to_lowercase();
+        // Where a long word may break is not part of it.
+        let name = hit.name.to_lowercase().replace('\u{ad}', "");
         words.iter().all(|word| name.contains(word))
     };
     let pages =

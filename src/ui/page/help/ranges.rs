@@ -28,7 +28,7 @@ struct TypicalRange {
 impl TypicalRange {
     /// Whether every word occurs, in lower case.
     fn holds(&self, words: &[String]) -> bool {
-        let text = format!("{} {} {}", self.of, self.quantity, self.source).to_lowercase();
+        let text = format!("{} {} {}", self.of, self.quantity, self.source).to_lowercase().replace('\u{ad}', "");
         words.iter().all(|word| text.contains(word))
     }
 }

@@ -240,7 +240,7 @@ name-source-common-practice = Praxis im Werk
 
 # Stationen der Linie
 name-station-fibre = Faser
-name-station-blender = Beleimmischer
+name-station-blender = Beleim­mischer
 name-station-mat = Matte
 name-station-press = Presse
 name-station-board = Platte
@@ -269,7 +269,7 @@ name-substance-other = Etwas anderes
 
 # Maschinen, die die Linie begrenzen können
 name-machine-fibre-supply = Faserversorgung
-name-machine-blender = Beleimmischer
+name-machine-blender = Beleim­mischer
 name-machine-press = Presse
 name-machine-line-speed = Bandgeschwindigkeit
 
