@@ -107,16 +107,16 @@ test("where a page's part of the program does not arrive, the page says so and t
     try {
       await page.type("Board density", "671");
       await page.press("Line");
-      await page.sees("This page has not arrived.");
+      await page.sees("This page did not load.");
       await page.axe();
       await page.press("Recipe");
       await page.holds("Board density", "671");
       await page.press("Line");
-      await page.sees("This page has not arrived.");
+      await page.sees("This page did not load.");
       await writeFile(part, program);
       await page.press("Try again");
       await page.heading("Line");
-      await page.seesNot("This page has not arrived.");
+      await page.seesNot("This page did not load.");
     } finally {
       await page.close();
     }
