@@ -40,7 +40,7 @@ built() {
 
 step "format" cargo fmt --check
 step "lints, native" cargo clippy --locked --all-targets -- -D warnings
-step "lints, browser" cargo clippy --locked --target wasm32-unknown-unknown --features split --lib --bins -- -D warnings
+step "lints, browser" cargo clippy --locked --target wasm32-unknown-unknown --features split --lib --bins --example parts -- -D warnings
 step "native tests and doc tests" cargo test --locked --no-fail-fast
 step "browser build, what is left of it" built
 step "size budget" node tests/browser/size.mjs

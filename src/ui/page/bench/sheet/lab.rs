@@ -37,7 +37,7 @@ pub fn lab_note(state: State) -> String {
             known.then(|| {
                 let units = state.units.get();
                 let kind = field.kind();
-                joined(&in_box(&entry, kind, &units), &unit_short(units.unit(kind), ""))
+                joined(&in_box(entry, kind, &units), &unit_short(units.unit(kind), ""))
             })
         };
         let balances = match (shown(WeighField::FibreStep), shown(WeighField::LiquidStep)) {
