@@ -13,6 +13,7 @@ const says = async (page, name, words) => {
 };
 
 journey("every part is there, but for those that follow the whole app", { dir }, async (page) => {
+  await part(page, "Measured");
   const shown = await page.run(() => [...document.querySelectorAll("[data-part]")].map((e) => e.dataset.part));
   const exports = (await readFile(join(ROOT, "src/ui/components/mod.rs"), "utf8")).match(/^pub use .*;$/gm).join(" ");
   const components = [];
@@ -20,7 +21,7 @@ journey("every part is there, but for those that follow the whole app", { dir },
     const text = await readFile(join(ROOT, "src/ui/components", file), "utf8");
     for (const [, name] of text.matchAll(/#\[component\]\npub fn (\w+)/g)) if (exports.includes(name)) components.push(name);
   }
-  const left = ["Announce", "Cautions", "UndoNotice", "WorkingPanel"];
+  const left = ["Announce", "CautionItem", "Cautions", "UndoNotice", "WorkingPanel"];
   // A text of several lines is beside the text of one.
   assert.deepEqual(components.filter((name) => !left.includes(name) && name !== "TextArea").sort(), shown.sort());
 });
@@ -50,8 +51,10 @@ journey("boxes, choices and figures tell what was done, by keyboard", { dir }, a
 });
 
 journey("the gravest warning is first, and the others are behind a count", { dir }, async (page) => {
-  const slots = await page.run(() => [...document.querySelectorAll('[data-part="WarningSlot"] .warnings, [data-part="WarningSlot"] > p')].map((e) => e.textContent));
-  assert.match(slots.find((words) => words.includes("Fibre moisture is missing")), /^\s*Error/);
+  await part(page, "WarningSlot");
+  const slots = await page.run(() => [...document.querySelectorAll('[data-part="WarningSlot"] .warnings')].map((e) => e.textContent));
+  assert.match(slots[2], /^\s*Error\s+Fibre moisture is missing/);
+  assert.match(slots[2], /All 3/);
 });
 
 journey("Enter goes down a column, and a working gives the focus back", { dir }, async (page) => {
