@@ -22,7 +22,8 @@ pub fn Tabs(
         let button = NodeRef::<Button>::new();
         Effect::new(move |_| {
             if let Some(button) = button.get().filter(|_| shown.get() == at) {
-                reveal(&button);
+                // With the frame's own layout: before it, the page would be laid out once more.
+                request_animation_frame(move || reveal(&button));
             }
         });
         view! {
