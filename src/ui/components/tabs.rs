@@ -1,6 +1,6 @@
 //! The parts of a page of which one is shown at a time.
 
-use crate::browser::page::reveal;
+use crate::browser::page::{matches, reveal};
 use leptos::html::Button;
 use leptos::prelude::*;
 
@@ -22,8 +22,10 @@ pub fn Tabs(
         let button = NodeRef::<Button>::new();
         Effect::new(move |_| {
             if let Some(button) = button.get().filter(|_| shown.get() == at) {
-                // With the frame's own layout: before it, the page would be laid out once more.
-                request_animation_frame(move || reveal(&button));
+                // Asking where it is lays the page out once more, so only where the tabs are pushed aside (tabs.css), and within the frame.
+                if matches("(max-width: 40em)") {
+                    request_animation_frame(move || reveal(&button));
+                }
             }
         });
         view! {

@@ -15,8 +15,6 @@ use std::time::Duration;
 /// So many recipes are shown at first, and so many more each time that more are asked for. A
 /// thousand rows nobody looks at would cost more than finding them.
 pub const AT_ONCE: usize = 25;
-/// Of them, those made before the first paint: a desk's screen has room for so many.
-pub const IN_SIGHT: usize = 18;
 /// A backup older than this is warned of, in days, where something has changed since.
 pub const OLD_BACKUP: u64 = 30;
 

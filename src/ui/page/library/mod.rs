@@ -23,7 +23,7 @@ use crate::t;
 use crate::ui::components::{Tabs, WarningSlot};
 use crate::ui::route::Page;
 use crate::ui::state::State;
-use context::{AT_ONCE, IN_SIGHT, LibraryContext};
+use context::{AT_ONCE, LibraryContext};
 use leptos::prelude::*;
 use panels::Panels;
 use rows::Asked;
@@ -42,7 +42,7 @@ const TABS: [Page; 3] = [Page::Library, Page::Systems, Page::Trials];
 pub fn LibrarySheet() -> impl IntoView {
     let state = expect_context::<State>();
     let (query, only_released) = (RwSignal::new(String::new()), RwSignal::new(false));
-    let most = RwSignal::new(IN_SIGHT);
+    let most = RwSignal::new(AT_ONCE);
     let order = Memo::new(move |_| state.settings.with(|settings| settings.order));
     let backup = Memo::new(move |_| state.settings.with(|settings| settings.copied_at));
     let found = Memo::new(move |_| find(state, query, only_released, order.get(), most.get(), backup.get()));
@@ -59,13 +59,9 @@ pub fn LibrarySheet() -> impl IntoView {
             context::go(state, *page);
         }
     });
-    // What of the table is in sight comes first.
+    // The table is in sight first.
     let is_painted = RwSignal::new(false);
-    let rest = move || {
-        _ = is_painted.try_set(true);
-        _ = most.try_update(|most| *most = (*most).max(AT_ONCE));
-    };
-    request_animation_frame(move || set_timeout(rest, Duration::ZERO));
+    request_animation_frame(move || set_timeout(move || _ = is_painted.try_set(true), Duration::ZERO));
     view! {
         <div class="work-sheet library-sheet">
             <LibraryTitle/>
