@@ -94,7 +94,7 @@ pub enum Refusal {
     Damaged {
         /// Where reading stopped.
         at: TextPosition,
-        /// The end of what stands before that place in its line, at most 40 bytes of it.
+        /// The end of what is before that place in its line, at most 40 bytes of it.
         before: String,
         /// What was wrong there, in the words of the JSON reader: for a contributor, not for the page.
         what: String,

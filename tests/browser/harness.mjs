@@ -286,7 +286,7 @@ export class Page {
 
   // Doing
 
-  /** Replaces what stands in a field, key by key. */
+  /** Replaces the text of a field, key by key. */
   async type(label, text) {
     const field = typeof label === "string" || label instanceof RegExp ? await this.field(label) : label;
     await this.engine.reveal?.(field);

@@ -1,4 +1,4 @@
-// Help: what stands there is what the program holds.
+// Help: what it shows is what the program uses.
 
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";

@@ -2,7 +2,7 @@
 //
 //   node tests/browser/measure.mjs [--field=SELECTOR] [--figure=SELECTOR] [--keys=30] [--loads=5]
 //
-// The limits stand in budgets.mjs.
+// The limits are in budgets.mjs.
 
 import { pathToFileURL } from "node:url";
 import { parseArgs } from "node:util";
@@ -44,7 +44,7 @@ export async function loads({ times = 5, slow = SLOW, line = LINE, ...options } 
   return { paint, started };
 }
 
-/** Milliseconds of later starts, with the server gone: from asking for the page until a figure stands there. */
+/** Milliseconds of later starts, with the server gone: from asking for the page until a figure is shown. */
 export async function laterStarts({ times = 5, slow = SLOW, figure = FIGURE, ...options } = {}) {
   const page = await open({ record: false, width: 390, height: 844, ...options });
   try {

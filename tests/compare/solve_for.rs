@@ -327,7 +327,7 @@ fn sweeps_are_single_solves() {
     }
 }
 
-/// What stands in the method is said for each point: dry enough, too wet, and beyond the blender.
+/// What prevents running is said for each point: dry enough, too wet, and beyond the blender.
 #[test]
 fn verdicts_follow_the_findings() {
     let case = case();

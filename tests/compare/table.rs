@@ -143,7 +143,7 @@ fn the_uncertainty_sheet() {
     assert_eq!(lines.len(), 3);
     let value = format!("{}", budgets[0].value * 100.0);
     assert!(lines[1].contains(&value), "{value} in {}", lines[1]);
-    // The standard deviation of the draws stands before both ends of their interval.
+    // The standard deviation of the draws is before both ends of their interval.
     let standard: f64 = lines[1].rsplit(',').nth(5).unwrap().parse().unwrap();
     assert!((standard - summaries[0].standard * 100.0).abs() < 1e-12, "{standard} in {}", lines[1]);
 

@@ -22,7 +22,7 @@ fn kg(value: f64) -> Wanted {
     Wanted::Mass(Mass::new::<kilogram>(value))
 }
 
-/// A binder, a hardener solution and water, as they might stand in a recipe (invented).
+/// A binder, a hardener solution and water, as a recipe might have them (invented).
 fn glue() -> [GlueComponent; 3] {
     [part(100.0, 66.0, 1280.0), part(6.0, 20.0, 1115.4), part(10.0, 0.0, 998.2)]
 }

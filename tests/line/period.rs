@@ -128,7 +128,7 @@ fn told(mill: &Mill) -> (PeriodBalance, String, String) {
 
 #[test]
 fn a_period_as_typed_closes() {
-    let (balance, what, mend) = told(&typed());
+    let (balance, what, fix) = told(&typed());
     for (_, liquid) in &balance.liquids {
         assert!(liquid.value.abs() < 0.02, "{balance:?}");
         assert!(!liquid.is_beyond_chance());
@@ -139,7 +139,7 @@ fn a_period_as_typed_closes() {
     assert_relative_eq!(wax, (2.0 * 28.5_f64.powi(2) + 5.7105_f64.powi(2) + 0.25).sqrt(), max_relative = 1e-4);
     assert_relative_eq!(balance.liquids[1].1.half_interval(), 1.959_964 * wax, max_relative = 1e-6);
     assert_eq!(what, "All readings of the period agree within their uncertainties.");
-    assert_eq!(mend, "No meter drifts.");
+    assert_eq!(fix, "No meter drifts.");
 }
 
 /// An interval of ± 107.9 kg makes whole kilograms; one of ± 1135 kg tens of them; nothing is a plain nought.
@@ -161,12 +161,12 @@ fn masses_show_no_more_than_is_known() {
 fn a_meter_that_drifts_is_told_in_words_and_kilograms() {
     let mut mill = typed();
     mill.put(LineField::PeriodLiquid(PeriodLiquidId(1), PeriodLiquidField::Metered), "2502.4", Unit::Kilogram);
-    let (balance, what, mend) = told(&mill);
+    let (balance, what, fix) = told(&mill);
     assert_relative_eq!(balance.liquids[0].1.value, 217.6, epsilon = 0.02);
     assert!(balance.liquids[0].1.is_beyond_chance() && !balance.liquids[1].1.is_beyond_chance());
     assert!(what.starts_with("Either the flow meter of pMDI reads 8"), "{what}");
     assert!(what.ends_with("with one of them left out everything else agrees."), "{what}");
-    assert!(mend.starts_with("Run a catch test on the pump of pMDI"), "{mend}");
+    assert!(fix.starts_with("Run a catch test on the pump of pMDI"), "{fix}");
 }
 
 #[test]

@@ -129,20 +129,20 @@ fn what_is_said_to_help_does() {
         let sheet = mill.sheet();
         let LineFindingKind::OutOfReach { help, .. } = &sheet.findings[0].what else { panic!("{:?}", sheet.findings) };
         for help in help {
-            let mut mended = Mill::new();
-            mended.draft.liquids[0].substance = substance;
+            let mut fixed = Mill::new();
+            fixed.draft.liquids[0].substance = substance;
             match help {
                 Help::FibreAtMost(flow) | Help::FibreAtLeast(flow) => {
-                    set(&mut mended, Field::FibreFlow, &format!("{:e}", Unit::KilogramPerHour.from_base(flow.value)));
+                    set(&mut fixed, Field::FibreFlow, &format!("{:e}", Unit::KilogramPerHour.from_base(flow.value)));
                 }
                 Help::Solids(solids) => {
-                    set(&mut mended, Field::FibreFlow, fibre);
+                    set(&mut fixed, Field::FibreFlow, fibre);
                     let field = Field::Liquid(LiquidId(1), haulm::domain::LiquidField::Solids);
-                    set(&mut mended, field, &format!("{:e}", 100.0 * solids.ratio().value));
+                    set(&mut fixed, field, &format!("{:e}", 100.0 * solids.ratio().value));
                 }
                 Help::TestTo(..) | Help::OtherPump(_) => continue,
             }
-            assert_eq!(mended.sheet().rows[0].range_status, RangeStatus::Within, "{help:?}");
+            assert_eq!(fixed.sheet().rows[0].range_status, RangeStatus::Within, "{help:?}");
             tried += 1;
         }
     }

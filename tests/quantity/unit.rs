@@ -214,7 +214,7 @@ fn a_choice_of_unit_holds_until_the_system_changes() {
     assert_eq!(units, Units::default(), "the usual unit is no choice of its own");
 }
 
-/// Units as they stand in the settings.
+/// Units as the settings have them.
 fn stored(units: Units) -> String {
     let text = Settings { units, ..Settings::default() }.text().unwrap();
     serde_json::from_str::<serde_json::Value>(&text).unwrap()["units"].to_string()

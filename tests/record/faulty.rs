@@ -127,7 +127,7 @@ impl Store for FaultyStore {
         self.open()?;
         let mut state = self.state.borrow_mut();
         state.log.push(key.to_owned());
-        // All of ours that stand in a folder never change; the draft and the settings do.
+        // All of ours that are in a folder never change; the draft and the settings do.
         let sealed = key.trim_start_matches("haulm/").contains('/');
         if sealed && self.inner.read(key)?.is_some_and(|there| there != text) {
             state.overwritten.push(key.to_owned());

@@ -123,7 +123,7 @@ fn refused_with_the_place() {
     for version in [json!(0), json!(-1), json!("1"), json!(1.5), json!(null)] {
         check_refused(&edited(|value| value["version"] = version), Refusal::NoVersion);
     }
-    // Within a part: with the place, and what stands before it.
+    // Within a part: with the place, and what is before it.
     let text = serde_json::to_string_pretty(&serde_json::to_value(sample()).unwrap()).unwrap();
     let twice = text.replacen("\n    \"feed_way\":", "\n    \"feed_way\": \"belt\",\n    \"feed_way\":", 1);
     let line = twice.lines().position(|line| line.contains("\"feed_way\"")).unwrap() + 2;

@@ -48,14 +48,14 @@ fn a_revision_with_an_earlier_clock_is_later_when_it_descends_from_the_other() {
     assert_eq!(library.recipe(recipe).unwrap().head.summary.id, three);
 }
 
-/// Two heads 3, told apart as twins; their merge is 4, and after heads 3 and 4 a merge is 5.
+/// Two heads 3, distinguished as twins; their merge is 4, and after heads 3 and 4 a merge is 5.
 #[test]
 fn a_merge_has_one_more_than_the_longest_line_of_descent() {
     let mut library = Library::open(MemoryStore::default()).unwrap();
     let (one, recipe) = first(&mut library, 1);
     let two = next(&mut library, one, "690", stamp(2));
-    let mine = next(&mut library, two, "700", by("JK", 9));
-    let theirs = next(&mut library, two, "710", by("MK", 3));
+    let mine = next(&mut library, two, "700", by("AB", 9));
+    let theirs = next(&mut library, two, "710", by("CD", 3));
     assert_eq!(history(&library, recipe), [(mine, 3, true), (theirs, 3, true), (two, 2, false), (one, 1, false)]);
     let merged = merge(&mut library, mine, theirs, 1);
     assert_eq!(history(&library, recipe)[0], (merged, 4, false));
@@ -70,8 +70,8 @@ fn a_merge_has_one_more_than_the_longest_line_of_descent() {
 fn heads_after_a_revision_are_those_that_descend_from_it() {
     let mut library = Library::open(MemoryStore::default()).unwrap();
     let (one, _) = first(&mut library, 1);
-    let mine = next(&mut library, one, "700", by("JK", 2));
-    let theirs = next(&mut library, one, "710", by("MK", 3));
+    let mine = next(&mut library, one, "700", by("AB", 2));
+    let theirs = next(&mut library, one, "710", by("CD", 3));
     let after = |library: &Shelf, id| library.heads_after(id).iter().map(|head| head.summary.id).collect::<Vec<_>>();
     assert_eq!(after(&library, one), [theirs, mine]);
     assert_eq!(
@@ -124,14 +124,14 @@ fn a_release_says_who_and_when_and_stays_after_the_next_save() {
     let store = MemoryStore::default();
     let mut library = Library::open(store.clone()).unwrap();
     let (one, recipe) = first(&mut library, 1);
-    library.release(one, by("JK", 50)).unwrap();
-    let two = next(&mut library, one, "700", by("MK", 60));
+    library.release(one, by("AB", 50)).unwrap();
+    let two = next(&mut library, one, "700", by("CD", 60));
     for library in [&library, &Library::open(store).unwrap()] {
         let listed = library.recipe(recipe).unwrap();
         assert_eq!((listed.head.summary.id, listed.head.is_released()), (two, false));
         let released = listed.released.unwrap();
         assert_eq!((released.summary.id, released.number), (one, 1));
-        assert_eq!(released.released.unwrap().by, By { at: 50, author: "JK".to_owned() });
+        assert_eq!(released.released.unwrap().by, By { at: 50, author: "AB".to_owned() });
         assert_eq!(history(library, recipe).len(), 2, "a release is no revision");
     }
 }
@@ -140,15 +140,15 @@ fn a_release_says_who_and_when_and_stays_after_the_next_save() {
 fn a_release_can_be_withdrawn_and_both_stay_in_the_history() {
     let mut library = Library::open(MemoryStore::default()).unwrap();
     let (one, recipe) = first(&mut library, 1);
-    library.release(one, by("JK", 50)).unwrap();
+    library.release(one, by("AB", 50)).unwrap();
     library.release(one, by("AB", 55)).unwrap();
-    assert_eq!(library.withdraw(one, &by("MK", 60)), Ok(2));
-    assert_eq!(library.withdraw(one, &by("MK", 61)), Ok(0), "there is nothing left to withdraw");
+    assert_eq!(library.withdraw(one, &by("CD", 60)), Ok(2));
+    assert_eq!(library.withdraw(one, &by("CD", 61)), Ok(0), "there is nothing left to withdraw");
     assert!(library.recipe(recipe).unwrap().released.is_none());
     let released = library.version(one).unwrap().released.unwrap();
-    assert_eq!((released.by.author.as_str(), released.withdrawn.unwrap().author.as_str()), ("AB", "MK"));
+    assert_eq!((released.by.author.as_str(), released.withdrawn.unwrap().author.as_str()), ("AB", "CD"));
     // Once more: that one holds.
-    library.release(one, by("JK", 70)).unwrap();
+    library.release(one, by("AB", 70)).unwrap();
     assert_eq!(library.recipe(recipe).unwrap().released.unwrap().released.unwrap().by.at, 70);
 }
 
@@ -157,10 +157,10 @@ fn the_latest_revision_that_is_released_counts() {
     let mut library = Library::open(MemoryStore::default()).unwrap();
     let (one, recipe) = first(&mut library, 1);
     let two = next(&mut library, one, "700", stamp(2));
-    library.release(two, by("JK", 50)).unwrap();
-    library.release(one, by("JK", 60)).unwrap();
+    library.release(two, by("AB", 50)).unwrap();
+    library.release(one, by("AB", 60)).unwrap();
     assert_eq!(library.recipe(recipe).unwrap().released.unwrap().summary.id, two);
-    library.withdraw(two, &by("JK", 70)).unwrap();
+    library.withdraw(two, &by("AB", 70)).unwrap();
     assert_eq!(library.recipe(recipe).unwrap().released.unwrap().summary.id, one);
 }
 
@@ -177,7 +177,7 @@ fn what_is_not_here_cannot_be_released() {
 fn a_release_goes_to_the_other_laptop() {
     let mut library = Library::open(MemoryStore::default()).unwrap();
     let (one, recipe) = first(&mut library, 1);
-    library.release(one, by("JK", 50)).unwrap();
+    library.release(one, by("AB", 50)).unwrap();
     let (text, count) = library.library_file().unwrap();
     assert_eq!(count, 2);
     let mut other = Library::open(MemoryStore::default()).unwrap();
@@ -190,13 +190,13 @@ fn a_release_goes_to_the_other_laptop() {
 fn the_list_as_a_table_says_number_and_release() {
     let mut library = Library::open(MemoryStore::default()).unwrap();
     let (one, recipe) = first(&mut library, 1_772_431_200_000);
-    library.release(one, by("JK", 1_772_434_800_000)).unwrap();
-    let two = next(&mut library, one, "700", Stamp { remark: "drier straw".to_owned(), ..by("MK", 1_772_438_400_000) });
+    library.release(one, by("AB", 1_772_434_800_000)).unwrap();
+    let two = next(&mut library, one, "700", Stamp { remark: "drier straw".to_owned(), ..by("CD", 1_772_438_400_000) });
     let recipes = library.recipes();
     let csv = library_csv(&find(&recipes, "", SortOrder::default()), DecimalMark::Point);
     insta::assert_snapshot!(csv.replace('\u{feff}', "").replace("\r\n", "\n").replace(&two.to_string(), "ID").replace(&recipe.to_string(), "RECIPE"), @r#"
     "name","tags","note","liquids","board_density","density_unit","board_thickness","thickness_unit","revision","saved_utc","author","remark","released_revision","released_by","released_utc","versions_side_by_side","revision_id","recipe_id"
-    "Straw 16","trial","after the new screen","Neat isocyanate; Wax 55",700,"kg/m³",16,"mm",2,"2026-03-02T08:00:00Z","MK","drier straw",1,"JK","2026-03-02T07:00:00Z",1,"ID","RECIPE"
+    "Straw 16","trial","after the new screen","Neat isocyanate; Wax 55",700,"kg/m³",16,"mm",2,"2026-03-02T08:00:00Z","CD","drier straw",1,"AB","2026-03-02T07:00:00Z",1,"ID","RECIPE"
     "#);
 }
 

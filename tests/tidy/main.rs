@@ -9,7 +9,7 @@ mod names;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// Each may use itself and what stands before it.
+/// Each may use itself and those before it.
 const ARROWS: [&str; 6] = ["quantity", "statistics", "domain", "record", "browser", "ui"];
 
 /// What may lie at the top level beside files whose name begins with a dot.

@@ -43,7 +43,7 @@ fn fractions_are_the_published_ones() {
 }
 
 /// Source: Box, Hunter and Hunter (2005), table of two-level fractions: the smallest number of runs at which main
-/// effects stand clear of two-factor interactions. By hand: k factors take at least 2k runs for that, and a fraction
+/// effects are clear of two-factor interactions. By hand: k factors take at least 2k runs for that, and a fraction
 /// the next power of two.
 #[test]
 fn resolution_four_takes_the_published_number_of_runs() {

@@ -212,7 +212,7 @@ fn a_trial_without_a_series_has_one_sheet() {
     assert!(!boards_csv(&trial, DecimalMark::Point).contains("dose.1"));
 }
 
-/// Date, trial and recipe stand in each row, each board names the revision it was made with, and the base sheet's weighings
+/// Date, trial and recipe are in each row, each board names the revision it was made with, and the base sheet's weighings
 /// go out beside those of the runs; read back by a library.
 #[test]
 fn tables_say_what_they_are_of() {

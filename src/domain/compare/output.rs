@@ -129,7 +129,7 @@ impl Output {
         }
     }
 
-    /// How it came about; `None` where the recipe does not give it.
+    /// How it is computed; `None` where the recipe does not give it.
     #[must_use]
     pub fn working(self, case: &Case) -> Option<Working<Self>> {
         let symbol = self.symbol();

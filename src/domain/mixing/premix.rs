@@ -96,7 +96,7 @@ const fn goes_in(role: Role, substance: Substance) -> bool {
     }
 }
 
-/// The glue of the parts in the tank. Its parts stand in the order of those candidates that go in.
+/// The glue of the parts in the tank. Its parts are in the order of those candidates that go in.
 ///
 /// # Errors
 /// [`MixError`], with those of [`glue_batch::batch`], and [`GlueError::IsocyanateWithWater`].

@@ -204,7 +204,7 @@ fn hardened_tannin(draft: &Draft) -> bool {
     has(draft, |substance| substance == Substance::Tannin) && has_role(draft, Role::Hardener)
 }
 
-/// The mat is wetter than its typical range, however its water came about.
+/// The mat is wetter than its typical range, wherever its water comes from.
 fn too_wet_to_press(draft: &Draft, mat: Moisture) -> bool {
     limit_of(draft, Field::MatMoisture).usual.is_some_and(|window| {
         let slack = 1e-9;

@@ -9,7 +9,7 @@ use crate::domain::recipe::input::{Dosing, Feed, Liquid, WaterPlan};
 use crate::domain::recipe::liquid::{DoseWay, Faces, LiquidId};
 use crate::quantity::{Amount, Kind};
 
-/// How a figure came about; `None` where the recipe does not give it.
+/// How a figure is computed; `None` where the recipe does not give it.
 #[must_use]
 pub fn working(figure: Figure, case: &Case) -> Option<Working> {
     let result = case.figure(figure)?;

@@ -1,4 +1,4 @@
-//! How each figure came about: formula, the numbers put in, the result, and where the formula comes from.
+//! How each figure is computed: formula, the numbers put in, the result, and where the formula comes from.
 //!
 //! The formulas stand here a second time, apart from [`solve`](crate::domain::solve): a test
 //! evaluates each with its numbers and compares with the solved figure, so that what the page
@@ -72,7 +72,7 @@ pub enum Ground {
     Published(&'static str),
 }
 
-/// How a figure came about. The balance's own figures by default; the bench has others.
+/// How a figure is computed. The balance's own figures by default; the bench has others.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Working<F = Figure, O = Origin> {
     /// The figure.

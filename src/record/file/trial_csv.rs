@@ -42,10 +42,20 @@ fn in_unit(name: &str, unit: Unit) -> CsvCell {
 pub fn boards_csv(trial: &TrialContent, mark: DecimalMark) -> String {
     let series = trial.planned();
     let factors = series.as_ref().map_or(&[][..], |series| &series.factors);
-    let mut head: Vec<CsvCell> =
-        ["trial", "saved", "recipe", "revision", "revision_number", "board", "run", "plan_order", "block", "replicate"]
-            .map(CsvCell::text)
-            .into();
+    let mut head: Vec<CsvCell> = [
+        "trial",
+        "saved",
+        "recipe",
+        "revision",
+        "revision_number",
+        "board",
+        "run",
+        "standard_order",
+        "block",
+        "replicate",
+    ]
+    .map(CsvCell::text)
+    .into();
     for (at, factor) in factors.iter().enumerate() {
         head.push(factor_head(at, factor));
     }

@@ -89,7 +89,7 @@ impl Drawing {
     }
 
     /// For the page: it takes the page's ink and, on a narrow one, less room. A screen reader reads its
-    /// name; the numbers stand in a table beside it.
+    /// name; the numbers are in a table beside it.
     #[must_use]
     pub fn inline(&self) -> String {
         format!(

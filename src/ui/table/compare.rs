@@ -80,7 +80,7 @@ pub fn assumptions(systems: &[ComparedSystem], context: &Context<'_>) -> Table {
         let values: Vec<_> = systems.iter().map(|system| entered(system, *field, unit)).collect();
         rows.extend(line(words::field_name(*field, context.draft), field.kind(), &values, context));
     }
-    // The liquids of one system stand in its column only.
+    // The liquids of one system are in its column only.
     for (at, system) in systems.iter().enumerate() {
         for liquid in &system.draft.liquids {
             for part in LiquidField::ALL {

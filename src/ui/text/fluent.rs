@@ -85,7 +85,7 @@ thread_local! {
 
 fn bundle(code: &str, texts: impl Iterator<Item = String>) -> FluentBundle<FluentResource> {
     let mut bundle = FluentBundle::new(vec![code.parse().unwrap_or_default()]);
-    // The marks that isolate a variable's direction would stand in names, titles and files.
+    // The marks that isolate a variable's direction would end up in names, titles and files.
     bundle.set_use_isolating(false);
     for text in texts {
         // What cannot be parsed is left out; a test checks that nothing is.

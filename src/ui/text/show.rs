@@ -1,6 +1,6 @@
 //! Amounts in running text. The view formats figures itself; this is for sentences.
 
-use super::{Context, fluent};
+use super::Context;
 use crate::quantity::format::DecimalMark;
 use crate::quantity::{Amount, Dimension, Unit, format};
 use crate::{label, t};
@@ -58,10 +58,10 @@ pub fn trimmed_to(value: f64, digits: u8, mark: DecimalMark) -> String {
     without_zeros(&format::significant(value, digits, mark), mark.char())
 }
 
-/// A name within a phrase: with a small letter for its first one, but in languages that write names large.
+/// A name within a phrase: with a small letter for its first one, unless the language writes nouns large.
 #[must_use]
 pub fn lower_first(name: &str) -> String {
-    if fluent::code() == "de" {
+    if label!("common-nouns") == "large" {
         return name.to_owned();
     }
     let mut chars = name.chars();

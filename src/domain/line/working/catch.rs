@@ -11,7 +11,7 @@ use crate::domain::working::Expr;
 use crate::quantity::Kind;
 use crate::statistics::regression::Model;
 
-/// How the net mass or the flow of one row came about; `None` for other figures.
+/// How the net mass or the flow of one row is computed; `None` for other figures.
 #[must_use]
 pub fn caught_working(
     figure: LineFigure,
@@ -36,7 +36,7 @@ pub fn caught_working(
     }
 }
 
-/// How the residual of one row came about.
+/// How the residual of one row is computed.
 #[must_use]
 pub fn residual_working(
     caught: &Caught,
@@ -54,7 +54,7 @@ pub fn residual_working(
     sheet.done(LineFigure::CaughtResidual, flow - (intercept + slope * setting), residual, DEFINITION)
 }
 
-/// How the intercept of a pump's line or the prediction interval at a setting came about; `None` for other
+/// How the intercept of a pump's line or the prediction interval at a setting is computed; `None` for other
 /// figures and where the line has none.
 #[must_use]
 pub fn line_working(figure: LineFigure, curve: &Curve, unit: SettingUnit, setting: Setting) -> Option<LineWorking> {

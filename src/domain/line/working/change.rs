@@ -13,7 +13,7 @@ use crate::quantity::Kind;
 use crate::statistics::control_chart::{ControlChart, FACTOR};
 use uom::si::f64::{MassDensity, ThermodynamicTemperature};
 
-/// How much board in between came about, by area or by volume; `new` is the recipe that is changed to.
+/// How the amount of board in between is computed, by area or by volume; `new` is the recipe that is changed to.
 #[must_use]
 pub fn between_working(figure: LineFigure, between: &Between, new: &Case) -> Option<LineWorking> {
     let mut sheet = Sheet::default();
@@ -27,7 +27,7 @@ pub fn between_working(figure: LineFigure, between: &Between, new: &Case) -> Opt
     Some(sheet.done(figure, formula, result, DEFINITION))
 }
 
-/// How a control limit of a chart of relative deviations came about.
+/// How a control limit of a chart of relative deviations is computed.
 #[must_use]
 pub fn chart_working(figure: LineFigure, chart: &ControlChart) -> Option<LineWorking> {
     let mut sheet = Sheet::default();
@@ -41,7 +41,7 @@ pub fn chart_working(figure: LineFigure, chart: &ControlChart) -> Option<LineWor
     Some(sheet.done(figure, formula, result, CHART))
 }
 
-/// How the density of a delivery at its pumping temperature came about.
+/// How the density of a delivery at its pumping temperature is computed.
 #[must_use]
 pub fn density_working(
     density: MassDensity,

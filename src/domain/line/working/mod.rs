@@ -1,4 +1,4 @@
-//! How each key figure of the line came about.
+//! How each key figure of the line is computed.
 //!
 //! As with the recipe, the formulas stand here a second time and a test evaluates them.
 
@@ -38,7 +38,7 @@ pub enum LineOrigin {
     Figure(LineFigure),
 }
 
-/// How a figure of the line came about.
+/// How a figure of the line is computed.
 pub type LineWorking = Working<LineFigure, LineOrigin>;
 
 const BALANCE: Ground = Ground::MassBalance;

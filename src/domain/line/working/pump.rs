@@ -43,7 +43,7 @@ impl Sheet {
     }
 }
 
-/// How a figure of one pump of the setting sheet came about; `None` where the row does not have it. The case
+/// How a figure of one pump of the setting sheet is computed; `None` where the row does not have it. The case
 /// is the one of the sheet.
 #[must_use]
 pub fn pump_working(figure: LineFigure, row: &PumpRow, case: &Case) -> Option<LineWorking> {
@@ -102,7 +102,7 @@ pub fn pump_working(figure: LineFigure, row: &PumpRow, case: &Case) -> Option<Li
     Some(done)
 }
 
-/// How the drift since an earlier catch test came about; `None` when that gave no flow.
+/// How the drift since an earlier catch test is computed; `None` when that gave no flow.
 #[must_use]
 pub fn drift_working(drift: &Drift) -> Option<LineWorking> {
     let mut sheet = Sheet::default();

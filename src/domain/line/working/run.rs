@@ -26,7 +26,7 @@ impl Sheet {
     }
 }
 
-/// How a figure of the whole run came about; `None` where it does not have it.
+/// How a figure of the whole run is computed; `None` where it does not have it.
 #[must_use]
 pub fn run_working(figure: LineFigure, running: &Actual, readings: &Readings, case: &Case) -> Option<LineWorking> {
     use LineFigure as Fig;
@@ -86,7 +86,7 @@ pub fn run_working(figure: LineFigure, running: &Actual, readings: &Readings, ca
     Some(done)
 }
 
-/// How a figure of one liquid of the run came about; `None` where it does not have it.
+/// How a figure of one liquid of the run is computed; `None` where it does not have it.
 #[must_use]
 pub fn dose_working(figure: LineFigure, liquid: &LiquidActual, running: &Actual, case: &Case) -> Option<LineWorking> {
     use LineFigure as Fig;

@@ -27,7 +27,7 @@ impl Sheet {
     }
 }
 
-/// How a figure of a tank came about; `None` where it does not have it.
+/// How a figure of a tank is computed; `None` where it does not have it.
 #[must_use]
 pub fn tank_working(figure: LineFigure, tank: &Tank, state: &TankState, case: &Case) -> Option<LineWorking> {
     use LineFigure as Fig;

@@ -14,7 +14,7 @@ use crate::record::content::trial::TrialContent;
 pub struct BoardReading {
     /// The board.
     pub made: BoardMade,
-    /// What there is to say, but for what stands at its boxes.
+    /// What there is to say, but for what is said at its boxes.
     pub findings: Vec<TrialFinding>,
 }
 

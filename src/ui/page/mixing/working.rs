@@ -1,4 +1,4 @@
-//! How figures came about, folded: what each is, formula and numbers, result.
+//! How figures are computed, folded: what each is, formula and numbers, result.
 
 use crate::t;
 use leptos::prelude::*;

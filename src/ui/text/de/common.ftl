@@ -64,3 +64,6 @@ common-language = Sprache (lädt die Seite neu)
 common-language-browser = Wie der Browser
 common-language-missing = Die Texte für „{ $language }“ wurden nicht geladen, daher erscheint Haulm auf Englisch.
     .fix = Die Seite neu laden, sobald ein Netz da ist.
+
+# Nouns within a sentence: "small" or "large", as the language writes their first letter. It is not shown.
+common-nouns = large

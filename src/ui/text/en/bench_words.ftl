@@ -256,7 +256,7 @@ bench-board-count = { $count ->
    *[other] { $count } boards
 }
 
-# What the effects tell. Names stand within a sentence.
+# What the effects tell. Names are within a sentence.
 bench-saying-largest = { $term } has the largest effect on { $property }.
 bench-saying-none = No significant effect on { $property }.
 bench-saying-none-of = No significant effect on { $property } of { $names }.

@@ -64,3 +64,6 @@ common-language = Language (loads the page again)
 common-language-browser = As the browser
 common-language-missing = “{ $language }” did not load, so Haulm speaks English.
     .fix = Reload the page once there is a network.
+
+# Nouns within a sentence: "small" or "large", as the language writes their first letter. It is not shown.
+common-nouns = small

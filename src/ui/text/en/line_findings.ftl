@@ -1,6 +1,6 @@
 # Findings, verdicts and reasons at the line.
 
-# Catch tests. The place stands before each finding, with a colon.
+# Catch tests. The place is before each finding, with a colon.
 line-finding-catch-incomplete = incomplete, so it does not count yet.
     .fix = Enter setting, time and gross mass.
 line-finding-settings-not-increasing = below { $before }, the setting of the catch before.

@@ -76,7 +76,7 @@ fn volume_without_density(why: DensityError, context: &Context<'_>) -> Message {
     }
 }
 
-/// Why a glue cannot be mixed. The names of the parts stand in their places.
+/// Why a glue cannot be mixed. The parts are named in their order.
 #[must_use]
 pub fn glue(error: &GlueError, names: &[&str], context: &Context<'_>) -> Message {
     let part = |at: usize| match names.get(at) {

@@ -20,7 +20,7 @@ use leptos::prelude::*;
 
 /// Points of each axis; each cell is a full solve.
 const POINTS: usize = 41;
-/// Every so many of them stand in the table.
+/// Every so many of them are in the table.
 const EVERY: usize = 8;
 /// A region of fewer cells has no name of its own.
 const SMALL: usize = 60;

@@ -208,7 +208,7 @@ fn effect(state: State, quantity: Quantity, now: &DeliveryNow) -> Option<AnyView
     }
 }
 
-/// How the density at the pump came about, where a temperature changes it.
+/// How the density at the pump is computed, where a temperature changes it.
 fn pumped(state: State) -> Option<LineWorking> {
     let working = solved(state, |_, case, _, book| {
         let read = |part: DeliveryField| {

@@ -68,30 +68,15 @@ fn in_brief(told: &[&TermResult], of: &str, series: &Series, called: impl Fn(&Te
         let own = mains.clone().filter(|result| belongs(change(result)));
         own.map(|result| lower_first(&called(result))).collect::<Vec<String>>()
     };
-    let raises = named(|effect| effect.is_some_and(|effect| effect >= 0.0));
-    let lowers = named(|effect| effect.is_some_and(|effect| effect < 0.0));
-    let affects = named(|effect| effect.is_none());
-    let mut clauses = Vec::new();
-    if !raises.is_empty() {
-        let (names, count) = (listed(&raises, Joint::And), raises.len());
-        clauses.push(t!("bench-saying-raises", names = names, count = count, property = of));
-    }
-    if !lowers.is_empty() {
-        let (names, count) = (listed(&lowers, Joint::And), lowers.len());
-        clauses.push(if clauses.is_empty() {
-            t!("bench-saying-lowers", names = names, count = count, property = of)
-        } else {
-            t!("bench-saying-lowers-it", names = names, count = count)
-        });
-    }
-    if !affects.is_empty() {
-        let (names, count) = (listed(&affects, Joint::And), affects.len());
-        clauses.push(if clauses.is_empty() {
-            t!("bench-saying-affects", names = names, count = count, property = of)
-        } else {
-            t!("bench-saying-affects-it", names = names, count = count)
-        });
-    }
+    let mut clauses: Vec<String> = Vec::new();
+    let mut add = |verb: Verb, names: Vec<String>| {
+        if !names.is_empty() {
+            clauses.push(clause(verb, &names, of, clauses.is_empty()));
+        }
+    };
+    add(Verb::Raises, named(|effect| effect.is_some_and(|effect| effect >= 0.0)));
+    add(Verb::Lowers, named(|effect| effect.is_some_and(|effect| effect < 0.0)));
+    add(Verb::Affects, named(|effect| effect.is_none()));
     if clauses.is_empty() {
         return t!("bench-saying-only-interaction", property = of);
     }
@@ -101,7 +86,27 @@ fn in_brief(told: &[&TermResult], of: &str, series: &Series, called: impl Fn(&Te
     format!("{}.", first.chain(letters).collect::<String>())
 }
 
-/// What stands before the last name of a list.
+/// What factors do to a property.
+#[derive(Clone, Copy)]
+enum Verb {
+    Raises,
+    Lowers,
+    Affects,
+}
+
+/// "press factor lowers internal bond", and after a first clause "press factor lowers it".
+fn clause(verb: Verb, names: &[String], of: &str, is_first: bool) -> String {
+    let (listed, count) = (listed(names, Joint::And), names.len());
+    match verb {
+        Verb::Raises => t!("bench-saying-raises", names = listed, count = count, property = of),
+        Verb::Lowers if is_first => t!("bench-saying-lowers", names = listed, count = count, property = of),
+        Verb::Lowers => t!("bench-saying-lowers-it", names = listed, count = count),
+        Verb::Affects if is_first => t!("bench-saying-affects", names = listed, count = count, property = of),
+        Verb::Affects => t!("bench-saying-affects-it", names = listed, count = count),
+    }
+}
+
+/// The joint before the last name of a list.
 #[derive(Clone, Copy)]
 enum Joint {
     And,

@@ -46,7 +46,7 @@ pub fn difference(difference: &SystemDifference, systems: &[ComparedSystem], con
     Message { what: t!("comparison-differs", input = input, values = values), fix }
 }
 
-/// Why systems cannot stand side by side.
+/// Why systems cannot be compared side by side.
 #[must_use]
 pub fn not_side_by_side(error: SideBySideError) -> Message {
     match error {

@@ -74,7 +74,7 @@ pub fn stop(stop: Stop) -> &'static str {
     }
 }
 
-/// Where a setting lies, in a few words to stand beside its mark.
+/// Where a setting lies, in a few words for beside its mark.
 #[must_use]
 pub fn range_status(range_status: RangeStatus) -> &'static str {
     match range_status {
@@ -115,7 +115,7 @@ pub fn metering(metering: Metering) -> &'static str {
     }
 }
 
-/// Which line is laid.
+/// Which line is fitted.
 #[must_use]
 pub fn model(model: Model) -> &'static str {
     match model {
