@@ -15,6 +15,8 @@ use std::time::Duration;
 /// So many recipes are shown at first, and so many more each time that more are asked for. A
 /// thousand rows nobody looks at would cost more than finding them.
 pub const AT_ONCE: usize = 25;
+/// Of them, those made before the first paint: a desk's screen has room for so many. The others come with what takes time.
+pub const IN_SIGHT: usize = 18;
 /// A backup older than this is warned of, in days, where something has changed since.
 pub const OLD_BACKUP: u64 = 30;
 
@@ -50,6 +52,11 @@ pub struct LibraryContext {
 }
 
 impl LibraryContext {
+    /// Adds the rows that were not in sight, once the page is shown.
+    pub fn follow_rows(self) {
+        set_timeout(move || _ = self.most.try_update(|most| *most = (*most).max(AT_ONCE)), SHOWN);
+    }
+
     /// Reads the trials once the page is shown, and whenever the library has changed.
     pub fn follow_trials(self, state: State) {
         Effect::new(move |_| {
