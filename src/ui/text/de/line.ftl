@@ -43,6 +43,7 @@ line-set-to = Einstellen auf
 line-interval = 95-%-Bereich
 line-tested = geprüft
 line-allowed = zulässig
+line-range = Geprüft, zulässig
 line-by-mass = Massenstrom
 line-by-volume = Volumenstrom
 line-nozzles = Düsen × Durchfluss

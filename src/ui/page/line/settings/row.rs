@@ -69,7 +69,7 @@ pub fn PumpSettingRow(
             <td class="extra" data-label=t!("line-interval")>
                 {move || row.with(|row| row.as_ref().map(|row| interval(state, row)))}
             </td>
-            <td class="l extra range" data-label=format!("{}, {}", t!("line-tested"), t!("line-allowed"))>{move || row.with(|row| range_bar(state, row.as_ref()?, limits.get()))}</td>
+            <td class="l extra range" data-label=t!("line-range")>{move || row.with(|row| range_bar(state, row.as_ref()?, limits.get()))}</td>
             <td class="edge mass"><SheetValue figure=figure(LineFigure::Wanted) unit_in_head=true/></td>
             <td class="extra" data-label=t!("line-by-volume")>
                 <SheetValue figure=figure(LineFigure::WantedVolume) unit_in_head=true/>
