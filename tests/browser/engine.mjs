@@ -1,7 +1,8 @@
 // The only place that knows which browser runs. An engine is opened with `launch` and gives:
 //
 //   driver            the WebDriver session
-//   look(options)     width, height, scale, touch, scheme ("light" or "dark"): sets what the page sees
+//   look(options)     width, height, scale, touch, scheme ("light" or "dark"), forced colours: sets what the page sees; with
+//                     `onlyColours` the rest is as it was
 //   complaints()      what the console reported as an error since last asked, as texts
 //   requests()        the addresses asked for since last asked
 //   listen()          called when the page has started, where its errors are heard only from inside it (else absent)
@@ -14,6 +15,7 @@
 //   afresh()         puts a new tab in place of all that are open, as a new browser has it (else absent)
 //   close()
 //
+// Chromium comes with its window, hidden; HAULM_WINDOWLESS names the program without one, which takes half the time of a journey's browser.
 // HAULM_ENGINE chooses for a whole run (chromium, firefox, webkit), a journey's option `engine` for that journey.
 
 import { Builder, logging } from "selenium-webdriver";
@@ -34,7 +36,9 @@ export async function launch(options) {
 
 async function chromium({ lang = "en-GB", record = true, folder, profile }) {
   const options = new chrome.Options();
-  options.setBinaryPath(program("CHROMIUM", "chromium"));
+  // A profile that outlasts the browser takes the whole of it.
+  const isWhole = profile || process.env.CHROMIUM || !process.env.HAULM_WINDOWLESS;
+  options.setBinaryPath(isWhole ? program("CHROMIUM", "chromium") : program("HAULM_WINDOWLESS", "chromium"));
   options.addArguments(
     "--headless=new",
     "--disable-background-networking",
@@ -70,9 +74,11 @@ async function chromium({ lang = "en-GB", record = true, folder, profile }) {
     inject: (text) => driver.executeScript(text),
     command,
     downloads: (downloadPath) => command("Browser.setDownloadBehavior", { behavior: "allow", downloadPath }),
-    async look({ width, height, scale = 1, touch = false, scheme = "light", forced = false }) {
-      await command("Emulation.setDeviceMetricsOverride", { width, height, deviceScaleFactor: scale, mobile: touch });
-      await command("Emulation.setTouchEmulationEnabled", { enabled: touch, maxTouchPoints: touch ? 5 : 1 });
+    async look({ width, height, scale = 1, touch = false, scheme = "light", forced = false, onlyColours = false }) {
+      if (!onlyColours) {
+        await command("Emulation.setDeviceMetricsOverride", { width, height, deviceScaleFactor: scale, mobile: touch });
+        await command("Emulation.setTouchEmulationEnabled", { enabled: touch, maxTouchPoints: touch ? 5 : 1 });
+      }
       await command("Emulation.setEmulatedMedia", {
         features: [
           { name: "prefers-color-scheme", value: scheme },

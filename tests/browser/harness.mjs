@@ -187,11 +187,12 @@ export class Page {
     Object.assign(this, { engine, server, folder, allow, driver: engine.driver, command: engine.command });
   }
 
-  /** Changes size, touch, scheme or forced colours (Chromium only); what is not named stays. */
+  /** Changes size, touch, scheme or forced colours (Chromium only); what is not named stays. With nothing named, a new tab gets all of it. */
   async look(change) {
     for (const key of Object.keys(this.#look)) if (change[key] !== undefined) this.#look[key] = change[key];
     const { dark, ...rest } = this.#look;
-    await this.engine.look({ ...rest, scheme: dark ? "dark" : "light" });
+    const onlyColours = Object.keys(change).length > 0 && Object.keys(change).every((key) => key === "dark" || key === "forced");
+    await this.engine.look({ ...rest, scheme: dark ? "dark" : "light", onlyColours });
   }
 
   // Going places
@@ -290,9 +291,10 @@ export class Page {
   async type(label, text) {
     const field = typeof label === "string" || label instanceof RegExp ? await this.field(label) : label;
     await this.engine.reveal?.(field);
-    // In two calls: WebKit takes everything after the chord for part of it.
-    await field.sendKeys(Key.chord(Key.CONTROL, "a"));
-    await field.sendKeys(text === "" ? Key.BACK_SPACE : text);
+    // In two calls but for Chromium: Firefox and WebKit take what comes after the chord for part of it.
+    const all = Key.chord(Key.CONTROL, "a");
+    const keys = text === "" ? Key.BACK_SPACE : text;
+    for (const part of this.engine.name === "chromium" ? [[all, keys]] : [[all], [keys]]) await field.sendKeys(...part);
     return field;
   }
 
@@ -385,22 +387,43 @@ export class Page {
 
   // Judging
 
-  /** axe on the page as it stands, in each scheme of the engine: nothing may be found. `also` adds tags ("best-practice"). */
-  async axe({ also = [] } = {}) {
+  /**
+   * axe on the page as it stands: nothing may be found. In the first scheme of the engine by all rules, in the other one, and where
+   * `forced` asks for it in forced colours, by those that colours decide: what the others read is the same there. `also` adds tags ("best-practice").
+   */
+  async axe({ also = [], forced = false } = {}) {
     const { dark } = this.#look;
     const found = [];
     // What is half scrolled under a bar that sticks to the top would be judged by the half in sight.
     await this.run(() => window.scrollTo(0, 0));
-    for (const scheme of this.engine.schemes) {
-      await this.look({ dark: scheme === "dark" });
-      await this.#need("axe");
-      for (const rule of await this.driver.executeAsyncScript(inpage.judge, [...WCAG, ...also])) {
+    await this.#need("axe");
+    const judge = async (look, onlyColours) => {
+      for (const rule of await this.driver.executeAsyncScript(inpage.judge, [...WCAG, ...also], onlyColours)) {
         const places = rule.nodes.map((node) => `    ${node.target.join(" ")}: ${node.failureSummary?.replace(/\s+/g, " ")}`);
-        found.push(`${scheme}: ${rule.id} (${rule.impact}): ${rule.help}\n${places.join("\n")}`);
+        found.push(`${look}: ${rule.id} (${rule.impact}): ${rule.help}\n${places.join("\n")}`);
       }
+    };
+    for (const [at, scheme] of this.engine.schemes.entries()) {
+      await this.look({ dark: scheme === "dark" });
+      await judge(scheme, at > 0);
     }
-    await this.look({ dark });
+    if (forced) {
+      await this.look({ dark: false, forced: true });
+      await judge("forced colours", true);
+    }
+    await this.look({ dark, forced: false });
     assert.equal(found.length, 0, `axe found\n${found.join("\n")}`);
+  }
+
+  /** The page in light, dark and forced colours: nothing axe finds, nothing sideways, and a picture of each (`NAME`, `NAME-dark`, `NAME-forced`). */
+  async looksRight(name) {
+    await this.axe({ forced: true });
+    for (const [suffix, look] of [["", {}], ["-dark", { dark: true }], ["-forced", { forced: true }]]) {
+      await this.look({ dark: false, forced: false, ...look });
+      await this.assertNoSideways();
+      await this.screenshot(`${name}${suffix}`, { full: true });
+    }
+    await this.look({ dark: false, forced: false });
   }
 
   /** The page cannot be scrolled sideways (WCAG 1.4.10). */

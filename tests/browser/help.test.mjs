@@ -57,13 +57,6 @@ journey("ranges follow the units chosen, and the list of contents leads to its s
 
 for (const [width, height, touch] of [[390, 844, true], [820, 1180, true], [1440, 900, false]]) {
   journey(`help is clean to axe at ${width} px`, { width, height, touch, ...AT }, async (page) => {
-    await page.axe();
-    await page.assertNoSideways();
-    await page.screenshot(`help-${width}`, { full: true });
-    await page.look({ dark: true });
-    await page.axe();
-    await page.screenshot(`help-${width}-dark`, { full: true });
-    await page.look({ dark: false, forced: true });
-    await page.axe();
+    await page.looksRight(`help-${width}`);
   });
 }

@@ -99,10 +99,12 @@ export function holding(root, wanted) {
   return all.filter((element) => element.checkVisibility() && ![...element.children].some((child) => all.includes(child)));
 }
 
-/** Runs axe for the given tags; gives what it found against the page. */
-export function judge(tags, done) {
+/** Runs axe for the given tags, or of them only the rules that colours decide; gives what it found against the page. */
+export function judge(tags, onlyColours, done) {
+  const ids = (tags) => window.axe.getRules(tags).map(({ ruleId }) => ruleId);
+  const colours = () => ids(["cat.color"]).filter((id) => ids(tags).includes(id));
   window.axe
-    .run(document, { runOnly: { type: "tag", values: tags }, resultTypes: ["violations"] })
+    .run(document, { runOnly: onlyColours ? { type: "rule", values: colours() } : { type: "tag", values: tags }, resultTypes: ["violations"] })
     .then((result) => done(result.violations))
     .catch((cause) => done([{ id: "axe itself failed", help: String(cause), nodes: [] }]));
 }

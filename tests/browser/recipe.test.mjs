@@ -345,15 +345,7 @@ for (const [width, height, touch] of [[390, 844, true], [820, 1180, true], [1440
   journey(`the recipe is clean to axe at ${width} px, in forced colours too, and with everything open`, { width, height, touch, timeout: 300_000 }, async (page) => {
     await put(page, "fibre_moisture", "14");
     await page.sees("too wet");
-    await page.axe();
-    await page.assertNoSideways();
-    await page.screenshot(`recipe-sheet-${width}`);
-    await page.look({ dark: true });
-    await page.screenshot(`recipe-sheet-${width}-dark`);
-    await page.look({ dark: false, forced: true });
-    await page.axe();
-    await page.screenshot(`recipe-sheet-${width}-forced`);
-    await page.look({ forced: false });
+    await page.looksRight(`recipe-sheet-${width}`);
     await page.click("#liquid-more-1");
     await page.run(() => document.querySelectorAll("details").forEach((fold) => (fold.open = true)));
     await page.css("#mass-balance table");

@@ -113,6 +113,9 @@ need_debian() {
   "${root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y --no-install-recommends "$@"
 }
 
+# major COMMAND: the first number of its version; nothing where there is none.
+major() { { "$1" --version 2>/dev/null || true; } | grep -oE '[0-9]+' | head -n 1; }
+
 # A browser with its driver, and the modules that drive it. CHROMIUM and CHROMEDRIVER name others than the system's.
 need_browser() {
   has node || die "Node.js 20 or newer is missing: install it as your system does (Debian: apt-get install nodejs npm) and start this again."
@@ -124,6 +127,10 @@ need_browser() {
   # Reads printed pages: text, sizes, and pictures of them.
   has pdftotext || missing+=(poppler-utils)
   ((${#missing[@]} == 0)) || need_debian "${missing[@]}"
+  # The whole browser does as well, only slower: where the system has no such package, or none that the driver fits.
+  windowless=chromium-headless-shell
+  has "$windowless" || (need_debian "$windowless") || true
+  [[ $(major "$windowless") == $(major "${CHROMEDRIVER:-chromedriver}") ]] || windowless=
   if ! cmp -s tests/browser/package-lock.json tests/browser/node_modules/.installed; then
     say "Installing the modules of the browser tests"
     (cd tests/browser && npm ci --ignore-scripts --no-audit --no-fund && cp package-lock.json node_modules/.installed)
