@@ -276,6 +276,44 @@ fn a_map_shows_lines_and_where_it_cannot_be_run() {
     assert!(map((680.0, 460.0), &nothing, &regions, LABELS, legend).is_none());
 }
 
+#[test]
+fn texts_on_a_narrow_map_are_whole_and_apart() {
+    let legend = Legend { barred: "barred", unusual: "unusual", now: "4.5 % d.b., 8500 kg/h" };
+    let axis: Vec<f64> = (0..41).map(f64::from).collect();
+    let value = |at: usize| (at % 41) as f64 * 10.0 + (at / 41) as f64;
+    // From the left edge of the map to the right one, and up from the bottom.
+    for now in (0..=40).flat_map(|across| [(across, 4), (across, 20), (across, 36)]) {
+        let cells = MapCells {
+            across: axis.clone(),
+            up: axis.clone(),
+            values: (0..41 * 41).map(|at| Some(value(at))).collect(),
+            grounds: vec![CellStatus::Free; 41 * 41],
+            level: vec![None; 41 * 41],
+            upright: vec![None; 41 * 41],
+            edges: Vec::new(),
+            now: Some((f64::from(now.0), f64::from(now.1))),
+        };
+        let text = map((340.0, 340.0), &cells, &[], LABELS, legend).unwrap().inline();
+        let read = roxmltree::Document::parse(&text).unwrap();
+        let bold: Vec<(f64, f64, f64)> = read
+            .descendants()
+            .filter(|node| node.attribute("class") == Some("halo"))
+            .map(|node| {
+                assert_eq!(node.attribute("text-anchor"), Some("middle"));
+                let number = |name: &str| node.attribute(name).unwrap().parse::<f64>().unwrap();
+                (number("x"), number("y"), node.text().unwrap().chars().count() as f64 * 7.8 / 2.0)
+            })
+            .collect();
+        assert!(text.contains(">4.5 % d.b., 8500 kg/h<") && bold.len() >= 3, "{now:?}: {text}");
+        for (at, (x, y, half)) in bold.iter().enumerate() {
+            assert!(x - half >= 64.0 - 0.1 && x + half <= 316.1, "{now:?}: {bold:?}");
+            for (other_x, other_y, other) in &bold[at + 1..] {
+                assert!((x - other_x).abs() >= half + other - 0.2 || (y - other_y).abs() >= 17.8, "{now:?}: {bold:?}");
+            }
+        }
+    }
+}
+
 /// Area of a polygon, by the shoelace formula.
 fn size(polygon: &[(f64, f64)]) -> f64 {
     let next = polygon.iter().cycle().skip(1);

@@ -477,7 +477,7 @@ fn labels_say_the_basis() {
     let label = |draft: &Draft, field| words::field(field, draft).label;
     for way in FeedWay::ALL {
         draft.feed_way = *way;
-        let basis = if *way == FeedWay::Belt { "moist" } else { "oven-dry" };
+        let basis = if *way == FeedWay::Belt { "wet" } else { "oven-dry" };
         assert!(label(&draft, Field::FibreFlow).contains(basis), "{way:?}");
     }
     for (way, basis) in [

@@ -7,6 +7,7 @@ use super::ground::{Polygon, areas, strokes};
 
 pub use super::ground::{CellStatus, MapCells};
 use super::scale::{LinearScale, Ticks};
+use super::text_places::{TextPlaces, half_width};
 use std::fmt::Write as _;
 
 /// Names of the two grounds that are not free, and of the recipe's point.
@@ -74,7 +75,21 @@ pub fn map(
         let _ = write!(edges, "M{left} {bottom}L{right} {top}");
     }
     drawing.path(&edges, 2.5, "");
-    let mut taken: Vec<(f64, f64)> = Vec::new();
+    let mut places = TextPlaces::new((LEFT, right), (TOP, bottom));
+    if let Some((at, above)) = cells.now {
+        let (at, above) = (place(x.place(at)), place(y.place(above)));
+        if (LEFT..=right).contains(&at) && (TOP..=bottom).contains(&above) {
+            cross(&mut drawing, at, above);
+            places.keep_off((at, above + 6.0), 12.0);
+            let half = half_width(legend.now);
+            let inside = at.clamp(LEFT + half, (right - half).max(LEFT + half));
+            let beside = [at + 14.0 + half, at - 14.0 - half].map(|middle| (middle, above - 10.0));
+            let around = [(inside, above - 14.0), (inside, above + 28.0)];
+            if let Some(found) = places.take(legend.now, beside.into_iter().chain(around)) {
+                drawing.bold(found, Anchor::Middle, legend.now);
+            }
+        }
+    }
     let found = || cells.values.iter().flatten().copied().filter(|value| value.is_finite());
     let (least, most) = found().fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), value| (a.min(value), b.max(value)));
     if let Some(levels) = Ticks::new(least, most, 7) {
@@ -85,11 +100,14 @@ pub fn map(
                 };
                 let points: Vec<_> = line.iter().map(at).collect();
                 drawing.path(&path(points.iter().copied().map(Some)), 1.5, "");
-                if points.len() > 5
-                    && let Some((px, py)) = points.get(points.len() / 2)
-                {
-                    drawing.bold((*px, py + 5.0), Anchor::Middle, &levels.label(level, labels.mark));
-                    taken.push((*px, py + 5.0));
+                if points.len() <= 5 {
+                    continue;
+                }
+                let number = levels.label(level, labels.mark);
+                // Near its middle, where nothing else is.
+                let along = [4, 5, 3, 6, 2].into_iter().filter_map(|eighth| points.get(points.len() * eighth / 8));
+                if let Some(found) = places.take(&number, along.map(|(x, y)| (*x, y + 5.0))) {
+                    drawing.bold(found, Anchor::Middle, &number);
                 }
             }
         }
@@ -97,24 +115,12 @@ pub fn map(
         return None;
     }
     for RegionLabel { at, words } in regions {
-        let half = words.chars().count() as f64 * 4.0;
-        let middle = x.place(at.0).clamp(LEFT + half.min((right - LEFT) / 2.0), right - half.min((right - LEFT) / 2.0));
-        // Not over the number of a line.
-        let base = y.place(at.1);
-        let is_taken =
-            |base: f64| taken.iter().any(|(x, y)| (x - middle).abs() < half + 24.0 && (y - base).abs() < 18.0);
-        let base =
-            [0.0, 22.0, -22.0, 44.0].map(|by| base + by).into_iter().find(|base| !is_taken(*base)).unwrap_or(base);
-        drawing.bold((middle, base.clamp(TOP + 16.0, bottom - 8.0)), Anchor::Middle, words);
-    }
-    if let Some((at, above)) = cells.now {
-        let (at, above) = (place(x.place(at)), place(y.place(above)));
-        if (LEFT..=right).contains(&at) && (TOP..=bottom).contains(&above) {
-            cross(&mut drawing, at, above);
-            let is_left = at + 14.0 + legend.now.chars().count() as f64 * 7.8 > right;
-            let (x, anchor) = if is_left { (at - 14.0, Anchor::End) } else { (at + 14.0, Anchor::Start) };
-            drawing.bold((x, above - 8.0), anchor, legend.now);
-        }
+        let half = half_width(words).min((right - LEFT) / 2.0);
+        let middle = x.place(at.0).clamp(LEFT + half, right - half);
+        let base = y.place(at.1).clamp(TOP + 18.0, bottom - 8.0);
+        let around = [0.0, 22.0, -22.0, 44.0, -44.0].map(|by| (middle, base + by));
+        let found = places.take(words, around).unwrap_or((middle, base));
+        drawing.bold(found, Anchor::Middle, words);
     }
     key(&mut drawing, height + 4.0, legend);
     Some(drawing)

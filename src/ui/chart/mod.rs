@@ -26,5 +26,7 @@ pub mod scale;
 /// How systems are distinguished.
 pub mod series;
 pub mod strip_layout;
+/// Texts on a drawing that do not lie over each other.
+pub mod text_places;
 /// Round moments along an axis of time.
 pub mod time_ticks;

@@ -21,6 +21,19 @@ pub fn in_box(entry: &Entry, kind: Kind, units: &Units) -> String {
     }
 }
 
+/// A number from a box for reading, on paper say: its digits as typed, the whole part grouped. What is more than a plain number stays.
+#[must_use]
+pub fn grouped(text: &str, mark: DecimalMark) -> String {
+    let (whole, decimals) = text.split_once(mark.char()).unwrap_or((text, ""));
+    let is_plain =
+        !whole.is_empty() && [whole, decimals].iter().all(|part| part.bytes().all(|digit| digit.is_ascii_digit()));
+    let value = text.replace(mark.char(), ".").parse().ok();
+    match (is_plain, value, u8::try_from(decimals.len())) {
+        (true, Some(value), Ok(decimals)) => format::fixed(value, decimals, mark),
+        _ => text.to_owned(),
+    }
+}
+
 /// The number of a field as read, if it can be.
 #[must_use]
 pub fn reading(draft: &Draft, field: Field) -> Option<Reading> {

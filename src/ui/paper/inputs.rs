@@ -5,7 +5,7 @@ use crate::domain::recipe::in_effect::in_effect;
 use crate::domain::{Draft, Field, LiquidField};
 use crate::quantity::format;
 use crate::t;
-use crate::ui::field::number_text::{in_box, other_basis, reading};
+use crate::ui::field::number_text::{grouped, in_box, other_basis, reading};
 use crate::ui::part::amount::joined;
 use crate::ui::state::State;
 use crate::ui::text::words;
@@ -31,7 +31,7 @@ pub fn entered(state: State, draft: &Draft, field: Field) -> Option<String> {
     let unit = units.unit(kind);
     let number = match reading(draft, field) {
         Some(reading) if reading.unit_typed => format::amount(reading.amount(kind), unit, units.mark),
-        _ => in_box(entry, kind, &units),
+        _ => grouped(&in_box(entry, kind, &units), units.mark),
     };
     Some(joined(&number, &symbol(state, unit)))
 }

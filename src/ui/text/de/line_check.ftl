@@ -42,7 +42,7 @@ check-cautions = Sicherheitshinweise
 
 # Die Warnungen
 check-nothing-read = Bandwaage und Faserfeuchte eingeben.
-check-all-within = Alle { $read } Ablesungen innerhalb der Toleranz.
+check-all-within = { $read } von { $read } Ablesungen innerhalb der Toleranz.
 check-outside = { $out } von { $read } außerhalb der Toleranz: { $which }.
 check-out-of = { $out } von { $read } außerhalb
 check-of-pump = { $pump }: { $action }

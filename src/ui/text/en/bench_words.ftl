@@ -21,10 +21,10 @@ bench-field-mat-moisture = Target mat moisture
     .hint = Before the press. Leave blank to dose water as the recipe does.
 bench-field-drying-loss = Moisture loss, blender to press
     .hint = Points d.b. lost between blender and press. Leave blank for 0; the line’s loss is not used.
-bench-field-overage-moist = Overage, share of the moist mass
+bench-field-overage-moist = Overage, share of the wet mass
     .hint = Weighed out beyond what the boards need.
 bench-field-overage-oven-dry = Overage, share of the oven-dry mass
-    .hint = Added moist, beyond what the boards need.
+    .hint = Added wet, beyond what the boards need.
 bench-field-wall-loss = Left on the walls, share of each liquid
     .hint = Of everything sprayed, water too; weighed out on top.
 bench-field-capacity = Blender capacity, wet
@@ -197,7 +197,7 @@ bench-origin-batches = number of batches
 
 # Lines and materials
 bench-name-liquid = Liquid
-bench-name-fibre = Fibre, moist
+bench-name-fibre = Fibre, wet
 bench-name-water = Water
 bench-name-thinning = Water to thin { $liquid }
 bench-name-liquid-of-system = { $liquid }, of { $system }
@@ -226,8 +226,8 @@ bench-place-swelling-piece = Board { $board }, swelling piece { $number }, { $fi
 # Choices
 bench-choice-thickness-finished = Finished thickness; sanding is added
 bench-choice-thickness-pressed = Pressed, not sanded
-bench-choice-overage-of-moist = Share of the moist mass
-bench-choice-overage-of-oven-dry = Share of the oven-dry mass, added moist
+bench-choice-overage-of-moist = Share of the wet mass
+bench-choice-overage-of-oven-dry = Share of the oven-dry mass, added wet
 bench-choice-overage-on-furnish = On everything: furnish is lost after blending
 bench-choice-overage-on-fibre = On the fibre alone: it is spilled before blending
 bench-choice-water-last = Water after the liquids

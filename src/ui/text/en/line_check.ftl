@@ -42,7 +42,7 @@ check-cautions = Cautions
 
 # The warning slot
 check-nothing-read = Enter belt scale and fibre moisture.
-check-all-within = All { $read } readings within tolerance.
+check-all-within = { $read } of { $read } readings within tolerance.
 check-outside = { $out } of { $read } out of tolerance: { $which }.
 check-out-of = { $out } of { $read } out
 check-of-pump = { $pump }: { $action }

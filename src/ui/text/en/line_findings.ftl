@@ -94,7 +94,7 @@ line-finding-no-expansion = still empty, so the density is taken as measured.
 line-finding-nothing-delivered = nothing of the certificate is entered.
     .fix = Enter its solids or its density to see what changes.
 line-finding-no-liquid = the liquid of the delivery is not chosen, or not in this recipe.
-    .fix = Choose a liquid of the recipe.
+    .fix = Select a liquid of the recipe.
 
 # Readings and changeover
 line-finding-stale-readings = these readings were made on “{ $recipe }”, before the changeover.
@@ -108,7 +108,7 @@ line-finding-no-transport = still empty, and the arrivals behind it are not know
 line-finding-no-press-time = the time through the press is not known.
     .fix = Enter mat width and press length in the recipe.
 line-finding-nothing-changes = both recipes need the same flow from every pump.
-    .fix = Choose another recipe to change to.
+    .fix = Select another recipe to change to.
 line-finding-wet-between = between two steps the mat is at { $moisture }, moister than both recipes want.
     .fix = Lower the water before, and watch the press for steam.
 

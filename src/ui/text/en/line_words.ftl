@@ -51,7 +51,7 @@ line-r-squared-uncentred = R², about zero (line through the origin)
 line-tank-level = Level, share of the full tank
 line-tank-volume = Volume
 line-tank-mass = Mass
-line-rows-belt = Belt scale reading, moist fibre
+line-rows-belt = Belt scale reading, wet fibre
 line-rows-oven-dry = Oven-dry fibre flow
 
 # Fields of a pump
@@ -145,7 +145,7 @@ line-field-uncertainty-mat-width = Uncertainty of the mat width
     .hint = Standard; leave blank for the usual instrument.
 
 # Fields of the line check
-line-field-run-belt = Belt scale reading, moist fibre
+line-field-run-belt = Belt scale reading, wet fibre
     .hint = With its moisture, as the belt scale shows it.
 line-field-run-moisture = Moisture of that fibre
 line-field-run-line-speed = Line speed
@@ -162,7 +162,7 @@ line-field-run-board-moisture = Raw board, moisture
 line-field-run-sample-area = Mat sample, area
     .hint = Cut before the press.
 line-field-run-sample-mass = Mat sample, mass
-    .hint = Moist, as cut.
+    .hint = Wet, as cut.
 line-field-run-sample-moisture = Mat sample, moisture
     .hint = Leave blank to compute it from the flows.
 
@@ -171,8 +171,8 @@ line-field-belt-now = Belt scale
     .hint = Leave blank for the recipe's.
 line-field-moisture-now = Fibre moisture
     .hint = Leave blank for the recipe's.
-line-field-belt-from = Lowest belt scale reading, moist fibre
-line-field-belt-to = Highest belt scale reading, moist fibre
+line-field-belt-from = Lowest belt scale reading, wet fibre
+line-field-belt-to = Highest belt scale reading, wet fibre
 line-field-fibre-from = Lowest fibre flow, oven-dry
 line-field-fibre-to = Highest fibre flow, oven-dry
 line-field-flow-step = Step from row to row
@@ -257,9 +257,9 @@ line-figure-open-nozzles = Nozzles to open
 line-figure-nozzle-flow = Flow of one nozzle
     .note = by volume
 line-figure-per-fibre = Ratio by mass
-    .note = as delivered, per moist fibre on the belt scale
+    .note = as delivered, per wet fibre on the belt scale
 line-figure-volume-per-fibre = Ratio by volume
-    .note = as delivered, per moist fibre on the belt scale
+    .note = as delivered, per wet fibre on the belt scale
 line-figure-least-flow = Flow at the lowest usable setting
     .note = by mass
 line-figure-most-flow = Flow at the highest usable setting

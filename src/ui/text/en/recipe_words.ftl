@@ -1,7 +1,7 @@
 # Names of fields, figures, things and choices of a recipe.
 
 # Fields
-field-fibre-flow-belt = Fibre flow, belt scale reading, moist
+field-fibre-flow-belt = Fibre flow, belt scale reading, wet
     .hint = With its moisture, as the belt scale shows it.
 field-fibre-flow-oven-dry = Fibre flow, oven-dry
     .hint = Into the blender, without its moisture.
@@ -40,7 +40,7 @@ field-area-yield = Area yield
     .hint = Finished area per pressed area, after edges and crosscuts.
 field-exit-moisture = Board moisture leaving the press
     .hint = Leave blank to use the board moisture; the press water follows from it.
-field-mat-bulk-density = Bulk density of the loose mat, moist
+field-mat-bulk-density = Bulk density of the loose mat, wet
     .hint = Gives the mat height.
 field-mat-temperature = Mat temperature before the press
 field-surface-spray = Face water
@@ -285,7 +285,7 @@ name-board-kind-other = Other
 
 # Ways to fix the fibre flow
 name-feed-way-oven-dry = Oven-dry fibre flow
-name-feed-way-belt = Belt scale reading, moist fibre
+name-feed-way-belt = Belt scale reading, wet fibre
 name-feed-way-line-speed = From a line speed
 name-feed-way-press-factor = From a press factor
 name-feed-way-none = None (laboratory)

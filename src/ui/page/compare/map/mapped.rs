@@ -42,6 +42,8 @@ pub struct MappedResult {
     pub head: Vec<String>,
     /// Its rows.
     pub rows: Vec<Vec<String>>,
+    /// What the letters beside its values say: what prevents the point, or is unusual there.
+    pub notes: Vec<String>,
 }
 
 /// Both axes of the map chosen, for a system; an error where a range is none.
@@ -131,6 +133,7 @@ fn worked_out(
     let columns: Vec<usize> = (0..POINTS).step_by(EVERY).collect();
     let mut head = vec![format!("{} \\ {}", labels[1], labels[0])];
     head.extend(columns.iter().filter_map(|at| grid.across.get(*at)).map(|base| number(kinds[0], x_unit, *base)));
+    let mut noted: Vec<Obstacle> = Vec::new();
     let mut rows = Vec::new();
     for (row, base) in grid.up.iter().enumerate().step_by(EVERY) {
         let mut line = vec![number(kinds[1], y_unit, *base)];
@@ -139,12 +142,12 @@ fn worked_out(
             let value = grid.values.get(place).copied().flatten();
             let value = value.map_or_else(|| "–".to_owned(), |base| number(kinds[2], unit, base));
             let first = grid.feasibilities.get(place).and_then(|feasibility| feasibility.obstacles().next());
-            line.push(
-                first.map_or(value.clone(), |obstacle| format!("{value}: {}", words::compare::obstacle(obstacle))),
-            );
+            line.push(first.map_or(value.clone(), |obstacle| format!("{value}\u{a0}{}", letter(&mut noted, obstacle))));
         }
         rows.push(line);
     }
+    let notes = ('a'..).zip(&noted).map(|(letter, each)| format!("{letter}: {}", words::compare::obstacle(*each)));
+    let notes = notes.collect();
     let (lead, second) = sentences(context, system, name, (x, y), now, kinds);
     Some(MappedResult {
         lead,
@@ -154,7 +157,17 @@ fn worked_out(
         title,
         head,
         rows,
+        notes,
     })
+}
+
+/// The letter that stands for what prevents a point, the next one where it has none yet.
+fn letter(noted: &mut Vec<Obstacle>, obstacle: Obstacle) -> char {
+    let at = noted.iter().position(|each| *each == obstacle).unwrap_or_else(|| {
+        noted.push(obstacle);
+        noted.len() - 1
+    });
+    ('a'..).nth(at).unwrap_or('*')
 }
 
 /// The names of the regions: of what can be run, and of what prevents it first.

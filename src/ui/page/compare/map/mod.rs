@@ -59,7 +59,10 @@ pub fn MapTab() -> impl IntoView {
     let table = move || {
         mapped.with(|mapped| {
             let mapped = mapped.as_ref()?.as_ref().ok()?;
-            Some(view! { <DataTable name=mapped.title.clone() head=mapped.head.clone() rows=mapped.rows.clone()/> })
+            Some(view! {
+                <DataTable name=mapped.title.clone() head=mapped.head.clone() rows=mapped.rows.clone()/>
+                <p class="note">{mapped.notes.join("; ")}</p>
+            })
         })
     };
     view! {

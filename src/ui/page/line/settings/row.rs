@@ -59,7 +59,7 @@ pub fn PumpSettingRow(
     };
     let nozzles = move || {
         let open = nozzles_open.get()?;
-        Some(view! { {open} " × " <SheetValue figure=figure(LineFigure::NozzleFlow) unit_in_head=true/> })
+        Some(view! { {open} " × " <SheetValue figure=figure(LineFigure::NozzleFlow)/> })
     };
     view! {
         <tr class="pump" data-pump=id.0.to_string() class:warn=move || warn.get() class:open=move || is_open.get()>
