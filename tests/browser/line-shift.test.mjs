@@ -113,7 +113,7 @@ journey("a shift: wet fibre, a pump low, a belt scale off, a delivery, a changeo
   await section(page, "Line check");
   await put(page, RIGHT);
   await page.sees("All readings agree within their uncertainties.");
-  await page.sees("All 11 readings within tolerance.");
+  await page.sees("11 of 11 readings within tolerance.");
   await correctionsStay(page);
 
   // Fibre of 10 %: 8500 · 1.1 on the belt; water 850 + 55.64 + 568.47 = 1474.1 kg/h in 8908 are 16.55 %, 15.75 % in the mat. The recipe

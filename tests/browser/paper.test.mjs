@@ -71,6 +71,7 @@ journey("the recipe is one page: who saved what and when, warnings first, doses,
     // The cell of a name with a basis below it is read after the figures beside it.
     has(text, "Water");
     has(text, "4.5 % db · 4.31 % wb", "8883", "11.0", "7.7", "Line operator", "Date", "Isocyanate: no mist", /1 ?\/ ?1$/);
+    assert.doesNotMatch(text, /\d{5} kg/, "what was typed is grouped as figures are");
     // A caution is a line.
     has(text, "▲ Straw and wood dust can explode: extract it, never blow it about.");
   });
