@@ -127,9 +127,10 @@ need_browser() {
   # Reads printed pages: text, sizes, and pictures of them.
   has pdftotext || missing+=(poppler-utils)
   ((${#missing[@]} == 0)) || need_debian "${missing[@]}"
-  # The whole browser does as well, only slower: where the system has no such package, or none that the driver fits.
-  windowless=chromium-headless-shell
-  has "$windowless" || (need_debian "$windowless") || true
+  # The whole browser does as well, only slower: where the system has no such package, or none that the driver fits. Not the script of
+  # that name in /usr/bin: a driver that ends it leaves the browser behind.
+  windowless=/usr/lib/chromium/chromium-headless-shell
+  has "$windowless" || (need_debian chromium-headless-shell) || true
   [[ $(major "$windowless") == $(major "${CHROMEDRIVER:-chromedriver}") ]] || windowless=
   if ! cmp -s tests/browser/package-lock.json tests/browser/node_modules/.installed; then
     say "Installing the modules of the browser tests"
