@@ -83,7 +83,7 @@ journey("a link opens the recipe that it holds, by address and pasted; a damaged
   await page.sees("This link holds no recipe, or part of it is missing.");
 });
 
-journey("any two revisions stand side by side with what changed in the doses", async (page) => {
+journey("any two revisions are compared side by side with what changed in the doses", async (page) => {
   for (const [at, density] of ["680", "720", "740"].entries()) {
     await page.type("Board density", density);
     await page.press("Save");
@@ -108,11 +108,26 @@ journey("any two revisions stand side by side with what changed in the doses", a
   await page.until(() => reads("680", "740"));
   await page.choose("with", option[1]);
   await page.until(() => reads("680", "720"));
-  // The later one stands second, whichever was chosen first.
+  // The later one is second, whichever was chosen first.
   await page.choose("Compare", option[0]);
   await page.until(() => reads("720", "740"));
   await page.screenshot("side-by-side");
   await page.axe();
+});
+
+journey("what was typed with a unit of its own is compared in the unit chosen, and grouped", async (page) => {
+  for (const [at, flow] of ["8500", "12 t/h"].entries()) {
+    await page.type("Fibre flow, oven-dry", flow);
+    await page.press("Save");
+    await saved(page, at + 1);
+  }
+  await page.press("Library");
+  await act(page, "History", EXAMPLE);
+  await page.press("Show differences");
+  await page.until(async () => {
+    const rows = await page.run(() => [...document.querySelectorAll(".differences tr")].map((row) => [...row.cells].map((cell) => cell.textContent.replace(/\s/g, " "))));
+    assert.deepEqual(rows.find(([name]) => name.startsWith("Fibre flow"))?.slice(1), ["8500 kg/h", "12 000 kg/h"], JSON.stringify(rows));
+  });
 });
 
 journey("a release says who and when, stays after the next save, and can be withdrawn", async (page) => {

@@ -5,8 +5,9 @@ use crate::domain::recipe::in_effect::in_effect;
 use crate::domain::{Draft, Field, LiquidField};
 use crate::quantity::format;
 use crate::t;
-use crate::ui::field::number_text::{grouped, in_box, other_basis, reading};
+use crate::ui::field::number_text::other_basis;
 use crate::ui::part::amount::joined;
+use crate::ui::part::entered::entered_number;
 use crate::ui::state::State;
 use crate::ui::text::words;
 use leptos::prelude::*;
@@ -23,16 +24,9 @@ enum Origin {
     Neutral,
 }
 
-/// What was entered, with its unit; a unit that was typed is converted. `None` for a blank box.
+/// What was entered, with its unit; `None` for a blank box.
 pub fn entered(state: State, draft: &Draft, field: Field) -> Option<String> {
-    let entry = draft.entry(field).filter(|entry| !entry.is_blank())?;
-    let kind = draft.kind(field);
-    let units = state.units_at(field, kind);
-    let unit = units.unit(kind);
-    let number = match reading(draft, field) {
-        Some(reading) if reading.unit_typed => format::amount(reading.amount(kind), unit, units.mark),
-        _ => grouped(&in_box(entry, kind, &units), units.mark),
-    };
+    let (number, unit) = entered_number(state, draft, field)?;
     Some(joined(&number, &symbol(state, unit)))
 }
 

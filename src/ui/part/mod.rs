@@ -2,6 +2,7 @@
 
 pub mod amount;
 pub mod code;
+pub mod entered;
 pub mod figure;
 pub mod on_recipe;
 pub mod page_name;

@@ -7,8 +7,8 @@ use crate::domain::recipe::liquid_pairs::LiquidPairs;
 use crate::domain::{Case, Draft, Field, Figure, LiquidFigure, LiquidId, work_out};
 use crate::record::content::revision::Title;
 use crate::record::{RevisionId, Version};
-use crate::ui::field::number_text::in_box;
 use crate::ui::part::amount::{joined, with_unit};
+use crate::ui::part::entered::entered_number;
 use crate::ui::part::working::figure_name;
 use crate::ui::state::State;
 use crate::ui::text::{unit_shown, words};
@@ -229,11 +229,11 @@ fn told(state: State, difference: Difference, old: &Draft, new: &Draft) -> Told 
         Difference::BoardKind => {
             both(label!("frame-choice-board-kind"), &|draft| words::board_kind(draft.board_kind).to_owned())
         }
-        Difference::Entry(field) => both(&words::field_name(field, new), &|draft| entered(state, draft, field)),
+        Difference::Entry(field) => both(&words::field_name(field, new), &|draft| entered_words(state, draft, field)),
         Difference::LiquidEntry(pair, part) => Told {
             name: words::field_name(Field::Liquid(pair.new, part), new),
-            old: entered(state, old, Field::Liquid(pair.old, part)),
-            new: entered(state, new, Field::Liquid(pair.new, part)),
+            old: entered_words(state, old, Field::Liquid(pair.old, part)),
+            new: entered_words(state, new, Field::Liquid(pair.new, part)),
         },
         Difference::Choice(pair, choice) => {
             let what = match choice {
@@ -269,13 +269,12 @@ fn chosen(draft: &Draft, id: LiquidId, choice: LiquidChoice) -> String {
     })
 }
 
-fn entered(state: State, draft: &Draft, field: Field) -> String {
-    let Some(entry) = draft.entry(field).filter(|entry| !entry.is_blank()) else {
-        return t!("frame-no-figure");
-    };
-    let (kind, units) = (draft.kind(field), state.units.get());
-    let unit = units.unit(kind);
-    state.currency.with(|currency| joined(&in_box(entry, kind, &units), &unit_shown(unit, currency)))
+/// What was entered, with its unit.
+fn entered_words(state: State, draft: &Draft, field: Field) -> String {
+    entered_number(state, draft, field).map_or_else(
+        || t!("frame-no-figure"),
+        |(number, unit)| state.currency.with(|currency| joined(&number, &unit_shown(unit, currency))),
+    )
 }
 
 /// The figures that read differently.
