@@ -1,4 +1,4 @@
-//! Files given out and taken in.
+//! Files exported and imported.
 
 use super::words;
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};

@@ -9,7 +9,7 @@ pub mod clock;
 pub mod database;
 /// What happens to the page: other tabs' saves, another address, being left.
 pub mod event;
-/// Files given out and taken in.
+/// Files exported and imported.
 pub mod file;
 /// The part of the address behind `#`.
 pub mod hash;

@@ -130,7 +130,7 @@ fn with_ascii_digits(text: &str) -> Cow<'_, str> {
     if text.chars().all(|c| ascii(c) == c) { Cow::Borrowed(text) } else { text.chars().map(ascii).collect() }
 }
 
-/// What may stand between two groups of digits.
+/// What may separate two groups of digits.
 fn is_grouping(c: char) -> bool {
     (c.is_whitespace() && !c.is_control()) || matches!(c, '\'' | '\u{2019}')
 }

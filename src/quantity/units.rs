@@ -99,7 +99,7 @@ impl Coherent {
             Dimension::Temperature => (Unit::Celsius, Unit::Fahrenheit),
             Dimension::SpecificEnergy => (Unit::KilojoulePerKilogram, Unit::BtuPerPound),
             Dimension::HeatFlow => (Unit::KilojoulePerHour, Unit::BtuPerHour),
-            // No formula turns a mass into a force, so newtons stand beside hours.
+            // No formula turns a mass into a force, so newtons are used beside hours.
             Dimension::Force => (Unit::Newton, Unit::PoundForce),
             Dimension::Stress => (Unit::Pascal, Unit::PoundForcePerSquareFoot),
             Dimension::Stiffness => (Unit::NewtonPerMetre, Unit::PoundForcePerFoot),

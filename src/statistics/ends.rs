@@ -81,7 +81,7 @@ impl Outer {
     }
 }
 
-/// The draw of a rank; what is lower comes to stand before it.
+/// The draw of a rank; what is lower is moved before it.
 fn select(draws: &mut [f64], rank: usize) -> f64 {
     *draws.select_nth_unstable_by(rank, f64::total_cmp).1
 }

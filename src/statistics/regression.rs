@@ -7,7 +7,7 @@ use super::distribution::{CONFIDENCE, two_sided_t};
 use crate::quantity::number::finite;
 use serde::{Deserialize, Serialize};
 
-/// Which line is laid.
+/// Which line is fitted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Model {
@@ -68,7 +68,7 @@ pub struct Interval {
     pub high: f64,
 }
 
-/// Why no line can be laid.
+/// Why no line can be fitted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum FitError {
     /// Fewer points than the line has coefficients.

@@ -392,7 +392,7 @@ export class Page {
    * `forced` asks for it in forced colours, by those that colours decide: what the others read is the same there. `also` adds tags ("best-practice").
    */
   async axe({ also = [], forced = false } = {}) {
-    const { dark } = this.#look;
+    const { dark, forced: wasForced } = this.#look;
     const found = [];
     // What is half scrolled under a bar that sticks to the top would be judged by the half in sight.
     await this.run(() => window.scrollTo(0, 0));
@@ -404,14 +404,14 @@ export class Page {
       }
     };
     for (const [at, scheme] of this.engine.schemes.entries()) {
-      await this.look({ dark: scheme === "dark" });
+      await this.look({ dark: scheme === "dark", forced: false });
       await judge(scheme, at > 0);
     }
     if (forced) {
       await this.look({ dark: false, forced: true });
       await judge("forced colours", true);
     }
-    await this.look({ dark, forced: false });
+    await this.look({ dark, forced: wasForced });
     assert.equal(found.length, 0, `axe found\n${found.join("\n")}`);
   }
 

@@ -103,11 +103,11 @@ fn a_line_of_the_mills_own_is_kept_once_and_found_again() {
     assert_eq!(library.line(id), Some(kept.clone()));
     assert_eq!(library.lines().unwrap(), std::slice::from_ref(&kept));
     // Deleted, it is no longer there to fall back on; put back, it is.
-    let deleted = kept.stand(Standing::Removed, stamp(8)).unwrap();
+    let deleted = kept.with_standing(Standing::Removed, stamp(8)).unwrap();
     library.save_line(&deleted).unwrap();
     assert!(library.lines().unwrap().is_empty());
     assert!(library.is_line_unsaved(&own));
-    let back = deleted.stand(Standing::Kept, stamp(9)).unwrap();
+    let back = deleted.with_standing(Standing::Kept, stamp(9)).unwrap();
     library.save_line(&back).unwrap();
     assert_eq!(library.lines().unwrap(), [back]);
 }

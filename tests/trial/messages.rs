@@ -208,8 +208,8 @@ fn every() -> Vec<TrialFinding> {
     list.into_iter().map(|(place, what)| TrialFinding { grade: Grade::Unusual, place, what }).collect()
 }
 
-/// The variant's number. A new one does not compile until it stands here, and the test below fails until it
-/// stands in [`every`].
+/// The variant's number. A new one does not compile until it is listed here, and the test below fails until it
+/// is in [`every`].
 const fn number(what: &TrialProblem) -> usize {
     match what {
         TrialProblem::Entry(_) => 0,

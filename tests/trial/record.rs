@@ -77,10 +77,10 @@ fn a_trial_is_saved_found_replaced_and_removed() {
     let trials = Library::open(store).unwrap().trials().unwrap();
     assert_eq!(trials.trials.as_slice(), std::slice::from_ref(&second));
     assert_eq!(trials.of(sample().recipe.unwrap()).count(), 1);
-    library.save_trial(&second.stand(Standing::Removed, stamp(4)).unwrap()).unwrap();
+    library.save_trial(&second.with_standing(Standing::Removed, stamp(4)).unwrap()).unwrap();
     let trials = library.trials().unwrap();
     assert_eq!((trials.kept().count(), trials.trials.len()), (0, 1));
-    library.save_trial(&trials.trials[0].stand(Standing::Kept, stamp(5)).unwrap()).unwrap();
+    library.save_trial(&trials.trials[0].with_standing(Standing::Kept, stamp(5)).unwrap()).unwrap();
     assert_eq!(library.trials().unwrap().kept().count(), 1);
     assert_eq!(library.trial(id), Ok(Some(first)), "nothing is ever overwritten");
 }

@@ -1,6 +1,6 @@
 //! How each figure is computed: formula, the numbers put in, the result, and where the formula comes from.
 //!
-//! The formulas stand here a second time, apart from [`solve`](crate::domain::solve): a test
+//! The formulas are written here a second time, apart from [`solve`](crate::domain::solve): a test
 //! evaluates each with its numbers and compares with the solved figure, so that what the page
 //! explains and what the program does cannot drift apart.
 

@@ -64,7 +64,7 @@ impl KeptLine {
     ///
     /// # Errors
     /// As [`Sealed::new`].
-    pub fn stand(&self, standing: Standing, stamp: Stamp) -> Result<Self, serde_json::Error> {
+    pub fn with_standing(&self, standing: Standing, stamp: Stamp) -> Result<Self, serde_json::Error> {
         let Stamp { at, author, .. } = stamp;
         let content = self.content().clone();
         Self::new(LineContent { replaces: Some(self.line()), saved_at: at, author, standing, ..content })

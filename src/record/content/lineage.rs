@@ -172,7 +172,7 @@ impl<'a> Lineage<'a> {
         self.versions.get(&id)
     }
 
-    /// All revisions, the latest first: each stands before everything that it descends from.
+    /// All revisions, the latest first: each is before everything that it descends from.
     #[must_use]
     pub fn into_history(self) -> Vec<Version<'a>> {
         let mut history: Vec<Version<'a>> = self.versions.into_values().collect();

@@ -406,7 +406,7 @@ impl Trial {
     ///
     /// # Errors
     /// As [`Sealed::new`].
-    pub fn stand(&self, standing: Standing, stamp: Stamp) -> Result<Self, serde_json::Error> {
+    pub fn with_standing(&self, standing: Standing, stamp: Stamp) -> Result<Self, serde_json::Error> {
         let mut content = self.content().clone();
         content.standing = standing;
         content.seal(Some(self), stamp)

@@ -2,7 +2,7 @@
 //!
 //! A document is compared as the tree of its JSON. Changes in different places both stay; of two changes
 //! in one place the later one stays. A number and the unit beside it are one place: "5 %" and "50 kg/h"
-//! never become "5 kg/h". Items of a list that have an id are matched by it, wherever they stand.
+//! never become "5 kg/h". Items of a list that have an id are matched by it, wherever in the list they are.
 
 use serde_json::{Map, Value};
 
@@ -89,7 +89,7 @@ fn by_id(base: &[Value], later: &[Value], earlier: &[Value]) -> Value {
     let mut order = first.clone();
     for (at, id) in second.iter().enumerate() {
         if !order.contains(id) {
-            // Behind the item that it stands behind there.
+            // Behind the item that it is behind there.
             let behind = second[..at].iter().rev().find_map(|before| order.iter().position(|other| other == before));
             order.insert(behind.map_or(0, |behind| behind + 1), id.clone());
         }

@@ -39,7 +39,7 @@ pub struct MapCells {
 /// A polygon, corner by corner.
 pub type Polygon = Vec<(f64, f64)>;
 
-/// The areas in which the cells stand so, in the units of the axes. Squares of the grid that lie wholly in it are joined along
+/// The areas of the cells with this state, in the units of the axes. Squares of the grid that lie wholly in it are joined along
 /// their row; one that an edge goes through is cut where the state changes, not half way.
 #[must_use]
 pub fn areas(cells: &MapCells, ground: CellStatus) -> Vec<Polygon> {

@@ -31,7 +31,7 @@ pub fn End(
             }
             .into_any(),
         ),
-        // The code of an earlier recipe must not stand beside these doses.
+        // The code of an earlier recipe must not be printed beside these doses.
         None if with_code && state.link.with_untracked(Option::is_some) => {
             Some(view! { <p class="print-code">{t!("paper-code-late")}</p> }.into_any())
         }

@@ -161,7 +161,7 @@ impl State {
     fn stand_trial(&self, id: TrialId, standing: Standing) -> Option<TrialId> {
         let trial = self.kept_trial(id)?;
         let stamp = self.stamp();
-        self.change_library(|library| library.save_trial(&trial.stand(standing, stamp)?))
+        self.change_library(|library| library.save_trial(&trial.with_standing(standing, stamp)?))
     }
 
     /// Saves the trial on the page to a file of our own.

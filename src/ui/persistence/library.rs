@@ -23,7 +23,7 @@ use crate::ui::state::{About, State};
 use crate::ui::text::{self, isolated};
 use leptos::prelude::*;
 
-/// What became of a file that was taken in.
+/// What became of a file that was imported.
 pub enum Imported {
     /// It is in the library.
     Kept,

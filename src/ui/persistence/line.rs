@@ -49,7 +49,7 @@ impl State {
         let kept = self.library.with_untracked(|library| library.line(id))?;
         let stamp = self.stamp();
         self.change_library(|library| {
-            let changed = kept.stand(standing, stamp)?;
+            let changed = kept.with_standing(standing, stamp)?;
             library.save_line(&changed)?;
             Ok(changed)
         })

@@ -34,7 +34,7 @@ pub fn tell_message(state: State, about: About, message: Message) {
 pub fn settled(state: State, about: About) {
     if state.trouble.with_untracked(|told| told.as_ref().is_some_and(|told| told.about == about)) {
         state.trouble.set(None);
-        // What it stood before is told again, if it is still true.
+        // What it was shown instead of is told again, if it is still true.
         tell(state);
     }
 }

@@ -180,7 +180,7 @@ pub struct State {
     pub all_read: RwSignal<bool>,
     /// How many records are not on the disk yet.
     pub unwritten: RwSignal<usize>,
-    /// How memory and database stand to each other.
+    /// What of memory is in the database.
     pub writing: StoredValue<Writing>,
     /// What is known of the open documents' texts.
     pub documents: StoredValue<Documents>,
@@ -498,7 +498,7 @@ impl State {
     }
 
     /// The findings that `belongs` picks. Boxes that are still to be filled in and were never touched
-    /// are no findings to anybody: they are marked where they stand.
+    /// are no findings to anybody: they are marked in their place.
     pub fn findings(&self, belongs: impl Fn(&Finding) -> bool) -> Vec<Finding> {
         self.draft.with(|draft| {
             let all = |outcome: &Outcome| {

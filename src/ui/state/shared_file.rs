@@ -7,7 +7,7 @@ use crate::ui::text::Message;
 pub struct SharedFile {
     /// Its name; empty when none was chosen.
     pub name: String,
-    /// How it and the library stand, in words.
+    /// Whether it and the library hold the same, in words.
     pub says: String,
     /// What is wrong, in words.
     pub wrong: Option<Message>,

@@ -192,7 +192,7 @@ pub fn shares(figures: &[FigureUncertainty<'_>], sources: &[UncertainInput], sys
 }
 
 /// Several tables in one, each below its name, a blank row between: for a file that has no sheets. The first one
-/// stands without its name, so that its headings are the file's first row.
+/// is without its name, so that its headings are the file's first row.
 #[must_use]
 pub fn stacked(tables: Vec<Table>) -> Table {
     let mut all = Table::default();

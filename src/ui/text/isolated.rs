@@ -5,7 +5,7 @@ const fn sets_direction(c: char) -> bool {
     matches!(c, '\u{200e}' | '\u{200f}' | '\u{061c}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
 }
 
-/// A name that turns no text around it: one with characters that set the direction stands between U+2068 and
+/// A name that turns no text around it: one with characters that set the direction is put between U+2068 and
 /// U+2069, and has none of these itself, so that it cannot end that early.
 #[must_use]
 pub fn isolated(name: &str) -> String {

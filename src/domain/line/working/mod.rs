@@ -1,6 +1,6 @@
 //! How each key figure of the line is computed.
 //!
-//! As with the recipe, the formulas stand here a second time and a test evaluates them.
+//! As with the recipe, the formulas are written here a second time, and a test evaluates them.
 
 /// Catch tests and the lines through them.
 mod catch;

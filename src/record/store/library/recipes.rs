@@ -52,7 +52,7 @@ impl<S: Store> Library<S> {
         self.lineage_of(recipe).recipes().into_iter().next()
     }
 
-    /// All revisions of a recipe, the latest first: each stands before everything that it descends from.
+    /// All revisions of a recipe, the latest first: each is before everything that it descends from.
     #[must_use]
     pub fn history(&self, recipe: RecipeId) -> Vec<Version<'_>> {
         self.lineage_of(recipe).into_history()

@@ -107,7 +107,7 @@ impl<S: Store> Library<S> {
     /// # Errors
     /// As [`save`](Self::save). A recipe with a head that is left is still in the library.
     pub fn remove(&mut self, recipe: RecipeId, stamp: &Stamp) -> Result<(), SaveError> {
-        self.stand(recipe, Standing::Removed, stamp)
+        self.set_standing(recipe, Standing::Removed, stamp)
     }
 
     /// Puts a removed recipe back in the library.
@@ -115,10 +115,10 @@ impl<S: Store> Library<S> {
     /// # Errors
     /// As [`save`](Self::save).
     pub fn put_back(&mut self, recipe: RecipeId, stamp: &Stamp) -> Result<(), SaveError> {
-        self.stand(recipe, Standing::Kept, stamp)
+        self.set_standing(recipe, Standing::Kept, stamp)
     }
 
-    fn stand(&mut self, recipe: RecipeId, standing: Standing, stamp: &Stamp) -> Result<(), SaveError> {
+    fn set_standing(&mut self, recipe: RecipeId, standing: Standing, stamp: &Stamp) -> Result<(), SaveError> {
         let listed = self.recipe(recipe).ok_or(SaveError::Unknown)?;
         let heads: Vec<RevisionId> = listed
             .heads()

@@ -58,7 +58,7 @@ fn tables(context: CompareContext) -> Option<Vec<Table>> {
     })
 }
 
-/// The economy of all systems; `None` where they do not stand side by side.
+/// The economy of all systems; `None` where they cannot be compared side by side.
 pub fn economy_table(context: CompareContext, typed: &CompareDraft, shown: &Compared) -> Option<Table> {
     let reference = shown.side.as_ref().ok()?.reference;
     let economy = Economy::of(typed);

@@ -81,7 +81,7 @@ fn summary(state: State, now: &CheckNow, check: &LineCheck) -> SlotLine {
     slot_line(grade, words, Some(why))
 }
 
-/// What stands between a pump and its new setting.
+/// What has to be done before a pump gets its new setting.
 fn of_pump(state: State, correction: &PumpCorrection) -> Option<SlotLine> {
     let is_said = matches!(
         correction.action,
